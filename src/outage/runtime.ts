@@ -1,0 +1,88 @@
+import { requireWithin } from '../quantity/require-within';
+import { requireDayProfile } from './day-profile';
+
+export interface RuntimeInput {
+  /** Energy the full battery can give up, counted inside the battery. */
+  readonly usableKwh: number;
+  /** What the household draws in each hour of the day, W. */
+  readonly loadWattsByHour: ArrayLike<number>;
+  /** What the sun gives at the inverter's output in each hour, W. Without it: no sun. */
+  readonly solarWattsByHour?: ArrayLike<number>;
+  /** What the inverter draws just by being on, W; added to the load. */
+  readonly inverterIdleWatts: number;
+  /** From stored to delivered, 0..1. */
+  readonly dischargeEfficiency: number;
+  /** From surplus sun to stored, 0..1; the discharge efficiency when not given. */
+  readonly chargeEfficiency?: number;
+}
+
+/** Hours until the first one not fully served. `null`: it does not end within a year. */
+export interface Runtime {
+  /** Hours it lasts when the outage starts at hour 0..23 with a full battery. */
+  readonly hoursByStart: readonly (number | null)[];
+  readonly shortestHours: number | null;
+  /** Middle of the 24 starts (the lower of the two middle ones). */
+  readonly typicalHours: number | null;
+  readonly longestHours: number | null;
+}
+
+/** A day's sums that no longer change the store for the worse go on for ever; slower decline ends here. */
+const YEAR_HOURS = 8760;
+
+/**
+ * How long a full battery lasts against the same day repeated, for an outage that starts at each hour.
+ *
+ *   net_h = eta_c (sun - load - idle)        when the sun covers load and idle
+ *         = -(load + idle - sun) / eta_d     otherwise
+ *   x <- min(x + net_h, usable);  the last, partly served hour counts for x / |net_h| of itself
+ *
+ * Neither charging nor discharging power is limited here. Without sun and with a flat load P it is
+ * usable eta_d / (P + idle).
+ */
+export function batteryRuntime(input: RuntimeInput): Runtime {
+  const net = netKwhByHour(input);
+  const hoursByStart = Array.from({ length: 24 }, (_, start) =>
+    hoursFrom(start, net, input.usableKwh),
+  );
+  const sorted = [...hoursByStart].sort((a, b) => (a ?? Infinity) - (b ?? Infinity));
+  return {
+    hoursByStart,
+    shortestHours: sorted[0]!,
+    typicalHours: sorted[11]!,
+    longestHours: sorted[23]!,
+  };
+}
+
+function netKwhByHour(input: RuntimeInput): Float64Array {
+  const { loadWattsByHour, solarWattsByHour, inverterIdleWatts, dischargeEfficiency } = input;
+  const chargeEfficiency = input.chargeEfficiency ?? dischargeEfficiency;
+  requireDayProfile('loadWattsByHour', loadWattsByHour);
+  if (solarWattsByHour) requireDayProfile('solarWattsByHour', solarWattsByHour);
+  requireWithin('usableKwh', input.usableKwh, { atLeast: 0, unit: 'kWh' });
+  requireWithin('inverterIdleWatts', inverterIdleWatts, { atLeast: 0, unit: 'W' });
+  requireWithin('dischargeEfficiency', dischargeEfficiency, {
+    above: 0,
+    atMost: 1,
+    unit: '(share)',
+  });
+  requireWithin('chargeEfficiency', chargeEfficiency, { above: 0, atMost: 1, unit: '(share)' });
+  return Float64Array.from({ length: 24 }, (_, hour) => {
+    const surplus = (solarWattsByHour?.[hour] ?? 0) - loadWattsByHour[hour]! - inverterIdleWatts;
+    return (surplus >= 0 ? surplus * chargeEfficiency : surplus / dischargeEfficiency) / 1000;
+  });
+}
+
+function hoursFrom(start: number, net: Float64Array, usableKwh: number): number | null {
+  let store = usableKwh;
+  let dayBefore = usableKwh;
+  for (let hours = 0; hours < YEAR_HOURS; hours++) {
+    if (hours > 0 && hours % 24 === 0) {
+      if (store >= dayBefore) return null; // the same day again can only repeat
+      dayBefore = store;
+    }
+    const change = net[(start + hours) % 24]!;
+    if (store + change < 0) return hours + store / -change;
+    store = Math.min(store + change, usableKwh);
+  }
+  return null;
+}
