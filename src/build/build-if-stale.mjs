@@ -1,0 +1,3 @@
+import { isStale } from './stale.mjs';
+
+if (isStale()) await import('./build.mjs');

@@ -1,0 +1,64 @@
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseDocument } from 'yaml';
+import { prettifyError, type ZodType } from 'zod';
+import { orderFileSchema, questionFileSchema } from '../interview/question-schema';
+
+/** Check every question file under `from` and write the interview to `to` as one module. */
+export function compileQuestions(from: string, to: string): void {
+  const order = read(join(from, 'order.yaml'), orderFileSchema);
+  const seen: string[] = [];
+  const questions = order.topics.flatMap((topic) =>
+    topic.questions.map((id) => {
+      const path = join(from, topic.id, `${id}.yaml`);
+      if (!existsSync(path)) throw new Error(`${path} is named in order.yaml but missing`);
+      const question = { id, topic: topic.id, ...read(path, questionFileSchema) };
+      for (const earlier of conditionsOf(question)) {
+        if (!seen.includes(earlier)) throw new Error(`${path}: ${earlier} is not asked before`);
+      }
+      seen.push(id);
+      return question;
+    }),
+  );
+  refuseStrays(from, order.topics);
+  for (const id of order.short) {
+    if (!seen.includes(id)) throw new Error(`order.yaml: short names ${id}, which is no question`);
+  }
+  const topics = order.topics.map(({ id, title }) => ({ id, title }));
+  mkdirSync(to, { recursive: true });
+  const text = JSON.stringify({ topics, questions, short: order.short });
+  writeFileSync(join(to, 'questions.js'), `export default JSON.parse(${JSON.stringify(text)});\n`);
+  writeFileSync(
+    join(to, 'questions.d.ts'),
+    "import type { Interview } from '../../src/interview/question';\ndeclare const interview: Interview;\nexport default interview;\n",
+  );
+}
+
+function read<T>(path: string, schema: ZodType<T>): T {
+  const doc = parseDocument(readFileSync(path, 'utf8'), { uniqueKeys: true });
+  if (doc.errors.length > 0) throw new Error(`${path}: ${doc.errors[0]!.message}`);
+  const result = schema.safeParse(doc.toJS());
+  if (!result.success) throw new Error(`${path}: ${prettifyError(result.error)}`);
+  return result.data;
+}
+
+/** Ids that the conditions of a question or its choices refer to. */
+function conditionsOf(node: unknown): string[] {
+  if (Array.isArray(node)) return node.flatMap(conditionsOf);
+  if (node === null || typeof node !== 'object') return [];
+  const { q, ...rest } = node as Record<string, unknown>;
+  const here = typeof q === 'string' ? [q] : [];
+  return [...here, ...Object.values(rest).flatMap(conditionsOf)];
+}
+
+function refuseStrays(from: string, topics: { id: string; questions: string[] }[]): void {
+  for (const entry of readdirSync(from, { withFileTypes: true })) {
+    if (!entry.isDirectory()) continue;
+    const topic = topics.find((t) => t.id === entry.name);
+    for (const file of readdirSync(join(from, entry.name))) {
+      if (!topic?.questions.includes(file.replace(/\.yaml$/, ''))) {
+        throw new Error(`${join(from, entry.name, file)} is not named in order.yaml`);
+      }
+    }
+  }
+}

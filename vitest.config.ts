@@ -1,0 +1,10 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['test/**/*.test.{ts,tsx}'],
+    environment: 'node',
+    env: { FORCE_COLOR: '0', NODE_ENV: 'production', CI: '' },
+    testTimeout: 20_000,
+  },
+});
