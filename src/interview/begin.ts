@@ -1,0 +1,68 @@
+import { formatQuantity } from '../quantity/format-quantity';
+import { type Answer, type Answers, NOT_SURE } from './answers';
+import type { Question } from './question';
+import { offered, questionAt, relevant } from './relevant';
+import type { Context, State } from './state';
+import { fieldOf } from './text-field';
+
+/** The interview at its start. Triage comes first, whatever was answered before. */
+export function begin(context: Context, answers: Answers): State {
+  const { 'now-danger': _, ...kept } = answers;
+  const first = relevant(context, kept)[0]!;
+  return show(context, { ...blank, answers: kept, at: first.id }, first.id);
+}
+
+const blank: State = {
+  answers: {},
+  at: '',
+  view: 'ask',
+  trail: [],
+  ahead: [],
+  fromCheck: false,
+  field: fieldOf(''),
+  row: 0,
+  ticked: [],
+  digits: '',
+  error: null,
+  notice: null,
+  unusual: null,
+  scroll: 0,
+  ending: null,
+};
+
+/** Put a question on the screen, filled in with the answer it has. */
+export function show(context: Context, state: State, id: string): State {
+  const question = questionAt(context, id);
+  const answer = state.answers[id];
+  const fresh: State = { ...state, at: id, view: 'ask', digits: '', error: null, unusual: null };
+  return {
+    ...fresh,
+    scroll: 0,
+    field: fieldOf(typedFor(question, answer)),
+    ticked: Array.isArray(answer) ? answer : [],
+    row: rowFor(context, fresh, question, answer),
+  };
+}
+
+function typedFor(question: Question, answer: Answer | undefined): string {
+  if (answer === undefined || answer === NOT_SURE || Array.isArray(answer)) return '';
+  if (typeof answer === 'number') return formatQuantity(answer, question.unit ?? 'count');
+  return question.choices === undefined ? String(answer) : '';
+}
+
+/** The chosen row, the "not sure" row, or the top. */
+function rowFor(
+  context: Context,
+  state: State,
+  question: Question,
+  answer: Answer | undefined,
+): number {
+  if (answer === undefined) return 0;
+  const choices = offered(context, state, question);
+  const own = question.choices === undefined ? 1 : choices.length;
+  if (answer === NOT_SURE) return own;
+  const chosen = choices.findIndex(
+    (c) => c.id === answer || (Array.isArray(answer) && answer[0] === c.id),
+  );
+  return Math.max(0, chosen);
+}

@@ -1,0 +1,62 @@
+import { formatQuantity } from '../quantity/format-quantity';
+import { parseQuantity } from '../quantity/parse-quantity';
+import type { Answer } from './answers';
+import type { Question } from './question';
+import { sayUnit, words } from './words';
+
+/** What became of something typed: an answer, an answer to ask back once, or a sentence that says what to do. */
+export type Checked =
+  | { readonly ok: true; readonly value: Answer; readonly note?: string; readonly unusual: boolean }
+  | { readonly ok: false; readonly message: string };
+
+/** Check a typed answer to a question of kind number, zip or name. */
+export function checkTyped(question: Question, typed: string): Checked {
+  const text = typed.trim();
+  if (question.kind === 'zip') return checkZip(text);
+  if (question.kind === 'name') return checkName(text);
+  return checkNumber(question, text);
+}
+
+function checkNumber(question: Question, text: string): Checked {
+  const unit = question.unit ?? 'count';
+  const said = sayUnit(unit);
+  const read = parseQuantity(text, { unit, volts: question.volts });
+  if (!read.ok) {
+    if (read.problem === 'empty') return no(words.empty.number(question.says, said));
+    if (read.problem === 'other-unit') return no(words.otherUnit(text, said));
+    return no(words.noNumber(text, said));
+  }
+  const wrong = outside(question, read.value);
+  if (wrong !== null) return no(wrong);
+  const [low, high] = question.usual ?? question.possible!;
+  const unusual = read.value < low || read.value > high;
+  return { ok: true, value: read.value, note: read.note, unusual };
+}
+
+/** A sentence when a number cannot be an answer to the question, else null. */
+export function outside(question: Question, value: number): string | null {
+  const [low, high] = question.possible!;
+  const unit = question.unit!;
+  if (value < low || value > high) {
+    return words.outOfRange(question.says, formatQuantity(low, unit), formatQuantity(high, unit));
+  }
+  const whole = question.decimals !== true && ['count', 'people', 'year'].includes(unit);
+  return whole && !Number.isInteger(value) ? words.wholeNumber(question.says) : null;
+}
+
+function checkZip(text: string): Checked {
+  if (text === '') return no(words.empty.zip);
+  const digits = /^(\d{5})(-\d{4})?$/.exec(text)?.[1];
+  return digits === undefined ? no(words.zipShape) : { ok: true, value: digits, unusual: false };
+}
+
+function checkName(text: string): Checked {
+  if (text === '') return no(words.empty.name);
+  const name = text.toLowerCase().replace(/[\s_]+/g, '-');
+  if (!/^[a-z0-9][a-z0-9-]{0,23}$/.test(name)) return no(words.nameShape);
+  return { ok: true, value: name, unusual: false };
+}
+
+function no(message: string): Checked {
+  return { ok: false, message };
+}

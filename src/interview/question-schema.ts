@@ -1,0 +1,96 @@
+import { z } from 'zod';
+
+const ids = z.union([z.string(), z.array(z.string()).min(1)]);
+
+const condition: z.ZodType<unknown> = z.lazy(() =>
+  z.union([
+    z.strictObject({ q: z.string(), is: ids }),
+    z.strictObject({ q: z.string(), isNot: ids }),
+    z.strictObject({ q: z.string(), has: ids }),
+    z.strictObject({ q: z.string(), hasNot: ids }),
+    z.strictObject({ q: z.string(), atLeast: z.number() }),
+    z.strictObject({ q: z.string(), below: z.number() }),
+    z.strictObject({ q: z.string(), unsure: z.boolean() }),
+    z.strictObject({ all: z.array(condition).min(1) }),
+    z.strictObject({ any: z.array(condition).min(1) }),
+  ]),
+);
+
+const choice = z.strictObject({
+  id: z.string().regex(/^[a-z0-9-]+$/),
+  label: z.string().min(2).max(110),
+  when: condition.optional(),
+  alone: z.boolean().optional(),
+  actNow: z.string().optional(),
+  stopFirst: z.boolean().optional(),
+});
+
+const span = z.tuple([z.number(), z.number()]).refine(([lo, hi]) => lo < hi, 'low before high');
+
+/** What a file in `questions/en` must hold. Checked when the program is built. */
+export const questionFileSchema = z
+  .strictObject({
+    ask: z.string().min(8).max(180),
+    hint: z.string().min(8).max(140),
+    why: z.string().min(10).max(420),
+    find: z.string().min(10).max(520),
+    says: z.string().min(2).max(48),
+    kind: z.enum(['choice', 'choices', 'number', 'zip', 'name']),
+    choices: z.array(choice).min(2).optional(),
+    unit: z.string().optional(),
+    volts: z.number().optional(),
+    decimals: z.boolean().optional(),
+    possible: span.optional(),
+    usual: span.optional(),
+    nameplate: z.boolean().optional(),
+    safety: z.boolean().optional(),
+    unsure: z.strictObject({
+      assume: z.union([z.string(), z.array(z.string()), z.number(), z.null()]),
+      low: z.number().optional(),
+      high: z.number().optional(),
+      because: z.string().min(8).max(220),
+    }),
+    when: condition.optional(),
+  })
+  .superRefine((q, ctx) => {
+    const needs = (ok: boolean, message: string) => {
+      if (!ok) ctx.addIssue({ code: 'custom', message });
+    };
+    const isList = q.kind === 'choice' || q.kind === 'choices';
+    needs(isList === (q.choices !== undefined), 'choices belong to kind choice or choices');
+    const isNumber = q.kind === 'number';
+    needs(isNumber === (q.unit !== undefined), 'a unit belongs to kind number');
+    needs(isNumber === (q.possible !== undefined), 'a possible range belongs to kind number');
+    const { assume, low, high } = q.unsure;
+    const known = new Set(q.choices?.map((c) => c.id));
+    if (q.kind === 'choice' && assume !== null) {
+      needs(typeof assume === 'string' && known.has(assume), 'assume must name a choice');
+    }
+    if (q.kind === 'choices' && assume !== null) {
+      needs(
+        Array.isArray(assume) && assume.every((id) => known.has(id)),
+        'assume: list of choices',
+      );
+    }
+    if (isNumber && assume !== null) {
+      needs(typeof assume === 'number', 'assume must be a number');
+      needs(low !== undefined && high !== undefined, 'an assumed number needs low and high');
+      needs(
+        Number(low) <= Number(assume) && Number(assume) <= Number(high),
+        'low <= assume <= high',
+      );
+    }
+  });
+
+export const orderFileSchema = z.strictObject({
+  topics: z
+    .array(
+      z.strictObject({
+        id: z.string().regex(/^[a-z-]+$/),
+        title: z.string().min(3),
+        questions: z.array(z.string()).min(1),
+      }),
+    )
+    .min(1),
+  short: z.array(z.string()).min(1),
+});

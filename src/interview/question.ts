@@ -1,0 +1,78 @@
+/** When a question or a choice applies. Refers to earlier questions by id only. */
+export type Condition =
+  | { readonly q: string; readonly is: string | readonly string[] }
+  | { readonly q: string; readonly isNot: string | readonly string[] }
+  | { readonly q: string; readonly has: string | readonly string[] }
+  | { readonly q: string; readonly hasNot: string | readonly string[] }
+  | { readonly q: string; readonly atLeast: number }
+  | { readonly q: string; readonly below: number }
+  | { readonly q: string; readonly unsure: boolean }
+  | { readonly all: readonly Condition[] }
+  | { readonly any: readonly Condition[] };
+
+export interface Choice {
+  readonly id: string;
+  readonly label: string;
+  /** The choice is offered only when this holds. */
+  readonly when?: Condition;
+  /** In a list of ticks: this one stands alone ("none of these"). */
+  readonly alone?: boolean;
+  /** Shown at once when chosen, before anything else goes on. */
+  readonly actNow?: string;
+  /** With `actNow`: the highlighted way on is to stop. */
+  readonly stopFirst?: boolean;
+}
+
+export type Kind = 'choice' | 'choices' | 'number' | 'zip' | 'name';
+
+/** What "not sure" does: the value assumed, its range, and why that one. */
+export interface Unsure {
+  /** Choice id, list of ids, or a number in the question's unit. Null: nothing may be assumed. */
+  readonly assume: string | readonly string[] | number | null;
+  readonly low?: number;
+  readonly high?: number;
+  readonly because: string;
+}
+
+/** One question, as compiled from `questions/en/TOPIC/ID.yaml`. */
+export interface Question {
+  readonly id: string;
+  readonly topic: string;
+  readonly kind: Kind;
+  readonly ask: string;
+  readonly hint: string;
+  /** Why we ask. */
+  readonly why: string;
+  /** How to find out. */
+  readonly find: string;
+  /** The question as a short statement, for the list of answers. */
+  readonly says: string;
+  readonly choices?: readonly Choice[];
+  /** Canonical unit of a number. */
+  readonly unit?: string;
+  /** Volts that turn amps typed alone into watts. */
+  readonly volts?: number;
+  /** The number may have decimals. */
+  readonly decimals?: boolean;
+  readonly possible?: readonly [number, number];
+  readonly usual?: readonly [number, number];
+  /** The answer is read off a label. */
+  readonly nameplate?: boolean;
+  /** A wrong guess could hurt someone: not sure takes the careful branch. */
+  readonly safety?: boolean;
+  readonly unsure: Unsure;
+  readonly when?: Condition;
+}
+
+export interface Topic {
+  readonly id: string;
+  readonly title: string;
+}
+
+/** The whole interview as data, in asking order. */
+export interface Interview {
+  readonly topics: readonly Topic[];
+  readonly questions: readonly Question[];
+  /** Ids asked in a short consult. */
+  readonly short: readonly string[];
+}

@@ -1,0 +1,28 @@
+import { holds } from './holds';
+import type { Choice, Question } from './question';
+import { resolve } from './resolve';
+import type { Context, State } from './state';
+
+/** The questions that apply to the answers so far, in asking order. */
+export function relevant(context: Context, answers: State['answers']): Question[] {
+  const known = resolve(asked(context), answers, 'leave');
+  return asked(context).filter((q) => q.when === undefined || holds(q.when, known));
+}
+
+/** Every question this kind of interview may ask. */
+export function asked({ interview, short }: Context): readonly Question[] {
+  if (!short) return interview.questions;
+  return interview.questions.filter((q) => interview.short.includes(q.id));
+}
+
+/** The choices of a question that this home can have. */
+export function offered(context: Context, state: State, question: Question): Choice[] {
+  const known = resolve(asked(context), state.answers, 'leave');
+  return (question.choices ?? []).filter((c) => c.when === undefined || holds(c.when, known));
+}
+
+export function questionAt(context: Context, id: string): Question {
+  const found = context.interview.questions.find((q) => q.id === id);
+  if (found === undefined) throw new RangeError(`no question is called ${id}`);
+  return found;
+}

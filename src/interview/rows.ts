@@ -1,0 +1,90 @@
+import type { Question } from './question';
+import { offered, questionAt, relevant } from './relevant';
+import { sayAnswer } from './say-answer';
+import type { Context, State } from './state';
+import { words } from './words';
+
+export type Act =
+  | 'not-sure'
+  | 'back'
+  | 'help'
+  | 'stop'
+  | 'draft'
+  | 'yes'
+  | 'again'
+  | 'go-on'
+  | 'stop-now'
+  | 'write';
+
+/** A line on the screen that can be highlighted and chosen. */
+export type Row =
+  | { readonly kind: 'field' }
+  | {
+      readonly kind: 'choice';
+      readonly id: string;
+      readonly label: string;
+      readonly ticked: boolean;
+    }
+  | { readonly kind: 'answer'; readonly id: string; readonly label: string; readonly said: string }
+  | { readonly kind: 'act'; readonly act: Act; readonly label: string };
+
+/** The rows of the screen as it stands, top to bottom. */
+export function rowsOf(context: Context, state: State): Row[] {
+  const question = questionAt(context, state.at);
+  switch (state.view) {
+    case 'unusual':
+      return [
+        act('yes', words.unusualYes(state.unusual?.said ?? '')),
+        act('again', words.unusualNo),
+      ];
+    case 'help':
+      return [act('back', 'Back to the question')];
+    case 'act-now':
+      return actNowRows(question, state);
+    case 'check':
+      return checkRows(context, state);
+    case 'ask':
+      return askRows(context, state, question);
+  }
+}
+
+function askRows(context: Context, state: State, question: Question): Row[] {
+  const own: Row[] =
+    question.choices === undefined
+      ? [{ kind: 'field' }]
+      : offered(context, state, question).map((choice) => ({
+          kind: 'choice' as const,
+          id: choice.id,
+          label: choice.label,
+          ticked: state.ticked.includes(choice.id),
+        }));
+  const always = [
+    act('not-sure', words.notSure),
+    act('help', words.help),
+    act('back', words.back),
+    act('stop', words.stop),
+  ];
+  const started = state.answers['home-name'] !== undefined;
+  return started ? [...own, ...always, act('draft', words.draft)] : [...own, ...always];
+}
+
+function actNowRows(question: Question, state: State): Row[] {
+  const goOn = act('go-on', words.goOn);
+  const stop = act('stop-now', words.stopNow);
+  const urgent = question.choices?.some((c) => c.stopFirst && state.ticked.includes(c.id));
+  return urgent || state.ticked.length === 0 ? [stop, goOn] : [goOn, stop];
+}
+
+function checkRows(context: Context, state: State): Row[] {
+  const rows: Row[] = relevant(context, state.answers).map((question) => ({
+    kind: 'answer',
+    id: question.id,
+    label: question.says,
+    said: sayAnswer(question, state.answers[question.id]),
+  }));
+  return [act('write', words.writePlan), ...rows, act('stop', words.stop)];
+}
+
+function act(name: Act, label: string): Row {
+  return { kind: 'act', act: name, label };
+}

@@ -1,0 +1,48 @@
+import type { Answers } from './answers';
+import type { Interview } from './question';
+import type { TextField } from './text-field';
+
+/** What the interview needs to know of the world, handed in by `main`. */
+export interface Context {
+  readonly interview: Interview;
+  /** Ask only the questions of the short consult. */
+  readonly short: boolean;
+  /** A sentence when a home of this name may not be written, else null. */
+  nameProblem(name: string): string | null;
+  /** A name that is free, for someone who does not want to choose. */
+  spareName(): string;
+}
+
+export type View = 'ask' | 'unusual' | 'help' | 'act-now' | 'check';
+
+/** How the interview ended: saved on request, interrupted, ready to plan, or stopped for a danger. */
+export type Ending = 'saved' | 'interrupted' | 'plan' | 'danger';
+
+export interface State {
+  readonly answers: Answers;
+  /** Id of the question on screen, or last on screen. */
+  readonly at: string;
+  readonly view: View;
+  /** Questions shown before this one, oldest first: the way back. */
+  readonly trail: readonly string[];
+  /** Questions left behind by going back, nearest last: the way forward again. */
+  readonly ahead: readonly string[];
+  /** The question was opened from the list of answers. */
+  readonly fromCheck: boolean;
+  readonly field: TextField;
+  /** Highlighted row. */
+  readonly row: number;
+  /** Ticked choices of a question with several answers. */
+  readonly ticked: readonly string[];
+  /** Digits typed so far on a list, to reach row 12. */
+  readonly digits: string;
+  /** A sentence that says what to do about the last answer. */
+  readonly error: string | null;
+  /** What was understood of the last number, or a message from outside (a full disk). */
+  readonly notice: string | null;
+  /** The number asked back, with its words. */
+  readonly unusual: { readonly value: number; readonly said: string } | null;
+  /** First line of help shown, when help is longer than the window. */
+  readonly scroll: number;
+  readonly ending: Ending | null;
+}

@@ -1,0 +1,40 @@
+/** A line of typed text and the cursor in it, counted in graphemes (what a person calls a letter). */
+export interface TextField {
+  readonly text: string;
+  readonly cursor: number;
+}
+
+const segmenter = new Intl.Segmenter('en', { granularity: 'grapheme' });
+
+/** The graphemes of a text, in order. */
+export function graphemes(text: string): string[] {
+  return Array.from(segmenter.segment(text), (s) => s.segment);
+}
+
+/** A field that holds `text`, cursor at its end. */
+export function fieldOf(text: string): TextField {
+  return { text, cursor: graphemes(text).length };
+}
+
+/** Put `typed` in at the cursor. Control characters and line ends become single spaces. */
+export function insertText(field: TextField, typed: string): TextField {
+  const clean = typed.replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]+/g, ' ');
+  const parts = graphemes(field.text);
+  const before = parts.slice(0, field.cursor).join('') + clean;
+  const after = parts.slice(field.cursor).join('');
+  return { text: before + after, cursor: graphemes(before).length };
+}
+
+/** Take away the letter left of the cursor. */
+export function eraseLeft(field: TextField): TextField {
+  if (field.cursor === 0) return field;
+  const parts = graphemes(field.text);
+  parts.splice(field.cursor - 1, 1);
+  return { text: parts.join(''), cursor: field.cursor - 1 };
+}
+
+/** Move the cursor by `steps` letters, stopping at either end. */
+export function moveCursor(field: TextField, steps: number): TextField {
+  const last = graphemes(field.text).length;
+  return { ...field, cursor: Math.min(last, Math.max(0, field.cursor + steps)) };
+}

@@ -1,0 +1,61 @@
+/** The sentences of the interview itself. The wording of each question stands in `questions/`. */
+export const words = {
+  notSure: "I'm not sure",
+  back: 'Go back one question',
+  help: 'Why we ask, and how to find out',
+  stop: 'Save and stop',
+  draft: 'See the answers so far and write a draft plan',
+  unusualYes: (said: string) => `Yes, ${said} is right`,
+  unusualNo: 'No, let me type it again',
+  unusualAsk: (said: string) => `${said} is more or less than most homes have. Is it right?`,
+  goOn: 'Everyone is safe now. Go on with the questions',
+  stopNow: 'Stop here and deal with it now',
+  writePlan: 'Write my plan',
+  tickFirst: 'Press Space to tick a line, then Enter to go on.',
+  firstQuestion: 'This is the first question, so there is nothing to go back to.',
+  empty: {
+    number: (says: string, unit: string) =>
+      `Type a number in ${unit} for "${says}", or press Tab if you are not sure.`,
+    zip: 'Type the five digits of your ZIP code, or press Tab if you are not sure.',
+    name: 'Type a short name for this home, or press Tab and we choose one.',
+  },
+  noNumber: (typed: string, unit: string) =>
+    `We could not read "${typed}" as a number of ${unit}. Type it in digits, for example 12.`,
+  otherUnit: (typed: string, unit: string) =>
+    `"${typed}" is in another unit. Type the number in ${unit}.`,
+  outOfRange: (says: string, low: string, high: string) =>
+    `"${says}" must be between ${low} and ${high}. Check the label or the unit, and type it again.`,
+  wholeNumber: (says: string) => `Type a whole number for "${says}".`,
+  zipShape: 'A ZIP code has five digits, for example 48911. Type all five.',
+  nameShape: 'Use letters, digits and dashes only, at most 24, for example oak-house.',
+} as const;
+
+/** How a unit is written in a sentence. */
+export const unitWords: Readonly<Record<string, string>> = {
+  W: 'watts',
+  kW: 'kilowatts',
+  A: 'amps',
+  V: 'volts',
+  h: 'hours',
+  min: 'minutes',
+  hp: 'horsepower',
+  tons: 'tons',
+  kWh: 'kilowatt-hours (kWh)',
+  gal: 'gallons',
+  ft: 'feet',
+  ft2: 'square feet',
+  $: 'dollars',
+  'c/kWh': 'cents per kWh',
+  '%': 'percent',
+  F: 'degrees Fahrenheit',
+  in: 'inches',
+  count: 'a number',
+  people: 'people',
+  year: 'a year',
+  'per year': 'times a year',
+};
+
+/** The unit as words, or the unit itself where we have none. */
+export function sayUnit(unit: string): string {
+  return unitWords[unit] ?? unit;
+}

@@ -1,0 +1,26 @@
+import type { Figure } from '../quantity/figure';
+
+/** A load as the draft beside the question shows it. */
+export interface DraftLoad {
+  readonly id: string;
+  readonly name: string;
+  readonly rank: 'must' | 'good' | 'wait';
+  readonly runningWatts: Figure;
+}
+
+/** What the answers add up to so far. A sum is null while no load is named. */
+export interface Draft {
+  readonly loads: readonly DraftLoad[];
+  /** Loads that must keep running, together, W. */
+  readonly runningWatts: Figure | null;
+  /** The same with the hardest start on top, VA. */
+  readonly startVa: Figure | null;
+  /** Energy of one day in the season asked for, must keep running only, kWh/day. */
+  readonly kwhPerDay: Figure | null;
+  /** The season those kilowatt-hours stand for: "a winter day". */
+  readonly day: string;
+  /** How many answers are "not sure" so far. */
+  readonly unsureCount: number;
+  /** Sentences to show below the sums, such as how long a battery would last. */
+  readonly lines: readonly string[];
+}
