@@ -1,0 +1,99 @@
+import type { Figure } from '../quantity/figure';
+import type { Facts } from './facts';
+
+export type Season = 'winter' | 'summer' | 'mild';
+export const seasons: readonly Season[] = ['winter', 'summer', 'mild'];
+
+/** Must keep running; good to have; can wait. */
+export type Rank = 'must' | 'good' | 'wait';
+
+/** One thing in the home that uses electricity. */
+export interface Load {
+  readonly id: string;
+  readonly name: string;
+  readonly rank: Rank;
+  /** Somebody's life or health hangs on it. */
+  readonly life: boolean;
+  readonly volts: 120 | 240;
+  /** Real power while it runs, W. */
+  readonly runningWatts: Figure;
+  /** Apparent power while it runs, VA. */
+  readonly runningVa: Figure;
+  /** Current at the moment of starting, A at `volts`; null when it has no motor to start. */
+  readonly startAmps: Figure | null;
+  /** Apparent power at the moment of starting, VA; null when it has no motor to start. */
+  readonly startVa: Figure | null;
+  /** Starts without anybody: a pump, a fridge, a furnace. */
+  readonly selfStarting: boolean;
+  /** Energy of a day in each season as the home normally uses it, kWh/day. */
+  readonly kwhPerDay: Readonly<Record<Season, Figure>>;
+  /** Share of the day's energy used in each hour 0-23; the shares sum to 1. */
+  readonly shape: readonly number[];
+  /** Too big for any backup route: switched off in an outage (car charging, dryer, strip heat). */
+  readonly offInOutage: boolean;
+  /** Questions whose answers it rests on. */
+  readonly restsOn: readonly string[];
+}
+
+/** What the loads of some ranks add up to. */
+export interface Demand {
+  /** Continuous power with everything on that may be on together, W. */
+  readonly runningWatts: Figure;
+  readonly runningVa: Figure;
+  /** The hardest start on top of what runs, VA: largest plus the next largest that starts by itself. */
+  readonly startVa: Figure;
+  /** Energy a day by season, kWh/day. */
+  readonly kwhPerDay: Readonly<Record<Season, Figure>>;
+  /** Average power by hour of day and season, W, likely values. */
+  readonly wattsByHour: Readonly<Record<Season, readonly number[]>>;
+  readonly needs240: boolean;
+  /** The load with the largest start, or null. */
+  readonly hardestStart: string | null;
+}
+
+/** What was found when the loads were held against the bill. */
+export type BillCheck =
+  | { readonly verdict: 'not-possible'; readonly because: string }
+  | {
+      readonly verdict: 'fits' | 'loads-over-bill' | 'loads-likely-high';
+      readonly billKwhPerDay: Figure;
+      readonly loadsKwhPerDay: Figure;
+      readonly season: Season;
+      readonly says: string;
+    };
+
+/** Where the home stands. */
+export interface Site {
+  readonly zip: string | null;
+  /** Two-letter state, or null when the ZIP is unknown. */
+  readonly state: string | null;
+  /** How the place was found, in a sentence. */
+  readonly basis: string;
+  readonly latitudeDeg: number;
+  readonly longitudeDeg: number;
+  readonly elevationFt: Figure;
+  /** Cold and hot extremes outdoors, F: exceeded 99 % and 1 % of hours. */
+  readonly coldF: number;
+  readonly hotF: number;
+  /** Mean daily sun on level ground by month, kWh/m2/day. */
+  readonly sunByMonth: readonly number[];
+}
+
+/** The household and its building, as the plan sees them. */
+export interface Home {
+  readonly name: string;
+  readonly asOf: string;
+  readonly facts: Facts;
+  readonly site: Site;
+  readonly people: Figure;
+  /** Someone depends on a powered device for life: oxygen, ventilator, dialysis, heart pump, or it is not known. */
+  readonly lifeSupport: 'yes' | 'no' | 'unknown';
+  readonly loads: readonly Load[];
+  /** Sums for life and must-run loads; these with good-to-have; and everything that may run in an outage. */
+  readonly demand: Readonly<Record<'must' | 'good' | 'all', Demand>>;
+  /** How long the household wants to manage, h. */
+  readonly goalHours: Figure;
+  /** Seasons the plan must work in. */
+  readonly goalSeasons: readonly Season[];
+  readonly billCheck: BillCheck;
+}

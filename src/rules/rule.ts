@@ -1,0 +1,46 @@
+import type { Home } from '../home/home';
+import type { RouteKind } from '../home/route-kind';
+
+export type Who =
+  | 'household'
+  | 'licensed electrician'
+  | 'gas fitter'
+  | 'utility'
+  | 'building or fire department'
+  | 'clinician or supplier'
+  | 'insurer or landlord';
+
+/** 5 can kill; 4 injury, fire or major damage; 3 the backup fails; 2 money or law; 1 nuisance. */
+export type Severity = 1 | 2 | 3 | 4 | 5;
+
+/** Why a rule speaks: a fact of this home, or something we do not know and so treat as unsafe. */
+export interface Trigger {
+  readonly because: string;
+  readonly careful: boolean;
+}
+
+/** One rule: when it applies to this home with these routes under discussion. Its words stand in the table. */
+export interface Rule {
+  readonly id: string;
+  /** Null when the rule has nothing to say. Never guesses: an open safety answer is careful. */
+  applies(home: Home, kinds: ReadonlySet<RouteKind>): Trigger | null;
+}
+
+/** What the plan prints of a rule that applies. */
+export interface Finding extends Trigger {
+  readonly id: string;
+  readonly severity: Severity;
+  readonly says: string;
+  readonly who: readonly Who[];
+  readonly cite: string;
+  /** What to ask for as proof: a listing mark, a permit number, an inspection. */
+  readonly proof: string | null;
+}
+
+export function yes(because: string): Trigger {
+  return { because, careful: false };
+}
+
+export function careful(because: string): Trigger {
+  return { because, careful: true };
+}
