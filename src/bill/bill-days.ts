@@ -1,0 +1,34 @@
+/** One day of a bill. `weekend` is left to the tariff, which may count holidays. */
+export interface BillDay {
+  readonly year: number;
+  /** 1 to 12. */
+  readonly month: number;
+  readonly dayOfMonth: number;
+  /** 0 is Sunday. */
+  readonly weekday: number;
+}
+
+const lengths = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+
+/** Day of the week by the Gregorian calendar, 0 is Sunday. */
+export function weekdayOf(date: { year: number; month: number; dayOfMonth: number }): number {
+  return new Date(Date.UTC(date.year, date.month - 1, date.dayOfMonth)).getUTCDay();
+}
+
+/**
+ * The 365 days of a year in order. 29 February is left out, because weather years and load years have 8,760
+ * hours; weekdays stay true to the calendar.
+ */
+export function yearDays(year: number): BillDay[] {
+  return lengths.flatMap((_, m) => monthDays(year, m + 1));
+}
+
+/** The days of one month of a year, without 29 February. `month` 1 to 12. */
+export function monthDays(year: number, month: number): BillDay[] {
+  const length = lengths[month - 1];
+  if (length === undefined) throw new RangeError(`month ${month} is not 1 to 12`);
+  return Array.from({ length }, (_, i) => {
+    const dayOfMonth = i + 1;
+    return { year, month, dayOfMonth, weekday: weekdayOf({ year, month, dayOfMonth }) };
+  });
+}

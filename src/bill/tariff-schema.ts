@@ -1,0 +1,101 @@
+import { z } from 'zod';
+import { checkTariff } from './check-tariff';
+import type { Tariff } from './tariff';
+
+const day = z.string().regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, 'write the day as MM-DD');
+const clock = z.number().int().min(0).max(24);
+const days = z.enum(['every', 'weekdays', 'weekends']).optional();
+const hours = z
+  .array(z.tuple([clock, clock]))
+  .min(1)
+  .optional();
+const price = z.number();
+
+const season = z.strictObject({
+  name: z.string().min(1),
+  from: day,
+  to: day,
+  periods: z.array(z.strictObject({ name: z.string().min(1), price, days, hours })).min(1),
+  tiers: z
+    .array(z.strictObject({ upToKwh: z.number().positive().optional(), price }))
+    .min(1)
+    .optional(),
+  baselineKwhPerDay: z.number().nonnegative().optional(),
+});
+
+const demand = z.strictObject({
+  name: z.string().min(1),
+  windowMinutes: z.union([z.literal(15), z.literal(30), z.literal(60)]),
+  days,
+  hours,
+  prices: z.array(z.strictObject({ from: day, to: day, perKw: z.number().nonnegative() })).min(1),
+  ratchet: z
+    .strictObject({ share: z.number().min(0).max(1), months: z.number().int().min(1).max(12) })
+    .optional(),
+});
+
+const exportRule = z.discriminatedUnion('rule', [
+  z.strictObject({ rule: z.literal('none') }),
+  z.strictObject({
+    rule: z.literal('net-metering'),
+    netting: z.enum(['total', 'by-period']),
+    trueUpMonth: z.number().int().min(1).max(12),
+    trueUpPrice: price,
+  }),
+  z.strictObject({ rule: z.literal('net-billing'), seasons: z.array(season).min(1) }),
+  z.strictObject({
+    rule: z.literal('hourly-credit'),
+    prices: z.array(z.array(price).length(24)).length(12),
+  }),
+]);
+
+/** Shape of a tariff file. The rules about hours, seasons and tiers are in check-tariff.ts. */
+export const tariffSchema = z.strictObject({
+  name: z.string().min(1),
+  about: z.string().optional(),
+  holidays: z.array(z.string()).optional(),
+  fixed: z.strictObject({
+    perMonth: z.number().nonnegative().optional(),
+    perDay: z.number().nonnegative().optional(),
+  }),
+  minimumBill: z.number().nonnegative().optional(),
+  seasons: z.array(season).min(1),
+  tierBasis: z.enum(['day', 'month']).optional(),
+  tierProrateDays: z.number().positive().optional(),
+  baselineCredit: z.number().nonnegative().optional(),
+  demand: z.array(demand).optional(),
+  riders: z
+    .array(
+      z.strictObject({
+        name: z.string().min(1),
+        perKwh: price.optional(),
+        perMonth: price.optional(),
+        shareOfEnergy: z.number().optional(),
+      }),
+    )
+    .optional(),
+  taxes: z
+    .array(
+      z.strictObject({
+        name: z.string().min(1),
+        share: z.number().min(0).max(1),
+        on: z.enum(['charges', 'bill']),
+      }),
+    )
+    .optional(),
+  export: exportRule,
+  creditFloor: z.enum(['fixed', 'fixed-and-demand']).optional(),
+});
+
+/** A tariff read from YAML, or the sentences that say what is wrong and where. */
+export function readTariff(
+  data: unknown,
+): { tariff: Tariff; problems: [] } | { tariff: null; problems: string[] } {
+  const read = tariffSchema.safeParse(data);
+  if (!read.success) {
+    const problems = read.error.issues.map((i) => `${i.path.join('.') || 'tariff'}: ${i.message}`);
+    return { tariff: null, problems };
+  }
+  const problems = checkTariff(read.data);
+  return problems.length > 0 ? { tariff: null, problems } : { tariff: read.data, problems: [] };
+}

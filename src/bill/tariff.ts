@@ -1,0 +1,97 @@
+/** Which days a period holds on. A holiday named by the tariff counts as a weekend day. */
+export type DayKind = 'every' | 'weekdays' | 'weekends';
+
+/** Part of the day: `[16, 21]` is 16:00 to 21:00 local clock time; `[21, 6]` runs past midnight. */
+export type ClockRange = readonly [number, number];
+
+/** A price by the clock. A period with no `hours` holds in all hours no other period names. */
+export interface TariffPeriod {
+  readonly name: string;
+  /** $/kWh; may be negative. */
+  readonly price: number;
+  readonly days?: DayKind;
+  readonly hours?: readonly ClockRange[];
+}
+
+/** A price by the amount used so far. The last tier has no `upToKwh`. */
+export interface TariffTier {
+  /** End of the tier, kWh counted from zero, per day or per month as `tierBasis` says. */
+  readonly upToKwh?: number;
+  /** $/kWh, added to the price by the clock where a tariff has both. */
+  readonly price: number;
+}
+
+export interface TariffSeason {
+  readonly name: string;
+  /** First and last day, MM-DD; may run over New Year. */
+  readonly from: string;
+  readonly to: string;
+  readonly periods: readonly TariffPeriod[];
+  readonly tiers?: readonly TariffTier[];
+  readonly baselineKwhPerDay?: number;
+}
+
+export interface DemandCharge {
+  readonly name: string;
+  /** Length of the averaging window that sets the peak. */
+  readonly windowMinutes: 15 | 30 | 60;
+  readonly days?: DayKind;
+  readonly hours?: readonly ClockRange[];
+  readonly prices: readonly { from: string; to: string; perKw: number }[];
+  /** The billed peak is at least `share` of the highest of the last `months` months. */
+  readonly ratchet?: { readonly share: number; readonly months: number };
+}
+
+export interface Rider {
+  readonly name: string;
+  readonly perKwh?: number;
+  readonly perMonth?: number;
+  /** Share of the energy charge, 0.05 for 5 %. */
+  readonly shareOfEnergy?: number;
+}
+
+export interface Tax {
+  readonly name: string;
+  readonly share: number;
+  /** `charges`: before export credit. `bill`: after it. */
+  readonly on: 'charges' | 'bill';
+}
+
+export type ExportRule =
+  | { readonly rule: 'none' }
+  | {
+      readonly rule: 'net-metering';
+      /** `total` nets all kWh of the month and banks kWh; `by-period` nets each period and banks dollars. */
+      readonly netting: 'total' | 'by-period';
+      readonly trueUpMonth: number;
+      readonly trueUpPrice: number;
+    }
+  | { readonly rule: 'net-billing'; readonly seasons: readonly TariffSeason[] }
+  | {
+      readonly rule: 'hourly-credit';
+      /** $/kWh by month (12) and hour (24). */
+      readonly prices: readonly (readonly number[])[];
+    };
+
+/** How a household pays for electricity. All money in dollars with no tax unless a tax is named. */
+export interface Tariff {
+  readonly name: string;
+  readonly about?: string;
+  /** MM-DD or a name of us-holidays.ts. */
+  readonly holidays?: readonly string[];
+  readonly fixed: { readonly perMonth?: number; readonly perDay?: number };
+  /** Least amount of a month's bill, $. */
+  readonly minimumBill?: number;
+  readonly seasons: readonly TariffSeason[];
+  readonly tierBasis?: 'day' | 'month';
+  /** A month's tier ends are scaled by days / this; missing, they hold for any month. */
+  readonly tierProrateDays?: number;
+  /** $/kWh taken off imports up to the season's baseline. */
+  readonly baselineCredit?: number;
+  readonly demand?: readonly DemandCharge[];
+  readonly riders?: readonly Rider[];
+  readonly taxes?: readonly Tax[];
+  readonly export: ExportRule;
+  /** What export credit may not pay; the rest is carried. Missing: credit pays all and the bill may go below zero. */
+  readonly creditFloor?: 'fixed' | 'fixed-and-demand';
+}
