@@ -1,0 +1,184 @@
+import { type BillLine, sumLines } from './bill-line';
+import { demandLines, monthPeaks } from './demand-lines';
+import { energyLines } from './energy-lines';
+import { type MeteredHours, type MonthKwh, monthKwh } from './month-kwh';
+import { netKwh } from './net-metering';
+import type { Tariff } from './tariff';
+
+/** What one bill hands on to the next. */
+export interface BillCarry {
+  readonly bankKwh: number;
+  readonly creditDollars: number;
+  /** Peaks of earlier months, kW, for each demand charge. */
+  readonly peaksKw: readonly (readonly number[])[];
+}
+
+export interface MonthBill {
+  readonly month: number;
+  readonly importKwh: number;
+  readonly exportKwh: number;
+  readonly lines: readonly BillLine[];
+  /** $; the sum of the lines. */
+  readonly total: number;
+  readonly carry: BillCarry;
+}
+
+export const noCarry: BillCarry = { bankKwh: 0, creditDollars: 0, peaksKw: [] };
+
+/**
+ * One month's bill, line by line. Import and export are kWh an hour at the meter, already netted within the hour.
+ * bill = max(what credit may not pay, fixed + energy + demand + riders + tax - credits), and not below the minimum.
+ */
+export function billMonth(
+  tariff: Tariff,
+  metered: MeteredHours & { shortWindowFactor?: number },
+  carry: BillCarry = noCarry,
+): MonthBill {
+  const month = metered.layout.monthOf[metered.from]!;
+  const sums = monthKwh(metered);
+  const netted = netKwh(tariff, sums, carry.bankKwh);
+  const peaks = monthPeaks(tariff, { shortWindowFactor: 1, ...metered });
+  const days = (metered.to - metered.from) / 24;
+  const energy = monthEnergy(tariff, sums, netted.charged, days);
+  const charges = [
+    ...fixedLines(tariff, days),
+    ...energy,
+    ...demandLines(tariff, peaks, carry.peaksKw),
+    ...riderLines(tariff, energy, netted.charged),
+  ];
+  charges.push(...taxLines(tariff, 'charges', sumLines(charges)));
+  const { credit, bankKwh } = exportCredit(tariff, { month, sums, netted });
+  const settled = settle(tariff, charges, credit, carry.creditDollars);
+  const lines = [...charges, ...settled.lines];
+  return {
+    month,
+    importKwh: sums.importKwh,
+    exportKwh: sums.exportKwh,
+    lines,
+    total: sumLines(lines),
+    carry: {
+      bankKwh,
+      creditDollars: settled.left,
+      peaksKw: peaks.map((p, i) => [...(carry.peaksKw[i] ?? []), p.kw]),
+    },
+  };
+}
+
+function fixedLines(tariff: Tariff, days: number): BillLine[] {
+  const { perMonth, perDay } = tariff.fixed;
+  const lines: BillLine[] = [];
+  if (perMonth !== undefined) {
+    lines.push(line('fixed', 'Fixed charge', { quantity: 1, unit: 'month', price: perMonth }));
+  }
+  if (perDay !== undefined) {
+    lines.push(line('fixed', 'Fixed charge', { quantity: days, unit: 'day', price: perDay }));
+  }
+  return lines;
+}
+
+function monthEnergy(
+  tariff: Tariff,
+  sums: MonthKwh,
+  charged: readonly number[],
+  monthDays: number,
+): BillLine[] {
+  return [...sums.daysInSeason].flatMap(([s, days]) => {
+    const season = tariff.seasons[s]!;
+    const kwh = season.periods.map((_, p) => {
+      const i = sums.periods.findIndex((x) => x.season === s && x.period === p);
+      return i < 0 ? 0 : charged[i]!;
+    });
+    return energyLines(tariff, { season, days, monthDays, kwh });
+  });
+}
+
+function riderLines(
+  tariff: Tariff,
+  energy: readonly BillLine[],
+  charged: readonly number[],
+): BillLine[] {
+  const kwh = charged.reduce((sum, k) => sum + k, 0);
+  return (tariff.riders ?? []).flatMap((rider) => {
+    const lines: BillLine[] = [];
+    if (rider.perKwh !== undefined) {
+      lines.push(line('rider', rider.name, { quantity: kwh, unit: 'kWh', price: rider.perKwh }));
+    }
+    if (rider.perMonth !== undefined) {
+      lines.push(line('rider', rider.name, { quantity: 1, unit: 'month', price: rider.perMonth }));
+    }
+    if (rider.shareOfEnergy !== undefined) {
+      lines.push(amount('rider', rider.name, rider.shareOfEnergy * sumLines(energy)));
+    }
+    return lines;
+  });
+}
+
+function taxLines(tariff: Tariff, on: 'charges' | 'bill', base: number): BillLine[] {
+  return (tariff.taxes ?? [])
+    .filter((tax) => tax.on === on)
+    .map((tax) => amount('tax', tax.name, tax.share * base));
+}
+
+function exportCredit(
+  tariff: Tariff,
+  at: { month: number; sums: MonthKwh; netted: ReturnType<typeof netKwh> },
+): { credit: BillLine[]; bankKwh: number } {
+  const { sums, netted } = at;
+  const rule = tariff.export;
+  const { bankKwh } = netted;
+  if (rule.rule === 'none') return { credit: [], bankKwh: 0 };
+  if (rule.rule !== 'net-metering') {
+    if (sums.exportKwh === 0) return { credit: [], bankKwh: 0 };
+    const credit = {
+      ...amount('export', 'Export credit', -sums.exportDollars),
+      quantity: sums.exportKwh,
+    };
+    return { credit: [{ ...credit, unit: 'kWh' }], bankKwh: 0 };
+  }
+  const credit: BillLine[] = [];
+  if (netted.leftOverDollars !== 0) {
+    credit.push(amount('export', 'Left over in a period', -netted.leftOverDollars));
+  }
+  if (at.month !== rule.trueUpMonth || bankKwh === 0) return { credit, bankKwh };
+  const paid = { quantity: bankKwh, unit: 'kWh', price: -rule.trueUpPrice } as const;
+  return { credit: [...credit, line('export', 'Yearly true-up', paid)], bankKwh: 0 };
+}
+
+/** Set credit against charges down to the floor; carry the rest in dollars. */
+function settle(
+  tariff: Tariff,
+  charges: readonly BillLine[],
+  credit: readonly BillLine[],
+  carried: number,
+): { lines: BillLine[]; left: number } {
+  const due = sumLines(charges);
+  const floor = creditFloor(tariff, charges);
+  const lines: BillLine[] = [...credit];
+  if (carried > 0) lines.push(amount('carried', 'Credit from earlier months', -carried));
+  const left = Math.max(0, floor - (due + sumLines(lines)));
+  if (left > 0) lines.push(amount('carried', 'Credit kept for later months', left));
+  lines.push(...taxLines(tariff, 'bill', due + sumLines(lines)));
+  const short = (tariff.minimumBill ?? 0) - (due + sumLines(lines));
+  if (short > 0) lines.push(amount('minimum', 'Minimum bill', short));
+  return { lines, left };
+}
+
+/** The least credit may bring the bill down to; without a floor it may go below zero and be paid out. */
+function creditFloor(tariff: Tariff, charges: readonly BillLine[]): number {
+  if (tariff.creditFloor === undefined) return Number.NEGATIVE_INFINITY;
+  const kinds: BillLine['kind'][] = ['fixed'];
+  if (tariff.creditFloor === 'fixed-and-demand') kinds.push('demand');
+  return Math.min(sumLines(charges), sumLines(charges, ...kinds));
+}
+
+function line(
+  kind: BillLine['kind'],
+  label: string,
+  of: { quantity: number; unit: NonNullable<BillLine['unit']>; price: number },
+): BillLine {
+  return { kind, label, ...of, dollars: of.quantity * of.price };
+}
+
+function amount(kind: BillLine['kind'], label: string, dollars: number): BillLine {
+  return { kind, label, quantity: null, unit: null, price: null, dollars };
+}
