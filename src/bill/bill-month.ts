@@ -158,7 +158,7 @@ function settle(
   const left = Math.max(0, floor - (due + sumLines(lines)));
   if (left > 0) lines.push(amount('carried', 'Credit kept for later months', left));
   lines.push(...taxLines(tariff, 'bill', due + sumLines(lines)));
-  const short = (tariff.minimumBill ?? 0) - (due + sumLines(lines));
+  const short = (tariff.minimumBill ?? Number.NEGATIVE_INFINITY) - (due + sumLines(lines));
   if (short > 0) lines.push(amount('minimum', 'Minimum bill', short));
   return { lines, left };
 }
