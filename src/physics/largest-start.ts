@@ -1,0 +1,51 @@
+import { mustNotBeNegative } from '../quantity/must-be';
+
+/** A load that may be on at the same time as the others. VA running and VA in the moment it starts. */
+export interface StartingLoad {
+  readonly id: string;
+  readonly runningVa: number;
+  /** The whole draw while starting, not the part above running. */
+  readonly startingVa: number;
+  readonly selfStarting: boolean;
+}
+
+export interface LargestStart {
+  /** All loads running. */
+  readonly runningVa: number;
+  /** Everything else running while `starting` start: what the source must stand for a moment. */
+  readonly peakVa: number;
+  /** Loads counted as starting, the largest step first. */
+  readonly starting: readonly string[];
+  /** Every self-starting load at once, as after an automatic transfer without staged restart. */
+  readonly allSelfStartingVa: number;
+}
+
+/**
+ * Momentary demand: sum of running VA + the largest step (start - run) + the next largest step among the loads that
+ * start by themselves. `startsKeptApart` (a control or delay prevents two at once) leaves out the second.
+ * VA are added as plain numbers, which is never too low.
+ */
+export function largestStart(of: {
+  loads: readonly StartingLoad[];
+  startsKeptApart: boolean;
+}): LargestStart {
+  for (const load of of.loads) {
+    mustNotBeNegative(`${load.id} runningVa`, load.runningVa, 'VA');
+    mustNotBeNegative(`${load.id} startingVa`, load.startingVa, 'VA');
+  }
+  const runningVa = of.loads.reduce((sum, load) => sum + load.runningVa, 0);
+  const steps = of.loads.filter((l) => step(l) > 0).sort((a, b) => step(b) - step(a));
+  const first = steps[0];
+  const second = of.startsKeptApart ? undefined : steps.slice(1).find((l) => l.selfStarting);
+  const starting = [first, second].filter((l) => l !== undefined);
+  const selfStarting = steps.filter((l) => l.selfStarting);
+  return {
+    runningVa,
+    peakVa: runningVa + sumOfSteps(starting),
+    starting: starting.map((l) => l.id),
+    allSelfStartingVa: runningVa + sumOfSteps(selfStarting),
+  };
+}
+
+const step = (load: StartingLoad) => Math.max(0, load.startingVa - load.runningVa);
+const sumOfSteps = (loads: readonly StartingLoad[]) => loads.reduce((sum, l) => sum + step(l), 0);
