@@ -1,4 +1,4 @@
-import { requireWithin } from '../quantity/require-within';
+import { mustBeShare, mustNotBeNegative } from '../quantity/must-be';
 
 /** What passes between the house and its store, each limit on the house (alternating-current) side. */
 export interface StoreLimits {
@@ -8,7 +8,7 @@ export interface StoreLimits {
   readonly chargeEfficiency: number;
   /** From stored to delivered, 0..1. */
   readonly dischargeEfficiency: number;
-  /** What the inverter draws by being on, kW; added to every hour's load. */
+  /** What the inverter draws from the cells by being on, kW, every hour. */
   readonly idleKw: number;
 }
 
@@ -31,8 +31,8 @@ export interface NetEnergy {
 /**
  * Each hour's effect on the store by a fixed rule, so that it depends on no charge:
  *
- *   surplus s = supply - load - idle >= 0:   a = min(eta_c s, eta_c P_c), or 0 when it may not charge
- *   deficit d = load + idle - supply > 0:    a = -min(d, P_d) / eta_d,  overload = max(0, d - P_d)
+ *   surplus s = supply - load >= 0:   a = eta_c min(s, P_c) - idle, at most 0 when it may not charge
+ *   deficit d = load - supply > 0:    a = -min(d, P_d) / eta_d - idle,  overload = max(0, d - P_d)
  *
  * Arrays of one length; pass `out` to reuse memory. Throws RangeError on unequal lengths or bad limits.
  */
@@ -46,15 +46,15 @@ export function netEnergy(hours: HourlyEnergy, out = emptyNetEnergy(hours)): Net
   const { netKwh, overloadKwh } = out;
   const { chargeKw, dischargeKw, chargeEfficiency, dischargeEfficiency, idleKw } = limits;
   for (let t = 0; t < count; t++) {
-    const surplus = supplyKw[t]! - loadKw[t]! - idleKw;
-    overloadKwh[t] = 0;
+    const surplus = supplyKw[t]! - loadKw[t]!;
     if (surplus >= 0) {
+      const stored = chargeEfficiency * Math.min(surplus, chargeKw) - idleKw;
       const allowed = mayCharge === undefined || mayCharge[t] !== 0;
-      netKwh[t] = allowed ? chargeEfficiency * Math.min(surplus, chargeKw) : 0;
-    } else if (-surplus > dischargeKw) {
-      netKwh[t] = -dischargeKw / dischargeEfficiency;
-      overloadKwh[t] = -surplus - dischargeKw;
-    } else netKwh[t] = surplus / dischargeEfficiency;
+      netKwh[t] = allowed ? stored : Math.min(stored, 0);
+    } else {
+      netKwh[t] = -Math.min(-surplus, dischargeKw) / dischargeEfficiency - idleKw;
+    }
+    overloadKwh[t] = Math.max(0, -surplus - dischargeKw);
   }
   return out;
 }
@@ -66,10 +66,9 @@ function emptyNetEnergy(hours: HourlyEnergy): NetEnergy {
 
 /** Refuse limits below zero and shares outside 0..1, by RangeError. */
 export function requireLimits(limits: StoreLimits): void {
-  requireWithin('chargeKw', limits.chargeKw, { atLeast: 0, unit: 'kW' });
-  requireWithin('dischargeKw', limits.dischargeKw, { atLeast: 0, unit: 'kW' });
-  const share = { above: 0, atMost: 1, unit: '(share)' };
-  requireWithin('chargeEfficiency', limits.chargeEfficiency, share);
-  requireWithin('dischargeEfficiency', limits.dischargeEfficiency, share);
-  requireWithin('idleKw', limits.idleKw, { atLeast: 0, unit: 'kW' });
+  mustNotBeNegative('chargeKw', limits.chargeKw, 'kW');
+  mustNotBeNegative('dischargeKw', limits.dischargeKw, 'kW');
+  mustBeShare('chargeEfficiency', limits.chargeEfficiency);
+  mustBeShare('dischargeEfficiency', limits.dischargeEfficiency);
+  mustNotBeNegative('idleKw', limits.idleKw, 'kW');
 }

@@ -1,4 +1,4 @@
-import { requireWithin } from '../quantity/require-within';
+import { mustBeShare, mustNotBeNegative } from '../quantity/must-be';
 import { requireDayProfile } from './day-profile';
 
 export interface RuntimeInput {
@@ -8,7 +8,7 @@ export interface RuntimeInput {
   readonly loadWattsByHour: ArrayLike<number>;
   /** What the sun gives at the inverter's output in each hour, W. Without it: no sun. */
   readonly solarWattsByHour?: ArrayLike<number>;
-  /** What the inverter draws just by being on, W; added to the load. */
+  /** What the inverter draws from the cells just by being on, W. */
   readonly inverterIdleWatts: number;
   /** From stored to delivered, 0..1. */
   readonly dischargeEfficiency: number;
@@ -32,12 +32,12 @@ const YEAR_HOURS = 8760;
 /**
  * How long a full battery lasts against the same day repeated, for an outage that starts at each hour.
  *
- *   net_h = eta_c (sun - load - idle)        when the sun covers load and idle
- *         = -(load + idle - sun) / eta_d     otherwise
+ *   net_h = eta_c (sun - load) - idle       when the sun covers the load
+ *         = -(load - sun) / eta_d - idle    otherwise
  *   x <- min(x + net_h, usable);  the last, partly served hour counts for x / |net_h| of itself
  *
  * Neither charging nor discharging power is limited here. Without sun and with a flat load P it is
- * usable eta_d / (P + idle).
+ * usable / (P / eta_d + idle).
  */
 export function batteryRuntime(input: RuntimeInput): Runtime {
   const net = netKwhByHour(input);
@@ -58,17 +58,14 @@ function netKwhByHour(input: RuntimeInput): Float64Array {
   const chargeEfficiency = input.chargeEfficiency ?? dischargeEfficiency;
   requireDayProfile('loadWattsByHour', loadWattsByHour);
   if (solarWattsByHour) requireDayProfile('solarWattsByHour', solarWattsByHour);
-  requireWithin('usableKwh', input.usableKwh, { atLeast: 0, unit: 'kWh' });
-  requireWithin('inverterIdleWatts', inverterIdleWatts, { atLeast: 0, unit: 'W' });
-  requireWithin('dischargeEfficiency', dischargeEfficiency, {
-    above: 0,
-    atMost: 1,
-    unit: '(share)',
-  });
-  requireWithin('chargeEfficiency', chargeEfficiency, { above: 0, atMost: 1, unit: '(share)' });
+  mustNotBeNegative('usableKwh', input.usableKwh, 'kWh');
+  mustNotBeNegative('inverterIdleWatts', inverterIdleWatts, 'W');
+  mustBeShare('dischargeEfficiency', dischargeEfficiency);
+  mustBeShare('chargeEfficiency', chargeEfficiency);
   return Float64Array.from({ length: 24 }, (_, hour) => {
-    const surplus = (solarWattsByHour?.[hour] ?? 0) - loadWattsByHour[hour]! - inverterIdleWatts;
-    return (surplus >= 0 ? surplus * chargeEfficiency : surplus / dischargeEfficiency) / 1000;
+    const surplus = (solarWattsByHour?.[hour] ?? 0) - loadWattsByHour[hour]!;
+    const stored = surplus >= 0 ? surplus * chargeEfficiency : surplus / dischargeEfficiency;
+    return (stored - inverterIdleWatts) / 1000;
   });
 }
 
