@@ -1,4 +1,5 @@
 import type { Figure } from '../quantity/figure';
+import type { Place } from '../tables/place';
 import type { Facts } from './facts';
 
 export type Season = 'winter' | 'summer' | 'mild';
@@ -65,18 +66,14 @@ export type BillCheck =
 /** Where the home stands. */
 export interface Site {
   readonly zip: string | null;
-  /** Two-letter state, or null when the ZIP is unknown. */
+  /** Place, stations and climate, with how they were found. */
+  readonly place: Place;
+  /** Two-letter state, or null when nothing tells. */
   readonly state: string | null;
-  /** How the place was found, in a sentence. */
-  readonly basis: string;
-  readonly latitudeDeg: number;
-  readonly longitudeDeg: number;
   readonly elevationFt: Figure;
   /** Cold and hot extremes outdoors, F: exceeded 99 % and 1 % of hours. */
   readonly coldF: number;
   readonly hotF: number;
-  /** Mean daily sun on level ground by month, kWh/m2/day. */
-  readonly sunByMonth: readonly number[];
 }
 
 /** The household and its building, as the plan sees them. */

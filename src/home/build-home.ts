@@ -1,0 +1,59 @@
+import type { Answers } from '../interview/answers';
+import type { Interview } from '../interview/question';
+import { resolve } from '../interview/resolve';
+import { figure } from '../quantity/figure';
+import { answerFigure, type Widths } from './answer-figure';
+import { checkBill } from './bill-check';
+import { demandOf } from './demand';
+import { Facts } from './facts';
+import type { Home, Season } from './home';
+import { lifeSupport } from './life-support';
+import { allLoads } from './loads/all-loads';
+import { siteOf } from './site';
+
+/**
+ * The home that a set of answers describes. What was not answered counts as "not sure".
+ * @param asOf the day the ages of figures are counted from, YYYY-MM-DD
+ */
+export function buildHome(interview: Interview, answers: Answers, asOf: string): Home {
+  const facts = new Facts(resolve(interview.questions, answers, 'assume'));
+  const widths = widthsOf(interview);
+  const loads = allLoads({ facts, widths });
+  const goalSeasons = seasonsOf(facts);
+  const ranked = (...ranks: string[]) => loads.filter((load) => ranks.includes(load.rank));
+  return {
+    name: String(answers['home-name'] ?? 'my-home'),
+    asOf,
+    facts,
+    site: siteOf(facts),
+    people:
+      answerFigure(facts, widths, 'people-count', { unit: 'people', name: 'people' }) ??
+      figure({ value: 1, unit: 'people', source: { kind: 'assumed', label: 'at least one' } }),
+    lifeSupport: lifeSupport(facts),
+    loads,
+    demand: {
+      must: demandOf(ranked('must'), goalSeasons),
+      good: demandOf(ranked('must', 'good'), goalSeasons),
+      all: demandOf(loads, goalSeasons),
+    },
+    goalHours: answerFigure(facts, widths, 'goal-hours', {
+      unit: 'h',
+      name: 'how long to manage',
+    })!,
+    goalSeasons,
+    billCheck: checkBill(facts, loads),
+  };
+}
+
+/** Low and high of each number that may be assumed, by question id. */
+export function widthsOf(interview: Interview): Widths {
+  const wide = interview.questions.filter((q) => q.unsure.low !== undefined);
+  return new Map(wide.map((q) => [q.id, { low: q.unsure.low!, high: q.unsure.high! }]));
+}
+
+/** Winter and summer when both matter; "not sure" counts as both. */
+export function seasonsOf(facts: Facts): Season[] {
+  const season = facts.value('goal-season');
+  if (season === 'winter' || season === 'summer') return [season];
+  return ['winter', 'summer'];
+}

@@ -1,0 +1,57 @@
+import { timesFigure } from '../../quantity/figure-arithmetic';
+import type { Load } from '../home';
+import { rankOf } from '../load-keys';
+import { tonsFromArea } from './compressor';
+import { asFigure, type LoadContext } from './context';
+import { makeLoad } from './make-load';
+
+/** Big and occasional loads. Those no backup should carry are marked off in an outage. */
+export function big(context: LoadContext): Load[] {
+  const { facts } = context;
+  return facts.list('big-loads').flatMap((id) => {
+    const make = makers[id];
+    return make === undefined ? [] : [make(context)];
+  });
+}
+
+const restsOn = ['big-loads'];
+const plain = (row: string) => (): Load => makeLoad(row, { rank: 'wait', restsOn });
+
+const makers: Readonly<Record<string, (context: LoadContext) => Load>> = {
+  'ev-charger': carCharger,
+  'electric-dryer': () => makeLoad('electric-dryer', { rank: 'wait', offInOutage: true, restsOn }),
+  'hot-tub': () => makeLoad('hot-tub', { rank: 'wait', offInOutage: true, restsOn }),
+  'pool-pump': ({ facts }) =>
+    makeLoad('pool-pump', { rank: rankOf(facts, ['pool']), offInOutage: true, restsOn }),
+  washer: plain('washer'),
+  dishwasher: plain('dishwasher'),
+  dehumidifier: plain('dehumidifier'),
+  'shop-tools': () => makeLoad('shop-tools', { rank: 'wait', offInOutage: true, restsOn }),
+  aquarium: ({ facts }) => makeLoad('aquarium', { rank: rankOf(facts, ['aquarium']), restsOn }),
+  'radon-fan': ({ facts }) =>
+    makeLoad('radon-fan', { rank: rankOf(facts, ['radon-fan']), restsOn }),
+  'second-cooling': (context) =>
+    makeLoad('central-ac', {
+      id: 'second-ac',
+      name: 'Second air conditioner',
+      rank: 'wait',
+      count: tonsFromArea(context),
+      offInOutage: true,
+      restsOn,
+    }),
+};
+
+/** A charger may draw 80 % of its breaker for hours (NEC 625.42 with 210.20): W = breaker A x 0.8 x 240 V. */
+function carCharger(context: LoadContext): Load {
+  const breaker = asFigure(context, 'ev-breaker', 'A', 'breaker of the car charger', true);
+  const runningWatts =
+    breaker === null
+      ? undefined
+      : timesFigure(breaker, 0.8 * 240, { unit: 'W', name: 'power of the car charger' });
+  return makeLoad('ev-charger-240', {
+    rank: 'wait',
+    runningWatts,
+    offInOutage: true,
+    restsOn: [...restsOn, 'ev-breaker'],
+  });
+}

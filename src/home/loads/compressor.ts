@@ -1,0 +1,102 @@
+import { type Figure, figure } from '../../quantity/figure';
+import { timesFigure } from '../../quantity/figure-arithmetic';
+import { compressorLabels } from '../../tables/compressor-labels';
+import { asFigure, type LoadContext } from './context';
+
+const VOLTS = 240;
+const POWER_FACTOR = 0.9;
+
+/** Tons of cooling from floor area: one ton for 600 ft2 (500 to 800). Common practice, no source. */
+export function tonsFromArea(context: LoadContext): Figure {
+  const area = asFigure(context, 'home-area', 'ft2', 'floor area');
+  const ft2 = area?.value ?? 1800;
+  const clamp = (tons: number) => Math.min(5, Math.max(1.5, tons));
+  return figure({
+    value: clamp(ft2 / 600),
+    low: clamp((area?.low ?? 900) / 800),
+    high: clamp((area?.high ?? 3000) / 500),
+    unit: 'tons',
+    name: 'size of the compressor',
+    source: {
+      kind: 'practice',
+      label: 'one ton for 500 to 800 square feet, between 1.5 and 5 tons',
+      cite: 'common practice, no source',
+    },
+  });
+}
+
+/** Running power from the running amps on the outdoor label, or undefined when it was not read. */
+export function compressorWatts(context: LoadContext, id: string): Figure | undefined {
+  const amps = asFigure(context, id, 'A', 'running amps on the outdoor label', true);
+  if (amps === null) return undefined;
+  return timesFigure(amps, VOLTS * POWER_FACTOR, {
+    unit: 'W',
+    name: 'running power of the compressor',
+    source: {
+      kind: 'nameplate',
+      label: 'running amps on the label x 240 V x power factor 0.9',
+      from: [amps],
+    },
+  });
+}
+
+interface StartOf {
+  /** Question ids. */
+  readonly kind: string;
+  readonly startAmps: string;
+  readonly tons: Figure;
+  readonly watts: Figure | undefined;
+}
+
+/**
+ * Apparent power at the start: locked-rotor amps on the label; for a variable-speed machine about its running
+ * current; else the band of labels of that size. Undefined: the table row decides.
+ */
+export function compressorStart(context: LoadContext, of: StartOf): Figure | undefined {
+  const name = 'starting demand of the compressor';
+  const label = asFigure(context, of.startAmps, 'A', 'locked-rotor amps on the label', true);
+  if (label !== null) {
+    const source = {
+      kind: 'nameplate',
+      label: 'locked-rotor amps on the label x 240 V',
+      from: [label],
+    } as const;
+    return timesFigure(label, VOLTS, { unit: 'VA', name, source });
+  }
+  if (context.facts.told(of.kind) && context.facts.is(of.kind, 'variable')) {
+    const running = of.watts ?? timesFigure(of.tons, 1000, { unit: 'W', name: 'running power' });
+    return timesFigure(
+      running,
+      { low: 1, likely: 1.2, high: 1.6 },
+      {
+        unit: 'VA',
+        name,
+        source: {
+          kind: 'practice',
+          label: 'variable-speed: starts at about its running power',
+          cite: 'common practice, no source',
+        },
+      },
+    );
+  }
+  return bandOf(of.tons, name);
+}
+
+function bandOf(tons: Figure, name: string): Figure {
+  const row = (size: number) =>
+    compressorLabels.rows.find((r) => r.tons >= size - 1e-9) ?? compressorLabels.rows.at(-1)!;
+  const likely = row(tons.value);
+  const source = {
+    kind: 'table',
+    label: 'locked-rotor amps usual on labels of this size x 240 V (from memory)',
+    cite: 'typical compressor labels, from memory',
+  } as const;
+  return figure({
+    value: ((likely.lockedRotorLow + likely.lockedRotorHigh) / 2) * VOLTS,
+    low: row(tons.low).lockedRotorLow * VOLTS,
+    high: row(tons.high).lockedRotorHigh * VOLTS,
+    unit: 'VA',
+    name,
+    source,
+  });
+}

@@ -1,0 +1,20 @@
+import type { Figure } from '../../quantity/figure';
+import { answerFigure, type Widths } from '../answer-figure';
+import type { Facts } from '../facts';
+
+/** What every group of loads is worked out from. */
+export interface LoadContext {
+  readonly facts: Facts;
+  readonly widths: Widths;
+}
+
+/** The answer to a number question as a figure, or null. */
+export function asFigure(
+  { facts, widths }: LoadContext,
+  id: string,
+  unit: string,
+  name: string,
+  nameplate = false,
+): Figure | null {
+  return answerFigure(facts, widths, id, { unit, name, nameplate });
+}

@@ -1,0 +1,98 @@
+import { type Figure, figure } from '../../quantity/figure';
+import { formula, timesFigure } from '../../quantity/figure-arithmetic';
+import type { Load } from '../home';
+import { rankOf } from '../load-keys';
+import { compressorStart, compressorWatts, tonsFromArea } from './compressor';
+import { asFigure, type LoadContext } from './context';
+import { makeLoad } from './make-load';
+
+const fuelHeaters: Readonly<Record<string, string>> = {
+  'gas-furnace': 'furnace-gas',
+  'oil-furnace': 'furnace-oil',
+  boiler: 'boiler',
+  pellet: 'pellet-stove',
+};
+
+/** Whatever of the heating uses electricity. A wood stove and a gas heater without a plug use none. */
+export function heating(context: LoadContext): Load[] {
+  const kind = context.facts.value('heat-main');
+  if (typeof kind !== 'string') return [];
+  const row = fuelHeaters[kind];
+  if (row !== undefined) return [fuelHeater(context, row)];
+  if (kind === 'heat-pump')
+    return [heatPump(context), ...strips(context, 'Backup heating strips', false)];
+  if (kind === 'electric-furnace') return strips(context, 'Electric furnace', true);
+  if (kind === 'baseboard') return strips(context, 'Electric baseboard heat', true);
+  return [];
+}
+
+/** A label gives the most it may draw; it usually runs at about three quarters of that. */
+const OF_LABEL = { low: 0.5, likely: 0.75, high: 1 };
+
+function fuelHeater(context: LoadContext, row: string): Load {
+  const label = asFigure(context, 'heat-watts', 'W', 'power on the heater label', true);
+  const runningWatts =
+    label === null
+      ? undefined
+      : timesFigure(label, OF_LABEL, {
+          name: 'running power of the heater',
+          source: {
+            kind: 'nameplate',
+            label: 'the label you read, usually run at 50 to 100 % of it',
+            cite: 'common practice, no source',
+            from: [label],
+          },
+        });
+  const rank = rankOf(context.facts, ['heat']);
+  return makeLoad(row, { rank, runningWatts, restsOn: ['heat-main', 'heat-watts'] });
+}
+
+function heatPump(context: LoadContext): Load {
+  const tons =
+    asFigure(context, 'heat-pump-tons', 'tons', 'size of the heat pump') ?? tonsFromArea(context);
+  const watts = compressorWatts(context, 'heat-pump-run-amps');
+  const cools = context.facts.is('cool-main', 'heat-pump');
+  return makeLoad('heat-pump', {
+    name: 'Heat pump',
+    rank: rankOf(context.facts, cools ? ['heat', 'cool'] : ['heat']),
+    count: tons,
+    runningWatts: watts,
+    startVa: compressorStart(context, {
+      kind: 'heat-pump-kind',
+      startAmps: 'heat-pump-start-amps',
+      tons,
+      watts,
+    }),
+    restsOn: ['heat-main', 'heat-pump-tons', 'heat-pump-run-amps', 'heat-pump-start-amps'],
+  });
+}
+
+/** Resistance heat: one load, always off in an outage, for a bank is larger than most sources. */
+function strips(context: LoadContext, name: string, main: boolean): Load[] {
+  const kw = asFigure(context, 'heat-strips', 'kW', 'electric heating elements');
+  if (kw === null || kw.high <= 0) return [];
+  const banks = timesFigure(kw, 1 / 5, { unit: 'count', name: 'banks of 5 kW' });
+  const runningWatts = timesFigure(kw, 1000, { unit: 'W', name: `running power of ${name}` });
+  const load = makeLoad('heat-strips', {
+    name,
+    rank: main ? rankOf(context.facts, ['heat']) : 'wait',
+    count: banks,
+    runningWatts,
+    offInOutage: true,
+    restsOn: ['heat-main', 'heat-strips'],
+  });
+  if (!main) return [load];
+  return [{ ...load, kwhPerDay: { ...load.kwhPerDay, winter: mainHeatKwh(runningWatts) } }];
+}
+
+/** Main electric heat runs a third of a winter day at its full power; a tenth to six tenths. */
+function mainHeatKwh(watts: Figure): Figure {
+  return figure({
+    value: (watts.value * 8) / 1000,
+    low: (watts.low * 2.4) / 1000,
+    high: (watts.high * 14.4) / 1000,
+    unit: 'kWh/day',
+    name: 'energy of electric heat on a winter day',
+    source: formula('running power x 8 h (2.4 to 14.4 h)', [watts], 'our judgement'),
+  });
+}

@@ -1,0 +1,73 @@
+import { figure } from '../../quantity/figure';
+import { formula } from '../../quantity/figure-arithmetic';
+import type { Load, Season } from '../home';
+import { type LoadKey, rankOf } from '../load-keys';
+import { asFigure, type LoadContext } from './context';
+import { makeLoad } from './make-load';
+
+const internetRows: Readonly<Record<string, string>> = {
+  'cable-fiber': 'modem-router',
+  'fixed-wireless': 'fixed-wireless',
+  satellite: 'satellite-internet',
+};
+
+const workRows: Readonly<Record<string, readonly string[]>> = {
+  laptop: ['laptop'],
+  desktop: ['desktop'],
+  several: ['laptop', 'desktop'],
+};
+
+/** Lights, phones, internet, work, cooking, and what the house draws by itself. */
+export function living(context: LoadContext): Load[] {
+  const { facts } = context;
+  const rank = (key: LoadKey) => rankOf(facts, [key]);
+  const loads: Load[] = [];
+  // The lights are settled by the ranking, the last question of this topic.
+  if (facts.applies('must-run')) {
+    loads.push(
+      makeLoad('lights-led', { name: 'Lights', rank: rank('lights'), restsOn: ['must-run'] }),
+    );
+    loads.push(makeLoad('phone-charging', { rank: rank('phones'), restsOn: ['must-run'] }));
+    loads.push(makeLoad('house-standby', { rank: 'wait', restsOn: [] }));
+    loads.push(makeLoad('microwave', { rank: rank('cooking'), restsOn: ['must-run'] }));
+  }
+  const internet = internetRows[String(facts.value('internet-kind'))];
+  if (internet !== undefined) {
+    loads.push(makeLoad(internet, { rank: rank('internet'), restsOn: ['internet-kind'] }));
+  }
+  loads.push(...work(context));
+  if (facts.is('cook-main', 'electric')) {
+    loads.push(makeLoad('range', { rank: 'wait', offInOutage: true, restsOn: ['cook-main'] }));
+  }
+  if (facts.has('access-lifts', 'garage-door')) {
+    loads.push(makeLoad('garage-door', { rank: rank('garage-door'), restsOn: ['access-lifts'] }));
+  }
+  if (facts.has('access-lifts', 'stairlift')) {
+    loads.push(makeLoad('stairlift', { rank: 'must', restsOn: ['access-lifts'] }));
+  }
+  return loads;
+}
+
+function work(context: LoadContext): Load[] {
+  const { facts } = context;
+  const rows = workRows[String(facts.value('work-gear'))] ?? [];
+  const hours = asFigure(context, 'work-hours', 'h', 'hours of work a day');
+  return rows.map((row) => {
+    const load = makeLoad(row, {
+      rank: rankOf(facts, ['work']),
+      restsOn: ['work-gear', 'work-hours'],
+    });
+    if (hours === null) return load;
+    const watts = load.runningWatts;
+    const day = figure({
+      value: (watts.value * hours.value) / 1000,
+      low: (watts.low * hours.low) / 1000,
+      high: (watts.high * hours.high) / 1000,
+      unit: 'kWh/day',
+      name: `energy of ${load.name}`,
+      source: formula('power x hours a day', [watts, hours]),
+    });
+    const kwhPerDay: Record<Season, typeof day> = { winter: day, summer: day, mild: day };
+    return { ...load, kwhPerDay };
+  });
+}

@@ -1,0 +1,97 @@
+import type { Figure } from '../../quantity/figure';
+import { largerFigure, timesFigure } from '../../quantity/figure-arithmetic';
+import { dailyKwh, householdLoad, type Triple } from '../../tables/household-loads';
+import { loadShape } from '../../tables/load-shapes';
+import type { Load, Rank, Season } from '../home';
+import { seasons } from '../home';
+import { figureOf, sourceOfRow } from '../sources';
+
+/** What this home knows better than the table row. */
+export interface Better {
+  readonly id?: string;
+  readonly name?: string;
+  readonly rank: Rank;
+  readonly life?: boolean;
+  readonly volts?: 120 | 240;
+  /** How many of it, or how many tons or banks. */
+  readonly count?: Figure;
+  readonly runningWatts?: Figure;
+  readonly startVa?: Figure;
+  readonly kwhPerDay?: Readonly<Record<Season, Figure>>;
+  readonly shape?: string;
+  readonly offInOutage?: boolean;
+  readonly restsOn: readonly string[];
+}
+
+/** A load from its row of the household-load table, with whatever this home knows better put in its place. */
+export function makeLoad(rowId: string, better: Better): Load {
+  const row = householdLoad(rowId);
+  const name = better.name ?? row.name;
+  const source = sourceOfRow(row);
+  const times = (f: Figure) => (better.count === undefined ? f : timesCount(f, better.count));
+  const volts = better.volts ?? row.volts;
+  const table = times(figureOf(row.runningWatts, 'W', `running power of ${name}`, source));
+  const runningWatts = better.runningWatts ?? table;
+  const runningVa = timesFigure(runningWatts, 1 / row.powerFactor, {
+    unit: 'VA',
+    name: `apparent power of ${name}`,
+  });
+  const startVa = startOf(row.motor, better.startVa, () =>
+    largerFigure(
+      times(figureOf(row.startingVa, 'VA', `starting demand of ${name}`, source)),
+      runningVa,
+    ),
+  );
+  const perDay = (season: Season): Figure =>
+    energyOf(dailyKwh(row, season), runningWatts, table, { name, source, times });
+  return {
+    id: better.id ?? rowId,
+    name,
+    rank: better.rank,
+    life: better.life ?? false,
+    volts,
+    runningWatts,
+    runningVa,
+    startVa,
+    startAmps:
+      startVa === null
+        ? null
+        : timesFigure(startVa, 1 / volts, { unit: 'A', name: `starting current of ${name}` }),
+    selfStarting: row.selfStarting,
+    kwhPerDay:
+      better.kwhPerDay ??
+      (Object.fromEntries(seasons.map((s) => [s, perDay(s)])) as Record<Season, Figure>),
+    shape: loadShape(better.shape ?? row.shape),
+    offInOutage: better.offInOutage ?? false,
+    restsOn: better.restsOn,
+  };
+}
+
+function startOf(motor: boolean, told: Figure | undefined, table: () => Figure): Figure | null {
+  if (told !== undefined) return told;
+  return motor ? table() : null;
+}
+
+/** The row's daily energy, scaled by how this home's running power stands to the row's. */
+function energyOf(
+  kwh: Triple,
+  running: Figure,
+  table: Figure,
+  as: { name: string; source: Figure['source']; times: (f: Figure) => Figure },
+): Figure {
+  const plain = as.times(figureOf(kwh, 'kWh/day', `energy of ${as.name}`, as.source));
+  if (running === table) return plain;
+  const by = {
+    low: running.low / table.low,
+    likely: running.value / table.value,
+    high: running.high / table.high,
+  };
+  const scaled = [plain.low * by.low, plain.value * by.likely, plain.high * by.high].sort(
+    (a, b) => a - b,
+  );
+  return { ...plain, low: scaled[0]!, value: scaled[1]!, high: scaled[2]! };
+}
+
+function timesCount(f: Figure, count: Figure): Figure {
+  return timesFigure(f, { low: count.low, likely: count.value, high: count.high });
+}

@@ -1,0 +1,182 @@
+import { START_MULTIPLES, startFromMultiple } from '../../physics/motor-start';
+import { type Figure, figure } from '../../quantity/figure';
+import { formula, timesFigure } from '../../quantity/figure-arithmetic';
+import { householdLoad, householdLoads } from '../../tables/household-loads';
+import type { Load, Season } from '../home';
+import { rankOf } from '../load-keys';
+import { asFigure, type LoadContext } from './context';
+import { makeLoad } from './make-load';
+import { wellStart } from './well-start';
+
+/** Well, waste and sump pumps. */
+export function pumps(context: LoadContext): Load[] {
+  return [...well(context), ...waste(context), ...sump(context)];
+}
+
+/** The id of the table row of a kind of pump whose horsepower is at or just above `hp`. */
+function rowByHp(prefix: string, hp: number): string {
+  const rows = householdLoads.rows
+    .filter((row) => row.id.startsWith(`${prefix}-`) && row.hp !== undefined)
+    .sort((a, b) => a.hp! - b.hp!);
+  return (rows.find((row) => row.hp! >= hp - 0.02) ?? rows.at(-1)!).id;
+}
+
+function well(context: LoadContext): Load[] {
+  const { facts } = context;
+  if (!facts.is('water-source', 'well', 'shallow-pump')) return [];
+  const volts = facts.is('well-volts', 'v120') ? 120 : 240;
+  const hp = asFigure(context, 'well-hp', 'hp', 'well pump size');
+  const known = facts.told('well-hp') && hp !== null;
+  const row =
+    volts === 120 && (hp?.value ?? 0.5) <= 0.55
+      ? 'jet-pump'
+      : known
+        ? rowByHp('well-pump', hp.value)
+        : 'well-pump';
+  const amps = asFigure(context, 'well-run-amps', 'A', 'running amps on the pump label', true);
+  const runningWatts = amps === null ? undefined : wattsFromAmps(amps, volts, row);
+  const minutes = asFigure(context, 'well-minutes', 'min', 'minutes the pump runs a day');
+  const watts = runningWatts ?? wattsOf(row);
+  return [
+    makeLoad(row, {
+      id: 'well',
+      name: 'Well pump',
+      rank: rankOf(facts, ['well']),
+      volts,
+      runningWatts,
+      startVa: wellStart(context, {
+        volts,
+        hp: hp?.value ?? 1,
+        runningAmps: amps?.value ?? watts.value / volts / 0.8,
+        row,
+      }),
+      kwhPerDay: minutes === null ? undefined : everyDay(watts, minutes),
+      restsOn: ['well-hp', 'well-volts', 'well-run-amps', 'well-start-amps', 'well-start-kind'],
+    }),
+  ];
+}
+
+function waste(context: LoadContext): Load[] {
+  const { facts } = context;
+  if (!facts.is('waste', 'septic-pump', 'grinder')) return [];
+  const row = facts.is('waste', 'grinder') ? 'grinder-pump' : 'septic-pump';
+  const hp = asFigure(context, 'waste-hp', 'hp', 'waste pump size');
+  const base = householdLoad(row);
+  const by = hp === null ? undefined : timesFigure(hp, 1 / base.hp!, { unit: 'count' });
+  return [
+    makeLoad(row, {
+      id: 'waste',
+      name: row === 'grinder-pump' ? 'Sewage grinder pump' : 'Septic pump',
+      rank: rankOf(facts, ['waste']),
+      count: by,
+      restsOn: ['waste', 'waste-hp'],
+    }),
+  ];
+}
+
+function sump(context: LoadContext): Load[] {
+  const { facts } = context;
+  if (!facts.is('sump', 'one', 'one-with-battery')) return [];
+  const row = facts.told('sump-hp') ? rowByHp('sump', facts.number('sump-hp')!) : 'sump';
+  const amps = asFigure(context, 'sump-amps', 'A', 'amps on the sump pump label', true);
+  const runningWatts =
+    amps === null
+      ? undefined
+      : timesFigure(
+          amps,
+          { low: 92, likely: 110, high: 120 },
+          {
+            unit: 'W',
+            name: 'running power of the sump pump',
+            source: {
+              kind: 'nameplate',
+              label: 'amps on the label x 115 V x power factor 0.8 to 1',
+              from: [amps],
+            },
+          },
+        );
+  const startVa = amps === null ? undefined : startOfSump(amps);
+  const minutes = asFigure(context, 'sump-minutes', 'min', 'minutes it runs in the worst hour');
+  return [
+    makeLoad(row, {
+      id: 'sump',
+      name: 'Sump pump',
+      rank: rankOf(facts, ['sump']),
+      runningWatts,
+      startVa,
+      kwhPerDay: minutes === null ? undefined : stormDay(runningWatts ?? wattsOf(row), minutes),
+      shape: 'flat',
+      restsOn: ['sump', 'sump-hp', 'sump-amps', 'sump-minutes'],
+    }),
+  ];
+}
+
+function startOfSump(amps: Figure): Figure {
+  const { va } = startFromMultiple({
+    runningAmps: amps.value,
+    multiple: START_MULTIPLES,
+    volts: 115,
+  });
+  return figure({
+    value: va.likely,
+    low: va.low,
+    high: va.high,
+    unit: 'VA',
+    name: 'starting demand of the sump pump',
+    source: formula(
+      '4 to 8 times the amps on the label x 115 V',
+      [amps],
+      'common practice, no source',
+    ),
+  });
+}
+
+function wattsOf(row: string): Figure {
+  const [low, value, high] = householdLoad(row).runningWatts;
+  const source = {
+    kind: 'table',
+    label: 'typical for its size',
+    cite: householdLoad(row).source,
+  } as const;
+  return figure({ low, value, high, unit: 'W', source });
+}
+
+function wattsFromAmps(amps: Figure, volts: number, row: string): Figure {
+  const powerFactor = householdLoad(row).powerFactor;
+  return timesFigure(amps, volts * powerFactor, {
+    unit: 'W',
+    name: 'running power of the well pump',
+    source: {
+      kind: 'nameplate',
+      label: `amps on the label x ${volts} V x power factor ${powerFactor}`,
+      from: [amps],
+    },
+  });
+}
+
+/** W x min / 60,000, the same in every season. */
+function everyDay(watts: Figure, minutes: Figure): Record<Season, Figure> {
+  const day = figure({
+    value: (watts.value * minutes.value) / 60_000,
+    low: (watts.low * minutes.low) / 60_000,
+    high: (watts.high * minutes.high) / 60_000,
+    unit: 'kWh/day',
+    name: 'energy of the pump',
+    source: formula('running power x minutes a day', [watts, minutes]),
+  });
+  return { winter: day, summer: day, mild: day };
+}
+
+/** A day as wet as the worst hour told; a quarter of it at the low end. */
+function stormDay(watts: Figure, minutesAnHour: Figure): Record<Season, Figure> {
+  const kwh = (w: number, min: number, share: number) => (w * (min / 60) * 24 * share) / 1000;
+  const day = figure({
+    value: kwh(watts.value, minutesAnHour.value, 1),
+    low: kwh(watts.low, minutesAnHour.low, 0.25),
+    high: kwh(watts.high, minutesAnHour.high, 1),
+    unit: 'kWh/day',
+    name: 'energy of the sump pump on a storm day',
+    source: formula('running power x minutes in the worst hour x 24', [watts, minutesAnHour]),
+  });
+  return { winter: day, summer: day, mild: day };
+}

@@ -1,0 +1,92 @@
+import { startFromHorsepower } from '../../physics/motor-start';
+import { type Figure, figure } from '../../quantity/figure';
+import { timesFigure } from '../../quantity/figure-arithmetic';
+import { householdLoad } from '../../tables/household-loads';
+import { lockedRotorCurrent } from '../../tables/locked-rotor-current';
+import { asFigure, type LoadContext } from './context';
+
+interface WellStart {
+  readonly volts: 120 | 240;
+  readonly hp: number;
+  readonly runningAmps: number;
+  readonly row: string;
+}
+
+const name = 'starting demand of the well pump';
+
+/**
+ * Apparent power at the start of a well pump: locked-rotor amps on the label; a soft start from the running current;
+ * 120 V from the horsepower table; else the range of its row, whose high end is the two-wire motor.
+ */
+export function wellStart(context: LoadContext, of: WellStart): Figure {
+  const label = asFigure(context, 'well-start-amps', 'A', 'locked-rotor amps on the label', true);
+  if (label !== null) {
+    const source = {
+      kind: 'nameplate',
+      label: `locked-rotor amps on the label x ${of.volts} V`,
+      from: [label],
+    } as const;
+    return timesFigure(label, of.volts, { unit: 'VA', name, source });
+  }
+  if (context.facts.told('well-start-kind') && context.facts.is('well-start-kind', 'soft-start')) {
+    return softStart(of);
+  }
+  if (of.volts === 120) return fromTable(of);
+  return fromRow(
+    of.row,
+    context.facts.told('well-start-kind') && context.facts.is('well-start-kind', 'three-wire'),
+  );
+}
+
+function softStart({ runningAmps, volts }: WellStart): Figure {
+  const va = runningAmps * volts;
+  return figure({
+    value: 1.5 * va,
+    low: va,
+    high: 2.5 * va,
+    unit: 'VA',
+    name,
+    source: {
+      kind: 'practice',
+      label: 'soft start: 1 to 2.5 times the running current',
+      cite: 'common practice, no source',
+    },
+  });
+}
+
+function fromTable({ hp, volts }: WellStart): Figure {
+  const row =
+    lockedRotorCurrent.rows.find((r) => r.hp >= hp - 0.01) ?? lockedRotorCurrent.rows.at(-1)!;
+  const { va } = startFromHorsepower({ tableAmps: row.amps115, volts: 115 });
+  return figure({
+    value: va.likely,
+    low: va.low,
+    high: va.high,
+    unit: 'VA',
+    name,
+    source: {
+      kind: 'table',
+      label: `locked-rotor amps of ${hp} hp at 115 V (${volts} V supply)`,
+      cite: 'NEC Table 430.251(A)',
+    },
+  });
+}
+
+/** A three-wire motor lies in the lower half of the band, a two-wire one in the upper half. */
+function fromRow(id: string, threeWire: boolean): Figure {
+  const row = householdLoad(id);
+  const [low, likely, high] = row.startingVa;
+  const value = threeWire ? (low + likely) / 2 : (likely + high) / 2;
+  return figure({
+    value,
+    low,
+    high: threeWire ? likely : high,
+    unit: 'VA',
+    name,
+    source: {
+      kind: 'table',
+      label: `usual for a ${threeWire ? 'three-wire' : 'two-wire'} pump of this size (from memory)`,
+      cite: row.source,
+    },
+  });
+}

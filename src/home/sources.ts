@@ -1,0 +1,39 @@
+import { type Figure, figure, type Source } from '../quantity/figure';
+import type { HouseholdLoadRow, Triple } from '../tables/household-loads';
+import type { Facts } from './facts';
+
+/** Source words for an answer: told, read off a label, or assumed. */
+export function sourceOfAnswer(facts: Facts, id: string, nameplate = false): Source {
+  if (facts.told(id)) {
+    return nameplate
+      ? { kind: 'nameplate', label: 'the label you read' }
+      : { kind: 'told', label: 'you told us' };
+  }
+  return { kind: 'assumed', label: 'assumed, because it is not known', cite: `answer "${id}"` };
+}
+
+/** Source of a row of the household-load table. */
+export function sourceOfRow(row: HouseholdLoadRow): Source {
+  const kind = row.standing === 'practice' ? 'practice' : 'table';
+  const how = {
+    published: '',
+    practice: ' (common practice)',
+    memory: ' (from memory)',
+    judgement: ' (our judgement)',
+  };
+  return {
+    kind,
+    label: `typical for ${row.name.toLowerCase()}${how[row.standing]}`,
+    cite: row.source,
+  };
+}
+
+/** A figure from a table's low, likely, high. */
+export function figureOf(
+  [low, likely, high]: Triple,
+  unit: string,
+  name: string,
+  source: Source,
+): Figure {
+  return figure({ low, value: likely, high, unit, name, source });
+}
