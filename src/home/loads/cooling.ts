@@ -16,7 +16,14 @@ export function cooling(context: LoadContext): Load[] {
     case 'mini-split':
       return [roomCooler(context, 'mini-split')];
     case 'evaporative':
-      return [makeLoad('evaporative-cooler', { rank, restsOn: ['cool-main'] })];
+      return [
+        makeLoad('evaporative-cooler', {
+          rank,
+          follows: 'heat',
+          wired: true,
+          restsOn: ['cool-main'],
+        }),
+      ];
     default:
       return [];
   }
@@ -28,6 +35,7 @@ function central(context: LoadContext): Load {
   const watts = compressorWatts(context, 'cool-run-amps');
   return makeLoad('central-ac', {
     rank: rankOf(context.facts, ['cool']),
+    follows: 'heat',
     count: tons,
     runningWatts: watts,
     startVa: compressorStart(context, {
@@ -62,5 +70,11 @@ function roomCooler(context: LoadContext, row: 'room-ac' | 'mini-split'): Load {
           },
         );
   const restsOn = ['cool-main', 'room-cool-watts', 'room-cool-count'];
-  return makeLoad(row, { rank: rankOf(facts, ['cool']), count, runningWatts, restsOn });
+  return makeLoad(row, {
+    rank: rankOf(facts, ['cool']),
+    follows: row === 'mini-split' ? 'both' : 'heat',
+    count,
+    runningWatts,
+    restsOn,
+  });
 }

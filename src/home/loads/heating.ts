@@ -44,7 +44,13 @@ function fuelHeater(context: LoadContext, row: string): Load {
           },
         });
   const rank = rankOf(context.facts, ['heat']);
-  return makeLoad(row, { rank, runningWatts, restsOn: ['heat-main', 'heat-watts'] });
+  return makeLoad(row, {
+    rank,
+    runningWatts,
+    follows: 'cold',
+    wired: row !== 'pellet-stove',
+    restsOn: ['heat-main', 'heat-watts'],
+  });
 }
 
 function heatPump(context: LoadContext): Load {
@@ -54,6 +60,7 @@ function heatPump(context: LoadContext): Load {
   const cools = context.facts.is('cool-main', 'heat-pump');
   return makeLoad('heat-pump', {
     name: 'Heat pump',
+    follows: cools ? 'both' : 'cold',
     rank: rankOf(context.facts, cools ? ['heat', 'cool'] : ['heat']),
     count: tons,
     runningWatts: watts,
@@ -78,6 +85,7 @@ function strips(context: LoadContext, name: string, main: boolean): Load[] {
     rank: main ? rankOf(context.facts, ['heat']) : 'wait',
     count: banks,
     runningWatts,
+    follows: 'cold',
     offInOutage: true,
     restsOn: ['heat-main', 'heat-strips'],
   });

@@ -20,6 +20,7 @@ export function hotWater({ facts }: LoadContext): Load[] {
     makeLoad(row, {
       id: 'water-heater',
       rank: rankOf(facts, ['water-heater']),
+      wired: true,
       offInOutage: kind === 'tankless-electric',
       restsOn: ['water-heater'],
     }),

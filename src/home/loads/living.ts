@@ -28,7 +28,7 @@ export function living(context: LoadContext): Load[] {
       makeLoad('lights-led', { name: 'Lights', rank: rank('lights'), restsOn: ['must-run'] }),
     );
     loads.push(makeLoad('phone-charging', { rank: rank('phones'), restsOn: ['must-run'] }));
-    loads.push(makeLoad('house-standby', { rank: 'wait', restsOn: [] }));
+    loads.push(makeLoad('house-standby', { rank: 'wait', wired: true, restsOn: [] }));
     loads.push(makeLoad('microwave', { rank: rank('cooking'), restsOn: ['must-run'] }));
   }
   const internet = internetRows[String(facts.value('internet-kind'))];

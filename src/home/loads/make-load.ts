@@ -20,6 +20,8 @@ export interface Better {
   readonly kwhPerDay?: Readonly<Record<Season, Figure>>;
   readonly shape?: string;
   readonly offInOutage?: boolean;
+  readonly follows?: Load['follows'];
+  readonly wired?: boolean;
   readonly restsOn: readonly string[];
 }
 
@@ -63,6 +65,8 @@ export function makeLoad(rowId: string, better: Better): Load {
       (Object.fromEntries(seasons.map((s) => [s, perDay(s)])) as Record<Season, Figure>),
     shape: loadShape(better.shape ?? row.shape),
     offInOutage: better.offInOutage ?? false,
+    follows: better.follows ?? 'neither',
+    plugIn: volts === 120 && better.wired !== true,
     restsOn: better.restsOn,
   };
 }

@@ -43,6 +43,7 @@ function well(context: LoadContext): Load[] {
       name: 'Well pump',
       rank: rankOf(facts, ['well']),
       volts,
+      wired: true,
       runningWatts,
       startVa: wellStart(context, {
         volts,
@@ -69,6 +70,7 @@ function waste(context: LoadContext): Load[] {
       name: row === 'grinder-pump' ? 'Sewage grinder pump' : 'Septic pump',
       rank: rankOf(facts, ['waste']),
       count: by,
+      wired: true,
       restsOn: ['waste', 'waste-hp'],
     }),
   ];
