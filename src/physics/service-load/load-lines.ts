@@ -1,0 +1,34 @@
+/** One line of a load calculation, as on an inspector's form. */
+export interface LoadLine {
+  readonly label: string;
+  readonly va: number;
+  /** Where the code has it. */
+  readonly section: string;
+  /** A line that is shown but not added: a subtotal, or a load left out as the smaller of two. */
+  readonly counted: boolean;
+}
+
+export interface ServiceLoad {
+  readonly lines: readonly LoadLine[];
+  readonly totalVa: number;
+  readonly amps: number;
+  readonly notes: readonly string[];
+}
+
+export function countedLine(label: string, va: number, section: string): LoadLine {
+  return { label, va, section, counted: true };
+}
+
+export function shownLine(label: string, va: number, section: string): LoadLine {
+  return { label, va, section, counted: false };
+}
+
+/** Add the counted lines and turn the sum into amps: A = VA / V, single phase. */
+export function serviceLoad(
+  lines: readonly LoadLine[],
+  volts: number,
+  notes: readonly string[] = [],
+): ServiceLoad {
+  const totalVa = lines.reduce((sum, line) => sum + (line.counted ? line.va : 0), 0);
+  return { lines, totalVa, amps: totalVa / volts, notes };
+}

@@ -1,0 +1,74 @@
+import { mustBePositive, mustNotBeNegative } from '../../quantity/must-be';
+import { countedLine, type ServiceLoad, serviceLoad, shownLine } from './load-lines';
+import { type ServiceVerdict, serviceVerdict } from './service-verdict';
+
+export interface MeteredDemand {
+  /** Highest demand on record, VA; on two legs that differ, twice the busier leg. */
+  readonly peakVa: number;
+  /** Averaging time of the record, minutes. */
+  readonly intervalMinutes: number;
+  /** Days the record covers without a gap. */
+  readonly days: number;
+  /** Solar, battery or other peak shaving on the service; null when not known. */
+  readonly hasSolarOrPeakShaving: boolean | null;
+  readonly newLoadVa: number;
+  /** Runs for three hours or more: a car charger does. */
+  readonly newLoadContinuous: boolean;
+  readonly volts: number;
+  readonly ratingAmps: number;
+}
+
+export type MeteredDemandResult =
+  | { readonly kind: 'refused'; readonly reason: string }
+  | {
+      readonly kind: 'done';
+      readonly load: ServiceLoad;
+      /** With a continuous new load at 125 %. */
+      readonly carefulAmps: number;
+      readonly verdict: ServiceVerdict;
+    };
+
+const YEAR_DAYS = 365;
+const RECORDING_DAYS = 30;
+
+/**
+ * Load of an existing service from its metered peak, NEC 220.87: 1.25 x peak + new load. Refused with solar or peak
+ * shaving on the service or when that is not known (the careful reading of its exception), and with too short a record.
+ * Never better than `marginal` on a 30-day record, which must still be raised for the season it missed, or on readings
+ * longer than 15 minutes, which hide the peak.
+ */
+export function meteredServiceLoad(of: MeteredDemand): MeteredDemandResult {
+  mustNotBeNegative('peakVa', of.peakVa, 'VA');
+  mustNotBeNegative('newLoadVa', of.newLoadVa, 'VA');
+  mustBePositive('volts', of.volts, 'V');
+  const reason = refusal(of);
+  if (reason !== null) return { kind: 'refused', reason };
+  const load = serviceLoad(
+    [
+      shownLine('Highest metered demand', of.peakVa, '220.87(1)'),
+      countedLine('Highest metered demand at 125 %', 1.25 * of.peakVa, '220.87(2)'),
+      countedLine('New load', of.newLoadVa, '220.87(2)'),
+    ],
+    of.volts,
+  );
+  const extraVa = of.newLoadContinuous ? 0.25 * of.newLoadVa : 0;
+  const carefulAmps = (load.totalVa + extraVa) / of.volts;
+  const verdict = serviceVerdict({ plainAmps: load.amps, carefulAmps, ratingAmps: of.ratingAmps });
+  const weak = of.days < YEAR_DAYS || of.intervalMinutes > 15;
+  return {
+    kind: 'done',
+    load,
+    carefulAmps,
+    verdict: weak && verdict === 'within' ? 'marginal' : verdict,
+  };
+}
+
+function refusal(of: MeteredDemand): string | null {
+  if (of.hasSolarOrPeakShaving === null) return 'not known whether there is solar or a battery';
+  if (of.hasSolarOrPeakShaving) return 'solar or peak shaving hides the true demand';
+  if (of.days < RECORDING_DAYS) return `the record covers ${of.days} days, 30 at least are needed`;
+  if (of.days < YEAR_DAYS && of.intervalMinutes > 15) {
+    return 'less than a year of record needs readings of 15 minutes or less';
+  }
+  return null;
+}

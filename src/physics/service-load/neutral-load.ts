@@ -1,0 +1,26 @@
+import { countedLine, type ServiceLoad, serviceLoad } from './load-lines';
+
+/**
+ * Load of the service neutral, NEC 220.61: the general load after its demand, cooking and dryer at 70 %, and what else
+ * runs at 120 V. A = VA / line-to-line volts. The motors' extra 25 % is left to the electrician.
+ */
+export function neutralLoad(of: {
+  generalDemandVa: number;
+  cookingDemandVa: number;
+  dryerVa: number;
+  other120V: readonly { readonly name: string; readonly va: number }[];
+  share: number;
+  volts: number;
+}): ServiceLoad {
+  const at = `${Math.round(of.share * 100)} %`;
+  const lines = [
+    countedLine('General load after demand', of.generalDemandVa, '220.61'),
+    countedLine(`Cooking at ${at}`, of.cookingDemandVa * of.share, '220.61(B)'),
+    countedLine(`Dryer at ${at}`, of.dryerVa * of.share, '220.61(B)'),
+    ...of.other120V.map((load) => countedLine(load.name, load.va, '220.61(A)')),
+  ];
+  return serviceLoad(
+    lines.filter((line) => line.va > 0),
+    of.volts,
+  );
+}
