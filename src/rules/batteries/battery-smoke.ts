@@ -1,0 +1,15 @@
+import { type Rule, yes } from '../rule';
+import { anyBattery } from '../when/any-battery';
+import { firstOf } from '../when/first-of';
+
+/** A battery that smokes, hisses, swells or is hot. */
+export const batterySmoke: Rule = {
+  id: 'battery-smoke',
+  applies: (home, kinds) =>
+    firstOf(
+      home.facts.has('now-danger', 'battery-smoke')
+        ? yes('You told us a battery smokes or is hot.')
+        : null,
+      anyBattery(home, kinds),
+    ),
+};

@@ -1,0 +1,24 @@
+import { fixedBatteryKinds } from '../../home/route-kind';
+import { careful, type Rule, yes } from '../rule';
+
+/** Places that follow the weather outdoors. */
+const coldPlaces = ['shed-unheated', 'detached', 'outside-wall', 'attached-garage'];
+
+/** A lithium battery, or one of unknown kind, that would have to take charge where it freezes. */
+export const noFreezingCharge: Rule = {
+  id: 'no-freezing-charge',
+  applies: ({ facts, site }, kinds) => {
+    const brings = fixedBatteryKinds.some((kind) => kinds.has(kind));
+    const leadOnly = facts.told('battery-kind') && facts.is('battery-kind', 'lead-acid');
+    const owned = facts.has('own-sources', 'home-battery', 'power-pack') && !leadOnly;
+    if ((!brings && !owned) || site.coldF > 32) return null;
+    if (facts.open('battery-place')) {
+      return careful(
+        'It freezes where you live, and we do not know where the battery would stand.',
+      );
+    }
+    return facts.is('battery-place', ...coldPlaces)
+      ? yes('It freezes where you live, and the battery place is not heated.')
+      : null;
+  },
+};

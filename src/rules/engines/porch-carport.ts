@@ -1,0 +1,29 @@
+import { type Rule, yes } from '../rule';
+import { both } from '../when/both';
+import { engineVehicle } from '../when/engine-vehicle';
+import { firstOf } from '../when/first-of';
+import { portableEngine } from '../when/portable-engine';
+import { said } from '../when/said';
+
+/** A covered or half-closed place counts as indoors. Silent once an open place 20 ft off is named. */
+export const porchCarport: Rule = {
+  id: 'porch-carport',
+  applies: (home, kinds) => {
+    const engine = firstOf(portableEngine(home, kinds), engineVehicle(home, kinds));
+    const { facts } = home;
+    const place = facts.applies('engine-place')
+      ? said({
+          facts,
+          id: 'engine-place',
+          choices: ['porch-carport', 'garage-shed'],
+          because: 'You named a covered place for the engine.',
+          unknown: 'We do not know where an engine would stand.',
+        })
+      : yes('There is no open ground of your own for an engine.');
+    const unplaced = facts.open('engine-place') ? engine : null;
+    const running = facts.has('now-danger', 'engine-near')
+      ? yes('An engine runs in a covered place or near an opening.')
+      : null;
+    return firstOf(running, both(place, engine), unplaced);
+  },
+};

@@ -1,0 +1,19 @@
+import { batteryRules } from './batteries/rules';
+import { engineRules } from './engines/rules';
+import { lawRules } from './law/rules';
+import { livingRules } from './living/rules';
+import { medicalRules } from './medical/rules';
+import { nowRules } from './now/rules';
+import type { Rule } from './rule';
+import { wiringRules } from './wiring/rules';
+
+/** Every rule, in the order in which rules of one severity are printed. */
+export const rules: readonly Rule[] = [
+  ...nowRules,
+  ...medicalRules,
+  ...engineRules,
+  ...livingRules,
+  ...batteryRules,
+  ...wiringRules,
+  ...lawRules,
+];

@@ -1,0 +1,20 @@
+import type { Rule } from '../rule';
+import { firstOf } from '../when/first-of';
+import { ifOpen } from '../when/if-open';
+import { said } from '../when/said';
+
+/** An oven, a grill or a heater with no chimney as second heat. Not known: careful. */
+export const ovenHeat: Rule = {
+  id: 'oven-heat',
+  applies: ({ facts }) =>
+    firstOf(
+      said({
+        facts,
+        id: 'heat-second',
+        choices: ['unvented', 'oven-or-grill'],
+        because: 'You would heat with an oven, a grill or a burner with no chimney.',
+        unknown: 'We do not know how you would heat with no power.',
+      }),
+      ifOpen(facts, 'heat-second', 'We do not know how you would heat with no power.'),
+    ),
+};

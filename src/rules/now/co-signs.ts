@@ -1,0 +1,15 @@
+import type { Rule } from '../rule';
+import { said } from '../when/said';
+
+/** Somebody is unwell or an engine runs near an opening: out, and 911. */
+export const coSigns: Rule = {
+  id: 'co-signs',
+  applies: ({ facts }) =>
+    said({
+      facts,
+      id: 'now-danger',
+      choices: ['unwell', 'engine-near'],
+      because: 'You told us someone is unwell or an engine runs close by.',
+      unknown: 'We do not know whether someone is unwell right now.',
+    }),
+};

@@ -1,0 +1,24 @@
+import type { Home } from '../../home/home';
+import type { RouteKind } from '../../home/route-kind';
+import { careful, type Trigger, yes } from '../rule';
+import { ifOpen } from './if-open';
+
+/**
+ * A vehicle with an engine may be used as a power source. A vehicle of unknown kind counts as one
+ * with an engine; one the household calls battery-only does not, unless it also named a hybrid.
+ */
+export function engineVehicle(home: Home, kinds: ReadonlySet<RouteKind>): Trigger | null {
+  const { facts } = home;
+  if (facts.told('own-sources') && facts.has('own-sources', 'hybrid-outlet')) {
+    return yes('You have a hybrid or engine vehicle with an outlet.');
+  }
+  if (facts.told('vehicle-kind')) {
+    return facts.is('vehicle-kind', 'battery-only')
+      ? null
+      : yes('Your vehicle has an engine and can give power.');
+  }
+  if (facts.open('vehicle-kind') || kinds.has('vehicle')) {
+    return careful('We do not know whether the vehicle has an engine.');
+  }
+  return ifOpen(facts, 'own-sources', 'We do not know whether a vehicle would give power.');
+}

@@ -1,0 +1,26 @@
+import type { Home } from '../../home/home';
+import { careful, type Trigger, yes } from '../rule';
+
+const lifeDevices = [
+  'oxygen-concentrator',
+  'ventilator',
+  'dialysis',
+  'heart-pump',
+  'suction',
+  'feeding-pump',
+  'other-device',
+];
+
+/** Someone's life may hang on a powered device. Not known, or kept private: careful. */
+export function lifeDevice(home: Home): Trigger | null {
+  const { facts } = home;
+  if (facts.told('medical-devices') && facts.has('medical-devices', ...lifeDevices)) {
+    return yes('Someone here needs a powered device for their health.');
+  }
+  if (home.lifeSupport === 'yes') return yes('Someone here depends on a powered device.');
+  const hidden = facts.has('medical-devices', 'prefer-not-to-say');
+  if (hidden || facts.open('medical-devices') || home.lifeSupport === 'unknown') {
+    return careful('We do not know whether someone here depends on a powered device.');
+  }
+  return null;
+}

@@ -1,0 +1,22 @@
+import type { Home } from '../../home/home';
+import type { RouteKind } from '../../home/route-kind';
+import type { Trigger } from '../rule';
+import { both } from './both';
+import { portableEngine } from './portable-engine';
+import { said } from './said';
+
+/** A portable engine that burns gasoline or diesel, or whose fuel we do not know. */
+export function liquidFuelEngine(home: Home, kinds: ReadonlySet<RouteKind>): Trigger | null {
+  const engine = portableEngine(home, kinds);
+  if (engine === null || !home.facts.applies('engine-fuel')) return engine;
+  return both(
+    engine,
+    said({
+      facts: home.facts,
+      id: 'engine-fuel',
+      choices: ['gasoline', 'diesel'],
+      because: 'The engine burns liquid fuel.',
+      unknown: 'We do not know what the engine burns.',
+    }),
+  );
+}

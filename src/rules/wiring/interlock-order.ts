@@ -1,0 +1,26 @@
+import { careful, type Rule, yes } from '../rule';
+import { firstOf } from '../when/first-of';
+import { routeIn } from '../when/route-in';
+
+/** Transfer by hand has one safe order. */
+export const interlockOrder: Rule = {
+  id: 'interlock-order',
+  applies: (home, kinds) => {
+    const { facts } = home;
+    const byHand =
+      facts.told('transfer-existing') &&
+      facts.is('transfer-existing', 'interlock', 'manual-switch');
+    const engine =
+      facts.has('own-sources', 'engine-portable', 'engine-standby') || facts.open('own-sources');
+    return firstOf(
+      byHand ? yes('You have a switch or interlock worked by hand.') : null,
+      facts.is('engine-connect', 'inlet') && facts.told('engine-connect')
+        ? yes('The engine feeds the house through an inlet.')
+        : null,
+      routeIn(kinds, ['engine-inlet'], 'A route with an inlet is in your plan.'),
+      engine && facts.open('transfer-existing')
+        ? careful('We do not know how an engine would be switched to the house.')
+        : null,
+    );
+  },
+};

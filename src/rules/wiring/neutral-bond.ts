@@ -1,0 +1,26 @@
+import type { Rule } from '../rule';
+import { firstOf } from '../when/first-of';
+import { routeIn } from '../when/route-in';
+import { said } from '../when/said';
+
+/** Exactly one neutral-to-ground bond; an engine of unknown neutral feeds no house. */
+export const neutralBond: Rule = {
+  id: 'neutral-bond',
+  applies: (home, kinds) =>
+    firstOf(
+      routeIn(
+        kinds,
+        ['engine-inlet', 'battery-engine', 'vehicle'],
+        'A source that can have its own bond would feed the house.',
+      ),
+      home.facts.is('engine-connect', 'inlet', 'wall-outlet') || home.facts.open('engine-connect')
+        ? said({
+            facts: home.facts,
+            id: 'engine-neutral',
+            choices: ['bonded', 'floating', 'switchable'],
+            because: 'The engine feeds the house, and its neutral must match.',
+            unknown: 'We do not know how the neutral of the engine is set.',
+          })
+        : null,
+    ),
+};

@@ -1,0 +1,31 @@
+import { careful, type Rule } from '../rule';
+import { both } from '../when/both';
+import { firstOf } from '../when/first-of';
+import { routeIn } from '../when/route-in';
+import { said } from '../when/said';
+
+/** One 120 V source on both halves of a panel doubles the current in shared neutrals. */
+export const oneLeg120: Rule = {
+  id: 'one-leg-120',
+  applies: ({ facts }, kinds) => {
+    const inlet = routeIn(kinds, ['engine-inlet'], 'An engine of 120 volts would feed the panel.');
+    const owned = said({
+      facts,
+      id: 'engine-connect',
+      choices: ['inlet', 'wall-outlet'],
+      because: 'An engine of 120 volts feeds the panel.',
+      unknown: 'We do not know whether the engine feeds the panel.',
+    });
+    const volts = said({
+      facts,
+      id: 'engine-volts',
+      choices: ['v120'],
+      because: 'The engine gives 120 volts.',
+      unknown: 'We do not know the volts of the engine.',
+    });
+    return firstOf(
+      both(firstOf(inlet, owned), volts),
+      kinds.has('vehicle') ? careful('Vehicle outlets often give 120 volts only.') : null,
+    );
+  },
+};

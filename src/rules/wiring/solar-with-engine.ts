@@ -1,0 +1,29 @@
+import type { Rule } from '../rule';
+import { both } from '../when/both';
+import { firstOf } from '../when/first-of';
+import { ownSolar } from '../when/own-solar';
+import { routeIn } from '../when/route-in';
+import { said } from '../when/said';
+
+/** Roof solar and an engine on one panel: solar may push power into the engine. */
+export const solarWithEngine: Rule = {
+  id: 'solar-with-engine',
+  applies: (home, kinds) =>
+    both(
+      ownSolar(home),
+      firstOf(
+        said({
+          facts: home.facts,
+          id: 'own-sources',
+          choices: ['engine-portable', 'engine-standby', 'ev-outlet', 'hybrid-outlet'],
+          because: 'You have an engine or a vehicle that gives power.',
+          unknown: 'We do not know whether you have an engine.',
+        }),
+        routeIn(
+          kinds,
+          ['engine-inlet', 'standby-engine', 'battery-engine', 'vehicle'],
+          'An engine would feed the same panel as the solar.',
+        ),
+      ),
+    ),
+};

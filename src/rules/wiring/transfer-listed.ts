@@ -1,0 +1,20 @@
+import type { Rule } from '../rule';
+import { firstOf } from '../when/first-of';
+import { said } from '../when/said';
+import { wiredRoute } from '../when/wired-route';
+
+/** Whatever joins a source to the house must be listed for it and shut out both sources at once. */
+export const transferListed: Rule = {
+  id: 'transfer-listed',
+  applies: (home, kinds) =>
+    firstOf(
+      said({
+        facts: home.facts,
+        id: 'transfer-existing',
+        choices: ['interlock', 'manual-switch', 'automatic', 'not-known'],
+        because: 'You have transfer equipment, and nobody has confirmed its listing.',
+        unknown: 'We do not know whether the house has transfer equipment.',
+      }),
+      wiredRoute(kinds),
+    ),
+};

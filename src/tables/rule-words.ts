@@ -1,0 +1,36 @@
+import words from '#compiled/tables/rule-words.js';
+import type { Table } from './table';
+
+export interface RuleWordsRow {
+  id: string;
+  /** 5 can kill; 4 injury, fire or major damage; 3 the backup fails; 2 money or law; 1 nuisance. */
+  severity: 1 | 2 | 3 | 4 | 5;
+  /** Who may do the work or must be asked. */
+  who: (
+    | 'household'
+    | 'licensed electrician'
+    | 'gas fitter'
+    | 'utility'
+    | 'building or fire department'
+    | 'clinician or supplier'
+    | 'insurer or landlord'
+  )[];
+  /** The caution in plain words, one to five short sentences. */
+  says: string;
+  /** What to ask for as proof; null when there is nothing to show. */
+  proof: string | null;
+  /** Published source with its edition, or how we know it. */
+  cite: string;
+}
+
+/** The words of each rule. */
+export const ruleWords: Table<RuleWordsRow> = words;
+
+const byId = new Map(ruleWords.rows.map((row) => [row.id, row]));
+
+/** The words of one rule. Throws RangeError for an id the table does not hold. */
+export function wordsOf(id: string): RuleWordsRow {
+  const row = byId.get(id);
+  if (!row) throw new RangeError(`rule words hold no row "${id}"`);
+  return row;
+}
