@@ -1,6 +1,7 @@
 import { type Figure, figure } from '../quantity/figure';
-import { addFigures, formula } from '../quantity/figure-arithmetic';
+import { addFigures, formula, timesFigure } from '../quantity/figure-arithmetic';
 import { formatRange } from '../quantity/format-quantity';
+import type { ClimateHours } from './climate-hours';
 import type { Facts } from './facts';
 import type { BillCheck, Load, Season } from './home';
 
@@ -13,7 +14,7 @@ const LIKELY_LIMIT = 1.15;
  * Hold the loads against the bill of the same season, solar that was used at home added back.
  * Nothing is scaled: when they do not agree, both are shown and the household decides which is wrong.
  */
-export function checkBill(facts: Facts, loads: readonly Load[]): BillCheck {
+export function checkBill(facts: Facts, loads: readonly Load[], climate: ClimateHours): BillCheck {
   const kwh = facts.told('bill-kwh') ? facts.number('bill-kwh') : null;
   if (kwh === null) return no('no bill was given, so the loads could not be held against one');
   const solar = solarUsed(facts);
@@ -33,11 +34,13 @@ export function checkBill(facts: Facts, loads: readonly Load[]): BillCheck {
     },
   });
   const loadsKwhPerDay = addFigures(
-    loads.map((load) => load.kwhPerDay[season]),
+    loads.map((load) => usualDay(load, season, climate)),
     {
       unit: 'kWh/day',
-      name: `all the loads named, on a ${season} day`,
-      source: formula('the sum of all loads named'),
+      name: `all the loads named, on an average ${season} day`,
+      source: formula(
+        'the sum of all loads named, heating and cooling at an average day of the season',
+      ),
     },
   );
   return { ...judge(billKwhPerDay, loadsKwhPerDay), billKwhPerDay, loadsKwhPerDay, season };
@@ -58,6 +61,14 @@ function judge(bill: Figure, loads: Figure) {
     };
   }
   return { verdict: 'fits' as const, says: `${both} They fit together.` };
+}
+
+/** Heating and cooling of an average day: the hard day of the plan times the climate's share. */
+function usualDay(load: Load, season: Season, climate: ClimateHours): Figure {
+  const day = load.kwhPerDay[season];
+  if (load.follows === 'neither' || season === 'mild') return day;
+  const share = season === 'winter' ? climate.usualShare.heating : climate.usualShare.cooling;
+  return timesFigure(day, share);
 }
 
 function solarUsed(facts: Facts): number | null {

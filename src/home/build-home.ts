@@ -4,6 +4,7 @@ import { resolve } from '../interview/resolve';
 import { figure } from '../quantity/figure';
 import { answerFigure, type Widths } from './answer-figure';
 import { checkBill } from './bill-check';
+import { climateHours } from './climate-hours';
 import { demandOf } from './demand';
 import { Facts } from './facts';
 import type { Home, Season } from './home';
@@ -18,14 +19,16 @@ import { siteOf } from './site';
 export function buildHome(interview: Interview, answers: Answers, asOf: string): Home {
   const facts = new Facts(resolve(interview.questions, answers, 'assume'));
   const widths = widthsOf(interview);
-  const loads = allLoads({ facts, widths });
+  const site = siteOf(facts);
+  const climate = climateHours(site.place.climate);
+  const loads = allLoads({ facts, widths, climate });
   const goalSeasons = seasonsOf(facts);
   const ranked = (...ranks: string[]) => loads.filter((load) => ranks.includes(load.rank));
   return {
-    name: String(answers['home-name'] ?? 'my-home'),
+    name: facts.told('home-name') ? String(facts.value('home-name')) : 'my-home',
     asOf,
     facts,
-    site: siteOf(facts),
+    site,
     people:
       answerFigure(facts, widths, 'people-count', { unit: 'people', name: 'people' }) ??
       figure({ value: 1, unit: 'people', source: { kind: 'assumed', label: 'at least one' } }),
@@ -41,7 +44,7 @@ export function buildHome(interview: Interview, answers: Answers, asOf: string):
       name: 'how long to manage',
     })!,
     goalSeasons,
-    billCheck: checkBill(facts, loads),
+    billCheck: checkBill(facts, loads, climate),
   };
 }
 

@@ -212,9 +212,9 @@ function accept(context: Context, state: State, answer: Answer): State {
   const kept: State = { ...state, answers: { ...state.answers, [state.at]: answer }, error: null };
   const ids = Array.isArray(answer) ? answer : [answer];
   const urgent = question.choices?.some((c) => c.actNow !== undefined && ids.includes(c.id));
-  const hasWarnings = question.choices?.some((c) => c.actNow !== undefined);
+  const hasWarnings = question.choices?.some((c) => c.stopFirst === true);
   if (urgent || (hasWarnings && answer === NOT_SURE)) {
-    const ticked = Array.isArray(answer) ? answer : [];
+    const ticked = answer === NOT_SURE ? [] : ids.map(String);
     return { ...kept, view: 'act-now', ticked, row: 0 };
   }
   return goOn(context, kept);

@@ -17,7 +17,7 @@ export function asked({ interview, short }: Context): readonly Question[] {
 
 /** The choices of a question that this home can have. */
 export function offered(context: Context, state: State, question: Question): Choice[] {
-  const known = resolve(asked(context), state.answers, 'leave');
+  const known = resolve(context.interview.questions, state.answers, 'assume');
   return (question.choices ?? []).filter((c) => c.when === undefined || holds(c.when, known));
 }
 

@@ -1,11 +1,14 @@
 import type { Figure } from '../../quantity/figure';
 import { answerFigure, type Widths } from '../answer-figure';
+import type { ClimateHours } from '../climate-hours';
 import type { Facts } from '../facts';
 
 /** What every group of loads is worked out from. */
 export interface LoadContext {
   readonly facts: Facts;
   readonly widths: Widths;
+  /** Null while the place is not known: the table's hours stand. */
+  readonly climate: ClimateHours | null;
 }
 
 /** The answer to a number question as a figure, or null. */

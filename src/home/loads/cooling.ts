@@ -36,6 +36,7 @@ function central(context: LoadContext): Load {
   return makeLoad('central-ac', {
     rank: rankOf(context.facts, ['cool']),
     follows: 'heat',
+    climate: context.climate,
     count: tons,
     runningWatts: watts,
     startVa: compressorStart(context, {
@@ -73,6 +74,7 @@ function roomCooler(context: LoadContext, row: 'room-ac' | 'mini-split'): Load {
   return makeLoad(row, {
     rank: rankOf(facts, ['cool']),
     follows: row === 'mini-split' ? 'both' : 'heat',
+    climate: context.climate,
     count,
     runningWatts,
     restsOn,

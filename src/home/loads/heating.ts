@@ -48,6 +48,7 @@ function fuelHeater(context: LoadContext, row: string): Load {
     rank,
     runningWatts,
     follows: 'cold',
+    climate: context.climate,
     wired: row !== 'pellet-stove',
     restsOn: ['heat-main', 'heat-watts'],
   });
@@ -61,6 +62,7 @@ function heatPump(context: LoadContext): Load {
   return makeLoad('heat-pump', {
     name: 'Heat pump',
     follows: cools ? 'both' : 'cold',
+    climate: context.climate,
     rank: rankOf(context.facts, cools ? ['heat', 'cool'] : ['heat']),
     count: tons,
     runningWatts: watts,
@@ -86,10 +88,11 @@ function strips(context: LoadContext, name: string, main: boolean): Load[] {
     count: banks,
     runningWatts,
     follows: 'cold',
+    climate: main ? context.climate : null,
     offInOutage: true,
     restsOn: ['heat-main', 'heat-strips'],
   });
-  if (!main) return [load];
+  if (!main || context.climate !== null) return [load];
   return [{ ...load, kwhPerDay: { ...load.kwhPerDay, winter: mainHeatKwh(runningWatts) } }];
 }
 

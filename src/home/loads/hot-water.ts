@@ -1,6 +1,7 @@
+import { timesFigure } from '../../quantity/figure-arithmetic';
 import type { Load } from '../home';
 import { rankOf } from '../load-keys';
-import type { LoadContext } from './context';
+import { asFigure, type LoadContext } from './context';
 import { makeLoad } from './make-load';
 
 const rows: Readonly<Record<string, string>> = {
@@ -11,18 +12,34 @@ const rows: Readonly<Record<string, string>> = {
   'tankless-electric': 'tankless-electric',
 };
 
+/** The rows stand for three people; hot water follows how many there are. Common practice, no source. */
+const PEOPLE_OF_ROW = 3;
+
 /** The water heater, where it uses electricity. An electric tankless heater is off in any outage. */
-export function hotWater({ facts }: LoadContext): Load[] {
+export function hotWater(context: LoadContext): Load[] {
+  const { facts } = context;
   const kind = facts.value('water-heater');
   const row = typeof kind === 'string' ? rows[kind] : undefined;
   if (row === undefined) return [];
-  return [
-    makeLoad(row, {
-      id: 'water-heater',
-      rank: rankOf(facts, ['water-heater']),
-      wired: true,
-      offInOutage: kind === 'tankless-electric',
-      restsOn: ['water-heater'],
-    }),
-  ];
+  const load = makeLoad(row, {
+    id: 'water-heater',
+    rank: rankOf(facts, ['water-heater']),
+    wired: true,
+    offInOutage: kind === 'tankless-electric',
+    restsOn: ['water-heater', 'people-count'],
+  });
+  const people = asFigure(context, 'people-count', 'people', 'people');
+  if (people === null) return [load];
+  const share = {
+    low: people.low / PEOPLE_OF_ROW,
+    likely: people.value / PEOPLE_OF_ROW,
+    high: people.high / PEOPLE_OF_ROW,
+  };
+  const { winter, summer, mild } = load.kwhPerDay;
+  const kwhPerDay = {
+    winter: timesFigure(winter, share),
+    summer: timesFigure(summer, share),
+    mild: timesFigure(mild, share),
+  };
+  return [{ ...load, kwhPerDay }];
 }

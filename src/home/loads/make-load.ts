@@ -1,7 +1,8 @@
-import type { Figure } from '../../quantity/figure';
-import { largerFigure, timesFigure } from '../../quantity/figure-arithmetic';
+import { type Figure, figure } from '../../quantity/figure';
+import { formula, largerFigure, timesFigure } from '../../quantity/figure-arithmetic';
 import { dailyKwh, householdLoad, type Triple } from '../../tables/household-loads';
 import { loadShape } from '../../tables/load-shapes';
+import type { ClimateHours } from '../climate-hours';
 import type { Load, Rank, Season } from '../home';
 import { seasons } from '../home';
 import { figureOf, sourceOfRow } from '../sources';
@@ -21,6 +22,8 @@ export interface Better {
   readonly shape?: string;
   readonly offInOutage?: boolean;
   readonly follows?: Load['follows'];
+  /** With `follows`: the hours this climate asks for. */
+  readonly climate?: ClimateHours | null;
   readonly wired?: boolean;
   readonly restsOn: readonly string[];
 }
@@ -45,6 +48,7 @@ export function makeLoad(rowId: string, better: Better): Load {
     ),
   );
   const perDay = (season: Season): Figure =>
+    weatherEnergy(better, season, runningWatts) ??
     energyOf(dailyKwh(row, season), runningWatts, table, { name, source, times });
   return {
     id: better.id ?? rowId,
@@ -98,4 +102,28 @@ function energyOf(
 
 function timesCount(f: Figure, count: Figure): Figure {
   return timesFigure(f, { low: count.low, likely: count.value, high: count.high });
+}
+
+/** Running power x the hours a day that this climate asks for; undefined where the table's hours stand. */
+function weatherEnergy(better: Better, season: Season, watts: Figure): Figure | undefined {
+  const { climate, follows } = better;
+  if (!climate || follows === undefined || follows === 'neither') return undefined;
+  const add = (i: 0 | 1 | 2) =>
+    Math.min(
+      24,
+      (follows === 'heat' ? 0 : climate.heating[season][i]) +
+        (follows === 'cold' ? 0 : climate.cooling[season][i]),
+    );
+  return figure({
+    low: (watts.low * add(0)) / 1000,
+    value: (watts.value * add(1)) / 1000,
+    high: (watts.high * add(2)) / 1000,
+    unit: 'kWh/day',
+    name: `energy on a hard ${season} day`,
+    source: formula(
+      `running power x ${add(1).toFixed(1)} h (${add(0).toFixed(1)} to ${add(2).toFixed(1)} h) on a hard ${season} day of this climate`,
+      [watts],
+      'hours from TMY3 temperatures (NREL/TP-581-43156) and usual sizing; common practice',
+    ),
+  });
 }

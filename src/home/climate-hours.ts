@@ -1,0 +1,70 @@
+import type { Climate } from '../tables/climate';
+import type { Season } from './home';
+
+type Hours = readonly [low: number, likely: number, high: number];
+
+/** Hours of running a day that the climate asks of heating and cooling, by season. */
+export interface ClimateHours {
+  readonly heating: Readonly<Record<Season, Hours>>;
+  readonly cooling: Readonly<Record<Season, Hours>>;
+  /** An average day of the season over a hard one, for the bill: share of the hours. */
+  readonly usualShare: { readonly heating: number; readonly cooling: number };
+}
+
+/** Inside and outside balance at 65 F, the base of degree days. */
+export const BALANCE_C = 18.33;
+
+/**
+ * Hours a day at full output at the design temperature (exceeded 99 % or 1 % of hours). A machine sized to that
+ * load would run all day; usual oversizing of 1.4 leaves 17 h, twice the size 12 h. Common practice, no source.
+ */
+export const DESIGN_HOURS = {
+  heating: [12, 17, 24] as Hours,
+  cooling: [14, 20, 24] as Hours,
+};
+
+/**
+ * Running hours on a hard day of each season: the coldest month's mean less one standard deviation of the daily
+ * mean in winter, the hottest month's plus one in summer, the mean of April and October as the mild day.
+ *
+ *   hours = design hours x (balance - T) / (balance - T_design)
+ */
+export function climateHours(climate: Climate): ClimateHours {
+  const coldest = Math.min(...climate.meanC);
+  const hottest = Math.max(...climate.meanC);
+  const mild = (climate.meanC[3]! + climate.meanC[9]!) / 2;
+  const hardCold = coldest - climate.winterSpreadK;
+  const hardHot = hottest + climate.summerSpreadK;
+  const heat = (airC: number) => times(DESIGN_HOURS.heating, coldShare(airC, climate.heat99C));
+  const cool = (airC: number) => times(DESIGN_HOURS.cooling, heatShare(airC, climate.cool1C));
+  const none: Hours = [0, 0, 0];
+  return {
+    heating: { winter: heat(hardCold), mild: heat(mild), summer: none },
+    cooling: { winter: none, mild: cool(mild), summer: cool(hardHot) },
+    usualShare: {
+      heating: ratio(coldShare(coldest, climate.heat99C), coldShare(hardCold, climate.heat99C)),
+      cooling: ratio(heatShare(hottest, climate.cool1C), heatShare(hardHot, climate.cool1C)),
+    },
+  };
+}
+
+/** Share of the design load at an outdoor temperature, 0 above the balance, no more than what runs all day. */
+export function coldShare(airC: number, designC: number): number {
+  const span = Math.max(BALANCE_C - designC, 3);
+  return Math.min(24 / 17, Math.max(0, (BALANCE_C - airC) / span));
+}
+
+/** The same for cooling: 0 below the balance. */
+export function heatShare(airC: number, designC: number): number {
+  const span = Math.max(designC - BALANCE_C, 3);
+  return Math.min(24 / 20, Math.max(0, (airC - BALANCE_C) / span));
+}
+
+function times(hours: Hours, share: number): Hours {
+  const capped = hours.map((h) => Math.min(24, h * share));
+  return [capped[0]!, capped[1]!, capped[2]!];
+}
+
+function ratio(a: number, b: number): number {
+  return b > 0 ? a / b : 1;
+}
