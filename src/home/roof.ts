@@ -1,0 +1,88 @@
+import { combinedLoss } from '../physics/panel/combined-loss';
+import type { PanelTraits } from '../physics/panel/panel-hours';
+import type { Plane } from '../physics/panel/plane-year';
+import { snowLossShare } from '../physics/panel/snow-loss';
+import { panelRoomKw } from '../physics/roof/panel-room';
+import { type RoofFace, slopeFactor, tiltOfPitch } from '../physics/roof/roof-face';
+import { usableRoof } from '../physics/roof/usable-roof';
+import { panelAssumption, panelLosses } from '../tables/panel-figures';
+import { roofPathways } from '../tables/roof-pathways';
+import type { Facts } from './facts';
+
+/** The roof face that panels would lie on, and how much of it they may cover. */
+export interface Roof {
+  readonly plane: Plane;
+  /** Area told, and what access pathways leave of it, ft2 on the slope. */
+  readonly areaFt2: number;
+  readonly usableFt2: number;
+  /** Rated panels that fit, kW. */
+  readonly roomKw: number;
+  readonly shadeShare: number;
+}
+
+/** Degrees clockwise from north; the yield of east and west, and of southeast and southwest, is the same within a few percent. */
+const facing: Readonly<Record<string, number>> = {
+  south: 180,
+  'southeast-southwest': 135,
+  'east-west': 90,
+  north: 0,
+  flat: 180,
+};
+
+/** Share of the sun that shade takes: our judgement, to be measured on the roof. */
+const shade: Readonly<Record<string, number>> = { little: 0.03, half: 0.4, most: 0.8 };
+
+/** A usual roof rises 6 in 12, and is 40 ft along the eave for 15 ft of depth; panels cover 85 % of what is open. */
+const PITCH_RISE = 6;
+const EAVE_PER_DEPTH = 40 / 15;
+const COVERED_SHARE = 0.85;
+const FLAT_TILT_DEG = 5;
+
+/** The roof for panels, or null where there is none to plan on. */
+export function roofOf(facts: Facts): Roof | null {
+  const face = facts.value('roof-face');
+  const areaFt2 = facts.number('roof-area');
+  if (typeof face !== 'string' || facing[face] === undefined || areaFt2 === null) return null;
+  const tiltDeg = face === 'flat' ? FLAT_TILT_DEG : tiltOfPitch(PITCH_RISE);
+  const usableFt2 = openFt2(areaFt2, tiltDeg);
+  return {
+    plane: { tiltDeg, facingDeg: facing[face]! },
+    areaFt2,
+    usableFt2,
+    roomKw: panelRoomKw({
+      areaFt2: usableFt2,
+      wattsPerM2: panelAssumption('wattsPerM2'),
+      coveredShare: COVERED_SHARE,
+    }),
+    shadeShare: shade[String(facts.value('roof-shade'))] ?? shade.most!,
+  };
+}
+
+/** Area less access pathways (IRC R324.6): two such faces make the whole roof. */
+function openFt2(areaFt2: number, tiltDeg: number): number {
+  const planFt2 = areaFt2 / slopeFactor(tiltDeg);
+  const planDepthFt = Math.sqrt(planFt2 / EAVE_PER_DEPTH);
+  const face: RoofFace = { name: 'the roof', eaveFt: planFt2 / planDepthFt, planDepthFt, tiltDeg };
+  const roof = { faces: [face], planFt2: 2 * planFt2, sprinklered: false };
+  return usableRoof(roof, roofPathways.rows).totalFt2;
+}
+
+/** Losses of panels on this roof: the published ones with the told shade in place of the usual, snow by month. */
+export function panelTraits(roof: Roof, monthMeanC: readonly number[]): PanelTraits {
+  // Availability counts days the system is broken, which an outage plan tells apart.
+  const usual = panelLosses.rows.filter((r) => r.cause !== 'shading' && r.cause !== 'availability');
+  const snow = {
+    noneAboveC: panelAssumption('snowNoneAboveC'),
+    mostBelowC: panelAssumption('snowMostBelowC'),
+    mostLostShare: panelAssumption('snowMostLostShare'),
+  };
+  return {
+    albedo: panelAssumption('albedo'),
+    noctC: panelAssumption('noctC'),
+    powerPerKelvin: panelAssumption('powerPerKelvin'),
+    lossShare: combinedLoss([...usual.map((r) => r.share), roof.shadeShare]),
+    snowLossByMonth: monthMeanC.map((meanC) =>
+      snowLossShare({ meanC, tiltDeg: roof.plane.tiltDeg }, snow),
+    ),
+  };
+}

@@ -1,0 +1,83 @@
+import { inverterHoursKwh } from '../physics/panel/inverter-hours';
+import { panelHoursKwh } from '../physics/panel/panel-hours';
+import { planeYear } from '../physics/panel/plane-year';
+import { hourlyTemperatureC } from '../physics/weather/hourly-temperature';
+import { type Weather, weatherYears } from '../physics/weather/weather-years';
+import { panelAssumption } from '../tables/panel-figures';
+import { persistenceFigures } from '../tables/weather-persistence';
+import type { Home } from './home';
+import { hourlyLoadKw } from './hourly-load';
+import { panelTraits, type Roof, roofOf } from './roof';
+
+export type Scope = 'must' | 'good' | 'all';
+
+/** Years of weather drawn for a plan, and the seed that gives the same ones again. */
+export const WEATHER_YEARS = 100;
+export const WEATHER_SEED = 20261125;
+
+/**
+ * A hundred years of hours at this home: temperature, what the loads draw, what one kW of panels gives.
+ * Each series is made on first use and kept. Hours count from 1 January, 8,760 a year, local standard time.
+ */
+export class World {
+  readonly roof: Roof | null;
+  private readonly weather: Weather;
+  private air: Float32Array | null = null;
+  private sun: Float32Array | null = null;
+  private readonly loads = new Map<Scope, Float64Array>();
+
+  constructor(
+    private readonly home: Home,
+    readonly years = WEATHER_YEARS,
+    readonly seed = WEATHER_SEED,
+  ) {
+    const { place } = home.site;
+    this.roof = roofOf(home.facts);
+    this.weather = weatherYears({
+      climate: place.climate,
+      persistence: persistenceFigures(),
+      latDeg: place.latDeg,
+      years,
+      seed,
+    });
+  }
+
+  /** Outdoor temperature, C. */
+  airC(): Float32Array {
+    this.air ??= hourlyTemperatureC(this.weather);
+    return this.air;
+  }
+
+  /** What the loads of a scope draw, kW, heating and cooling by the hour's temperature. */
+  loadKw(scope: Scope): Float64Array {
+    const kept = this.loads.get(scope);
+    if (kept !== undefined) return kept;
+    const made = hourlyLoadKw(this.loadsOf(scope), this.airC(), this.home.site.place.climate);
+    this.loads.set(scope, made);
+    return made;
+  }
+
+  /** Alternating-current kWh of each hour from one kW of panels on the roof; null without a roof. */
+  sunKwhPerKw(): Float32Array | null {
+    if (this.roof === null) return null;
+    this.sun ??= this.makeSun(this.roof);
+    return this.sun;
+  }
+
+  private loadsOf(scope: Scope) {
+    const ranks = { must: ['must'], good: ['must', 'good'], all: ['must', 'good', 'wait'] }[scope];
+    return this.home.loads.filter((load) => ranks.includes(load.rank));
+  }
+
+  private makeSun(roof: Roof): Float32Array {
+    const { place } = this.home.site;
+    const clock = { lonDeg: place.lonDeg, utcOffsetH: place.utcOffsetH };
+    const year = planeYear(this.weather.sky, roof.plane, clock);
+    const hours = panelHoursKwh(this.weather, year, panelTraits(roof, place.climate.meanC));
+    return inverterHoursKwh(hours, {
+      ratedKw: 1 / panelAssumption('dcPerAcKw'),
+      ratedEfficiency: panelAssumption('inverterEfficiency'),
+      into: hours,
+    });
+  }
+}
