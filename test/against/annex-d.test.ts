@@ -235,7 +235,7 @@ describe('NEC Annex D, example D2(c), optional method, heat pump', () => {
   });
 });
 
-test('editions 2017, 2020 and 2023 give D2(c) the same figure and name their own sections', () => {
+test('editions 2017, 2020 and 2023 give a house the same figure and name their own sections', () => {
   const sections = ([2017, 2020, 2023] as const).map((edition) => {
     const load = optionalNewServiceLoad(house, serviceLoadRulesOf(edition)!);
     expect(load.totalVa).toBe(optionalNewServiceLoad(house, rules).totalVa);
