@@ -4,7 +4,7 @@ import { show } from './begin';
 import { checkTyped } from './check-answer';
 import type { Key } from './key';
 import { offered, questionAt, relevant } from './relevant';
-import { type Act, rowsOf } from './rows';
+import { type Act, type Row, rowsOf } from './rows';
 import type { Context, State } from './state';
 import { eraseLeft, fieldOf, insertText, moveCursor } from './text-field';
 import { words } from './words';
@@ -15,6 +15,8 @@ export type Event =
   | { readonly type: 'answer'; readonly answer: Answer }
   | { readonly type: 'typed'; readonly text: string }
   | { readonly type: 'act'; readonly act: Act }
+  /** Move a long text by so many lines. The face knows how many fit. */
+  | { readonly type: 'scroll'; readonly by: number }
   | { readonly type: 'notice'; readonly text: string | null };
 
 /** The interview after an event. Pure; an ended interview stays as it is. */
@@ -29,6 +31,8 @@ export function reduce(context: Context, state: State, event: Event): State {
       return submitTyped(context, { ...state, field: fieldOf(event.text) });
     case 'act':
       return onAct(context, state, event.act);
+    case 'scroll':
+      return { ...state, scroll: Math.max(0, state.scroll + event.by) };
     case 'notice':
       return { ...state, notice: event.text };
   }
@@ -57,14 +61,22 @@ function onKey(context: Context, state: State, key: Key): State {
     default:
       break;
   }
-  if (here?.kind !== 'field') return key.name === 'text' ? onListText(context, state, key) : still;
+  if (here?.kind !== 'field' && !typesIntoField(rows, key)) {
+    return key.name === 'text' ? onListText(context, state, key) : still;
+  }
   return {
     ...still,
+    row: 0,
     error: null,
     notice: null,
     field: editField(state, key),
     ...helpFor(state, key),
   };
+}
+
+/** A letter typed while a line below the field is highlighted is meant for the field. */
+function typesIntoField(rows: readonly Row[], key: Key): boolean {
+  return rows[0]?.kind === 'field' && key.name === 'text' && !['?', ' '].includes(key.text);
 }
 
 /** `?` in an empty field opens help; elsewhere it is a letter. */
@@ -99,10 +111,6 @@ function moveRow(
   count: number,
   name: 'up' | 'down' | 'page-up' | 'page-down',
 ): State {
-  if (state.view === 'help') {
-    const by = { up: -1, down: 1, 'page-up': -8, 'page-down': 8 }[name];
-    return { ...state, scroll: Math.max(0, state.scroll + by) };
-  }
   const by = { up: -1, down: 1, 'page-up': -8, 'page-down': 8 }[name];
   const far = Math.abs(by) > 1;
   const next = state.row + by;

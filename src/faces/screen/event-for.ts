@@ -1,0 +1,16 @@
+import type { Key } from '../../interview/key';
+import type { Event } from '../../interview/reduce';
+import type { State } from '../../interview/state';
+import type { Frame } from './frame';
+
+/** What a key means where a long text stands: it is read to its end before the rows below are reached. */
+export function eventFor(state: State, key: Key, shown: Pick<Frame, 'maxScroll' | 'page'>): Event {
+  const plain: Event = { type: 'key', key };
+  if (state.view !== 'help' && state.view !== 'act-now') return plain;
+  const page = Math.max(1, shown.page - 1);
+  if (key.name === 'page-down') return { type: 'scroll', by: page };
+  if (key.name === 'page-up') return { type: 'scroll', by: -page };
+  if (key.name === 'down' && state.scroll < shown.maxScroll) return { type: 'scroll', by: 1 };
+  if (key.name === 'up' && state.row === 0 && state.scroll > 0) return { type: 'scroll', by: -1 };
+  return plain;
+}

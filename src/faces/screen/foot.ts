@@ -1,0 +1,53 @@
+import type { Question } from '../../interview/question';
+import { rowsOf } from '../../interview/rows';
+import type { Context, State } from '../../interview/state';
+import { type Line, styled, widthOf } from './line';
+
+/** The keys that do something here, in as many lines as the width needs. */
+export function footLines(
+  context: Context,
+  state: State,
+  question: Question,
+  width: number,
+): Line[] {
+  return styled(flow(footWords(context, state, question), width, '   '), { dim: true });
+}
+
+function footWords(context: Context, state: State, question: Question): string[] {
+  switch (state.view) {
+    case 'help':
+      return ['Up Down read on', 'Enter or Esc back', 'Ctrl+S save and stop'];
+    case 'unusual':
+      return ['Enter choose', 'Esc back', 'Ctrl+S save and stop'];
+    case 'act-now':
+      return ['Up Down read and move', 'Enter choose', 'Esc back', 'Ctrl+S save and stop'];
+    case 'check':
+      return ['Enter choose', 'Esc back', 'Ctrl+S save and stop'];
+    case 'ask':
+      return [askEnter(context, state, question), ...askAlways(context, state)];
+  }
+}
+
+function askEnter(context: Context, state: State, question: Question): string {
+  const row = rowsOf(context, state)[state.row];
+  if (row?.kind !== 'choice') return 'Enter go on';
+  return question.kind === 'choices' ? 'Space tick, Enter go on' : 'Enter choose';
+}
+
+function askAlways(context: Context, state: State): string[] {
+  const inField = rowsOf(context, state)[state.row]?.kind === 'field';
+  const help = inField && state.field.text !== '' ? '? help (empty field)' : '? help';
+  return [help, 'Esc back', 'Tab not sure', 'Ctrl+S save and stop'];
+}
+
+/** Items set one after the other, each whole on its line. */
+export function flow(items: readonly string[], width: number, gap: string): string[] {
+  const lines: string[] = [];
+  for (const item of items) {
+    const last = lines.at(-1);
+    if (last !== undefined && widthOf(last) + gap.length + widthOf(item) <= width) {
+      lines[lines.length - 1] = last + gap + item;
+    } else lines.push(item);
+  }
+  return lines;
+}

@@ -1,0 +1,57 @@
+import { paneBelow, paneBeside } from './draft-pane';
+import { type Frame, type FrameParts, frameHeight, textWidth } from './frame';
+import { type Line, lineWidth } from './line';
+import { actNowFrame } from './views/act-now';
+import { askFrame } from './views/ask';
+import { checkFrame } from './views/check';
+import { helpFrame } from './views/help';
+import { unusualFrame } from './views/unusual';
+
+/** From this width on the draft stands beside the question. */
+const BESIDE_FROM = 100;
+const PANE_WIDTH = 38;
+
+/** The screen for a state, as data. Pure. */
+export function frameOf(parts: FrameParts): Frame {
+  const { state, draft, size, glyphs } = parts;
+  const { columns } = size;
+  const hasPane = state.view === 'ask' || state.view === 'check';
+  if (!hasPane || columns < BESIDE_FROM) {
+    const width = textWidth(columns);
+    const pane = hasPane ? paneBelow(draft, width, glyphs) : [];
+    return viewFrame(parts, width, pane);
+  }
+  const left = textWidth(columns - PANE_WIDTH - 3);
+  const frame = viewFrame(parts, left, []);
+  const pane = paneBeside(draft, PANE_WIDTH, glyphs);
+  return { ...frame, lines: besideEachOther(frame.lines, pane, left, parts) };
+}
+
+function viewFrame(parts: FrameParts, width: number, pane: readonly Line[]): Frame {
+  switch (parts.state.view) {
+    case 'ask':
+      return askFrame(parts, width, pane);
+    case 'unusual':
+      return unusualFrame(parts, width);
+    case 'help':
+      return helpFrame(parts, width);
+    case 'act-now':
+      return actNowFrame(parts, width);
+    case 'check':
+      return checkFrame(parts, width, pane);
+  }
+}
+
+function besideEachOther(
+  left: readonly Line[],
+  right: readonly Line[],
+  width: number,
+  { size, glyphs }: FrameParts,
+): Line[] {
+  const height = Math.min(frameHeight(size.rows), Math.max(left.length, right.length));
+  return Array.from({ length: height }, (_, i) => {
+    const line = left[i] ?? [];
+    const space = ' '.repeat(width - lineWidth(line));
+    return [...line, { text: `${space} ${glyphs.bar} `, dim: true }, ...(right[i] ?? [])];
+  });
+}

@@ -1,0 +1,17 @@
+/** The few signs that are not letters. Each has an ASCII form. */
+export interface Glyphs {
+  readonly cut: string;
+  readonly bar: string;
+  readonly above: string;
+  readonly below: string;
+}
+
+const UNICODE: Glyphs = { cut: '…', bar: '│', above: '↑', below: '↓' };
+const ASCII: Glyphs = { cut: '...', bar: '|', above: '^', below: 'v' };
+
+/** The signs a terminal can show, judged by its locale. */
+export function glyphsFor(env: Readonly<Record<string, string | undefined>>): Glyphs {
+  const locale = env.LC_ALL || env.LC_CTYPE || env.LANG || '';
+  const modern = /utf-?8/i.test(locale) || env.WT_SESSION !== undefined;
+  return modern && env.TERM !== 'linux' ? UNICODE : ASCII;
+}

@@ -1,0 +1,62 @@
+import { StringDecoder } from 'node:string_decoder';
+import type { Key } from '../../../interview/key';
+import { cutKeys, NOTHING_PENDING, settleKeys } from './cut-keys';
+
+export interface Keyboard {
+  /** Give the keyboard back as it was found. May be called twice. */
+  close(): void;
+}
+
+export interface KeyboardParts {
+  readonly stdin: NodeJS.ReadStream;
+  /** Called once a chunk, with every key in it. */
+  readonly onKeys: (keys: readonly Key[]) => void;
+  /** How long a lone ESC waits for the rest of a sequence, ms. */
+  readonly escapeDelayMs?: number;
+}
+
+/**
+ * The only reader of the keyboard: raw mode, chunks cut into keys, handed on at once.
+ * The end of the stream counts as Ctrl+C: the terminal is gone.
+ */
+export function openKeyboard({ stdin, onKeys, escapeDelayMs = 30 }: KeyboardParts): Keyboard {
+  const decoder = new StringDecoder('utf8');
+  let pending = NOTHING_PENDING;
+  let timer: NodeJS.Timeout | undefined;
+  let settle: NodeJS.Immediate | undefined;
+
+  const wait = () => {
+    clearTimeout(timer);
+    clearImmediate(settle);
+    if (pending.begun === '' && !pending.afterReturn) return;
+    // After the delay one more look at the stream: we may have been the slow one.
+    timer = setTimeout(() => {
+      settle = setImmediate(() => {
+        const cut = settleKeys(pending);
+        pending = cut.pending;
+        if (cut.keys.length > 0) onKeys(cut.keys);
+      });
+    }, escapeDelayMs);
+  };
+  const onData = (chunk: Buffer | string) => {
+    const text = typeof chunk === 'string' ? chunk : decoder.write(chunk);
+    const cut = cutKeys(pending, text);
+    pending = cut.pending;
+    wait();
+    if (cut.keys.length > 0) onKeys(cut.keys);
+  };
+  const onEnd = () => onKeys([{ name: 'ctrl-c' }]);
+
+  stdin.setRawMode?.(true);
+  stdin.on('data', onData).on('end', onEnd).on('error', onEnd);
+  stdin.resume();
+  return {
+    close() {
+      clearTimeout(timer);
+      clearImmediate(settle);
+      stdin.off('data', onData).off('end', onEnd).off('error', onEnd);
+      stdin.setRawMode?.(false);
+      stdin.pause();
+    },
+  };
+}

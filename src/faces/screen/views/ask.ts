@@ -1,0 +1,98 @@
+import { questionAt, relevant } from '../../../interview/relevant';
+import { rowsOf } from '../../../interview/rows';
+import { type CutRule, cutLines, fitParts } from '../fit-parts';
+import { footLines } from '../foot';
+import { type Frame, type FrameParts, frameHeight } from '../frame';
+import { type Line, styled, wrapText } from '../line';
+import { messageLines } from '../message-lines';
+import { rowLines } from '../row-lines';
+import { windowLines } from '../window-lines';
+
+/** One question: where we are, the question, a hint, the rows, a message, the sums below. */
+export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]): Frame {
+  const { context, state, size, glyphs } = parts;
+  const question = questionAt(context, state.at);
+  const topic = styled(wrapText(topicWords(parts), width), { dim: true });
+  const ask = styled(wrapText(question.ask, width), { bold: true });
+  const hint = styled(wrapText(question.hint, width));
+  const block = rowLines({ rows: rowsOf(context, state), state, question, width });
+  const message = messageLines(state, width);
+  const foot = footLines(context, state, question, width);
+
+  const gap = 1;
+  const heights = fitParts(
+    [
+      { name: 'topic', height: topic.length },
+      { name: 'gap-topic', height: gap },
+      { name: 'ask', height: ask.length },
+      { name: 'hint', height: hint.length },
+      { name: 'gap-rows', height: gap },
+      { name: 'rows', height: block.lines.length },
+      { name: 'gap-message', height: message.length > 0 ? gap : 0 },
+      { name: 'message', height: message.length },
+      { name: 'gap-pane', height: pane.length > 0 ? gap : 0 },
+      { name: 'pane', height: pane.length },
+      { name: 'gap-foot', height: gap },
+      { name: 'foot', height: foot.length },
+    ],
+    frameHeight(size.rows),
+    cutOrder(block.own),
+  );
+  const tall = (name: string) => heights.get(name)!;
+  const blank = (name: string): Line[] => (tall(name) > 0 ? [[]] : []);
+  const rows = windowLines({ ...block, height: tall('rows'), glyphs });
+  const head = [
+    ...cutLines(topic, tall('topic'), glyphs.cut),
+    ...blank('gap-topic'),
+    ...cutLines(ask, tall('ask'), glyphs.cut),
+    ...cutLines(hint, tall('hint'), glyphs.cut),
+    ...blank('gap-rows'),
+  ];
+  const lines = [
+    ...head,
+    ...rows.lines,
+    ...blank('gap-message'),
+    ...cutLines(message, tall('message'), glyphs.cut),
+    ...blank('gap-pane'),
+    ...pane.slice(0, tall('pane')),
+    ...blank('gap-foot'),
+    ...cutLines(foot, tall('foot'), glyphs.cut),
+  ];
+  const cursor =
+    block.cursorX === null ? null : { x: block.cursorX, y: head.length + block.from - rows.start };
+  return { lines, cursor, maxScroll: 0, page: 1 };
+}
+
+/** What is given up first when the window is short. The question goes last. */
+function cutOrder(own: number): CutRule[] {
+  return [
+    ['pane', 2],
+    ['gap-message', 0],
+    ['gap-topic', 0],
+    ['gap-pane', 0],
+    ['rows', Math.max(6, own + 2)],
+    ['gap-foot', 0],
+    ['gap-rows', 0],
+    ['pane', 0],
+    ['rows', 6],
+    ['hint', 0],
+    ['topic', 0],
+    ['rows', 4],
+    ['message', 3],
+    ['foot', 2],
+    ['rows', 2],
+    ['message', 1],
+    ['foot', 1],
+    ['rows', 1],
+    ['ask', 1],
+  ];
+}
+
+/** "Section 5 of 14: Water and waste". Sections that have no question for this home are not counted. */
+function topicWords({ context, state }: FrameParts): string {
+  const here = questionAt(context, state.at).topic;
+  const open = new Set(relevant(context, state.answers).map((q) => q.topic));
+  const topics = context.interview.topics.filter((t) => open.has(t.id) || t.id === here);
+  const at = topics.findIndex((t) => t.id === here);
+  return `Section ${at + 1} of ${topics.length}: ${topics[at]?.title ?? ''}`;
+}

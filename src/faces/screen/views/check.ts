@@ -1,0 +1,98 @@
+import { NOT_SURE } from '../../../interview/answers';
+import { questionAt } from '../../../interview/relevant';
+import { type Row, rowsOf } from '../../../interview/rows';
+import type { Context, State } from '../../../interview/state';
+import { CHECK_HINT, CHECK_TITLE } from '../../check-words';
+import { type CutRule, cutLines, fitParts } from '../fit-parts';
+import { footLines } from '../foot';
+import { type Frame, type FrameParts, frameHeight } from '../frame';
+import { type Line, styled, wrapText } from '../line';
+import { messageLines } from '../message-lines';
+import { labelLines } from '../row-lines';
+import { windowLines } from '../window-lines';
+
+/** All answers under their topics, each of which can be changed. */
+export function checkFrame(parts: FrameParts, width: number, pane: readonly Line[]): Frame {
+  const { context, state, size, glyphs } = parts;
+  const head = styled(wrapText(CHECK_TITLE, width), { bold: true });
+  const hint = styled(wrapText(CHECK_HINT, width));
+  const block = listLines(context, state, width);
+  const message = messageLines(state, width);
+  const foot = footLines(context, state, questionAt(context, state.at), width);
+  const heights = fitParts(
+    [
+      { name: 'head', height: head.length },
+      { name: 'hint', height: hint.length },
+      { name: 'gap-rows', height: 1 },
+      { name: 'rows', height: block.lines.length },
+      { name: 'message', height: message.length },
+      { name: 'gap-pane', height: pane.length > 0 ? 1 : 0 },
+      { name: 'pane', height: pane.length },
+      { name: 'gap-foot', height: 1 },
+      { name: 'foot', height: foot.length },
+    ],
+    frameHeight(size.rows),
+    CUT_ORDER,
+  );
+  const tall = (name: string) => heights.get(name)!;
+  const blank = (name: string): Line[] => (tall(name) > 0 ? [[]] : []);
+  const lines = [
+    ...cutLines(head, tall('head'), glyphs.cut),
+    ...cutLines(hint, tall('hint'), glyphs.cut),
+    ...blank('gap-rows'),
+    ...windowLines({ ...block, height: tall('rows'), glyphs }).lines,
+    ...cutLines(message, tall('message'), glyphs.cut),
+    ...blank('gap-pane'),
+    ...pane.slice(0, tall('pane')),
+    ...blank('gap-foot'),
+    ...cutLines(foot, tall('foot'), glyphs.cut),
+  ];
+  return { lines, cursor: null, maxScroll: 0, page: 1 };
+}
+
+const CUT_ORDER: readonly CutRule[] = [
+  ['rows', 10],
+  ['pane', 2],
+  ['gap-pane', 0],
+  ['pane', 0],
+  ['gap-foot', 0],
+  ['gap-rows', 0],
+  ['rows', 6],
+  ['hint', 0],
+  ['foot', 1],
+  ['message', 2],
+  ['rows', 2],
+];
+
+function listLines(context: Context, state: State, width: number) {
+  const lines: Line[] = [];
+  let [from, to] = [0, 0];
+  let topic = '';
+  rowsOf(context, state).forEach((row, i) => {
+    const heading = headingOf(context, row);
+    if (heading !== null && heading !== topic) {
+      topic = heading;
+      lines.push([], ...styled(wrapText(heading, width), { bold: true }));
+    }
+    if (row.kind === 'act' && i > 0) lines.push([]);
+    const here = i === state.row;
+    const start = lines.length;
+    lines.push(...rowText(state, row, here, width));
+    if (here) [from, to] = [start, lines.length - 1];
+  });
+  return { lines, from, to };
+}
+
+function headingOf(context: Context, row: Row): string | null {
+  if (row.kind !== 'answer') return null;
+  const { topic } = questionAt(context, row.id);
+  return context.interview.topics.find((t) => t.id === topic)?.title ?? topic;
+}
+
+/** Answers worth finding out carry a question mark in front. */
+function rowText(state: State, row: Row, here: boolean, width: number): Line[] {
+  if (row.kind !== 'answer')
+    return labelLines('', row.kind === 'act' ? row.label : '', here, width);
+  const open = state.answers[row.id] === NOT_SURE || state.answers[row.id] === undefined;
+  return labelLines(open ? '? ' : '  ', `${row.label}: ${row.said}`, here, width);
+}

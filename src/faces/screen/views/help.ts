@@ -1,0 +1,25 @@
+import type { Question } from '../../../interview/question';
+import { questionAt } from '../../../interview/relevant';
+import { unsureWords } from '../../unsure-words';
+import type { Frame, FrameParts } from '../frame';
+import { type Line, styled, wrapParagraphs } from '../line';
+import { readingFrame } from './reading';
+
+/** Why we ask, how to find out, and what "not sure" does. */
+export function helpFrame(parts: FrameParts, width: number): Frame {
+  const question = questionAt(parts.context, parts.state.at);
+  return readingFrame(parts, width, { title: question.ask, text: helpText(question, width) });
+}
+
+function helpText(question: Question, width: number): Line[] {
+  const sections: [string, string][] = [
+    ['Why we ask', question.why],
+    ['How to find out', question.find],
+    ["If you're not sure", unsureWords(question)],
+  ];
+  return sections.flatMap(([title, text], i) => [
+    ...(i > 0 ? [[]] : []),
+    ...styled([title], { bold: true }),
+    ...styled(wrapParagraphs(text, width)),
+  ]);
+}

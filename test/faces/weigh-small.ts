@@ -1,0 +1,32 @@
+import type { Answers } from '../../src/interview/answers';
+import type { Draft, DraftLoad } from '../../src/plan/draft';
+import { figure } from '../../src/quantity/figure';
+
+const source = { kind: 'assumed', label: 'made up for the tests' } as const;
+
+/** A made-up draft: the pump as told, or a wide guess when not sure. */
+export function weighSmall(answers: Answers): Draft {
+  const said = answers['well-watts'];
+  const unsureCount = Object.values(answers).filter((a) => a === 'not sure').length;
+  const runningWatts =
+    typeof said === 'number'
+      ? figure({ value: said, unit: 'W', source })
+      : figure({ value: 1000, low: 600, high: 2000, unit: 'W', source });
+  const loads: DraftLoad[] =
+    said === undefined ? [] : [{ id: 'well', name: 'well pump', rank: 'must', runningWatts }];
+  const { value, low, high } = runningWatts;
+  const named = loads.length > 0;
+  return {
+    loads,
+    runningWatts: named ? runningWatts : null,
+    startVa: named
+      ? figure({ value: value * 4, low: low * 3, high: high * 5, unit: 'VA', source })
+      : null,
+    kwhPerDay: named
+      ? figure({ value: value / 1000, low: low / 1000, high: high / 1000, unit: 'kWh/day', source })
+      : null,
+    day: 'a winter day',
+    unsureCount,
+    lines: [],
+  };
+}

@@ -1,0 +1,33 @@
+import { appendFileSync, existsSync, writeFileSync } from 'node:fs';
+import { runScreen } from '../../src/faces/screen/run-screen';
+import { begin } from '../../src/interview/begin';
+import { smallInterview } from '../faces/small-interview';
+import { weighSmall } from '../faces/weigh-small';
+
+// A program around the screen face and the small interview, for tests through a pseudo-terminal.
+const context = {
+  interview: smallInterview,
+  short: false,
+  nameProblem: (name: string) => (name === 'taken' ? 'A home of that name is here already.' : null),
+  spareName: () => 'home-1',
+};
+const full = existsSync('disk-is-full');
+
+const state = await runScreen({
+  context,
+  start: begin(context, {}),
+  later: Promise.resolve({
+    save(answers) {
+      if (full) return 'The disk is full. Free some space; your answers are kept until then.';
+      appendFileSync('saved.jsonl', `${JSON.stringify(answers)}\n`);
+      return null;
+    },
+    weigh: weighSmall,
+  }),
+  color: process.env.FORCE_COLOR !== '0',
+  stdin: process.stdin,
+  stdout: process.stdout,
+});
+writeFileSync('state.json', JSON.stringify(state));
+process.stdout.write(`Ended: ${state.ending}\n`);
+process.exitCode = state.ending === 'interrupted' ? 130 : 0;
