@@ -1,0 +1,7 @@
+import type { DispatchProblem } from './dispatch-problem';
+import type { Rule } from './rule';
+
+/** Solar self-use: store any surplus sun, cover any need from the store, never charge from the grid. */
+export function selfUseRule(problem: DispatchProblem): Rule {
+  return (h) => problem.solarKwh[h]! - problem.loadKwh[h]!;
+}
