@@ -1,0 +1,73 @@
+import stations from '#compiled/tables/climate-stations.js';
+import type { Table } from './table';
+
+/** Monthly weather of one place: twelve values, January first, of each series. */
+export interface Climate {
+  /** Mean daily sun on the level, kWh/m2. */
+  ghiKwhPerM2Day: number[];
+  /** Standard deviation of daily clearness within the month; null in polar night. */
+  clearnessSpread: (number | null)[];
+  meanC: number[];
+  /** Mean daily range of temperature, K. */
+  rangeK: number[];
+  winterSpreadK: number;
+  summerSpreadK: number;
+  /** Temperature that 99 of 100 hours exceed, C. */
+  heat99C: number;
+  /** Temperature that 1 of 100 hours exceeds, C. */
+  cool1C: number;
+  heatingDegreeDays65F: number;
+  coolingDegreeDays65F: number;
+}
+
+export interface Station {
+  id: string;
+  name: string;
+  state: string;
+  latDeg: number;
+  lonDeg: number;
+  elevationM: number;
+  utcOffsetH: number;
+  climate: Climate;
+}
+
+type Row = Record<string, string | number | null>;
+
+const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+
+/** The published monthly figures as they stand. */
+export const climateStations: Table<Row> = stations;
+
+let made: readonly Station[] | null = null;
+
+/** Every station with its climate; made once, on first use. */
+export function allStations(): readonly Station[] {
+  made ??= climateStations.rows.map(toStation);
+  return made;
+}
+
+function toStation(row: Row): Station {
+  const number = (name: string) => row[name] as number;
+  const months = (of: string) => MONTHS.map((m) => row[`${of}_${m}`] as number);
+  return {
+    id: String(row.id),
+    name: String(row.name),
+    state: String(row.state),
+    latDeg: number('lat'),
+    lonDeg: number('lon'),
+    elevationM: number('elevation_m'),
+    utcOffsetH: number('utc_offset_h'),
+    climate: {
+      ghiKwhPerM2Day: months('ghi'),
+      clearnessSpread: months('ktsd'),
+      meanC: months('tmean'),
+      rangeK: months('trange'),
+      winterSpreadK: number('tsd_winter'),
+      summerSpreadK: number('tsd_summer'),
+      heat99C: number('heat99_c'),
+      cool1C: number('cool1_c'),
+      heatingDegreeDays65F: number('hdd65f'),
+      coolingDegreeDays65F: number('cdd65f'),
+    },
+  };
+}
