@@ -1,0 +1,72 @@
+import { describe, expect, test } from 'vitest';
+import {
+  DAILY_RANGE_FRACTION,
+  hourlyTemperatureC,
+  hourTemperatureC,
+} from '../../src/physics/weather/hourly-temperature';
+import { weatherYears } from '../../src/physics/weather/weather-years';
+import { allStations } from '../../src/tables/climate';
+import { persistenceFigures } from '../../src/tables/weather-persistence';
+
+describe('ASHRAE Handbook of Fundamentals 2021, chapter 14, Table 6', () => {
+  test('the maximum stands at 14 and 15 o’clock, the minimum at 5, a whole range apart', () => {
+    expect(DAILY_RANGE_FRACTION.indexOf(0)).toBe(14 - 1);
+    expect(DAILY_RANGE_FRACTION.indexOf(1)).toBe(5 - 1);
+  });
+
+  test('a day of 91 F maximum and 20 F range has 91 - 0.24 x 20 F at 18 o’clock', () => {
+    const rangeK = 20 / 1.8;
+    const meanF = 91 - (12.87 / 24) * 20; // the 24 fractions sum to 12.87
+    const at18 = hourTemperatureC({ meanC: (meanF - 32) / 1.8, rangeK, hour: 17 });
+    expect(at18 * 1.8 + 32).toBeCloseTo(91 - 0.24 * 20, 6);
+  });
+
+  test('the mean of the 24 hours is the day’s mean', () => {
+    let sum = 0;
+    for (let hour = 0; hour < 24; hour++) {
+      sum += hourTemperatureC({ meanC: 7, rangeK: 11, hour });
+    }
+    expect(sum / 24).toBeCloseTo(7, 10);
+  });
+});
+
+// Temperatures that 99 and 1 in 100 hours exceed, and degree days, counted from the TMY3 hours of the
+// stations (Wilcox & Marion 2008, NREL/TP-581-43156). The generator is told none of them. The
+// coldest 88 hours of one typical year are a few days: with days that stray by 5 K their mark is uncertain by 2 K.
+describe('cold, heat and degree days that the generator is not told, at every sixteenth station', () => {
+  const made = allStations()
+    .filter((_, i) => i % 16 === 0)
+    .map(({ climate, latDeg }) => {
+      const persistence = persistenceFigures();
+      const weather = weatherYears({ climate, persistence, latDeg, years: 10, seed: 20261125 });
+      const hours = hourlyTemperatureC(weather).sort();
+      const degreeDays = weather.meanC.reduce(
+        (sum, c) => sum + Math.max(0, 65 - (c * 1.8 + 32)),
+        0,
+      );
+      return {
+        cold: hours[Math.floor(0.01 * hours.length)]! - climate.heat99C,
+        hot: hours[Math.floor(0.99 * hours.length)]! - climate.cool1C,
+        heating: degreeDays / 10 - climate.heatingDegreeDays65F,
+      };
+    });
+  const at = (values: number[], share: number) =>
+    values.sort((a, b) => a - b)[Math.floor(share * values.length)]!;
+
+  test.each(['cold', 'hot'] as const)(
+    'the %s hour in a hundred is within 1 K at the median and 4 K at nine in ten',
+    (side) => {
+      const off = made.map((one) => one[side]);
+      expect(Math.abs(at(off, 0.5))).toBeLessThan(1);
+      expect(at(off, 0.05)).toBeGreaterThan(-4);
+      expect(at(off, 0.95)).toBeLessThan(4);
+    },
+  );
+
+  test('heating degree days are within 50 F days at the median, 200 at nine in ten', () => {
+    const off = made.map((one) => one.heating);
+    expect(Math.abs(at(off, 0.5))).toBeLessThan(50);
+    expect(at(off, 0.05)).toBeGreaterThan(-200);
+    expect(at(off, 0.95)).toBeLessThan(200);
+  });
+});
