@@ -28,7 +28,7 @@ export interface Station {
   lonDeg: number;
   elevationM: number;
   utcOffsetH: number;
-  climate: Climate;
+  readonly climate: Climate;
 }
 
 type Row = Record<string, string | number | null>;
@@ -40,34 +40,43 @@ export const climateStations: Table<Row> = stations;
 
 let made: readonly Station[] | null = null;
 
-/** Every station with its climate; made once, on first use. */
+/** Every station; made once, on first use, and each climate when it is first asked for. */
 export function allStations(): readonly Station[] {
   made ??= climateStations.rows.map(toStation);
   return made;
 }
 
 function toStation(row: Row): Station {
-  const number = (name: string) => row[name] as number;
-  const months = (of: string) => MONTHS.map((m) => row[`${of}_${m}`] as number);
+  let climate: Climate | null = null;
   return {
     id: String(row.id),
     name: String(row.name),
     state: String(row.state),
-    latDeg: number('lat'),
-    lonDeg: number('lon'),
-    elevationM: number('elevation_m'),
-    utcOffsetH: number('utc_offset_h'),
-    climate: {
-      ghiKwhPerM2Day: months('ghi'),
-      clearnessSpread: months('ktsd'),
-      meanC: months('tmean'),
-      rangeK: months('trange'),
-      winterSpreadK: number('tsd_winter'),
-      summerSpreadK: number('tsd_summer'),
-      heat99C: number('heat99_c'),
-      cool1C: number('cool1_c'),
-      heatingDegreeDays65F: number('hdd65f'),
-      coolingDegreeDays65F: number('cdd65f'),
+    latDeg: row.lat as number,
+    lonDeg: row.lon as number,
+    elevationM: row.elevation_m as number,
+    utcOffsetH: row.utc_offset_h as number,
+    // A place looks at every station but takes the climate of four.
+    get climate() {
+      climate ??= toClimate(row);
+      return climate;
     },
+  };
+}
+
+function toClimate(row: Row): Climate {
+  const number = (name: string) => row[name] as number;
+  const months = (of: string) => MONTHS.map((m) => row[`${of}_${m}`] as number);
+  return {
+    ghiKwhPerM2Day: months('ghi'),
+    clearnessSpread: months('ktsd'),
+    meanC: months('tmean'),
+    rangeK: months('trange'),
+    winterSpreadK: number('tsd_winter'),
+    summerSpreadK: number('tsd_summer'),
+    heat99C: number('heat99_c'),
+    cool1C: number('cool1_c'),
+    heatingDegreeDays65F: number('hdd65f'),
+    coolingDegreeDays65F: number('cdd65f'),
   };
 }

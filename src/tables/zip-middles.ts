@@ -68,12 +68,15 @@ function unpack(): ZipList {
 }
 
 function degrees(base64: string): Float32Array {
-  return Float32Array.from(words(base64), (hundredths) => hundredths / 100);
+  const hundredths = words(base64);
+  const out = new Float32Array(hundredths.length);
+  for (let i = 0; i < out.length; i++) out[i] = hundredths[i]! / 100;
+  return out;
 }
 
 function words(base64: string): Int16Array {
   const bytes = Buffer.from(base64, 'base64');
   const out = new Int16Array(bytes.length / 2);
-  for (let i = 0; i < out.length; i++) out[i] = bytes.readInt16LE(i * 2);
+  for (let i = 0; i < out.length; i++) out[i] = bytes[2 * i]! | (bytes[2 * i + 1]! << 8);
   return out;
 }
