@@ -4,20 +4,23 @@ import type { Point } from './earth-distance';
 /** ZIP codes in rising order, and the middle of each. */
 interface ZipList {
   codes: Int32Array;
-  lat: Float32Array;
-  lon: Float32Array;
+  latHundredths: Int16Array;
+  lonHundredths: Int16Array;
 }
+
+const RAD_PER_HUNDREDTH = Math.PI / 18_000;
 
 let made: ZipList | null = null;
 
 /** Middle of one ZIP code, to about 1 km; null when the list does not have it. */
 export function zipMiddle(code: number): Point | null {
-  const { codes, lat, lon } = zipList();
+  const { codes, latHundredths, lonHundredths } = zipList();
   let low = 0;
   let high = codes.length - 1;
   while (low <= high) {
     const mid = (low + high) >> 1;
-    if (codes[mid] === code) return { latDeg: lat[mid]!, lonDeg: lon[mid]! };
+    if (codes[mid] === code)
+      return { latDeg: latHundredths[mid]! / 100, lonDeg: lonHundredths[mid]! / 100 };
     if (codes[mid]! < code) low = mid + 1;
     else high = mid - 1;
   }
@@ -29,14 +32,14 @@ export function zipMiddle(code: number): Point | null {
  * of directions in space, so places either side of the date line do not cancel.
  */
 export function middleOfZips(holds: (code: number) => boolean): Point | null {
-  const { codes, lat, lon } = zipList();
+  const { codes, latHundredths, lonHundredths } = zipList();
   let x = 0;
   let y = 0;
   let z = 0;
   for (let i = 0; i < codes.length; i++) {
     if (!holds(codes[i]!)) continue;
-    const p = (lat[i]! * Math.PI) / 180;
-    const l = (lon[i]! * Math.PI) / 180;
+    const p = latHundredths[i]! * RAD_PER_HUNDREDTH;
+    const l = lonHundredths[i]! * RAD_PER_HUNDREDTH;
     x += Math.cos(p) * Math.cos(l);
     y += Math.cos(p) * Math.sin(l);
     z += Math.sin(p);
@@ -64,19 +67,14 @@ function unpack(): ZipList {
     code += gaps[i]!;
     codes[i] = code;
   }
-  return { codes, lat: degrees(packed.latHundredths), lon: degrees(packed.lonHundredths) };
+  return {
+    codes,
+    latHundredths: words(packed.latHundredths),
+    lonHundredths: words(packed.lonHundredths),
+  };
 }
 
-function degrees(base64: string): Float32Array {
-  const hundredths = words(base64);
-  const out = new Float32Array(hundredths.length);
-  for (let i = 0; i < out.length; i++) out[i] = hundredths[i]! / 100;
-  return out;
-}
-
+/** The build writes little-endian words, the order of every machine Node runs on but mainframes. */
 function words(base64: string): Int16Array {
-  const bytes = Buffer.from(base64, 'base64');
-  const out = new Int16Array(bytes.length / 2);
-  for (let i = 0; i < out.length; i++) out[i] = bytes[2 * i]! | (bytes[2 * i + 1]! << 8);
-  return out;
+  return new Int16Array(new Uint8Array(Buffer.from(base64, 'base64')).buffer);
 }
