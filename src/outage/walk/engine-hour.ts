@@ -1,0 +1,36 @@
+import { fuelPerHour } from '../../physics/engine-fuel';
+import type { Stores } from './stores';
+import type { WalkBattery, WalkEngine } from './system';
+
+/**
+ * One hour of the engine: it carries the deficit and fills the battery as fast as the charger takes it,
+ * up to its rating. With too little fuel for the whole hour it runs a part of it. Gives the energy
+ * delivered, kWh, and takes the fuel from the stores.
+ */
+export function engineHour(
+  engine: WalkEngine,
+  battery: WalkBattery | null,
+  stores: Stores,
+  hour: { hourOfDay: number; deficitKw: number; mayCharge: boolean },
+): number {
+  if (engine.runsByHour[hour.hourOfDay] === 0 || stores.fuel <= 0) return 0;
+  const charging = battery && hour.mayCharge ? chargingKw(battery, stores.chargeKwh) : 0;
+  const wantedKw = Math.max(0, hour.deficitKw + charging);
+  const outputKw = Math.min(engine.ratedKw, wantedKw);
+  const burned = fuelPerHour(engine.fuelLine, outputKw);
+  const share = burned > stores.fuel ? stores.fuel / burned : 1;
+  stores.fuel = share < 1 ? 0 : stores.fuel - burned;
+  return outputKw * share;
+}
+
+/** Power the charger would take to be full at the end of the hour, within its limit, kW. */
+function chargingKw(battery: WalkBattery, chargeKwh: number): number {
+  const { chargeKw, chargeEfficiency, idleKw } = battery.limits;
+  return Math.min(chargeKw, (battery.capKwh - chargeKwh + idleKw) / chargeEfficiency);
+}
+
+/** Put a refill into the tank when one is due, `hours` into the outage. */
+export function refill(engine: WalkEngine, stores: Stores, hours: number): void {
+  if (hours === 0 || hours % engine.refillEveryHours !== 0) return;
+  stores.fuel = Math.max(stores.fuel, Math.min(engine.tankSize, stores.fuel + engine.refill));
+}
