@@ -1,0 +1,56 @@
+import types from '#compiled/tables/engine-types.js';
+import heat from '#compiled/tables/fuel-heat.js';
+import type { Table } from './table';
+
+export type EngineFuel = 'gasoline' | 'diesel' | 'propane' | 'natural-gas';
+
+export interface FuelHeatRow {
+  fuel: EngineFuel;
+  unit: 'gal' | 'ft3';
+  lowerBtu: number;
+  higherBtu: number;
+}
+
+/** Heat in a unit of fuel. Lower values: Alternative Fuels Data Center; higher values: EIA. */
+export const fuelHeat: Table<FuelHeatRow> = heat;
+
+export type EngineType = 'portable' | 'portable-inverter' | 'standby' | 'diesel';
+
+export interface EngineTypeRow {
+  engine: EngineType;
+  /** At full load, on the lower heating value. */
+  efficiency: number;
+  efficiencyLow: number;
+  efficiencyHigh: number;
+  noLoadRatio: number;
+  noLoadRatioLow: number;
+  noLoadRatioHigh: number;
+}
+
+/** Efficiency and no-load burn of small engine generators. Common practice. */
+export const engineTypes: Table<EngineTypeRow> = types;
+
+/** International Table Btu in a kilowatt-hour. */
+const BTU_PER_KWH = 3412.142;
+
+/** Heat in a unit of fuel, kWh, on both heating values. Throws RangeError for a fuel not in the table. */
+export function fuelHeatKwh(fuel: EngineFuel): {
+  unit: string;
+  lowerKwh: number;
+  higherKwh: number;
+} {
+  const row = fuelHeat.rows.find((r) => r.fuel === fuel);
+  if (!row) throw new RangeError(`no heat content for fuel "${fuel}"`);
+  return {
+    unit: row.unit,
+    lowerKwh: row.lowerBtu / BTU_PER_KWH,
+    higherKwh: row.higherBtu / BTU_PER_KWH,
+  };
+}
+
+/** The row of one type of engine. Throws RangeError for a type not in the table. */
+export function engineType(engine: EngineType): EngineTypeRow {
+  const row = engineTypes.rows.find((r) => r.engine === engine);
+  if (!row) throw new RangeError(`no engine type "${engine}"`);
+  return row;
+}
