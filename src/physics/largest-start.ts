@@ -21,8 +21,9 @@ export interface LargestStart {
 }
 
 /**
- * Momentary demand: sum of running VA + the largest step (start - run) + the next largest step among the loads that
- * start by themselves. `startsKeptApart` (a control or delay prevents two at once) leaves out the second.
+ * Momentary demand: sum of running VA + the largest step (start - run) + the next largest step that can fall together with
+ * it. A person starts one load at a time, so two loads that wait for a hand never count together; a load that starts by
+ * itself can meet any other. `startsKeptApart` (a control or delay prevents two at once) leaves out the second.
  * VA are added as plain numbers, which is never too low.
  */
 export function largestStart(of: {
@@ -35,9 +36,7 @@ export function largestStart(of: {
   }
   const runningVa = of.loads.reduce((sum, load) => sum + load.runningVa, 0);
   const steps = of.loads.filter((l) => step(l) > 0).sort((a, b) => step(b) - step(a));
-  const first = steps[0];
-  const second = of.startsKeptApart ? undefined : steps.slice(1).find((l) => l.selfStarting);
-  const starting = [first, second].filter((l) => l !== undefined);
+  const starting = of.startsKeptApart ? steps.slice(0, 1) : hardestTogether(steps);
   const selfStarting = steps.filter((l) => l.selfStarting);
   return {
     runningVa,
@@ -45,6 +44,14 @@ export function largestStart(of: {
     starting: starting.map((l) => l.id),
     allSelfStartingVa: runningVa + sumOfSteps(selfStarting),
   };
+}
+
+/** The hardest one or two of loads sorted by falling step; of two, at most one waits for a hand. */
+function hardestTogether(steps: readonly StartingLoad[]): StartingLoad[] {
+  const [first, ...rest] = steps;
+  if (first === undefined) return [];
+  const second = rest.find((load) => first.selfStarting || load.selfStarting);
+  return second === undefined ? [first] : [first, second];
 }
 
 const step = (load: StartingLoad) => Math.max(0, load.startingVa - load.runningVa);

@@ -7,12 +7,23 @@ const fridge = { id: 'fridge', runningVa: 180, startingVa: 1000, selfStarting: t
 const saw = { id: 'saw', runningVa: 1500, startingVa: 7500, selfStarting: false };
 const lights = { id: 'lights', runningVa: 100, startingVa: 100, selfStarting: false };
 
-test('the largest start and the next largest that starts by itself come on top of what runs', () => {
+test('the largest start and the next that can meet it come on top of what runs', () => {
   const peak = largestStart({ loads: [lights, fridge, well, saw], startsKeptApart: false });
   expect(peak.runningVa).toBe(2400 + 180 + 1500 + 100);
-  // The well (self-starting) is the largest; the saw is larger than the fridge but waits for a hand.
+  // The well starts by itself, and may do so while someone starts the saw.
+  expect(peak.starting).toEqual(['well', 'saw']);
+  expect(peak.peakVa).toBe(4180 + 9600 + 6000);
+});
+
+test('of loads that start by themselves, the two largest', () => {
+  const peak = largestStart({ loads: [fridge, well, lights], startsKeptApart: false });
   expect(peak.starting).toEqual(['well', 'fridge']);
-  expect(peak.peakVa).toBe(4180 + 9600 + 820);
+});
+
+test('two loads that wait for a hand never start together', () => {
+  const mower = { ...saw, id: 'mower' };
+  const peak = largestStart({ loads: [saw, mower, lights], startsKeptApart: false });
+  expect(peak.starting).toEqual(['saw']);
 });
 
 test('a large start by hand still meets the largest start that comes by itself', () => {
