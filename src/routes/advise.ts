@@ -1,0 +1,75 @@
+import type { Home } from '../home/home';
+import { budgetUsd } from './costs';
+import type { Route } from './route';
+
+export interface Advice {
+  /** The route advised. */
+  readonly route: Route;
+  readonly because: string;
+  /** Up to two others to lay beside it. */
+  readonly beside: readonly Route[];
+  /** The cheapest that would do the whole job, when the advised one does not. */
+  readonly wholeJob: Route | null;
+}
+
+/**
+ * The route to advise: the cheapest within the later budget that carries all that must run for the time asked;
+ * where none does, the one within budget that comes nearest; where the budget buys none, getting ready.
+ */
+export function advise(home: Home, routes: readonly Route[]): Advice {
+  const budget = budgetUsd(home);
+  const able = routes.filter(
+    (r) => r.verdict !== 'cannot' && r.kind !== 'preparation' && r.carries.length > 0,
+  );
+  const whole = able.filter(doesWholeJob).sort(byCost);
+  const affordable = able.filter((r) => r.costUsd.low <= budget);
+  const wholeAffordable = affordable.filter(doesWholeJob).sort(byCost)[0];
+  const nearest = [...affordable].sort(
+    (a, b) => share(home, b) - share(home, a) || byCost(a, b),
+  )[0];
+  const ready = routes.find((r) => r.kind === 'preparation')!;
+  const route = wholeAffordable ?? nearest ?? ready;
+  return {
+    route,
+    because: `${because(route, wholeAffordable !== undefined, budget)}${atLowEnd(route, budget)}`,
+    beside: able
+      .filter((r) => r !== route && share(home, r) > 0)
+      .sort((a, b) => share(home, b) - share(home, a) || byCost(a, b))
+      .slice(0, 2),
+    wholeJob: wholeAffordable === undefined ? (whole[0] ?? null) : null,
+  };
+}
+
+/** Carries everything that must run, for the time asked. */
+export function doesWholeJob(route: Route): boolean {
+  return route.lasting.reachesGoal && route.leavesOut.every((load) => !load.must);
+}
+
+/** How much of the job a route does, 0 to 1: share of the must-run loads carried x share of the hours. */
+export function share(home: Home, route: Route): number {
+  const missed = new Set(route.leavesOut.filter((load) => load.must).map((load) => load.name)).size;
+  const all = home.loads.filter((load) => load.rank === 'must').length;
+  const carried = all === 0 ? 1 : Math.max(0, 1 - missed / all);
+  const hours = route.lasting.hours;
+  const lasts = hours === null ? 1 : Math.min(1, hours.value / home.goalHours.value);
+  return carried * lasts;
+}
+
+function atLowEnd(route: Route, budget: number): string {
+  return route.costUsd.value > budget ? ' Your budget reaches only the low end of its price.' : '';
+}
+
+function byCost(a: Route, b: Route): number {
+  return a.costUsd.value - b.costUsd.value;
+}
+
+function because(route: Route, whole: boolean, budget: number): string {
+  const usd = `$${budget.toLocaleString('en-US')}`;
+  if (route.kind === 'preparation') {
+    return `No route that gives power fits a budget of ${usd} here. Getting ready costs little and is worth doing first.`;
+  }
+  if (whole) {
+    return `Of the routes that carry all that must keep running for the time you asked, it costs least, and it fits your ${usd}.`;
+  }
+  return `No route within your ${usd} does the whole job. This one comes nearest: it carries the most of what must run for the most of the time.`;
+}

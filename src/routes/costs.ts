@@ -1,0 +1,69 @@
+import type { Home } from '../home/home';
+import { type Figure, figure } from '../quantity/figure';
+import { addFigures } from '../quantity/figure-arithmetic';
+import { type EquipmentClass, equipmentCost } from '../tables/equipment-costs';
+import type { Part } from './route';
+
+/** A part priced from the table: so many units of its class. */
+export function part(equipmentClass: EquipmentClass, units = 1, name?: string): Part {
+  const row = equipmentCost(equipmentClass);
+  return priced(name ?? row.name, row.year, sourceOf(equipmentClass), {
+    low: row.low * units,
+    value: row.likely * units,
+    high: row.high * units,
+  });
+}
+
+/**
+ * A part whose price grows with its size inside the range of its class: `share` 0 is the smallest of the class,
+ * 1 the largest. The range is a quarter either way.
+ */
+export function partBySize(equipmentClass: EquipmentClass, share: number, name?: string): Part {
+  const row = equipmentCost(equipmentClass);
+  const at = Math.min(1, Math.max(0, share));
+  const value = row.low + at * (row.high - row.low);
+  const ends = { low: Math.max(row.low * 0.8, value * 0.75), value, high: value * 1.25 };
+  return priced(name ?? row.name, row.year, sourceOf(equipmentClass), ends);
+}
+
+/** Something the household has already. */
+export function owned(name: string): Part {
+  const source = { kind: 'told', label: 'you have it already' } as const;
+  return { name, year: 0, costUsd: figure({ value: 0, unit: '$', name, source }) };
+}
+
+/** The most the household could spend, now or in the next two years, $. */
+export function budgetUsd(home: Home): number {
+  return Math.max(home.facts.number('budget-now') ?? 0, home.facts.number('budget-later') ?? 0);
+}
+
+/** The sum of the parts, low ends together and high ends together. */
+export function total(parts: readonly Part[]): Figure {
+  return addFigures(
+    parts.map((p) => p.costUsd),
+    { unit: '$', name: 'cost of the route' },
+  );
+}
+
+function sourceOf(equipmentClass: EquipmentClass): Figure['source'] {
+  const row = equipmentCost(equipmentClass);
+  return { kind: 'table', label: `price range of ${row.year}`, cite: row.source };
+}
+
+function priced(
+  name: string,
+  year: number,
+  source: Figure['source'],
+  ends: { low: number; value: number; high: number },
+): Part {
+  const round = (usd: number) => Math.round(usd / 10) * 10;
+  const costUsd = figure({
+    low: round(ends.low),
+    value: round(ends.value),
+    high: round(ends.high),
+    unit: '$',
+    name,
+    source,
+  });
+  return { name, year, costUsd };
+}

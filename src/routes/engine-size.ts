@@ -1,0 +1,142 @@
+import { answerFigure, type Widths } from '../home/answer-figure';
+import type { Home } from '../home/home';
+import { engineFuelDays } from '../outage/engine-fuel-days';
+import { engineOutputKw, SMALL_ENGINE_DERATE } from '../physics/engine-derate';
+import { fuelLine } from '../physics/engine-fuel';
+import { type Figure, figure } from '../quantity/figure';
+import { formula } from '../quantity/figure-arithmetic';
+import { type EngineFuel, type EngineType, engineType, fuelHeatKwh } from '../tables/fuels';
+import type { PowerStep } from '../tables/generic-steps';
+import type { FuelUse } from './route';
+
+/** What each size of engine still gives at the height and heat of this site. */
+export function atSite(home: Home, steps: readonly PowerStep[]): PowerStep[] {
+  const share = siteShare(home);
+  return steps.map((s) => ({ watts: s.watts * share, startVa: s.startVa * share }));
+}
+
+/** Share of its rating an engine gives here: height above the sea, and the hottest hours. */
+export function siteShare(home: Home): number {
+  return engineOutputKw({
+    ratedKw: 1,
+    altitudeFt: home.site.elevationFt.value,
+    airC: (home.site.hotF - 32) / 1.8,
+    ...SMALL_ENGINE_DERATE,
+  });
+}
+
+export interface FuelWish {
+  readonly engine: EngineType;
+  readonly fuel: EngineFuel;
+  /** Rating of the engine, kW. */
+  readonly ratedKw: number;
+  /** Average draw by hour of day, W. */
+  readonly wattsByHour: readonly number[];
+  /** 1 where it runs, by hour; all day when left out. */
+  readonly runsByHour?: readonly number[];
+  /** Fuel at hand; null when piped. */
+  readonly atHand: Figure | null;
+}
+
+/** Fuel a day, likely with its range from thrifty to thirsty, at this part load with the idle burn in it. */
+export function fuelUse(wish: FuelWish): FuelUse {
+  const type = engineType(wish.engine);
+  const heat = fuelHeatKwh(wish.fuel);
+  const perDay = (fullLoadEfficiency: number, noLoadRatio: number) =>
+    engineFuelDays({
+      loadWattsByHour: wish.wattsByHour,
+      ratedKw: wish.ratedKw,
+      fuelLine: fuelLine({
+        ratedKw: wish.ratedKw,
+        fullLoadEfficiency,
+        noLoadRatio,
+        kwhPerUnit: heat.lowerKwh,
+      }),
+      usableFuel: null,
+      runsByHour: wish.runsByHour,
+    }).fuelPerDay;
+  return {
+    fuel: wish.fuel,
+    unit: heat.unit,
+    atHand: wish.atHand,
+    perDay: figure({
+      value: perDay(type.efficiency, type.noLoadRatio),
+      low: perDay(type.efficiencyHigh, type.noLoadRatioLow),
+      high: perDay(type.efficiencyLow, type.noLoadRatioHigh),
+      unit: `${heat.unit}/day`,
+      name: 'fuel burned a day',
+      source: formula(
+        'fuel line of a small engine: idle burn plus fuel for each kWh',
+        [],
+        'heat content: AFDC; efficiency: common practice',
+      ),
+    }),
+  };
+}
+
+/** Hours the fuel at hand lasts; null when it is piped or nothing burns. */
+export function fuelHours(fuel: FuelUse): Figure | null {
+  if (fuel.atHand === null || fuel.perDay.low <= 0) return null;
+  const hours = (gallons: number, perDay: number) => (24 * gallons) / perDay;
+  return figure({
+    value: hours(fuel.atHand.value, fuel.perDay.value),
+    low: hours(fuel.atHand.low, fuel.perDay.high),
+    high: hours(fuel.atHand.high, fuel.perDay.low),
+    unit: 'h',
+    name: 'hours the fuel at hand lasts',
+    source: formula('fuel at hand / fuel a day x 24', [fuel.atHand, fuel.perDay]),
+  });
+}
+
+/** Where none is kept now: two cans of 5 gal, as much as many places allow. Common practice, no source. */
+function wouldKeep(name: string): Figure {
+  const source = {
+    kind: 'assumed',
+    label: 'assumed: two cans of 5 gallons, which you would have to keep',
+  } as const;
+  return figure({ value: 10, low: 5, high: 10, unit: 'gal', name, source });
+}
+
+/** What a portable engine would burn here: propane where there is a tank and no gasoline is wanted. */
+export function portableFuel({ facts }: Home): EngineFuel {
+  const none = facts.told('gasoline-gallons') && facts.number('gasoline-gallons') === 0;
+  return none && facts.is('gas-supply', 'propane-tank') ? 'propane' : 'gasoline';
+}
+
+/** A propane tank is filled to 80 %, half empty when the storm comes, and not run dry. Common practice. */
+const PROPANE_USABLE = { low: 0.2, likely: 0.45, high: 0.7 };
+
+/** Fuel at hand for an engine: gasoline kept, or what a propane tank usually holds; piped gas has no end. */
+export function fuelAtHand(home: Home, widths: Widths, fuel: EngineFuel): Figure | null {
+  if (fuel === 'natural-gas') return null;
+  const { facts } = home;
+  const name = 'fuel at hand';
+  if (fuel !== 'propane') {
+    const kept = answerFigure(facts, widths, 'gasoline-gallons', { unit: 'gal', name });
+    return kept !== null && kept.value > 0 ? kept : wouldKeep(name);
+  }
+  const tank = answerFigure(facts, widths, 'propane-gallons', {
+    unit: 'gal',
+    name: 'propane tank',
+  });
+  if (tank === null) {
+    return figure({
+      value: 0,
+      unit: 'gal',
+      name,
+      source: { kind: 'assumed', label: 'no propane tank is known' },
+    });
+  }
+  return figure({
+    value: tank.value * PROPANE_USABLE.likely,
+    low: tank.low * PROPANE_USABLE.low,
+    high: tank.high * PROPANE_USABLE.high,
+    unit: 'gal',
+    name,
+    source: formula(
+      '20 to 70 % of the tank can be burned when the storm comes',
+      [tank],
+      'common practice, no source',
+    ),
+  });
+}

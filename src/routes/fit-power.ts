@@ -1,0 +1,90 @@
+import { demandOf } from '../home/demand';
+import type { Demand, Load, Season } from '../home/home';
+import { timesFigure } from '../quantity/figure-arithmetic';
+import type { PowerStep } from '../tables/generic-steps';
+import type { LeftOut } from './route';
+
+/** A source is not loaded above this share of its continuous rating. Common practice, no source. */
+export const LOAD_SHARE = 0.8;
+/** A soft starter takes about 40 % off a compressor's start; sellers claim more. Common practice, no source. */
+export const SOFT_START_SHARE = 0.6;
+
+export interface Fitted {
+  readonly step: PowerStep;
+  readonly carried: readonly Load[];
+  readonly leftOut: readonly LeftOut[];
+  readonly demand: Demand;
+  readonly softStarter: boolean;
+}
+
+export interface FitWish {
+  readonly loads: readonly Load[];
+  readonly seasons: readonly Season[];
+  /** Sizes to choose from, smallest first; already at what they give on this site. */
+  readonly steps: readonly PowerStep[];
+  /** An inverter trips on the high end of a start; an engine rides through the likely one. */
+  readonly startEnd: 'value' | 'high';
+  readonly maySoftStart: boolean;
+  readonly sourceName: string;
+}
+
+/**
+ * The smallest source that runs and starts these loads. Where none does, a soft starter is tried on the
+ * compressor, then the hardest-starting or largest load is left out, one after the other. Null: not even one.
+ */
+export function fitPower(wish: FitWish): Fitted | null {
+  let carried = [...wish.loads];
+  let softStarter = false;
+  const leftOut: LeftOut[] = [];
+  while (carried.length > 0) {
+    const loads = softStarter ? carried.map(softened) : carried;
+    const demand = demandOf(loads, wish.seasons);
+    const step = wish.steps.find((s) => holds(s, demand, wish.startEnd));
+    if (step !== undefined) return { step, carried: loads, leftOut, demand, softStarter };
+    if (wish.maySoftStart && !softStarter && carried.some(isCompressor)) {
+      softStarter = true;
+      continue;
+    }
+    const worst = worstOf(carried, demand, wish.steps.at(-1)!);
+    carried = carried.filter((load) => load !== worst);
+    leftOut.push(tooHard(worst, wish.sourceName));
+  }
+  return null;
+}
+
+function holds(step: PowerStep, demand: Demand, end: 'value' | 'high'): boolean {
+  const runs = demand.runningWatts.value <= LOAD_SHARE * step.watts;
+  return runs && demand.startVa[end] <= step.startVa;
+}
+
+function isCompressor(load: Load): boolean {
+  return ['heat-pump', 'central-ac', 'second-ac'].includes(load.id);
+}
+
+function softened(load: Load): Load {
+  if (!isCompressor(load) || load.startVa === null) return load;
+  return { ...load, startVa: timesFigure(load.startVa, SOFT_START_SHARE) };
+}
+
+/** Drop a load that is not life support: of the lowest rank first, then the one that asks most. */
+function worstOf(loads: readonly Load[], demand: Demand, largest: PowerStep): Load {
+  const startIsThePoint = demand.runningWatts.value <= LOAD_SHARE * largest.watts;
+  const asks = (load: Load) =>
+    startIsThePoint ? (load.startVa?.high ?? 0) - load.runningVa.value : load.runningWatts.value;
+  const order = { wait: 0, good: 1, must: 2 };
+  const spare = loads.filter((load) => !load.life);
+  const pool = spare.length > 0 ? spare : loads;
+  return [...pool].sort((a, b) => order[a.rank] - order[b.rank] || asks(b) - asks(a))[0]!;
+}
+
+function tooHard(load: Load, sourceName: string): LeftOut {
+  const start =
+    load.startVa === null
+      ? ''
+      : `, or to start it (${Math.round(load.startVa.high / 100) / 10} kVA)`;
+  return {
+    name: load.name,
+    must: load.rank === 'must',
+    why: `too much for ${sourceName} to run with the rest${start}`,
+  };
+}

@@ -1,0 +1,136 @@
+import type { Widths } from '../../home/answer-figure';
+import type { Home } from '../../home/home';
+import type { World } from '../../home/world';
+import { figure } from '../../quantity/figure';
+import { batteryStepsKwh, powerSteps } from '../../tables/generic-steps';
+import { limitsOf, usableOf } from '../battery-hours';
+import { part, partBySize } from '../costs';
+import { fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from '../engine-size';
+import { fitPower } from '../fit-power';
+import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
+import { alwaysOff, loadsOf } from '../pick-loads';
+import type { Route } from '../route';
+import {
+  batteryPlaceIfs,
+  batteryPlaceStops,
+  engineStops,
+  handStops,
+  wiringIfs,
+  wiringStops,
+} from '../stops';
+import { hardestSeason } from './portable-engine';
+
+const title = 'Battery for the nights, portable engine to refill it';
+
+/** Hours of a night the battery carries alone. */
+const NIGHT_HOURS = 14;
+/** A larger battery is not planned here: where a night asks more, the engine runs in the night too. */
+const LARGEST_KWH = 20;
+/** Share of its rating at which an engine charges well. Common practice, no source. */
+const CHARGE_LOAD = 0.7;
+
+/** A battery that carries the night; an engine run well loaded for some hours a day fills it again. */
+export function batteryEngine(home: Home, _world: World, widths: Widths): Route {
+  const stops = [
+    ...engineStops(home),
+    ...handStops(home),
+    ...wiringStops(home),
+    ...batteryPlaceStops(home),
+  ];
+  if (stops.length > 0) return cannot('battery-engine', title, stops);
+  const fitted = fitPower({
+    loads: loadsOf(home, ['must']),
+    seasons: home.goalSeasons,
+    steps: powerSteps('inverter'),
+    startEnd: 'high',
+    maySoftStart: true,
+    sourceName: 'a home inverter',
+  });
+  if (fitted === null)
+    return cannot('battery-engine', title, ['no home inverter starts what must run']);
+  const season = hardestSeason(home, fitted);
+  const kwhPerDay = fitted.demand.kwhPerDay[season].value;
+  const nightKwh = (kwhPerDay * NIGHT_HOURS) / 24 / limitsOf(1).dischargeEfficiency;
+  const steps = batteryStepsKwh().filter((kwh) => kwh <= LARGEST_KWH);
+  const nameplateKwh = steps.find((kwh) => usableOf(home, kwh) >= nightKwh) ?? steps.at(-1)!;
+  const engine = engineFor(home, fitted.step.watts, kwhPerDay);
+  const runHours = Math.min(24, Math.ceil(kwhPerDay / 0.85 / (engine.siteKw * CHARGE_LOAD)));
+  const fuelKind = portableFuel(home);
+  const fuel = fuelUse({
+    engine: 'portable',
+    fuel: fuelKind,
+    ratedKw: engine.siteKw,
+    wattsByHour: Array.from({ length: 24 }, (_, h) =>
+      h < runHours ? engine.siteKw * CHARGE_LOAD * 1000 : 0,
+    ),
+    runsByHour: Array.from({ length: 24 }, (_, h) => (h < runHours ? 1 : 0)),
+    atHand: fuelAtHand(home, widths, fuelKind),
+  });
+  const hours = fuelHours(fuel);
+  const bridge =
+    (usableOf(home, nameplateKwh) / Math.max(kwhPerDay, 0.1)) *
+    24 *
+    limitsOf(1).dischargeEfficiency;
+  return makeRoute('battery-engine', title, {
+    ifs: [
+      'battery carbon monoxide alarms hang on each floor and by the bedrooms before the engine first runs',
+      'the charger is set to what the engine can give, and the maker allows this engine on it',
+      ...wiringIfs(home),
+      ...batteryPlaceIfs(home),
+    ],
+    carries: fitted.carried.map((load) => load.name),
+    leavesOut: [...fitted.leftOut, ...alwaysOff(home)],
+    power: {
+      continuousWatts: fitted.step.watts,
+      startVa: fitted.step.startVa,
+      runningWatts: fitted.demand.runningWatts,
+      startDemandVa: fitted.demand.startVa,
+    },
+    nameplateKwh,
+    usableKwh: usableOf(home, nameplateKwh),
+    fuel,
+    gap: 'from no blink to a few seconds, by itself; the engine is started by hand later',
+    lasting:
+      hours === null
+        ? lasts(null, true, 'It goes on while fuel can be had.')
+        : lastsHours(
+            home,
+            figure({
+              ...hours,
+              value: hours.value + bridge,
+              low: hours.low + bridge,
+              high: hours.high + bridge,
+            }),
+            'The battery and the fuel at hand together',
+          ),
+    parts: [
+      part('battery', nameplateKwh, `Battery, ${nameplateKwh} kWh, with an inverter`),
+      partBySize(
+        'portable-engine',
+        (engine.ratedKw - 2) / 10,
+        `Portable engine, ${engine.ratedKw} kW running`,
+      ),
+      part('backup-subpanel'),
+      part('inlet-interlock', 1, 'Inlet for the engine to the charger'),
+      ...(fitted.softStarter ? [part('soft-starter')] : []),
+      part('permit'),
+      part('fuel-storage'),
+    ],
+    notes: [
+      usableOf(home, nameplateKwh) >= nightKwh
+        ? `The engine runs about ${runHours} hours a day, well loaded, and the nights are quiet.`
+        : `The engine runs about ${runHours} hours a day, on hard nights too: the battery holds less than a hard night.`,
+    ],
+  });
+}
+
+/** The smallest portable engine that refills a day's use in eight hours or less. */
+function engineFor(home: Home, inverterWatts: number, kwhPerDay: number) {
+  const share = siteShare(home);
+  const enough = powerSteps('engine').find(
+    (s) => (s.watts / 1000) * share * CHARGE_LOAD * 8 >= kwhPerDay / 0.85,
+  );
+  const largest = powerSteps('engine').at(-1)!;
+  const ratedKw = Math.min((enough ?? largest).watts, Math.max(inverterWatts, 3500)) / 1000;
+  return { ratedKw, siteKw: ratedKw * share };
+}

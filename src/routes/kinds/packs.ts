@@ -1,0 +1,72 @@
+import { demandOf } from '../../home/demand';
+import type { Home, Load } from '../../home/home';
+import { batteryRuntime } from '../../outage/runtime';
+import { splitRoundTrip } from '../../physics/round-trip';
+import { type Figure, figure } from '../../quantity/figure';
+import { formula } from '../../quantity/figure-arithmetic';
+import { batteryType } from '../../tables/battery-types';
+import { packSteps } from '../../tables/generic-steps';
+import { budgetUsd, part } from '../costs';
+
+/** What a pack's own inverter draws by being on, W. Common practice, 8 to 25 W. */
+export const PACK_IDLE_WATTS = 15;
+const lfp = batteryType('lithium-iron-phosphate');
+
+export interface PackSize {
+  readonly nameplateKwh: number;
+  readonly usableKwh: number;
+  readonly watts: number;
+  readonly startVa: number;
+  readonly hours: Figure;
+}
+
+/**
+ * A pack that runs and starts these loads (up to two of the largest): the smallest that lasts the hours and may fit
+ * the budget; where none does, the largest that may fit; where none may, the smallest. Null: none runs them.
+ */
+export function choosePack(home: Home, loads: readonly Load[], goalHours: number): PackSize | null {
+  const demand = demandOf(loads, home.goalSeasons);
+  const single = packSteps();
+  const largest = single.at(-1)!;
+  const steps = [...single, { ...largest, kwh: 2 * largest.kwh }];
+  const able = steps.filter(
+    (s) => demand.runningWatts.value <= s.watts && demand.startVa.high <= s.startVa,
+  );
+  const sized = able.map((s) => {
+    const usableKwh = s.kwh * lfp.usableDepth;
+    const { kwh: nameplateKwh, watts, startVa } = s;
+    return { nameplateKwh, usableKwh, watts, startVa, hours: packHours(home, loads, usableKwh) };
+  });
+  const payable = sized.filter(
+    (s) => part('power-pack', s.nameplateKwh).costUsd.low <= budgetUsd(home),
+  );
+  return payable.find((s) => s.hours.value >= goalHours) ?? payable.at(-1) ?? sized[0] ?? null;
+}
+
+/** Hours a pack runs these loads on a hard day of the goal's season: from the hungriest to the thriftiest use. */
+export function packHours(home: Home, loads: readonly Load[], usableKwh: number): Figure {
+  const { dischargeEfficiency } = splitRoundTrip(lfp.roundTrip);
+  const hours = (pick: 'low' | 'value' | 'high') =>
+    Math.min(
+      ...home.goalSeasons.map((season) => {
+        const wattsByHour = Array.from({ length: 24 }, (_, h) =>
+          loads.reduce((sum, l) => sum + l.kwhPerDay[season][pick] * l.shape[h]! * 1000, 0),
+        );
+        const runtime = batteryRuntime({
+          usableKwh,
+          loadWattsByHour: wattsByHour,
+          inverterIdleWatts: PACK_IDLE_WATTS,
+          dischargeEfficiency,
+        });
+        return runtime.typicalHours ?? 8760;
+      }),
+    );
+  return figure({
+    value: hours('value'),
+    low: hours('high'),
+    high: hours('low'),
+    unit: 'h',
+    name: 'hours the pack lasts',
+    source: formula('usable energy against the use of a hard day, idle draw and losses counted'),
+  });
+}

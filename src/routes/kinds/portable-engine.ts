@@ -1,0 +1,207 @@
+import type { Widths } from '../../home/answer-figure';
+import type { Home, Rank } from '../../home/home';
+import type { RouteKind } from '../../home/route-kind';
+import { formatQuantity } from '../../quantity/format-quantity';
+import type { EngineFuel } from '../../tables/fuels';
+import { powerSteps } from '../../tables/generic-steps';
+import { owned, part, partBySize } from '../costs';
+import { atSite, fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from '../engine-size';
+import { type Fitted, fitPower } from '../fit-power';
+import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
+import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
+import type { FuelUse, LeftOut, Part, Route } from '../route';
+import { engineStops, handStops, wiringIfs, wiringStops } from '../stops';
+
+interface Sort {
+  readonly kind: RouteKind;
+  readonly title: string;
+  readonly cords: boolean;
+}
+
+const withCords: Sort = { kind: 'engine-cords', title: 'Portable engine with cords', cords: true };
+const withInlet: Sort = {
+  kind: 'engine-inlet',
+  title: 'Portable engine with an inlet and transfer equipment',
+  cords: false,
+};
+
+/** A portable engine outdoors, heavy cords through a door to what plugs in. */
+export function engineCords(home: Home, widths: Widths): Route {
+  return portable(home, widths, withCords);
+}
+
+/** A portable engine outdoors, one cord to an inlet, a listed interlock or transfer switch to the panel. */
+export function engineInlet(home: Home, widths: Widths): Route {
+  return portable(home, widths, withInlet);
+}
+
+function portable(home: Home, widths: Widths, sort: Sort): Route {
+  const stops = [
+    ...engineStops(home),
+    ...handStops(home),
+    ...(sort.cords ? [] : wiringStops(home)),
+  ];
+  if (stops.length > 0) return cannot(sort.kind, sort.title, stops);
+  const own = ownEngine(home);
+  const wanted = wantedLoads(home, sort, own?.volts ?? 240);
+  const fitted = fitPower({
+    loads: wanted.loads,
+    seasons: home.goalSeasons,
+    steps: own === null ? atSite(home, powerSteps('engine')) : [own.step],
+    startEnd: 'value',
+    maySoftStart: !sort.cords,
+    sourceName: own === null ? 'a portable engine' : 'your engine',
+  });
+  if (fitted === null)
+    return cannot(sort.kind, sort.title, ['a portable engine carries none of what must run']);
+  return describe(home, widths, {
+    sort,
+    own,
+    fitted,
+    leftOut: [...wanted.leftOut, ...fitted.leftOut],
+  });
+}
+
+/** Must-run loads, and good-to-have ones when more than a few things are wished for. */
+function wantedLoads(home: Home, sort: Sort, volts: 120 | 240) {
+  const ranks: Rank[] = home.facts.is('goal-scope', 'few') ? ['must'] : ['must', 'good'];
+  const loads = loadsOf(home, ranks);
+  if (sort.cords) {
+    const { plugIn, leftOut } = splitPlugIn(loads);
+    return { loads: plugIn, leftOut };
+  }
+  if (volts === 240) return { loads, leftOut: [] as LeftOut[] };
+  const need240 = loads.filter((load) => load.volts === 240);
+  return {
+    loads: loads.filter((load) => load.volts === 120),
+    leftOut: need240.map((load) => ({
+      name: load.name,
+      must: load.rank === 'must',
+      why: 'needs 240 volts and your engine gives 120: it cannot run it, whatever its watts',
+    })),
+  };
+}
+
+interface OwnEngine {
+  readonly step: { watts: number; startVa: number };
+  readonly ratedWatts: number;
+  readonly volts: 120 | 240;
+  readonly fuel: EngineFuel;
+}
+
+/** VA of start that each W of an engine can lend for a moment, as in the table of generic sizes. */
+const START_PER_WATT = 2.3;
+
+function ownEngine(home: Home): OwnEngine | null {
+  const { facts } = home;
+  if (!facts.told('own-sources') || !facts.has('own-sources', 'engine-portable')) return null;
+  const ratedWatts = facts.number('engine-watts');
+  if (ratedWatts === null) return null;
+  const watts = ratedWatts * siteShare(home);
+  const fuel = facts.value('engine-fuel');
+  return {
+    ratedWatts,
+    step: { watts, startVa: watts * START_PER_WATT },
+    volts: facts.is('engine-volts', 'v240') ? 240 : 120,
+    fuel: isFuel(fuel) ? fuel : 'gasoline',
+  };
+}
+
+function isFuel(value: unknown): value is EngineFuel {
+  return ['gasoline', 'propane', 'natural-gas', 'diesel'].includes(String(value));
+}
+
+interface Described {
+  readonly sort: Sort;
+  readonly own: OwnEngine | null;
+  readonly fitted: Fitted;
+  readonly leftOut: readonly LeftOut[];
+}
+
+function describe(home: Home, widths: Widths, it: Described): Route {
+  const { sort, own, fitted } = it;
+  const ratedWatts = own?.ratedWatts ?? fitted.step.watts / siteShare(home);
+  const season = hardestSeason(home, fitted);
+  const fuelKind = own?.fuel ?? portableFuel(home);
+  const fuel = fuelUse({
+    engine: 'portable',
+    fuel: fuelKind,
+    ratedKw: fitted.step.watts / 1000,
+    wattsByHour: fitted.demand.wattsByHour[season],
+    atHand: fuelAtHand(home, widths, fuelKind),
+  });
+  const refill = home.facts.is('fuel-refill', 'sure', 'likely') && home.facts.told('fuel-refill');
+  return makeRoute(sort.kind, sort.title, {
+    ifs: ifsOf(home, sort),
+    carries: fitted.carried.map((load) => load.name),
+    leavesOut: [...it.leftOut, ...alwaysOff(home)],
+    power: {
+      continuousWatts: ratedWatts,
+      startVa: fitted.step.startVa,
+      runningWatts: fitted.demand.runningWatts,
+      startDemandVa: fitted.demand.startVa,
+    },
+    fuel,
+    gap: '5 to 30 minutes, and somebody must be home to start it',
+    lasting: lastingOf(home, fuel),
+    parts: partsOf(sort, own, ratedWatts, fitted),
+    notes: notesOf(home, fitted, ratedWatts, refill),
+  });
+}
+
+export function hardestSeason(home: Home, fitted: Fitted) {
+  const energy = (s: (typeof home.goalSeasons)[number]) => fitted.demand.kwhPerDay[s].value;
+  return home.goalSeasons.reduce((a, b) => (energy(b) > energy(a) ? b : a));
+}
+
+function lastingOf(home: Home, fuel: FuelUse) {
+  const hours = fuelHours(fuel);
+  if (hours === null) {
+    return lasts(
+      null,
+      true,
+      'It runs as long as the gas in the street does; that can fail in an earthquake or deep cold.',
+    );
+  }
+  const gallons = formatQuantity(fuel.atHand?.value ?? 0, 'gal');
+  return lastsHours(home, hours, `The fuel (${gallons} of ${fuel.fuel})`);
+}
+
+function ifsOf(home: Home, sort: Sort): string[] {
+  const ifs = [
+    'battery carbon monoxide alarms hang on each floor and by the bedrooms before it first runs',
+  ];
+  if (!sort.cords) ifs.push(...wiringIfs(home));
+  if (!home.facts.told('operators')) ifs.push('somebody here can lift, start and refuel it');
+  return ifs;
+}
+
+function partsOf(sort: Sort, own: OwnEngine | null, ratedWatts: number, fitted: Fitted): Part[] {
+  const share = (ratedWatts / 1000 - 2) / 10;
+  const kw = `${Math.round(ratedWatts / 100) / 10} kW running`;
+  const engine =
+    own === null
+      ? partBySize('portable-engine', share, `Portable engine, ${kw}`)
+      : owned(`Your own engine, ${kw}`);
+  const soft = fitted.softStarter ? [part('soft-starter')] : [];
+  if (sort.cords) return [engine, part('cords'), part('fuel-storage')];
+  return [engine, part('inlet-interlock'), ...soft, part('permit'), part('fuel-storage')];
+}
+
+function notesOf(home: Home, fitted: Fitted, ratedWatts: number, refill: boolean): string[] {
+  const notes: string[] = [];
+  const share = siteShare(home);
+  if (share < 0.97) {
+    const there = formatQuantity(ratedWatts * share, 'W');
+    notes.push(
+      `At this height and heat it gives about ${there} of its ${formatQuantity(ratedWatts, 'W')}.`,
+    );
+  }
+  if (fitted.softStarter) notes.push('A soft starter on the compressor is counted in.');
+  notes.push(
+    refill
+      ? 'You expect to be able to buy more fuel; pumps need power too, so do not lean on it.'
+      : 'No refill is counted on.',
+  );
+  return notes;
+}

@@ -1,0 +1,65 @@
+import { demandOf } from '../../home/demand';
+import type { Home, Load } from '../../home/home';
+import { part } from '../costs';
+import { cannot, lastsHours, makeRoute } from '../make-route';
+import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
+import type { LeftOut, Route } from '../route';
+import { choosePack, type PackSize } from './packs';
+
+const title = 'Plug-in power pack';
+
+/** A battery with outlets, carried to where it is needed: no wiring, no exhaust, no permit. */
+export function powerPack(home: Home): Route {
+  const { plugIn, leftOut } = splitPlugIn(loadsOf(home, ['must']));
+  const chosen = fitPack(home, plugIn);
+  if (chosen === null) {
+    return cannot('power-pack', title, [
+      'nothing that must keep running plugs into an ordinary outlet',
+    ]);
+  }
+  const { pack, loads, dropped } = chosen;
+  const demand = demandOf(loads, home.goalSeasons);
+  return makeRoute('power-pack', title, {
+    carries: loads.map((load) => load.name),
+    leavesOut: [...leftOut, ...dropped, ...alwaysOff(home)],
+    power: {
+      continuousWatts: pack.watts,
+      startVa: pack.startVa,
+      runningWatts: demand.runningWatts,
+      startDemandVa: demand.startVa,
+    },
+    nameplateKwh: pack.nameplateKwh,
+    usableKwh: pack.usableKwh,
+    gap: 'a few minutes, until somebody plugs things in',
+    lasting: lastsHours(home, pack.hours, `A full pack of ${pack.nameplateKwh} kWh`),
+    parts: [part('power-pack', pack.nameplateKwh, `Power pack, ${pack.nameplateKwh} kWh`)],
+    notes: [
+      'Charge it from the grid before a storm; without sun or an engine it cannot be refilled in the outage.',
+      'Ask for clean "pure sine" output and a safety listing.',
+    ],
+  });
+}
+
+/** Leave out the hungriest until a pack runs the rest. */
+function fitPack(
+  home: Home,
+  all: readonly Load[],
+): { pack: PackSize; loads: Load[]; dropped: LeftOut[] } | null {
+  let loads = [...all];
+  const dropped: LeftOut[] = [];
+  while (loads.length > 0) {
+    const pack = choosePack(home, loads, home.goalHours.value);
+    if (pack !== null) return { pack, loads, dropped };
+    const spare = loads.filter((load) => !load.life);
+    const worst = [...(spare.length > 0 ? spare : loads)].sort(
+      (a, b) => (b.startVa ?? b.runningVa).high - (a.startVa ?? a.runningVa).high,
+    )[0]!;
+    loads = loads.filter((load) => load !== worst);
+    dropped.push({
+      name: worst.name,
+      must: true,
+      why: 'starts or draws too hard for a plug-in pack',
+    });
+  }
+  return null;
+}

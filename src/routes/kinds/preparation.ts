@@ -1,0 +1,25 @@
+import { figure } from '../../quantity/figure';
+import { part } from '../costs';
+import { lasts, makeRoute } from '../make-route';
+import type { Route } from '../route';
+
+/** Getting ready without any source of power: always worth doing, and beside every other route. */
+export function preparation(): Route {
+  const none = figure({
+    value: 0,
+    unit: 'h',
+    source: { kind: 'formula', label: 'no power from this route' },
+  });
+  return makeRoute('preparation', 'Getting ready, without a power source', {
+    gap: 'the house stays dark',
+    lasting: lasts(
+      none,
+      false,
+      'It powers nothing. It makes a short outage safe and a long one bearable.',
+    ),
+    parts: [part('preparation')],
+    notes: [
+      'Working smoke and carbon monoxide alarms with batteries, lights, stored water, a cooler, a paper list of phone numbers, and a place to go.',
+    ],
+  });
+}

@@ -1,0 +1,77 @@
+import { demandOf } from '../../home/demand';
+import type { Home, Load } from '../../home/home';
+import { part } from '../costs';
+import { cannot, lastsHours, makeRoute } from '../make-route';
+import { loadsOf } from '../pick-loads';
+import type { Part, Route } from '../route';
+import { choosePack, type PackSize, packHours } from './packs';
+
+const title = 'Small battery for one job';
+
+/** Anything but a medical device is carried for a day; after that an engine or the grid refills it. */
+const DAY_HOURS = 24;
+/** A second pump with a battery of 100 Ah at 12 V, of which about 80 % can be used. Common practice, no source. */
+const SUMP_SET = { nameplateKwh: 1.2, usableKwh: 0.96, watts: 600, startVa: 600 };
+
+/** The one thing that must not stop: a medical device, else the sump pump, else being reached. */
+export function singleBattery(home: Home): Route {
+  const loads = theOneJob(loadsOf(home, ['must']));
+  const size = loads.length === 0 ? null : sizeOf(home, loads);
+  if (size === null) {
+    return cannot('single-battery', title, ['no single job of this home fits a small battery']);
+  }
+  const demand = demandOf(loads, home.goalSeasons);
+  const names = loads.map((load) => load.name);
+  return makeRoute('single-battery', title, {
+    carries: names,
+    leavesOut: loadsOf(home, ['must'])
+      .filter((load) => !loads.includes(load))
+      .map((load) => ({ name: load.name, must: true, why: 'this battery does one job only' })),
+    power: {
+      continuousWatts: size.watts,
+      startVa: size.startVa,
+      runningWatts: demand.runningWatts,
+      startDemandVa: demand.startVa,
+    },
+    nameplateKwh: size.nameplateKwh,
+    usableKwh: size.usableKwh,
+    gap: 'none to a few seconds, if it stands ready at the device',
+    lasting: lastsHours(home, size.hours, `${names.join(' and ')} on ${size.nameplateKwh} kWh`),
+    parts: [partOf(loads, size)],
+    notes: [
+      "It is worth having beside any larger route: it bridges the gap and the engine's rest.",
+    ],
+  });
+}
+
+function isMedical(load: Load): boolean {
+  return load.restsOn.includes('medical-devices');
+}
+
+function theOneJob(loads: readonly Load[]): Load[] {
+  const medical = loads.filter((load) => isMedical(load) && load.plugIn);
+  if (medical.length > 0) return medical;
+  const sump = loads.filter((load) => load.id === 'sump');
+  if (sump.length > 0) return sump;
+  return loads.filter(
+    (load) => load.restsOn.includes('internet-kind') || load.id === 'phone-charging',
+  );
+}
+
+function sizeOf(home: Home, loads: readonly Load[]): PackSize | null {
+  if (loads[0]!.id === 'sump') {
+    return { ...SUMP_SET, hours: packHours(home, loads, SUMP_SET.usableKwh) };
+  }
+  const goal = home.goalHours.value;
+  return choosePack(home, loads, loads.some(isMedical) ? goal : Math.min(goal, DAY_HOURS));
+}
+
+function partOf(loads: readonly Load[], size: PackSize): Part {
+  if (loads[0]!.id === 'sump') {
+    return part('small-single-job-battery', 1, 'Second sump pump with its own battery and alarm');
+  }
+  if (size.nameplateKwh <= 0.6) {
+    return part('small-single-job-battery', 1, `Small battery, ${size.nameplateKwh} kWh`);
+  }
+  return part('power-pack', size.nameplateKwh, `Battery for one job, ${size.nameplateKwh} kWh`);
+}

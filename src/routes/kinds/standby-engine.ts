@@ -1,0 +1,93 @@
+import type { Widths } from '../../home/answer-figure';
+import type { Home, Rank } from '../../home/home';
+import type { EngineFuel } from '../../tables/fuels';
+import { powerSteps } from '../../tables/generic-steps';
+import { part, partBySize } from '../costs';
+import { atSite, fuelAtHand, fuelHours, fuelUse, siteShare } from '../engine-size';
+import { fitPower } from '../fit-power';
+import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
+import { alwaysOff, loadsOf } from '../pick-loads';
+import type { Route } from '../route';
+import { engineStops, wiringIfs, wiringStops } from '../stops';
+import { hardestSeason } from './portable-engine';
+
+const title = 'Standby engine that starts by itself';
+
+/** A fixed engine outdoors on piped gas or a propane tank, with an automatic transfer switch. */
+export function standbyEngine(home: Home, widths: Widths): Route {
+  const fuel = fuelOf(home);
+  const stops = [
+    ...engineStops(home),
+    ...wiringStops(home),
+    ...(fuel === null ? ['there is no town gas and no propane tank here'] : []),
+  ];
+  const scope: Rank[] = home.facts.is('goal-scope', 'normal')
+    ? ['must', 'good', 'wait']
+    : ['must', 'good'];
+  const fitted = fitPower({
+    loads: loadsOf(home, scope),
+    seasons: home.goalSeasons,
+    steps: atSite(home, powerSteps('standby')),
+    startEnd: 'value',
+    maySoftStart: true,
+    sourceName: 'a standby engine of this class',
+  });
+  if (stops.length > 0 || fuel === null || fitted === null) {
+    return cannot(
+      'standby-engine',
+      title,
+      stops.length > 0 ? stops : ['it carries none of what must run'],
+    );
+  }
+  const ratedWatts = fitted.step.watts / siteShare(home);
+  const use = fuelUse({
+    engine: 'standby',
+    fuel,
+    ratedKw: fitted.step.watts / 1000,
+    wattsByHour: fitted.demand.wattsByHour[hardestSeason(home, fitted)],
+    atHand: fuelAtHand(home, widths, fuel),
+  });
+  const hours = fuelHours(use);
+  return makeRoute('standby-engine', title, {
+    ifs: [
+      'battery carbon monoxide alarms hang on each floor and by the bedrooms before it first runs',
+      'a gas fitter and the gas company confirm that meter, pipe and regulator can feed it',
+      'the exhaust can be aimed away from every opening, as far off as the site allows',
+      ...wiringIfs(home),
+    ],
+    carries: fitted.carried.map((load) => load.name),
+    leavesOut: [...fitted.leftOut, ...alwaysOff(home)],
+    power: {
+      continuousWatts: ratedWatts,
+      startVa: fitted.step.startVa,
+      runningWatts: fitted.demand.runningWatts,
+      startDemandVa: fitted.demand.startVa,
+    },
+    fuel: use,
+    gap: '10 to 30 seconds, by itself',
+    lasting:
+      hours === null
+        ? lasts(
+            null,
+            true,
+            'It runs as long as the gas in the street does; that can fail in an earthquake or deep cold.',
+          )
+        : lastsHours(home, hours, 'The propane usually in the tank when a storm comes'),
+    parts: [
+      partBySize(
+        'standby-engine',
+        (ratedWatts / 1000 - 7.5) / 18.5,
+        `Standby engine, ${Math.round(ratedWatts / 100) / 10} kW, with switch`,
+      ),
+      part('gas-line'),
+      ...(fitted.softStarter ? [part('soft-starter')] : []),
+      part('permit'),
+    ],
+    notes: ['It needs service every year and a test run under load every month.'],
+  });
+}
+
+function fuelOf(home: Home): EngineFuel | null {
+  if (home.facts.is('gas-supply', 'town-gas')) return 'natural-gas';
+  return home.facts.is('gas-supply', 'propane-tank') ? 'propane' : null;
+}

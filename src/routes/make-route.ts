@@ -1,0 +1,76 @@
+import type { Home } from '../home/home';
+import type { RouteKind } from '../home/route-kind';
+import type { Figure } from '../quantity/figure';
+import { figure } from '../quantity/figure';
+import { formatQuantity } from '../quantity/format-quantity';
+import { total } from './costs';
+import type { Lasting, Route } from './route';
+
+/** A route with the parts it does not have left empty, its verdict and cost worked out. */
+export function makeRoute(
+  kind: RouteKind,
+  title: string,
+  has: Partial<Route> & Pick<Route, 'lasting' | 'gap'>,
+): Route {
+  const stops = has.stops ?? [];
+  const ifs = has.ifs ?? [];
+  const parts = has.parts ?? [];
+  return {
+    kind,
+    title,
+    verdict: stops.length > 0 ? 'cannot' : ifs.length > 0 ? 'works-if' : 'works',
+    stops,
+    ifs,
+    carries: [],
+    leavesOut: [],
+    power: null,
+    nameplateKwh: null,
+    usableKwh: null,
+    solarKw: null,
+    sizeByOdds: null,
+    fuel: null,
+    notes: [],
+    ...has,
+    parts,
+    costUsd: total(parts),
+  };
+}
+
+/** A route that cannot work here: only why. */
+export function cannot(kind: RouteKind, title: string, stops: readonly string[]): Route {
+  return makeRoute(kind, title, {
+    stops,
+    gap: 'not worked out',
+    lasting: lasts(zeroHours, false, 'It cannot be used here.'),
+  });
+}
+
+export function lasts(hours: Figure | null, reachesGoal: boolean, says: string): Lasting {
+  return { hours, reachesGoal, says };
+}
+
+const zeroHours = figure({
+  value: 0,
+  unit: 'h',
+  source: { kind: 'formula', label: 'no power from this route' },
+});
+
+/** Hours against the goal, in a sentence: "This lasts about 30 h (20 to 40 h); you asked for 3 days." */
+export function lastsHours(home: Home, hours: Figure, of: string): Lasting {
+  const goal = home.goalHours.value;
+  const reaches = hours.value >= goal;
+  const said = hoursRange(hours);
+  const wish = formatQuantity(goal, 'h');
+  const says = reaches
+    ? `${of} lasts ${said}; you asked for ${wish}.`
+    : `${of} lasts ${said}. It does not reach the ${wish} you asked for.`;
+  return lasts(hours, reaches, says);
+}
+
+/** "about 2 days 4 h (30 h to 3 days)". */
+export function hoursRange(hours: Figure): string {
+  const [low, likely, high] = [hours.low, hours.value, hours.high].map((h) =>
+    formatQuantity(Math.round(h), 'h'),
+  );
+  return low === high ? `about ${likely}` : `about ${likely} (${low} to ${high})`;
+}

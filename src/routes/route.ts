@@ -1,0 +1,76 @@
+import type { RouteKind } from '../home/route-kind';
+import type { Figure } from '../quantity/figure';
+
+/** Something to buy or have done, with its price as a range of a year's dollars. */
+export interface Part {
+  readonly name: string;
+  readonly costUsd: Figure;
+  readonly year: number;
+}
+
+/** A load a route does not carry, and why not. */
+export interface LeftOut {
+  readonly name: string;
+  readonly why: string;
+  /** It must keep running, so this is a gap the household has to know. */
+  readonly must: boolean;
+}
+
+/** Power a source must give. */
+export interface PowerSize {
+  readonly continuousWatts: number;
+  readonly startVa: number;
+  /** What the loads it carries ask of it. */
+  readonly runningWatts: Figure;
+  readonly startDemandVa: Figure;
+}
+
+export interface FuelUse {
+  readonly fuel: string;
+  readonly unit: string;
+  readonly perDay: Figure;
+  /** Fuel at hand that can be burned; null when it is piped in. */
+  readonly atHand: Figure | null;
+}
+
+/** How long it lasts from full, in the season of the goal. */
+export interface Lasting {
+  /** Hours; null when no end is foreseen while the supply holds. */
+  readonly hours: Figure | null;
+  readonly says: string;
+  readonly reachesGoal: boolean;
+}
+
+/** Storage of a fixed battery by the two measures, which are never mixed. */
+export interface SizeByOdds {
+  /** Usable kWh for 9 such outages in 10, whenever in the season they start. */
+  readonly nineOutagesInTenKwh: number;
+  /** Usable kWh for 9 winters (or summers) in 10, whenever in them the outage starts. */
+  readonly nineYearsInTenKwh: number;
+}
+
+/** One way to get backup power, sized and priced for this home. */
+export interface Route {
+  readonly kind: RouteKind;
+  readonly title: string;
+  readonly verdict: 'works' | 'works-if' | 'cannot';
+  /** Why it cannot work here. */
+  readonly stops: readonly string[];
+  /** What must be true, or be settled, before it works. */
+  readonly ifs: readonly string[];
+  readonly carries: readonly string[];
+  readonly leavesOut: readonly LeftOut[];
+  readonly power: PowerSize | null;
+  /** Battery as bought and as it can be used, kWh. */
+  readonly nameplateKwh: number | null;
+  readonly usableKwh: number | null;
+  readonly solarKw: number | null;
+  readonly sizeByOdds: SizeByOdds | null;
+  readonly fuel: FuelUse | null;
+  /** Time without power when the grid fails, in words. */
+  readonly gap: string;
+  readonly lasting: Lasting;
+  readonly parts: readonly Part[];
+  readonly costUsd: Figure;
+  readonly notes: readonly string[];
+}
