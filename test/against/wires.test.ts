@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { smallestWire } from '../../src/physics/wire-size';
 import { voltageDropByK, voltageDropByResistance } from '../../src/physics/wire-voltage-drop';
 import { breakerAtLeast, breakerAtMost } from '../../src/tables/breaker-sizes';
-import { serviceConductors } from '../../src/tables/service-conductors';
+import { serviceConductorFor, serviceConductors } from '../../src/tables/service-conductors';
 import { wireAmpacity, wireChoices } from '../../src/tables/wire-ampacity';
 import { wireResistance } from '../../src/tables/wire-resistance';
 
@@ -152,6 +152,11 @@ describe('NEC Table 310.12(A)', () => {
       }
     }
   });
+});
+
+test('a rating between two rows takes the next row up, and above 400 A there is none', () => {
+  expect(serviceConductorFor(190)!.ratingAmps).toBe(200);
+  expect(serviceConductorFor(401)).toBeNull();
 });
 
 test('a 50 A inlet in NM cable needs 6 AWG copper, not the 8 AWG of the 75 C column (334.80, 110.14(C))', () => {
