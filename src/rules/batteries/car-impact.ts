@@ -1,0 +1,20 @@
+import type { Rule } from '../rule';
+import { both } from '../when/both';
+import { fixedBattery } from '../when/fixed-battery';
+import { said } from '../when/said';
+
+/** A battery that a car could run into. */
+export const carImpact: Rule = {
+  id: 'car-impact',
+  applies: (home, kinds) =>
+    both(
+      said({
+        facts: home.facts,
+        id: 'battery-place',
+        choices: ['attached-garage', 'detached'],
+        because: 'You named a garage or outbuilding for the battery.',
+        unknown: 'We do not know whether a car could reach the battery.',
+      }),
+      fixedBattery(home, kinds),
+    ),
+};

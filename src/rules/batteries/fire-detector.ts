@@ -1,0 +1,20 @@
+import type { Rule } from '../rule';
+import { both } from '../when/both';
+import { fixedBattery } from '../when/fixed-battery';
+import { said } from '../when/said';
+
+/** Smoke or heat detection in the room of the battery. */
+export const fireDetector: Rule = {
+  id: 'fire-detector',
+  applies: (home, kinds) =>
+    both(
+      said({
+        facts: home.facts,
+        id: 'battery-place',
+        choices: ['utility-room', 'basement', 'attached-garage', 'bedroom-living'],
+        because: 'The battery would stand inside or in the garage.',
+        unknown: 'We do not know whether the battery would stand inside.',
+      }),
+      fixedBattery(home, kinds),
+    ),
+};

@@ -1,0 +1,20 @@
+import type { Rule } from '../rule';
+import { both } from '../when/both';
+import { fixedBattery } from '../when/fixed-battery';
+import { said } from '../when/said';
+
+/** A home battery in a bedroom or living room. */
+export const notWhereYouSleep: Rule = {
+  id: 'not-where-you-sleep',
+  applies: (home, kinds) =>
+    both(
+      said({
+        facts: home.facts,
+        id: 'battery-place',
+        choices: ['bedroom-living'],
+        because: 'You named a bedroom or living room for the battery.',
+        unknown: 'We do not know where a battery would stand.',
+      }),
+      fixedBattery(home, kinds),
+    ),
+};

@@ -1,0 +1,15 @@
+import type { Rule } from '../rule';
+import { said } from '../when/said';
+
+/** Solar with no battery is dark in an outage until it has been shown otherwise. */
+export const solarDark: Rule = {
+  id: 'solar-dark',
+  applies: ({ facts }) =>
+    said({
+      facts,
+      id: 'solar-in-outage',
+      choices: ['nothing', 'one-outlet', 'never-tried'],
+      because: 'Your solar has not been shown to run the house in an outage.',
+      unknown: 'We do not know what your solar does in an outage.',
+    }),
+};

@@ -1,0 +1,31 @@
+import type { Rule } from '../rule';
+import { careful, yes } from '../rule';
+import { both } from '../when/both';
+import { firstOf } from '../when/first-of';
+import { routeIn } from '../when/route-in';
+import { said } from '../when/said';
+
+/** Solar counted on in winter, smoke or snow. */
+export const winterSun: Rule = {
+  id: 'winter-sun',
+  applies: ({ facts, goalSeasons }, kinds) =>
+    both(
+      firstOf(
+        facts.told('goal-season') && goalSeasons.includes('winter')
+          ? yes('The plan must work in winter.')
+          : null,
+        facts.open('goal-season') ? careful('The plan may have to work in winter.') : null,
+        said({
+          facts,
+          id: 'hazards',
+          choices: ['wildfire', 'ice-snow'],
+          because: 'Smoke or snow can cover the sun for days.',
+          unknown: 'We do not know whether smoke or snow reaches you.',
+        }),
+      ),
+      firstOf(
+        facts.has('own-sources', 'solar') ? yes('You count on solar.') : null,
+        routeIn(kinds, ['battery-solar'], 'Solar is in your plan.'),
+      ),
+    ),
+};

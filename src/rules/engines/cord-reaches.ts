@@ -1,0 +1,32 @@
+import type { Rule } from '../rule';
+import { both } from '../when/both';
+import { firstOf } from '../when/first-of';
+import { routeIn } from '../when/route-in';
+import { said } from '../when/said';
+
+/** A cord that does not reach 20 ft keeps the engine at the wall. */
+export const cordReaches: Rule = {
+  id: 'cord-reaches',
+  applies: ({ facts }, kinds) =>
+    both(
+      said({
+        facts,
+        id: 'cords',
+        choices: ['light', 'none'],
+        because: 'You have no heavy cord for an engine.',
+        unknown: 'We do not know whether your cords reach far enough.',
+      }),
+      firstOf(
+        routeIn(kinds, ['engine-cords'], 'An engine with cords is in your plan.'),
+        facts.is('engine-connect', 'cords', 'not-connected') || facts.open('engine-connect')
+          ? said({
+              facts,
+              id: 'own-sources',
+              choices: ['engine-portable'],
+              because: 'You have a portable engine.',
+              unknown: 'We do not know whether you have an engine.',
+            })
+          : null,
+      ),
+    ),
+};

@@ -1,0 +1,17 @@
+import { type Rule, yes } from '../rule';
+import { both } from '../when/both';
+import { knownEngine } from '../when/known-engine';
+
+/** Neighbors and rules about noise. */
+export const noise: Rule = {
+  id: 'noise',
+  applies: (home, kinds) => {
+    const { facts } = home;
+    const close =
+      facts.is('home-kind', 'townhouse', 'manufactured') || facts.is('home-tenure', 'association');
+    return both(
+      close ? yes('Neighbors are near enough to hear it.') : null,
+      knownEngine(home, kinds),
+    );
+  },
+};

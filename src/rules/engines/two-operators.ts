@@ -1,0 +1,20 @@
+import type { Rule } from '../rule';
+import { both } from '../when/both';
+import { manualEngine } from '../when/manual-engine';
+import { said } from '../when/said';
+
+/** Only one person can run it, and that person may be away. */
+export const twoOperators: Rule = {
+  id: 'two-operators',
+  applies: (home, kinds) =>
+    both(
+      said({
+        facts: home.facts,
+        id: 'operators',
+        choices: ['one'],
+        because: 'Only one person here can start and fuel an engine.',
+        unknown: 'We do not know who could start and fuel an engine.',
+      }),
+      manualEngine(home, kinds),
+    ),
+};

@@ -1,0 +1,12 @@
+import { type Rule, yes } from '../rule';
+
+/** An association with rules: its consent in writing first. */
+export const associationConsent: Rule = {
+  id: 'association-consent',
+  applies: ({ facts }) =>
+    facts.told('home-tenure') &&
+    facts.is('home-tenure', 'association') &&
+    !facts.has('permissions', 'association-ok')
+      ? yes('An association has a say, and it has not agreed.')
+      : null,
+};

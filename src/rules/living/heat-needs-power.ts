@@ -1,0 +1,12 @@
+import { type Rule, yes } from '../rule';
+
+/** A furnace, boiler or pellet stove left off the list that must keep running. */
+export const heatNeedsPower: Rule = {
+  id: 'heat-needs-power',
+  applies: ({ facts }) =>
+    facts.told('heat-main') &&
+    facts.is('heat-main', 'gas-furnace', 'oil-furnace', 'boiler', 'pellet') &&
+    !facts.has('must-run', 'heat')
+      ? yes('Your heat burns fuel, and you did not name it as something that must run.')
+      : null,
+};

@@ -1,0 +1,15 @@
+import type { Rule } from '../rule';
+import { said } from '../when/said';
+
+/** A sump pump with no battery of its own. */
+export const sumpOwnBattery: Rule = {
+  id: 'sump-own-battery',
+  applies: ({ facts }) =>
+    said({
+      facts,
+      id: 'sump',
+      choices: ['one'],
+      because: 'The sump pump has no battery of its own.',
+      unknown: 'We do not know whether the sump pump has a battery.',
+    }),
+};

@@ -1,0 +1,10 @@
+import { type Rule, yes } from '../rule';
+
+/** No power, no water. */
+export const wellWater: Rule = {
+  id: 'well-water',
+  applies: ({ facts }) =>
+    facts.is('water-source', 'well', 'shallow-pump')
+      ? yes('Your water comes from a pump of your own.')
+      : null,
+};

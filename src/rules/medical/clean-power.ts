@@ -1,0 +1,39 @@
+import type { Rule } from '../rule';
+import { both } from '../when/both';
+import { device } from '../when/device';
+import { firstOf } from '../when/first-of';
+import { routeIn } from '../when/route-in';
+import { sourceKinds } from '../when/route-list';
+import { said } from '../when/said';
+
+const plugged = [
+  'oxygen-concentrator',
+  'ventilator',
+  'cpap',
+  'dialysis',
+  'feeding-pump',
+  'suction',
+  'nebuliser',
+  'power-chair',
+  'medical-bed',
+  'other-device',
+];
+
+/** Health devices on an engine, pack or inverter: clean power the supplier agrees to. */
+export const cleanPower: Rule = {
+  id: 'clean-power',
+  applies: (home, kinds) =>
+    both(
+      device(home, plugged, 'A health device would run on a source of your own.'),
+      firstOf(
+        routeIn(kinds, sourceKinds, 'A source of your own is in your plan.'),
+        said({
+          facts: home.facts,
+          id: 'own-sources',
+          choices: ['engine-portable', 'engine-standby', 'power-pack', 'home-battery', 'small-ups'],
+          because: 'You have a source of your own.',
+          unknown: 'We do not know which sources you have.',
+        }),
+      ),
+    ),
+};

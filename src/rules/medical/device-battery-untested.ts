@@ -1,0 +1,20 @@
+import { careful, type Rule, yes } from '../rule';
+import { lifeDevice } from '../when/life-device';
+
+/** A device's own battery counts half until it has been tested. */
+export const deviceBatteryUntested: Rule = {
+  id: 'device-battery-untested',
+  applies: (home) => {
+    const { facts } = home;
+    const hours = facts.number('device-battery-hours') ?? 0;
+    if (facts.told('device-battery-hours') && hours > 0) {
+      if (facts.told('device-battery-tested') && facts.is('device-battery-tested', 'yes'))
+        return null;
+      return yes('The battery of the device has not been tested.');
+    }
+    const life = lifeDevice(home);
+    return life !== null && !facts.told('device-battery-hours')
+      ? careful('We do not know what the battery of the device can do.')
+      : null;
+  },
+};

@@ -1,0 +1,24 @@
+import { careful, type Rule, yes } from '../rule';
+import { both } from '../when/both';
+import { lifeDevice } from '../when/life-device';
+import { routeIn } from '../when/route-in';
+import { sourceKinds } from '../when/route-list';
+
+/** A device with no battery of its own stops in the gap before the backup takes over. */
+export const deviceGap: Rule = {
+  id: 'device-gap',
+  applies: (home, kinds) => {
+    const { facts } = home;
+    const ownHours = facts.number('device-battery-hours') ?? 0;
+    if (facts.told('device-battery-hours') && ownHours > 0) return null;
+    const battery = facts.told('device-battery-hours')
+      ? yes('The device has no battery of its own.')
+      : careful('We do not know whether the device has a battery of its own.');
+    const route = routeIn(
+      kinds,
+      sourceKinds,
+      'A source that takes over after a gap is in your plan.',
+    );
+    return both(battery, both(lifeDevice(home), route));
+  },
+};

@@ -1,0 +1,13 @@
+import { type Rule, yes } from '../rule';
+import { device } from '../when/device';
+import { firstOf } from '../when/first-of';
+
+/** Oxygen feeds fire: concentrator or cylinders. */
+export const oxygenFire: Rule = {
+  id: 'oxygen-fire',
+  applies: (home) =>
+    firstOf(
+      home.facts.has('second-source', 'cylinders') ? yes('Oxygen cylinders are kept here.') : null,
+      device(home, ['oxygen-concentrator'], 'Someone here uses oxygen.'),
+    ),
+};

@@ -1,0 +1,10 @@
+import { type Rule, yes } from '../rule';
+
+/** A power chair that runs flat. */
+export const powerChair: Rule = {
+  id: 'power-chair',
+  applies: ({ facts }) =>
+    facts.told('medical-devices') && facts.has('medical-devices', 'power-chair')
+      ? yes('Someone here uses a power chair or scooter.')
+      : null,
+};

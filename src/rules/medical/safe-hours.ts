@@ -1,0 +1,11 @@
+import { careful, type Rule } from '../rule';
+import { lifeDevice } from '../when/life-device';
+
+/** Nobody but the clinician can say how long someone is safe without the device. */
+export const safeHours: Rule = {
+  id: 'safe-hours',
+  applies: (home) =>
+    lifeDevice(home) !== null && !home.facts.told('device-safe-hours')
+      ? careful('We do not know how long is safe without the device.')
+      : null,
+};

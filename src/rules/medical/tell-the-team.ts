@@ -1,0 +1,19 @@
+import { careful, type Rule, yes } from '../rule';
+import { both } from '../when/both';
+import { lifeDevice } from '../when/life-device';
+
+const everybody = ['clinician', 'supplier', 'power-company', 'fire-department'];
+
+/** Clinician, supplier, power company and fire department should all know. */
+export const tellTheTeam: Rule = {
+  id: 'tell-the-team',
+  applies: (home) => {
+    const { facts } = home;
+    const missing = everybody.filter((one) => !facts.has('device-team', one));
+    if (facts.told('device-team') && missing.length === 0) return null;
+    const gap = facts.told('device-team')
+      ? yes(`Still to be told: ${missing.join(', ').replaceAll('-', ' ')}.`)
+      : careful('We do not know who has been told about the device.');
+    return both(gap, lifeDevice(home));
+  },
+};

@@ -1,0 +1,27 @@
+import type { Home } from '../../home/home';
+import { careful, type Rule, type Trigger, yes } from '../rule';
+import { both } from '../when/both';
+import { fixedBattery } from '../when/fixed-battery';
+import { wiredRoute } from '../when/wired-route';
+
+/** A battery or solar inverter on the panel: the bus must have room for it. */
+export const busSum: Rule = {
+  id: 'bus-sum',
+  applies: (home, kinds) => {
+    if (!home.facts.applies('panel-kind')) return null;
+    return both(roomOnBus(home), both(wiredRoute(kinds), fixedBattery(home, kinds)));
+  },
+};
+
+/** NEC 2023 705.12(B)(2): 1.25 x source A + main <= 1.2 x bus, sources at opposite ends. */
+function roomOnBus({ facts }: Home): Trigger {
+  const mainAmps = facts.told('main-amps') ? facts.number('main-amps') : null;
+  const busAmps = facts.told('panel-bus') ? facts.number('panel-bus') : null;
+  if (mainAmps === null || busAmps === null) {
+    return careful('We do not know the rating of both the main and the panel.');
+  }
+  const room = Math.max(0, Math.round((1.2 * busAmps - mainAmps) * 10) / 10);
+  return yes(
+    `By the 120 percent sum a ${busAmps} A panel with a ${mainAmps} A main has room for ${room} A.`,
+  );
+}

@@ -1,0 +1,16 @@
+import { type Rule, yes } from '../rule';
+
+/** Share of the main from which a car charger is out of keeping with it (common practice, no source). */
+const largeShare = 0.6;
+
+/** A car charger that is large for the service. */
+export const carOnSmallService: Rule = {
+  id: 'car-on-small-service',
+  applies: ({ facts }) => {
+    const car = facts.told('ev-breaker') ? facts.number('ev-breaker') : null;
+    const main = facts.told('main-amps') ? facts.number('main-amps') : null;
+    return car !== null && main !== null && car >= largeShare * main
+      ? yes(`The car charger's breaker is ${car} A on a ${main} A service.`)
+      : null;
+  },
+};

@@ -1,0 +1,32 @@
+import type { Rule } from '../rule';
+import { both } from '../when/both';
+import { firstOf } from '../when/first-of';
+import { manualEngine } from '../when/manual-engine';
+import { routeIn } from '../when/route-in';
+import { said } from '../when/said';
+
+/** A furnace that senses its flame through the ground quits on a floating neutral. */
+export const furnaceFlame: Rule = {
+  id: 'furnace-flame',
+  applies: (home, kinds) => {
+    const { facts } = home;
+    if (facts.told('engine-neutral') && facts.is('engine-neutral', 'bonded')) return null;
+    return both(
+      said({
+        facts,
+        id: 'heat-main',
+        choices: ['gas-furnace', 'boiler'],
+        because: 'Your heat has a burner that feels for its flame.',
+        unknown: 'We do not know whether your heat has a burner.',
+      }),
+      firstOf(
+        manualEngine(home, kinds),
+        routeIn(
+          kinds,
+          ['power-pack', 'battery-engine', 'vehicle'],
+          'A portable source is planned.',
+        ),
+      ),
+    );
+  },
+};

@@ -1,0 +1,17 @@
+import { type Rule, yes } from '../rule';
+import { both } from '../when/both';
+import { firstOf } from '../when/first-of';
+import { knownEngine } from '../when/known-engine';
+import { wiredRoute } from '../when/wired-route';
+
+/** A manufactured home is fed from a pedestal by four wires. */
+export const manufacturedFeeder: Rule = {
+  id: 'manufactured-feeder',
+  applies: (home, kinds) =>
+    both(
+      home.facts.told('home-kind') && home.facts.is('home-kind', 'manufactured')
+        ? yes('You live in a manufactured home.')
+        : null,
+      firstOf(wiredRoute(kinds), knownEngine(home, kinds)),
+    ),
+};

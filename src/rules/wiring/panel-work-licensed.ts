@@ -1,0 +1,20 @@
+import type { Rule } from '../rule';
+import { both } from '../when/both';
+import { said } from '../when/said';
+import { wiredRoute } from '../when/wired-route';
+
+/** Nobody but a licensed electrician opens the panel. */
+export const panelWorkLicensed: Rule = {
+  id: 'panel-work-licensed',
+  applies: (home, kinds) =>
+    both(
+      said({
+        facts: home.facts,
+        id: 'who-works',
+        choices: ['self', 'friend'],
+        because: 'You named yourself or a friend for the work.',
+        unknown: 'We do not know who would do the work.',
+      }),
+      wiredRoute(kinds),
+    ),
+};

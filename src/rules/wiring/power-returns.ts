@@ -1,0 +1,17 @@
+import { type Rule, yes } from '../rule';
+import { firstOf } from '../when/first-of';
+import { selfStartingPump } from '../when/self-starting-pump';
+import { wiredRoute } from '../when/wired-route';
+
+/** When the power returns, big things go back one at a time. */
+export const powerReturns: Rule = {
+  id: 'power-returns',
+  applies: ({ facts }, kinds) =>
+    firstOf(
+      wiredRoute(kinds),
+      selfStartingPump(facts),
+      facts.told('big-loads') && !facts.has('big-loads', 'none')
+        ? yes('You have big machines that can start together.')
+        : null,
+    ),
+};

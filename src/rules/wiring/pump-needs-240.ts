@@ -1,0 +1,21 @@
+import { type Rule, yes } from '../rule';
+import { both } from '../when/both';
+import { firstOf } from '../when/first-of';
+import { routeIn } from '../when/route-in';
+
+/** A 240 V pump and a source of 120 V. */
+export const pumpNeeds240: Rule = {
+  id: 'pump-needs-240',
+  applies: ({ facts }, kinds) =>
+    both(
+      facts.is('well-volts', 'v240') ? yes('Your pump is taken to need 240 volts.') : null,
+      firstOf(
+        facts.is('engine-volts', 'v120') ? yes('Your engine is taken to give 120 volts.') : null,
+        routeIn(
+          kinds,
+          ['single-battery', 'power-pack', 'engine-cords', 'vehicle'],
+          'A source of 120 volts is in your plan.',
+        ),
+      ),
+    ),
+};

@@ -1,0 +1,21 @@
+import { careful, type Rule, yes } from '../rule';
+import { both } from '../when/both';
+import { wiredRoute } from '../when/wired-route';
+
+/** Service, A, up to which new equipment often does not fit (common practice, no source). */
+const smallServiceAmps = 100;
+
+/** A small or unknown service: the load calculation comes before the bids. */
+export const serviceLoad: Rule = {
+  id: 'service-load',
+  applies: ({ facts }, kinds) => {
+    if (!facts.applies('main-amps')) return null;
+    const amps = facts.told('main-amps') ? facts.number('main-amps') : null;
+    if (amps === null) {
+      return both(careful('We do not know how big the electric service is.'), wiredRoute(kinds));
+    }
+    return amps <= smallServiceAmps
+      ? both(yes(`The service is ${amps} A.`), wiredRoute(kinds))
+      : null;
+  },
+};

@@ -1,0 +1,20 @@
+import type { Rule } from '../rule';
+import { both } from '../when/both';
+import { said } from '../when/said';
+import { wiredRoute } from '../when/wired-route';
+
+/** No single main breaker: an interlock cannot simply be fitted. */
+export const splitPanel: Rule = {
+  id: 'split-panel',
+  applies: (home, kinds) =>
+    both(
+      said({
+        facts: home.facts,
+        id: 'panel-kind',
+        choices: ['split-bus', 'fuses', 'no-main'],
+        because: 'The panel has several mains, fuses or no main.',
+        unknown: 'We do not know what kind of panel the house has.',
+      }),
+      wiredRoute(kinds),
+    ),
+};
