@@ -112,7 +112,8 @@ function moveRow(
   name: 'up' | 'down' | 'page-up' | 'page-down',
 ): State {
   const by = { up: -1, down: 1, 'page-up': -8, 'page-down': 8 }[name];
-  const far = Math.abs(by) > 1;
+  // Among many answers going on past the end is handy; below a warning it could mislead.
+  const far = Math.abs(by) > 1 || state.view === 'act-now';
   const next = state.row + by;
   const row = far ? Math.min(count - 1, Math.max(0, next)) : (next + count) % count;
   return { ...state, row };
@@ -180,7 +181,8 @@ function submitTyped(context: Context, state: State): State {
     const unusual = { value: read.value, said };
     return { ...state, view: 'unusual', row: 0, error: null, unusual };
   }
-  return accept(context, { ...state, notice: read.note ?? null }, read.value);
+  const notice = read.note === undefined ? null : words.understood(read.note);
+  return accept(context, { ...state, notice }, read.value);
 }
 
 function onAct(context: Context, state: State, act: Act): State {

@@ -11,6 +11,7 @@ export const words = {
   goOn: 'Everyone is safe now. Go on with the questions',
   stopNow: 'Stop here and deal with it now',
   writePlan: 'Write my plan',
+  understood: (note: string) => `We read that as ${note}.`,
   tickFirst: 'Press Space to tick a line, then Enter to go on.',
   firstQuestion: 'This is the first question, so there is nothing to go back to.',
   empty: {

@@ -11,14 +11,14 @@ const context = {
   nameProblem: (name: string) => (name === 'taken' ? 'A home of that name is here already.' : null),
   spareName: () => 'home-1',
 };
-const full = existsSync('disk-is-full');
 
 const state = await runScreen({
   context,
   start: begin(context, {}),
   later: Promise.resolve({
     save(answers) {
-      if (full) return 'The disk is full. Free some space; your answers are kept until then.';
+      if (existsSync('disk-is-full'))
+        return 'The disk is full. Free some space; your answers are kept until then.';
       appendFileSync('saved.jsonl', `${JSON.stringify(answers)}\n`);
       return null;
     },

@@ -13,7 +13,8 @@ export function sumWords(draft: Draft): string[] {
   return [
     runningWatts && `Running power: ${sayFigure(runningWatts)}`,
     startVa && `Starting demand: ${sayFigure(startVa)}`,
-    kwhPerDay && `Energy on ${day}: ${formatRange(kwhPerDay.low, kwhPerDay.value, kwhPerDay.high, 'kWh')}`,
+    kwhPerDay &&
+      `Energy on ${day}: ${formatRange(kwhPerDay.low, kwhPerDay.value, kwhPerDay.high, 'kWh')}`,
   ].filter((words) => words !== null);
 }
 
@@ -38,6 +39,7 @@ export function widthWords({ unsureCount, kwhPerDay, runningWatts }: Draft): str
   const named = `${count} "not sure"`;
   const figure = kwhPerDay ?? runningWatts;
   if (figure === null || figure.value <= 0) return `${named} so far.`;
+  if (figure.low === figure.high) return `${named} so far.`;
   const less = Math.round((1 - figure.low / figure.value) * 100);
   const more = Math.round((figure.high / figure.value - 1) * 100);
   const what = kwhPerDay === null ? 'running power' : "day's energy";

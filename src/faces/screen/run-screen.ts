@@ -45,12 +45,13 @@ class Screen {
 
   async run(): Promise<State> {
     const { stdin, stdout, later } = this.door;
+    // The keyboard first: from the first question on, Ctrl+C is a key and not a signal.
+    const keyboard = openKeyboard({ stdin, onKeys: (keys) => this.onKeys(keys) });
     this.canvas.draw(this.frame());
     const stopWatching = watchSize(stdout, () => this.canvas.redraw(this.frame()));
     const ended = new Promise<void>((resolve) => {
       this.finish = resolve;
     });
-    const keyboard = openKeyboard({ stdin, onKeys: (keys) => this.onKeys(keys) });
     try {
       const loaded = later.then((ready) => this.onLoaded(ready));
       await Promise.race([ended, loaded.then(() => ended)]);

@@ -1,0 +1,218 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { State } from '../../src/interview/state';
+import { bundleSmall } from './bundle-small';
+import { type OpenTerminal, openTerminal } from './open-terminal';
+
+const WINDOW = { columns: 80, rows: 24 };
+const FIRST = 'Is anything wrong in your home right now?';
+const NAME = 'What shall we call this home?';
+const WATER = 'Where does your water come from?';
+const WATTS = 'How many watts does the well pump use?';
+const WASTE = 'Which of these move water out of the home?';
+
+let program = '';
+beforeAll(async () => {
+  program = await bundleSmall('small-program.ts');
+});
+
+const opened: OpenTerminal[] = [];
+afterEach(() => {
+  for (const terminal of opened.splice(0)) terminal.kill();
+});
+
+async function start(size = WINDOW): Promise<OpenTerminal> {
+  const terminal = openTerminal([program], size);
+  opened.push(terminal);
+  await terminal.shows(FIRST);
+  return terminal;
+}
+
+/** Past the first question, at the field for the name. */
+async function atName(size = WINDOW): Promise<OpenTerminal> {
+  const terminal = await start(size);
+  terminal.press('3 \r');
+  await terminal.shows(NAME);
+  return terminal;
+}
+
+function stateOf(terminal: OpenTerminal): State {
+  return JSON.parse(readFileSync(join(terminal.folder, 'state.json'), 'utf8'));
+}
+
+/** The terminal as the program found it: first page, cursor shown, pastes unmarked. */
+function expectRestored(terminal: OpenTerminal): void {
+  const raw = terminal.raw();
+  const lastOf = (sequence: string) => raw.lastIndexOf(sequence);
+  expect(lastOf('\x1b[?1049l')).toBeGreaterThan(lastOf('\x1b[?1049h'));
+  expect(lastOf('\x1b[?2004l')).toBeGreaterThan(lastOf('\x1b[?2004h'));
+  expect(lastOf('\x1b[?25h')).toBeGreaterThan(lastOf('\x1b[?25l'));
+}
+
+describe('the keyboard, through a pseudo-terminal', () => {
+  it('takes abc and Enter typed at once', async () => {
+    const terminal = await atName();
+    terminal.press('abc\r');
+    await terminal.shows(WATER);
+    terminal.press('\x13');
+    await terminal.ended();
+    expect(stateOf(terminal).answers['home-name']).toBe('abc');
+  });
+
+  it('takes a whole run of keys in one chunk', async () => {
+    const terminal = await start();
+    terminal.press('3 \roak\r2\r900\r');
+    await terminal.shows(WASTE);
+    terminal.press('\x03');
+    await terminal.ended();
+    expect(stateOf(terminal).answers).toEqual({
+      'now-danger': ['none'],
+      'home-name': 'oak',
+      'water-source': 'well',
+      'well-watts': 900,
+    });
+  });
+
+  it('takes Enter as \\r and as \\n', async () => {
+    const terminal = await atName();
+    terminal.press('oak\n');
+    await terminal.shows(WATER);
+    terminal.press('\r');
+    await terminal.shows(WASTE);
+  });
+
+  it('keeps a pasted line end from entering', async () => {
+    const terminal = await atName();
+    terminal.press('\x1b[200~oak\nhouse\n\x1b[201~');
+    await terminal.shows('[ oak house ');
+    expect(terminal.text()).toContain(NAME);
+    terminal.press('\r');
+    await terminal.shows(WATER);
+    terminal.press('\x13');
+    await terminal.ended();
+    expect(stateOf(terminal).answers['home-name']).toBe('oak-house');
+  });
+
+  it('drops sequences it does not know, Ctrl+F1 among them, and lives on', async () => {
+    const terminal = await atName();
+    terminal.press('a\x1b[1;5Pb\x1b[15~c\x1b[I\x1b[<0;3;4M\x1b]0;x\x07d\x1b[[Ae');
+    await terminal.shows('[ abcde ');
+  });
+
+  it('puts together a sequence that comes in two pieces', async () => {
+    const terminal = await start();
+    terminal.press('\x1b');
+    terminal.press('[B');
+    await terminal.shows('> 2. [ ] Water near the panel');
+  });
+
+  it('erases many letters when Backspace is held', async () => {
+    const terminal = await atName();
+    terminal.press('abcdefgh');
+    await terminal.shows('[ abcdefgh ');
+    terminal.press('\x7f\x7f\x7f\x7f\x7f');
+    await terminal.shows('[ abc ');
+    terminal.press('\x7f'.repeat(50));
+    await terminal.hides('[ a');
+    expect(terminal.text()).toContain(NAME);
+  });
+
+  it('erases a typed emoji whole', async () => {
+    const terminal = await atName();
+    terminal.press('a👩‍🌾');
+    await terminal.shows('👩');
+    terminal.press('\x7f');
+    await terminal.hides('👩');
+    await terminal.shows('[ a ');
+    terminal.press('b\r');
+    await terminal.shows(WATER);
+  });
+
+  it('puts the terminal’s own cursor behind the typed text', async () => {
+    const terminal = await atName();
+    terminal.press('oak');
+    await terminal.shows('[ oak ');
+    const y = terminal.lines().findIndex((line) => line.includes('[ oak'));
+    const x = terminal.lines()[y]!.indexOf('oak') + 3;
+    await terminal.until('the cursor', () => {
+      const at = terminal.cursor();
+      return at.x === x && at.y === y;
+    });
+  });
+
+  it('asks why on ? in an empty field, and types it elsewhere', async () => {
+    const terminal = await atName();
+    terminal.press('?');
+    await terminal.shows('> Back to the question');
+    terminal.press('\x1b');
+    await terminal.hides('Back to the question');
+    terminal.press('a?');
+    await terminal.shows('[ a? ');
+  });
+
+  it('goes back on Esc, with the answer as it was', async () => {
+    const terminal = await atName();
+    terminal.press('oak\r');
+    await terminal.shows(WATER);
+    terminal.press('\x1b');
+    await terminal.shows('[ oak ');
+  });
+
+  it('takes Tab as not sure and says the range that leaves', async () => {
+    const terminal = await atName();
+    terminal.press('oak\r2\r');
+    await terminal.shows(WATTS);
+    terminal.press('\t');
+    await terminal.shows('1,000 W (600 to 2,000 W)');
+  });
+
+  it('stops on Ctrl+S, the terminal as it was found', async () => {
+    const terminal = await atName();
+    terminal.press('oak\r\x13');
+    const { exitCode } = await terminal.ended();
+    expect(exitCode).toBe(0);
+    expect(terminal.text()).toContain('Ended: saved');
+    expectRestored(terminal);
+  });
+
+  it.each([
+    ['at the first question', ''],
+    ['in the middle of a text', '3 \rabc'],
+    ['inside an unfinished sequence', '3 \rabc\x1b[1;'],
+    ['inside an unfinished paste', '3 \r\x1b[200~abc'],
+    ['on the help screen', '?'],
+    ['on the act-now screen', '1 \r'],
+  ])('leaves on Ctrl+C %s', async (_, before) => {
+    const terminal = await start();
+    terminal.press(`${before}\x03`);
+    const { exitCode } = await terminal.ended();
+    expect(exitCode).toBe(130);
+    expect(stateOf(terminal).ending).toBe('interrupted');
+    expectRestored(terminal);
+  });
+
+  it('gives the terminal back when it is told to end', async () => {
+    const terminal = await start();
+    process.kill(terminal.pid, 'SIGTERM');
+    const { signal } = await terminal.ended();
+    expect(signal).toBe(15);
+    expectRestored(terminal);
+  });
+
+  it('keeps each answer before the next question', async () => {
+    const terminal = await atName();
+    terminal.press('oak\r');
+    await terminal.shows(WATER);
+    const saved = readFileSync(join(terminal.folder, 'saved.jsonl'), 'utf8').trim().split('\n');
+    expect(JSON.parse(saved.at(-1)!)).toEqual({ 'now-danger': ['none'], 'home-name': 'oak' });
+  });
+
+  it('says it when the answers cannot be kept, and goes on', async () => {
+    const terminal = await start();
+    writeFileSync(join(terminal.folder, 'disk-is-full'), '');
+    terminal.press('3 \r');
+    await terminal.shows('The disk is full.');
+    expect(terminal.text()).toContain(NAME);
+  });
+});

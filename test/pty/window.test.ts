@@ -1,0 +1,120 @@
+import { afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { bundleSmall } from './bundle-small';
+import { type OpenTerminal, openTerminal, type Size } from './open-terminal';
+
+const FIRST = 'Is anything wrong';
+
+let program = '';
+beforeAll(async () => {
+  program = await bundleSmall('small-program.ts');
+});
+
+const opened: OpenTerminal[] = [];
+afterEach(() => {
+  for (const terminal of opened.splice(0)) terminal.kill();
+});
+
+async function start(size: Size): Promise<OpenTerminal> {
+  const terminal = openTerminal([program], size);
+  opened.push(terminal);
+  await terminal.shows(FIRST);
+  return terminal;
+}
+
+/** How often a text stands on the screen. */
+function count(terminal: OpenTerminal, text: string): number {
+  return terminal.text().split(text).length - 1;
+}
+
+function expectWithin(terminal: OpenTerminal, { columns, rows }: Size): void {
+  const lines = terminal.lines();
+  expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(columns);
+  // Two lines stay free: a frame as tall as the window would make the terminal scroll.
+  expect(lines.slice(rows - 2).join('')).toBe('');
+  expect(terminal.scrolledOff()).toBe(0);
+}
+
+const SIZES: Size[] = [
+  { columns: 30, rows: 10 },
+  { columns: 40, rows: 24 },
+  { columns: 80, rows: 24 },
+  { columns: 120, rows: 40 },
+];
+
+describe('the window, through a pseudo-terminal', () => {
+  it.each(SIZES)('never overflows at $columns columns and $rows rows', async (size) => {
+    const terminal = await start(size);
+    expectWithin(terminal, size);
+    const steps: [string, string][] = [
+      ['1 \r', 'Leave the house'],
+      ['\x1b', FIRST],
+      ['?', '> Back to the question'],
+      ['\x1b', FIRST],
+      ['\t', 'Check these now'],
+      ['\x1b[B'.repeat(30), '> Everyone is safe now.'],
+      ['\r', 'What shall we call'],
+      [`${'a very long name that goes on '.repeat(6)}\r`, 'Error:'],
+      ['\x1b[B\x1b[B\x1b[B', '> '],
+      ['\x1b[A\x1b[A\x1b[A\x15oak\r', 'Where does your water'],
+      ['2\r', 'How many watts'],
+      ['200\r', '200 W is more or less'],
+      ['\r\t', 'ZIP code?'],
+      ['48911\r3 days\r', 'Check your answers'],
+      ['\x1b[B'.repeat(5), '> ? Pumps for waste'],
+    ];
+    for (const [keys, text] of steps) {
+      terminal.press(keys);
+      await terminal.shows(text);
+      expectWithin(terminal, size);
+    }
+  });
+
+  it('names every key at the foot, at 40 columns too', async () => {
+    const terminal = await start({ columns: 40, rows: 24 });
+    for (const key of ['? help', 'Esc back', 'Tab not sure', 'Ctrl+S save and stop']) {
+      expect(terminal.text()).toContain(key);
+    }
+  });
+
+  it('shows the sums beside the question from 100 columns on, below it under 100', async () => {
+    const wide = await start({ columns: 120, rows: 40 });
+    wide.press('3 \roak\r2\r900\r');
+    await wide.shows('Running power: 900 W');
+    expect(wide.lines()[2]).toMatch(/Which of these move water.*Running power: 900 W/);
+    const narrow = await start({ columns: 80, rows: 24 });
+    narrow.press('3 \roak\r2\r900\r');
+    await narrow.shows('Running power: 900 W');
+    const at = (text: string) => narrow.lines().findIndex((line) => line.includes(text));
+    expect(at('Running power')).toBeGreaterThan(at('A sump pump'));
+  });
+
+  it.each([
+    ['narrower', { columns: 100, rows: 30 }, { columns: 42, rows: 24 }],
+    ['wider', { columns: 42, rows: 24 }, { columns: 120, rows: 40 }],
+    ['shorter', { columns: 80, rows: 24 }, { columns: 80, rows: 12 }],
+  ])('draws anew when the window becomes %s, leaving nothing behind', async (_, before, after) => {
+    const terminal = await start(before);
+    terminal.press('3 \roak');
+    await terminal.shows('[ oak');
+    terminal.resize(after);
+    await terminal.until('one whole frame', () => {
+      const lines = terminal.lines();
+      const top = /^(Section 1 of 3|What shall we call)/.test(lines[0] ?? '');
+      const free = lines.slice(after.rows - 2).join('') === '';
+      return top && free && count(terminal, '[ oak') === 1;
+    });
+    expectWithin(terminal, after);
+    expect(count(terminal, 'What shall we call')).toBe(1);
+    terminal.press('\r');
+    await terminal.shows('Where does your water');
+    expect(count(terminal, '[ oak')).toBe(0);
+    expectWithin(terminal, after);
+  });
+
+  it('leaves the page the program was started from as it was', async () => {
+    const terminal = await start({ columns: 80, rows: 24 });
+    terminal.press('3 \r\x13');
+    await terminal.ended();
+    expect(terminal.lines().filter((line) => line !== '')).toEqual(['Ended: saved']);
+  });
+});
