@@ -1,0 +1,29 @@
+import type { Home } from '../home/home';
+import type { Interview } from '../interview/question';
+import { sayAssumed } from './worth-finding-out';
+
+/** What we took for an answer that was "not sure" or never given, and why. */
+export interface Assumption {
+  readonly question: string;
+  readonly says: string;
+  readonly assumed: string;
+  readonly because: string;
+  readonly asked: boolean;
+}
+
+/** Every assumption the plan rests on, in asking order. */
+export function assumptionsOf(
+  interview: Interview,
+  home: Home,
+  answered: ReadonlySet<string>,
+): Assumption[] {
+  return interview.questions
+    .filter((q) => home.facts.open(q.id) && q.id !== 'home-name')
+    .map((q) => ({
+      question: q.id,
+      says: q.says,
+      assumed: sayAssumed(q),
+      because: q.unsure.because,
+      asked: answered.has(q.id),
+    }));
+}

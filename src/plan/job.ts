@@ -1,0 +1,38 @@
+import type { Home } from '../home/home';
+import { formatQuantity, formatRange } from '../quantity/format-quantity';
+import { listOf } from './list-of';
+
+/** The job of this home in three sentences: what must run and for how long, how hard that is, what it takes in a day. */
+export function jobOf(home: Home): string[] {
+  const must = home.demand.must;
+  const names = home.loads
+    .filter((l) => l.rank === 'must' && !l.offInOutage)
+    .map((l) => l.name.toLowerCase());
+  const hours = formatQuantity(home.goalHours.value, 'h');
+  const season =
+    home.goalSeasons.length > 1 ? 'in winter and in summer' : `in ${home.goalSeasons[0]}`;
+  if (names.length === 0) {
+    return [
+      `You want to manage for ${hours} ${season}, and nothing was named that must keep running.`,
+      'So this plan is about getting ready, not about equipment.',
+      'Name what must not stop and the plan will work out what it takes.',
+    ];
+  }
+  const start = formatRange(must.startVa.low, must.startVa.value, must.startVa.high, 'VA');
+  const watts = formatRange(
+    must.runningWatts.low,
+    must.runningWatts.value,
+    must.runningWatts.high,
+    'W',
+  );
+  const season1 = home.goalSeasons.reduce((a, b) =>
+    must.kwhPerDay[b].value > must.kwhPerDay[a].value ? b : a,
+  );
+  const day = must.kwhPerDay[season1];
+  const kwh = formatRange(day.low, day.value, day.high, 'kWh');
+  return [
+    `Keep ${listOf(names)} running for ${hours} ${season}.`,
+    `All at once that is ${watts}; the hardest moment, when ${must.hardestStart === null ? 'everything is switched on' : `the ${must.hardestStart.toLowerCase()} starts`}, asks for ${start}.`,
+    `A hard ${season1} day takes ${kwh}.`,
+  ];
+}

@@ -1,0 +1,129 @@
+import type { Home, Load } from '../home/home';
+import type { Route } from '../routes/route';
+
+/** What goes off at which level of charge or fuel, and what that buys. */
+export interface LadderStep {
+  /** Share of the charge, or of the fuel, that is left, %; 100 is "from the start". */
+  readonly atPercent: number;
+  readonly switchOff: readonly string[];
+  /** Average power saved on a hard day, W. */
+  readonly savesWatts: number;
+  /** Hours gained from this level on, against not switching off; null where no store is counted. */
+  readonly gainsHours: number | null;
+  readonly why: string;
+}
+
+/** Levels at which good-to-have and must-run loads go off. Life support is never on the ladder. */
+const LEVELS = { good: 70, comfort: 50, house: 30 } as const;
+
+/** Must-run loads a home can do without for some hours, in the order in which they go. */
+const comfortFirst = [
+  'laptop',
+  'desktop',
+  'heat-pump',
+  'central-ac',
+  'room-ac',
+  'mini-split',
+  'water-heater',
+  'lights-led',
+];
+/** What protects people or the house stays to the last rung. */
+const keepToTheEnd = [
+  'sump',
+  'furnace-gas',
+  'furnace-oil',
+  'boiler',
+  'pellet-stove',
+  'phone-charging',
+  'waste',
+];
+
+/** The order in which things go off, from the start of the outage down to what only life support keeps. */
+export function ladderOf(home: Home, route: Route): LadderStep[] {
+  const carried = new Set(route.carries);
+  const on = home.loads.filter((load) => carried.has(load.name));
+  const groups: { atPercent: number; loads: Load[]; why: string }[] = [
+    {
+      atPercent: LEVELS.good,
+      loads: on.filter((l) => l.rank !== 'must'),
+      why: 'good to have, not needed',
+    },
+    {
+      atPercent: LEVELS.comfort,
+      loads: on.filter((l) => l.rank === 'must' && !l.life && comfortFirst.includes(l.id)),
+      why: 'comfort: keep to one room and one light a person',
+    },
+    {
+      atPercent: LEVELS.house,
+      loads: on.filter(
+        (l) =>
+          l.rank === 'must' &&
+          !l.life &&
+          !comfortFirst.includes(l.id) &&
+          !keepToTheEnd.includes(l.id),
+      ),
+      why: 'run only as needed: the refrigerator to stay at 40 °F or below by thermometer, pumps at set times',
+    },
+  ];
+  const steps = [fromTheStart(home, carried)];
+  let left = wattsOf(home, on);
+  for (const group of groups.filter((g) => g.loads.length > 0)) {
+    const savesWatts = wattsOf(home, group.loads);
+    steps.push({
+      atPercent: group.atPercent,
+      switchOff: group.loads.map((load) => load.name),
+      savesWatts,
+      gainsHours: gained(route.usableKwh, group.atPercent, left, savesWatts),
+      why: group.why,
+    });
+    left -= savesWatts;
+  }
+  steps.push(lastStep(on));
+  return steps;
+}
+
+function fromTheStart(home: Home, carried: ReadonlySet<string>): LadderStep {
+  const off = home.loads.filter((load) => !carried.has(load.name));
+  return {
+    atPercent: 100,
+    switchOff: off.map((load) => load.name),
+    savesWatts: 0,
+    gainsHours: null,
+    why: 'off from the first minute, at its breaker or plug',
+  };
+}
+
+function lastStep(on: readonly Load[]): LadderStep {
+  const life = on.filter((load) => load.life).map((load) => load.name);
+  const rest = on
+    .filter((load) => !load.life && keepToTheEnd.includes(load.id))
+    .map((load) => load.name);
+  return {
+    atPercent: 15,
+    switchOff: rest,
+    savesWatts: 0,
+    gainsHours: null,
+    why:
+      life.length > 0
+        ? `only ${life.join(' and ')} stays on: you should already be leaving`
+        : 'the last of it is for light and a phone: you should already be leaving',
+  };
+}
+
+/** Average power on the hardest of the goal's days, W. */
+function wattsOf(home: Home, loads: readonly Load[]): number {
+  const day = (season: (typeof home.goalSeasons)[number]) =>
+    loads.reduce((sum, load) => sum + load.kwhPerDay[season].value, 0);
+  return (Math.max(0, ...home.goalSeasons.map(day)) * 1000) / 24;
+}
+
+function gained(
+  usableKwh: number | null,
+  atPercent: number,
+  left: number,
+  saved: number,
+): number | null {
+  if (usableKwh === null || left <= 0 || left - saved <= 1) return null;
+  const store = usableKwh * 1000 * (atPercent / 100);
+  return store / (left - saved) - store / left;
+}

@@ -1,0 +1,90 @@
+import { buildHome, widthsOf } from '../home/build-home';
+import type { Home } from '../home/home';
+import { WEATHER_SEED, WEATHER_YEARS, World } from '../home/world';
+import type { Answers } from '../interview/answers';
+import type { Interview } from '../interview/question';
+import { advise } from '../routes/advise';
+import { allRoutes } from '../routes/all-routes';
+import { findings } from '../rules/find';
+import { assumptionsOf } from './assumptions';
+import { electricianPoints } from './electrician-points';
+import { jobOf } from './job';
+import { ladderOf } from './ladder';
+import { leavingPoint } from './leaving-point';
+import { nextSteps } from './next-steps';
+import { outlookOf } from './outlook';
+import { PLAN_SCHEMA_VERSION, type Plan } from './plan';
+import { sourcesOf } from './sources';
+import { willNotDo } from './will-not-do';
+import { worthFindingOut } from './worth-finding-out';
+
+/**
+ * The whole plan of a home from its answers. The same answers and day give the same plan, to the byte.
+ * @param asOf the day ages are counted from, YYYY-MM-DD
+ */
+export function makePlan(interview: Interview, answers: Answers, asOf: string): Plan {
+  const home = buildHome(interview, answers, asOf);
+  const widths = widthsOf(interview);
+  const routes = allRoutes(home, new World(home), widths);
+  const advice = advise(home, routes);
+  const discussed = [advice.route, ...advice.beside].map((route) => route.kind);
+  const cautions = findings(home, discussed);
+  const toFindOut = worthFindingOut(interview, answers, home, widths);
+  const answered = new Set(Object.keys(answers));
+  const draftBecause = whyDraft(home, interview);
+  return {
+    schemaVersion: PLAN_SCHEMA_VERSION,
+    name: home.name,
+    asOf,
+    seed: WEATHER_SEED,
+    weatherYears: WEATHER_YEARS,
+    state: draftBecause.length > 0 ? 'draft' : 'complete',
+    draftBecause,
+    job: jobOf(home),
+    home,
+    mustRun: home.loads.filter((load) => load.rank === 'must'),
+    billCheck: home.billCheck,
+    outlook: outlookOf(home),
+    routes,
+    advice,
+    willNotDo: willNotDo(home, advice),
+    cautions,
+    electrician: electricianPoints(home, advice.route, cautions),
+    ladder: ladderOf(home, advice.route),
+    toFindOut,
+    assumptions: assumptionsOf(interview, home, answered),
+    nextSteps: nextSteps(home, advice, cautions, toFindOut),
+    leavingPoint: leavingPoint(home),
+    sources: sourcesOf(home, routes, cautions),
+  };
+}
+
+/** Why the plan stays a draft: unknown life support, no second source, or a question that matters most unanswered. */
+function whyDraft(home: Home, interview: Interview): string[] {
+  const why: string[] = [];
+  if (home.lifeSupport === 'unknown')
+    why.push('it is not known whether somebody here depends on a powered medical device');
+  if (home.lifeSupport === 'yes' && !hasSecondWay(home)) {
+    why.push(
+      'somebody depends on power to live, and no tested second way is agreed with the clinician and supplier',
+    );
+  }
+  const open = interview.questions.filter(
+    (q) => interview.short.includes(q.id) && home.facts.open(q.id),
+  );
+  const says = open.filter((q) => !['home-name', 'now-danger'].includes(q.id)).map((q) => q.says);
+  if (says.length > 0) why.push(`these answers are still open: ${says.join('; ')}`);
+  return why;
+}
+
+function hasSecondWay({ facts }: Home): boolean {
+  const ways = facts.has(
+    'second-source',
+    'cylinders',
+    'spare-batteries',
+    'hand-powered',
+    'other-place',
+  );
+  const team = facts.has('device-team', 'clinician') && facts.has('device-team', 'supplier');
+  return facts.told('second-source') && ways && team && facts.has('device-team', 'power-company');
+}

@@ -1,0 +1,47 @@
+import type { Home } from '../home/home';
+import { chanceOfLongOutage, outageOutlook, yearlyOutages } from '../outage/expected-outages';
+import { type Figure, figure } from '../quantity/figure';
+
+/** What outages to expect here, ordinary and major apart; weak evidence, with wide ranges. */
+export interface Outlook {
+  readonly ordinaryTimes: Figure;
+  readonly ordinaryHours: Figure;
+  readonly majorTimes: Figure;
+  readonly majorHours: Figure;
+  /** Chance of at least one outage of the goal's length within ten years, %. */
+  readonly chanceOfGoal: Figure;
+  readonly fromState: boolean;
+}
+
+/** Published rates of the state, moved by what the household has lived through. */
+export function outlookOf(home: Home): Outlook {
+  const told = (id: string) =>
+    home.facts.told(id) ? (home.facts.number(id) ?? undefined) : undefined;
+  const outlook = outageOutlook(home.site.state, {
+    timesPerYear: told('outage-often'),
+    longestHours: told('outage-longest'),
+  });
+  const { ordinary, major } = yearlyOutages(outlook);
+  const chance = chanceOfLongOutage(outlook, { hours: home.goalHours.value });
+  const source = {
+    kind: 'table',
+    label: outlook.fromState
+      ? "your state's outage record, and yours"
+      : 'the national outage record, and yours',
+    cite: 'EIA Electric Power Annual tables 11.1 and 11.3',
+  } as const;
+  const make = (of: { low: number; value: number; high: number }, unit: string, name: string) =>
+    figure({ ...of, unit, name, source });
+  return {
+    ordinaryTimes: make(ordinary.times, 'per year', 'ordinary outages'),
+    ordinaryHours: make(ordinary.hours, 'h', 'hours of ordinary outages in a year'),
+    majorTimes: make(major.times, 'per year', 'major outages'),
+    majorHours: make(major.hours, 'h', 'hours of major outages in a year'),
+    chanceOfGoal: make(
+      { low: chance.low * 100, value: chance.value * 100, high: chance.high * 100 },
+      '%',
+      'chance of at least one outage of this length in ten years',
+    ),
+    fromState: outlook.fromState,
+  };
+}

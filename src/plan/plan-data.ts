@@ -1,0 +1,201 @@
+import type { Demand, Load, Season } from '../home/home';
+import type { Figure } from '../quantity/figure';
+import type { Route } from '../routes/route';
+import type { Plan } from './plan';
+
+/** A figure as the plan file holds it: rounded, with its unit and where it came from. */
+export interface FigureData {
+  value: number;
+  low: number;
+  high: number;
+  unit: string;
+  from: string;
+}
+
+/** The plan as plain data for YAML and JSON. Numbers are rounded to four significant digits, keys stand in reading order. */
+export function planData(plan: Plan) {
+  return {
+    lampkeeperPlan: plan.schemaVersion,
+    schemaVersion: plan.schemaVersion,
+    name: plan.name,
+    asOf: plan.asOf,
+    seed: plan.seed,
+    weatherYears: plan.weatherYears,
+    state: plan.state,
+    draftBecause: [...plan.draftBecause],
+    job: [...plan.job],
+    place: {
+      basis: plan.home.site.place.basis,
+      stations: plan.home.site.place.stationsUsed,
+      warnings: [...plan.home.site.place.warnings],
+      state: plan.home.site.state ?? 'not known',
+      elevation: figureData(plan.home.site.elevationFt),
+      coldF: round(plan.home.site.coldF),
+      hotF: round(plan.home.site.hotF),
+    },
+    goal: { hours: figureData(plan.home.goalHours), seasons: [...plan.home.goalSeasons] },
+    lifeSupport: plan.home.lifeSupport,
+    loads: plan.home.loads.map(loadData),
+    demand: {
+      mustRun: demandData(plan.home.demand.must),
+      mustAndGood: demandData(plan.home.demand.good),
+      everything: demandData(plan.home.demand.all),
+    },
+    billCheck: billData(plan),
+    outlook: {
+      ordinaryTimes: figureData(plan.outlook.ordinaryTimes),
+      ordinaryHours: figureData(plan.outlook.ordinaryHours),
+      majorTimes: figureData(plan.outlook.majorTimes),
+      majorHours: figureData(plan.outlook.majorHours),
+      chanceOfGoalInTenYears: figureData(plan.outlook.chanceOfGoal),
+      evidence: 'weak',
+    },
+    advised: { route: plan.advice.route.kind, because: plan.advice.because },
+    beside: plan.advice.beside.map((route) => route.kind),
+    wholeJob: plan.advice.wholeJob?.kind ?? 'none beyond the one advised',
+    routes: plan.routes.map(routeData),
+    willNotDo: [...plan.willNotDo],
+    cautions: plan.cautions.map((c) => ({
+      id: c.id,
+      severity: c.severity,
+      says: c.says,
+      who: [...c.who],
+      because: c.because,
+      careful: c.careful,
+      proof: c.proof ?? 'none asked',
+      cite: c.cite,
+    })),
+    electrician: [...plan.electrician],
+    ladder: plan.ladder.map((step) => ({
+      atPercent: step.atPercent,
+      switchOff: [...step.switchOff],
+      savesWatts: round(step.savesWatts),
+      gainsHours: step.gainsHours === null ? 'not counted' : round(step.gainsHours),
+      why: step.why,
+    })),
+    leavingPoint: [...plan.leavingPoint],
+    toFindOut: plan.toFindOut.map((t) => ({ ...t, changes: round(t.changes) })),
+    assumptions: plan.assumptions.map((a) => ({ ...a })),
+    nextSteps: plan.nextSteps.map((s) => ({ ...s })),
+    sources: [...plan.sources],
+  };
+}
+
+export type PlanData = ReturnType<typeof planData>;
+
+export function figureData(figure: Figure): FigureData {
+  const { label, cite } = figure.source;
+  return {
+    value: round(figure.value),
+    low: round(figure.low),
+    high: round(figure.high),
+    unit: figure.unit,
+    from: cite === undefined ? label : `${label} [${cite}]`,
+  };
+}
+
+function loadData(load: Load) {
+  return {
+    id: load.id,
+    name: load.name,
+    rank: { must: 'must keep running', good: 'good to have', wait: 'can wait' }[load.rank],
+    lifeSupport: load.life,
+    volts: load.volts,
+    running: figureData(load.runningWatts),
+    apparent: figureData(load.runningVa),
+    startingCurrent: load.startAmps === null ? 'no motor to start' : figureData(load.startAmps),
+    starting: load.startVa === null ? 'no motor to start' : figureData(load.startVa),
+    energy: seasonData(load.kwhPerDay),
+    shareByHour: load.shape.map((share) => round(share)),
+    offInOutage: load.offInOutage,
+    restsOn: [...load.restsOn],
+  };
+}
+
+function demandData(demand: Demand) {
+  return {
+    running: figureData(demand.runningWatts),
+    apparent: figureData(demand.runningVa),
+    starting: figureData(demand.startVa),
+    hardestStart: demand.hardestStart ?? 'none',
+    energy: seasonData(demand.kwhPerDay),
+    wattsByHour: {
+      winter: demand.wattsByHour.winter.map(round),
+      summer: demand.wattsByHour.summer.map(round),
+      mild: demand.wattsByHour.mild.map(round),
+    },
+    needs240Volts: demand.needs240,
+  };
+}
+
+function seasonData(of: Readonly<Record<Season, Figure>>) {
+  return {
+    winter: figureData(of.winter),
+    summer: figureData(of.summer),
+    mild: figureData(of.mild),
+  };
+}
+
+function billData({ billCheck }: Plan) {
+  if (billCheck.verdict === 'not-possible') {
+    return { verdict: billCheck.verdict, says: billCheck.because };
+  }
+  return {
+    verdict: billCheck.verdict,
+    says: billCheck.says,
+    bill: figureData(billCheck.billKwhPerDay),
+    loads: figureData(billCheck.loadsKwhPerDay),
+    season: billCheck.season,
+  };
+}
+
+function routeData(route: Route) {
+  return {
+    kind: route.kind,
+    title: route.title,
+    verdict: route.verdict,
+    cannotBecause: [...route.stops],
+    worksIf: [...route.ifs],
+    carries: [...route.carries],
+    leavesOut: route.leavesOut.map((l) => ({ ...l })),
+    power:
+      route.power === null
+        ? 'none'
+        : {
+            continuousWatts: round(route.power.continuousWatts),
+            startVa: round(route.power.startVa),
+            asksRunning: figureData(route.power.runningWatts),
+            asksStarting: figureData(route.power.startDemandVa),
+          },
+    nameplateKwh: route.nameplateKwh === null ? 'none' : round(route.nameplateKwh),
+    usableKwh: route.usableKwh === null ? 'none' : round(route.usableKwh),
+    solarKw: route.solarKw === null ? 'none' : round(route.solarKw),
+    sizeByOdds:
+      route.sizeByOdds === null
+        ? 'not sized by odds'
+        : {
+            nineOutagesInTenKwh: round(route.sizeByOdds.nineOutagesInTenKwh),
+            nineYearsInTenKwh: round(route.sizeByOdds.nineYearsInTenKwh),
+          },
+    fuel:
+      route.fuel === null
+        ? 'none'
+        : {
+            fuel: route.fuel.fuel,
+            perDay: figureData(route.fuel.perDay),
+            atHand: route.fuel.atHand === null ? 'piped' : figureData(route.fuel.atHand),
+          },
+    gap: route.gap,
+    lasts: route.lasting.says,
+    lastsHours: route.lasting.hours === null ? 'no end foreseen' : figureData(route.lasting.hours),
+    reachesGoal: route.lasting.reachesGoal,
+    cost: figureData(route.costUsd),
+    parts: route.parts.map((p) => ({ name: p.name, cost: figureData(p.costUsd), year: p.year })),
+    notes: [...route.notes],
+  };
+}
+
+/** Four significant digits, so that the file does not promise more than we know. */
+function round(value: number): number {
+  return value === 0 ? 0 : Number(value.toPrecision(4));
+}

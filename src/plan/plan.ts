@@ -1,0 +1,42 @@
+import type { BillCheck, Home, Load } from '../home/home';
+import type { Advice } from '../routes/advise';
+import type { Route } from '../routes/route';
+import type { Finding } from '../rules/rule';
+import type { Assumption } from './assumptions';
+import type { LadderStep } from './ladder';
+import type { NextStep } from './next-steps';
+import type { Outlook } from './outlook';
+import type { ToFindOut } from './worth-finding-out';
+
+/** Version of the plan file. Grows when a reader of an older file would misread a newer one. */
+export const PLAN_SCHEMA_VERSION = 1;
+
+/** Everything a plan says, as data. The papers are made from it and add nothing. */
+export interface Plan {
+  readonly schemaVersion: typeof PLAN_SCHEMA_VERSION;
+  readonly name: string;
+  readonly asOf: string;
+  /** Seed and number of the drawn weather years: the same answers give the same plan. */
+  readonly seed: number;
+  readonly weatherYears: number;
+  /** `draft` while a question that matters most is unanswered, or life support has no second source. */
+  readonly state: 'draft' | 'complete';
+  readonly draftBecause: readonly string[];
+  /** The job of this home, in three sentences. */
+  readonly job: readonly string[];
+  readonly home: Home;
+  readonly mustRun: readonly Load[];
+  readonly billCheck: BillCheck;
+  readonly outlook: Outlook;
+  readonly routes: readonly Route[];
+  readonly advice: Advice;
+  readonly willNotDo: readonly string[];
+  readonly cautions: readonly Finding[];
+  readonly electrician: readonly string[];
+  readonly ladder: readonly LadderStep[];
+  readonly toFindOut: readonly ToFindOut[];
+  readonly assumptions: readonly Assumption[];
+  readonly nextSteps: readonly NextStep[];
+  readonly leavingPoint: readonly string[];
+  readonly sources: readonly string[];
+}

@@ -1,0 +1,214 @@
+import type { Load } from '../home/home';
+import type { Figure } from '../quantity/figure';
+import { formatQuantity, formatRange } from '../quantity/format-quantity';
+import type { Route } from '../routes/route';
+import type { Finding } from '../rules/rule';
+import type { Plan } from './plan';
+
+/** The plain-language summary, for the household, as Markdown that needs nothing but a reader. */
+export function planMarkdown(plan: Plan): string {
+  const sections = [
+    head(plan),
+    ['## The job', ...plan.job],
+    mustRun(plan),
+    routes(plan),
+    advised(plan),
+    list('## What it will not do', plan.willNotDo, 'Nothing that must keep running is left out.'),
+    cautions(plan),
+    list('## When to leave', plan.leavingPoint),
+    list(
+      '## Where a licensed electrician is required',
+      plan.electrician,
+      'Nothing in the route advised is wired to the house. The day it is, a licensed electrician does it, with a permit.',
+    ),
+    ladder(plan),
+    toFindOut(plan),
+    assumptions(plan),
+    list(
+      '## Next steps',
+      plan.nextSteps.map((step) => `${step.what} (${step.who})`),
+    ),
+    sureness(plan),
+  ];
+  return `${sections.map((lines) => lines.join('\n\n')).join('\n\n')}\n`;
+}
+
+function head(plan: Plan): string[] {
+  const draft =
+    plan.state === 'draft'
+      ? [`This is a DRAFT, not for buying from: ${plan.draftBecause.join('; ')}.`]
+      : [];
+  return [
+    `# Backup power plan: ${plan.name}`,
+    `Made from the answers given, as of ${plan.asOf}. A planning aid, not an electrical design: a licensed electrician, the building department and the local code decide.`,
+    ...draft,
+  ];
+}
+
+function mustRun(plan: Plan): string[] {
+  const season = plan.home.goalSeasons[0]!;
+  const row = (load: Load) =>
+    `| ${load.name} | ${say(load.runningWatts)} | ${load.startVa === null ? 'no motor' : say(load.startVa)} | ${sayDay(load.kwhPerDay[season])} |`;
+  if (plan.mustRun.length === 0) return ['## What must keep running', 'Nothing was named.'];
+  return [
+    '## What must keep running',
+    [
+      `| Load | While it runs | When it starts | A hard ${season} day |`,
+      '|---|---|---|---|',
+      ...plan.mustRun.map(row),
+    ].join('\n'),
+    billLine(plan),
+  ];
+}
+
+function billLine({ billCheck }: Plan): string {
+  if (billCheck.verdict === 'not-possible')
+    return `Check against the bill: not possible, because ${billCheck.because}.`;
+  return `Check against the bill: ${billCheck.says}`;
+}
+
+function routes(plan: Plan): string[] {
+  const { advice } = plan;
+  const preparation = plan.routes.find((route) => route.kind === 'preparation')!;
+  const shown = [...new Set([advice.route, ...advice.beside, preparation])];
+  const row = (route: Route) =>
+    `| ${route.title} | ${carried(plan, route)} | ${short(route)} | ${say(route.costUsd)} | ${priceYears(route)} |`;
+  const cannot = plan.routes.filter((route) => route.verdict === 'cannot');
+  const others = plan.routes.filter(
+    (route) => route.verdict !== 'cannot' && !shown.includes(route),
+  );
+  return [
+    '## The routes side by side',
+    [
+      '| Route | Of what must run | How long | Cost installed | Prices of |',
+      '|---|---|---|---|---|',
+      ...shown.map(row),
+    ].join('\n'),
+    'Costs are ranges to ask quotes against, never quotes.',
+    ...(others.length > 0
+      ? [
+          'Also possible here:',
+          bullets(
+            others.map((r) => `${r.title}: ${carried(plan, r)}, ${short(r)}, ${say(r.costUsd)}.`),
+          ),
+        ]
+      : []),
+    ...(cannot.length > 0
+      ? ['Not possible here:', bullets(cannot.map((r) => `${r.title}: ${r.stops.join('; ')}.`))]
+      : []),
+  ];
+}
+
+function carried(plan: Plan, route: Route): string {
+  const missed = new Set(route.leavesOut.filter((l) => l.must).map((l) => l.name)).size;
+  const all = plan.mustRun.length;
+  if (route.carries.length === 0) return 'none';
+  return missed === 0 ? 'all' : `${Math.max(0, all - missed)} of ${all}`;
+}
+
+function short(route: Route): string {
+  if (route.carries.length === 0) return 'no power';
+  const { hours } = route.lasting;
+  if (hours === null) return 'while the gas flows';
+  return hours.value >= 336 ? 'two weeks or more' : formatQuantity(Math.round(hours.value), 'h');
+}
+
+function priceYears(route: Route): string {
+  const years = route.parts.map((p) => p.year).filter((year) => year > 0);
+  if (years.length === 0) return 'none';
+  const [from, to] = [Math.min(...years), Math.max(...years)];
+  return from === to ? String(from) : `${from} to ${to}`;
+}
+
+function advised(plan: Plan): string[] {
+  const { route, because } = plan.advice;
+  const parts = route.parts.map((p) => `${p.name}: ${say(p.costUsd)}`);
+  return [
+    `## The one advised: ${route.title.toLowerCase()}`,
+    because,
+    ...(route.carries.length > 0 ? [`It carries: ${route.carries.join(', ')}.`] : []),
+    route.lasting.says,
+    ...(route.fuel === null ? [] : [`It burns ${say(route.fuel.perDay)} of ${route.fuel.fuel}.`]),
+    `When the grid fails: ${route.gap}.`,
+    ...(parts.length > 0 ? ['What it is made of:', bullets(parts)] : []),
+    ...(route.ifs.length > 0 ? ['It works if:', bullets(route.ifs)] : []),
+    ...(route.notes.length > 0 ? ['Good to know:', bullets(route.notes)] : []),
+  ];
+}
+
+function cautions(plan: Plan): string[] {
+  const by = (from: number, to: number) =>
+    plan.cautions.filter((c) => c.severity >= from && c.severity <= to).map(sayCaution);
+  const groups: [string, string[]][] = [
+    ['These can kill. Read them aloud once:', by(5, 5)],
+    ['These can injure, burn or flood:', by(4, 4)],
+    ['These keep the backup from working, or cost money:', by(1, 3)],
+  ];
+  const said = groups.filter(([, items]) => items.length > 0);
+  return ['## Cautions', ...said.flatMap(([title, items]) => [title, bullets(items)])];
+}
+
+function sayCaution(caution: Finding): string {
+  const who = caution.who.join(', ');
+  const unknown = caution.careful ? ` Shown because ${caution.because}.` : '';
+  return `${caution.says} (Who: ${who}.)${unknown}`;
+}
+
+function ladder(plan: Plan): string[] {
+  const line = (step: Plan['ladder'][number]) => {
+    const what = step.switchOff.length > 0 ? step.switchOff.join(', ') : 'nothing more';
+    const at =
+      step.atPercent === 100 ? 'From the start' : `At ${step.atPercent} % of charge or fuel`;
+    const gain =
+      step.gainsHours === null
+        ? ''
+        : ` That buys about ${formatQuantity(Math.max(1, Math.round(step.gainsHours)), 'h')}.`;
+    return `${at}, switch off: ${what} (${step.why}).${gain}`;
+  };
+  return ['## What goes off, in which order', bullets(plan.ladder.map(line))];
+}
+
+function toFindOut(plan: Plan): string[] {
+  const line = (one: Plan['toFindOut'][number]) =>
+    `${one.says}${one.safety ? ' (a safety answer: advice is held back until it is known)' : ''}. ${one.how}`;
+  return list(
+    '## Worth finding out',
+    plan.toFindOut.slice(0, 12).map(line),
+    'Nothing that would change this plan much.',
+  );
+}
+
+function assumptions(plan: Plan): string[] {
+  const lines = plan.assumptions.map(
+    (a) => `${a.says}: ${a.assumed}. ${a.because}${/[.!?]$/.test(a.because) ? '' : '.'}`,
+  );
+  return list('## What we assumed', lines, 'Nothing: every question that applies was answered.');
+}
+
+function sureness(plan: Plan): string[] {
+  const { place } = plan.home.site;
+  return [
+    '## How sure this is',
+    `${place.basis} ${place.stationsUsed} ${place.warnings.join(' ')}`.trim(),
+    `Weather: ${plan.weatherYears} drawn years from those stations' statistics, seed ${plan.seed}; the same answers always give the same plan.`,
+    `Outages to expect, weak evidence: ${say(plan.outlook.ordinaryTimes)} ordinary ones and ${say(plan.outlook.majorTimes)} major ones; the chance of at least one as long as your goal in ten years is ${say(plan.outlook.chanceOfGoal)}.`,
+    `Figures come from your labels first, then from published tables and common practice. The plan file names the source beside each. There are ${plan.sources.length} sources.`,
+  ];
+}
+
+function list(title: string, items: readonly string[], none = 'Nothing.'): string[] {
+  return [title, items.length > 0 ? bullets(items) : none];
+}
+
+/** A list whose items hold no inline marks, so that every reader prints it plainly. */
+function bullets(items: readonly string[]): string {
+  return items.map((item) => `- ${item.replace(/[*_`|]/g, '')}`).join('\n');
+}
+
+function say(figure: Figure): string {
+  return formatRange(figure.low, figure.value, figure.high, figure.unit);
+}
+
+function sayDay(figure: Figure): string {
+  return formatRange(figure.low, figure.value, figure.high, 'kWh');
+}
