@@ -1,26 +1,25 @@
-import { fuelPerHour } from '../../physics/engine-fuel';
-import type { Stores } from './stores';
+import type { Hour, Stores } from './stores';
 import type { WalkBattery, WalkEngine } from './system';
 
 /**
  * One hour of the engine: it carries the deficit and fills the battery as fast as the charger takes it,
- * up to its rating. With too little fuel for the whole hour it runs a part of it. Gives the energy
- * delivered, kWh, and takes the fuel from the stores.
+ * up to its rating. With too little fuel for the whole hour it runs a part of it. Takes what it gives
+ * from the hour's deficit and what it burns from the fuel.
  */
 export function engineHour(
   engine: WalkEngine,
   battery: WalkBattery | null,
   stores: Stores,
-  hour: { hourOfDay: number; deficitKw: number; mayCharge: boolean },
-): number {
-  if (engine.runsByHour[hour.hourOfDay] === 0 || stores.fuel <= 0) return 0;
+  hour: Hour,
+): void {
+  if (engine.runsByHour[hour.hourOfDay] === 0 || stores.fuel <= 0) return;
   const charging = battery && hour.mayCharge ? chargingKw(battery, stores.chargeKwh) : 0;
   const wantedKw = Math.max(0, hour.deficitKw + charging);
   const outputKw = Math.min(engine.ratedKw, wantedKw);
-  const burned = fuelPerHour(engine.fuelLine, outputKw);
+  const burned = engine.fuelLine.noLoadPerHour + engine.fuelLine.perKwh * outputKw;
   const share = burned > stores.fuel ? stores.fuel / burned : 1;
   stores.fuel = share < 1 ? 0 : stores.fuel - burned;
-  return outputKw * share;
+  hour.deficitKw -= outputKw * share;
 }
 
 /** Power the charger would take to be full at the end of the hour, within its limit, kW. */
@@ -29,8 +28,7 @@ function chargingKw(battery: WalkBattery, chargeKwh: number): number {
   return Math.min(chargeKw, (battery.capKwh - chargeKwh + idleKw) / chargeEfficiency);
 }
 
-/** Put a refill into the tank when one is due, `hours` into the outage. */
-export function refill(engine: WalkEngine, stores: Stores, hours: number): void {
-  if (hours === 0 || hours % engine.refillEveryHours !== 0) return;
+/** Put a refill into the tank; never beyond its size, and never takes fuel out. */
+export function refill(engine: WalkEngine, stores: Stores): void {
   stores.fuel = Math.max(stores.fuel, Math.min(engine.tankSize, stores.fuel + engine.refill));
 }

@@ -1,8 +1,8 @@
-import { monthOfHour } from '../month-of-hour';
 import { OUTAGE_LENGTHS } from '../ride-through-odds';
-import { type ShareWithError, shareWithError } from './share-error';
-import type { WalkRecord, WalkSystem } from './system';
-import { type Failure, type Walked, walkOutage } from './walk';
+import type { Failure } from './failure';
+import { MonthTally, type ShareWithError } from './month-tally';
+import { requireRecord, type WalkRecord, type WalkSystem } from './system';
+import { type Walked, walkChecked } from './walk';
 
 /** Start hours this far apart come upon every hour of the day and every season: 37 shares no factor with 24. */
 export const SAMPLE_EVERY_HOURS = 37;
@@ -14,6 +14,8 @@ export interface SampleInput {
   readonly lengths?: readonly number[];
   /** 1 walks every start hour. */
   readonly everyHours?: number;
+  /** Walk no further than the first hour not served: about as good as free when most outages fail early. */
+  readonly untilFailure?: boolean;
 }
 
 export interface SampledOdds {
@@ -23,7 +25,7 @@ export interface SampledOdds {
   readonly all: ShareWithError | null;
   /** What failed first, how often, of the outages that were not ridden through. */
   readonly failures: Readonly<Partial<Record<Failure, number>>>;
-  /** Means over the walked outages of the longest length only; null for the shorter ones. */
+  /** Means over the walked outages, of the longest length only; null for the others, and with `untilFailure`. */
   readonly unserved: { hours: number; kWh: number; shedKwh: number } | null;
 }
 
@@ -33,17 +35,22 @@ export interface SampledOdds {
  * the outage will be. A record shorter than an outage has no odds for it.
  */
 export function sampleOutages(input: SampleInput): SampledOdds[] {
-  const { system, record, startKwh, lengths = OUTAGE_LENGTHS } = input;
+  const { system, record, startKwh, untilFailure = false, lengths = OUTAGE_LENGTHS } = input;
   const every = input.everyHours ?? SAMPLE_EVERY_HOURS;
+  requireRecord(record, system);
   const count = record.solarKw.length;
   const longest = Math.max(...lengths);
   const starts: number[] = [];
   const walks: Walked[] = [];
   for (let start = 0; start < count; start += every) {
     starts.push(start);
-    walks.push(walkOutage({ system, record, start, outageHours: longest, startKwh }));
+    walks.push(
+      walkChecked({ system, record, start, outageHours: longest, startKwh, untilFailure }),
+    );
   }
-  return lengths.map((hours) => oddsFor(hours, hours === longest, count, starts, walks));
+  return lengths.map((hours) =>
+    oddsFor(hours, hours === longest && !untilFailure, count, starts, walks),
+  );
 }
 
 function oddsFor(
@@ -53,29 +60,27 @@ function oddsFor(
   starts: readonly number[],
   walks: readonly Walked[],
 ): SampledOdds {
-  const rode = count < hours ? [] : walks.map((walk) => walk.hoursServed >= hours);
-  const of = (month: number | null) => {
-    const kept = rode.flatMap((yes, i) => {
-      const start = starts[i]!;
-      return month === null || monthOfHour(start) === month ? [{ start, yes }] : [];
-    });
-    return shareWithError(kept);
-  };
+  const tooShort = count < hours;
+  const tally = new MonthTally(count);
   const failures: Partial<Record<Failure, number>> = {};
-  rode.forEach((yes, i) => {
-    const why = walks[i]!.failure;
-    if (!yes && why) failures[why] = (failures[why] ?? 0) + 1;
+  walks.forEach((walk, i) => {
+    if (tooShort) return;
+    const rode = walk.hoursServed >= hours;
+    tally.add(starts[i]!, rode);
+    if (!rode && walk.failure) failures[walk.failure] = (failures[walk.failure] ?? 0) + 1;
   });
   const mean = (value: (walk: Walked) => number) =>
     walks.reduce((sum, walk) => sum + value(walk), 0) / walks.length;
   const unserved =
-    whole && rode.length > 0
+    whole && !tooShort
       ? {
           hours: mean((walk) => walk.unservedHours),
           kWh: mean((walk) => walk.unservedKwh),
           shedKwh: mean((walk) => walk.shedKwh),
         }
       : null;
-  const months = Array.from({ length: 12 }, (_, month) => of(month));
-  return { hours, months, all: of(null), failures, unserved };
+  const months = ALL_MONTHS.map((month) => tally.share([month]));
+  return { hours, months, all: tally.share(ALL_MONTHS), failures, unserved };
 }
+
+const ALL_MONTHS = Array.from({ length: 12 }, (_, month) => month);

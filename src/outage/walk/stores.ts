@@ -16,8 +16,22 @@ export function storesAtStart(system: WalkSystem, startKwh: number): Stores {
   };
 }
 
-/** How full the battery is, 0..1; 0 without a battery. */
-export function chargeShare(system: WalkSystem, stores: Stores): number {
+/** The battery is below this share of its usable energy. Without a battery, or with an empty one of no size: yes. */
+export function isBelow(system: WalkSystem, stores: Stores, share: number): boolean {
   const cap = system.battery?.capKwh ?? 0;
-  return cap > 0 ? stores.chargeKwh / cap : 0;
+  return cap > 0 ? stores.chargeKwh < share * cap : share > 0;
+}
+
+/** One hour on its way through the sources; one object for a whole walk, so that no hour allocates. */
+export interface Hour {
+  hourOfDay: number;
+  mayCharge: boolean;
+  /** Still wanted, kW; below zero: left over for the battery. */
+  deficitKw: number;
+  /** Given by the vehicle so far, kWh. */
+  vehicleKwh: number;
+  /** Not served because the store ran out, kWh at the house. */
+  emptyKwh: number;
+  /** Not served because the inverter gives no more, kWh at the house. */
+  overKwh: number;
 }

@@ -1,18 +1,9 @@
 import { NEGLIGIBLE_KWH } from '../every-start';
-import { batteryHour, type Shortfall } from './battery-hour';
-import { engineHour, refill } from './engine-hour';
-import { chargeShare, type Stores, storesAtStart } from './stores';
+import { refill } from './engine-hour';
+import { type Failure, whyFailed } from './failure';
+import { serveHour } from './serve-hour';
+import { type Hour, type Stores, storesAtStart } from './stores';
 import { requireRecord, type WalkRecord, type WalkSystem } from './system';
-import { vehicleHour } from './vehicle-hour';
-
-/** Why the first hour that was not fully served was not. */
-export type Failure =
-  | 'battery-empty'
-  | 'power-limit'
-  | 'fuel-gone'
-  | 'engine-off'
-  | 'vehicle-gone'
-  | 'no-source';
 
 /** An hour of the walk, for the picture. */
 export interface WalkedHour {
@@ -44,100 +35,76 @@ export interface WalkInput {
   readonly start: number;
   readonly outageHours: number;
   readonly startKwh: number;
+  /** End the walk at the first hour not served: quicker, and the sums are then only up to it. */
+  readonly untilFailure?: boolean;
   readonly onHour?: (hour: WalkedHour) => void;
 }
 
 /**
  * One outage, hour by hour, with everything that depends on the charge or on the time since it began.
- * In each hour: refill when due; the ladder by the charge; sun; the engine by its timetable; the vehicle
- * when the battery is low; the battery; the vehicle again for what is still missing.
+ * In each hour: refill when due; the ladder by the charge; then the sources (`serveHour`).
  * Without engine, vehicle and ladder it is the rule of `netEnergy`, and agrees with the passes.
  */
 export function walkOutage(input: WalkInput): Walked {
-  const { system, record, start, outageHours, startKwh, onHour } = input;
-  requireRecord(record, system);
-  const count = record.solarKw.length;
+  requireRecord(input.record, input.system);
+  return walkChecked(input);
+}
+
+/** The walk itself, for a record and system already checked once for many walks. */
+export function walkChecked(input: WalkInput): Walked {
+  const { system, record, start, outageHours, startKwh, untilFailure, onHour } = input;
+  const { engine, battery } = system;
+  const { solarKw, mayCharge } = record;
   const stores = storesAtStart(system, startKwh);
-  const shortfall: Shortfall = { emptyKwh: 0, overKwh: 0 };
+  const hour: Hour = newHour();
   let hoursServed = outageHours;
   let failure: Failure | null = null;
   let unservedHours = 0;
   let unservedKwh = 0;
   let shedKwh = 0;
-  for (let hours = 0; hours < outageHours; hours++) {
-    const at = (start + hours) % count;
-    if (system.engine) refill(system.engine, stores, hours);
-    const shed = shedKw(system, record, stores, at);
-    const wantedKwh = wantedKw(record, at) - shed;
-    const missing = serve(system, record, stores, { at, wantedKwh }, shortfall);
-    shedKwh += shed;
-    if (missing > NEGLIGIBLE_KWH) {
-      unservedHours += 1;
-      unservedKwh += missing;
-      if (failure === null) {
-        failure = whyFailed(system, { at, fuel: stores.fuel, overKwh: shortfall.overKwh });
-        hoursServed = hours;
-      }
+  let refillAt = engine?.refillEveryHours ?? Infinity;
+  for (let hours = 0, at = start; hours < outageHours; hours++, at++) {
+    if (at === solarKw.length) at = 0;
+    if (engine && hours === refillAt) {
+      refill(engine, stores);
+      refillAt += engine.refillEveryHours;
     }
+    const shed = battery ? shedKw(system, record, stores, at) : 0;
+    const wantedKwh = wantedKw(record, at) - shed;
+    hour.hourOfDay = at % 24;
+    hour.mayCharge = mayCharge === undefined || mayCharge[at] !== 0;
+    hour.deficitKw = battery ? wantedKwh - solarKw[at]! : wantedKwh;
+    const missing = serveHour(system, stores, hour);
+    shedKwh += shed;
     onHour?.({ hours, wantedKwh, unservedKwh: missing, shedKwh: shed, ...stores });
+    if (missing <= NEGLIGIBLE_KWH) continue;
+    unservedHours += 1;
+    unservedKwh += missing;
+    if (failure !== null) continue;
+    failure = whyFailed(system, stores, hour);
+    hoursServed = hours;
+    if (untilFailure) break;
   }
   return { hoursServed, failure, unservedHours, unservedKwh, shedKwh, left: stores };
 }
 
-/** Serve one hour from all sources; gives what is missing, kWh at the house. */
-function serve(
-  system: WalkSystem,
-  record: WalkRecord,
-  stores: Stores,
-  { at, wantedKwh }: { at: number; wantedKwh: number },
-  shortfall: Shortfall,
-): number {
-  const { battery, engine, vehicle } = system;
-  const hourOfDay = at % 24;
-  const mayCharge = record.mayCharge === undefined || record.mayCharge[at] !== 0;
-  let deficitKw = wantedKwh - (battery ? record.solarKw[at]! : 0);
-  if (engine) deficitKw -= engineHour(engine, battery, stores, { hourOfDay, deficitKw, mayCharge });
-  let givenKwh = 0;
-  if (vehicle && chargeShare(system, stores) < vehicle.helpBelow) {
-    givenKwh = vehicleHour(vehicle, stores, { hourOfDay, wantedKwh: deficitKw, givenKwh });
-    deficitKw -= givenKwh;
-  }
-  if (battery) batteryHour(battery, stores, { deficitKw, mayCharge }, shortfall);
-  else {
-    shortfall.emptyKwh = Math.max(0, deficitKw);
-    shortfall.overKwh = 0;
-  }
-  const missing = shortfall.emptyKwh + shortfall.overKwh;
-  if (!vehicle) return missing;
-  return missing - vehicleHour(vehicle, stores, { hourOfDay, wantedKwh: missing, givenKwh });
+function newHour(): Hour {
+  return { hourOfDay: 0, mayCharge: true, deficitKw: 0, vehicleKwh: 0, emptyKwh: 0, overKwh: 0 };
 }
 
-function wantedKw(record: WalkRecord, at: number): number {
+function wantedKw({ loadsKw }: WalkRecord, at: number): number {
   let sum = 0;
-  for (const load of record.loadsKw) sum += load[at]!;
+  for (let i = 0; i < loadsKw.length; i++) sum += loadsKw[i]![at]!;
   return sum;
 }
 
-/** Load the ladder has switched off in this hour. Without a battery there is no charge to go by. */
-function shedKw(system: WalkSystem, record: WalkRecord, stores: Stores, at: number): number {
-  if (system.battery === null) return 0;
-  const share = chargeShare(system, stores);
+/** Load the ladder has switched off in this hour. */
+function shedKw({ ladder, battery }: WalkSystem, record: WalkRecord, stores: Stores, at: number) {
+  const cap = battery!.capKwh;
   let sum = 0;
-  for (const { load, offBelow } of system.ladder) {
-    if (share < offBelow) sum += record.loadsKw[load]![at]!;
+  for (let i = 0; i < ladder.length; i++) {
+    const { load, offBelow } = ladder[i]!;
+    if (stores.chargeKwh < offBelow * cap) sum += record.loadsKw[load]![at]!;
   }
   return sum;
-}
-
-function whyFailed(
-  system: WalkSystem,
-  { at, fuel, overKwh }: { at: number; fuel: number; overKwh: number },
-): Failure {
-  if (overKwh > NEGLIGIBLE_KWH) return 'power-limit';
-  if (system.engine && fuel <= 0) return 'fuel-gone';
-  if (system.battery) return 'battery-empty';
-  if (system.engine) {
-    return system.engine.runsByHour[at % 24] === 0 ? 'engine-off' : 'power-limit';
-  }
-  return system.vehicle ? 'vehicle-gone' : 'no-source';
 }

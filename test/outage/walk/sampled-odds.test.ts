@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { hoursSurvived } from '../../../src/outage/hours-survived';
 import { netEnergy } from '../../../src/outage/net-energy';
 import { oddsFromFull } from '../../../src/outage/ride-through-odds';
+import { MonthTally } from '../../../src/outage/walk/month-tally';
 import { sampleOutages } from '../../../src/outage/walk/sampled-odds';
-import { shareWithError } from '../../../src/outage/walk/share-error';
 import { batteryOnly, engine, limits, madeUpRecord, vehicle } from './made-up-system';
 
 const twoYears = madeUpRecord(730, 77, 5, 0.5);
@@ -74,20 +74,28 @@ describe('odds from walks that start every 37 hours', () => {
 describe('the standard error of a share from clustered outages', () => {
   it('is that of a mean of months when each month has as many, by hand', () => {
     // three Januaries with 2, 1 and 0 of 2: shares 1, 0.5, 0; sd 0.5, error 0.5 / sqrt 3
-    const outages = [2, 1, 0].flatMap((rode, year) =>
-      [0, 1].map((i) => ({ start: 8760 * year + 37 * i, yes: i < rode })),
-    );
-    const got = shareWithError(outages)!;
+    const tally = new MonthTally(3 * 8760);
+    [2, 1, 0].forEach((rode, year) => {
+      for (const i of [0, 1]) tally.add(8760 * year + 37 * i, i < rode);
+    });
+    const got = tally.share([0])!;
     expect(got.share).toBeCloseTo(0.5, 12);
     expect(got.standardError).toBeCloseTo(0.5 / Math.sqrt(3), 12);
     expect(got.sampled).toBe(6);
+    // a July in which every outage is ridden through in both years adds starts and no doubt
+    for (const start of [4400, 8760 + 4400]) tally.add(start, true);
+    const both = tally.share([0, 6])!;
+    expect(both.share).toBeCloseTo(5 / 8, 12);
+    expect(both.standardError).toBeCloseTo((0.5 / Math.sqrt(3)) * (6 / 8), 12);
+    expect(tally.share([3])).toBeNull();
   });
 
-  it('is not claimed when all are alike or all in one month', () => {
-    const same = [0, 1000, 2000].map((start) => ({ start, yes: true }));
-    expect(shareWithError(same)).toEqual({ share: 1, standardError: null, sampled: 3 });
-    const month = [0, 37].map((start) => ({ start, yes: start === 0 }));
-    expect(shareWithError(month)!.standardError).toBeNull();
-    expect(shareWithError([])).toBeNull();
+  it('is not claimed when all are alike or a month is seen in one year only', () => {
+    const same = new MonthTally(2 * 8760);
+    for (const start of [0, 8760]) same.add(start, true);
+    expect(same.share([0])).toEqual({ share: 1, standardError: null, sampled: 2 });
+    const once = new MonthTally(8760);
+    for (const start of [0, 37]) once.add(start, start === 0);
+    expect(once.share([0])!.standardError).toBeNull();
   });
 });

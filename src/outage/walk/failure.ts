@@ -1,0 +1,23 @@
+import { NEGLIGIBLE_KWH } from '../every-start';
+import type { Hour, Stores } from './stores';
+import type { WalkSystem } from './system';
+
+/** Why the first hour that was not fully served was not. */
+export type Failure =
+  | 'battery-empty'
+  | 'power-limit'
+  | 'fuel-gone'
+  | 'engine-off'
+  | 'vehicle-gone'
+  | 'no-source';
+
+/** The reason an hour was not fully served, from the stores after it. */
+export function whyFailed(system: WalkSystem, stores: Stores, hour: Hour): Failure {
+  if (hour.overKwh > NEGLIGIBLE_KWH) return 'power-limit';
+  if (system.engine && stores.fuel <= 0) return 'fuel-gone';
+  if (system.battery) return 'battery-empty';
+  if (system.engine) {
+    return system.engine.runsByHour[hour.hourOfDay] === 0 ? 'engine-off' : 'power-limit';
+  }
+  return system.vehicle ? 'vehicle-gone' : 'no-source';
+}

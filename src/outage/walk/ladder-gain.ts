@@ -1,0 +1,42 @@
+import { requireRecord, type WalkRecord, type WalkSystem } from './system';
+import { walkChecked } from './walk';
+
+/** Mean hours served with the first rungs of the ladder in use. */
+export interface LadderGain {
+  /** Rungs in use, from none to all. */
+  readonly rungs: number;
+  readonly hoursServed: number;
+  /** What the last of these rungs bought, hours; may be a little below 0 where it shed too late. */
+  readonly gainedHours: number;
+}
+
+/**
+ * What each rung of the ladder buys: the mean hours served over the given start hours, with no rung,
+ * with the first, and so on. An outage is followed for at most `outageHours`. Empty for no start hour.
+ */
+export function ladderGains(input: {
+  system: WalkSystem;
+  record: WalkRecord;
+  starts: readonly number[];
+  outageHours: number;
+  startKwh: number;
+}): LadderGain[] {
+  const { system, record, starts, outageHours, startKwh } = input;
+  requireRecord(record, system);
+  if (starts.length === 0) return [];
+  const served = (rungs: number) => {
+    const part = { ...system, ladder: system.ladder.slice(0, rungs) };
+    const hours = starts.map((start) => {
+      const walk = { system: part, record, start, outageHours, startKwh, untilFailure: true };
+      return walkChecked(walk).hoursServed;
+    });
+    return hours.reduce((sum, each) => sum + each, 0) / hours.length;
+  };
+  let before = served(0);
+  return Array.from({ length: system.ladder.length + 1 }, (_, rungs) => {
+    const hoursServed = rungs === 0 ? before : served(rungs);
+    const gainedHours = hoursServed - before;
+    before = hoursServed;
+    return { rungs, hoursServed, gainedHours };
+  });
+}
