@@ -26,3 +26,8 @@ export function seasonHours(season: Season): { first: number; count: number } {
   const end = last <= 12 ? MONTH_STARTS[last]! : HOURS_A_YEAR + MONTH_STARTS[last - 12]!;
   return { first: MONTH_STARTS[firstMonth]!, count: end - MONTH_STARTS[firstMonth]! };
 }
+
+/** The months of a season in order, 0 January .. 11 December. */
+export function seasonMonths({ firstMonth, months }: Season): number[] {
+  return Array.from({ length: months }, (_, i) => (firstMonth + i) % 12);
+}
