@@ -55,10 +55,10 @@ export class ChargePass extends BlockPass {
         L = 0;
         H = cap;
         S = -a;
-      } else if (-a > H) {
-        V += -a - H;
-        if (H > L) S = H - A;
-      } else if (-a > L) S = -a - A;
+      } else {
+        if (-a > L && H > L) S = Math.min(-a, H) - A;
+        V += Math.max(0, -a - H);
+      }
       A += a;
       L = within(L + a, cap);
       H = within(H + a, cap);
@@ -79,15 +79,12 @@ export class ChargePass extends BlockPass {
     for (let i = from, k = at; i < upTo; i++, k++) {
       const j = 5 * (i + 1);
       const S = headS[i]!;
+      const least = tail[j + 1]!;
       const most = tail[j + 2]!;
       let before = tail[j + 3]!;
-      let lost = tail[j + 4]! + headV[i]!;
-      if (S > most) {
-        lost += S - most;
-        if (most > tail[j + 1]!) before = most - tail[j]!;
-      } else if (S > tail[j + 1]!) before = S - tail[j]!;
+      if (S > least && most > least) before = Math.min(S, most) - tail[j]!;
       threshold[k] = before;
-      unavoidable[k] = lost;
+      unavoidable[k] = tail[j + 4]! + headV[i]! + Math.max(0, S - most);
     }
   }
 
@@ -107,10 +104,8 @@ export class ChargePass extends BlockPass {
     let V = 0;
     for (let j = this.hours - 1; j > 0; j--) {
       const a = block[j]!;
-      if (S > cap) {
-        V += S - cap;
-        S = cap > 0 ? cap - a : -a;
-      } else S = Math.max(S, 0) - a;
+      V += Math.max(0, S - cap);
+      S = within(S, cap) - a;
       const low = between(A, L, H);
       H = between(cap + A, L, H);
       L = low;
