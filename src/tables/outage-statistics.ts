@@ -36,26 +36,34 @@ export interface TwoSorts {
 /**
  * The two sorts of outage pooled over years: times a year is the mean over years, mean hours the pooled
  * hours over the pooled times. Major is all less ordinary. Years without the split are left out; where
- * no year has it, `ordinary` stands in. `null` when there is nothing to pool.
+ * no year has it, times and hours are split in the proportions of `like`. `null`: nothing to pool.
  */
-export function poolYears(years: readonly OutageYear[], ordinary?: OutageSort): TwoSorts | null {
+export function poolYears(years: readonly OutageYear[], like?: TwoSorts): TwoSorts | null {
   const split = years.filter((y) => y.timesPerYearOrdinary !== null);
-  const used = split.length > 0 || ordinary === undefined ? split : years;
+  const used = split.length > 0 || like === undefined ? split : years;
   if (used.length === 0) return null;
   const mean = (of: (year: OutageYear) => number) =>
     used.reduce((sum, year) => sum + of(year), 0) / used.length;
-  const stand = ordinary ?? { timesPerYear: 0, meanHours: 0 };
-  const times = mean((y) => y.timesPerYearOrdinary ?? stand.timesPerYear);
-  const hours =
-    mean((y) => y.minutesPerYearOrdinary ?? 60 * stand.timesPerYear * stand.meanHours) / 60;
-  const majorTimes = Math.max(0, mean((y) => y.timesPerYear) - times);
-  const majorHours = Math.max(0, mean((y) => y.minutesPerYear) / 60 - hours);
+  const all = { times: mean((y) => y.timesPerYear), hours: mean((y) => y.minutesPerYear) / 60 };
+  const share = like && ordinaryShares(like);
+  const times = mean((y) => y.timesPerYearOrdinary ?? share!.times * y.timesPerYear);
+  const hours = mean((y) => y.minutesPerYearOrdinary ?? share!.hours * y.minutesPerYear) / 60;
   return {
-    ordinary: { timesPerYear: times, meanHours: times > 0 ? hours / times : 0 },
-    major: {
-      timesPerYear: majorTimes,
-      meanHours: majorTimes > 0 ? majorHours / majorTimes : 0,
-    },
+    ordinary: sort(times, hours),
+    major: sort(Math.max(0, all.times - times), Math.max(0, all.hours - hours)),
+  };
+}
+
+function sort(timesPerYear: number, hoursPerYear: number): OutageSort {
+  return { timesPerYear, meanHours: timesPerYear > 0 ? hoursPerYear / timesPerYear : 0 };
+}
+
+/** Shares of the times and of the hours that are ordinary. */
+function ordinaryShares({ ordinary, major }: TwoSorts): { times: number; hours: number } {
+  const hours = (of: OutageSort) => of.timesPerYear * of.meanHours;
+  return {
+    times: ordinary.timesPerYear / (ordinary.timesPerYear + major.timesPerYear),
+    hours: hours(ordinary) / (hours(ordinary) + hours(major)),
   };
 }
 
@@ -64,8 +72,8 @@ export function nationalOutages(): TwoSorts {
   return poolYears(outagesNational.rows)!;
 }
 
-/** A state's two sorts of outage; `null` when the table has no row of it. */
+/** A state's two sorts of outage, split like the nation's where it has no split; `null` when it has no row. */
 export function stateOutages(state: string): TwoSorts | null {
   const rows = outagesByState.rows.filter((row) => row.state === state.toUpperCase());
-  return poolYears(rows, nationalOutages().ordinary);
+  return poolYears(rows, nationalOutages());
 }

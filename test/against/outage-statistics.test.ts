@@ -82,17 +82,27 @@ describe('outage statistics, against the arithmetic of the EIA tables', () => {
     expect(major.meanHours).toBeCloseTo((3044.7 - 1056.1) / 60 / (12.072 - 9.305), 9);
   });
 
-  it('splits a state, and lets the nation stand in where the split or the state is missing', () => {
+  it('splits a state, like the nation where it has no split, and has none for a state not in the table', () => {
     const maine = stateOutages('me')!;
     expect(maine.ordinary.timesPerYear).toBeCloseTo((1.979 + 1.956) / 2, 12);
     expect(maine.major.timesPerYear).toBeCloseTo((3.314 - 1.979 + 3.001 - 1.956) / 2, 12);
     const ohio = stateOutages('OH')!;
-    expect(ohio.ordinary).toEqual({ ...nationalOutages().ordinary });
-    expect(ohio.major.timesPerYear).toBeCloseTo(
-      (1.252 + 1.517) / 2 - nationalOutages().ordinary.timesPerYear,
-      12,
+    const us = nationalOutages();
+    const share = us.ordinary.timesPerYear / (us.ordinary.timesPerYear + us.major.timesPerYear);
+    expect(ohio.ordinary.timesPerYear).toBeCloseTo((share * (1.252 + 1.517)) / 2, 12);
+    const hours = [ohio.ordinary, ohio.major].reduce(
+      (sum, o) => sum + o.timesPerYear * o.meanHours,
+      0,
     );
+    expect(hours).toBeCloseTo((366.2 + 413.2) / 2 / 60, 9);
     expect(stateOutages('TX')).toBeNull();
     expect(poolYears([])).toBeNull();
+    for (const { state } of outagesByState.rows) {
+      const { ordinary, major } = stateOutages(state)!;
+      expect(ordinary.meanHours, state).toBeGreaterThan(1);
+      expect(ordinary.meanHours, state).toBeLessThan(4);
+      expect(major.meanHours, state).toBeGreaterThan(3);
+      expect(major.meanHours, state).toBeLessThan(30);
+    }
   });
 });
