@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { sumLines } from '../../src/bill/bill-line';
 import { billYear } from '../../src/bill/bill-year';
 import { demoTariff } from '../../src/bill/demo-tariffs';
-import { demoMonth } from './money/demo-month';
+import { demoMonth } from '../../src/build/demo-month';
 
 const bill = (letter: 'A' | 'B' | 'C' | 'D', month: number, withSolar: boolean) =>
   billYear({ tariff: demoTariff(letter), ...demoMonth(month, { withSolar }) }).months[0]!;

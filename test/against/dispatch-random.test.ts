@@ -6,7 +6,7 @@ import { cyclicOptimum } from '../../src/bill/cyclic-optimum';
 import { optimum } from '../../src/bill/optimum';
 import { peakOptimum } from '../../src/bill/peak-optimum';
 import { dispatchProgram, solveProgram } from '../../src/build/dispatch-program';
-import { type PriceSort, randomProblem, seeded } from './money/random-days';
+import { type PriceSort, randomProblem, seeded } from '../../src/build/random-problem';
 
 let highs: Awaited<ReturnType<typeof loadHighs>>;
 beforeAll(async () => {

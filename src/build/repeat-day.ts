@@ -1,5 +1,5 @@
-import type { Dispatch, DispatchProblem } from '../../../src/bill/dispatch-problem';
-import { type Rule, runRule } from '../../../src/bill/rule';
+import type { Dispatch, DispatchProblem } from '../bill/dispatch-problem';
+import { type Rule, runRule } from '../bill/rule';
 
 /** Run a rule on one day repeated until it settles; give what the third day from the end cost, past all end effects. */
 export function repeatDay(

@@ -1,8 +1,8 @@
 // Nine dispatch problems of one day, invented, whose optima were worked out apart from this program: hourly linear
 // programs solved with HiGHS through scipy, each confirmed by a mixed-integer run that forbids charging and
 // discharging, or import and export, in the same hour; six of them also by dynamic programming on a fine grid.
-import type { Battery } from '../../../src/bill/battery';
-import type { DispatchProblem } from '../../../src/bill/dispatch-problem';
+import type { Battery } from '../bill/battery';
+import type { DispatchProblem } from '../bill/dispatch-problem';
 import { load, solar } from './demo-month';
 
 const by = (price: (hour: number) => number) => Array.from({ length: 24 }, (_, h) => price(h));

@@ -1,5 +1,5 @@
 // Random dispatch problems with a fixed seed (mulberry32), none of them from a real house.
-import type { DispatchProblem } from '../../../src/bill/dispatch-problem';
+import type { DispatchProblem } from '../bill/dispatch-problem';
 
 /** A generator of numbers from 0 to 1 that always gives the same ones for the same seed. */
 export function seeded(seed: number): () => number {

@@ -1,5 +1,5 @@
 // Test month for the demo tariffs: hourly load and solar of a house, kWh, hours 0 to 23. Invented figures.
-import { monthDays } from '../../../src/bill/bill-days';
+import { monthDays } from '../bill/bill-days';
 
 export const load = [
   0.7, 0.6, 0.6, 0.6, 0.6, 0.7, 1, 1.3, 1.2, 1, 1, 1, 1.1, 1.1, 1.2, 1.4, 1.8, 2.2, 2.4, 2.3, 2.1,

@@ -1,0 +1,120 @@
+import { addedAt, amountSteps } from './amount-steps';
+import type { Battery } from './battery';
+import type { BillDay } from './bill-days';
+import { billYear, type YearBill } from './bill-year';
+import { dayAheadRule } from './day-ahead-rule';
+import type { Dispatch, DispatchProblem } from './dispatch-problem';
+import { floorHours } from './floor-hours';
+import { followCharge } from './follow-charge';
+import { type Rule, runRule } from './rule';
+import { selfUseRule } from './self-use-rule';
+import type { Tariff } from './tariff';
+import { type TariffHours, tariffHours } from './tariff-hours';
+import { timeRule } from './time-rule';
+
+/** `both`: self-use and time shifting, a day ahead. `peak-limit`: the same and holding demand down. */
+export type Strategy = 'self-use' | 'time-shift' | 'both' | 'peak-limit';
+
+export interface DispatchYearInput {
+  readonly tariff: Tariff;
+  /** Usually `yearDays(year)`. */
+  readonly days: readonly BillDay[];
+  /** kWh an hour, 24 for each day. */
+  readonly loadKwh: ArrayLike<number>;
+  readonly solarKwh: ArrayLike<number>;
+  readonly battery: Battery;
+  /** Kept for outages, kWh, January to December. */
+  readonly floorKwhByMonth: readonly number[];
+  readonly exportAllowed: boolean;
+  readonly batteryMayExport: boolean;
+  readonly gridMayCharge: boolean;
+  readonly shortWindowFactor?: number;
+}
+
+export interface YearSetting {
+  readonly input: DispatchYearInput;
+  readonly layout: TariffHours;
+  readonly problem: DispatchProblem;
+  /** The same house and sun with no battery. */
+  readonly before: YearBill;
+}
+
+export interface DispatchYear {
+  readonly dispatch: Dispatch;
+  readonly bill: YearBill;
+  /** $ a year off the bill, wear not taken off. */
+  readonly savings: number;
+  /** $ a year of wear. */
+  readonly wear: number;
+}
+
+/** Lay out a year for a battery: prices by the hour, the floor, and the bill without a battery. */
+export function settingOfYear(input: DispatchYearInput): YearSetting {
+  const { tariff, days, loadKwh, solarKwh, battery } = input;
+  const layout = tariffHours(tariff, days);
+  const { exportAllowed, batteryMayExport, gridMayCharge } = input;
+  const open = {
+    battery,
+    loadKwh,
+    solarKwh,
+    importPrice: layout.importPrice,
+    exportPrice: layout.exportPrice,
+    exportAllowed: exportAllowed && tariff.export.rule !== 'none',
+    batteryMayExport,
+    gridMayCharge,
+  };
+  const { floorKwhByMonth } = input;
+  const floorKwh = floorHours(open, { floorKwhByMonth, monthOf: layout.monthOf });
+  const problem = { ...open, floorKwh };
+  const idle = followCharge(problem, floorKwh[0]!, () => 0);
+  return { input, layout, problem, before: billOf({ input, layout }, idle) };
+}
+
+/** A year of a battery run by a rule, with its bill and what it saves. */
+export function dispatchYear(setting: YearSetting, strategy: Strategy): DispatchYear {
+  const { problem, layout } = setting;
+  const priced = { ...problem, importPrice: marginalPrice(setting) };
+  const dispatch = runRule(problem, ruleOf(priced, layout, strategy), problem.floorKwh[0]!);
+  return outcome(setting, dispatch);
+}
+
+/** What a dispatch does to the bill of a year. */
+export function outcome(setting: YearSetting, dispatch: Dispatch): DispatchYear {
+  const bill = billOf(setting, dispatch);
+  const { wearPerKwh = 0 } = setting.problem.battery;
+  const wear = wearPerKwh * dispatch.dischargeKwh.reduce((sum, kwh) => sum + kwh, 0);
+  const kept = bill.carry.creditDollars - setting.before.carry.creditDollars;
+  return { dispatch, bill, savings: setting.before.total - bill.total + kept, wear };
+}
+
+function ruleOf(problem: DispatchProblem, layout: TariffHours, strategy: Strategy): Rule {
+  if (strategy === 'self-use') return selfUseRule(problem);
+  if (strategy === 'time-shift') return timeRule(problem);
+  if (strategy === 'both' || layout.demandPrice.length === 0) return dayAheadRule(problem);
+  const perKw = Float64Array.from({ length: layout.hours }, (_, h) =>
+    layout.demandPrice.reduce((sum, prices) => sum + prices[h]!, 0),
+  );
+  return dayAheadRule(problem, { perKw, monthOf: layout.monthOf });
+}
+
+/**
+ * Price of the next kWh by the hour: the clock price and the tier or baseline step in which the mean day's import
+ * without a battery lies, which a household reads off its bills.
+ */
+function marginalPrice({ input, layout, before }: YearSetting): Float64Array {
+  const days = input.days.length;
+  const kwh = before.importKwh / days;
+  const added = input.tariff.seasons.map((season) => {
+    const steps = amountSteps(input.tariff, { season, days: 30, monthDays: 30 });
+    return addedAt(steps, kwh * 30);
+  });
+  return layout.importPrice.map((price, h) => price + added[layout.seasonOf[h]!]!);
+}
+
+function billOf(
+  { input, layout }: Pick<YearSetting, 'input' | 'layout'>,
+  { importKwh, exportKwh }: Dispatch,
+): YearBill {
+  const { tariff, days, shortWindowFactor = 1 } = input;
+  return billYear({ tariff, days, importKwh, exportKwh, shortWindowFactor, layout });
+}

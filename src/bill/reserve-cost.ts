@@ -1,0 +1,39 @@
+import {
+  type DispatchYearInput,
+  dispatchYear,
+  type Strategy,
+  settingOfYear,
+} from './dispatch-year';
+
+export interface ReserveLevel {
+  /** Share of the battery kept for outages all year, 0 to 1. */
+  readonly share: number;
+  readonly keptKwh: number;
+  /** $ a year off the bill, wear taken off. */
+  readonly savings: number;
+  /** $ a year given up against keeping nothing. */
+  readonly cost: number;
+  readonly chosen: boolean;
+}
+
+/**
+ * What it costs to keep charge for outages: the year's savings at several reserve levels, by the same rule. The
+ * household's own choice is added as a level if it is not one of them, and marked.
+ */
+export function reserveCost(
+  input: Omit<DispatchYearInput, 'floorKwhByMonth'>,
+  at: { readonly strategy: Strategy; readonly shares?: readonly number[]; readonly chosen: number },
+): ReserveLevel[] {
+  const { shares = [0, 0.2, 0.4, 0.6, 0.8], chosen } = at;
+  const levels = [...new Set([0, ...shares, chosen])].sort((a, b) => a - b);
+  let most = 0;
+  return levels.map((share) => {
+    if (!(share >= 0 && share <= 1)) throw new RangeError(`a reserve of ${share} is not 0 to 1`);
+    const keptKwh = share * input.battery.usableKwh;
+    const setting = settingOfYear({ ...input, floorKwhByMonth: Array(12).fill(keptKwh) });
+    const year = dispatchYear(setting, at.strategy);
+    const savings = year.savings - year.wear;
+    if (share === 0) most = savings;
+    return { share, keptKwh, savings, cost: most - savings, chosen: share === chosen };
+  });
+}
