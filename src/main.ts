@@ -1,1 +1,52 @@
-process.stdout.write('');
+import { DONE, FAILED, WRONG_USAGE } from './commands/exit-codes';
+import { type Arguments, readArguments } from './commands/read-arguments';
+
+/** Run one command. Each loads only what it needs. */
+async function run(args: Arguments): Promise<number> {
+  if (args.help) {
+    const { usage } = await import('./commands/usage');
+    process.stdout.write(usage);
+    return DONE;
+  }
+  if (args.version) {
+    const { version } = await import('./commands/version');
+    process.stdout.write(`lampkeeper ${version}\n`);
+    return DONE;
+  }
+  switch (args.command) {
+    case 'plan':
+      return (await import('./commands/plan-command')).planCommand(args);
+    case 'check':
+      return (await import('./commands/check-command')).checkCommand(args);
+    case 'schema':
+      return (await import('./commands/schema-command')).schemaCommand(args);
+    case 'calc':
+      return (await import('./commands/calc-command')).calcCommand(args);
+    default:
+      return (await import('./commands/interview-command')).interviewCommand(args);
+  }
+}
+
+// A reader that goes away (a pager closed early) is no failure of ours.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  process.exit(error.code === 'EPIPE' ? DONE : FAILED);
+});
+
+const args = readArguments(process.argv.slice(2));
+if ('wrong' in args) {
+  process.stderr.write(`${args.wrong}\n`);
+  process.exitCode = WRONG_USAGE;
+} else {
+  run(args).then(
+    (code) => {
+      process.exitCode = code;
+    },
+    (error) => {
+      const what = error instanceof Error ? error.message : String(error);
+      process.stderr.write(
+        `This is a fault in lampkeeper itself, not in what you typed: ${what}\nYour answers are safe in the files it named. Please report it with the command you used.\n`,
+      );
+      process.exitCode = FAILED;
+    },
+  );
+}

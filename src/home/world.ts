@@ -5,11 +5,9 @@ import { hourlyTemperatureC } from '../physics/weather/hourly-temperature';
 import { type Weather, weatherYears } from '../physics/weather/weather-years';
 import { panelAssumption } from '../tables/panel-figures';
 import { persistenceFigures } from '../tables/weather-persistence';
-import type { Home } from './home';
+import type { Home, Load } from './home';
 import { hourlyLoadKw } from './hourly-load';
 import { panelTraits, type Roof, roofOf } from './roof';
-
-export type Scope = 'must' | 'good' | 'all';
 
 /** Years of weather drawn for a plan, and the seed that gives the same ones again. */
 export const WEATHER_YEARS = 100;
@@ -24,7 +22,7 @@ export class World {
   private readonly weather: Weather;
   private air: Float32Array | null = null;
   private sun: Float32Array | null = null;
-  private readonly loads = new Map<Scope, Float64Array>();
+  private readonly loads = new Map<string, Float64Array>();
 
   constructor(
     private readonly home: Home,
@@ -48,12 +46,13 @@ export class World {
     return this.air;
   }
 
-  /** What the loads of a scope draw, kW, heating and cooling by the hour's temperature. */
-  loadKw(scope: Scope): Float64Array {
-    const kept = this.loads.get(scope);
+  /** What these loads draw, kW, heating and cooling by the hour's temperature. */
+  loadKw(loads: readonly Load[]): Float64Array {
+    const key = loads.map((load) => load.id).join(' ');
+    const kept = this.loads.get(key);
     if (kept !== undefined) return kept;
-    const made = hourlyLoadKw(this.loadsOf(scope), this.airC(), this.home.site.place.climate);
-    this.loads.set(scope, made);
+    const made = hourlyLoadKw(loads, this.airC(), this.home.site.place.climate);
+    this.loads.set(key, made);
     return made;
   }
 
@@ -62,11 +61,6 @@ export class World {
     if (this.roof === null) return null;
     this.sun ??= this.makeSun(this.roof);
     return this.sun;
-  }
-
-  private loadsOf(scope: Scope) {
-    const ranks = { must: ['must'], good: ['must', 'good'], all: ['must', 'good', 'wait'] }[scope];
-    return this.home.loads.filter((load) => ranks.includes(load.rank));
   }
 
   private makeSun(roof: Roof): Float32Array {

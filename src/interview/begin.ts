@@ -1,4 +1,4 @@
-import { formatQuantity } from '../quantity/format-quantity';
+import { exactQuantity } from '../quantity/exact-quantity';
 import { type Answer, type Answers, NOT_SURE } from './answers';
 import type { Question } from './question';
 import { offered, questionAt, relevant } from './relevant';
@@ -46,7 +46,7 @@ export function show(context: Context, state: State, id: string): State {
 
 function typedFor(question: Question, answer: Answer | undefined): string {
   if (answer === undefined || answer === NOT_SURE || Array.isArray(answer)) return '';
-  if (typeof answer === 'number') return formatQuantity(answer, question.unit ?? 'count');
+  if (typeof answer === 'number') return exactQuantity(answer, question.unit ?? 'count');
   return question.choices === undefined ? String(answer) : '';
 }
 

@@ -13,7 +13,7 @@ export function electricianPoints(
   const points: string[] = [];
   if (wiredKinds.includes(route.kind)) points.push(...quotePoints(home, route));
   for (const caution of cautions) {
-    if (caution.who.includes('licensed electrician')) points.push(caution.says);
+    if (caution.who[0] === 'licensed electrician') points.push(firstSentence(caution.says));
   }
   return points;
 }
@@ -37,6 +37,11 @@ function quotePoints(home: Home, route: Route): string[] {
     "The code edition in force, local amendments, the load calculation, the bus check, grounding and the one neutral bond are the electrician's and the inspector's to decide.",
   );
   return points;
+}
+
+/** The rest of a caution stands under the cautions. */
+function firstSentence(says: string): string {
+  return `${says.split(/(?<=[.!?]) /)[0]}`;
 }
 
 function serviceLine({ facts }: Home): string {

@@ -1,13 +1,13 @@
 import type { Home } from '../home/home';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
-import { listOf } from './list-of';
+import { inSentence, listOf } from './list-of';
 
 /** The job of this home in three sentences: what must run and for how long, how hard that is, what it takes in a day. */
 export function jobOf(home: Home): string[] {
   const must = home.demand.must;
   const names = home.loads
     .filter((l) => l.rank === 'must' && !l.offInOutage)
-    .map((l) => l.name.toLowerCase());
+    .map((l) => inSentence(l.name));
   const hours = formatQuantity(home.goalHours.value, 'h');
   const season =
     home.goalSeasons.length > 1 ? 'in winter and in summer' : `in ${home.goalSeasons[0]}`;
@@ -31,8 +31,8 @@ export function jobOf(home: Home): string[] {
   const day = must.kwhPerDay[season1];
   const kwh = formatRange(day.low, day.value, day.high, 'kWh');
   return [
-    `Keep ${listOf(names)} running for ${hours} ${season}.`,
-    `All at once that is ${watts}; the hardest moment, when ${must.hardestStart === null ? 'everything is switched on' : `the ${must.hardestStart.toLowerCase()} starts`}, asks for ${start}.`,
+    `Keep the ${listOf(names)} running for ${hours} ${season}.`,
+    `All at once that is ${watts}; the hardest moment, when ${must.hardestStart === null ? 'everything is switched on' : `the ${inSentence(must.hardestStart)} starts`}, asks for ${start}.`,
     `A hard ${season1} day takes ${kwh}.`,
   ];
 }

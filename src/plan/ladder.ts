@@ -25,7 +25,6 @@ const comfortFirst = [
   'room-ac',
   'mini-split',
   'water-heater',
-  'lights-led',
 ];
 /** What protects people or the house stays to the last rung. */
 const keepToTheEnd = [
@@ -36,12 +35,16 @@ const keepToTheEnd = [
   'pellet-stove',
   'phone-charging',
   'waste',
+  'lights-led',
 ];
+
+/** A sump pump, a light and a phone go last of all. */
+const lastOn = ['sump', 'phone-charging', 'lights-led'];
 
 /** The order in which things go off, from the start of the outage down to what only life support keeps. */
 export function ladderOf(home: Home, route: Route): LadderStep[] {
   const carried = new Set(route.carries);
-  const on = home.loads.filter((load) => carried.has(load.name));
+  const on = home.loads.filter((load) => carried.has(load.name)).map(keepMedical);
   const groups: { atPercent: number; loads: Load[]; why: string }[] = [
     {
       atPercent: LEVELS.good,
@@ -62,7 +65,9 @@ export function ladderOf(home: Home, route: Route): LadderStep[] {
           !comfortFirst.includes(l.id) &&
           !keepToTheEnd.includes(l.id),
       ),
-      why: 'run only as needed: the refrigerator to stay at 40 °F or below by thermometer, pumps at set times',
+      why: on.some((l) => l.id === 'fridge')
+        ? 'run only as needed: the refrigerator to stay at 40 °F or below by thermometer, pumps at set times'
+        : 'run only as needed, at set times',
     },
   ];
   const steps = [fromTheStart(home, carried)];
@@ -82,6 +87,11 @@ export function ladderOf(home: Home, route: Route): LadderStep[] {
   return steps;
 }
 
+/** A device somebody needs for health never goes off, whether life hangs on it or not. */
+function keepMedical(load: Load): Load {
+  return load.restsOn.includes('medical-devices') ? { ...load, life: true } : load;
+}
+
 function fromTheStart(home: Home, carried: ReadonlySet<string>): LadderStep {
   const off = home.loads.filter((load) => !carried.has(load.name));
   return {
@@ -96,7 +106,7 @@ function fromTheStart(home: Home, carried: ReadonlySet<string>): LadderStep {
 function lastStep(on: readonly Load[]): LadderStep {
   const life = on.filter((load) => load.life).map((load) => load.name);
   const rest = on
-    .filter((load) => !load.life && keepToTheEnd.includes(load.id))
+    .filter((load) => !load.life && keepToTheEnd.includes(load.id) && !lastOn.includes(load.id))
     .map((load) => load.name);
   return {
     atPercent: 15,
@@ -106,7 +116,7 @@ function lastStep(on: readonly Load[]): LadderStep {
     why:
       life.length > 0
         ? `only ${life.join(' and ')} stays on: you should already be leaving`
-        : 'the last of it is for light and a phone: you should already be leaving',
+        : 'what is left is for a light, a phone and a sump pump: you should already be leaving',
   };
 }
 

@@ -3,9 +3,10 @@ import type { Home } from '../home/home';
 import { WEATHER_SEED, WEATHER_YEARS, World } from '../home/world';
 import type { Answers } from '../interview/answers';
 import type { Interview } from '../interview/question';
-import { advise } from '../routes/advise';
+import { type Advice, advise } from '../routes/advise';
 import { allRoutes } from '../routes/all-routes';
 import { findings } from '../rules/find';
+import type { Finding } from '../rules/rule';
 import { assumptionsOf } from './assumptions';
 import { electricianPoints } from './electrician-points';
 import { jobOf } from './job';
@@ -27,8 +28,7 @@ export function makePlan(interview: Interview, answers: Answers, asOf: string): 
   const widths = widthsOf(interview);
   const routes = allRoutes(home, new World(home), widths);
   const advice = advise(home, routes);
-  const discussed = [advice.route, ...advice.beside].map((route) => route.kind);
-  const cautions = findings(home, discussed);
+  const cautions = cautionsFor(home, advice);
   const toFindOut = worthFindingOut(interview, answers, home, widths);
   const answered = new Set(Object.keys(answers));
   const draftBecause = whyDraft(home, interview);
@@ -57,6 +57,17 @@ export function makePlan(interview: Interview, answers: Answers, asOf: string): 
     leavingPoint: leavingPoint(home),
     sources: sourcesOf(home, routes, cautions),
   };
+}
+
+/** What the rules say of the route advised, and of the others only what can kill. */
+function cautionsFor(home: Home, advice: Advice): Finding[] {
+  const own = findings(home, [advice.route.kind]);
+  const others = findings(
+    home,
+    advice.beside.map((route) => route.kind),
+  );
+  const more = others.filter((c) => c.severity === 5 && own.every((o) => o.id !== c.id));
+  return [...own, ...more].sort((a, b) => b.severity - a.severity);
 }
 
 /** Why the plan stays a draft: unknown life support, no second source, or a question that matters most unanswered. */

@@ -150,7 +150,7 @@ function cautions(plan: Plan): string[] {
 
 function sayCaution(caution: Finding): string {
   const who = caution.who.join(', ');
-  const unknown = caution.careful ? ` Shown because ${caution.because}.` : '';
+  const unknown = caution.careful ? ` Shown because an answer is missing: ${caution.because}` : '';
   return `${caution.says} (Who: ${who}.)${unknown}`;
 }
 

@@ -13,6 +13,13 @@ const fuelHeaters: Readonly<Record<string, string>> = {
   pellet: 'pellet-stove',
 };
 
+const heaterNames: Readonly<Record<string, string>> = {
+  'furnace-gas': 'Furnace',
+  'furnace-oil': 'Oil furnace',
+  boiler: 'Boiler',
+  'pellet-stove': 'Pellet stove',
+};
+
 /** Whatever of the heating uses electricity. A wood stove and a gas heater without a plug use none. */
 export function heating(context: LoadContext): Load[] {
   const kind = context.facts.value('heat-main');
@@ -45,6 +52,7 @@ function fuelHeater(context: LoadContext, row: string): Load {
         });
   const rank = rankOf(context.facts, ['heat']);
   return makeLoad(row, {
+    name: heaterNames[row],
     rank,
     runningWatts,
     follows: 'cold',

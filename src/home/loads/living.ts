@@ -27,13 +27,24 @@ export function living(context: LoadContext): Load[] {
     loads.push(
       makeLoad('lights-led', { name: 'Lights', rank: rank('lights'), restsOn: ['must-run'] }),
     );
-    loads.push(makeLoad('phone-charging', { rank: rank('phones'), restsOn: ['must-run'] }));
-    loads.push(makeLoad('house-standby', { rank: 'wait', wired: true, restsOn: [] }));
+    loads.push(
+      makeLoad('phone-charging', { name: 'Phones', rank: rank('phones'), restsOn: ['must-run'] }),
+    );
+    loads.push(
+      makeLoad('house-standby', {
+        name: 'What is always on',
+        rank: 'wait',
+        wired: true,
+        restsOn: [],
+      }),
+    );
     loads.push(makeLoad('microwave', { rank: rank('cooking'), restsOn: ['must-run'] }));
   }
   const internet = internetRows[String(facts.value('internet-kind'))];
   if (internet !== undefined) {
-    loads.push(makeLoad(internet, { rank: rank('internet'), restsOn: ['internet-kind'] }));
+    loads.push(
+      makeLoad(internet, { name: 'Internet', rank: rank('internet'), restsOn: ['internet-kind'] }),
+    );
   }
   loads.push(...work(context));
   if (facts.is('cook-main', 'electric')) {

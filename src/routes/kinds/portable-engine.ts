@@ -1,5 +1,5 @@
 import type { Widths } from '../../home/answer-figure';
-import type { Home, Rank } from '../../home/home';
+import type { Home, Rank, Season } from '../../home/home';
 import type { RouteKind } from '../../home/route-kind';
 import { formatQuantity } from '../../quantity/format-quantity';
 import type { EngineFuel } from '../../tables/fuels';
@@ -145,8 +145,32 @@ function describe(home: Home, widths: Widths, it: Described): Route {
     gap: '5 to 30 minutes, and somebody must be home to start it',
     lasting: lastingOf(home, fuel),
     parts: partsOf(sort, own, ratedWatts, fitted),
-    notes: notesOf(home, fitted, ratedWatts, refill),
+    notes: [...notesOf(home, fitted, ratedWatts, refill), blockNote(fitted, fuel, season)],
   });
+}
+
+/** Hours in which an engine with real work to do would be run: 6 to 9 and 17 to 21. */
+const BLOCKS = Array.from({ length: 24 }, (_, h) =>
+  (h >= 6 && h < 9) || (h >= 17 && h < 21) ? 1 : 0,
+);
+
+/** What running in blocks would burn; the house is without power between them. */
+function blockNote(fitted: Fitted, fuel: FuelUse, season: Season): string {
+  const blocks = fuelUse({
+    engine: 'portable',
+    fuel: fuel.fuel as EngineFuel,
+    ratedKw: fitted.step.watts / 1000,
+    wattsByHour: fitted.demand.wattsByHour[season],
+    runsByHour: BLOCKS,
+    atHand: fuel.atHand,
+  });
+  const perDay = formatQuantity(blocks.perDay.value, blocks.unit);
+  const hours = fuelHours(blocks);
+  const lasts =
+    hours === null
+      ? ''
+      : `, and the fuel lasts about ${formatQuantity(Math.round(hours.value), 'h')}`;
+  return `Run only from 6 to 9 in the morning and 5 to 9 in the evening it burns about ${perDay} a day${lasts}; between those hours the house is without power.`;
 }
 
 export function hardestSeason(home: Home, fitted: Fitted) {

@@ -1,0 +1,145 @@
+import { existsSync } from 'node:fs';
+import { resolve as resolvePath } from 'node:path';
+import interview from '#compiled/questions.js';
+import type { Later } from '../faces/door';
+import type { Answers } from '../interview/answers';
+import { begin } from '../interview/begin';
+import type { Context, State } from '../interview/state';
+import { homeFileName, nameOfFile } from '../store/home-file';
+import { mayColor, whyLines } from './choose-face';
+import { DONE, FAILED, INTERRUPTED, WRONG_USAGE } from './exit-codes';
+import type { Arguments } from './read-arguments';
+
+/** What one run of the interview keeps in mind: which file, since when. */
+interface Sitting {
+  readonly args: Arguments;
+  /** The file named on the command line. */
+  readonly given: string | null;
+  asOf: string;
+  answers: Answers;
+}
+
+/** `lampkeeper [interview] [FILE]`: ask, keep, and write the plan. */
+export async function interviewCommand(args: Arguments): Promise<number> {
+  const [given = null, ...more] = args.rest;
+  if (more.length > 0) {
+    process.stderr.write('interview takes one home file, or none.\n');
+    return WRONG_USAGE;
+  }
+  const sitting: Sitting = { args, given, asOf: args.asOf ?? today(), answers: {} };
+  if (given !== null) {
+    const failed = await takeUp(sitting, given);
+    if (failed !== null) {
+      process.stderr.write(`${failed}\n`);
+      return FAILED;
+    }
+  }
+  const context = contextOf(sitting);
+  const start = begin(context, sitting.answers);
+  const state = await ask(sitting, context, start);
+  return close(sitting, state);
+}
+
+/** Read the home begun before, or note the name of a new one. */
+async function takeUp(sitting: Sitting, path: string): Promise<string | null> {
+  const name = nameOfFile(path).toLowerCase();
+  if (!existsSync(path)) {
+    sitting.answers = { 'home-name': name };
+    return null;
+  }
+  const { homeFromFile } = await import('./home-from-file');
+  const home = homeFromFile(path, sitting.args.asOf);
+  if (!home.ok) return home.says;
+  sitting.asOf = home.asOf;
+  sitting.answers = { ...home.answers, 'home-name': name };
+  return null;
+}
+
+function contextOf(sitting: Sitting): Context {
+  const taken = (name: string) => existsSync(homeFileName(name)) && !isGiven(sitting, name);
+  return {
+    interview,
+    short: sitting.args.short,
+    nameProblem: (name) =>
+      taken(name)
+        ? `A home called "${name}" is in this folder already. Type another name; or stop, and go on with it by: lampkeeper ${homeFileName(name)}`
+        : null,
+    spareName: () => {
+      const free = ['my-home', ...Array.from({ length: 98 }, (_, i) => `my-home-${i + 2}`)];
+      return free.find((name) => !taken(name)) ?? 'my-home-100';
+    },
+  };
+}
+
+function isGiven(sitting: Sitting, name: string): boolean {
+  if (sitting.given === null) return sitting.answers['home-name'] === name;
+  return resolvePath(sitting.given) === resolvePath(homeFileName(name));
+}
+
+async function ask(sitting: Sitting, context: Context, start: State): Promise<State> {
+  const { stdin, stdout, env } = process;
+  const color = mayColor(env, sitting.args.color);
+  const door = { context, start, later: later(sitting), color, stdin, stdout };
+  if (whyLines({ env, stdin, stdout, plain: sitting.args.plain }) !== null) {
+    const { runLines } = await import('../faces/lines/run-lines');
+    return runLines(door);
+  }
+  if (!color) env.FORCE_COLOR = '0';
+  const { runScreen } = await import('../faces/screen/run-screen');
+  return runScreen(door);
+}
+
+/** What the first question does not need is loaded while it is being read. */
+function later(sitting: Sitting): Promise<Later> {
+  return new Promise((resolve, reject) => {
+    setTimeout(() => {
+      import('./later').then(
+        ({ makeLater }) => resolve(makeLater(() => fileOf(sitting), sitting, interview)),
+        reject,
+      );
+    }, 60);
+  });
+}
+
+/** The file of this home: the one named at the start, else NAME.home.yaml in this folder. */
+function fileOf(sitting: Sitting): string | null {
+  if (sitting.given !== null) return sitting.given;
+  const name = sitting.answers['home-name'];
+  return typeof name === 'string' ? homeFileName(name) : null;
+}
+
+async function close(sitting: Sitting, state: State): Promise<number> {
+  sitting.answers = state.answers;
+  const file = fileOf(sitting);
+  const kept = file !== null && existsSync(file) ? file : null;
+  const goOn = kept === null ? '' : `Your answers are in ${kept}.\nTo go on: lampkeeper ${kept}\n`;
+  switch (state.ending) {
+    case 'interrupted':
+      process.stderr.write(kept === null ? 'Stopped. Nothing was kept yet.\n' : `Stopped. ${goOn}`);
+      return process.env.npm_lifecycle_event === 'start' ? DONE : INTERRUPTED;
+    case 'danger':
+      process.stderr.write(
+        `Stopped, so that you can deal with it now. Come back when everyone is safe.\n${goOn}`,
+      );
+      return DONE;
+    case 'plan': {
+      const { finishWithPlan } = await import('./finish-with-plan');
+      return finishWithPlan({
+        answers: state.answers,
+        asOf: sitting.asOf,
+        file,
+        args: sitting.args,
+      });
+    }
+    default:
+      process.stderr.write(kept === null ? 'Stopped. Nothing was kept yet.\n' : goOn);
+      return DONE;
+  }
+}
+
+/** Today, by the clock of the person at the keyboard, YYYY-MM-DD. */
+function today(): string {
+  const now = new Date();
+  const two = (n: number) => String(n).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

@@ -1,0 +1,26 @@
+export const usage = `Lampkeeper asks about your home in plain words and ends with a plan for power cuts.
+
+  lampkeeper                         start the interview, in this folder
+  lampkeeper kim.home.yaml           go on with a home begun before
+  lampkeeper plan kim.home.yaml      print the plan of a home
+  lampkeeper plan kim.home.yaml --out papers
+                                     write its papers into a folder
+  lampkeeper check kim.home.yaml     say what is wrong in a home file, line by line
+  lampkeeper schema home             the form of a home file, for editors (or: schema plan)
+  lampkeeper calc                    list the single computations
+  lampkeeper calc pump-power gpm=10 head=275
+
+Options
+  --short          interview: only the questions that matter most, for a short consult
+  --plain          interview: line by line, for screen readers and plain terminals
+  --no-color       no color (also: NO_COLOR, TERM=dumb)
+  --as-of DATE     count ages of figures from this day (YYYY-MM-DD)
+  --out DIR        plan: write NAME.plan.yaml and NAME.plan.md there
+  --json           plan, calc: print data instead of words
+  --force          plan: replace a plan file that somebody changed
+  --help           this page
+  --version        the version
+
+It uses no network and sends nothing anywhere. Answers stay in the files it names.
+Exit: 0 done, 1 failed, 2 called the wrong way, 130 interrupted.
+`;

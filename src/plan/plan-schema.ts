@@ -1,0 +1,176 @@
+import { z } from 'zod';
+import { routeKinds } from '../home/route-kind';
+import { PLAN_SCHEMA_VERSION } from './plan';
+
+const figure = z.strictObject({
+  value: z.number().describe('Likely value.'),
+  low: z.number(),
+  high: z.number(),
+  unit: z.string(),
+  from: z.string().describe('Where it comes from, the source in square brackets.'),
+});
+const bySeason = z.strictObject({ winter: figure, summer: figure, mild: figure });
+const hours = z.array(z.number()).length(24);
+const lines = z.array(z.string());
+const kind = z.enum(routeKinds);
+
+const load = z.strictObject({
+  id: z.string(),
+  name: z.string(),
+  rank: z.enum(['must keep running', 'good to have', 'can wait']),
+  lifeSupport: z.boolean(),
+  volts: z.union([z.literal(120), z.literal(240)]),
+  running: figure,
+  apparent: figure,
+  startingCurrent: z.union([figure, z.string()]),
+  starting: z.union([figure, z.string()]),
+  energy: bySeason,
+  shareByHour: hours,
+  offInOutage: z.boolean(),
+  restsOn: lines.describe('Questions whose answers it rests on.'),
+});
+
+const demand = z.strictObject({
+  running: figure,
+  apparent: figure,
+  starting: figure,
+  hardestStart: z.string(),
+  energy: bySeason,
+  wattsByHour: z.strictObject({ winter: hours, summer: hours, mild: hours }),
+  needs240Volts: z.boolean(),
+});
+
+const route = z.strictObject({
+  kind,
+  title: z.string(),
+  verdict: z.enum(['works', 'works-if', 'cannot']),
+  cannotBecause: lines,
+  worksIf: lines,
+  carries: lines,
+  leavesOut: z.array(z.strictObject({ name: z.string(), why: z.string(), must: z.boolean() })),
+  power: z.union([
+    z.strictObject({
+      continuousWatts: z.number(),
+      startVa: z.number(),
+      asksRunning: figure,
+      asksStarting: figure,
+    }),
+    z.literal('none'),
+  ]),
+  nameplateKwh: z.union([z.number(), z.literal('none')]),
+  usableKwh: z.union([z.number(), z.literal('none')]),
+  solarKw: z.union([z.number(), z.literal('none')]),
+  sizeByOdds: z.union([
+    z.strictObject({ nineOutagesInTenKwh: z.number(), nineYearsInTenKwh: z.number() }),
+    z.literal('not sized by odds'),
+  ]),
+  fuel: z.union([
+    z.strictObject({
+      fuel: z.string(),
+      perDay: figure,
+      atHand: z.union([figure, z.literal('piped')]),
+    }),
+    z.literal('none'),
+  ]),
+  gap: z.string(),
+  lasts: z.string(),
+  lastsHours: z.union([figure, z.literal('no end foreseen')]),
+  reachesGoal: z.boolean(),
+  cost: figure,
+  parts: z.array(z.strictObject({ name: z.string(), cost: figure, year: z.number() })),
+  notes: lines,
+});
+
+/** The form of a plan file. */
+export const planSchema = z.strictObject({
+  lampkeeperPlan: z.literal(PLAN_SCHEMA_VERSION),
+  schemaVersion: z.literal(PLAN_SCHEMA_VERSION),
+  name: z.string(),
+  asOf: z.string(),
+  seed: z.number().int().describe('Seed of the drawn weather years.'),
+  weatherYears: z.number().int(),
+  state: z.enum(['draft', 'complete']),
+  draftBecause: lines,
+  job: lines.describe('The job of this home in three sentences.'),
+  place: z.strictObject({
+    basis: z.string(),
+    stations: z.string(),
+    warnings: lines,
+    state: z.string(),
+    elevation: figure,
+    coldF: z.number(),
+    hotF: z.number(),
+  }),
+  goal: z.strictObject({ hours: figure, seasons: z.array(z.enum(['winter', 'summer', 'mild'])) }),
+  lifeSupport: z.enum(['yes', 'no', 'unknown']),
+  loads: z.array(load),
+  demand: z.strictObject({ mustRun: demand, mustAndGood: demand, everything: demand }),
+  billCheck: z.strictObject({
+    verdict: z.enum(['not-possible', 'fits', 'loads-over-bill', 'loads-likely-high']),
+    says: z.string(),
+    bill: figure.optional(),
+    loads: figure.optional(),
+    season: z.enum(['winter', 'summer', 'mild']).optional(),
+  }),
+  outlook: z.strictObject({
+    ordinaryTimes: figure,
+    ordinaryHours: figure,
+    majorTimes: figure,
+    majorHours: figure,
+    chanceOfGoalInTenYears: figure,
+    evidence: z.literal('weak'),
+  }),
+  advised: z.strictObject({ route: kind, because: z.string() }),
+  beside: z.array(kind),
+  wholeJob: z.string(),
+  routes: z.array(route),
+  willNotDo: lines,
+  cautions: z.array(
+    z.strictObject({
+      id: z.string(),
+      severity: z.number().int().min(1).max(5),
+      says: z.string(),
+      who: lines,
+      because: z.string(),
+      careful: z.boolean().describe('Shown because an answer is missing, not because of one.'),
+      proof: z.string(),
+      cite: z.string(),
+    }),
+  ),
+  electrician: lines,
+  ladder: z.array(
+    z.strictObject({
+      atPercent: z.number(),
+      switchOff: lines,
+      savesWatts: z.number(),
+      gainsHours: z.union([z.number(), z.literal('not counted')]),
+      why: z.string(),
+    }),
+  ),
+  leavingPoint: lines,
+  toFindOut: z.array(
+    z.strictObject({
+      question: z.string(),
+      says: z.string(),
+      how: z.string(),
+      safety: z.boolean(),
+      changes: z.number(),
+    }),
+  ),
+  assumptions: z.array(
+    z.strictObject({
+      question: z.string(),
+      says: z.string(),
+      assumed: z.string(),
+      because: z.string(),
+      asked: z.boolean(),
+    }),
+  ),
+  nextSteps: z.array(z.strictObject({ what: z.string(), who: z.string() })),
+  sources: lines,
+});
+
+/** The same as JSON Schema, for editors. */
+export function planJsonSchema(): unknown {
+  return z.toJSONSchema(planSchema, { target: 'draft-2020-12' });
+}

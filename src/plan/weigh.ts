@@ -1,0 +1,59 @@
+import { seasonsOf, widthsOf } from '../home/build-home';
+import { type ClimateHours, climateHours } from '../home/climate-hours';
+import { demandOf } from '../home/demand';
+import { Facts } from '../home/facts';
+import type { Load, Season } from '../home/home';
+import { allLoads } from '../home/loads/all-loads';
+import { siteOf } from '../home/site';
+import type { Answers } from '../interview/answers';
+import { NOT_SURE } from '../interview/answers';
+import type { Interview } from '../interview/question';
+import { resolve } from '../interview/resolve';
+import type { Draft } from './draft';
+
+/**
+ * A scale for the draft beside the question: what the answers given so far add up to. Only answers that were
+ * given, or given as "not sure", count. The climate is looked up once for each ZIP code.
+ */
+export function weigher(interview: Interview): (answers: Answers) => Draft {
+  const widths = widthsOf(interview);
+  const climates = new Map<string, ClimateHours>();
+  return (answers) => {
+    const facts = new Facts(resolve(interview.questions, answers, 'leave'));
+    const loads = allLoads({ facts, widths, climate: climateAt(facts, climates) });
+    const must = loads.filter((load) => mustNow(facts, load));
+    const season = seasonShown(facts, must);
+    const demand = must.length > 0 ? demandOf(must, seasonsOf(facts)) : null;
+    return {
+      loads: loads.map(({ id, name, rank, runningWatts }) => ({ id, name, rank, runningWatts })),
+      runningWatts: demand?.runningWatts ?? null,
+      startVa: demand?.startVa ?? null,
+      kwhPerDay: demand?.kwhPerDay[season] ?? null,
+      day: `a hard ${season} day`,
+      unsureCount: Object.values(answers).filter((answer) => answer === NOT_SURE).length,
+      lines: [],
+    };
+  };
+}
+
+/** Until the ranking is asked, every load that may run in an outage counts; then only what must. */
+function mustNow(facts: Facts, load: Load): boolean {
+  if (load.offInOutage) return false;
+  return facts.applies('must-run') ? load.rank === 'must' : true;
+}
+
+function climateAt(facts: Facts, climates: Map<string, ClimateHours>): ClimateHours | null {
+  const zip = facts.value('home-zip');
+  if (typeof zip !== 'string') return null;
+  const kept = climates.get(zip);
+  if (kept !== undefined) return kept;
+  const made = climateHours(siteOf(facts).place.climate);
+  climates.set(zip, made);
+  return made;
+}
+
+/** The season whose day asks most among those wished for. */
+function seasonShown(facts: Facts, must: readonly Load[]): Season {
+  const energy = (season: Season) => must.reduce((sum, l) => sum + l.kwhPerDay[season].value, 0);
+  return seasonsOf(facts).reduce((a, b) => (energy(b) > energy(a) ? b : a));
+}

@@ -1,0 +1,28 @@
+/** First key of a home file, with the version of its form. */
+export const HOME_KEY = 'lampkeeperHome';
+export const HOME_VERSION = 1;
+/** A home file is a page or two; anything much larger is something else. */
+export const MOST_BYTES = 1_000_000;
+
+/** Something wrong in a home file: where, what, and what to do. Line and column count from 1. */
+export interface Fault {
+  readonly line: number;
+  readonly column: number;
+  readonly says: string;
+}
+
+/** "FILE:12:3: ..." as editors understand it. */
+export function sayFault(file: string, { line, column, says }: Fault): string {
+  return `${file}:${line}:${column}: ${says}`;
+}
+
+/** The file that holds the home of this name. */
+export function homeFileName(name: string): string {
+  return `${name}.home.yaml`;
+}
+
+/** The name in the name of a home file: "kim.home.yaml" and "kim.yaml" are both "kim". */
+export function nameOfFile(path: string): string {
+  const base = path.replace(/^.*[\\/]/, '');
+  return base.replace(/(\.home)?\.ya?ml$/i, '');
+}

@@ -1,0 +1,65 @@
+import { z } from 'zod';
+import { NOT_SURE } from '../interview/answers';
+import type { Interview, Question } from '../interview/question';
+import { sayUnit } from '../interview/words';
+import { HOME_KEY, HOME_VERSION } from './home-file';
+
+/** The form of a home file, question by question with its wording and unit. */
+export function homeSchema(interview: Interview) {
+  const answers = Object.fromEntries(
+    interview.questions.map((question) => [question.id, answerSchema(question).optional()]),
+  );
+  return z.strictObject({
+    [HOME_KEY]: z.literal(HOME_VERSION).describe('Form of this file.'),
+    asOf: z
+      .string()
+      .regex(/^\d{4}-\d{2}-\d{2}$/)
+      .describe('Day from which ages are counted, YYYY-MM-DD.')
+      .optional(),
+    answers: z
+      .strictObject(answers)
+      .describe('Answers by question. What is missing counts as "not sure".'),
+  });
+}
+
+/** The same as JSON Schema, for editors. */
+export function homeJsonSchema(interview: Interview): unknown {
+  return z.toJSONSchema(homeSchema(interview), { target: 'draft-2020-12' });
+}
+
+function answerSchema(question: Question) {
+  const notSure = z.literal(NOT_SURE);
+  const about = { title: question.says, description: describe(question) };
+  switch (question.kind) {
+    case 'choice':
+      return z.union([choice(question), notSure]).meta(about);
+    case 'choices':
+      return z.union([z.array(choice(question)).min(1), notSure]).meta(about);
+    case 'number':
+      return z
+        .union([z.number(), z.string()])
+        .meta({ ...about, unit: question.unit, possible: question.possible });
+    default:
+      return z.string().meta(about);
+  }
+}
+
+function choice(question: Question) {
+  const ids = question.choices!.map((one) => one.id) as [string, ...string[]];
+  return z.enum(ids);
+}
+
+function describe(question: Question): string {
+  const lines = [question.ask, `Hint: ${question.hint}.`];
+  if (question.unit !== undefined) {
+    const [low, high] = question.possible!;
+    lines.push(
+      `In ${sayUnit(question.unit)}, ${low} to ${high}, with its unit: "${low} ${question.unit}", or "${NOT_SURE}".`,
+    );
+  }
+  if (question.choices !== undefined) {
+    lines.push(question.choices.map((one) => `${one.id}: ${one.label}`).join('; '));
+  }
+  lines.push(`Not sure: ${question.unsure.because}`);
+  return lines.join(' ');
+}

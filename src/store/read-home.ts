@@ -1,0 +1,224 @@
+import { readFileSync, statSync } from 'node:fs';
+import { isMap, isScalar, isSeq, LineCounter, type Node, type Pair, parseDocument } from 'yaml';
+import { type Answer, NOT_SURE } from '../interview/answers';
+import { checkTyped, outside } from '../interview/check-answer';
+import type { Interview, Question } from '../interview/question';
+import { parseQuantity } from '../quantity/parse-quantity';
+import { type Fault, HOME_KEY, HOME_VERSION, MOST_BYTES } from './home-file';
+import { saySystemError } from './say-system-error';
+
+export type ReadHome =
+  | { readonly ok: true; readonly asOf: string | null; readonly answers: Record<string, Answer> }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
+
+/** Read a home file. Never throws: a file that cannot be read, or is not sound, comes back as faults. */
+export function readHome(path: string, interview: Interview): ReadHome {
+  try {
+    if (statSync(path).size > MOST_BYTES) {
+      return faulty('this file is far too large for a home file. Check that it is the right one.');
+    }
+    return parseHome(readFileSync(path, 'utf8'), interview);
+  } catch (error) {
+    return faulty(saySystemError(error, 'read', path));
+  }
+}
+
+/** The answers in a home file's text, or every fault in it with its place and remedy. */
+export function parseHome(text: string, interview: Interview): ReadHome {
+  const counter = new LineCounter();
+  const reader = new HomeReader(counter, interview);
+  try {
+    // Aliases are of no use here and can be made to blow up; tags are not needed either.
+    const doc = parseDocument(text, {
+      lineCounter: counter,
+      uniqueKeys: true,
+      strict: true,
+      version: '1.2',
+    });
+    for (const error of doc.errors)
+      reader.fault(error.pos[0], `${firstLine(error.message)} Mend this line first.`);
+    if (doc.errors.length === 0) reader.readTop(doc.contents);
+  } catch {
+    reader.fault(
+      0,
+      'this text could not be read as YAML. Start again from a file that lampkeeper wrote.',
+    );
+  }
+  if (reader.faults.length > 0) return { ok: false, faults: reader.faults };
+  return { ok: true, asOf: reader.asOf, answers: reader.answers };
+}
+
+class HomeReader {
+  readonly faults: Fault[] = [];
+  readonly answers: Record<string, Answer> = Object.create(null);
+  asOf: string | null = null;
+
+  constructor(
+    private readonly counter: LineCounter,
+    private readonly interview: Interview,
+  ) {}
+
+  fault(offset: number, says: string): void {
+    const { line, col } = this.counter.linePos(offset);
+    this.faults.push({ line: Math.max(1, line), column: Math.max(1, col), says });
+  }
+
+  readTop(contents: unknown): void {
+    if (!isMap(contents)) {
+      this.fault(
+        0,
+        `a home file starts with "${HOME_KEY}: ${HOME_VERSION}". Add that line at the top.`,
+      );
+      return;
+    }
+    const seen = new Set<string>();
+    for (const pair of contents.items) {
+      const key = keyOf(pair);
+      seen.add(key);
+      if (key === HOME_KEY) this.readVersion(pair);
+      else if (key === 'asOf') this.readAsOf(pair);
+      else if (key === 'answers') this.readAnswers(pair);
+      else
+        this.fault(
+          at(pair.key),
+          `"${key}" does not belong here. A home file has ${HOME_KEY}, asOf and answers.`,
+        );
+    }
+    if (!seen.has(HOME_KEY))
+      this.fault(0, `"${HOME_KEY}: ${HOME_VERSION}" is missing. Add it as the first line.`);
+    if (!seen.has('answers'))
+      this.fault(0, '"answers:" is missing. Add it, with the answers indented below.');
+  }
+
+  private readVersion(pair: Pair): void {
+    const value = scalarOf(pair.value);
+    if (value === HOME_VERSION) return;
+    this.fault(
+      at(pair.value ?? pair.key),
+      `this file is of form ${String(value)}; this program reads form ${HOME_VERSION}. Use the program that wrote it, or start a new home.`,
+    );
+  }
+
+  private readAsOf(pair: Pair): void {
+    const value = scalarOf(pair.value);
+    if (typeof value === 'string' && isDay(value)) this.asOf = value;
+    else this.fault(at(pair.value ?? pair.key), 'asOf must be a day such as "2026-11-25".');
+  }
+
+  private readAnswers(pair: Pair): void {
+    if (pair.value === null || (isScalar(pair.value) && pair.value.value === null)) return;
+    if (!isMap(pair.value)) {
+      this.fault(at(pair.value), 'answers must be lines of "question: answer", indented.');
+      return;
+    }
+    for (const answer of pair.value.items) this.readAnswer(answer);
+  }
+
+  private readAnswer(pair: Pair): void {
+    const id = keyOf(pair);
+    const question = this.interview.questions.find((q) => q.id === id);
+    if (question === undefined) {
+      this.fault(at(pair.key), `no question is called "${id}". ${nearest(id, this.interview)}`);
+      return;
+    }
+    const read = readValue(question, pair.value as Node | null);
+    if ('says' in read) this.fault(at(pair.value ?? pair.key), read.says);
+    else this.answers[id] = read.answer;
+  }
+}
+
+type Value = { answer: Answer } | { says: string };
+
+function readValue(question: Question, node: Node | null): Value {
+  if (isSeq(node)) {
+    const items = node.items.map((item) => String(scalarOf(item)));
+    return question.kind === 'choices'
+      ? choicesOf(question, items)
+      : { says: `"${question.id}" takes one answer, not a list.` };
+  }
+  const value = scalarOf(node);
+  if (value === NOT_SURE) return { answer: NOT_SURE };
+  if (value === null || value === undefined || typeof value === 'object') {
+    return { says: `"${question.id}" has no answer. Write one, or write: not sure` };
+  }
+  switch (question.kind) {
+    case 'choices':
+      return choicesOf(question, [String(value)]);
+    case 'choice':
+      return choiceOf(question, String(value));
+    case 'number':
+      return numberOf(question, value);
+    default: {
+      const checked = checkTyped(question, String(value));
+      return checked.ok ? { answer: checked.value } : { says: checked.message };
+    }
+  }
+}
+
+function choiceOf(question: Question, id: string): Value {
+  const ids = question.choices!.map((choice) => choice.id);
+  if (ids.includes(id)) return { answer: id };
+  return {
+    says: `"${id}" is not an answer to "${question.id}". Write one of: ${ids.join(', ')}, not sure`,
+  };
+}
+
+function choicesOf(question: Question, items: string[]): Value {
+  if (items.includes(NOT_SURE)) return { says: 'write "not sure" alone, without a list' };
+  const wrong = items.map((id) => choiceOf(question, id)).find((read) => 'says' in read);
+  if (wrong !== undefined) return wrong;
+  const alone = question.choices!.find((c) => c.alone && items.includes(c.id) && items.length > 1);
+  if (alone !== undefined)
+    return { says: `"${alone.id}" stands alone. Leave it out, or leave the others out.` };
+  return { answer: [...new Set(items)] };
+}
+
+function numberOf(question: Question, value: unknown): Value {
+  const unit = question.unit!;
+  const read = parseQuantity(String(value), { unit, volts: question.volts });
+  if (!read.ok)
+    return { says: `"${String(value)}" is not a number in ${unit}. Write it like: 12 ${unit}` };
+  const wrong = outside(question, read.value);
+  return wrong === null ? { answer: read.value } : { says: wrong };
+}
+
+function keyOf(pair: Pair): string {
+  return String(scalarOf(pair.key));
+}
+
+function scalarOf(node: unknown): unknown {
+  return isScalar(node)
+    ? node.value
+    : (node as { source?: unknown } | null)?.source === undefined
+      ? undefined
+      : null;
+}
+
+function at(node: unknown): number {
+  return (node as Node | null)?.range?.[0] ?? 0;
+}
+
+function faulty(says: string): ReadHome {
+  return { ok: false, faults: [{ line: 1, column: 1, says }] };
+}
+
+function firstLine(message: string): string {
+  return `${message.split('\n')[0]!.replace(/ at line \d+, column \d+:?$/, '')}.`.replace(
+    '..',
+    '.',
+  );
+}
+
+/** A real day of the calendar, written YYYY-MM-DD. */
+export function isDay(text: string): boolean {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
+  const day = new Date(`${text}T00:00:00Z`);
+  return !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text);
+}
+
+/** The question whose id is nearest to a mistyped one. */
+function nearest(id: string, interview: Interview): string {
+  const known = interview.questions.find((q) => q.id.startsWith(id.slice(0, 4)) && id.length >= 4);
+  const hint = known === undefined ? '' : `Did you mean "${known.id}"? `;
+  return `${hint}"lampkeeper schema home" lists them all.`;
+}
