@@ -1,24 +1,20 @@
-import type { Answers } from '../interview/answers';
 import type { Interview } from '../interview/question';
-import { resolve } from '../interview/resolve';
 import { figure } from '../quantity/figure';
 import { answerFigure, type Widths } from './answer-figure';
 import { checkBill } from './bill-check';
 import { climateHours } from './climate-hours';
 import { demandOf } from './demand';
-import { Facts } from './facts';
+import type { Facts } from './facts';
 import type { Home, Season } from './home';
 import { lifeSupport } from './life-support';
 import { allLoads } from './loads/all-loads';
 import { siteOf } from './site';
 
 /**
- * The home that a set of answers describes. What was not answered counts as "not sure".
+ * The home that is known by these facts. What was not answered counts as "not sure".
  * @param asOf the day the ages of figures are counted from, YYYY-MM-DD
  */
-export function buildHome(interview: Interview, answers: Answers, asOf: string): Home {
-  const facts = new Facts(resolve(interview.questions, answers, 'assume'));
-  const widths = widthsOf(interview);
+export function buildHome(facts: Facts, widths: Widths, asOf: string): Home {
   const site = siteOf(facts);
   const climate = climateHours(site.place.climate);
   const loads = allLoads({ facts, widths, climate });

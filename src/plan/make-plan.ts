@@ -1,4 +1,4 @@
-import { buildHome, widthsOf } from '../home/build-home';
+import { widthsOf } from '../home/build-home';
 import type { Home } from '../home/home';
 import { WEATHER_SEED, WEATHER_YEARS, World } from '../home/world';
 import type { Answers } from '../interview/answers';
@@ -9,6 +9,7 @@ import { findings } from '../rules/find';
 import type { Finding } from '../rules/rule';
 import { assumptionsOf } from './assumptions';
 import { electricianPoints } from './electrician-points';
+import { homeFromAnswers } from './home-from-answers';
 import { jobOf } from './job';
 import { ladderOf } from './ladder';
 import { leavingPoint } from './leaving-point';
@@ -24,7 +25,7 @@ import { worthFindingOut } from './worth-finding-out';
  * @param asOf the day ages are counted from, YYYY-MM-DD
  */
 export function makePlan(interview: Interview, answers: Answers, asOf: string): Plan {
-  const home = buildHome(interview, answers, asOf);
+  const home = homeFromAnswers(interview, answers, asOf);
   const widths = widthsOf(interview);
   const routes = allRoutes(home, new World(home), widths);
   const advice = advise(home, routes);

@@ -1,0 +1,70 @@
+// Types `npm start` into a real terminal, answers the interview with "not sure" to the end, and looks for the papers.
+import { existsSync, rmSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import pty from '@lydell/node-pty';
+import xterm from '@xterm/headless';
+
+const root = join(dirname(fileURLToPath(import.meta.url)), '..');
+const papers = ['home.yaml', 'plan.yaml', 'plan.md'].map((kind) =>
+  join(root, `drive-start.${kind}`),
+);
+for (const paper of papers) rmSync(paper, { force: true });
+
+const { CI: _, ...env } = process.env;
+const screen = new xterm.Terminal({ cols: 80, rows: 24, allowProposedApi: true });
+const program = pty.spawn('npm', ['start'], {
+  cwd: root,
+  cols: 80,
+  rows: 24,
+  env: { ...env, TERM: 'xterm-256color' },
+});
+let exit = null;
+program.onData((data) => screen.write(data));
+program.onExit(({ exitCode }) => {
+  exit = exitCode;
+});
+
+/** What stands on the screen now. */
+function shown() {
+  const { active } = screen.buffer;
+  const lines = Array.from(
+    { length: screen.rows },
+    (_, y) => active.getLine(active.baseY + y)?.translateToString(true) ?? '',
+  );
+  return lines.join('\n');
+}
+
+/** Wait for a change of the screen or the end of the program. */
+async function until(holds, what, ms = 120_000) {
+  const end = Date.now() + ms;
+  while (!holds()) {
+    if (Date.now() > end)
+      throw new Error(`waited in vain for ${what}; the screen shows:\n${shown()}`);
+    await new Promise((next) => setTimeout(next, 15));
+  }
+}
+
+await until(() => /wrong.*right now/i.test(shown().replace(/\s+/g, ' ')), 'the first question');
+program.write('1\r');
+await until(() => /Name/i.test(shown()), 'the name question');
+program.write('drive-start\r');
+await until(() => !/drive-start/.test(shown()), 'the question after the name');
+let before = '';
+while (!/Write my plan/.test(shown())) {
+  await until(() => shown() !== before && /not sure/i.test(shown()), 'the next question');
+  before = shown();
+  program.write('\t');
+}
+program.write('\r');
+await until(() => /Backup power plan/.test(shown()), 'the plan on the screen');
+program.write('\u001b');
+await until(() => exit !== null, 'the end');
+const missing = papers.filter((paper) => !existsSync(paper));
+for (const paper of papers) rmSync(paper, { force: true });
+if (exit !== 0 || missing.length > 0) {
+  console.error(`exit ${exit}; missing: ${missing.join(', ') || 'nothing'}`);
+  process.exit(1);
+}
+console.log('npm start led from the first question to three papers.');
+process.exit(0);
