@@ -1,0 +1,63 @@
+import { type EquipmentClass, equipmentCost, priceAgeYears } from '../tables/equipment-costs';
+import type { MoneyRange } from './money-range';
+
+/** One thing bought or done, with what it costs over the years. */
+export interface CostPart {
+  readonly name: string;
+  readonly cost: MoneyRange;
+  readonly upkeepPerYear: MoneyRange;
+  /** Years until it is bought again; null when it does not wear. */
+  readonly lifeYears: number | null;
+  /** Year of the price, and whether it is the household's own quote. */
+  readonly priceYear: number;
+  readonly quoted: boolean;
+  /** Can be taken along to the next home. */
+  readonly movesHouse: boolean;
+  readonly leadWeeks: { readonly low: number; readonly high: number };
+  readonly noise: string;
+}
+
+/** A household's own price for a part, $ in all, of the year it was given. */
+export interface Quote {
+  readonly dollars: number;
+  readonly year: number;
+}
+
+/** So many units of a class, at the table's range or at the household's own quote. */
+export function costPart(of: {
+  equipmentClass: EquipmentClass;
+  units?: number;
+  quote?: Quote | null;
+}): CostPart {
+  const row = equipmentCost(of.equipmentClass);
+  const { units = 1, quote = null } = of;
+  if (!(units >= 0)) throw new RangeError(`${units} units of ${of.equipmentClass}`);
+  const times = (low: number, likely: number, high: number) => ({
+    low: low * units,
+    likely: likely * units,
+    high: high * units,
+  });
+  return {
+    name: row.name,
+    cost: quote
+      ? { low: quote.dollars, likely: quote.dollars, high: quote.dollars }
+      : times(row.low, row.likely, row.high),
+    upkeepPerYear: times(row.upkeepLow, row.upkeepLikely, row.upkeepHigh),
+    lifeYears: row.lifeLikely === 0 ? null : row.lifeLikely,
+    priceYear: quote?.year ?? row.year,
+    quoted: quote !== null,
+    movesHouse: row.movesHouse,
+    leadWeeks: { low: row.leadWeeksLow, high: row.leadWeeksHigh },
+    noise: row.noise,
+  };
+}
+
+/** Sentences about prices more than two years older than `asOf` (YYYY-MM-DD). */
+export function oldPrices(parts: readonly CostPart[], asOf: string): string[] {
+  return parts.flatMap((part) => {
+    const age = priceAgeYears({ year: part.priceYear }, asOf);
+    if (age <= 2) return [];
+    const whose = part.quoted ? 'Your quote' : 'The price range';
+    return [`${whose} for "${part.name}" is from ${part.priceYear}, ${age} years old. Ask again.`];
+  });
+}
