@@ -1,0 +1,33 @@
+import { type Figure, figure } from '../quantity/figure';
+import { priceByState, statePrice } from '../tables/electricity-price';
+import { citeTable } from '../tables/table';
+import type { Tariff } from './tariff';
+import { tariffFromBill } from './tariff-from-bill';
+
+/**
+ * The tariff when the household has no bill at hand: one price at all hours, the average of its state, which already
+ * holds the fixed charge. The true price may well lie a quarter away; a price by the clock cannot be guessed.
+ */
+export function assumedTariff(state: string | null): { tariff: Tariff; price: Figure } {
+  const row = statePrice(state);
+  const value = row.centsPerKwh / 100;
+  const price = figure({
+    value,
+    low: 0.75 * value,
+    high: 1.25 * value,
+    unit: '$/kWh',
+    name: `average price of a kWh in ${row.name}`,
+    source: {
+      kind: 'assumed',
+      label: `the ${priceByState.source.year} average of ${row.name}, because you were not sure`,
+      cite: row.standing === 'memory' ? 'from memory, not re-read' : citeTable(priceByState),
+    },
+  });
+  const tariff = tariffFromBill({
+    fixedPerMonth: null,
+    energy: { kind: 'flat', price: value },
+    demand: null,
+    export: { kind: 'not-sure', price: null },
+  });
+  return { tariff: { ...tariff, name: `Assumed: average of ${row.name}` }, price };
+}
