@@ -3,6 +3,7 @@ import type { Figure } from '../quantity/figure';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
 import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
+import { inSentence, listOf } from './list-of';
 import type { Plan } from './plan';
 
 /** The plain-language summary, for the household, as Markdown that needs nothing but a reader. */
@@ -86,17 +87,20 @@ function routes(plan: Plan): string[] {
     ].join('\n'),
     'Costs are ranges to ask quotes against, never quotes.',
     ...(others.length > 0
-      ? [
-          'Also possible here:',
-          bullets(
-            others.map((r) => `${r.title}: ${carried(plan, r)}, ${short(r)}, ${say(r.costUsd)}.`),
-          ),
-        ]
+      ? ['Also possible here:', bullets(others.map((r) => otherLine(plan, r)))]
       : []),
     ...(cannot.length > 0
       ? ['Not possible here:', bullets(cannot.map((r) => `${r.title}: ${r.stops.join('; ')}.`))]
       : []),
   ];
+}
+
+/** "Power pack: 5 of 7, 43 h, $1,600 ($900 to $2,600). Without the furnace, which is wired in, not plugged in." */
+function otherLine(plan: Plan, route: Route): string {
+  const missed = route.leavesOut.filter((load) => load.must && !load.why.includes('one job'));
+  const without = missed.map((load) => `${inSentence(load.name)} (${load.why})`);
+  const rest = without.length > 0 ? ` Without ${listOf([...new Set(without)])}.` : '';
+  return `${route.title}: ${carried(plan, route)}, ${short(route)}, ${say(route.costUsd)}.${rest}`;
 }
 
 function carried(plan: Plan, route: Route): string {
@@ -138,20 +142,24 @@ function advised(plan: Plan): string[] {
 
 function cautions(plan: Plan): string[] {
   const by = (from: number, to: number) =>
-    plan.cautions.filter((c) => c.severity >= from && c.severity <= to).map(sayCaution);
+    plan.cautions
+      .filter((c) => c.severity >= from && c.severity <= to)
+      .map((c) => sayCaution(c, to <= 3));
   const groups: [string, string[]][] = [
     ['These can kill. Read them aloud once:', by(5, 5)],
     ['These can injure, burn or flood:', by(4, 4)],
-    ['These keep the backup from working, or cost money:', by(1, 3)],
+    ['These keep the backup from working, or cost money (in full in the plan file):', by(1, 3)],
   ];
   const said = groups.filter(([, items]) => items.length > 0);
   return ['## Cautions', ...said.flatMap(([title, items]) => [title, bullets(items)])];
 }
 
-function sayCaution(caution: Finding): string {
+/** Grave ones in full; of the lesser ones the first sentence, for the plan file has the rest. */
+function sayCaution(caution: Finding, short: boolean): string {
   const who = caution.who.join(', ');
   const unknown = caution.careful ? ` Shown because an answer is missing: ${caution.because}` : '';
-  return `${caution.says} (Who: ${who}.)${unknown}`;
+  const says = short ? caution.says.split(/(?<=[.!?]) /)[0] : caution.says;
+  return `${says} (Who: ${who}.)${unknown}`;
 }
 
 function ladder(plan: Plan): string[] {
