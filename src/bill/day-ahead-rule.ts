@@ -1,6 +1,7 @@
 import { bestChange } from './best-change';
 import type { DispatchProblem } from './dispatch-problem';
 import { valueFunctions } from './optimum';
+import { guessNeed, peakHold } from './peak-hold';
 import { peakTarget } from './peak-target';
 import type { Rule } from './rule';
 import { selfUseRule } from './self-use-rule';
@@ -33,6 +34,7 @@ export function dayAheadRule(problem: DispatchProblem, demand?: DemandHours): Ru
   let from = 0;
   let peakKw = 0;
   let before = 0;
+  let guess: Float64Array = new Float64Array(24);
   return (h, stored) => {
     if (demand && h > 0 && demand.perKw[h - 1]! > 0) {
       const moved = stored - before;
@@ -43,13 +45,19 @@ export function dayAheadRule(problem: DispatchProblem, demand?: DemandHours): Ru
     before = stored;
     if (h % 24 === 0) {
       from = h;
-      if (demand) now = withLimit({ problem, demand, limitKw, h, peakKw });
+      if (demand) {
+        now = withLimit({ problem, demand, limitKw, h, peakKw });
+        guess = guessNeed(problem, demand.perKw, { h, pastDays });
+      }
       values = h === 0 ? null : planFrom(now, h);
     }
     if (values === null) return simple(h, stored);
     fillStage(stage, now, h);
     const change = bestChange(stage, values, h - from + 1, stored);
-    return change > 0 ? change / ec : change * ed;
+    const wish = change > 0 ? change / ec : change * ed;
+    if (!demand) return wish;
+    const hold = peakHold(problem, demand.perKw, { h, stored, peakKw, guess });
+    return Math.min(Math.max(wish, hold.least), hold.most);
   };
 }
 
