@@ -68,11 +68,13 @@ export function fillStage(stage: StageCost, problem: DispatchProblem, h: number)
   const a = need + least;
   const over = least > zPeak && Number.isFinite(extra) ? extra * (least - zPeak) : 0;
   const held = price < 0 ? price * turn : 0;
-  stage.leftCost = held + (a > 0 ? price : credit) * a + over - wearPerKwh * least;
+  const leftCost = held + (a > 0 ? price : credit) * a + over - wearPerKwh * least;
+  let rightCost = leftCost;
+  for (let i = 0; i < stage.pieces; i++) rightCost += stage.slope[i]! * stage.length[i]!;
+  stage.leftCost = leftCost;
   stage.left = least / ed;
   stage.right = most > 0 ? most * ec : most / ed;
-  stage.rightCost = stage.leftCost;
-  for (let i = 0; i < stage.pieces; i++) stage.rightCost += stage.slope[i]! * stage.length[i]!;
+  stage.rightCost = rightCost;
   return stage;
 }
 
@@ -89,17 +91,17 @@ function addPiece(stage: StageCost, slope: number, length: number): void {
  * turns, where the battery turns (0) and where the import limit is met. Gives the number of pieces.
  */
 function placeKinks(at: { least: number; most: number; turn: number; peak: number }): number {
-  const { least, most } = at;
-  const low = Math.min(at.turn, at.peak);
-  const high = Math.max(at.turn, at.peak);
+  const { least, most, turn, peak } = at;
+  const low = Math.min(turn, peak);
+  const high = Math.max(turn, peak);
+  const first = Math.min(low, 0);
+  const second = low > 0 ? low : Math.min(high, 0);
+  const third = Math.max(high, 0);
   let n = 0;
   kinks[n++] = least;
-  const add = (z: number) => {
-    if (z > kinks[n - 1]! && z < most) kinks[n++] = z;
-  };
-  add(Math.min(low, 0));
-  add(Math.max(low, Math.min(0, high)));
-  add(Math.max(high, 0));
+  if (first > least && first < most) kinks[n++] = first;
+  if (second > kinks[n - 1]! && second < most) kinks[n++] = second;
+  if (third > kinks[n - 1]! && third < most) kinks[n++] = third;
   kinks[n] = most;
   return n;
 }

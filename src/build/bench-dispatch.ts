@@ -1,12 +1,12 @@
 import type { Highs } from 'highs';
-import { ceilingYear } from '../bill/ceiling-year';
 import { cyclicOptimum } from '../bill/cyclic-optimum';
 import { dayAheadRule } from '../bill/day-ahead-rule';
 import { demoTariff } from '../bill/demo-tariffs';
 import type { DispatchProblem } from '../bill/dispatch-problem';
-import { dispatchYear, settingOfYear, type YearSetting } from '../bill/dispatch-year';
+import { settingOfYear, type YearSetting } from '../bill/dispatch-year';
 import { optimum } from '../bill/optimum';
 import { peakOptimum } from '../bill/peak-optimum';
+import { ruleShare } from '../bill/rule-share';
 import { dispatchProgram, solveProgram } from './dispatch-program';
 import { type DispatchRow, dispatchRows } from './dispatch-rows';
 import { repeatDay } from './repeat-day';
@@ -103,17 +103,16 @@ export function rowOptimum({ problem, demand }: DispatchRow): number {
 
 function rowLine(row: DispatchRow): string {
   const share = rowShare(row);
-  return share === null ? `  ${row.name}: nothing to save` : `  ${row.name}: ${percent(share)}`;
+  if (share === null) return `  ${row.name}: nothing to save`;
+  const why = share < 0.9 ? ': it guesses sun and load from the days before' : '';
+  return `  ${row.name}: ${percent(share)}${why}`;
 }
 
 function yearLine(name: string, setting: YearSetting): string {
-  const rule = dispatchYear(setting, 'peak-limit').savings;
-  const most = ceilingYear(setting);
-  const money = `${rule.toFixed(0)} of ${most.savings.toFixed(0)} dollars a year`;
-  if (most.savings < 1) return `  ${name}: nothing to save`;
-  const share = rule / most.savings;
-  const low = share < 0.9 ? ': the rule guesses sun and load from last week' : '';
-  return `  ${name}: ${percent(share)} (${money})${low}${most.notExact ? `; ${most.notExact}` : ''}`;
+  const { savings, ceiling, share, says } = ruleShare(setting, 'peak-limit');
+  if (share === null) return `  ${name}: nothing to save`;
+  const money = `${savings.toFixed(0)} of ${ceiling.toFixed(0)} dollars a year`;
+  return `  ${name}: ${percent(share)} (${money})${says ? `: ${says}` : ''}`;
 }
 
 const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
