@@ -26,7 +26,7 @@ export function generalStep(
   const high = Math.min(range.top, values.right(h + 1) - stage.left);
   if (low > high + tinyKwh) return false;
   const corners = envelope(candidates(values, h + 1, stage), low, Math.max(low, high));
-  write(values, h, corners);
+  write(values, h, straighten(corners));
   return true;
 }
 
@@ -34,7 +34,8 @@ function candidates(values: ValueStore, next: number, stage: StageCost): Piece[]
   const out: Piece[] = [];
   const own: { at: number; cost: number }[] = [];
   let at = values.left[next]!;
-  let cost = values.leftCost[next]!;
+  // Costs are counted from the left end, so that a year's sum does not drown the small differences between them.
+  let cost = 0;
   own.push({ at, cost });
   for (let i = values.first[next]!, end = i + values.pieces[next]!; i < end; i++) {
     at += values.length[i]!;
@@ -129,20 +130,34 @@ function lowest(pieces: readonly Piece[], s: number): number {
   return best;
 }
 
+/** Corners closer to the straight line between their neighbours than this are rounding, $. */
+const sameCost = 1e-11;
+
+/** Leave out the corners at which nothing bends, so that rounding does not breed pieces from hour to hour. */
+function straighten(corners: readonly [number, number][]): [number, number][] {
+  const kept: [number, number][] = [corners[0]!];
+  for (let i = 1; i + 1 < corners.length; i++) {
+    const [s0, c0] = kept.at(-1)!;
+    const [s1, c1] = corners[i]!;
+    const [s2, c2] = corners[i + 1]!;
+    if (s1 - s0 <= tinyKwh) continue;
+    const straight = c0 + ((c2 - c0) * (s1 - s0)) / (s2 - s0);
+    if (Math.abs(c1 - straight) > sameCost) kept.push([s1, c1]);
+  }
+  if (corners.length > 1) kept.push(corners.at(-1)!);
+  return kept;
+}
+
 function write(values: ValueStore, h: number, corners: readonly [number, number][]): void {
   const start = values.open(h, corners.length);
   values.left[h] = corners[0]![0];
-  values.leftCost[h] = corners[0]![1];
+  values.leftCost[h] = values.leftCost[h + 1]! + corners[0]![1];
   let out = start;
   let convex = 1;
   for (let i = 1; i < corners.length; i++) {
     const long = corners[i]![0] - corners[i - 1]![0];
     if (long <= tinyKwh) continue;
     const slope = (corners[i]![1] - corners[i - 1]![1]) / long;
-    if (out > start && Math.abs(slope - values.slope[out - 1]!) < 1e-11) {
-      values.length[out - 1] = values.length[out - 1]! + long;
-      continue;
-    }
     if (out > start && slope < values.slope[out - 1]!) convex = 0;
     values.slope[out] = slope;
     values.length[out] = long;

@@ -33,6 +33,19 @@ describe('50 random days cost the same as the general solver finds', () => {
   test('negative prices in some hours, 10 days', () => fixedStart(10, 'negative', 11));
 });
 
+test('three days in a row with negative prices and dear export cost the same as the general solver finds', () => {
+  const random = seeded(29);
+  for (const prices of ['negative', 'dear-export'] as const) {
+    const problem = randomProblem(random, { hours: 72, prices });
+    const startKwh = problem.floorKwh[0]!;
+    const theirs = solveProgram(
+      highs,
+      dispatchProgram(highs, problem, { startKwh, exclusive: true }),
+    );
+    expect(optimum(problem, { startKwh })!.cost, prices).toBeCloseTo(theirs.cost, 5);
+  }
+});
+
 test('20 random days that repeat for ever cost the same as the general solver finds', () => {
   const random = seeded(5);
   for (let day = 0; day < 20; day++) {

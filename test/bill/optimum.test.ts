@@ -1,11 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cyclicOptimum } from '../../src/bill/cyclic-optimum';
+import { dayAheadRule } from '../../src/bill/day-ahead-rule';
 import type { DispatchProblem } from '../../src/bill/dispatch-problem';
+import { settingOfYear } from '../../src/bill/dispatch-year';
 import { followCharge } from '../../src/bill/follow-charge';
-import { optimum } from '../../src/bill/optimum';
+import { optimum, valueFunctions } from '../../src/bill/optimum';
 import { runRule } from '../../src/bill/rule';
 import { selfUseRule } from '../../src/bill/self-use-rule';
+import { demoSetting } from '../../src/build/bench-dispatch';
 import { randomProblem, seeded } from '../../src/build/random-problem';
 
 const day = (seed: number, prices: 'ordinary' | 'negative' = 'ordinary') =>
@@ -77,4 +80,20 @@ describe('what cannot be is null, and what cannot be meant is refused', () => {
     const battery = { ...problem.battery, chargeEfficiency: 1.1 };
     expect(() => optimum({ ...problem, battery }, { startKwh: 0 })).toThrow(RangeError);
   });
+});
+
+test('a year in which evening export is worth more than import stays exact and small', () => {
+  const { input } = demoSetting('B');
+  const credit = Array.from({ length: 24 }, (_, hour) => (hour === 18 ? 0.6 : 0.05));
+  const prices = Array.from({ length: 12 }, () => credit);
+  const tariff = { ...input.tariff, export: { rule: 'hourly-credit' as const, prices } };
+  const { problem } = settingOfYear({ ...input, tariff });
+  const startKwh = problem.floorKwh[0]!;
+  const values = valueFunctions(problem)!;
+  // The cost carried back through every hour is the cost of playing the year forward.
+  const { cost } = optimum(problem, { startKwh })!;
+  expect(Math.abs(values.costAt(0, startKwh) - cost)).toBeLessThan(1e-6);
+  expect(cost).toBeLessThan(runRule(problem, dayAheadRule(problem), startKwh).cost);
+  // Rounding must not breed pieces from hour to hour.
+  expect(Math.max(...values.pieces)).toBeLessThan(60);
 });
