@@ -16,8 +16,8 @@ export class ValueStore {
   private end = 0;
 
   constructor(hours: number) {
-    this.slope = new Float64Array(hours * 24 + 64);
-    this.length = new Float64Array(hours * 24 + 64);
+    this.slope = new Float64Array(hours * 6 + 64);
+    this.length = new Float64Array(hours * 6 + 64);
     this.first = new Int32Array(hours + 1);
     this.pieces = new Int32Array(hours + 1);
     this.left = new Float64Array(hours + 1);
