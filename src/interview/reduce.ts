@@ -15,6 +15,8 @@ export type Event =
   | { readonly type: 'answer'; readonly answer: Answer }
   | { readonly type: 'typed'; readonly text: string }
   | { readonly type: 'act'; readonly act: Act }
+  /** Open a question from the list of answers. */
+  | { readonly type: 'open'; readonly question: string }
   /** Move a long text by so many lines. The face knows how many fit. */
   | { readonly type: 'scroll'; readonly by: number }
   | { readonly type: 'notice'; readonly text: string | null };
@@ -31,6 +33,8 @@ export function reduce(context: Context, state: State, event: Event): State {
       return submitTyped(context, { ...state, field: fieldOf(event.text) });
     case 'act':
       return onAct(context, state, event.act);
+    case 'open':
+      return open(context, state, event.question);
     case 'scroll':
       return { ...state, scroll: Math.max(0, state.scroll + event.by) };
     case 'notice':
@@ -158,14 +162,18 @@ function onEnter(context: Context, before: State): State {
   if (row === undefined) return state;
   if (row.kind === 'field') return submitTyped(context, state);
   if (row.kind === 'act') return onAct(context, state, row.act);
-  if (row.kind === 'answer')
-    return { ...show(context, { ...state, trail: [], ahead: [] }, row.id), fromCheck: true };
+  if (row.kind === 'answer') return open(context, state, row.id);
   const question = questionAt(context, state.at);
   if (question.kind === 'choice') return accept(context, state, row.id);
   const shown = offered(context, state, question).map((c) => c.id);
   const ticked = state.ticked.filter((id) => shown.includes(id));
   if (ticked.length > 0) return accept(context, state, ticked);
   return { ...state, error: words.tickFirst };
+}
+
+/** A question opened from the list: answering it leads back there. */
+function open(context: Context, state: State, id: string): State {
+  return { ...show(context, { ...state, trail: [], ahead: [] }, id), fromCheck: true };
 }
 
 function submitTyped(context: Context, state: State): State {

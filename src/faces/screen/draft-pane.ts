@@ -1,5 +1,5 @@
 import type { Draft } from '../../plan/draft';
-import { NOTHING_NAMED, rankWords, sumWords, widthWords } from './draft-words';
+import { NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draft-words';
 import { flow } from './foot';
 import type { Glyphs } from './glyphs';
 import { type Line, shorten, styled, wrapText } from './line';

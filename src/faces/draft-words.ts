@@ -1,6 +1,6 @@
-import type { Draft, DraftLoad } from '../../plan/draft';
-import type { Figure } from '../../quantity/figure';
-import { formatRange } from '../../quantity/format-quantity';
+import type { Draft, DraftLoad } from '../plan/draft';
+import type { Figure } from '../quantity/figure';
+import { formatRange } from '../quantity/format-quantity';
 
 /** A figure with the range it may have. */
 export function sayFigure({ low, value, high, unit }: Figure): string {

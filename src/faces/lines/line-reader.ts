@@ -1,0 +1,50 @@
+import { StringDecoder } from 'node:string_decoder';
+
+/** Lines of a plain stream, one at a time. Null at the end of input, or once it was stopped. */
+export class LineReader {
+  private readonly waiting: ((line: string | null) => void)[] = [];
+  private readonly ready: string[] = [];
+  private rest = '';
+  private ended = false;
+  private readonly decoder = new StringDecoder('utf8');
+
+  constructor(private readonly stdin: NodeJS.ReadableStream) {
+    stdin.on('data', this.onData).on('end', this.stop).on('error', this.stop);
+    stdin.resume();
+  }
+
+  next(): Promise<string | null> {
+    const line = this.ready.shift();
+    if (line !== undefined) return Promise.resolve(line);
+    if (this.ended) return Promise.resolve(null);
+    return new Promise((resolve) => this.waiting.push(resolve));
+  }
+
+  /** No more lines: whoever waits gets null. */
+  readonly stop = (): void => {
+    if (this.ended) return;
+    if (this.rest !== '') this.give(this.rest);
+    this.ended = true;
+    for (const resolve of this.waiting.splice(0)) resolve(null);
+  };
+
+  close(): void {
+    this.rest = '';
+    this.stop();
+    this.stdin.off('data', this.onData).off('end', this.stop).off('error', this.stop);
+    this.stdin.pause();
+  }
+
+  private readonly onData = (chunk: Buffer | string): void => {
+    this.rest += typeof chunk === 'string' ? chunk : this.decoder.write(chunk);
+    const lines = this.rest.split(/\r\n|\n|\r/);
+    this.rest = lines.pop()!;
+    for (const line of lines) this.give(line);
+  };
+
+  private give(line: string): void {
+    const resolve = this.waiting.shift();
+    if (resolve === undefined) this.ready.push(line);
+    else resolve(line);
+  }
+}

@@ -1,0 +1,73 @@
+import { questionAt } from '../../interview/relevant';
+import { rowsOf } from '../../interview/rows';
+import type { Context, State } from '../../interview/state';
+import { sayUnit, words } from '../../interview/words';
+import { ACT_NOW_TITLE, ACT_NOW_UNSURE, actNowChoices } from '../act-now-texts';
+import { CHECK_TITLE } from '../check-words';
+import { unsureWords } from '../unsure-words';
+
+/** What to print for the screen as it stands: plain sentences, most important words first, no borders. */
+export function printView(context: Context, state: State): string[] {
+  switch (state.view) {
+    case 'ask':
+      return askLines(context, state);
+    case 'help':
+      return helpLines(context, state);
+    case 'unusual':
+      return [words.unusualAsk(state.unusual?.said ?? ''), ...numbered(context, state)];
+    case 'act-now':
+      return actNowLines(context, state);
+    case 'check':
+      return [
+        CHECK_TITLE,
+        'Type write to write the plan, list to hear your answers, a number to change one, or stop.',
+      ];
+  }
+}
+
+function askLines(context: Context, state: State): string[] {
+  const question = questionAt(context, state.at);
+  const topic = context.interview.topics.find((t) => t.id === question.topic)?.title ?? '';
+  const choices = rowsOf(context, state).filter((row) => row.kind === 'choice');
+  const unit = question.unit === undefined ? '' : `, in ${sayUnit(question.unit)}`;
+  const how = {
+    choice: 'Type a number',
+    choices: 'Type one or more numbers, such as 1, 3',
+    number: `Type the number${unit}`,
+    zip: 'Type the five digits',
+    name: 'Type a name',
+  }[question.kind];
+  return [
+    `${topic}.`,
+    question.ask,
+    `Hint: ${question.hint}.`,
+    ...choices.map((row, i) => `${i + 1}. ${row.kind === 'choice' ? row.label : ''}`),
+    `${how}; or: unsure, help, back, list, sums, draft, stop.`,
+  ];
+}
+
+function helpLines(context: Context, state: State): string[] {
+  const question = questionAt(context, state.at);
+  return [
+    `Why we ask: ${question.why.trim()}`,
+    `How to find out: ${question.find.trim()}`,
+    `If you are not sure: ${unsureWords(question)}`,
+  ];
+}
+
+function actNowLines(context: Context, state: State): string[] {
+  const choices = actNowChoices(questionAt(context, state.at), state.ticked);
+  const title = state.ticked.length === 0 ? ACT_NOW_UNSURE : ACT_NOW_TITLE;
+  const texts = choices.map((choice) => `${choice.label}. ${(choice.actNow ?? '').trim()}`);
+  return [`${title}.`, ...texts, ...numbered(context, state)];
+}
+
+function numbered(context: Context, state: State): string[] {
+  return rowsOf(context, state).map((row, i) => `${i + 1}. ${row.kind === 'act' ? row.label : ''}`);
+}
+
+/** The answers so far, numbered as they can be chosen. */
+export function printList(context: Context, state: State): string[] {
+  const rows = rowsOf(context, { ...state, view: 'check' }).filter((row) => row.kind === 'answer');
+  return rows.map((row, i) => (row.kind === 'answer' ? `${i + 1}. ${row.label}: ${row.said}` : ''));
+}

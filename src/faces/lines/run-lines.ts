@@ -1,0 +1,103 @@
+import type { Answers } from '../../interview/answers';
+import { type Event, reduce } from '../../interview/reduce';
+import type { State } from '../../interview/state';
+import type { Door, Later } from '../door';
+import { NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draft-words';
+import { LineReader } from './line-reader';
+import { printList, printView } from './print-view';
+import { understand } from './understand';
+
+/**
+ * The interview line by line: what is asked is printed once, what is typed is read as a line. No color, no redrawing,
+ * so that a screen reader, a pipe or a plain terminal can follow. The end of the input keeps the answers.
+ */
+export async function runLines(door: Door): Promise<State> {
+  const reader = new LineReader(door.stdin);
+  let interrupted = false;
+  const onInterrupt = () => {
+    interrupted = true;
+    reader.stop();
+  };
+  process.on('SIGINT', onInterrupt);
+  try {
+    const lines = new Lines(door, await door.later);
+    return await lines.run(reader, () => interrupted);
+  } finally {
+    process.off('SIGINT', onInterrupt);
+    reader.close();
+  }
+}
+
+class Lines {
+  private state: State;
+  private kept: Answers;
+
+  constructor(
+    private readonly door: Door,
+    private readonly later: Later,
+  ) {
+    this.state = door.start;
+    this.kept = door.start.answers;
+  }
+
+  async run(reader: LineReader, interrupted: () => boolean): Promise<State> {
+    this.print(['', ...printView(this.door.context, this.state)]);
+    while (this.state.ending === null) {
+      const line = await reader.next();
+      if (line === null) {
+        const ending = interrupted() ? 'interrupted' : 'saved';
+        this.state = { ...this.state, ending };
+        break;
+      }
+      this.take(line);
+    }
+    return this.state;
+  }
+
+  private take(line: string): void {
+    const meant = understand(this.door.context, this.state, line);
+    if (meant.kind === 'unclear') this.print([`Error: ${meant.says}`]);
+    else if (meant.kind === 'event') this.happen(meant.event);
+    else if (meant.what === 'list') this.print(printList(this.door.context, this.state));
+    else this.print(this.sums());
+  }
+
+  private happen(event: Event): void {
+    const before = this.state;
+    this.state = reduce(this.door.context, before, event);
+    this.keep();
+    const { error, notice, ending } = this.state;
+    if (notice !== null && notice !== before.notice) this.print([`Noted: ${notice}`]);
+    if (error !== null) this.print([`Error: ${error}`]);
+    else if (ending === null) this.show();
+  }
+
+  private show(): void {
+    this.print(['', ...printView(this.door.context, this.state)]);
+    // Help is said in full at once; there is nothing to leave.
+    if (this.state.view === 'help') this.happen({ type: 'act', act: 'back' });
+  }
+
+  private keep(): void {
+    if (this.state.answers === this.kept) return;
+    this.kept = this.state.answers;
+    const problem = this.later.save(this.kept);
+    if (problem !== null) this.print([`Error: ${problem}`]);
+  }
+
+  private sums(): string[] {
+    const draft = this.later.weigh(this.state.answers);
+    if (draft.loads.length === 0) return [NOTHING_NAMED];
+    const width = widthWords(draft);
+    return [
+      ...sumWords(draft),
+      ...rankWords(draft),
+      ...draft.lines,
+      ...(width === null ? [] : [width]),
+    ];
+  }
+
+  private print(lines: readonly string[]): void {
+    this.door.stdout.write(`${lines.join('\n')}\n`);
+  }
+}

@@ -1,0 +1,62 @@
+import { Marked, type Token, type Tokens } from 'marked';
+import { markedTerminal } from 'marked-terminal';
+import wrapAnsi from 'wrap-ansi';
+import { widthOf } from './line';
+
+/** Nothing in a terminal is easier to read for being wider than this. */
+const WIDEST = 100;
+
+/**
+ * The plan's Markdown as lines for a terminal, none wider than `columns`. A table that does not fit becomes
+ * "label: value" lines, row by row. Colors are those of the terminal library, or none where color is off.
+ */
+export function planLines(markdown: string, columns: number): string[] {
+  const width = Math.min(columns, WIDEST);
+  const reader = new Marked();
+  const tokens = reader.lexer(markdown).flatMap((token) => narrow(reader, token, columns));
+  // The library's own line breaking does not reach into lists, so ours does it all.
+  reader.use(
+    markedTerminal({ width, reflowText: false, tab: 2, showSectionPrefix: false }) as never,
+  );
+  const text = reader.parser(Object.assign(tokens, { links: {} }) as never) as string;
+  const lines = text.trimEnd().split('\n');
+  return lines
+    .flatMap((line) => (TABLE_LINE.test(line) ? [line] : fold(line, width)))
+    .filter((line, i, all) => line.trim() !== '' || (all[i - 1] ?? '').trim() !== '');
+}
+
+/** A line of a drawn table, which fits already and must not be folded. */
+const TABLE_LINE = /[│┌├└]/;
+
+/** A table that is too wide, as paragraphs of "label: value". */
+function narrow(reader: Marked, token: Token, width: number): Token[] {
+  if (token.type !== 'table') return [token];
+  const table = token as Tokens.Table;
+  const columns = table.header.map((head, c) =>
+    Math.max(widthOf(head.text), ...table.rows.map((row) => widthOf(row[c]!.text))),
+  );
+  const needs = columns.reduce((sum, w) => sum + w + 3, 1);
+  if (needs <= width) return [token];
+  const rows = table.rows.map((row) =>
+    row
+      .map((cell, c) => (c === 0 ? cell.text : `  ${table.header[c]!.text}: ${cell.text}`))
+      .join('\n'),
+  );
+  return reader.lexer(
+    rows
+      .map((row) => `${row}\n`)
+      .join('\n')
+      .replace(/^ {2}/gm, '\u00a0\u00a0')
+      .replace(/\n(?=\u00a0)/g, '  \n'),
+  );
+}
+
+/** A line broken at spaces, its later lines indented like its text. */
+function fold(line: string, width: number): string[] {
+  if (widthOf(line) <= width) return [line.trimEnd()];
+  const indent = /^(\s|\u00a0)*([*-] )?/.exec(line)![0];
+  const rest = line.slice(indent.length);
+  const pad = ' '.repeat(widthOf(indent));
+  const folded = wrapAnsi(rest, width - pad.length, { hard: true, trim: true }).split('\n');
+  return folded.map((part, i) => (i === 0 ? indent : pad) + part);
+}
