@@ -1,4 +1,5 @@
 import interview from '#compiled/questions.js';
+import { seasonsOf } from '../../src/home/build-home';
 import { Facts } from '../../src/home/facts';
 import type { Demand, Home, Site } from '../../src/home/home';
 import type { Answer, Answers } from '../../src/interview/answers';
@@ -49,18 +50,19 @@ export function answeredHome(answers: Answers, site: Partial<Site> = {}): Home {
 
 /** A Home around some facts. It has no loads: rules read facts, site and life support. */
 export function someHome(known: Resolved, site: Partial<Site> = {}): Home {
+  const facts = new Facts(known);
   const elevationFt = site.elevationFt ?? mildSite.elevationFt;
   return {
     name: 'test',
     asOf: '2026-11-25',
-    facts: new Facts(known),
+    facts,
     site: { ...mildSite, ...site, elevationFt },
     people: plain(2, 'people'),
     lifeSupport: lifeSupportOf(known),
     loads: [],
     demand: { must: nothing, good: nothing, all: nothing },
-    goalHours: plain(24, 'h'),
-    goalSeasons: ['winter', 'summer'],
+    goalHours: plain(facts.number('goal-hours') ?? 24, 'h'),
+    goalSeasons: seasonsOf(facts),
     billCheck: { verdict: 'not-possible', because: 'made up for a test' },
   };
 }

@@ -7,8 +7,17 @@ import { said } from '../when/said';
 /** A cord that does not reach 20 ft keeps the engine at the wall. */
 export const cordReaches: Rule = {
   id: 'cord-reaches',
-  applies: ({ facts }, kinds) =>
-    both(
+  applies: ({ facts }, kinds) => {
+    const needsNoCord =
+      facts.told('engine-connect') && !facts.is('engine-connect', 'cords', 'not-connected');
+    const owned = said({
+      facts,
+      id: 'own-sources',
+      choices: ['engine-portable'],
+      because: 'You have a portable engine.',
+      unknown: 'We do not know whether you have an engine.',
+    });
+    return both(
       said({
         facts,
         id: 'cords',
@@ -18,15 +27,8 @@ export const cordReaches: Rule = {
       }),
       firstOf(
         routeIn(kinds, ['engine-cords'], 'An engine with cords is in your plan.'),
-        facts.is('engine-connect', 'cords', 'not-connected') || facts.open('engine-connect')
-          ? said({
-              facts,
-              id: 'own-sources',
-              choices: ['engine-portable'],
-              because: 'You have a portable engine.',
-              unknown: 'We do not know whether you have an engine.',
-            })
-          : null,
+        needsNoCord ? null : owned,
       ),
-    ),
+    );
+  },
 };

@@ -8,7 +8,8 @@ export const noise: Rule = {
   applies: (home, kinds) => {
     const { facts } = home;
     const close =
-      facts.is('home-kind', 'townhouse', 'manufactured') || facts.is('home-tenure', 'association');
+      (facts.told('home-kind') && facts.is('home-kind', 'townhouse', 'manufactured')) ||
+      (facts.told('home-tenure') && facts.is('home-tenure', 'association'));
     return both(
       close ? yes('Neighbors are near enough to hear it.') : null,
       knownEngine(home, kinds),

@@ -4,8 +4,10 @@ import { careful, type Rule, yes } from '../rule';
 export const foodClock: Rule = {
   id: 'food-clock',
   applies: ({ facts }) => {
-    const cold = (facts.number('fridge-count') ?? 0) + (facts.number('freezer-count') ?? 0);
-    if (cold > 0) return yes('You keep food in a fridge or freezer.');
+    const told = (id: string) => (facts.told(id) ? (facts.number(id) ?? 0) : 0);
+    if (told('fridge-count') + told('freezer-count') > 0) {
+      return yes('You keep food in a fridge or freezer.');
+    }
     return facts.open('fridge-count') ? careful('We do not know what food you keep cold.') : null;
   },
 };

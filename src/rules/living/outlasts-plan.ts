@@ -1,14 +1,18 @@
-import { type Rule, yes } from '../rule';
+import { careful, type Rule, yes } from '../rule';
 
-/** Outages here have been longer than the plan means to last. */
+/** Outages here have been longer than the plan means to last, or we do not know. */
 export const outlastsPlan: Rule = {
   id: 'outlasts-plan',
   applies: ({ facts, goalHours }) => {
     const longest = facts.told('outage-longest') ? facts.number('outage-longest') : null;
-    return longest !== null && longest > goalHours.value
-      ? yes(
-          `Your longest outage was ${longest} h, and the plan is for ${Math.round(goalHours.value)} h.`,
-        )
+    if (longest === null) {
+      return facts.open('outage-longest')
+        ? careful('We do not know how long an outage can last here.')
+        : null;
+    }
+    const goal = Math.round(goalHours.value);
+    return longest > goalHours.value
+      ? yes(`Your longest outage was ${longest} h, and the plan is for ${goal} h.`)
       : null;
   },
 };

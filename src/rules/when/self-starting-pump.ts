@@ -1,11 +1,15 @@
 import type { Facts } from '../../home/facts';
-import { type Trigger, yes } from '../rule';
+import type { Trigger } from '../rule';
+import { firstOf } from './first-of';
+import { said } from './said';
 
 /** A pump here starts by itself whenever it wants to. */
 export function selfStartingPump(facts: Facts): Trigger | null {
-  const pump =
-    facts.is('water-source', 'well', 'shallow-pump') ||
-    facts.is('sump', 'one', 'one-with-battery') ||
-    facts.is('waste', 'septic-pump', 'grinder');
-  return pump ? yes('A pump here starts by itself.') : null;
+  const because = 'A pump here starts by itself.';
+  const unknown = 'We do not know whether a pump here starts by itself.';
+  return firstOf(
+    said({ facts, id: 'water-source', choices: ['well', 'shallow-pump'], because, unknown }),
+    said({ facts, id: 'sump', choices: ['one', 'one-with-battery'], because, unknown }),
+    said({ facts, id: 'waste', choices: ['septic-pump', 'grinder'], because, unknown }),
+  );
 }

@@ -1,4 +1,4 @@
-import { type Rule, yes } from '../rule';
+import { careful, type Rule, yes } from '../rule';
 import { both } from '../when/both';
 import { wiredRoute } from '../when/wired-route';
 
@@ -8,8 +8,14 @@ export const coolingStart: Rule = {
   applies: ({ facts }, kinds) => {
     const air = facts.is('cool-main', 'central') && !facts.is('cool-kind', 'variable');
     const pump = facts.is('heat-main', 'heat-pump') && !facts.is('heat-pump-kind', 'variable');
+    if (!air && !pump) return null;
+    const told =
+      (air && facts.told('cool-main') && facts.told('cool-kind')) ||
+      (pump && facts.told('heat-pump-kind'));
     return both(
-      air || pump ? yes('Central cooling or a heat pump here is taken to start hard.') : null,
+      told
+        ? yes('Central cooling or a heat pump here starts hard.')
+        : careful('Central cooling or a heat pump here may start hard.'),
       wiredRoute(kinds),
     );
   },

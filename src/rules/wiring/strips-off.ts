@@ -1,15 +1,18 @@
-import { type Rule, yes } from '../rule';
+import { careful, type Rule, yes } from '../rule';
 import { both } from '../when/both';
 import { wiredRoute } from '../when/wired-route';
 
 /** Electric heat strips come on by themselves and pull any source down. */
 export const stripsOff: Rule = {
   id: 'strips-off',
-  applies: ({ facts }, kinds) =>
-    both(
-      (facts.number('heat-strips') ?? 0) > 0
-        ? yes(`There are about ${facts.number('heat-strips')} kW of electric heat here.`)
-        : null,
+  applies: ({ facts }, kinds) => {
+    const kw = facts.number('heat-strips') ?? 0;
+    if (kw <= 0) return null;
+    return both(
+      facts.told('heat-strips')
+        ? yes(`There are ${kw} kW of electric heat here.`)
+        : careful(`There may be about ${kw} kW of electric heat here.`),
       wiredRoute(kinds),
-    ),
+    );
+  },
 };
