@@ -1,0 +1,51 @@
+import { byAsking, byRules, type Cover } from './coverage';
+
+/** What goes wrong: people and fire. */
+export const lifeCover: readonly Cover[] = [
+  byRules('engine in a garage, basement, shed or porch', 'porch-carport', 'co-distance'),
+  byRules('engine moved closer in rain, snow or fear of theft', 'wet-weather'),
+  byRules('cord too short, so the engine stands at the wall', 'cord-reaches'),
+  byRules('exhaust reaches the neighbor', 'neighbors-openings', 'apartment-no-engine'),
+  byRules('house fed through an outlet or a two-plug cord', 'backfeed-found', 'no-backfeed'),
+  byRules(
+    'heating with an oven, charcoal or a burner with no flue',
+    'oven-heat',
+    'charcoal-indoors',
+  ),
+  byRules('life support with one source', 'second-source', 'leaving-point'),
+  byRules('belief that the medical list keeps the power on', 'list-is-notice'),
+  byRules('device battery taken from the brochure', 'device-battery-untested'),
+  byRules('cold room and someone at risk', 'cold-room'),
+  byRules('hot room and someone at risk, or a fan alone', 'heat-room'),
+  byRules('refueling a hot or running engine', 'refuel-cool'),
+  byRules('gasoline in the house or too much of it', 'fuel-in-wrong-place', 'fuel-too-much'),
+  byRules('thin, damaged, joined or covered cords', 'cords-heavy'),
+  byRules('one 120 V source on both halves of the panel', 'one-leg-120'),
+  byRules('battery charged in frost, or in a hot garage', 'no-freezing-charge', 'hot-place'),
+  byRules('home-made, second-hand or unlisted battery', 'home-made-battery'),
+  byRules(
+    'battery in a bedroom or over the limit',
+    'not-where-you-sleep',
+    'storage-limits',
+    'over-limit',
+  ),
+  byRules('opening the door on a burning battery', 'battery-smoke'),
+  byRules('flooded panel or gear switched on, wading in', 'water-and-electricity', 'above-flood'),
+  byRules('candles, and heaters left alone or on cords', 'candles-heaters'),
+  byRules('oxygen near flames or fuel', 'oxygen-fire'),
+  byRules('fixed engine too near windows', 'fixed-engine-exhaust'),
+  byRules('staying through an evacuation order', 'flood-go', 'wildfire-go'),
+  byRules('engine left running in a wildfire', 'wildfire-go'),
+  byRules('lift, gate or garage door stops', 'lift-stops', 'door-release'),
+  byRules(
+    'vehicle away, low, or its engine running in a garage',
+    'hybrid-starts-itself',
+    'vehicle-charge-left',
+  ),
+  byRules('outage outlasts the plan and nobody decides', 'outlasts-plan'),
+  byAsking(
+    'something is wrong while the plan is made',
+    ['now-danger'],
+    'asked first, with words to act on',
+  ),
+];

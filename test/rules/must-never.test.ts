@@ -1,0 +1,171 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  engineKinds,
+  fixedBatteryKinds,
+  type RouteKind,
+  wiredKinds,
+} from '../../src/home/route-kind';
+import type { Answers } from '../../src/interview/answers';
+import { findings } from '../../src/rules/find';
+import type { Finding } from '../../src/rules/rule';
+import { anyAnswers, anyKinds } from './any-answers';
+import { answeredHome } from './some-home';
+
+type Home = ReturnType<typeof answeredHome>;
+interface Seen {
+  home: Home;
+  kinds: readonly RouteKind[];
+  found: Finding[];
+  ids: string[];
+}
+
+/**
+ * Holds for 200 random homes; the seed is fixed so that a failure comes back. `holds` returns false
+ * for a home it says nothing about, and at least 10 of the homes must not be like that.
+ */
+function always(holds: (seen: Seen) => boolean): void {
+  let applied = 0;
+  const check = (answers: Answers, kinds: RouteKind[], coldF: number, hotF: number) => {
+    const home = answeredHome(answers, { coldF, hotF });
+    const found = findings(home, kinds);
+    if (holds({ home, kinds, found, ids: found.map((one) => one.id) })) applied += 1;
+  };
+  const degrees = fc.integer({ min: -40, max: 115 });
+  fc.assert(fc.property(anyAnswers, anyKinds, degrees, degrees, check), {
+    seed: 20261125,
+    numRuns: 200,
+  });
+  expect(applied).toBeGreaterThanOrEqual(10);
+}
+
+const meets = (kinds: readonly RouteKind[], wanted: readonly RouteKind[]) =>
+  kinds.some((kind) => wanted.includes(kind));
+
+describe('on any home, whatever was answered', () => {
+  it('a portable engine never goes without distance, alarm and no back-feeding', () => {
+    always(({ home, kinds, ids }) => {
+      const engine =
+        meets(kinds, ['engine-cords', 'engine-inlet', 'battery-engine']) ||
+        home.facts.has('own-sources', 'engine-portable') ||
+        home.facts.open('own-sources');
+      if (!engine) return false;
+      expect(ids).toEqual(
+        expect.arrayContaining([
+          'co-distance',
+          'co-alarm-first',
+          'no-backfeed',
+          'co-shutoff-no-substitute',
+        ]),
+      );
+      return true;
+    });
+  });
+
+  it('an engine is refused a place that is not known to be open and 20 ft off', () => {
+    always(({ home, kinds, ids }) => {
+      const { facts } = home;
+      if (!meets(kinds, ['engine-cords', 'engine-inlet'])) return false;
+      if (facts.told('engine-place') && facts.is('engine-place', 'open-20ft')) return false;
+      expect(ids.some((id) => ['engine-too-close', 'porch-carport'].includes(id))).toBe(true);
+      return true;
+    });
+  });
+
+  it('a fixed engine never goes without the caution on its exhaust', () => {
+    always(({ kinds, ids }) => {
+      if (meets(kinds, ['standby-engine'])) expect(ids).toContain('fixed-engine-exhaust');
+      if (meets(kinds, engineKinds)) expect(ids).toContain('co-alarm-first');
+      return meets(kinds, ['standby-engine']);
+    });
+  });
+
+  it('life support, or a doubt about it, is never called complete without a second way', () => {
+    always(({ home, ids }) => {
+      if (home.lifeSupport === 'no') return false;
+      expect(ids).toEqual(expect.arrayContaining(['leaving-point', 'list-is-notice']));
+      const { facts } = home;
+      const second = facts.told('second-source') && !facts.has('second-source', 'none');
+      if (!second) expect(ids).toContain('second-source');
+      if (!facts.told('device-safe-hours')) expect(ids).toContain('safe-hours');
+      return true;
+    });
+  });
+
+  it('work on the house is never without permit, listing and "estimates only"', () => {
+    always(({ kinds, ids }) => {
+      if (!meets(kinds, wiredKinds)) return false;
+      expect(ids).toEqual(
+        expect.arrayContaining(['permit-inspection', 'transfer-listed', 'estimates-only']),
+      );
+      return true;
+    });
+  });
+
+  it('a two-plug cord or an outlet feed is always told to stop', () => {
+    always(({ home, ids }) => {
+      const { facts } = home;
+      const feeds =
+        facts.has('own-sources', 'backfeed-cord') || facts.is('engine-connect', 'wall-outlet');
+      if (feeds) expect(ids).toContain('backfeed-found');
+      return feeds;
+    });
+  });
+
+  it('a source of unknown neutral never feeds the house unchecked', () => {
+    always(({ home, kinds, ids }) => {
+      const feeds =
+        meets(kinds, ['engine-inlet', 'battery-engine']) ||
+        home.facts.is('engine-connect', 'inlet', 'wall-outlet');
+      const unknown = feeds && home.facts.open('engine-neutral');
+      if (unknown) expect(ids).toContain('neutral-bond');
+      return unknown;
+    });
+  });
+
+  it('no battery is charged below freezing', () => {
+    always(({ home, kinds, ids }) => {
+      const { facts, site } = home;
+      if (!meets(kinds, fixedBatteryKinds) || site.coldF > 32) return false;
+      const warm =
+        facts.told('battery-place') &&
+        facts.is('battery-place', 'utility-room', 'basement', 'bedroom-living', 'nowhere');
+      if (!warm) expect(ids).toContain('no-freezing-charge');
+      return !warm;
+    });
+  });
+
+  it('heat and cooking that can kill are named whenever they are not ruled out', () => {
+    always(({ home, ids }) => {
+      const { facts } = home;
+      if (!facts.told('heat-second') || facts.is('heat-second', 'unvented', 'oven-or-grill')) {
+        expect(ids).toContain('oven-heat');
+      }
+      if (!facts.told('cook-without') || facts.has('cook-without', 'charcoal-indoors')) {
+        expect(ids).toContain('charcoal-indoors');
+      }
+      return true;
+    });
+  });
+
+  it('every finding has words, somebody to do it, and a reason', () => {
+    always(({ found, ids }) => {
+      expect(new Set(ids).size).toBe(ids.length);
+      for (const one of found) {
+        expect(one.says.length).toBeGreaterThan(20);
+        expect(one.who.length).toBeGreaterThan(0);
+        expect(one.because).toMatch(/[.]$/);
+        expect(one.because).not.toMatch(/NaN|undefined|null|Infinity/);
+      }
+      return true;
+    });
+  });
+
+  it('preparation under discussion adds and hides nothing', () => {
+    always(({ home, kinds, found }) => {
+      const again = findings(home, [...kinds, 'preparation']);
+      expect(again.map((one) => one.id)).toEqual(found.map((one) => one.id));
+      return true;
+    });
+  });
+});
