@@ -7,6 +7,7 @@ import { planMarkdown } from '../plan/to-markdown';
 import { homeFileName, nameOfFile } from '../store/home-file';
 import { saveHome } from '../store/write-home';
 import { writePapers } from '../store/write-papers';
+import { callName } from './call-name';
 import { mayColor, whyLines } from './choose-face';
 import { DONE, FAILED } from './exit-codes';
 import { planPapers } from './plan-papers';
@@ -34,10 +35,11 @@ export async function finishWithPlan({ answers, asOf, file, args }: Finished): P
     process.stdout.write(markdown);
     return FAILED;
   }
+  const call = callName(process.env);
   const names = [home, ...written.paths].filter((path) => existsSync(path));
   process.stderr.write(`Your papers:\n${names.map((path) => `  ${path}\n`).join('')}`);
   process.stderr.write(
-    `To make the plan again: lampkeeper plan ${home}\nTo change an answer: lampkeeper ${home}\n`,
+    `To make the plan again: ${call} plan ${home}\nTo change an answer: ${call} ${home}\n`,
   );
   return unsaved === null ? DONE : FAILED;
 }

@@ -6,6 +6,7 @@ import type { Answers } from '../interview/answers';
 import { begin } from '../interview/begin';
 import type { Context, State } from '../interview/state';
 import { homeFileName, nameOfFile } from '../store/home-file';
+import { callName } from './call-name';
 import { mayColor, whyLines } from './choose-face';
 import { DONE, FAILED, INTERRUPTED, WRONG_USAGE } from './exit-codes';
 import type { Arguments } from './read-arguments';
@@ -62,7 +63,7 @@ function contextOf(sitting: Sitting): Context {
     short: sitting.args.short,
     nameProblem: (name) =>
       taken(name)
-        ? `A home called "${name}" is in this folder already. Type another name; or stop, and go on with it by: lampkeeper ${homeFileName(name)}`
+        ? `A home called "${name}" is in this folder already. Type another name; or stop, and go on with it by: ${callName(process.env)} ${homeFileName(name)}`
         : null,
     spareName: () => {
       const free = ['my-home', ...Array.from({ length: 98 }, (_, i) => `my-home-${i + 2}`)];
@@ -112,7 +113,10 @@ async function close(sitting: Sitting, state: State): Promise<number> {
   sitting.answers = state.answers;
   const file = fileOf(sitting);
   const kept = file !== null && existsSync(file) ? file : null;
-  const goOn = kept === null ? '' : `Your answers are in ${kept}.\nTo go on: lampkeeper ${kept}\n`;
+  const goOn =
+    kept === null
+      ? ''
+      : `Your answers are in ${kept}.\nTo go on: ${callName(process.env)} ${kept}\n`;
   switch (state.ending) {
     case 'interrupted':
       process.stderr.write(kept === null ? 'Stopped. Nothing was kept yet.\n' : `Stopped. ${goOn}`);

@@ -24,7 +24,7 @@ export function nextSteps(
   });
   const open = toFindOut.slice(0, 4).map((one) => one.says);
   if (open.length > 0) steps.push({ what: `Find out: ${open.join('; ')}.`, who: 'household' });
-  if (cautions.some((c) => c.id === 'panel-signs-first' || c.id === 'hot-panel')) {
+  if (cautions.some((c) => ['hot-panel', 'panel-damage', 'known-bad-panel'].includes(c.id))) {
     steps.push({
       what: 'Have the electrical panel looked at before anything else is bought.',
       who: 'licensed electrician',
