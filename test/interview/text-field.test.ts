@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest';
+import {
+  eraseLeft,
+  fieldOf,
+  graphemes,
+  insertText,
+  moveCursor,
+} from '../../src/interview/text-field';
+
+test('letters go in at the cursor', () => {
+  expect(insertText(moveCursor(fieldOf('ac'), -1), 'b')).toEqual({ text: 'abc', cursor: 2 });
+});
+
+test('an emoji of several parts is one letter, typed and erased whole', () => {
+  const family = '👨‍👩‍👧';
+  const field = insertText(fieldOf('a'), family);
+  expect(field).toEqual({ text: `a${family}`, cursor: 2 });
+  expect(eraseLeft(field)).toEqual({ text: 'a', cursor: 1 });
+});
+
+test('a letter joined to the one before it moves the cursor by whole letters', () => {
+  const field = insertText(fieldOf('e'), '\u0301');
+  expect(graphemes(field.text)).toHaveLength(1);
+  expect(field.cursor).toBe(1);
+});
+
+test('control characters and line ends become one space', () => {
+  expect(insertText(fieldOf(''), 'a\r\n\u0007b').text).toBe('a b');
+});
+
+test('the cursor stops at either end, and erasing at the start does nothing', () => {
+  expect(moveCursor(fieldOf('abc'), 9).cursor).toBe(3);
+  const start = moveCursor(fieldOf('abc'), -9);
+  expect(start.cursor).toBe(0);
+  expect(eraseLeft(start)).toBe(start);
+});
