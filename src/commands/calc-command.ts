@@ -1,0 +1,69 @@
+import type { Calculation } from './calc/calculation';
+import { gatherValues } from './calc/gather-values';
+import { calculationData } from './calc/list-data';
+import { type Pairs, readPairs } from './calc/read-pairs';
+import { readPairsFile } from './calc/read-pairs-file';
+import { calculations } from './calc/registry';
+import { sayHelp } from './calc/say-inputs';
+import { sayWork, workData } from './calc/say-work';
+import { DONE, FAILED, WRONG_USAGE } from './exit-codes';
+import type { Arguments } from './read-arguments';
+
+/** `lampkeeper calc`: the list; `calc NAME`: its inputs; `calc NAME key=value ...`: its work. */
+export async function calcCommand(args: Arguments): Promise<number> {
+  const [name, ...words] = args.rest;
+  if (name === undefined) return listAll(args);
+  const load = Object.hasOwn(calculations, name) ? calculations[name] : undefined;
+  if (load === undefined) {
+    const names = Object.keys(calculations).join(', ');
+    return wrong(`There is no computation "${name}". There are: ${names}.`);
+  }
+  const calculation = await load();
+  const typed = readPairs(words);
+  if (!typed.ok) return wrong(`${typed.says} Try: lampkeeper calc ${name}`);
+  const pairs = args.inFile === null ? typed : await withFile(args.inFile, typed.pairs);
+  if (!pairs.ok) return failed(pairs.says);
+  if (pairs.pairs.size === 0) {
+    print(args.json ? json(calculationData(calculation)) : `${sayHelp(calculation)}\n`);
+    return DONE;
+  }
+  return work(calculation, pairs.pairs, args);
+}
+
+async function listAll({ json: asData, inFile }: Arguments): Promise<number> {
+  if (inFile !== null) return wrong('--in needs the name of a computation before it.');
+  const all = await Promise.all(Object.values(calculations).map((load) => load()));
+  print(asData ? json(all.map(calculationData)) : `${all.map(sayHelp).join('\n\n')}\n`);
+  return DONE;
+}
+
+/** The file first, then what was typed, which wins. */
+async function withFile(path: string, typed: ReadonlyMap<string, string>): Promise<Pairs> {
+  const filed = await readPairsFile(path);
+  return filed.ok ? { ok: true, pairs: new Map([...filed.pairs, ...typed]) } : filed;
+}
+
+function work(of: Calculation, pairs: ReadonlyMap<string, string>, args: Arguments): number {
+  const gathered = gatherValues(of, pairs);
+  if (!gathered.ok) return wrong(`${gathered.says} Try: lampkeeper calc ${of.name}`);
+  const outcome = of.run(gathered.values);
+  if (!outcome.ok) {
+    return failed(`No result: ${outcome.says}`);
+  }
+  const { understood } = gathered;
+  print(args.json ? json(workData(of, understood, outcome)) : sayWork(of, understood, outcome));
+  return DONE;
+}
+
+function wrong(says: string): number {
+  process.stderr.write(`${says}\n`);
+  return WRONG_USAGE;
+}
+
+function failed(says: string): number {
+  process.stderr.write(`${says}\n`);
+  return FAILED;
+}
+
+const print = (text: string) => process.stdout.write(text);
+const json = (data: object) => `${JSON.stringify(data, null, 2)}\n`;

@@ -1,0 +1,97 @@
+import type { DwellingLoads, HeatingCooling } from '../../../physics/service-load/dwelling';
+import type { ServiceLoad } from '../../../physics/service-load/load-lines';
+import { existingServiceLoad } from '../../../physics/service-load/optional-existing';
+import { optionalNewServiceLoad } from '../../../physics/service-load/optional-new';
+import { standardServiceLoad } from '../../../physics/service-load/standard';
+import { cookingDemand } from '../../../tables/cooking-demand';
+import {
+  type CodeEdition,
+  type CompleteServiceLoadRules,
+  serviceLoadRules,
+  serviceLoadRulesOf,
+} from '../../../tables/service-load-rules';
+import { citeTable } from '../../../tables/table';
+import type { Calculation, Outcome } from '../calculation';
+import type { Values } from '../values';
+import { serviceLoadInputs } from './service-load-inputs';
+
+/** Load of a dwelling's service, line by line as on an inspector's form. */
+export const serviceLoadOf: Calculation = {
+  name: 'service-load',
+  about: 'load of a dwelling line by line, by the code; a planning figure',
+  inputs: serviceLoadInputs,
+  source: [serviceLoadRules, cookingDemand].map((table) => citeTable(table)).join('; '),
+  example: 'method=standard area=1500 cooking=range 12 kW dryer=5.5 kW edition=2017',
+  run: loadOf,
+};
+
+function loadOf(values: Values): Outcome {
+  const edition = Number(values.word('edition')) as CodeEdition;
+  const rules = serviceLoadRulesOf(edition);
+  if (rules === null) {
+    return { ok: false, says: `not all numbers of the ${edition} edition are known to us.` };
+  }
+  if (values.list('cooking').length > 3) {
+    return { ok: false, says: 'the cooking table here holds three appliances at most.' };
+  }
+  const load = byMethod(values, rules);
+  return {
+    ok: true,
+    steps: load.lines.map((line) => ({
+      label: line.label,
+      formula: `${line.section}${line.counted ? '' : ', shown only'}`,
+      value: line.va,
+      unit: 'VA',
+    })),
+    results: [
+      { label: 'total', value: load.totalVa, unit: 'VA' },
+      { label: `current at ${values.word('volts')} V`, value: load.amps, unit: 'A' },
+    ],
+    notes: [
+      ...load.notes,
+      'The code edition in force, local changes and a licensed electrician decide.',
+    ],
+  };
+}
+
+function byMethod(values: Values, rules: CompleteServiceLoadRules): ServiceLoad {
+  const home = homeOf(values);
+  switch (values.word('method')) {
+    case 'standard': {
+      const largestMotorVa = values.numberOrNull('largest-motor') ?? 0;
+      return standardServiceLoad({ ...home, largestMotorVa }, rules, cookingDemand.rows);
+    }
+    case 'optional':
+      return optionalNewServiceLoad(home, rules);
+    default: {
+      const addsHeatingOrCooling = values.word('adds-heating-or-cooling') === 'yes';
+      return existingServiceLoad({ ...home, addsHeatingOrCooling }, rules);
+    }
+  }
+}
+
+function homeOf(values: Values): DwellingLoads {
+  const loads = (key: string) => values.list(key).map(({ name, value }) => ({ name, va: value }));
+  return {
+    floorAreaFt2: values.number('area'),
+    smallApplianceCircuits: values.number('kitchen-circuits'),
+    laundryCircuits: values.number('laundry-circuits'),
+    cooking: loads('cooking'),
+    dryerVa: values.numberOrNull('dryer'),
+    appliances: loads('appliances'),
+    chargers: loads('chargers'),
+    heatingCooling: heatingCoolingOf(values),
+    volts: Number(values.word('volts')),
+  };
+}
+
+function heatingCoolingOf(values: Values): HeatingCooling {
+  const given = (key: string) => values.numberOrNull(key) ?? undefined;
+  return {
+    coolingVa: given('cooling'),
+    heatPumpVa: given('heat-pump'),
+    supplementalVa: given('backup-heat'),
+    spaceHeatVa: given('electric-heat'),
+    spaceHeatControls: given('heat-controls'),
+  };
+}

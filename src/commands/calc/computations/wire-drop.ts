@@ -1,0 +1,63 @@
+import { voltageDropByResistance } from '../../../physics/wire-voltage-drop';
+import { citeTable } from '../../../tables/table';
+import { wireResistance } from '../../../tables/wire-resistance';
+import type { Calculation, Outcome } from '../calculation';
+import type { Values } from '../values';
+
+/** Voltage lost along a wire. */
+export const wireDrop: Calculation = {
+  name: 'wire-drop',
+  about: 'voltage lost along a wire, single phase, there and back',
+  inputs: [
+    {
+      kind: 'choice',
+      key: 'size',
+      about: 'wire size, AWG or kcmil',
+      choices: wireResistance.rows.map((row) => row.size),
+    },
+    {
+      kind: 'choice',
+      key: 'metal',
+      about: 'what the wire is made of',
+      choices: ['copper', 'aluminium'],
+      assumed: 'copper',
+    },
+    { kind: 'number', key: 'amps', about: 'current', unit: 'A', from: 0, to: 1000 },
+    { kind: 'number', key: 'distance', about: 'one way', unit: 'ft', from: 0, to: 5000 },
+    { kind: 'number', key: 'volts', about: 'at the supply', unit: 'V', from: 100, to: 250 },
+  ],
+  source: citeTable(wireResistance),
+  example: 'size=10 amps=24 distance=150 volts=240',
+  run: dropOf,
+};
+
+function dropOf(values: Values): Outcome {
+  const size = values.word('size');
+  const metal = values.word('metal');
+  const row = wireResistance.rows.find((r) => r.size === size)!;
+  const ohmPer1000Ft = metal === 'copper' ? row.copperStranded : row.aluminium;
+  if (ohmPer1000Ft === null)
+    return { ok: false, says: `the table has no ${metal} in size ${size}.` };
+  const drop = voltageDropByResistance({
+    amps: values.number('amps'),
+    oneWayFt: values.number('distance'),
+    ohmPer1000Ft,
+    supplyVolts: values.number('volts'),
+  });
+  const formula = `2 x ft x ${ohmPer1000Ft} ohm / 1000 ft x A`;
+  return {
+    ok: true,
+    steps: [
+      { label: 'drop', formula, value: drop.volts, unit: 'V' },
+      { label: 'share', formula: 'drop / supply', value: drop.percent, unit: '%' },
+    ],
+    results: [
+      { label: 'voltage drop', value: drop.volts, unit: 'V' },
+      { label: 'share of the supply', value: drop.percent, unit: '%' },
+    ],
+    notes: [
+      'The code recommends no more than 3% on a branch circuit and 5% in all.',
+      'Reactance is left out: good to about 1/0 at household currents.',
+    ],
+  };
+}

@@ -1,0 +1,11 @@
+import type { Calculation, Input } from './calculation';
+
+/** A computation as data for programs: what it wants and where it comes from. */
+export function calculationData(of: Calculation): object {
+  const { name, about, source, example } = of;
+  return { name, about, inputs: of.inputs.map(inputData), source, example };
+}
+
+function inputData(input: Input): object {
+  return input.kind === 'text' ? { ...input, pattern: input.pattern.source } : input;
+}

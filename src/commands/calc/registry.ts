@@ -1,0 +1,15 @@
+import type { Calculation } from './calculation';
+
+/** Every computation by name. Each is loaded when it is asked for, with the tables it needs and no others. */
+export const calculations: Readonly<Record<string, () => Promise<Calculation>>> = {
+  'motor-start': async () => (await import('./computations/motor-start')).motorStart,
+  'pump-power': async () => (await import('./computations/pump-power')).pumpPowerCalculation,
+  'wire-drop': async () => (await import('./computations/wire-drop')).wireDrop,
+  'wire-size': async () => (await import('./computations/wire-size')).wireSize,
+  'cooling-power': async () => (await import('./computations/cooling-power')).coolingPower,
+  'battery-runtime': async () => (await import('./computations/battery-runtime')).batteryRuntime,
+  'charging-time': async () => (await import('./computations/charging-time')).chargingTimeOf,
+  'engine-fuel': async () => (await import('./computations/engine-fuel')).engineFuel,
+  busbar: async () => (await import('./computations/busbar')).busbar,
+  'service-load': async () => (await import('./computations/service-load')).serviceLoadOf,
+};

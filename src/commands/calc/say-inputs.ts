@@ -1,0 +1,47 @@
+import type { Calculation, Input } from './calculation';
+import { sayValue } from './say-value';
+
+/** The inputs of a computation with units, ranges and what is assumed, one a line. */
+export function sayInputs(of: Calculation): string {
+  const width = Math.max(...of.inputs.map((input) => input.key.length));
+  return of.inputs
+    .map((input) => `  ${input.key.padEnd(width)}  ${input.about}; ${sayForm(input)}`)
+    .join('\n');
+}
+
+function sayForm(input: Input): string {
+  const otherwise = sayAssumed(input);
+  return `${sayKind(input)}${otherwise === '' ? '' : ` (${otherwise})`}`;
+}
+
+function sayKind(input: Input): string {
+  switch (input.kind) {
+    case 'number':
+      return `${sayValue(input.from, '')} to ${sayValue(input.to, input.unit)}`;
+    case 'choice':
+      return input.choices.join(' or ');
+    case 'text':
+      return input.form;
+    case 'list':
+      return `name and ${input.unit}, more after ";"`;
+  }
+}
+
+function sayAssumed(input: Input): string {
+  if ('assumed' in input && input.assumed !== undefined) {
+    const { assumed } = input;
+    const unit = input.kind === 'number' ? input.unit : '';
+    return `${typeof assumed === 'number' ? sayValue(assumed, unit) : assumed} unless given`;
+  }
+  return input.optional ? 'may be left out' : '';
+}
+
+/** Everything about a computation but its work: for somebody who wants to use it. */
+export function sayHelp(of: Calculation): string {
+  return [
+    `${of.name}: ${of.about}`,
+    sayInputs(of),
+    `  Source: ${of.source}`,
+    `  Try: lampkeeper calc ${of.name} ${of.example}`,
+  ].join('\n');
+}

@@ -1,0 +1,98 @@
+import { describe, expect, test } from 'vitest';
+import { resultOf, workOf } from './run-calc';
+
+// One published worked case for each computation, typed as a person would; more cases stand in test/against.
+
+describe('motor-start', () => {
+  test('1 hp at 115 V starts with 96 A (NEC Table 430.251(A))', async () => {
+    const amps = await resultOf('motor-start volts=115 hp=1', 'starting current');
+    expect(amps).toBe(96);
+  });
+
+  test('code letter G, 1 hp at 230 V: 5.6 to 6.29 kVA (NEC Table 430.7(B))', async () => {
+    const { result } = await workOf('motor-start volts=230 hp=1 code-letter=g');
+    const va = result.filter((one) => one.unit === 'VA').map((one) => one.value as number);
+    expect(va[1]).toBeCloseTo(5600, 6);
+    expect(va[2]).toBeCloseTo(6290, 6);
+  });
+
+  test('the label goes first', async () => {
+    const { result } = await workOf('motor-start volts=230 hp=3 lra=66.2');
+    expect(result[0]!.value).toBe(66.2);
+    expect(result[1]!.value).toBeCloseTo(66.2 * 230, 9);
+  });
+});
+
+test('pump-power: 10 gpm at 203 ft is 0.513 water hp, 0.93 brake hp at 55 % (arithmetic of ANR-0548)', async () => {
+  const { steps } = await workOf('pump-power gpm=10 head=203 ft pump-efficiency=55%');
+  expect(steps[0]!.value).toBeCloseTo(0.513, 3);
+  expect(steps[1]!.value).toBeCloseTo(0.93, 2);
+});
+
+test('wire-drop: 24 A over 150 ft of 10 AWG at 240 V loses 8.93 V, 3.72 % (NEC Chapter 9 Table 8)', async () => {
+  const line = 'wire-drop size=10 amps=24 distance=150 ft volts=240';
+  expect(await resultOf(line, 'voltage drop')).toBeCloseTo(8.93, 2);
+  expect(await resultOf(line, 'share')).toBeCloseTo(3.72, 2);
+});
+
+describe('wire-size', () => {
+  test('20 A over 100 ft at 120 V within 3 % takes 8 AWG (worked lesson for the electrician licence)', async () => {
+    const line = 'wire-size breaker=20 amps=20 distance=100 volts=120 continuous=no column=75';
+    expect((await workOf(line)).result.map((one) => one.value)).toEqual([
+      '8 copper',
+      'voltage drop',
+    ]);
+  });
+
+  test('a 50 A inlet in NM cable takes 6 AWG (NEC Table 310.16, 60 C)', async () => {
+    const line = 'wire-size breaker=50 amps=40 distance=20 volts=240 continuous=no';
+    expect((await workOf(line)).result[0]!.value).toBe('6 copper');
+  });
+});
+
+test('cooling-power: three tons at EER 12 take 3.0 kW (kW a ton = 12 / EER)', async () => {
+  const watts = await resultOf('cooling-power capacity=3 tons eer=12', 'electric power');
+  expect(watts).toBeCloseTo(3000, 9);
+});
+
+test('battery-runtime is energy over power: 5 kWh at 92 % and 20 W idle carry 300 W for 14.4 h', async () => {
+  const hours = await resultOf('battery-runtime usable=5 kWh load=300 W', 'time');
+  expect(hours).toBeCloseTo(5000 / (300 / 0.92 + 20), 9);
+});
+
+test('charging-time: 8 kWh through a 3 kW charger at 95 % takes 2.807 h (common practice, no source)', async () => {
+  const line = 'charging-time energy=8 source=5 charger=3 efficiency=95';
+  expect(await resultOf(line, 'time')).toBeCloseTo(8 / (3 * 0.95), 9);
+});
+
+test('engine-fuel: 5 kW at full load burns kW / efficiency / kWh a gallon (AFDC, lower heating value)', async () => {
+  const line = 'engine-fuel rated=5 load=5 fuel=gasoline engine=portable at-hand=10';
+  const burn = 5 / 0.18 / (112_114 / 3412.142);
+  expect(await resultOf(line, 'fuel')).toBeCloseTo(burn, 9);
+  expect(await resultOf(line, 'electricity')).toBeCloseTo(18, 9);
+  expect(await resultOf(line, 'fuel at hand')).toBeCloseTo(10 / burn, 9);
+});
+
+test('busbar: 200 A busbar and 200 A main at opposite ends leave 40 A, 32 A continuous (NEC 705.12)', async () => {
+  const line = 'busbar busbar=200 main=200 position=opposite-end';
+  expect(await resultOf(line, 'largest')).toBe(40);
+  expect(await resultOf(line, 'continuous')).toBe(32);
+});
+
+describe('service-load', () => {
+  test('NEC Annex D, example D1(a), standard method: 18,600 VA, 77.5 A', async () => {
+    const line =
+      'service-load method=standard edition=2017 area=1500 cooking=Range 12 kW dryer=5.5 kW';
+    expect(await resultOf(line, 'total')).toBe(18_600);
+    expect(await resultOf(line, 'current')).toBe(77.5);
+  });
+
+  test('NEC Annex D, example D2(a), optional method: 21,480 VA, printed as 90 A', async () => {
+    const line =
+      'service-load method=optional edition=2017 area=1500 cooking=range 12 kW dryer=5 kVA ' +
+      'appliances=water heater 2.5 kW; dishwasher 1.2 kW cooling=1380 electric-heat=9 kW heat-controls=5';
+    // General load 29,700 VA, the first 10,000 whole; five separate heaters of 9 kW at 40 %.
+    expect(await resultOf(line, 'total')).toBeCloseTo(21_480, 6);
+    expect(Math.round(await resultOf(line, 'current'))).toBe(90);
+  });
+});
