@@ -4,7 +4,7 @@ export default defineConfig({
   test: {
     include: ['test/**/*.test.{ts,tsx}'],
     environment: 'node',
-    env: { FORCE_COLOR: '0', NODE_ENV: 'production', CI: '' },
+    env: { FORCE_COLOR: '0', CI: '' },
     testTimeout: 20_000,
   },
 });

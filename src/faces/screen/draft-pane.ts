@@ -35,10 +35,12 @@ function nameLines(words: string, width: number, glyphs: Glyphs): string[] {
 export function paneBelow(draft: Draft | null, width: number, glyphs: Glyphs): Line[] {
   if (draft === null) return [];
   const sums = sumWords(draft);
-  if (sums.length === 0 && draft.loads.length === 0) return styled([`So far: ${NOTHING_NAMED}`]);
+  if (sums.length === 0 && draft.loads.length === 0)
+    return styled(wrapText(`So far: ${NOTHING_NAMED}`, width));
   const unsure = widthWords(draft);
   return [
-    ...styled(flow(sums, width, '   ')),
+    ...styled(flow(sums, width, '   ').flatMap((words) => wrapText(words, width))),
+    ...draft.lines.flatMap((words) => styled(wrapText(words, width))),
     ...(unsure === null ? [] : styled(wrapText(unsure, width))),
     ...styled(rankWords(draft).map((words) => shorten(words, width, glyphs.cut))),
   ];

@@ -1,0 +1,110 @@
+import { describe, expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import { frameHeight } from '../../src/faces/screen/frame';
+import { frameOf } from '../../src/faces/screen/frame-of';
+import { glyphsFor } from '../../src/faces/screen/glyphs';
+import { lineWidth } from '../../src/faces/screen/line';
+import { begin, show } from '../../src/interview/begin';
+import type { Question } from '../../src/interview/question';
+import { reduce } from '../../src/interview/reduce';
+import type { Context, State } from '../../src/interview/state';
+import { weigher } from '../../src/plan/weigh';
+
+const context: Context = {
+  interview,
+  short: false,
+  nameProblem: () => null,
+  spareName: () => 'my-home',
+};
+const sizes = [
+  { columns: 40, rows: 24 },
+  { columns: 80, rows: 24 },
+  { columns: 120, rows: 40 },
+  { columns: 30, rows: 10 },
+  { columns: 200, rows: 60 },
+];
+const answers = {
+  'now-danger': ['none'],
+  'home-name': 'kim',
+  'home-zip': '48911',
+  'heat-main': 'gas-furnace',
+  'fridge-count': 2,
+  'must-run': ['heat', 'fridge'],
+};
+const draft = weigher(interview)(answers);
+const glyphs = glyphsFor({ LANG: 'C.UTF-8' });
+
+function draw(state: State, size: (typeof sizes)[number]) {
+  const frame = frameOf({ context, state, draft, size, glyphs });
+  const text = frame.lines.map((line) => line.map((span) => span.text).join('')).join('\n');
+  return { frame, text };
+}
+
+function at(question: Question): State {
+  return show(context, { ...begin(context, {}), answers }, question.id);
+}
+
+/** The words of a text without line breaks, marks and pane, to look for a sentence in. */
+function flat(text: string): string {
+  return text.replace(/[│|].*$/gm, ' ').replace(/\s+/g, ' ');
+}
+
+describe.each(sizes)('at $columns x $rows', (size) => {
+  test('no frame of any question is wider than the window or taller than two lines less', () => {
+    const wrong: string[] = [];
+    for (const question of interview.questions) {
+      const states = [at(question), reduce(context, at(question), { type: 'act', act: 'help' })];
+      for (const state of states) {
+        const { frame } = draw(state, size);
+        if (frame.lines.length > frameHeight(size.rows))
+          wrong.push(`${question.id} ${state.view} is too tall`);
+        if (frame.lines.some((line) => lineWidth(line) > size.columns))
+          wrong.push(`${question.id} ${state.view} is too wide`);
+      }
+    }
+    expect(wrong).toEqual([]);
+  });
+
+  test('the question, every key and the way to be unsure are in sight', () => {
+    if (size.rows < 20) return;
+    const wrong: string[] = [];
+    for (const question of interview.questions) {
+      const words = flat(draw(at(question), size).text);
+      for (const part of ['? help', 'Esc back', 'Tab not sure', 'Ctrl+S save and stop']) {
+        if (!words.includes(part)) wrong.push(`${question.id} lacks ${part}`);
+      }
+      if (!words.includes(question.ask.split(' ').slice(0, 3).join(' ')))
+        wrong.push(`${question.id} lacks its question`);
+    }
+    expect(wrong).toEqual([]);
+  });
+
+  test('the list of answers and what to do now fit too', () => {
+    const check: State = { ...at(interview.questions[5]!), view: 'check', row: 0 };
+    const danger = reduce(context, begin(context, {}), {
+      type: 'answer',
+      answer: ['gas-smell', 'unwell', 'water-electric'],
+    });
+    for (const state of [check, danger]) {
+      const { frame } = draw(state, size);
+      expect(frame.lines.length).toBeLessThanOrEqual(frameHeight(size.rows));
+      expect(Math.max(...frame.lines.map(lineWidth))).toBeLessThanOrEqual(size.columns);
+    }
+  });
+});
+
+test('the sums stand beside the question from 100 columns on, and change with an answer', () => {
+  const state = at(interview.questions.find((q) => q.id === 'freezer-count')!);
+  expect(draw(state, { columns: 120, rows: 40 }).text).toContain('Running power');
+  const before = weigher(interview)(answers);
+  const after = weigher(interview)({ ...answers, 'fridge-count': 4 });
+  expect(after.runningWatts!.value).toBeGreaterThan(before.runningWatts!.value);
+});
+
+test('"not sure" leaves the sums wider than an answer does', () => {
+  const weigh = weigher(interview);
+  const told = weigh({ ...answers, 'fridge-count': 1 }).kwhPerDay!;
+  const open = weigh({ ...answers, 'fridge-count': 'not sure' }).kwhPerDay!;
+  expect(open.high - open.low).toBeGreaterThan(told.high - told.low);
+  expect(weigh({ ...answers, 'fridge-count': 'not sure' }).unsureCount).toBe(1);
+});

@@ -1,0 +1,159 @@
+import { PassThrough } from 'node:stream';
+import { describe, expect, test } from 'vitest';
+import type { Later } from '../../src/faces/door';
+import { runLines } from '../../src/faces/lines/run-lines';
+import { begin } from '../../src/interview/begin';
+import { reduce } from '../../src/interview/reduce';
+import type { Context, State } from '../../src/interview/state';
+import { smallInterview } from './small-interview';
+import { weighSmall } from './weigh-small';
+
+const context: Context = {
+  interview: smallInterview,
+  short: false,
+  nameProblem: (name) => (name === 'taken' ? 'That name is taken.' : null),
+  spareName: () => 'home-1',
+};
+
+async function say(lines: readonly string[], save: Later['save'] = () => null) {
+  const stdin = new PassThrough();
+  const stdout = new PassThrough();
+  let printed = '';
+  stdout.on('data', (chunk) => {
+    printed += chunk;
+  });
+  stdin.end(`${lines.join('\n')}\n`);
+  const state = await runLines({
+    context,
+    start: begin(context, {}),
+    later: Promise.resolve({ save, weigh: weighSmall }),
+    color: false,
+    stdin: stdin as unknown as NodeJS.ReadStream,
+    stdout: stdout as unknown as NodeJS.WriteStream,
+  });
+  return { state, printed };
+}
+
+/** The same answers through the reducer's keys, as the screen gives them. */
+function byKeys(keys: readonly string[]): State {
+  const named: Record<string, 'enter' | 'tab' | 'escape'> = {
+    '\r': 'enter',
+    '\t': 'tab',
+    '\u001b': 'escape',
+  };
+  return keys.reduce(
+    (state, key) => {
+      const name = named[key];
+      return reduce(context, state, {
+        type: 'key',
+        key: name === undefined ? { name: 'text', text: key } : { name },
+      });
+    },
+    begin(context, {}),
+  );
+}
+
+describe('line by line', () => {
+  test('the same script gives the same answers as the screen', async () => {
+    const { state } = await say([
+      '3',
+      'kim',
+      '2',
+      '240 V 5 A',
+      '1, 2',
+      'unsure',
+      '2 days',
+      'write',
+    ]);
+    const keys = [
+      '3',
+      ' ',
+      '\r',
+      'k',
+      'i',
+      'm',
+      '\r',
+      '2',
+      '\r',
+      ...'240 V 5 A',
+      '\r',
+      '1',
+      ' ',
+      '2',
+      ' ',
+      '\r',
+      '\t',
+      ...'2 days',
+      '\r',
+      '\r',
+    ];
+    const screen = byKeys(keys);
+    expect(state.ending).toBe('plan');
+    expect(screen.ending).toBe('plan');
+    expect(state.answers).toEqual(screen.answers);
+  });
+
+  test('an error starts with "Error:" and the question stays', async () => {
+    const { state, printed } = await say(['3', 'taken', 'kim', '9', 'x']);
+    expect(printed).toContain('Error: That name is taken.');
+    expect(printed).toMatch(/Error: There is no line "9"/);
+    expect(state.at).toBe('water-source');
+    expect(state.ending).toBe('saved');
+  });
+
+  test('an unusual number is asked back once', async () => {
+    const { state, printed } = await say(['3', 'kim', '2', '5 kW', '1']);
+    expect(printed).toMatch(/more or less than most homes/);
+    expect(state.answers['well-watts']).toBe(5000);
+  });
+
+  test('danger prints what to do now, and stopping is the first line', async () => {
+    const { state, printed } = await say(['1', '1']);
+    expect(printed).toMatch(/Leave the house now/);
+    expect(state.ending).toBe('danger');
+  });
+
+  test('help, back, list and sums answer without moving on', async () => {
+    const { state, printed } = await say([
+      '3',
+      'kim',
+      'help',
+      'list',
+      'sums',
+      'back',
+      'kim',
+      '2',
+      '1500',
+      'sums',
+      'stop',
+    ]);
+    expect(printed).toMatch(/Why we ask: /);
+    expect(printed).toMatch(/If you are not sure: /);
+    expect(printed).toMatch(/2\. Name of the home: kim/);
+    expect(printed).toMatch(/Running power: 1,500 W/);
+    expect(state.ending).toBe('saved');
+    expect(state.answers['well-watts']).toBe(1500);
+  });
+
+  test('an answer can be changed from the list', async () => {
+    const { state } = await say(['3', 'kim', '1', '1', '48911', '24', '5', '48912', 'write']);
+    expect(state.answers['home-zip']).toBe('48912');
+    expect(state.ending).toBe('plan');
+  });
+
+  test('each answer is kept before the next question, and a full disk is said', async () => {
+    const kept: string[] = [];
+    const { printed } = await say(['3', 'kim', '1'], (answers) => {
+      kept.push(Object.keys(answers).at(-1)!);
+      return kept.length === 2 ? 'The disk is full.' : null;
+    });
+    expect(kept).toEqual(['now-danger', 'home-name', 'water-source']);
+    expect(printed).toContain('Error: The disk is full.');
+  });
+
+  test('the end of the input keeps the answers; nothing is colored', async () => {
+    const { state, printed } = await say(['3']);
+    expect(state.ending).toBe('saved');
+    expect(printed).not.toContain('\u001b');
+  });
+});
