@@ -8,6 +8,7 @@ import { allRoutes } from '../routes/all-routes';
 import { findings } from '../rules/find';
 import type { Finding } from '../rules/rule';
 import { assumptionsOf } from './assumptions';
+import { electricalOf } from './electrical/electrical';
 import { electricianPoints } from './electrician-points';
 import { homeFromAnswers } from './home-from-answers';
 import { jobOf } from './job';
@@ -51,6 +52,7 @@ export function makePlan(interview: Interview, answers: Answers, asOf: string): 
     willNotDo: willNotDo(home, advice),
     cautions,
     electrician: electricianPoints(home, advice.route, cautions),
+    electrical: electricalOf(home, answers, { route: advice.route, routes }),
     ladder: ladderOf(home, advice.route),
     toFindOut,
     assumptions: assumptionsOf(interview, home, answered),

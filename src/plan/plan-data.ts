@@ -1,6 +1,7 @@
 import type { Demand, Load, Season } from '../home/home';
 import type { Figure } from '../quantity/figure';
 import type { Route } from '../routes/route';
+import { electricalData } from './electrical/electrical-data';
 import type { Plan } from './plan';
 
 /** A figure as the plan file holds it: rounded, with its unit and where it came from. */
@@ -66,6 +67,7 @@ export function planData(plan: Plan) {
       cite: c.cite,
     })),
     electrician: [...plan.electrician],
+    electrical: electricalData(plan.electrical),
     ladder: plan.ladder.map((step) => ({
       atPercent: step.atPercent,
       switchOff: [...step.switchOff],

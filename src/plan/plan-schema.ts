@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { routeKinds } from '../home/route-kind';
+import { electricalSchema } from './electrical/electrical-schema';
 import { PLAN_SCHEMA_VERSION } from './plan';
 
 const figure = z.strictObject({
@@ -138,6 +139,7 @@ export const planSchema = z.strictObject({
     }),
   ),
   electrician: lines,
+  electrical: electricalSchema,
   ladder: z.array(
     z.strictObject({
       atPercent: z.number(),

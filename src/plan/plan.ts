@@ -3,6 +3,7 @@ import type { Advice } from '../routes/advise';
 import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
 import type { Assumption } from './assumptions';
+import type { Electrical } from './electrical/electrical';
 import type { LadderStep } from './ladder';
 import type { NextStep } from './next-steps';
 import type { Outlook } from './outlook';
@@ -33,6 +34,8 @@ export interface Plan {
   readonly willNotDo: readonly string[];
   readonly cautions: readonly Finding[];
   readonly electrician: readonly string[];
+  /** Load calculation, panel, starting, transfer, wires, siting and scope, with the questions to settle. */
+  readonly electrical: Electrical;
   readonly ladder: readonly LadderStep[];
   readonly toFindOut: readonly ToFindOut[];
   readonly assumptions: readonly Assumption[];

@@ -3,6 +3,7 @@ import type { Figure } from '../quantity/figure';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
 import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
+import { electricalLines, settleLines, startOrderLine } from './electrical/say-electrical';
 import { inSentence, listOf } from './list-of';
 import type { Plan } from './plan';
 
@@ -10,6 +11,7 @@ import type { Plan } from './plan';
 export function planMarkdown(plan: Plan): string {
   const sections = [
     head(plan),
+    ...toSettle(plan),
     ['## The job', ...plan.job],
     mustRun(plan),
     routes(plan),
@@ -22,6 +24,7 @@ export function planMarkdown(plan: Plan): string {
       plan.electrician,
       'Nothing in the route advised is wired to the house. The day it is, a licensed electrician does it, with a permit.',
     ),
+    list('## For the electrician, in figures (all of it in the plan file)', electricalLines(plan)),
     ladder(plan),
     toFindOut(plan),
     assumptions(plan),
@@ -44,6 +47,14 @@ function head(plan: Plan): string[] {
     `Made from the answers given, as of ${plan.asOf}. A planning aid, not an electrical design: a licensed electrician, the building department and the local code decide.`,
     ...draft,
   ];
+}
+
+/** Answers that do not fit together stand first: what follows rests on them. */
+function toSettle(plan: Plan): string[][] {
+  const lines = settleLines(plan);
+  return lines.length === 0
+    ? []
+    : [list('## Settle these first: two answers do not fit together', lines)];
 }
 
 function mustRun(plan: Plan): string[] {
@@ -173,7 +184,12 @@ function ladder(plan: Plan): string[] {
         : ` That buys about ${formatQuantity(Math.max(1, Math.round(step.gainsHours)), 'h')}.`;
     return `${at}, switch off: ${what} (${step.why}).${gain}`;
   };
-  return ['## What goes off, in which order', bullets(plan.ladder.map(line))];
+  const order = startOrderLine(plan);
+  return [
+    '## What goes off, in which order',
+    bullets(plan.ladder.map(line)),
+    ...(order === null ? [] : [order]),
+  ];
 }
 
 function toFindOut(plan: Plan): string[] {

@@ -1,0 +1,99 @@
+import type { Home, Load } from '../../home/home';
+import type { DwellingLoads, HeatingCooling, NamedVa } from '../../physics/service-load/dwelling';
+
+/** Which end of each figure is counted: the likely one, or the high one for the careful sum. */
+export type End = 'value' | 'high';
+
+/** Nameplate of an electric range when it was not read: the largest that Table 220.55 counts as 8 kVA. */
+const RANGE_VA = 12_000;
+/** Least a dryer counts for, NEC 220.54. */
+const DRYER_VA = 5000;
+/** A household tank heater, the larger usual element. Common practice, no source. */
+const TANK_VA = 4500;
+
+const fixedAppliances = [
+  'well',
+  'waste',
+  'sump',
+  'water-heater',
+  'dishwasher',
+  'pool-pump',
+  'hot-tub',
+  'furnace-gas',
+  'furnace-oil',
+  'boiler',
+  'stairlift',
+];
+const coolers = ['central-ac', 'second-ac', 'mini-split', 'room-ac', 'evaporative-cooler'];
+
+/** What the dwelling load calculation starts from, VA; nameplates that were not read are assumed and named as such. */
+export function dwellingLoads(home: Home, volts: number, end: End): DwellingLoads {
+  const { facts, loads } = home;
+  const named = (load: Load): NamedVa => ({ name: load.name, va: Math.round(va(load, end)) });
+  return {
+    floorAreaFt2: facts.number('home-area') ?? 1800,
+    smallApplianceCircuits: 2,
+    laundryCircuits: 1,
+    cooking: facts.is('cook-main', 'electric') ? [{ name: 'Range, assumed', va: RANGE_VA }] : [],
+    dryerVa: facts.has('big-loads', 'electric-dryer') ? DRYER_VA : null,
+    appliances: loads
+      .filter((load) => fixedAppliances.includes(load.id))
+      .map(named)
+      .map((load) => atLeastTank(home, load)),
+    chargers: loads.filter(isCharger).map(named),
+    heatingCooling: heatingCooling(home, end),
+    volts,
+  };
+}
+
+/** Running VA of the largest motor that is not a cooling or heating compressor. */
+export function largestMotorVa(home: Home, end: End): number {
+  const motors = home.loads.filter(
+    (load) => load.startVa !== null && fixedAppliances.includes(load.id),
+  );
+  return Math.max(0, ...motors.map((load) => va(load, end)));
+}
+
+/** What the sums rest on beyond the answers, in words. */
+export function dwellingAssumptions(home: Home): string[] {
+  const { facts } = home;
+  const said = [
+    'Two kitchen circuits and one laundry circuit are counted, the least the code counts.',
+  ];
+  if (facts.open('home-area'))
+    said.push(`The floor area is assumed: ${facts.number('home-area')} sq ft.`);
+  if (facts.is('cook-main', 'electric'))
+    said.push('The range is counted at 12 kVA; its label was not read.');
+  if (facts.has('big-loads', 'electric-dryer'))
+    said.push('The dryer is counted at 5 kVA; its label was not read.');
+  if (facts.is('heat-main', 'baseboard')) {
+    said.push('The heaters are counted as fewer than four controls, which is the careful reading.');
+  }
+  return said;
+}
+
+export const isCharger = (load: Load) => load.id === 'ev-charger-240';
+
+const va = (load: Load, end: End) => load.runningVa[end];
+
+function atLeastTank({ facts }: Home, load: NamedVa): NamedVa {
+  const tank = load.name.toLowerCase().includes('water heater');
+  const element = facts.is('water-heater', 'electric-tank', 'heat-pump-tank');
+  return tank && element ? { ...load, va: Math.max(TANK_VA, load.va) } : load;
+}
+
+function heatingCooling(home: Home, end: End): HeatingCooling {
+  const sum = (...ids: string[]) =>
+    home.loads.filter((l) => ids.includes(l.id)).reduce((total, l) => total + va(l, end), 0);
+  const strips = sum('heat-strips');
+  const cools = home.facts.is('cool-main', 'heat-pump');
+  const pump = sum('heat-pump');
+  const backUp = home.facts.is('heat-main', 'heat-pump');
+  return {
+    coolingVa: sum(...coolers) + (cools ? pump : 0),
+    heatPumpVa: pump,
+    supplementalVa: backUp ? strips : 0,
+    spaceHeatVa: backUp ? 0 : strips,
+    spaceHeatControls: 1,
+  };
+}

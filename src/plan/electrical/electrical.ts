@@ -1,0 +1,62 @@
+import type { Home } from '../../home/home';
+import type { Answers } from '../../interview/answers';
+import type { Route } from '../../routes/route';
+import { type Contradiction, contradictions } from '../contradictions';
+import { type Connection, connectionsOf, largestLoadPoint, neutralPoints } from './connections';
+import { engineChargingPoint } from './engine-charging-point';
+import { calculatedVa, type LoadCalculation, loadCalculation } from './load-calculation';
+import { type MeteredCheck, meteredCheck } from './metered';
+import { type PanelFit, panelFit } from './panel-fit';
+import { type Scope, scopeOf } from './scope';
+import { type ServiceFact, serviceFacts } from './service-facts';
+import { type SitingPoint, sitingOf } from './siting';
+import { type RouteStarting, startingOf } from './starting';
+import { gapPoints } from './transfer-gap';
+import { type WayOut, waysOut } from './way-out';
+import { type WireRun, wireRuns } from './wires';
+
+/** The electrical half of a plan. Planning figures: code in force, inspector and a licensed electrician decide. */
+export interface Electrical {
+  readonly service: readonly ServiceFact[];
+  readonly toSettle: readonly Contradiction[];
+  readonly loadCalculation: LoadCalculation;
+  readonly metered: MeteredCheck;
+  readonly panelFit: PanelFit;
+  readonly waysOut: readonly WayOut[];
+  readonly starting: readonly RouteStarting[];
+  readonly connections: readonly Connection[];
+  readonly transferPoints: readonly string[];
+  readonly wires: readonly WireRun[];
+  readonly siting: readonly SitingPoint[];
+  readonly scope: Scope;
+}
+
+/** Service, starting, transfer, wires, siting and scope for the route advised, `route`, among `routes`. */
+export function electricalOf(
+  home: Home,
+  answers: Answers,
+  of: { route: Route; routes: readonly Route[] },
+): Electrical {
+  const { route, routes } = of;
+  const load = loadCalculation(home);
+  const fit = panelFit(home, route);
+  const points = [largestLoadPoint(home, route), engineChargingPoint(home, route)];
+  return {
+    service: serviceFacts(home),
+    toSettle: contradictions(home, answers),
+    loadCalculation: load,
+    metered: meteredCheck(home, route),
+    panelFit: fit,
+    waysOut: waysOut(home, route, { fit, load: load.verdict }),
+    starting: startingOf(home, routes),
+    connections: connectionsOf(home, { route, calculatedVa: calculatedVa(load) }),
+    transferPoints: [
+      ...gapPoints(home, route.gap),
+      ...neutralPoints(home, route),
+      ...points.filter((point) => point !== null),
+    ],
+    wires: wireRuns(home, route),
+    siting: sitingOf(home, route),
+    scope: scopeOf(home, route),
+  };
+}

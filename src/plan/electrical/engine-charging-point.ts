@@ -1,0 +1,28 @@
+import type { Home } from '../../home/home';
+import { largestChargerWatts } from '../../physics/engine-charging';
+import type { Route } from '../../routes/route';
+
+/** Share of its rating an engine is loaded to. Common practice, no source. */
+const SHARE = 0.8;
+/** Power factor of a charger without correction: the careful end. Common practice, no source. */
+const CHARGER_POWER_FACTOR = 0.7;
+
+/** How large a charger the engine of this route, or the engine here now, may feed. Null without either. */
+export function engineChargingPoint(home: Home, route: Route): string | null {
+  const own = home.facts.told('engine-watts') ? home.facts.number('engine-watts') : null;
+  const engine =
+    route.kind === 'engine-inlet' ||
+    route.kind === 'engine-cords' ||
+    route.kind === 'standby-engine';
+  const ratedWatts = own ?? (engine ? (route.power?.continuousWatts ?? null) : null);
+  if (ratedWatts === null) return null;
+  const chargerWatts = largestChargerWatts({
+    ratedWatts,
+    ratedVa: ratedWatts,
+    share: SHARE,
+    otherWatts: 0,
+    otherVa: 0,
+    chargerPowerFactor: CHARGER_POWER_FACTOR,
+  });
+  return `Charging a battery from an engine of ${Math.round(ratedWatts)} W: a charger of ${Math.round(chargerWatts)} W at most, with nothing else on it, at a power factor of ${CHARGER_POWER_FACTOR}. It must accept 58 to 63 Hz, for an engine runs fast without load.`;
+}

@@ -1,0 +1,80 @@
+import type { Plan } from '../plan';
+import { isWired } from './route-traits';
+
+/** Questions to settle: both answers, one line each. Empty when all answers fit together. */
+export function settleLines({ electrical }: Plan): string[] {
+  return electrical.toSettle.map(
+    ({ answers: [one, other], asks }) => `${one} But: ${other} ${asks}`,
+  );
+}
+
+/** The order in which motors are switched on with the route advised, for the ladder. Null with fewer than two. */
+export function startOrderLine(plan: Plan): string | null {
+  const start = plan.electrical.starting.find((one) => one.route === plan.advice.route.kind);
+  if (start === undefined || start.order.length < 2) return null;
+  const apart =
+    start.keepApart.length > 0 ? ` Never at the same moment: ${start.keepApart.join('; ')}.` : '';
+  return `Switch motors on one at a time, in this order: ${start.order.join(', ')}.${apart}`;
+}
+
+/** The electrical half in a few lines; everything else stands in the plan file. */
+export function electricalLines(plan: Plan): string[] {
+  const { electrical: e, advice } = plan;
+  const load = `Load calculation: ${e.loadCalculation.says}`;
+  if (!isWired(advice.route)) return [load];
+  return [
+    load,
+    ...(e.metered.kind === 'done' ? [`Metered demand: ${e.metered.says}`] : []),
+    ...busLine(plan),
+    ...e.panelFit.traps,
+    ...wayOutLine(plan),
+    ...startLine(plan),
+    ...wireLines(plan),
+    ...e.siting
+      .filter((point) => point.verdict === 'no' || point.verdict === 'ask')
+      .map((point) => `${point.says} (${point.cite})`),
+  ];
+}
+
+function busLine({ electrical: { panelFit: fit } }: Plan): string[] {
+  if (fit.sourceAt125Amps === null) return [];
+  const fitting = fit.ways.filter((way) => way.fits === 'yes');
+  const need = `Source on the panel: 1.25 x its current is ${Math.round(fit.sourceAt125Amps)} A`;
+  if (fitting.length > 0)
+    return [
+      `${need}; it fits with the ${fitting.map((way) => `${way.way} (${way.section})`).join(', or the ')}.`,
+    ];
+  const known = fit.ways.some((way) => way.roomAmps !== null);
+  return [
+    `${need}; ${known ? 'the bus has no room for it by the sums known here' : 'main and bus are not both known, so the bus check waits for the electrician'} (705.12).`,
+  ];
+}
+
+function wayOutLine({ electrical: { waysOut } }: Plan): string[] {
+  const [first] = waysOut;
+  return first === undefined
+    ? []
+    : [
+        `Cheapest way out here: ${first.way}, $${first.usdLow} to $${first.usdHigh} (${first.year}), where ${first.when}.`,
+      ];
+}
+
+function startLine({ electrical, advice }: Plan): string[] {
+  const start = electrical.starting.find((one) => one.route === advice.route.kind);
+  if (start === undefined || start.starting.length === 0) return [];
+  const kva = (va: number) => Math.round(va / 100) / 10;
+  return [
+    `Hardest start: ${start.starting.join(' with ')}, ${kva(start.peakVa)} kVA with the rest running; all that start by themselves at once: ${kva(start.allAtOnceVa)} kVA. The source lends ${kva(start.surgeVa)} kVA. Cure: ${start.cure}.`,
+  ];
+}
+
+function wireLines({ electrical }: Plan): string[] {
+  return electrical.wires.map((run) => {
+    const copper = run.sizes.find((size) => size.metal === 'copper')!;
+    const size =
+      copper.size === null
+        ? 'no usual size; shorten the run'
+        : `${copper.size} AWG copper, drop ${copper.dropPercent!.toFixed(1)} %`;
+    return `${run.run}, ${Math.round(run.oneWayFt)} ft (${run.lengthFrom}), ${run.breakerAmps} A: planning size ${size} by the ${copper.columnC} C column.`;
+  });
+}

@@ -1,0 +1,150 @@
+import type { Home, Load } from '../../home/home';
+import { largestStart, type StartingLoad } from '../../physics/largest-start';
+import { type StartCure, startCures } from '../../physics/start-cures';
+import { type StartOrder, startOrder } from '../../physics/start-order';
+import { engineVoltageDipPercent } from '../../physics/voltage-dip';
+import type { Route } from '../../routes/route';
+import { equipmentCost } from '../../tables/equipment-costs';
+import { byInverter, givesPower, isFixedBattery } from './route-traits';
+
+export interface RouteStarting {
+  readonly route: Route['kind'];
+  /** What the source lends for a moment, VA. */
+  readonly surgeVa: number;
+  /** Largest start, and the next largest that starts by itself, on top of what runs, VA. */
+  readonly peakVa: number;
+  readonly starting: readonly string[];
+  /** Every load that starts by itself at once, as after an automatic transfer, VA. */
+  readonly allAtOnceVa: number;
+  readonly allAtOnceHolds: boolean;
+  readonly order: readonly string[];
+  readonly keepApart: readonly string[];
+  /** Voltage dip of an engine at the hardest step, %; null for an inverter, which trips at its surge limit. */
+  readonly dipPercent: number | null;
+  readonly limit: string;
+  readonly cure: string;
+}
+
+/** Transient reactance of small sets, the middle of 0.15 to 0.35 per unit. Common practice, no source. */
+const REACTANCE = 0.25;
+/** Dip at which many contactors let go. Common practice, no source. */
+const MOST_DIP_PERCENT = 30;
+/** Start of a motor behind a soft starter, times its running VA: the careful end of 1.5 to 2.5. Common practice, no source. */
+const SOFT_START_MULTIPLE = 2.5;
+const compressors = ['central-ac', 'second-ac', 'heat-pump'];
+/** How a source takes over without anybody. */
+const automaticKinds: readonly Route['kind'][] = [
+  'standby-engine',
+  'battery-circuits',
+  'battery-whole',
+  'battery-solar',
+  'battery-engine',
+];
+
+/** What starting asks of each route that gives power. An inverter is held to the high end of each start. */
+export function startingOf(home: Home, routes: readonly Route[]): RouteStarting[] {
+  return routes
+    .filter((route) => givesPower(route) && route.carries.length > 0)
+    .map((route) => one(home, route));
+}
+
+function one(home: Home, route: Route): RouteStarting {
+  const surgeVa = route.power!.startVa;
+  const loads = startingLoads(home, route);
+  const start = largestStart({ loads, startsKeptApart: false });
+  const order = startOrder({ loads, surgeVa });
+  const name = (id: string) => home.loads.find((load) => load.id === id)?.name ?? id;
+  const automatic = automaticKinds.includes(route.kind);
+  const needVa = automatic ? Math.max(start.peakVa, start.allSelfStartingVa) : start.peakVa;
+  return {
+    route: route.kind,
+    surgeVa,
+    peakVa: start.peakVa,
+    starting: start.starting.map(name),
+    allAtOnceVa: start.allSelfStartingVa,
+    allAtOnceHolds: start.allSelfStartingVa <= surgeVa,
+    order: order.steps
+      .filter((step) => motors(loads).includes(step.id))
+      .map((step) => name(step.id)),
+    keepApart: pairs(order, name),
+    dipPercent: byInverter(route) ? null : dipOf(route, start.peakVa - start.runningVa),
+    limit: byInverter(route)
+      ? `an inverter trips above ${Math.round(surgeVa)} VA; it has no dip to ride through`
+      : `${MOST_DIP_PERCENT} % dip, where many contactors let go; the maker's motor-start table decides`,
+    cure: cureOf({ loads, surgeVa, needVa, name }),
+  };
+}
+
+/** Loads as the source sees them. A route that has a soft starter counted in is taken with it. */
+function startingLoads(home: Home, route: Route): StartingLoad[] {
+  const end = byInverter(route) ? 'high' : 'value';
+  const carried = home.loads.filter((load) => route.carries.includes(load.name));
+  const soft = route.parts.some((part) => part.name === equipmentCost('soft-starter').name);
+  return carried.map((load) => {
+    const runningVa = load.runningVa.value;
+    const startingVa = Math.max(runningVa, load.startVa?.[end] ?? runningVa);
+    const softened = soft && compressors.includes(load.id);
+    return {
+      id: load.id,
+      runningVa,
+      startingVa: softened ? Math.min(startingVa, SOFT_START_MULTIPLE * runningVa) : startingVa,
+      selfStarting: startsItself(load),
+    };
+  });
+}
+
+/** A thermostat or a float starts it; a compressor on a thermostat too. */
+const startsItself = (load: Load) => load.selfStarting || compressors.includes(load.id);
+
+const motors = (loads: readonly StartingLoad[]) =>
+  loads.filter((load) => load.startingVa > load.runningVa).map((load) => load.id);
+
+function pairs(order: StartOrder, name: (id: string) => string): string[] {
+  return order.keepApart.map(([a, b]) => `${name(a)} and ${name(b)}`);
+}
+
+function dipOf(route: Route, stepVa: number): number {
+  return engineVoltageDipPercent({
+    startingVa: stepVa,
+    ratedVa: route.power!.continuousWatts,
+    reactance: REACTANCE,
+  });
+}
+
+/** The cheapest cure that holds: nothing, starts kept apart by a delay, a soft starter, both, or the next larger source. */
+function cureOf(of: {
+  loads: StartingLoad[];
+  surgeVa: number;
+  needVa: number;
+  name: (id: string) => string;
+}): string {
+  if (of.needVa <= of.surgeVa) return 'none needed';
+  const cures = startCures({
+    loads: of.loads,
+    surgeVa: of.surgeVa,
+    softStartMultiple: SOFT_START_MULTIPLE,
+    softStartable: compressors,
+  });
+  const enough = cures.find((cure) => cure.enough && cure.kind !== 'nothing')!;
+  return sayCure(enough, of);
+}
+
+function sayCure(cure: StartCure, of: { needVa: number; name: (id: string) => string }): string {
+  const on = cure.on === undefined ? '' : ` on the ${of.name(cure.on).toLowerCase()}`;
+  const { low, high, year } = equipmentCost('soft-starter');
+  const price = `$${low} to $${high} (${year})`;
+  switch (cure.kind) {
+    case 'keep-starts-apart':
+      return 'a delay or control that lets one motor start at a time';
+    case 'soft-starter':
+      return `a soft starter${on}, ${price}`;
+    case 'both':
+      return `a soft starter${on}, ${price}, and a control that lets one motor start at a time`;
+    default:
+      return `a source that lends ${Math.ceil(of.needVa / 100) / 10} kVA for a moment, or one motor fewer`;
+  }
+}
+
+/** The routes of a fixed battery or an engine that takes over by itself. */
+export const takesOverByItself = (route: Route) =>
+  automaticKinds.includes(route.kind) || isFixedBattery(route);
