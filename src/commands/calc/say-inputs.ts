@@ -1,5 +1,5 @@
 import type { Calculation, Input } from './calculation';
-import { sayValue } from './say-value';
+import { sayGiven } from './say-value';
 
 /** The inputs of a computation with units, ranges and what is assumed, one a line. */
 export function sayInputs(of: Calculation): string {
@@ -17,7 +17,7 @@ function sayForm(input: Input): string {
 function sayKind(input: Input): string {
   switch (input.kind) {
     case 'number':
-      return `${sayValue(input.from, '')} to ${sayValue(input.to, input.unit)}`;
+      return `${sayGiven(input.from, '')} to ${sayGiven(input.to, input.unit)}`;
     case 'choice':
       return input.choices.join(' or ');
     case 'text':
@@ -31,7 +31,7 @@ function sayAssumed(input: Input): string {
   if ('assumed' in input && input.assumed !== undefined) {
     const { assumed } = input;
     const unit = input.kind === 'number' ? input.unit : '';
-    return `${typeof assumed === 'number' ? sayValue(assumed, unit) : assumed} unless given`;
+    return `${typeof assumed === 'number' ? sayGiven(assumed, unit) : assumed} unless given`;
   }
   return input.optional ? 'may be left out' : '';
 }

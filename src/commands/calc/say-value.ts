@@ -8,6 +8,13 @@ export function sayValue(value: number, unit: string): string {
   return unit === '' ? text : `${text}${unit === '%' ? '' : ' '}${unit}`;
 }
 
+/** A number as somebody gave it: every digit of it. Years and counts stand alone. */
+export function sayGiven(value: number, unit: string): string {
+  if (unit === '' || unit === 'count' || unit === 'year') return String(value);
+  if (unit === '$') return sayValue(value, unit);
+  return `${grouped(value, 10)}${unit === '%' ? '' : ' '}${unit}`;
+}
+
 function fourFigures(value: number): string {
   const size = Math.abs(value);
   if (size >= 1000) return grouped(value, 0);

@@ -1,6 +1,6 @@
 import type { Calculation, Outcome, Result, Step } from './calculation';
 import type { Understood } from './gather-values';
-import { sayValue } from './say-value';
+import { sayGiven, sayValue } from './say-value';
 import type { Value } from './values';
 
 type Done = Extract<Outcome, { ok: true }>;
@@ -25,9 +25,9 @@ function inputLine({ input, value, given }: Understood): string {
 }
 
 function sayInput(value: Value, unit: string): string {
-  if (typeof value === 'number') return sayValue(value, unit);
+  if (typeof value === 'number') return sayGiven(value, unit);
   if (typeof value === 'string') return value;
-  return value.map((one) => `${one.name} ${sayValue(one.value, unit)}`).join('; ');
+  return value.map((one) => `${one.name} ${sayGiven(one.value, unit)}`).join('; ');
 }
 
 function stepLine({ label, formula, value, unit }: Step): string {

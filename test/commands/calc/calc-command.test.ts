@@ -26,7 +26,8 @@ describe('without a name', () => {
       for (const input of inputs) {
         const line = parts[i]!.split('\n').find((l) => l.trim().startsWith(`${input.key} `))!;
         expect(line).toContain(input.about);
-        if (input.kind === 'number' && input.unit !== '') expect(line).toContain(input.unit);
+        const said = 'unit' in input && !['', 'count', 'year'].includes(input.unit);
+        if (said) expect(line).toContain(input.unit);
         if (input.kind === 'choice') expect(line).toContain(input.choices.join(' or '));
       }
     }
@@ -99,6 +100,9 @@ describe('wrong usage is said in a sentence, with exit 2 and nothing on stdout',
     ['pump-power gpm=10-12 head=84', 'gpm: "10-12" is not a number of gpm.'],
     ['pump-power gpm=10 head=0', 'head must be from 1 ft to 2,000 ft, not 0 ft.'],
     ['pump-power gpm=10 head=84 gpm=11', 'gpm is given twice.'],
+    ['transfer-gap gap=0.6 s', 'gap: "0.6 s" is not a number of ms.'],
+    ['sun-position lat=91', 'lat must be from -90 deg to 90 deg, not 91 deg.'],
+    ['roof-yield zip=8020 panels=3', 'zip: write it as five digits, not "8020".'],
     ['pump-power ten', '"ten" is not key=value.'],
     ['pump-power =10', '"=10" is not key=value.'],
     ['pump-power gpm=10 head=84 pump-efficiency=0.55', 'pump-efficiency must be from 1% to 100%'],

@@ -24,7 +24,7 @@ export const coolingPower: Calculation = {
       to: 40,
     },
   ],
-  source: 'definition of EER, Btu/h over W (AHRI 210/240); 12,000 Btu/h a ton (NIST SP 811)',
+  source: 'definition of EER, Btu/h over W; 12,000 Btu/h a ton (NIST SP 811)',
   example: 'capacity=3 tons eer=12',
   run: wattsOf,
 };

@@ -1,0 +1,37 @@
+import { ridesThrough, rideThroughSeconds } from '../../../physics/ride-through';
+import { iticCurve } from '../../../tables/itic-curve';
+import { citeTable } from '../../../tables/table';
+import type { Calculation, Outcome } from '../calculation';
+import { percentInput } from '../percent-input';
+import type { Values } from '../values';
+
+/** Whether office electronics stay on through a gap or a sag. */
+export const transferGap: Calculation = {
+  name: 'transfer-gap',
+  about: 'whether office electronics stay on through the gap of a transfer, or a sag',
+  inputs: [
+    { kind: 'number', key: 'gap', about: 'length of the gap', unit: 'ms', from: 0, to: 600_000 },
+    percentInput({ key: 'voltage', about: 'what is left of it', from: 0, to: 200, assumed: 0 }),
+  ],
+  source: citeTable(iticCurve),
+  example: 'gap=20 ms',
+  run: gapOf,
+};
+
+function gapOf(values: Values): Outcome {
+  const percentOfNominal = values.number('voltage');
+  const seconds = values.number('gap') / 1000;
+  const allowed = rideThroughSeconds(percentOfNominal, iticCurve.rows);
+  const rides = ridesThrough({ percentOfNominal, seconds }, iticCurve.rows);
+  const formula = `the curve at ${percentOfNominal}% of nominal`;
+  return {
+    ok: true,
+    steps:
+      allowed === null ? [] : [{ label: 'allowed', formula, value: 1000 * allowed, unit: 'ms' }],
+    results: [
+      { label: 'office electronics built to the curve', value: rides ? 'stay on' : 'may drop out' },
+      ...(allowed === null ? [{ label: 'allowed', value: 'without end' }] : []),
+    ],
+    notes: ['A design target for office equipment. It says nothing about medical devices.'],
+  };
+}

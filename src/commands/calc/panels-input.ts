@@ -1,0 +1,67 @@
+import { combinedLoss } from '../../physics/panel/combined-loss';
+import type { PanelTraits } from '../../physics/panel/panel-hours';
+import { snowLossShare } from '../../physics/panel/snow-loss';
+import type { Climate } from '../../tables/climate';
+import { panelAssumption, panelLosses } from '../../tables/panel-figures';
+import type { Input } from './calculation';
+import { percentInput } from './percent-input';
+import type { Values } from './values';
+
+const usualLossPercent = Number(
+  (100 * combinedLoss(panelLosses.rows.map((row) => row.share))).toFixed(2),
+);
+
+/** How panels lie and what they lose. */
+export const panelInputs: readonly Input[] = [
+  {
+    kind: 'number',
+    key: 'tilt',
+    about: 'slope of the panels, 0 flat, 90 upright',
+    unit: 'deg',
+    from: 0,
+    to: 90,
+    assumed: 25,
+  },
+  {
+    kind: 'number',
+    key: 'facing',
+    about: 'compass bearing they face, 90 east, 180 south',
+    unit: 'deg',
+    from: 0,
+    to: 360,
+    assumed: 180,
+  },
+  percentInput({
+    key: 'losses',
+    about: 'dirt, shade, wiring and the like together',
+    from: 0,
+    to: 99,
+    assumed: usualLossPercent,
+  }),
+  {
+    kind: 'choice',
+    key: 'snow',
+    about: 'count snow on the panels in cold months',
+    choices: ['yes', 'no'],
+    assumed: 'yes',
+  },
+];
+
+/** What lies between the sun and the inverter, by those inputs. */
+export function panelsIn(values: Values, climate: Climate): PanelTraits {
+  const tiltDeg = values.number('tilt');
+  const snow = {
+    noneAboveC: panelAssumption('snowNoneAboveC'),
+    mostBelowC: panelAssumption('snowMostBelowC'),
+    mostLostShare: panelAssumption('snowMostLostShare'),
+  };
+  return {
+    albedo: panelAssumption('albedo'),
+    noctC: panelAssumption('noctC'),
+    powerPerKelvin: panelAssumption('powerPerKelvin'),
+    lossShare: values.number('losses') / 100,
+    ...(values.word('snow') === 'yes' && {
+      snowLossByMonth: climate.meanC.map((meanC) => snowLossShare({ meanC, tiltDeg }, snow)),
+    }),
+  };
+}

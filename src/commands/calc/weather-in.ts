@@ -1,0 +1,20 @@
+import { type Weather, weatherYears } from '../../physics/weather/weather-years';
+import { climateStations } from '../../tables/climate';
+import type { Place } from '../../tables/place';
+import { citeTable } from '../../tables/table';
+import { persistenceFigures } from '../../tables/weather-persistence';
+import type { Values } from './values';
+
+/** Weather years of a place, as many and from the seed that the inputs say. */
+export function weatherIn(place: Place, values: Values): Weather {
+  return weatherYears({
+    climate: place.climate,
+    persistence: persistenceFigures(),
+    latDeg: place.latDeg,
+    years: values.number('years'),
+    seed: values.number('seed'),
+  });
+}
+
+/** Where weather years come from. */
+export const weatherSource = `${citeTable(climateStations)}; days after Graham, Hollands & Unny 1988 and Richardson 1981`;
