@@ -96,7 +96,18 @@ export const electricalSchema = z.strictObject({
   }),
   panelFit: z.strictObject({
     sourceAt125Amps: amount,
-    ways: z.array(z.strictObject({ way: z.string(), section: z.string(), roomAmps: amount, fits })),
+    ways: z.array(
+      z.strictObject({
+        way: z.string(),
+        sections: z.strictObject({
+          edition2017: z.string(),
+          edition2020: z.string(),
+          edition2023: z.string(),
+        }),
+        roomAmps: amount,
+        fits,
+      }),
+    ),
     traps: lines,
     notes: lines,
   }),
@@ -121,6 +132,7 @@ export const electricalSchema = z.strictObject({
   ),
   transferPoints: lines,
   wires: z.array(wire),
+  editionNotes: lines,
   siting: z.array(
     z.strictObject({
       verdict: z.enum(['no', 'ask', 'needed', 'kept']),

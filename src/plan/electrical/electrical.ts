@@ -3,9 +3,11 @@ import type { Answers } from '../../interview/answers';
 import type { Route } from '../../routes/route';
 import { type Contradiction, contradictions } from '../contradictions';
 import { type Connection, connectionsOf, largestLoadPoint, neutralPoints } from './connections';
+import { editionNotes } from './edition-notes';
 import { engineChargingPoint } from './engine-charging-point';
 import { calculatedVa, type LoadCalculation, loadCalculation } from './load-calculation';
 import { type MeteredCheck, meteredCheck } from './metered';
+import { neutralLoadPoint } from './neutral-load-point';
 import { type PanelFit, panelFit } from './panel-fit';
 import { type Scope, scopeOf } from './scope';
 import { type ServiceFact, serviceFacts } from './service-facts';
@@ -27,6 +29,7 @@ export interface Electrical {
   readonly connections: readonly Connection[];
   readonly transferPoints: readonly string[];
   readonly wires: readonly WireRun[];
+  readonly editionNotes: readonly string[];
   readonly siting: readonly SitingPoint[];
   readonly scope: Scope;
 }
@@ -40,7 +43,11 @@ export function electricalOf(
   const { route, routes } = of;
   const load = loadCalculation(home);
   const fit = panelFit(home, route);
-  const points = [largestLoadPoint(home, route), engineChargingPoint(home, route)];
+  const points = [
+    neutralLoadPoint(home, route),
+    largestLoadPoint(home, route),
+    engineChargingPoint(home, route),
+  ];
   return {
     service: serviceFacts(home),
     toSettle: contradictions(home, answers),
@@ -56,6 +63,7 @@ export function electricalOf(
       ...points.filter((point) => point !== null),
     ],
     wires: wireRuns(home, route),
+    editionNotes,
     siting: sitingOf(home, route),
     scope: scopeOf(home, route),
   };

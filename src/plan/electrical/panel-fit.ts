@@ -3,13 +3,19 @@ import { type BusbarRoom, busbarRoom } from '../../physics/busbar-room';
 import { largestSetPointAmps } from '../../physics/energy-management';
 import type { Route } from '../../routes/route';
 import { busbarRoutes } from '../../tables/busbar-routes';
+import { serviceConductorFor } from '../../tables/service-conductors';
 import { isFixedBattery, isWired } from './route-traits';
 import { busAmps, lineVolts, mainAmps } from './service-facts';
 
 /** One way of NEC 705.12 with the room it leaves. */
 export interface BusbarWay {
   readonly way: string;
-  readonly section: string;
+  /** Where each edition has it. */
+  readonly sections: {
+    readonly edition2017: string;
+    readonly edition2020: string;
+    readonly edition2023: string;
+  };
   /** Room for 1.25 x source current, A; null where the electrician has to find it. */
   readonly roomAmps: number | null;
   readonly fits: 'yes' | 'no' | 'ask';
@@ -36,6 +42,8 @@ export function panelFit(home: Home, route: Route): PanelFit {
   };
 }
 
+const NOWHERE = 'not in this edition';
+
 /** The ways of 705.12 for a source of this size. Not-known ratings give 'ask', never a number. */
 export function busbarWays(home: Home, sourceAt125Amps: number): BusbarWay[] {
   const rooms = knownRooms(home);
@@ -44,7 +52,11 @@ export function busbarWays(home: Home, sourceAt125Amps: number): BusbarWay[] {
     const fits = room === null ? 'ask' : room >= sourceAt125Amps ? 'yes' : 'no';
     return {
       way: row.words,
-      section: row.section2023 ?? 'not in this edition',
+      sections: {
+        edition2017: row.section2017 ?? NOWHERE,
+        edition2020: row.section2020 ?? NOWHERE,
+        edition2023: row.section2023 ?? NOWHERE,
+      },
       roomAmps: room,
       fits,
     };
@@ -114,7 +126,13 @@ function notes(home: Home): string[] {
         : `${spaces} free spaces: not room for a two-pole breaker; a sub-panel for chosen circuits makes room without a new service.`;
   if (main === null) return [room];
   const setPoint = largestSetPointAmps({ ratingAmps: main, hundredPercentRated: false });
+  const wire = serviceConductorFor(main);
   return [
+    ...(wire === null
+      ? []
+      : [
+          `Service conductors of a ${main} A main: ${wire.copper} copper or ${wire.aluminium} aluminium where they carry the whole dwelling (Table 310.12).`,
+        ]),
     room,
     `A listed load manager on this service may be set to ${Math.round(setPoint)} A at most, for its set point counts as continuous (220.70, 750.30, 2023 edition).`,
   ];

@@ -42,7 +42,7 @@ function busLine({ electrical: { panelFit: fit } }: Plan): string[] {
   const need = `Source on the panel: 1.25 x its current is ${Math.round(fit.sourceAt125Amps)} A`;
   if (fitting.length > 0)
     return [
-      `${need}; it fits with the ${fitting.map((way) => `${way.way} (${way.section})`).join(', or the ')}.`,
+      `${need}; it fits with the ${fitting.map((way) => `${way.way} (${way.sections.edition2023})`).join(', or the ')}.`,
     ];
   const known = fit.ways.some((way) => way.roomAmps !== null);
   return [

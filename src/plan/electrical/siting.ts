@@ -3,6 +3,7 @@ import { type EngineSpot, engineSiting } from '../../physics/siting/engine-sitin
 import type { Route } from '../../routes/route';
 import { fuelStorage } from '../../tables/fuel-storage';
 import { namedValue } from '../../tables/named-values';
+import { roofPathways } from '../../tables/roof-pathways';
 import { sitingDistances } from '../../tables/siting-distances';
 import { batterySiting } from './battery-siting';
 import { hasEngine, isFixedBattery } from './route-traits';
@@ -116,11 +117,19 @@ function shutOffPoints(route: Route): SitingPoint[] {
     );
   }
   if (route.solarKw !== null) {
-    points.push({
-      verdict: 'needed',
-      says: 'Rapid shutdown of the roof panels from outside: 30 V or less within 30 s outside the array, 80 V inside it.',
-      cite: 'NEC 690.12 (2017 on)',
-    });
+    const [strip] = roofPathways.rows;
+    points.push(
+      {
+        verdict: 'needed',
+        says: `On the roof: paths of ${strip!.pathwayIn} in for firefighters and a strip at the ridge; none below an escape window. The fire department decides.`,
+        cite: 'IRC R324.6, from memory',
+      },
+      {
+        verdict: 'needed',
+        says: 'Rapid shutdown of the roof panels from outside: 30 V or less within 30 s outside the array, 80 V inside it.',
+        cite: 'NEC 690.12 (2017 on)',
+      },
+    );
   }
   return points;
 }

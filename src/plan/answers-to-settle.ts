@@ -1,0 +1,13 @@
+import type { Answers } from '../interview/answers';
+import type { Interview } from '../interview/question';
+import { type Contradiction, contradictions } from './contradictions';
+import { homeFromAnswers } from './home-from-answers';
+
+/** The answers so far that do not fit together, for the screen where all answers are checked. Sizes no route. */
+export function answersToSettle(
+  interview: Interview,
+  answers: Answers,
+  asOf: string,
+): Contradiction[] {
+  return contradictions(homeFromAnswers(interview, answers, asOf), answers);
+}
