@@ -55,18 +55,14 @@ export const engineFuel: Calculation = {
 function fuelOf(values: Values): Outcome {
   const [ratedKw, loadKw] = [values.number('rated'), values.number('load')];
   const [fuel, engine] = [values.word('fuel') as EngineFuel, values.word('engine') as EngineType];
-  if (loadKw > ratedKw)
-    return { ok: false, says: 'the load is more than the engine is rated for.' };
-  if ((fuel === 'diesel') !== (engine === 'diesel')) {
-    return { ok: false, says: `a ${engine} engine does not burn ${fuel}.` };
-  }
+  const refused = refusal({ ratedKw, loadKw, fuel, engine });
+  if (refused !== null) return { ok: false, says: refused };
   const { efficiency, noLoadRatio } = engineType(engine);
   const { unit, lowerKwh: kwhPerUnit } = fuelHeatKwh(fuel);
   const line = fuelLine({ ratedKw, fullLoadEfficiency: efficiency, noLoadRatio, kwhPerUnit });
   const burn = fuelPerHour(line, loadKw);
   const share = engineEfficiency(line, loadKw, kwhPerUnit) * 100;
   const atHand = values.numberOrNull('at-hand');
-  const perHour = `${unit}/h`;
   return {
     ok: true,
     steps: [
@@ -80,12 +76,12 @@ function fuelOf(values: Values): Outcome {
         label: 'burn at no load',
         formula: `${noLoadRatio} x burn a kWh x rated kW`,
         value: line.noLoadPerHour,
-        unit: perHour,
+        unit: `${unit}/h`,
       },
-      { label: 'burn', formula: 'no load + burn a kWh x load', value: burn, unit: perHour },
+      { label: 'burn', formula: 'no load + burn a kWh x load', value: burn, unit: `${unit}/h` },
     ],
     results: [
-      { label: 'fuel', value: burn, unit: perHour },
+      { label: 'fuel', value: burn, unit: `${unit}/h` },
       { label: 'electricity out of the heat in the fuel', value: share, unit: '%' },
       ...(atHand === null
         ? []
@@ -93,4 +89,10 @@ function fuelOf(values: Values): Outcome {
     ],
     notes: ["The maker's own figures go first. Never run an engine indoors or near an opening."],
   };
+}
+
+function refusal(of: { ratedKw: number; loadKw: number; fuel: string; engine: string }) {
+  if (of.loadKw > of.ratedKw) return 'the load is more than the engine is rated for.';
+  const fits = (of.fuel === 'diesel') === (of.engine === 'diesel');
+  return fits ? null : `a ${of.engine} engine does not burn ${of.fuel}.`;
 }

@@ -53,7 +53,6 @@ function sizeOf(values: Values): Outcome {
   const column = Number(values.word('column')) as TerminalColumn;
   const continuous = values.word('continuous') === 'yes';
   const [breakerAmps, loadAmps] = [values.number('breaker'), values.number('amps')];
-  const needAmps = Math.max(breakerAmps, loadAmps * (continuous ? 1.25 : 1));
   const wire = smallestWire({
     options: wireChoices(metal, column),
     breakerAmps,
@@ -71,7 +70,7 @@ function sizeOf(values: Values): Outcome {
       {
         label: 'current to carry',
         formula: `the larger of breaker and ${load}`,
-        value: needAmps,
+        value: Math.max(breakerAmps, loadAmps * (continuous ? 1.25 : 1)),
         unit: 'A',
       },
       {
