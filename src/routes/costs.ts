@@ -7,11 +7,8 @@ import type { Part } from './route';
 /** A part priced from the table: so many units of its class. */
 export function part(equipmentClass: EquipmentClass, units = 1, name?: string): Part {
   const row = equipmentCost(equipmentClass);
-  return priced(name ?? row.name, row.year, sourceOf(equipmentClass), {
-    low: row.low * units,
-    value: row.likely * units,
-    high: row.high * units,
-  });
+  const ends = { low: row.low * units, value: row.likely * units, high: row.high * units };
+  return priced({ name: name ?? row.name, equipmentClass, units }, ends);
 }
 
 /**
@@ -23,13 +20,14 @@ export function partBySize(equipmentClass: EquipmentClass, share: number, name?:
   const at = Math.min(1, Math.max(0, share));
   const value = row.low + at * (row.high - row.low);
   const ends = { low: Math.max(row.low * 0.8, value * 0.75), value, high: value * 1.25 };
-  return priced(name ?? row.name, row.year, sourceOf(equipmentClass), ends);
+  return priced({ name: name ?? row.name, equipmentClass, units: 1 }, ends);
 }
 
-/** Something the household has already. */
-export function owned(name: string): Part {
+/** Something the household has already, of a class whose upkeep it goes on paying. */
+export function owned(name: string, equipmentClass: EquipmentClass): Part {
   const source = { kind: 'told', label: 'you have it already' } as const;
-  return { name, year: 0, costUsd: figure({ value: 0, unit: '$', name, source }) };
+  const costUsd = figure({ value: 0, unit: '$', name, source });
+  return { name, year: 0, costUsd, equipmentClass, units: 1 };
 }
 
 /** The most the household could spend, now or in the next two years, $. */
@@ -45,25 +43,19 @@ export function total(parts: readonly Part[]): Figure {
   );
 }
 
-function sourceOf(equipmentClass: EquipmentClass): Figure['source'] {
-  const row = equipmentCost(equipmentClass);
-  return { kind: 'table', label: `price range of ${row.year}`, cite: row.source };
-}
-
 function priced(
-  name: string,
-  year: number,
-  source: Figure['source'],
+  of: Pick<Part, 'name' | 'equipmentClass' | 'units'>,
   ends: { low: number; value: number; high: number },
 ): Part {
+  const { year, source: cite } = equipmentCost(of.equipmentClass);
   const round = (usd: number) => Math.round(usd / 10) * 10;
   const costUsd = figure({
     low: round(ends.low),
     value: round(ends.value),
     high: round(ends.high),
     unit: '$',
-    name,
-    source,
+    name: of.name,
+    source: { kind: 'table', label: `price range of ${year}`, cite },
   });
-  return { name, year, costUsd };
+  return { ...of, year, costUsd };
 }

@@ -1,11 +1,15 @@
 import type { RouteKind } from '../home/route-kind';
 import type { Figure } from '../quantity/figure';
+import type { EquipmentClass } from '../tables/equipment-costs';
 
 /** Something to buy or have done, with its price as a range of a year's dollars. */
 export interface Part {
   readonly name: string;
   readonly costUsd: Figure;
   readonly year: number;
+  /** Class in the table of costs, and how many units of it; its life and upkeep stand there. */
+  readonly equipmentClass: EquipmentClass;
+  readonly units: number;
 }
 
 /** A load a route does not carry, and why not. */
@@ -31,6 +35,15 @@ export interface FuelUse {
   readonly perDay: Figure;
   /** Fuel at hand that can be burned; null when it is piped in. */
   readonly atHand: Figure | null;
+}
+
+/** The engine of a route and how it is run. */
+export interface EngineSize {
+  /** Continuous output at this height and heat, kW. */
+  readonly siteKw: number;
+  /** Hours of the day in which it runs, 1 or 0 by hour. */
+  readonly runsByHour: readonly number[];
+  readonly sort: 'portable' | 'standby';
 }
 
 /** How long it lasts from full, in the season of the goal. */
@@ -67,6 +80,7 @@ export interface Route {
   readonly solarKw: number | null;
   readonly sizeByOdds: SizeByOdds | null;
   readonly fuel: FuelUse | null;
+  readonly engine: EngineSize | null;
   /** Time without power when the grid fails, in words. */
   readonly gap: string;
   readonly lasting: Lasting;

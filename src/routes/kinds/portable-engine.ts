@@ -142,12 +142,16 @@ function describe(home: Home, widths: Widths, it: Described): Route {
       startDemandVa: fitted.demand.startVa,
     },
     fuel,
+    engine: { siteKw: fitted.step.watts / 1000, runsByHour: ALL_DAY, sort: 'portable' },
     gap: '5 to 30 minutes, and somebody must be home to start it',
     lasting: lastingOf(home, fuel),
     parts: partsOf(sort, own, ratedWatts, fitted),
     notes: [...notesOf(home, fitted, ratedWatts, refill), blockNote(fitted, fuel, season)],
   });
 }
+
+/** An engine that carries the loads itself runs day and night. */
+export const ALL_DAY: readonly number[] = Array.from({ length: 24 }, () => 1);
 
 /** Hours in which an engine with real work to do would be run: 6 to 9 and 17 to 21. */
 const BLOCKS = Array.from({ length: 24 }, (_, h) =>
@@ -206,7 +210,7 @@ function partsOf(sort: Sort, own: OwnEngine | null, ratedWatts: number, fitted: 
   const engine =
     own === null
       ? partBySize('portable-engine', share, `Portable engine, ${kw}`)
-      : owned(`Your own engine, ${kw}`);
+      : owned(`Your own engine, ${kw}`, 'portable-engine');
   const soft = fitted.softStarter ? [part('soft-starter')] : [];
   if (sort.cords) return [engine, part('cords'), part('fuel-storage')];
   return [engine, part('inlet-interlock'), ...soft, part('permit'), part('fuel-storage')];
