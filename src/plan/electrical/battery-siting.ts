@@ -34,8 +34,9 @@ export function batterySiting(home: Home, route: Route): SitingPoint[] {
     ];
   }
   const found = storageFindings(unitsOf(route.nameplateKwh, place), storageLimits).map(sayFinding);
+  const once = [...new Map(found.map((point) => [point.says, point])).values()];
   return [
-    ...found,
+    ...once,
     ...alwaysNeeded(place),
     ...floodPoint(home, told!),
     ...temperaturePoints(home, told!),

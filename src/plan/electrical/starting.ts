@@ -5,7 +5,7 @@ import { type StartOrder, startOrder } from '../../physics/start-order';
 import { engineVoltageDipPercent } from '../../physics/voltage-dip';
 import type { Route } from '../../routes/route';
 import { equipmentCost } from '../../tables/equipment-costs';
-import { byInverter, givesPower, isFixedBattery } from './route-traits';
+import { byInverter, givesPower } from './route-traits';
 
 export interface RouteStarting {
   readonly route: Route['kind'];
@@ -41,12 +41,16 @@ const automaticKinds: readonly Route['kind'][] = [
   'battery-engine',
 ];
 
-/** What starting asks of each route that gives power. An inverter is held to the high end of each start. */
+/**
+ * What starting asks of each route that gives power. An inverter is held to the high end of each start.
+ * A small battery for one job is left out: it brings its own pump or feeds electronics.
+ */
 export function startingOf(home: Home, routes: readonly Route[]): RouteStarting[] {
-  return routes
-    .filter((route) => givesPower(route) && route.carries.length > 0)
-    .map((route) => one(home, route));
+  return routes.filter((route) => starts(route)).map((route) => one(home, route));
 }
+
+const starts = (route: Route) =>
+  givesPower(route) && route.kind !== 'single-battery' && route.carries.length > 0;
 
 function one(home: Home, route: Route): RouteStarting {
   const surgeVa = route.power!.startVa;
@@ -144,7 +148,3 @@ function sayCure(cure: StartCure, of: { needVa: number; name: (id: string) => st
       return `a source that lends ${Math.ceil(of.needVa / 100) / 10} kVA for a moment, or one motor fewer`;
   }
 }
-
-/** The routes of a fixed battery or an engine that takes over by itself. */
-export const takesOverByItself = (route: Route) =>
-  automaticKinds.includes(route.kind) || isFixedBattery(route);
