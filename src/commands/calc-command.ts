@@ -2,7 +2,6 @@ import type { Calculation } from './calc/calculation';
 import { gatherValues } from './calc/gather-values';
 import { calculationData } from './calc/list-data';
 import { type Pairs, readPairs } from './calc/read-pairs';
-import { readPairsFile } from './calc/read-pairs-file';
 import { calculations } from './calc/registry';
 import { sayHelp } from './calc/say-inputs';
 import { sayWork, workData } from './calc/say-work';
@@ -37,9 +36,10 @@ async function listAll({ json: asData, inFile }: Arguments): Promise<number> {
   return DONE;
 }
 
-/** The file first, then what was typed, which wins. */
+/** The file first, then what was typed, which wins. YAML is loaded only here. */
 async function withFile(path: string, typed: ReadonlyMap<string, string>): Promise<Pairs> {
-  const filed = await readPairsFile(path);
+  const { readPairsFile } = await import('./calc/read-pairs-file');
+  const filed = readPairsFile(path);
   return filed.ok ? { ok: true, pairs: new Map([...filed.pairs, ...typed]) } : filed;
 }
 

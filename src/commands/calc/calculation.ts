@@ -80,7 +80,7 @@ export interface Calculation {
   readonly about: string;
   readonly inputs: readonly Input[];
   readonly source: string;
-  /** Inputs of a worked case, as typed after the name. */
+  /** Inputs of a worked case, as typed after the name in a shell: lists stand in quotes. */
   readonly example: string;
   run(values: Values): Outcome;
 }

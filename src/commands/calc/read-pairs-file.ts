@@ -1,11 +1,12 @@
 import { readFileSync } from 'node:fs';
+import { parseDocument } from 'yaml';
 import type { Pairs } from './read-pairs';
 
 /** Far more than any computation takes; a larger file is not one of ours. */
 const LARGEST_BYTES = 200_000;
 
 /** `key: value` pairs of a YAML or JSON file. A list or a mapping of quantities becomes "name quantity; ...". */
-export async function readPairsFile(path: string): Promise<Pairs> {
+export function readPairsFile(path: string): Pairs {
   let text: string;
   try {
     text = readFileSync(path, 'utf8');
@@ -13,7 +14,6 @@ export async function readPairsFile(path: string): Promise<Pairs> {
     return { ok: false, says: `Cannot read ${path}: ${(error as NodeJS.ErrnoException).code}.` };
   }
   if (text.length > LARGEST_BYTES) return { ok: false, says: `${path} is too large.` };
-  const { parseDocument } = await import('yaml');
   const document = parseDocument(text, { prettyErrors: true });
   const [error] = document.errors;
   if (error) {

@@ -23,7 +23,7 @@ function sayKind(input: Input): string {
     case 'text':
       return input.form;
     case 'list':
-      return `name and ${input.unit}, more after ";"`;
+      return `"name ${input.unit}; name ${input.unit}"`;
   }
 }
 

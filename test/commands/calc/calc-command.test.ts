@@ -62,7 +62,11 @@ test.each(Object.keys(calculations))('the example of %s works as printed', async
   const help = await runCalc(name);
   expect(help.code).toBe(0);
   const example = /Try: lampkeeper calc (.+)/.exec(help.out)![1]!;
-  const { code, out, err } = await runCalc(...example.split(' '));
+  // As a shell cuts it: blanks part words, but not inside quotes.
+  const words = example.match(/(?:[^\s"]|"[^"]*")+/g)!.map((word) => word.replace(/"/g, ''));
+  expect(words.join(' ')).toBe(example.replace(/"/g, ''));
+  expect(example.replace(/"[^"]*"/g, '')).not.toMatch(/[;&|$<>()*']/);
+  const { code, out, err } = await runCalc(...words);
   expect([code, err]).toEqual([0, '']);
   expect(out).toContain('Result\n');
   expect(out).toContain('Source: ');

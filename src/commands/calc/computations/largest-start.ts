@@ -34,7 +34,7 @@ export const largestStartOf: Calculation = {
   ],
   source:
     'largest step and the next that can fall together with it: common practice, no source; apparent powers added as plain numbers, never too low',
-  example: 'running=well 2400; fridge 180; lights 100 starting=well 12000; fridge 1000',
+  example: 'running="well 2400; fridge 180; lights 100" starting="well 12000; fridge 1000"',
   run: startOf,
 };
 
