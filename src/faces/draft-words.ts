@@ -26,6 +26,10 @@ export const RANK_WORDS: Readonly<Record<DraftLoad['rank'], string>> = {
 
 /** Names of the loads of each rank that has any, must first. */
 export function rankWords(draft: Draft): string[] {
+  if (!draft.ranked) {
+    const named = draft.loads.map((load) => load.name);
+    return named.length === 0 ? [] : [`Named so far: ${named.join(', ')}`];
+  }
   return (['must', 'good', 'wait'] as const).flatMap((rank) => {
     const names = draft.loads.filter((load) => load.rank === rank).map((load) => load.name);
     return names.length === 0 ? [] : [`${RANK_WORDS[rank]}: ${names.join(', ')}`];

@@ -25,7 +25,7 @@ export class World {
   private readonly loads = new Map<string, Float64Array>();
 
   constructor(
-    private readonly home: Home,
+    private readonly home: Pick<Home, 'site' | 'facts'>,
     readonly years = WEATHER_YEARS,
     readonly seed = WEATHER_SEED,
   ) {
@@ -48,7 +48,7 @@ export class World {
 
   /** What these loads draw, kW, heating and cooling by the hour's temperature. */
   loadKw(loads: readonly Load[]): Float64Array {
-    const key = loads.map((load) => load.id).join(' ');
+    const key = loads.map(energyKey).join(' ');
     const kept = this.loads.get(key);
     if (kept !== undefined) return kept;
     const made = hourlyLoadKw(loads, this.airC(), this.home.site.place.climate);
@@ -74,4 +74,9 @@ export class World {
       into: hours,
     });
   }
+}
+
+/** What the hours of a load depend on. */
+function energyKey({ id, runningWatts, kwhPerDay: { winter, summer, mild } }: Load): string {
+  return [id, runningWatts.value, winter.value, summer.value, mild.value].join(':');
 }

@@ -10,6 +10,8 @@ export interface DraftLoad {
 
 /** What the answers add up to so far. A sum is null while no load is named. */
 export interface Draft {
+  /** The household has ranked its loads; before that a load's rank says nothing. */
+  readonly ranked: boolean;
   readonly loads: readonly DraftLoad[];
   /** Loads that must keep running, together, W. */
   readonly runningWatts: Figure | null;

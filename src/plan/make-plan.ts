@@ -15,8 +15,10 @@ import { jobOf } from './job';
 import { ladderOf } from './ladder';
 import { leavingPoint } from './leaving-point';
 import { nextSteps } from './next-steps';
+import { moneyOf } from './money/money-of';
 import { outlookOf } from './outlook';
 import { PLAN_SCHEMA_VERSION, type Plan } from './plan';
+import { rideThroughOf } from './ride-through/ride-through-of';
 import { sourcesOf } from './sources';
 import { willNotDo } from './will-not-do';
 import { worthFindingOut } from './worth-finding-out';
@@ -28,12 +30,15 @@ import { worthFindingOut } from './worth-finding-out';
 export function makePlan(interview: Interview, answers: Answers, asOf: string): Plan {
   const home = homeFromAnswers(interview, answers, asOf);
   const widths = widthsOf(interview);
-  const routes = allRoutes(home, new World(home), widths);
+  const world = new World(home);
+  const routes = allRoutes(home, world, widths);
   const advice = advise(home, routes);
   const cautions = cautionsFor(home, advice);
   const toFindOut = worthFindingOut(interview, answers, home, widths);
   const answered = new Set(Object.keys(answers));
   const draftBecause = whyDraft(home, interview);
+  const outlook = outlookOf(home);
+  const rideThrough = rideThroughOf(home, world, advice);
   return {
     schemaVersion: PLAN_SCHEMA_VERSION,
     name: home.name,
@@ -46,9 +51,11 @@ export function makePlan(interview: Interview, answers: Answers, asOf: string): 
     home,
     mustRun: home.loads.filter((load) => load.rank === 'must'),
     billCheck: home.billCheck,
-    outlook: outlookOf(home),
+    outlook,
     routes,
     advice,
+    rideThrough,
+    money: moneyOf({ home, world, routes, advice, outlook, rideThrough }),
     willNotDo: willNotDo(home, advice),
     cautions,
     electrician: electricianPoints(home, advice.route, cautions),

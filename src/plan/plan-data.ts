@@ -3,6 +3,8 @@ import type { Figure } from '../quantity/figure';
 import type { Route } from '../routes/route';
 import { electricalData } from './electrical/electrical-data';
 import type { Plan } from './plan';
+import { moneyData } from './money/money-data';
+import { rideThroughData } from './ride-through/ride-through-data';
 
 /** A figure as the plan file holds it: rounded, with its unit and where it came from. */
 export interface FigureData {
@@ -43,6 +45,8 @@ export function planData(plan: Plan) {
       everything: demandData(plan.home.demand.all),
     },
     billCheck: billData(plan),
+    rideThrough: rideThroughData(plan.rideThrough),
+    money: moneyData(plan.money),
     outlook: {
       ordinaryTimes: figureData(plan.outlook.ordinaryTimes),
       ordinaryHours: figureData(plan.outlook.ordinaryHours),

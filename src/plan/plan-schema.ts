@@ -2,6 +2,8 @@ import { z } from 'zod';
 import { routeKinds } from '../home/route-kind';
 import { electricalSchema } from './electrical/electrical-schema';
 import { PLAN_SCHEMA_VERSION } from './plan';
+import { moneySchema } from './money/money-schema';
+import { rideThroughSchema } from './ride-through/ride-through-schema';
 
 const figure = z.strictObject({
   value: z.number().describe('Likely value.'),
@@ -113,6 +115,8 @@ export const planSchema = z.strictObject({
     loads: figure.optional(),
     season: z.enum(['winter', 'summer', 'mild']).optional(),
   }),
+  rideThrough: rideThroughSchema,
+  money: moneySchema,
   outlook: z.strictObject({
     ordinaryTimes: figure,
     ordinaryHours: figure,

@@ -5,8 +5,10 @@ import type { Finding } from '../rules/rule';
 import type { Assumption } from './assumptions';
 import type { Electrical } from './electrical/electrical';
 import type { LadderStep } from './ladder';
+import type { PlanMoney } from './money/plan-money';
 import type { NextStep } from './next-steps';
 import type { Outlook } from './outlook';
+import type { RideThrough } from './ride-through/ride-through-of';
 import type { ToFindOut } from './worth-finding-out';
 
 /** Version of the plan file. Grows when a reader of an older file would misread a newer one. */
@@ -31,6 +33,8 @@ export interface Plan {
   readonly outlook: Outlook;
   readonly routes: readonly Route[];
   readonly advice: Advice;
+  readonly rideThrough: RideThrough;
+  readonly money: PlanMoney;
   readonly willNotDo: readonly string[];
   readonly cautions: readonly Finding[];
   readonly electrician: readonly string[];

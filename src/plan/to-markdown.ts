@@ -5,7 +5,9 @@ import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
 import { electricalLines, settleLines, startOrderLine } from './electrical/say-electrical';
 import { inSentence, listOf } from './list-of';
+import { sayMoney } from './money/say-money';
 import type { Plan } from './plan';
+import { sayRideThrough } from './ride-through/say-ride-through';
 
 /** The plain-language summary, for the household, as Markdown that needs nothing but a reader. */
 export function planMarkdown(plan: Plan): string {
@@ -16,6 +18,8 @@ export function planMarkdown(plan: Plan): string {
     mustRun(plan),
     routes(plan),
     advised(plan),
+    sayRideThrough(plan.rideThrough),
+    sayMoney(plan.money, plan.advice.route.kind),
     list('## What it will not do', plan.willNotDo, 'Nothing that must keep running is left out.'),
     cautions(plan),
     list('## When to leave', plan.leavingPoint),
@@ -34,7 +38,10 @@ export function planMarkdown(plan: Plan): string {
     ),
     sureness(plan),
   ];
-  return `${sections.map((lines) => lines.join('\n\n')).join('\n\n')}\n`;
+  return `${sections
+    .filter((lines) => lines.length > 0)
+    .map((lines) => lines.join('\n\n'))
+    .join('\n\n')}\n`;
 }
 
 function head(plan: Plan): string[] {

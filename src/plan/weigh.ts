@@ -1,8 +1,8 @@
 import { seasonsOf, widthsOf } from '../home/build-home';
-import { type ClimateHours, climateHours } from '../home/climate-hours';
+import { climateHours } from '../home/climate-hours';
 import { demandOf } from '../home/demand';
 import { Facts } from '../home/facts';
-import type { Load, Season } from '../home/home';
+import type { Load, Season, Site } from '../home/home';
 import { allLoads } from '../home/loads/all-loads';
 import { siteOf } from '../home/site';
 import type { Answers } from '../interview/answers';
@@ -10,6 +10,7 @@ import { NOT_SURE } from '../interview/answers';
 import type { Interview } from '../interview/question';
 import { resolve } from '../interview/resolve';
 import type { Draft } from './draft';
+import { januaryWeek } from './january-week';
 
 /**
  * A scale for the draft beside the question: what the answers given so far add up to. Only answers that were
@@ -17,21 +18,27 @@ import type { Draft } from './draft';
  */
 export function weigher(interview: Interview): (answers: Answers) => Draft {
   const widths = widthsOf(interview);
-  const climates = new Map<string, ClimateHours>();
+  const sites = new Map<string, Site>();
+  const dark = januaryWeek();
   return (answers) => {
     const facts = new Facts(resolve(interview.questions, answers, 'leave'));
-    const loads = allLoads({ facts, widths, climate: climateAt(facts, climates) });
+    const site = siteAt(facts, sites);
+    const climate = site === null ? null : climateHours(site.place.climate);
+    const loads = allLoads({ facts, widths, climate });
     const must = loads.filter((load) => mustNow(facts, load));
     const season = seasonShown(facts, must);
     const demand = must.length > 0 ? demandOf(must, seasonsOf(facts)) : null;
+    const ranked = facts.applies('must-run');
+    const week = site !== null && ranked ? dark(facts, site, must) : null;
     return {
+      ranked,
       loads: loads.map(({ id, name, rank, runningWatts }) => ({ id, name, rank, runningWatts })),
       runningWatts: demand?.runningWatts ?? null,
       startVa: demand?.startVa ?? null,
       kwhPerDay: demand?.kwhPerDay[season] ?? null,
       day: `a hard ${season} day`,
       unsureCount: Object.values(answers).filter((answer) => answer === NOT_SURE).length,
-      lines: [],
+      lines: week === null ? [] : [week],
     };
   };
 }
@@ -42,14 +49,14 @@ function mustNow(facts: Facts, load: Load): boolean {
   return facts.applies('must-run') ? load.rank === 'must' : true;
 }
 
-function climateAt(facts: Facts, climates: Map<string, ClimateHours>): ClimateHours | null {
+/** The place, once its ZIP code was told; looked up once for each code and height. */
+function siteAt(facts: Facts, sites: Map<string, Site>): Site | null {
   const zip = facts.value('home-zip');
   if (typeof zip !== 'string') return null;
-  const kept = climates.get(zip);
-  if (kept !== undefined) return kept;
-  const made = climateHours(siteOf(facts).place.climate);
-  climates.set(zip, made);
-  return made;
+  const key = `${zip} ${String(facts.value('home-elevation'))}`;
+  const site = sites.get(key) ?? siteOf(facts);
+  sites.set(key, site);
+  return site;
 }
 
 /** The season whose day asks most among those wished for. */

@@ -29,6 +29,7 @@ export function makeRoute(
     solarKw: null,
     sizeByOdds: null,
     fuel: null,
+    engine: null,
     notes: [],
     ...has,
     parts,

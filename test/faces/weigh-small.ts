@@ -17,6 +17,7 @@ export function weighSmall(answers: Answers): Draft {
   const { value, low, high } = runningWatts;
   const named = loads.length > 0;
   return {
+    ranked: true,
     loads,
     runningWatts: named ? runningWatts : null,
     startVa: named

@@ -38,9 +38,7 @@ function narrow(reader: Marked, token: Token, width: number): Token[] {
   const needs = columns.reduce((sum, w) => sum + w + 3, 1);
   if (needs <= width) return [token];
   const rows = table.rows.map((row) =>
-    row
-      .map((cell, c) => (c === 0 ? cell.text : `  ${table.header[c]!.text}: ${cell.text}`))
-      .join('\n'),
+    row.map((cell, c) => `${c === 0 ? '' : '  '}${table.header[c]!.text}: ${cell.text}`).join('\n'),
   );
   return reader.lexer(
     rows

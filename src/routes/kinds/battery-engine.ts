@@ -24,6 +24,8 @@ const title = 'Battery for the nights, portable engine to refill it';
 
 /** Hours of a night the battery carries alone. */
 const NIGHT_HOURS = 14;
+/** The timetable leaves room for days harder than the hard day. Our judgement. */
+const COLDER_DAYS = 1.3;
 /** A larger battery is not planned here: where a night asks more, the engine runs in the night too. */
 const LARGEST_KWH = 20;
 /** Share of its rating at which an engine charges well. Common practice, no source. */
@@ -54,16 +56,18 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
   const steps = batteryStepsKwh().filter((kwh) => kwh <= LARGEST_KWH);
   const nameplateKwh = steps.find((kwh) => usableOf(home, kwh) >= nightKwh) ?? steps.at(-1)!;
   const engine = engineFor(home, fitted.step.watts, kwhPerDay);
-  const runHours = Math.min(24, Math.ceil(kwhPerDay / 0.85 / (engine.siteKw * CHARGE_LOAD)));
+  const runHours = Math.min(
+    24,
+    Math.ceil((COLDER_DAYS * kwhPerDay) / 0.85 / (engine.siteKw * CHARGE_LOAD)),
+  );
+  const runsByHour = timetable(runHours, usableOf(home, nameplateKwh) >= nightKwh);
   const fuelKind = portableFuel(home);
   const fuel = fuelUse({
     engine: 'portable',
     fuel: fuelKind,
     ratedKw: engine.siteKw,
-    wattsByHour: Array.from({ length: 24 }, (_, h) =>
-      h < runHours ? engine.siteKw * CHARGE_LOAD * 1000 : 0,
-    ),
-    runsByHour: Array.from({ length: 24 }, (_, h) => (h < runHours ? 1 : 0)),
+    wattsByHour: runsByHour.map((runs) => runs * engine.siteKw * CHARGE_LOAD * 1000),
+    runsByHour,
     atHand: fuelAtHand(home, widths, fuelKind),
   });
   const hours = fuelHours(fuel);
@@ -89,6 +93,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
     nameplateKwh,
     usableKwh: usableOf(home, nameplateKwh),
     fuel,
+    engine: { siteKw: engine.siteKw, runsByHour, sort: 'portable' },
     gap: 'from no blink to a few seconds, by itself; the engine is started by hand later',
     lasting:
       hours === null
@@ -122,6 +127,18 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
         : `The engine runs about ${runHours} hours a day, on hard nights too: the battery holds less than a hard night.`,
     ],
   });
+}
+
+/** Hours of the day in running order: from 7 in the morning and from 16 on, so that the nights stay quiet. */
+const QUIET_NIGHTS = [
+  7, 16, 8, 17, 9, 18, 10, 19, 11, 20, 12, 15, 13, 14, 21, 6, 22, 5, 23, 4, 0, 3, 1, 2,
+];
+
+/** 1 in the hours in which the engine runs; where the battery does not hold a night, spread over day and night. */
+function timetable(hoursPerDay: number, holdsNight: boolean): number[] {
+  const spread = Array.from({ length: hoursPerDay }, (_, i) => Math.floor((i * 24) / hoursPerDay));
+  const runs = new Set(holdsNight ? QUIET_NIGHTS.slice(0, hoursPerDay) : spread);
+  return Array.from({ length: 24 }, (_, hour) => (runs.has(hour) ? 1 : 0));
 }
 
 /** The smallest portable engine that refills a day's use in eight hours or less. */

@@ -9,7 +9,7 @@ import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import type { Route } from '../route';
 import { engineStops, wiringIfs, wiringStops } from '../stops';
-import { hardestSeason } from './portable-engine';
+import { ALL_DAY, hardestSeason } from './portable-engine';
 
 const title = 'Standby engine that starts by itself';
 
@@ -64,6 +64,7 @@ export function standbyEngine(home: Home, widths: Widths): Route {
       startDemandVa: fitted.demand.startVa,
     },
     fuel: use,
+    engine: { siteKw: fitted.step.watts / 1000, runsByHour: ALL_DAY, sort: 'standby' },
     gap: '10 to 30 seconds, by itself',
     lasting:
       hours === null

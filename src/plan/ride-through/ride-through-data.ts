@@ -1,0 +1,70 @@
+import type { Odds, RouteRide } from './ride-through';
+import type { RideThrough } from './ride-through-of';
+
+/** The ride-through as the plan file holds it. Shares are 0 to 1, rounded to a thousandth. */
+export function rideThroughData(ride: RideThrough) {
+  return {
+    season: ride.season,
+    goalHours: ride.goalHours,
+    routes: ride.routes.map(routeData),
+  };
+}
+
+function routeData(route: RouteRide) {
+  return {
+    kind: route.kind,
+    basis: route.basis,
+    oddsMustRun: (route.odds.must ?? []).map(oddsData),
+    oddsMustAndGood: (route.odds.good ?? []).map(oddsData),
+    oddsEverything: (route.odds.all ?? []).map(oddsData),
+    fromHalfFull: route.fromHalfFull === null ? 'not counted' : round(route.fromHalfFull),
+    chargeAtStartKwh:
+      route.chargeAtStart === null
+        ? 'not counted'
+        : {
+            median: orNot(route.chargeAtStart.median),
+            oneInTen: orNot(route.chargeAtStart.oneInTen),
+            worst: orNot(route.chargeAtStart.worst),
+          },
+    keptForOutagesByMonth:
+      route.keepByMonth === null ? 'not counted' : route.keepByMonth.map(orNot),
+    unservedKwh: route.unservedKwh === null ? 'not counted' : round(route.unservedKwh),
+    failsFirst: route.failsFirst,
+    badCase:
+      route.badCase === null
+        ? 'not drawn'
+        : {
+            month: route.badCase.month + 1,
+            hourOfDay: route.badCase.hourOfDay,
+            endsAfterHours: route.badCase.endsAfter ?? 'ridden through',
+            loadKw: route.badCase.hours.map((h) => round(h.loadKw)),
+            sunKw: route.badCase.hours.map((h) => round(h.sunKw)),
+            chargeKwh: route.badCase.hours.map((h) => round(h.chargeKwh)),
+          },
+    neighbours: route.neighbours.map((n) => ({
+      says: n.says,
+      nameplateKwh: n.nameplateKwh,
+      solarKw: n.solarKw,
+      odds: round(n.odds),
+      costUsd: Math.round(n.costUsd.value),
+    })),
+  };
+}
+
+function oddsData(odds: Odds) {
+  return {
+    hours: odds.hours,
+    season: round(odds.season),
+    year: round(odds.year),
+    months: odds.months.map(orNot),
+    standardError: odds.standardError === null ? 'every start counted' : round(odds.standardError),
+  };
+}
+
+function orNot(value: number | null): number | 'full is not enough' {
+  return value === null ? 'full is not enough' : round(value);
+}
+
+function round(value: number): number {
+  return Math.round(value * 1000) / 1000;
+}

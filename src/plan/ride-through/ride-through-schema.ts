@@ -1,0 +1,57 @@
+import { z } from 'zod';
+
+const share = z.union([z.number(), z.literal('full is not enough')]);
+const odds = z.strictObject({
+  hours: z.number(),
+  season: z
+    .number()
+    .min(0)
+    .max(1)
+    .describe('Share ridden through of outages that start in the season.'),
+  year: z.number().min(0).max(1),
+  months: z.array(share).length(12),
+  standardError: z.union([z.number(), z.literal('every start counted')]),
+});
+
+/** The form of this part of the plan file. */
+export const rideThroughSchema = z.strictObject({
+  season: z.enum(['winter', 'summer', 'mild']),
+  goalHours: z.number(),
+  routes: z.array(
+    z.strictObject({
+      kind: z.string(),
+      basis: z.string(),
+      oddsMustRun: z.array(odds),
+      oddsMustAndGood: z.array(odds),
+      oddsEverything: z.array(odds),
+      fromHalfFull: z.union([z.number(), z.literal('not counted')]),
+      chargeAtStartKwh: z.union([
+        z.strictObject({ median: share, oneInTen: share, worst: share }),
+        z.literal('not counted'),
+      ]),
+      keptForOutagesByMonth: z.union([z.array(share).length(12), z.literal('not counted')]),
+      unservedKwh: z.union([z.number(), z.literal('not counted')]),
+      failsFirst: z.string(),
+      badCase: z.union([
+        z.strictObject({
+          month: z.number().int().min(1).max(12),
+          hourOfDay: z.number().int(),
+          endsAfterHours: z.union([z.number(), z.literal('ridden through')]),
+          loadKw: z.array(z.number()),
+          sunKw: z.array(z.number()),
+          chargeKwh: z.array(z.number()),
+        }),
+        z.literal('not drawn'),
+      ]),
+      neighbours: z.array(
+        z.strictObject({
+          says: z.string(),
+          nameplateKwh: z.number(),
+          solarKw: z.number(),
+          odds: z.number(),
+          costUsd: z.number(),
+        }),
+      ),
+    }),
+  ),
+});

@@ -1,0 +1,72 @@
+import type { RouteKind } from '../../home/route-kind';
+import type { Figure } from '../../quantity/figure';
+
+/** Which loads are to ride through: what must keep running, with good-to-have, or everything. */
+export type Scope = 'must' | 'good' | 'all';
+
+/** Share of outages of one length that are ridden through from a full store. */
+export interface Odds {
+  readonly hours: number;
+  /** Of outages that start in the goal's hardest season, 0 to 1. */
+  readonly season: number;
+  /** Of outages that start at any hour of the year. */
+  readonly year: number;
+  /** By month of the start, January first; null where none starts. */
+  readonly months: readonly (number | null)[];
+  /** Standard error of `year` where it comes from a sample; null where every start hour was counted. */
+  readonly standardError: number | null;
+}
+
+/** Charge a battery must hold when an outage of the goal's length begins, kWh; null: a full one would not do. */
+export interface ChargeAtStart {
+  readonly median: number | null;
+  readonly oneInTen: number | null;
+  readonly worst: number | null;
+}
+
+export interface BadCaseHour {
+  readonly hour: number;
+  readonly loadKw: number;
+  readonly sunKw: number;
+  readonly chargeKwh: number;
+}
+
+/** One drawn outage: of those in the hardest season, one in ten is as hard or harder. */
+export interface BadCase {
+  readonly month: number;
+  readonly hourOfDay: number;
+  readonly hours: readonly BadCaseHour[];
+  /** Hours until the first that is not fully served; null when the whole goal is ridden through. */
+  readonly endsAfter: number | null;
+}
+
+/** A size beside the one chosen, and what it would bring. */
+export interface Neighbour {
+  readonly says: string;
+  readonly nameplateKwh: number;
+  readonly solarKw: number;
+  /** Share of outages of the goal's length, in the hardest season. */
+  readonly odds: number;
+  readonly costUsd: Figure;
+}
+
+/** How one route rides through. */
+export interface RouteRide {
+  readonly kind: RouteKind;
+  readonly title: string;
+  readonly basis: string;
+  readonly odds: Readonly<Partial<Record<Scope, readonly Odds[]>>>;
+  /** Share of outages of the goal's length ridden through from a battery half full; null without one. */
+  readonly fromHalfFull: number | null;
+  readonly chargeAtStart: ChargeAtStart | null;
+  /** Share of the usable charge to keep for outages, by month, for 9 in 10 of the goal's length; null: full is not enough. */
+  readonly keepByMonth: readonly (number | null)[] | null;
+  /** Mean energy gone without in an outage of the goal's length in the hardest season, kWh at the house. */
+  readonly unservedKwh: number | null;
+  readonly failsFirst: string;
+  readonly badCase: BadCase | null;
+  readonly neighbours: readonly Neighbour[];
+}
+
+/** Lengths looked at, h: 12 hours, 1, 3, 7 and 14 days. */
+export const LENGTHS: readonly number[] = [12, 24, 72, 168, 336];

@@ -1,0 +1,23 @@
+import type { Home, Load } from '../../home/home';
+import type { Route } from '../../routes/route';
+import type { Scope } from './ride-through';
+
+/** The loads a route would carry in a scope; null when they are the same as in the scope before. */
+export function loadsIn(home: Home, route: Route, scope: Scope): Load[] | null {
+  const carries = new Set(route.carries);
+  const able = home.loads.filter((load) => !load.offInOutage && reachable(route, load));
+  const must = able.filter((load) => load.rank === 'must' && carries.has(load.name));
+  const good = [...must, ...able.filter((load) => load.rank === 'good')];
+  const all = [...good, ...able.filter((load) => load.rank === 'wait')];
+  if (scope === 'must') return must;
+  if (scope === 'good') return good.length > must.length ? good : null;
+  return all.length > good.length ? all : null;
+}
+
+/** A source with outlets only reaches what plugs in. */
+function reachable(route: Route, load: Load): boolean {
+  const outletsOnly = ['single-battery', 'power-pack', 'engine-cords', 'vehicle'].includes(
+    route.kind,
+  );
+  return load.plugIn || !outletsOnly;
+}
