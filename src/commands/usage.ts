@@ -16,6 +16,7 @@ Options
   --no-color       no color (also: NO_COLOR, TERM=dumb)
   --as-of DATE     count ages of figures from this day (YYYY-MM-DD)
   --out DIR        plan: write NAME.plan.yaml and NAME.plan.md there
+  --in FILE        calc: read inputs from a YAML or JSON file
   --json           plan, calc: print data instead of words
   --force          plan: replace a plan file that somebody changed
   --help           this page

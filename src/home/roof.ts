@@ -58,6 +58,17 @@ export function roofOf(facts: Facts): Roof | null {
   };
 }
 
+/** A roof face is seldom larger than half as much again as the whole floor under it. Our judgement. */
+const LARGEST_PER_FLOOR = 1.5;
+
+/** A sentence when the roof told cannot belong to the home told; null when the two fit. */
+export function roofDoubt(facts: Facts): string | null {
+  const roof = facts.told('roof-area') ? facts.number('roof-area') : null;
+  const floor = facts.told('home-area') ? facts.number('home-area') : null;
+  if (roof === null || floor === null || roof <= LARGEST_PER_FLOOR * floor) return null;
+  return `the roof is measured again: ${roof.toLocaleString('en-US')} square feet on one side is more than a home of ${floor.toLocaleString('en-US')} square feet can have`;
+}
+
 /** Area less access pathways (IRC R324.6): two such faces make the whole roof. */
 function openFt2(areaFt2: number, tiltDeg: number): number {
   const planFt2 = areaFt2 / slopeFactor(tiltDeg);

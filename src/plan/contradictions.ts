@@ -1,4 +1,5 @@
 import type { Home, Load } from '../home/home';
+import { roofDoubt } from '../home/roof';
 import type { Answers } from '../interview/answers';
 import { formatQuantity } from '../quantity/format-quantity';
 import { fullLoadCurrent } from '../tables/motor-current';
@@ -282,6 +283,19 @@ const batteryBelowFlood: Check = (home) => {
   };
 };
 
+const roofOverHome: Check = (home) => {
+  if (roofDoubt(home.facts) === null) return null;
+  return {
+    id: 'roof-over-home',
+    asks: 'Is the roof measured again? One side of it cannot be that much larger than the home.',
+    answers: [
+      `The sunny side of the roof is ${home.facts.number('roof-area')} sq ft.`,
+      `The home is ${home.facts.number('home-area')} sq ft inside.`,
+    ],
+    questions: ['roof-area', 'home-area'],
+  };
+};
+
 const checks: readonly Check[] = [
   lifeWithoutSecondWay,
   mainOverBus,
@@ -293,6 +307,7 @@ const checks: readonly Check[] = [
   deepPumpAt120,
   pumpVoltsAmps,
   startBelowRun,
+  roofOverHome,
   overOutlet,
   mustRunOverBill,
   nobodyForEngine,

@@ -9,12 +9,13 @@ import { preparation } from './kinds/preparation';
 import { singleBattery } from './kinds/single-battery';
 import { standbyEngine } from './kinds/standby-engine';
 import { vehicle } from './kinds/vehicle';
+import { cannot } from './make-route';
+import { loadsOf } from './pick-loads';
 import type { Route } from './route';
 
 /** Every route, sized for this home, plainest first; those that cannot work here say why. */
 export function allRoutes(home: Home, world: World, widths: Widths): Route[] {
-  return [
-    preparation(),
+  const sized = [
     singleBattery(home),
     powerPack(home),
     engineCords(home, widths),
@@ -26,4 +27,12 @@ export function allRoutes(home: Home, world: World, widths: Widths): Route[] {
     batteryEngine(home, world, widths),
     vehicle(home, widths),
   ];
+  const nothing = loadsOf(home, ['must']).length === 0;
+  return [preparation(), ...(nothing ? sized.map(forNothing) : sized)];
+}
+
+/** Without a load that must run there is nothing to size a source for. */
+function forNothing(route: Route): Route {
+  const stop = 'nothing was named that must keep running, so there is nothing to size it for';
+  return cannot(route.kind, route.title, [stop]);
 }

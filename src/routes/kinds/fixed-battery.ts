@@ -1,4 +1,5 @@
 import type { Home, Rank } from '../../home/home';
+import { roofDoubt } from '../../home/roof';
 import type { RouteKind } from '../../home/route-kind';
 import type { World } from '../../home/world';
 import { type Figure, figure } from '../../quantity/figure';
@@ -160,7 +161,7 @@ function describe(home: Home, sort: Sort, fitted: Fitted, chosen: Chosen): Route
       ...wiringIfs(home),
       ...batteryPlaceIfs(home),
       'the utility agrees before it is switched on',
-      ...(sort.solar ? ['an installer checks the roof, its load and its shade'] : []),
+      ...(sort.solar ? solarIfs(home) : []),
     ],
     carries: fitted.carried.map((load) => load.name),
     leavesOut: [...fitted.leftOut, ...alwaysOff(home)],
@@ -179,6 +180,12 @@ function describe(home: Home, sort: Sort, fitted: Fitted, chosen: Chosen): Route
     parts: partsOf(sort, fitted, chosen.nameplateKwh, chosen.solarKw),
     notes: notesOf(home, fitted, chosen),
   });
+}
+
+function solarIfs(home: Home): string[] {
+  const doubt = roofDoubt(home.facts);
+  const ifs = ['an installer checks the roof, its load and its shade'];
+  return doubt === null ? ifs : [doubt, ...ifs];
 }
 
 function lastingOf(home: Home, chosen: Chosen): Lasting {
