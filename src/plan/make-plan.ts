@@ -26,11 +26,17 @@ import { worthFindingOut } from './worth-finding-out';
 /**
  * The whole plan of a home from its answers. The same answers and day give the same plan, to the byte.
  * @param asOf the day ages are counted from, YYYY-MM-DD
+ * @param years of weather to draw; fewer make the odds rougher and the plan quicker
  */
-export function makePlan(interview: Interview, answers: Answers, asOf: string): Plan {
+export function makePlan(
+  interview: Interview,
+  answers: Answers,
+  asOf: string,
+  years = WEATHER_YEARS,
+): Plan {
   const home = homeFromAnswers(interview, answers, asOf);
   const widths = widthsOf(interview);
-  const world = new World(home);
+  const world = new World(home, years);
   const routes = allRoutes(home, world, widths);
   const advice = advise(home, routes);
   const cautions = cautionsFor(home, advice);
@@ -44,7 +50,7 @@ export function makePlan(interview: Interview, answers: Answers, asOf: string): 
     name: home.name,
     asOf,
     seed: WEATHER_SEED,
-    weatherYears: WEATHER_YEARS,
+    weatherYears: years,
     state: draftBecause.length > 0 ? 'draft' : 'complete',
     draftBecause,
     job: jobOf(home),
