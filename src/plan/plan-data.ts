@@ -2,8 +2,8 @@ import type { Demand, Load, Season } from '../home/home';
 import type { Figure } from '../quantity/figure';
 import type { Route } from '../routes/route';
 import { electricalData } from './electrical/electrical-data';
-import type { Plan } from './plan';
 import { moneyData } from './money/money-data';
+import type { Plan } from './plan';
 import { rideThroughData } from './ride-through/ride-through-data';
 
 /** A figure as the plan file holds it: rounded, with its unit and where it came from. */

@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import { routeKinds } from '../home/route-kind';
 import { electricalSchema } from './electrical/electrical-schema';
-import { PLAN_SCHEMA_VERSION } from './plan';
 import { moneySchema } from './money/money-schema';
+import { PLAN_SCHEMA_VERSION } from './plan';
 import { rideThroughSchema } from './ride-through/ride-through-schema';
 
 const figure = z.strictObject({

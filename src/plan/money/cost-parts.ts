@@ -1,0 +1,44 @@
+import { type CostPart, costPart } from '../../bill/cost-part';
+import type { Home } from '../../home/home';
+import type { Part, Route } from '../../routes/route';
+
+/** Class of equipment a quote for a route mostly pays for; its life and upkeep hold for the whole quote. */
+const mainPartOf = (route: Route): Part =>
+  route.parts.reduce((a, b) => (b.costUsd.value > a.costUsd.value ? b : a));
+
+/** The parts of a route with life, upkeep, noise and lead time; the household's own quote in place of them all. */
+export function costPartsOf(home: Home, route: Route): CostPart[] {
+  const quote = quoteFor(home, route);
+  if (quote === null) return route.parts.map(fromTable);
+  const main = mainPartOf(route);
+  const upkeep = route.parts.map(fromTable).map((part) => part.upkeepPerYear);
+  const sum = (at: 'low' | 'likely' | 'high') => upkeep.reduce((total, u) => total + u[at], 0);
+  return [
+    {
+      ...fromTable(main),
+      name: `${route.title}, by your quote`,
+      cost: { low: quote, likely: quote, high: quote },
+      upkeepPerYear: { low: sum('low'), likely: sum('likely'), high: sum('high') },
+      priceYear: Number(home.asOf.slice(0, 4)),
+      quoted: true,
+    },
+  ];
+}
+
+/** The total of the household's quote, $, where it is for this kind of route. */
+export function quoteFor({ facts }: Home, { kind }: Route): number | null {
+  if (!facts.told('quote-kind') || !facts.is('quote-kind', kind)) return null;
+  return facts.told('quote-total') ? facts.number('quote-total') : null;
+}
+
+function fromTable({ name, costUsd, equipmentClass, units, year }: Part): CostPart {
+  const { low, value: likely, high } = costUsd;
+  const row = costPart({ equipmentClass, units });
+  // What is owned already has no price to grow old.
+  return {
+    ...row,
+    name,
+    cost: { low, likely, high },
+    priceYear: year === 0 ? row.priceYear : year,
+  };
+}

@@ -1,0 +1,80 @@
+import { type BillDay, yearDays } from '../../bill/bill-days';
+import { usualDays } from '../../bill/usual-day';
+import type { Home } from '../../home/home';
+import { hourlyLoadKw } from '../../home/hourly-load';
+import type { World } from '../../home/world';
+
+const HOURS = 8760;
+
+/** One year of hours of this home on ordinary days: what it uses, and what one kW of its panels gives. */
+export interface HouseYear {
+  readonly days: readonly BillDay[];
+  readonly loadKwh: Float64Array;
+  /** Null where no roof is known. */
+  readonly sunKwhPerKw: Float64Array | null;
+  readonly says: string;
+}
+
+/**
+ * The loads named over the middle one of the drawn weather years by mean temperature, and what the bill shows
+ * beyond them in the shape of an ordinary day. Where the loads come to more than the bill, they are brought down to
+ * it: money follows the meter. `withSun` false leaves the sun out, which takes longest.
+ */
+export function houseYear(home: Home, world: World, withSun: boolean): HouseYear {
+  const from = middleYear(world) * HOURS;
+  const airC = world.airC().subarray(from, from + HOURS);
+  // Nothing is switched off on an ordinary day.
+  const loads = home.loads.map((load) => ({ ...load, offInOutage: false }));
+  const named = hourlyLoadKw(loads, airC, home.site.place.climate);
+  const sun = withSun ? world.sunKwhPerKw() : null;
+  return {
+    days: yearDays(Number(home.asOf.slice(0, 4))),
+    ...toBill(home, named),
+    sunKwhPerKw: sun && Float64Array.from(sun.subarray(from, from + HOURS)),
+  };
+}
+
+/** Hours of the year in which the months of each season of a bill lie. */
+const seasonDays: Readonly<Record<string, (day: number) => boolean>> = {
+  winter: (day) => day < 59 || day >= 334,
+  summer: (day) => day >= 151 && day < 243,
+  mild: (day) => (day >= 59 && day < 151) || (day >= 243 && day < 334),
+};
+
+function toBill(home: Home, named: Float64Array): { loadKwh: Float64Array; says: string } {
+  const { billCheck } = home;
+  if (billCheck.verdict === 'not-possible') {
+    const says = 'Use over the year: the loads named, for no bill could be held against them.';
+    return { loadKwh: named, says };
+  }
+  const inSeason = seasonDays[billCheck.season]!;
+  let kwh = 0;
+  let days = 0;
+  for (let day = 0; day < 365; day++) {
+    if (!inSeason(day)) continue;
+    days++;
+    for (let h = 0; h < 24; h++) kwh += named[day * 24 + h]!;
+  }
+  const rest = billCheck.billKwhPerDay.value - kwh / days;
+  if (rest < 0) {
+    const share = billCheck.billKwhPerDay.value / (kwh / days);
+    const says = `Use over the year: the loads named, brought down to ${Math.round(100 * share)} % so that they meet the bill.`;
+    return { loadKwh: named.map((kw) => kw * share), says };
+  }
+  const more = usualDays({ kwhPerDay: rest, days: 365 });
+  const says = 'Use over the year: the loads named, and what the bill shows beyond them.';
+  return { loadKwh: named.map((kw, h) => kw + more[h]!), says };
+}
+
+/** The drawn year whose mean temperature is the middle one. */
+function middleYear(world: World): number {
+  const airC = world.airC();
+  const means = Array.from({ length: Math.floor(airC.length / HOURS) }, (_, year) => {
+    let sum = 0;
+    // Every fifth hour goes through all hours of the day and is enough to put the years in order.
+    for (let h = year * HOURS; h < (year + 1) * HOURS; h += 5) sum += airC[h]!;
+    return { year, sum };
+  });
+  means.sort((a, b) => a.sum - b.sum);
+  return means[Math.floor(means.length / 2)]!.year;
+}

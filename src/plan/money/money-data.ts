@@ -1,0 +1,85 @@
+import type { MoneyRange } from '../../bill/money-range';
+import { sayPayback } from '../../bill/payback';
+import { type MoneyOfRoute, type PlanMoney, REAL_RATE, STUDY_YEARS } from './plan-money';
+
+/** The money of a plan as plain data, whole dollars where a cent would promise too much. */
+export function moneyData(money: PlanMoney) {
+  return {
+    studyYears: STUDY_YEARS,
+    realRate: REAL_RATE,
+    tariff: money.tariff === null ? 'off the grid' : money.tariff.says,
+    use: money.use,
+    billFits:
+      money.billFit === null ? 'not checked' : money.billFit.fits ? 'yes' : money.billFit.says,
+    outageHoursPerYear: {
+      ordinary: round(money.outageHours.ordinary),
+      major: round(money.outageHours.major),
+    },
+    routes: money.routes.map(routeData),
+    reserveOf: money.reserveOf ?? 'no battery route',
+    reserve: money.reserve.map((r) => ({
+      share: round(r.share),
+      keptKwh: round(r.keptKwh),
+      savingsPerYear: round(r.savings),
+      givenUpPerYear: round(r.cost),
+      odds: round(r.odds),
+      chosen: r.chosen,
+    })),
+    lossesPerYear: money.losses.map((l) => ({ name: l.name, dollars: round(l.dollarsPerYear) })),
+    stages: money.stages.map((stage) => ({
+      upTo: stage.upTo ?? 'later',
+      dollars: round(stage.dollars),
+      parts: stage.parts.map((part) => part.name),
+    })),
+    carriesOver: [...money.carriesOver],
+    oldPrices: [...money.oldPrices],
+    incentives: [...money.incentiveNotes],
+  };
+}
+
+function routeData({ kind, money, between, ridden, ...route }: MoneyOfRoute) {
+  const { simplePayback, discountedPayback, rates } = money.byCase.likely;
+  const or = (of: MoneyRange | null) => (of === null ? 'none expected' : rangeData(of));
+  return {
+    kind,
+    firstCost: rangeData(money.firstCost),
+    lifeCycleCost: rangeData(money.lifeCycleCost),
+    netPresentValue: rangeData(money.netPresentValue),
+    costPerYear: rangeData(money.costPerYear),
+    simplePayback: sayPayback(simplePayback, STUDY_YEARS),
+    discountedPayback: sayPayback(discountedPayback, STUDY_YEARS),
+    ratesOfReturn: rates.rates.map(round),
+    hoursRiddenPerYear: { ordinary: round(ridden.ordinary), major: round(ridden.major) },
+    perOutageHour: or(money.perOutageHour),
+    perOrdinaryHour: or(money.perOrdinaryHour),
+    perBackupKwh: or(money.perBackupKwh),
+    incentives: round(route.incentives),
+    lifeYears: route.lifeYears ?? ('does not wear' as const),
+    upkeepPerYear: round(route.upkeepPerYear),
+    leadWeeks: { ...route.leadWeeks },
+    noise: route.noise,
+    movesHouse: route.parts.filter((part) => part.movesHouse).map((part) => part.name),
+    betweenOutages:
+      between === null
+        ? ('does nothing on the bill' as const)
+        : {
+            strategy: between.worthRunning ? between.strategy : ('wait' as const),
+            keptKwhByMonth: between.keptKwh.map(round),
+            savingsPerYear: round(between.savings),
+            ofThatSolar: round(between.solarSavings),
+            wearPerYear: round(between.wear),
+            ceilingPerYear: between.ceiling === null ? between.ceilingNote : round(between.ceiling),
+            billBefore: round(between.before.total),
+            billAfter: round(between.after.total),
+          },
+  };
+}
+
+function rangeData({ low, likely, high }: MoneyRange) {
+  return { low: round(low), likely: round(likely), high: round(high) };
+}
+
+function round(value: number): number {
+  const rounded = Number(value.toPrecision(4));
+  return rounded === 0 ? 0 : rounded;
+}

@@ -1,0 +1,173 @@
+import { oldPrices } from '../../bill/cost-part';
+import { routeMoney } from '../../bill/route-money';
+import { sayCarriesOver, stagedBuying } from '../../bill/staged-buying';
+import type { Home } from '../../home/home';
+import { fixedBatteryKinds, type RouteKind } from '../../home/route-kind';
+import type { World } from '../../home/world';
+import type { Advice } from '../../routes/advise';
+import type { Route } from '../../routes/route';
+import { endedBy } from '../../tables/incentives';
+import type { Outlook } from '../outlook';
+import type { RideThrough } from '../ride-through/ride-through-of';
+import { type BetweenOutages, betweenOutages, ownSolarKw, withCeiling } from './between-outages';
+import { billFit } from './bill-fit';
+import { costPartsOf } from './cost-parts';
+import { type HouseYear, houseYear } from './house-year';
+import { keptFor } from './kept-for';
+import { lossesOf } from './losses-of';
+import { type MoneyOfRoute, type PlanMoney, REAL_RATE, STUDY_YEARS } from './plan-money';
+import { reserveTable } from './reserve-table';
+import { riddenThrough } from './ridden';
+import { type HomeTariff, tariffOf } from './tariff-of';
+
+export interface MoneyInput {
+  readonly home: Home;
+  readonly world: World;
+  readonly routes: readonly Route[];
+  readonly advice: Advice;
+  readonly outlook: Outlook;
+  readonly rideThrough: RideThrough;
+}
+
+/** What every route that can work costs and saves over its life, and what doing nothing costs. */
+export function moneyOf(input: MoneyInput): PlanMoney {
+  const { home, world, advice, outlook } = input;
+  const able = input.routes.filter((route) => route.verdict !== 'cannot');
+  const of = tariffOf(home);
+  const batteries = able.filter((route) => onTheBill(route));
+  const withSun = ownSolarKw(home) > 0 || batteries.some((route) => route.solarKw !== null);
+  const year = houseYear(home, world, withSun);
+  const betweens = new Map<RouteKind, BetweenOutages>();
+  for (const route of of === null ? [] : batteries)
+    betweens.set(route.kind, between(input, route, of!, year));
+  const main = mainBattery(batteries, advice, betweens);
+  if (main !== null && betweens.has(main.kind)) {
+    betweens.set(main.kind, withCeiling(betweens.get(main.kind)!));
+  }
+  const routes = able.map((route) => moneyOfRoute(input, route, betweens.get(route.kind) ?? null));
+  const mainBetween = main === null ? undefined : betweens.get(main.kind);
+  const stages = stagedBuying(boughtInOrder(input, able));
+  return {
+    tariff: of,
+    use: year.says,
+    billFit: of && billFit(home, of),
+    routes,
+    losses: lossesOf(home, outlook),
+    outageHours: { ordinary: outlook.ordinaryHours.value, major: outlook.majorHours.value },
+    reserveOf: main?.kind ?? null,
+    reserve:
+      main === null || mainBetween === undefined
+        ? []
+        : reserveTable({ home, world, route: main }, mainBetween),
+    stages,
+    carriesOver: sayCarriesOver(stages.flatMap((stage) => stage.parts)),
+    oldPrices: [...new Set(routes.flatMap((route) => oldPrices(route.parts, home.asOf)))],
+    incentiveNotes: [...toldIncentive(home), ...endedBy(home.asOf)],
+  };
+}
+
+/** The battery looked at more closely: the one advised, else the one that takes most off the bill. */
+function mainBattery(
+  batteries: readonly Route[],
+  advice: Advice,
+  betweens: ReadonlyMap<RouteKind, BetweenOutages>,
+): Route | null {
+  if (batteries.includes(advice.route)) return advice.route;
+  const net = ({ kind }: Route) => {
+    const between = betweens.get(kind);
+    return between === undefined ? 0 : between.savings - between.wear;
+  };
+  return batteries.reduce<Route | null>((a, b) => (a === null || net(b) > net(a) ? b : a), null);
+}
+
+/** A battery wired to the house works between outages; a pack or an engine does not. */
+function onTheBill(route: Route): boolean {
+  const wired = fixedBatteryKinds.includes(route.kind) && (route.usableKwh ?? 0) > 0;
+  return wired || route.solarKw !== null;
+}
+
+function between(
+  { home, rideThrough }: MoneyInput,
+  route: Route,
+  of: HomeTariff,
+  year: HouseYear,
+): BetweenOutages {
+  const keptKwh = keptFor(home, route, rideThrough);
+  return betweenOutages({ home, route, of, year, keptKwh });
+}
+
+function moneyOfRoute(
+  { home, outlook }: MoneyInput,
+  route: Route,
+  between: BetweenOutages | null,
+): MoneyOfRoute {
+  const parts = costPartsOf(home, route);
+  const ridden = riddenThrough(home, route, outlook);
+  // A rebate is for the wired job it was told for, never for cans and cords.
+  const bought = parts.reduce((sum, part) => sum + part.cost.likely, 0);
+  const told = home.facts.told('incentive-total') ? (home.facts.number('incentive-total') ?? 0) : 0;
+  const incentives = Math.min(told, bought >= 1000 ? bought : 0);
+  const money = routeMoney({
+    parts,
+    incentives,
+    fuelPerYear: ridden.fuelPerYear,
+    savingsPerYear: savingsRange(between),
+    fadePerYear: between === null ? 0 : 0.02,
+    years: STUDY_YEARS,
+    rate: REAL_RATE,
+    hoursRidden: ridden,
+    backupKwhPerYear: ridden.backupKwh,
+  });
+  const lives = parts.flatMap((part) => part.lifeYears ?? []);
+  const noises = parts.map((part) => part.noise).filter((noise) => noise !== 'none');
+  return {
+    kind: route.kind,
+    title: route.title,
+    parts,
+    money,
+    between,
+    ridden,
+    incentives,
+    lifeYears: lives.length > 0 ? Math.min(...lives) : null,
+    upkeepPerYear: parts.reduce((sum, part) => sum + part.upkeepPerYear.likely, 0),
+    leadWeeks: {
+      low: Math.max(0, ...parts.map((part) => part.leadWeeks.low)),
+      high: Math.max(0, ...parts.map((part) => part.leadWeeks.high)),
+    },
+    noise: noises[0] ?? 'none',
+  };
+}
+
+/** Prices move and a drawn year is one of many: a fifth either way, our judgement. */
+function savingsRange(between: BetweenOutages | null) {
+  const likely = between?.savings ?? 0;
+  const ends = [0.8 * likely, 1.2 * likely].sort((a, b) => a - b);
+  return { low: ends[0]!, likely, high: ends[1]! };
+}
+
+/** Getting ready first; then of the route advised what can be used at once, cheapest first, and what is wired in last. */
+function boughtInOrder({ home, advice }: MoneyInput, able: readonly Route[]) {
+  const ready = able.filter((route) => route.kind === 'preparation');
+  if (advice.route.kind === 'preparation')
+    return ready.flatMap((route) => costPartsOf(home, route));
+  const parts = costPartsOf(home, advice.route);
+  const loose = parts.filter((part) => part.movesHouse && !part.name.startsWith('Soft starter'));
+  loose.sort((a, b) => a.cost.likely - b.cost.likely);
+  const wired = parts.filter((part) => !loose.includes(part));
+  return [...ready.flatMap((route) => costPartsOf(home, route)), ...loose, ...wired];
+}
+
+function toldIncentive({ facts }: Home): string[] {
+  const dollars = facts.told('incentive-total') ? facts.number('incentive-total') : null;
+  if (dollars === null || dollars === 0)
+    return ['No money back is counted: nobody has promised any in writing.'];
+  const who = {
+    'power-company': 'the power company',
+    government: 'a public office',
+    installer: 'an installer or a seller',
+  };
+  const by = who[String(facts.value('incentive-who')) as keyof typeof who] ?? 'somebody';
+  return [
+    `$${dollars} of money back is counted, as told you by ${by}. Read its date and its conditions once more.`,
+  ];
+}

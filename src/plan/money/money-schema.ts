@@ -1,0 +1,73 @@
+import { z } from 'zod';
+import { routeKinds } from '../../home/route-kind';
+
+const lines = z.array(z.string());
+const range = z.strictObject({ low: z.number(), likely: z.number(), high: z.number() });
+const rangeOrWords = z.union([range, z.literal('none expected')]);
+const hours = z.strictObject({ ordinary: z.number(), major: z.number() });
+
+const between = z.strictObject({
+  strategy: z.enum(['self-use', 'time-shift', 'both', 'peak-limit', 'wait']),
+  keptKwhByMonth: z.array(z.number()).length(12).describe('Kept for outages, January first.'),
+  savingsPerYear: z.number(),
+  ofThatSolar: z.number(),
+  wearPerYear: z.number(),
+  ceilingPerYear: z.union([z.number(), z.string()]).describe('After wear; words when left out.'),
+  billBefore: z.number(),
+  billAfter: z.number(),
+});
+
+const route = z.strictObject({
+  kind: z.enum(routeKinds),
+  firstCost: range,
+  lifeCycleCost: range,
+  netPresentValue: range,
+  costPerYear: range,
+  simplePayback: z.string(),
+  discountedPayback: z.string(),
+  ratesOfReturn: z.array(z.number()),
+  hoursRiddenPerYear: hours,
+  perOutageHour: rangeOrWords,
+  perOrdinaryHour: rangeOrWords,
+  perBackupKwh: rangeOrWords,
+  incentives: z.number(),
+  lifeYears: z.union([z.number(), z.literal('does not wear')]),
+  upkeepPerYear: z.number(),
+  leadWeeks: z.strictObject({ low: z.number(), high: z.number() }),
+  noise: z.string(),
+  movesHouse: lines,
+  betweenOutages: z.union([between, z.literal('does nothing on the bill')]),
+});
+
+/** The money part of a plan file; all amounts in $ of today. */
+export const moneySchema = z.strictObject({
+  studyYears: z.number().int(),
+  realRate: z.number(),
+  tariff: z.string(),
+  use: z.string(),
+  billFits: z.string().describe('yes, not checked, or the line of the bill to look at.'),
+  outageHoursPerYear: hours,
+  routes: z.array(route),
+  reserveOf: z.string(),
+  reserve: z.array(
+    z.strictObject({
+      share: z.number(),
+      keptKwh: z.number(),
+      savingsPerYear: z.number(),
+      givenUpPerYear: z.number(),
+      odds: z.number(),
+      chosen: z.boolean(),
+    }),
+  ),
+  lossesPerYear: z.array(z.strictObject({ name: z.string(), dollars: z.number() })),
+  stages: z.array(
+    z.strictObject({
+      upTo: z.union([z.number(), z.literal('later')]),
+      dollars: z.number(),
+      parts: lines,
+    }),
+  ),
+  carriesOver: lines,
+  oldPrices: lines,
+  incentives: lines,
+});

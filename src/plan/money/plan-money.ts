@@ -1,0 +1,51 @@
+import type { CostPart } from '../../bill/cost-part';
+import type { BillMatch } from '../../bill/match-bill';
+import type { LossAYear } from '../../bill/outage-worth';
+import type { RouteMoney } from '../../bill/route-money';
+import type { Stage } from '../../bill/staged-buying';
+import type { RouteKind } from '../../home/route-kind';
+import type { BetweenOutages } from './between-outages';
+import type { ReserveRow } from './reserve-table';
+import type { Ridden } from './ridden';
+import type { HomeTariff } from './tariff-of';
+
+/** Years a route is counted over, and the rate a year above inflation: the usual ones for a home, not asked. */
+export const STUDY_YEARS = 15;
+/** Floor of the federal energy-project rate for more than a decade (10 CFR 436), from memory. */
+export const REAL_RATE = 0.03;
+
+/** One route over its life. */
+export interface MoneyOfRoute {
+  readonly kind: RouteKind;
+  readonly title: string;
+  readonly parts: readonly CostPart[];
+  readonly money: RouteMoney;
+  /** Null for a route that does nothing on the bill. */
+  readonly between: BetweenOutages | null;
+  readonly ridden: Ridden;
+  readonly incentives: number;
+  /** Shortest life of what wears, years; null when nothing does. */
+  readonly lifeYears: number | null;
+  readonly upkeepPerYear: number;
+  readonly leadWeeks: { readonly low: number; readonly high: number };
+  readonly noise: string;
+}
+
+/** The money side of a plan. */
+export interface PlanMoney {
+  /** Null off the grid. */
+  readonly tariff: HomeTariff | null;
+  readonly use: string;
+  readonly billFit: BillMatch | null;
+  readonly routes: readonly MoneyOfRoute[];
+  /** What a year of outages costs a household that does nothing, apart from the bill; empty when not told. */
+  readonly losses: readonly LossAYear[];
+  readonly outageHours: { readonly ordinary: number; readonly major: number };
+  /** The battery route whose reserve is looked at, and its levels. */
+  readonly reserveOf: RouteKind | null;
+  readonly reserve: readonly ReserveRow[];
+  readonly stages: readonly Stage[];
+  readonly carriesOver: readonly string[];
+  readonly oldPrices: readonly string[];
+  readonly incentiveNotes: readonly string[];
+}
