@@ -3,6 +3,7 @@ import { roofDoubt } from '../home/roof';
 import type { Answers } from '../interview/answers';
 import { formatQuantity } from '../quantity/format-quantity';
 import { fullLoadCurrent } from '../tables/motor-current';
+import { billNotMatched } from './money/bill-contradiction';
 
 /** Two answers that cannot both be right. Nothing is averaged: the household says which one holds. */
 export interface Contradiction {
@@ -310,6 +311,7 @@ const checks: readonly Check[] = [
   roofOverHome,
   overOutlet,
   mustRunOverBill,
+  billNotMatched,
   nobodyForEngine,
   goalBeyondFuel,
   normalLifeSmallBudget,

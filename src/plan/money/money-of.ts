@@ -138,9 +138,9 @@ function moneyOfRoute(
   };
 }
 
-/** Prices move and a drawn year is one of many: a fifth either way, our judgement. */
+/** After wear. Prices move and a drawn year is one of many: a fifth either way, our judgement. */
 function savingsRange(between: BetweenOutages | null) {
-  const likely = between?.savings ?? 0;
+  const likely = between === null ? 0 : between.savings - between.wear;
   const ends = [0.8 * likely, 1.2 * likely].sort((a, b) => a - b);
   return { low: ends[0]!, likely, high: ends[1]! };
 }

@@ -17,7 +17,7 @@ export function sayMoney(money: PlanMoney, advised: RouteKind): string[] {
     '## Does it pay',
     sayAnswer(money, own),
     sideBySide(money),
-    `Counted over ${STUDY_YEARS} years in today's dollars at ${100 * REAL_RATE} % a year above inflation: purchase, work, permit, fuel, upkeep, replacement and what is left at the end, less what comes off the bill. Doing nothing costs nothing here, and leaves about ${hours(money.outageHours.ordinary + money.outageHours.major)} without power in an average year.`,
+    `Counted over ${STUDY_YEARS} years in today's dollars at ${100 * REAL_RATE} % a year above inflation: purchase, work, permit, fuel, upkeep, replacement and what is left at the end, less what comes off the bill after wear. Doing nothing costs nothing here, and leaves about ${hours(money.outageHours.ordinary + money.outageHours.major)} without power in an average year.`,
     ...(own === undefined ? [] : sayOwn(own)),
     ...sayTariff(money),
     ...money.routes.flatMap((route) => sayBetween(route)),
@@ -106,7 +106,7 @@ function sayBetween({ title, between }: MoneyOfRoute): string[] {
   const solar =
     between.solarSavings > 0 ? `solar takes off about ${usd(between.solarSavings)} a year; ` : '';
   const gain = between.worthRunning
-    ? `the battery about ${usd(battery)} a year, of which ${usd(between.wear)} goes in wear`
+    ? `the battery takes off about ${usd(battery)} a year, of which ${usd(between.wear)} goes in wear`
     : `the battery takes nothing off the bill, because ${whyNothing(between)}`;
   const kept = Math.max(...between.keptKwh);
   return [

@@ -7,7 +7,7 @@ export function sayReserve({ reserve, reserveOf, routes }: PlanMoney): string[] 
   const route = routes.find((one) => one.kind === reserveOf);
   if (reserve.length === 0 || route === undefined) return [];
   const row = (r: PlanMoney['reserve'][number]) =>
-    `| ${Math.round(100 * r.share)} %${r.chosen ? ' (your choice)' : ''} | ${formatQuantity(r.keptKwh, 'kWh')} | ${inHundred(r.odds)} | ${usd(r.savings)} | ${usd(r.cost)} |`;
+    `| ${Math.round(100 * r.share)} %${r.chosen ? ' (kept in this plan)' : ''} | ${formatQuantity(r.keptKwh, 'kWh')} | ${inHundred(r.odds)} | ${usd(r.savings)} | ${usd(r.cost)} |`;
   return [
     `What keeping charge for outages costs (${route.title.toLowerCase()}): a battery can work for the bill or wait for an outage. What is kept for outages is never used for the bill.`,
     [

@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest';
+import { World } from '../../../src/home/world';
+import { houseYear } from '../../../src/plan/money/house-year';
+import { planOf } from '../../households/read-household';
+
+const { home } = planOf('mill-lane');
+const world = new World(home, 5);
+const winterKwh = (loadKwh: Float64Array) => {
+  const days = Array.from({ length: 365 }, (_, day) => day).filter((d) => d < 59 || d >= 334);
+  const sum = days.reduce(
+    (total, day) => total + loadKwh.slice(day * 24, day * 24 + 24).reduce((a, b) => a + b, 0),
+    0,
+  );
+  return sum / days.length;
+};
+
+test('a year of hours uses in the season of the bill what the bill shows: 300 kWh in 30.4 days', () => {
+  const { loadKwh } = houseYear(home, world, false);
+  expect(loadKwh).toHaveLength(8760);
+  expect(winterKwh(loadKwh)).toBeCloseTo(300 / (365 / 12), 6);
+});
+
+test('loads over the bill are brought down to it, and it is said', () => {
+  const low = planOf('mill-lane', { 'bill-kwh': 60 }).home;
+  const { loadKwh, says } = houseYear(low, new World(low, 5), false);
+  expect(winterKwh(loadKwh)).toBeCloseTo(60 / (365 / 12), 6);
+  expect(says).toContain('brought down');
+});
+
+test('without a bill the loads named are counted, and it is said', () => {
+  const none = planOf('mill-lane', { 'bill-kwh': 'not sure' }).home;
+  expect(houseYear(none, new World(none, 5), false).says).toContain('no bill');
+});
