@@ -2,6 +2,7 @@ import type { Interview } from '../interview/question';
 import { figure } from '../quantity/figure';
 import { answerFigure, type Widths } from './answer-figure';
 import { checkBill } from './bill-check';
+import { calibrate } from './calibrate';
 import { climateHours } from './climate-hours';
 import { demandOf } from './demand';
 import type { Facts } from './facts';
@@ -17,7 +18,11 @@ import { siteOf } from './site';
 export function buildHome(facts: Facts, widths: Widths, asOf: string): Home {
   const site = siteOf(facts);
   const climate = climateHours(site.place.climate);
-  const loads = allLoads({ facts, widths, climate });
+  const { loads, says: calibration } = calibrate(
+    facts,
+    allLoads({ facts, widths, climate }),
+    climate,
+  );
   const goalSeasons = seasonsOf(facts);
   const ranked = (...ranks: string[]) => loads.filter((load) => ranks.includes(load.rank));
   return {
@@ -41,6 +46,7 @@ export function buildHome(facts: Facts, widths: Widths, asOf: string): Home {
     })!,
     goalSeasons,
     billCheck: checkBill(facts, loads, climate),
+    calibration,
   };
 }
 

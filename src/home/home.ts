@@ -32,6 +32,8 @@ export interface Load {
   readonly shape: readonly number[];
   /** Grows with cold, with heat, with both, or with neither. */
   readonly follows: 'cold' | 'heat' | 'both' | 'neither';
+  /** Times the usual that the weather makes it run here, from two bills; 1 without them. */
+  readonly weatherFactor: number;
   /** Runs from an ordinary outlet: can be moved to a pack or a cord. Else it is wired in. */
   readonly plugIn: boolean;
   /** Too big for any backup route: switched off in an outage (car charging, dryer, strip heat). */
@@ -97,4 +99,6 @@ export interface Home {
   /** Seasons the plan must work in. */
   readonly goalSeasons: readonly Season[];
   readonly billCheck: BillCheck;
+  /** What two bills say of heating or cooling, where they were given. */
+  readonly calibration: string | null;
 }

@@ -34,7 +34,7 @@ export function hourlyLoadKw(
 
 function fullKw(loads: readonly Load[], follows: readonly Load['follows'][]): number {
   const these = loads.filter((load) => follows.includes(load.follows));
-  return these.reduce((sum, load) => sum + load.runningWatts.value, 0) / 1000;
+  return these.reduce((sum, load) => sum + load.runningWatts.value * load.weatherFactor, 0) / 1000;
 }
 
 /** kW by month x 24 + hour of loads that do not follow the weather. */

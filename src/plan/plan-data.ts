@@ -45,6 +45,7 @@ export function planData(plan: Plan) {
       everything: demandData(plan.home.demand.all),
     },
     billCheck: billData(plan),
+    calibration: plan.home.calibration ?? 'not from bills',
     rideThrough: rideThroughData(plan.rideThrough),
     money: moneyData(plan.money),
     outlook: {

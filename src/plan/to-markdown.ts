@@ -77,6 +77,7 @@ function mustRun(plan: Plan): string[] {
       ...plan.mustRun.map(row),
     ].join('\n'),
     billLine(plan),
+    ...(plan.home.calibration === null ? [] : [plan.home.calibration]),
   ];
 }
 

@@ -63,6 +63,7 @@ export function someHome(known: Resolved, site: Partial<Site> = {}): Home {
     demand: { must: nothing, good: nothing, all: nothing },
     goalHours: plain(facts.number('goal-hours') ?? 24, 'h'),
     goalSeasons: seasonsOf(facts),
+    calibration: null,
     billCheck: { verdict: 'not-possible', because: 'made up for a test' },
   };
 }

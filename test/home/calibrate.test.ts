@@ -1,0 +1,43 @@
+import { describe, expect, test } from 'vitest';
+import { planMarkdown } from '../../src/plan/to-markdown';
+import { planOf } from '../households/read-household';
+
+const winterHeat = (changed: Record<string, string | number>) => {
+  const plan = planOf('ridge-road', changed);
+  return { plan, pump: plan.home.loads.find((load) => load.id === 'heat-pump')! };
+};
+
+describe('two bills', () => {
+  const plain = winterHeat({});
+
+  test('without a mild one change nothing and say nothing', () => {
+    expect(plain.plan.home.calibration).toBeNull();
+    expect(plain.pump.weatherFactor).toBe(1);
+  });
+
+  test('set the heating to what the weather took, and say by how much', () => {
+    const { plan, pump } = winterHeat({ 'bill-mild-kwh': 780 });
+    const billed = (1650 - 780) / (365 / 12);
+    expect(plan.home.calibration).toContain(`${billed.toFixed(1)} kWh a day more in winter`);
+    expect(pump.weatherFactor).not.toBe(1);
+    expect(pump.weatherFactor).toBeGreaterThan(0.8);
+    expect(pump.weatherFactor).toBeLessThan(1.25);
+    expect(pump.kwhPerDay.winter.value).toBeCloseTo(
+      plain.pump.kwhPerDay.winter.value * pump.weatherFactor,
+      9,
+    );
+    expect(pump.kwhPerDay.winter.high).toBeGreaterThanOrEqual(plain.pump.kwhPerDay.winter.high);
+    expect(planMarkdown(plan)).toContain('The plan goes by your bills');
+  });
+
+  test('that cannot be believed are shown and nothing is changed', () => {
+    const { plan, pump } = winterHeat({ 'bill-kwh': 9000, 'bill-mild-kwh': 700 });
+    expect(plan.home.calibration).toContain('Nothing was changed');
+    expect(pump.weatherFactor).toBe(1);
+  });
+
+  test('of a home whose heat is not electric tell of habits, and are left alone', () => {
+    const plan = planOf('mill-lane', { 'bill-kwh': 600, 'bill-mild-kwh': 300 });
+    expect(plan.home.calibration).toBeNull();
+  });
+});
