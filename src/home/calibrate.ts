@@ -64,7 +64,6 @@ function scaledBy(load: Load, factor: number): Load {
   const by = { low: Math.min(1, factor), likely: factor, high: Math.max(1, factor) };
   return {
     ...load,
-    weatherFactor: factor,
     kwhPerDay: {
       winter: timesFigure(winter, by, { source }),
       summer: timesFigure(summer, by, { source }),

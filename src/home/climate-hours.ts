@@ -33,8 +33,7 @@ export function climateHours(climate: Climate): ClimateHours {
   const coldest = Math.min(...climate.meanC);
   const hottest = Math.max(...climate.meanC);
   const mild = (climate.meanC[3]! + climate.meanC[9]!) / 2;
-  const hardCold = coldest - climate.winterSpreadK;
-  const hardHot = hottest + climate.summerSpreadK;
+  const { hardCold, hardHot } = hardDaysC(climate);
   const heat = (airC: number) => times(DESIGN_HOURS.heating, coldShare(airC, climate.heat99C));
   const cool = (airC: number) => times(DESIGN_HOURS.cooling, heatShare(airC, climate.cool1C));
   const none: Hours = [0, 0, 0];
@@ -45,6 +44,14 @@ export function climateHours(climate: Climate): ClimateHours {
       heating: ratio(coldShare(coldest, climate.heat99C), coldShare(hardCold, climate.heat99C)),
       cooling: ratio(heatShare(hottest, climate.cool1C), heatShare(hardHot, climate.cool1C)),
     },
+  };
+}
+
+/** Mean temperature of a hard winter day and of a hard summer day, C. */
+export function hardDaysC(climate: Climate): { hardCold: number; hardHot: number } {
+  return {
+    hardCold: Math.min(...climate.meanC) - climate.winterSpreadK,
+    hardHot: Math.max(...climate.meanC) + climate.summerSpreadK,
   };
 }
 

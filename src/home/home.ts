@@ -32,8 +32,6 @@ export interface Load {
   readonly shape: readonly number[];
   /** Grows with cold, with heat, with both, or with neither. */
   readonly follows: 'cold' | 'heat' | 'both' | 'neither';
-  /** Times the usual that the weather makes it run here, from two bills; 1 without them. */
-  readonly weatherFactor: number;
   /** Runs from an ordinary outlet: can be moved to a pack or a cord. Else it is wired in. */
   readonly plugIn: boolean;
   /** Too big for any backup route: switched off in an outage (car charging, dryer, strip heat). */

@@ -1,14 +1,15 @@
 import { MONTH_OF_DAY } from '../physics/weather/calendar';
 import type { Climate } from '../tables/climate';
-import { coldShare, DESIGN_HOURS, heatShare } from './climate-hours';
+import { coldShare, hardDaysC, heatShare } from './climate-hours';
 import type { Load, Season } from './home';
 
 /**
  * What loads draw in each hour of a run of years, kW, likely values; loads that are off in an outage left out.
  *
- *   kW = steady(month, hour) + W_cold x 17/24 x cold share(T) + W_hot x 20/24 x heat share(T)
+ *   kW = steady(month, hour) + winter/24 x share(T) / share(hard winter day) + summer/24 x the same of the heat
  *
- * `airC` holds 8,760 values a year. Heating and cooling follow the hour's temperature (see climate-hours).
+ * `airC` holds 8,760 values a year. Heating and cooling follow the hour's temperature (see climate-hours), and come to
+ * the load's own kWh on a hard day, so that hours told and two bills hold here too.
  */
 export function hourlyLoadKw(
   loads: readonly Load[],
@@ -17,9 +18,10 @@ export function hourlyLoadKw(
 ): Float64Array {
   const on = loads.filter((load) => !load.offInOutage);
   const steady = steadyByMonth(on.filter((load) => load.follows === 'neither'));
-  const coldKw = fullKw(on, ['cold', 'both']) * (DESIGN_HOURS.heating[1] / 24);
-  const hotKw = fullKw(on, ['heat', 'both']) * (DESIGN_HOURS.cooling[1] / 24);
   const { heat99C, cool1C } = climate;
+  const { hardCold, hardHot } = hardDaysC(climate);
+  const coldKw = designKw(on, 'winter', coldShare(hardCold, heat99C));
+  const hotKw = designKw(on, 'summer', heatShare(hardHot, cool1C));
   const out = new Float64Array(airC.length);
   for (let i = 0; i < out.length; i++) {
     const day = Math.floor(i / 24);
@@ -32,9 +34,12 @@ export function hourlyLoadKw(
   return out;
 }
 
-function fullKw(loads: readonly Load[], follows: readonly Load['follows'][]): number {
+/** Mean kW of what follows the weather at the design temperature, from its kWh on a hard day of the season. */
+function designKw(loads: readonly Load[], season: 'winter' | 'summer', hardShare: number): number {
+  if (hardShare <= 0) return 0;
+  const follows = season === 'winter' ? ['cold', 'both'] : ['heat', 'both'];
   const these = loads.filter((load) => follows.includes(load.follows));
-  return these.reduce((sum, load) => sum + load.runningWatts.value * load.weatherFactor, 0) / 1000;
+  return these.reduce((sum, load) => sum + load.kwhPerDay[season].value, 0) / 24 / hardShare;
 }
 
 /** kW by month x 24 + hour of loads that do not follow the weather. */

@@ -77,11 +77,6 @@ export class World {
 }
 
 /** What the hours of a load depend on. */
-function energyKey({
-  id,
-  runningWatts,
-  weatherFactor,
-  kwhPerDay: { winter, summer, mild },
-}: Load): string {
-  return [id, runningWatts.value, weatherFactor, winter.value, summer.value, mild.value].join(':');
+function energyKey({ id, runningWatts, kwhPerDay: { winter, summer, mild } }: Load): string {
+  return [id, runningWatts.value, winter.value, summer.value, mild.value].join(':');
 }

@@ -4,6 +4,9 @@ import { formatQuantity, formatRange } from '../quantity/format-quantity';
 import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
 
+/** What can injure or kill; what merely keeps the backup from working stands under the cautions and in figures. */
+const CAN_INJURE = 4;
+
 /** The points where a licensed electrician is required, with what the quote must meet. */
 export function electricianPoints(
   home: Home,
@@ -13,7 +16,8 @@ export function electricianPoints(
   const points: string[] = [];
   if (wiredKinds.includes(route.kind)) points.push(...quotePoints(home, route));
   for (const caution of cautions) {
-    if (caution.who[0] === 'licensed electrician') points.push(firstSentence(caution.says));
+    const theirs = caution.who[0] === 'licensed electrician' && caution.severity >= CAN_INJURE;
+    if (theirs) points.push(firstSentence(caution.says));
   }
   return points;
 }

@@ -81,7 +81,5 @@ function weigh(interview: Interview, answers: Answers, home: Home, widths: Width
 /** What was assumed for an open question, in words. */
 export function sayAssumed(question: Question): string {
   const { assume } = question.unsure;
-  return assume === null
-    ? 'nothing assumed: treated as unsafe or unknown'
-    : sayAnswer(question, assume);
+  return assume === null ? 'left open' : sayAnswer(question, assume);
 }

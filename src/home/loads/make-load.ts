@@ -70,7 +70,6 @@ export function makeLoad(rowId: string, better: Better): Load {
     shape: loadShape(better.shape ?? row.shape),
     offInOutage: better.offInOutage ?? false,
     follows: better.follows ?? 'neither',
-    weatherFactor: 1,
     plugIn: volts === 120 && better.wired !== true,
     restsOn: better.restsOn,
   };
