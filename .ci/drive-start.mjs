@@ -45,11 +45,11 @@ async function until(holds, what, ms = 120_000) {
   }
 }
 
-await until(() => /wrong.*right now/i.test(shown().replace(/\s+/g, ' ')), 'the first question');
-program.write('1\r');
-await until(() => /Name/i.test(shown()), 'the name question');
+await until(() => /dangerous.*right now/i.test(shown().replace(/\s+/g, ' ')), 'the first question');
+program.write('1 \r');
+await until(() => /What short name/.test(shown()), 'the name question');
 program.write('drive-start\r');
-await until(() => !/drive-start/.test(shown()), 'the question after the name');
+await until(() => /How many people/.test(shown()), 'the question after the name');
 let before = '';
 while (!/Write my plan/.test(shown())) {
   await until(() => shown() !== before && /not sure/i.test(shown()), 'the next question');
