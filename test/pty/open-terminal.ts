@@ -13,17 +13,21 @@ export interface Size {
 const LIMIT_MS = 19_000;
 
 /** Start a program in a pseudo-terminal of a given size, in a folder of its own, and read its screen. */
-export function openTerminal(command: readonly string[], { columns, rows }: Size) {
-  const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-pty-'));
+export function openTerminal(
+  command: readonly string[],
+  { columns, rows }: Size,
+  beside: { readonly folder?: string; readonly env?: object } = {},
+) {
+  const folder = beside.folder ?? mkdtempSync(join(tmpdir(), 'lampkeeper-pty-'));
   // The terminal exists in its size before the program starts.
   const screen = new xterm.Terminal({ cols: columns, rows, allowProposedApi: true });
-  const { CI: _, NO_COLOR: __, FORCE_COLOR: ___, ...env } = process.env;
+  const { CI: _, NO_COLOR: __, FORCE_COLOR: ___, npm_lifecycle_event: ____, ...env } = process.env;
   const pty = spawn(process.execPath, [...command], {
     name: 'xterm-256color',
     cols: columns,
     rows,
     cwd: folder,
-    env: { ...env, TERM: 'xterm-256color', LANG: 'C.UTF-8', HOME: folder },
+    env: { ...env, TERM: 'xterm-256color', LANG: 'C.UTF-8', HOME: folder, ...beside.env },
   });
   let raw = '';
   let wake = () => {};

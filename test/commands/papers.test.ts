@@ -1,0 +1,129 @@
+import { spawnSync } from 'node:child_process';
+import {
+  copyFileSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const program = join(root, 'src/bin/lampkeeper.mjs');
+
+let folder = '';
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'lampkeeper-papers-'));
+  copyFileSync(join(root, 'test/households/birch-street.home.yaml'), join(folder, 'kim.home.yaml'));
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+/** Run the program as a shell would, in the folder of the home. */
+function run(...args: string[]): { code: number | null; out: string; err: string } {
+  const env = { ...process.env, npm_lifecycle_event: '' };
+  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], {
+    cwd: folder,
+    env,
+    encoding: 'utf8',
+    maxBuffer: 64e6,
+  });
+  return { code: status, out: stdout, err: stderr };
+}
+
+const read = (...path: string[]) => readFileSync(join(folder, ...path), 'utf8');
+
+describe('the commands on a home file', () => {
+  it('print the same plan twice, to the byte, and leave the home file alone', () => {
+    const before = read('kim.home.yaml');
+    const first = run('plan', 'kim.home.yaml');
+    expect(first).toMatchObject({ code: 0, err: '' });
+    expect(run('plan', 'kim.home.yaml').out).toBe(first.out);
+    expect(first.out).toContain('# Backup power plan: kim');
+    expect(read('kim.home.yaml')).toBe(before);
+    expect(readdirSync(folder)).toEqual(['kim.home.yaml']);
+  });
+
+  it('write two papers that say what the printed ones say', () => {
+    expect(run('plan', 'kim.home.yaml', '--out', 'papers').code).toBe(0);
+    expect(readdirSync(join(folder, 'papers')).sort()).toEqual(['kim.plan.md', 'kim.plan.yaml']);
+    const printed = run('plan', 'kim.home.yaml');
+    const body = read('papers', 'kim.plan.md').split('\n<!-- ')[0]!;
+    expect(body.trimEnd()).toBe(printed.out.trimEnd());
+    const data = JSON.parse(run('plan', 'kim.home.yaml', '--json').out);
+    expect(parse(read('papers', 'kim.plan.yaml'))).toEqual(data);
+  });
+
+  it('write the same bytes again, and nothing over what somebody changed until forced', () => {
+    const papers = () => [read('papers', 'kim.plan.md'), read('papers', 'kim.plan.yaml')];
+    const before = papers();
+    expect(run('plan', 'kim.home.yaml', '--out', 'papers').code).toBe(0);
+    expect(papers()).toEqual(before);
+    const mine = `${before[1]}# my note\n`;
+    writeFileSync(join(folder, 'papers', 'kim.plan.yaml'), mine);
+    const refused = run('plan', 'kim.home.yaml', '--out', 'papers');
+    expect(refused).toMatchObject({ code: 1, err: expect.stringContaining('--force') });
+    expect(papers()).toEqual([before[0], mine]);
+    expect(run('plan', 'kim.home.yaml', '--out', 'papers', '--force').code).toBe(0);
+    expect(papers()).toEqual(before);
+  });
+
+  it('count ages of figures from the day asked for', () => {
+    const later = JSON.parse(run('plan', 'kim.home.yaml', '--as-of', '2031-06-01', '--json').out);
+    expect(later.asOf).toBe('2031-06-01');
+    expect(run('plan', 'kim.home.yaml', '--as-of', 'June')).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('2026-11-25'),
+    });
+  });
+
+  it('check a file and say line, column and what to do', () => {
+    expect(run('check', 'kim.home.yaml').code).toBe(0);
+    const broken = read('kim.home.yaml').replace(/^( *people-count:.*)$/m, '  people-count: many');
+    expect(broken).toContain('people-count: many');
+    writeFileSync(join(folder, 'broken.home.yaml'), broken);
+    const checked = run('check', 'broken.home.yaml');
+    const line = broken.split('\n').findIndex((text) => text.includes('people-count: many')) + 1;
+    expect(checked.code).toBe(1);
+    expect(checked.out).toMatch(new RegExp(`^broken\\.home\\.yaml:${line}:\\d+: `));
+    const refused = run('plan', 'broken.home.yaml');
+    expect(refused).toMatchObject({ code: 1, out: '', err: checked.out });
+    rmSync(join(folder, 'broken.home.yaml'));
+  });
+
+  it('tell a missing file from a wrong call', () => {
+    expect(run('plan', 'nobody.home.yaml')).toMatchObject({
+      code: 1,
+      err: expect.stringContaining('Check the name'),
+    });
+    for (const wrong of [['plan'], ['check'], ['schema', 'house'], ['--no-such'], ['brew']]) {
+      const { code, out, err } = run(...wrong);
+      expect({ wrong, code, out }).toEqual({ wrong, code: 2, out: '' });
+      expect(err).toMatch(/lampkeeper /);
+    }
+  });
+
+  it('print the form of the two files', () => {
+    const home = JSON.parse(run('schema', 'home').out);
+    expect(JSON.stringify(home)).toContain('people-count');
+    expect(JSON.parse(run('schema', 'plan').out)).toHaveProperty('$schema');
+  });
+
+  it('ask line by line where there is no terminal, and keep what was answered', () => {
+    const env = { ...process.env, npm_lifecycle_event: '' };
+    const asked = spawnSync(process.execPath, [program], {
+      cwd: folder,
+      env,
+      input: '1\nlane-house\n',
+      encoding: 'utf8',
+    });
+    expect(asked.stdout).toContain('How many people');
+    expect(asked.stderr).toContain('lane-house.home.yaml');
+    expect(read('lane-house.home.yaml')).toContain('now-danger');
+    expect(run('check', 'lane-house.home.yaml').code).toBe(0);
+  });
+});
