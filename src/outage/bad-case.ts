@@ -13,10 +13,17 @@ export function badCaseStart(
   share = 0.9,
 ): { start: number; neededKwh: number } | null {
   const { first, count } = seasonHours(season);
-  const inSeason = (hour: number) => (hour - first + HOURS_A_YEAR) % HOURS_A_YEAR < count;
-  const kept = needed.filter((_, hour) => inSeason(hour % HOURS_A_YEAR));
-  const neededKwh = quantileInPlace(kept, share);
+  const inSeason = (hour: number) =>
+    ((hour % HOURS_A_YEAR) - first + HOURS_A_YEAR) % HOURS_A_YEAR < count;
+  // Plain loops: a callback for every hour of a hundred years would cost more than the choice itself.
+  const kept = new Float64Array(needed.length);
+  let filled = 0;
+  for (let hour = 0; hour < needed.length; hour++) {
+    if (inSeason(hour)) kept[filled++] = needed[hour]!;
+  }
+  const neededKwh = quantileInPlace(kept.subarray(0, filled), share);
   if (neededKwh === null) return null;
-  const start = needed.findIndex((kwh, hour) => kwh === neededKwh && inSeason(hour % HOURS_A_YEAR));
+  let start = 0;
+  while (needed[start] !== neededKwh || !inSeason(start)) start++;
   return { start, neededKwh };
 }

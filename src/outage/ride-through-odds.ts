@@ -1,4 +1,4 @@
-import { type ByMonth, meanByMonth } from './by-month';
+import { type ByMonth, forEachMonth, meanByMonth } from './by-month';
 import { chargeForEveryStart, NEGLIGIBLE_KWH } from './every-start';
 
 /** 12 hours, 1, 3, 7 and 14 days. */
@@ -19,8 +19,23 @@ export function oddsFromFull(
 ): RideThroughOdds[] {
   return lengths.map((hours) => {
     const starts = survivedHours.length < hours ? 0 : survivedHours.length;
-    return { hours, ...meanByMonth(starts, (s) => (survivedHours[s]! >= hours ? 1 : 0)) };
+    return { hours, ...shareByMonth(survivedHours.subarray(0, starts), hours) };
   });
+}
+
+/** Share of the values that reach `least`, counted in plain loops: this runs for every route and length. */
+function shareByMonth(values: Float64Array, least: number): ByMonth {
+  const yes = new Float64Array(12);
+  const all = new Float64Array(12);
+  forEachMonth(values.length, (month, from, upTo) => {
+    let count = 0;
+    for (let s = from; s < upTo; s++) if (values[s]! >= least) count += 1;
+    yes[month]! += count;
+    all[month]! += upTo - from;
+  });
+  const months = Array.from(yes, (count, month) => (all[month]! > 0 ? count / all[month]! : null));
+  const total = yes.reduce((sum, count) => sum + count, 0);
+  return { months, all: values.length > 0 ? total / values.length : null };
 }
 
 export interface OddsFromChargeInput {

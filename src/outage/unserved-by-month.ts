@@ -1,5 +1,5 @@
 import { type ByMonth, meanByMonth } from './by-month';
-import { chargeForEveryStart } from './every-start';
+import { type ChargeNeeded, chargeForEveryStart } from './every-start';
 
 export interface UnservedInput {
   readonly netKwh: Float64Array;
@@ -9,6 +9,8 @@ export interface UnservedInput {
   readonly outageHours: number;
   /** From stored to delivered: turns what the store lacks into what the house lacks. */
   readonly dischargeEfficiency: number;
+  /** `chargeForEveryStart` of the same record, length and store, where it is known already. */
+  readonly charge?: ChargeNeeded;
 }
 
 /**
@@ -17,7 +19,7 @@ export interface UnservedInput {
  */
 export function unservedByMonth(input: UnservedInput): ByMonth {
   const { netKwh, overloadKwh, capKwh, startKwh, outageHours, dischargeEfficiency } = input;
-  const needed = chargeForEveryStart(netKwh, outageHours, capKwh);
+  const needed = input.charge ?? chargeForEveryStart(netKwh, outageHours, capKwh);
   const count = needed.thresholdKwh.length;
   const sums = new Float64Array(overloadKwh.length + 1);
   for (let t = 0; t < overloadKwh.length; t++) sums[t + 1] = sums[t]! + overloadKwh[t]!;

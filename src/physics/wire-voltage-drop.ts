@@ -24,7 +24,7 @@ export function voltageDropByResistance(of: {
 
 /**
  * Single-phase drop by the K factor: V = 2 x K x A x ft / cmil, ft one way.
- * K in ohm-cmil/ft is 12.9 for copper and 21.2 for aluminium.
+ * K in ohm-cmil/ft is 12.9 for copper and 21.2 for aluminum.
  */
 export function voltageDropByK(of: {
   k: number;

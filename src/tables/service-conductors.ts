@@ -4,7 +4,7 @@ import type { Table } from './table';
 export interface ServiceConductorRow {
   ratingAmps: number;
   copper: string;
-  aluminium: string;
+  aluminum: string;
 }
 
 /** Service or main-feeder conductors of a dwelling by rating, A. NEC Table 310.12(A). */

@@ -6,14 +6,14 @@ export interface WireAmpacityRow {
   size: string;
   copper60: number;
   copper75: number;
-  aluminium60: number | null;
-  aluminium75: number | null;
+  aluminum60: number | null;
+  aluminum75: number | null;
   /** Largest breaker by 240.4(D), A; null where that rule sets none. */
   breakerCopper: number | null;
-  breakerAluminium: number | null;
+  breakerAluminum: number | null;
 }
 
-export type WireMetal = 'copper' | 'aluminium';
+export type WireMetal = 'copper' | 'aluminum';
 export type TerminalColumn = 60 | 75;
 
 /** One wire of one metal and column, as the wire-size formula wants it. */
@@ -36,9 +36,9 @@ export function wireChoices(metal: WireMetal, column: TerminalColumn): WireChoic
   return wireAmpacity.rows.flatMap((row) => {
     const ampacityAmps = row[`${metal}${column}`];
     const resistance = wireResistance.rows.find((r) => r.size === row.size);
-    const ohmPer1000Ft = metal === 'copper' ? resistance?.copperStranded : resistance?.aluminium;
+    const ohmPer1000Ft = metal === 'copper' ? resistance?.copperStranded : resistance?.aluminum;
     if (ampacityAmps === null || !ohmPer1000Ft) return [];
-    const maxBreakerAmps = metal === 'copper' ? row.breakerCopper : row.breakerAluminium;
+    const maxBreakerAmps = metal === 'copper' ? row.breakerCopper : row.breakerAluminum;
     return [{ size: row.size, ampacityAmps, maxBreakerAmps, ohmPer1000Ft }];
   });
 }

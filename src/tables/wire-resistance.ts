@@ -6,7 +6,7 @@ export interface WireResistanceRow {
   circularMils: number;
   copperSolid: number | null;
   copperStranded: number;
-  aluminium: number | null;
+  aluminum: number | null;
 }
 
 /** Direct-current resistance at 75 C, ohm per 1000 ft by wire size. NEC Chapter 9, Table 8. */

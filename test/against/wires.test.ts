@@ -9,7 +9,7 @@ import { wireResistance } from '../../src/tables/wire-resistance';
 const resistance = (size: string) => wireResistance.rows.find((r) => r.size === size)!;
 const ampacity = (size: string) => wireAmpacity.rows.find((r) => r.size === size)!;
 
-// NEC 2011 Chapter 9 Table 8, uncoated stranded copper and aluminium, ohm per 1000 ft at 75 C.
+// NEC 2011 Chapter 9 Table 8, uncoated stranded copper and aluminum, ohm per 1000 ft at 75 C.
 describe('NEC Chapter 9 Table 8', () => {
   test.each([
     ['14', 4110, 3.14, null],
@@ -24,16 +24,16 @@ describe('NEC Chapter 9 Table 8', () => {
     ['1/0', 105_600, 0.122, 0.201],
     ['2/0', 133_100, 0.0967, 0.159],
     ['4/0', 211_600, 0.0608, 0.1],
-  ])('%s AWG is %i cmil, copper %f, aluminium %s', (size, circularMils, copper, aluminium) => {
-    expect(resistance(size)).toMatchObject({ circularMils, copperStranded: copper, aluminium });
+  ])('%s AWG is %i cmil, copper %f, aluminum %s', (size, circularMils, copper, aluminum) => {
+    expect(resistance(size)).toMatchObject({ circularMils, copperStranded: copper, aluminum });
   });
 
-  test('gives K near 12.9 for stranded copper and 21.2 for aluminium, the handbook constants', () => {
+  test('gives K near 12.9 for stranded copper and 21.2 for aluminum, the handbook constants', () => {
     for (const row of wireResistance.rows) {
       // Printed to three figures, so within 1 %.
       expect((row.copperStranded * row.circularMils) / 1000 / 12.9).toBeCloseTo(1, 2);
-      if (row.aluminium === null) continue;
-      expect((row.aluminium * row.circularMils) / 1000 / 21.2).toBeCloseTo(1, 2);
+      if (row.aluminum === null) continue;
+      expect((row.aluminum * row.circularMils) / 1000 / 21.2).toBeCloseTo(1, 2);
     }
   });
 });
@@ -93,8 +93,8 @@ describe('NEC Table 310.16 at 60 C', () => {
     ['2', 95, 75],
     ['1', 110, 85],
     ['1/0', 125, 100],
-  ])('%s AWG carries %i A in copper, %s A in aluminium', (size, copper60, aluminium60) => {
-    expect(ampacity(size)).toMatchObject({ copper60, aluminium60 });
+  ])('%s AWG carries %i A in copper, %s A in aluminum', (size, copper60, aluminum60) => {
+    expect(ampacity(size)).toMatchObject({ copper60, aluminum60 });
   });
 });
 
@@ -113,8 +113,8 @@ describe('NEC Table 310.16', () => {
     ['2/0', 175, 135],
     ['3/0', 200, 155],
     ['4/0', 230, 180],
-  ])('%s AWG carries %i A in copper, %i A in aluminium', (size, copper75, aluminium75) => {
-    expect(ampacity(size)).toMatchObject({ copper75, aluminium75 });
+  ])('%s AWG carries %i A in copper, %i A in aluminum', (size, copper75, aluminum75) => {
+    expect(ampacity(size)).toMatchObject({ copper75, aluminum75 });
   });
 
   test.each([
@@ -137,14 +137,14 @@ describe('NEC Table 310.12(A)', () => {
     [225, '3/0', '250'],
     [300, '250', '350'],
     [400, '400', '600'],
-  ])('%i A takes %s copper or %s aluminium', (ratingAmps, copper, aluminium) => {
+  ])('%i A takes %s copper or %s aluminum', (ratingAmps, copper, aluminum) => {
     const row = serviceConductors.rows.find((r) => r.ratingAmps === ratingAmps)!;
-    expect(row).toMatchObject({ copper, aluminium });
+    expect(row).toMatchObject({ copper, aluminum });
   });
 
   test('every row is the thinnest wire that carries 83 % of the rating at 75 C (310.12, the 83 % rule)', () => {
     for (const row of serviceConductors.rows) {
-      for (const metal of ['copper', 'aluminium'] as const) {
+      for (const metal of ['copper', 'aluminum'] as const) {
         const thinnest = wireChoices(metal, 75).find(
           (w) => w.ampacityAmps >= 0.83 * row.ratingAmps,
         )!;

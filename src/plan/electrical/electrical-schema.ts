@@ -53,7 +53,7 @@ const wire = z.strictObject({
   lengthFrom: z.string(),
   sizes: z.array(
     z.strictObject({
-      metal: z.enum(['copper', 'aluminium']),
+      metal: z.enum(['copper', 'aluminum']),
       columnC: z.union([z.literal(60), z.literal(75)]),
       size: z.string(),
       dropPercent: amount,

@@ -131,7 +131,7 @@ function notes(home: Home): string[] {
     ...(wire === null
       ? []
       : [
-          `Service conductors of a ${main} A main: ${wire.copper} copper or ${wire.aluminium} aluminium where they carry the whole dwelling (Table 310.12).`,
+          `Service conductors of a ${main} A main: ${wire.copper} copper or ${wire.aluminum} aluminum where they carry the whole dwelling (Table 310.12).`,
         ]),
     room,
     `A listed load manager on this service may be set to ${Math.round(setPoint)} A at most, for its set point counts as continuous (220.70, 750.30, 2023 edition).`,

@@ -103,7 +103,7 @@ function panelRun({ facts }: Home): Pick<Ask, 'oneWayFt' | 'lengthFrom'> {
 }
 
 function sized(ask: Ask): WireRun {
-  const metals: readonly WireMetal[] = ['copper', 'aluminium'];
+  const metals: readonly WireMetal[] = ['copper', 'aluminum'];
   const columns: readonly TerminalColumn[] = ask.breakerAmps <= 100 ? [60, 75] : [75];
   const sizes = metals.flatMap((metal) => columns.map((column) => choice(ask, metal, column)));
   const { run, breakerAmps, volts, oneWayFt, lengthFrom } = ask;

@@ -49,7 +49,7 @@ export function engineRide(
     chargeAtStart: null,
     keepByMonth: null,
     unservedKwh: null,
-    failsFirst: failsFirst(sampled),
+    failsFirst: failsFirst(sampled, route.fuel?.atHand === null),
     badCase: null,
   };
 }
@@ -99,10 +99,11 @@ function oddsOf(sampled: SampledOdds, season: Season): Odds {
   };
 }
 
-function failsFirst(sampled: readonly SampledOdds[]): string {
+function failsFirst(sampled: readonly SampledOdds[], piped: boolean): string {
   const longest = sampled.at(-1)!;
   const [most] = Object.entries(longest.failures).sort(([, a], [, b]) => b - a);
-  return most === undefined
-    ? 'nothing fails within two weeks'
-    : `first, ${failureWords[most[0] as Failure]}`;
+  if (most !== undefined) return `first, ${failureWords[most[0] as Failure]}`;
+  return piped
+    ? 'nothing fails within two weeks while the gas flows and the engine is kept in oil'
+    : 'nothing fails within two weeks';
 }

@@ -40,7 +40,7 @@ describe('a computation without a valid result says why, with exit 1', () => {
     ['motor-start volts=230 hp=1 code-letter=O', 'no code letter'],
     ['motor-start volts=230', 'give lra, or hp'],
     ['motor-start volts=115 hp=15', 'up to 10 hp'],
-    ['wire-drop size=14 metal=aluminium amps=10 distance=10 volts=120', 'no aluminium in size 14'],
+    ['wire-drop size=14 metal=aluminum amps=10 distance=10 volts=120', 'no aluminum in size 14'],
     ['wire-size breaker=20 amps=20 distance=5000 volts=120 most-drop=1', 'no wire in the table'],
     ['engine-fuel rated=5 load=6 fuel=gasoline engine=portable', 'more than the engine is rated'],
     ['engine-fuel rated=5 load=2 fuel=diesel engine=portable', 'does not burn diesel'],

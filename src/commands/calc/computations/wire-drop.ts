@@ -19,7 +19,7 @@ export const wireDrop: Calculation = {
       kind: 'choice',
       key: 'metal',
       about: 'what the wire is made of',
-      choices: ['copper', 'aluminium'],
+      choices: ['copper', 'aluminum'],
       assumed: 'copper',
     },
     { kind: 'number', key: 'amps', about: 'current', unit: 'A', from: 0, to: 1000 },
@@ -35,7 +35,7 @@ function dropOf(values: Values): Outcome {
   const size = values.word('size');
   const metal = values.word('metal');
   const row = wireResistance.rows.find((r) => r.size === size)!;
-  const ohmPer1000Ft = metal === 'copper' ? row.copperStranded : row.aluminium;
+  const ohmPer1000Ft = metal === 'copper' ? row.copperStranded : row.aluminum;
   if (ohmPer1000Ft === null)
     return { ok: false, says: `the table has no ${metal} in size ${size}.` };
   const drop = voltageDropByResistance({

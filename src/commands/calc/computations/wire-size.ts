@@ -31,7 +31,7 @@ export const wireSize: Calculation = {
       kind: 'choice',
       key: 'metal',
       about: 'what the wire is made of',
-      choices: ['copper', 'aluminium'],
+      choices: ['copper', 'aluminum'],
       assumed: 'copper',
     },
     {
