@@ -9,6 +9,7 @@ import type { Answers } from '../interview/answers';
 import { NOT_SURE } from '../interview/answers';
 import type { Interview } from '../interview/question';
 import { resolve } from '../interview/resolve';
+import { answersToSettle } from './answers-to-settle';
 import type { Draft } from './draft';
 import { januaryWeek } from './january-week';
 
@@ -38,9 +39,16 @@ export function weigher(interview: Interview): (answers: Answers) => Draft {
       kwhPerDay: demand?.kwhPerDay[season] ?? null,
       day: `a hard ${season} day`,
       unsureCount: Object.values(answers).filter((answer) => answer === NOT_SURE).length,
-      lines: week === null ? [] : [week],
+      lines: [...doNotFit(interview, answers), ...(week === null ? [] : [week])],
     };
   };
+}
+
+/** Answers that cannot both be right are asked about as soon as both are given. No age counts here, so neither does the day. */
+function doNotFit(interview: Interview, answers: Answers): string[] {
+  return answersToSettle(interview, answers, '2026-01-01').map(
+    ({ answers: [one, other], asks }) => `Two answers do not fit together. ${one} ${other} ${asks}`,
+  );
 }
 
 /** Until the ranking is asked, every load that may run in an outage counts; then only what must. */
