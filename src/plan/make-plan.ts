@@ -44,7 +44,7 @@ export function makePlan(
   const answered = new Set(Object.keys(answers));
   const draftBecause = whyDraft(home, interview);
   const outlook = outlookOf(home);
-  const rideThrough = rideThroughOf(home, world, advice);
+  const rideThrough = rideThroughOf(home, world, advice, routes);
   return {
     schemaVersion: PLAN_SCHEMA_VERSION,
     name: home.name,

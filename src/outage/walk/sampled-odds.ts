@@ -14,6 +14,8 @@ export interface SampleInput {
   readonly lengths?: readonly number[];
   /** 1 walks every start hour. */
   readonly everyHours?: number;
+  /** Months of `season` in the result, 0 January; without it the whole year. */
+  readonly seasonMonths?: readonly number[];
   /** Walk no further than the first hour not served: about as good as free when most outages fail early. */
   readonly untilFailure?: boolean;
 }
@@ -23,6 +25,8 @@ export interface SampledOdds {
   /** 12 entries, January first; null where no start hour falls. */
   readonly months: readonly (ShareWithError | null)[];
   readonly all: ShareWithError | null;
+  /** The starts in the asked months taken together. */
+  readonly season: ShareWithError | null;
   /** What failed first, how often, of the outages that were not ridden through. */
   readonly failures: Readonly<Partial<Record<Failure, number>>>;
   /** Means over the walked outages, of the longest length only; null for the others, and with `untilFailure`. */
@@ -48,8 +52,9 @@ export function sampleOutages(input: SampleInput): SampledOdds[] {
       walkChecked({ system, record, start, outageHours: longest, startKwh, untilFailure }),
     );
   }
+  const season = input.seasonMonths ?? ALL_MONTHS;
   return lengths.map((hours) =>
-    oddsFor(hours, hours === longest && !untilFailure, count, starts, walks),
+    oddsFor(hours, hours === longest && !untilFailure, count, starts, walks, season),
   );
 }
 
@@ -59,6 +64,7 @@ function oddsFor(
   count: number,
   starts: readonly number[],
   walks: readonly Walked[],
+  season: readonly number[],
 ): SampledOdds {
   const tooShort = count < hours;
   const tally = new MonthTally(count);
@@ -80,7 +86,8 @@ function oddsFor(
         }
       : null;
   const months = ALL_MONTHS.map((month) => tally.share([month]));
-  return { hours, months, all: tally.share(ALL_MONTHS), failures, unserved };
+  const [all, seasonal] = [tally.share(ALL_MONTHS), tally.share(season)];
+  return { hours, months, all, season: seasonal, failures, unserved };
 }
 
 const ALL_MONTHS = Array.from({ length: 12 }, (_, month) => month);

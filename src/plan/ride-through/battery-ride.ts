@@ -2,21 +2,32 @@ import type { Home, Load, Season } from '../../home/home';
 import type { World } from '../../home/world';
 import { badCaseStart } from '../../outage/bad-case';
 import { chargeToKeep } from '../../outage/charge-to-keep';
-import { chargeForEveryStart, neededForEveryStart } from '../../outage/every-start';
+import {
+  type ChargeNeeded,
+  chargeForEveryStart,
+  neededForEveryStart,
+} from '../../outage/every-start';
 import { hoursSurvived } from '../../outage/hours-survived';
-import { monthOfHour } from '../../outage/month-of-hour';
 import { type NetEnergy, netEnergy, type StoreLimits } from '../../outage/net-energy';
 import { oddsFromFull } from '../../outage/ride-through-odds';
-import { seasonHours } from '../../outage/season';
+import { seasonHours, seasonMonths } from '../../outage/season';
 import { unservedByMonth } from '../../outage/unserved-by-month';
 import { limitsOf, monthsOf } from '../../routes/battery-hours';
 import type { Route } from '../../routes/route';
-import { type BadCase, LENGTHS, type Odds, type RouteRide, type Scope } from './ride-through';
+import { failingOf, sayFailing, type Walkable } from './failing';
+import { goalWalks, hourByHour } from './goal-walks';
+import {
+  type BadCase,
+  LENGTHS,
+  type Odds,
+  type RouteRide,
+  SCOPES,
+  type Scope,
+} from './ride-through';
 import { loadsIn } from './route-loads';
 
 /** What a plug-in pack draws by being on, kW. Common practice, 8 to 25 W. */
 const PACK_IDLE_KW = 0.015;
-const scopes: readonly Scope[] = ['must', 'good', 'all'];
 
 /** A battery and what feeds it, as a route has them. */
 export interface BatterySize {
@@ -35,19 +46,20 @@ export function batteryRide(
   const size = sizeOf(route);
   const goal = Math.round(home.goalHours.value);
   const odds: Partial<Record<Scope, Odds[]>> = {};
-  for (const scope of scopes) {
-    const loads = loadsIn(home, route, scope);
-    if (loads !== null && loads.length > 0)
-      odds[scope] = oddsOf(energyOf(world, route, loads, size), size, season);
+  for (const scope of SCOPES) {
+    const found = batteryOdds(home, world, route, { scope, season });
+    if (found !== null) odds[scope] = found;
   }
-  const must = energyOf(world, route, loadsIn(home, route, 'must') ?? [], size);
+  const mustLoads = loadsIn(home, route, 'must') ?? [];
+  const must = energyOf(world, route, mustLoads, size);
+  const way = walkable(world, route, mustLoads, size, season);
   const charge = chargeForEveryStart(must.netKwh, goal, size.usableKwh);
   const [middle, most, worst] = chargeToKeep(charge, size.usableKwh);
   const of = (months: readonly (number | null)[]) => hardestMonth(months, season);
   return {
     kind: route.kind,
     title: route.title,
-    basis: `every hour of ${world.years} drawn years as the start`,
+    basis: `every hour of ${world.years} drawn years as the start of an outage on a battery`,
     odds,
     fromHalfFull: shareInSeason(
       season,
@@ -62,10 +74,24 @@ export function batteryRide(
       worst: of(worst!.months),
     },
     keepByMonth: most!.months.map((kwh) => (kwh === null ? null : kwh / size.usableKwh)),
-    unservedKwh: unserved(must, size, goal, season, limits(route, size)),
-    failsFirst: failsFirst(must),
-    badCase: badCaseOf(world, must, size, goal, season, loadsIn(home, route, 'must') ?? []),
+    unservedKwh: unserved(must, size, goal, charge, way),
+    unservedHours: goalWalks(way, goal).unservedHours,
+    failsFirst: sayFailing(failingOf(way), false),
+    badCase: badCaseOf(must, goal, way),
   };
+}
+
+/** The odds of a battery route in one scope; null when it is the same as the scope before, or holds nothing. */
+export function batteryOdds(
+  home: Home,
+  world: World,
+  route: Route,
+  { scope, season }: { scope: Scope; season: Season },
+): Odds[] | null {
+  const loads = loadsIn(home, route, scope);
+  if (loads === null || loads.length === 0) return null;
+  const size = sizeOf(route);
+  return oddsOf(energyOf(world, route, loads, size), size, season);
 }
 
 function sizeOf(route: Route): BatterySize {
@@ -90,10 +116,15 @@ export function energyOf(
   size: BatterySize,
 ): NetEnergy {
   const loadKw = world.loadKw(loads);
-  const supplyKw = new Float64Array(loadKw.length);
-  const sun = size.solarKw > 0 ? world.sunKwhPerKw() : null;
-  if (sun !== null) for (let i = 0; i < sun.length; i++) supplyKw[i] = sun[i]! * size.solarKw;
+  const supplyKw = sunOf(world, size, loadKw.length);
   return netEnergy({ loadKw, supplyKw, limits: limits(route, size) });
+}
+
+function sunOf(world: World, { solarKw }: BatterySize, hours: number): Float64Array {
+  const supplyKw = new Float64Array(hours);
+  const sun = solarKw > 0 ? world.sunKwhPerKw() : null;
+  if (sun !== null) for (let i = 0; i < sun.length; i++) supplyKw[i] = sun[i]! * solarKw;
+  return supplyKw;
 }
 
 function oddsOf(energy: NetEnergy, size: BatterySize, season: Season): Odds[] {
@@ -135,53 +166,44 @@ function unserved(
   energy: NetEnergy,
   size: BatterySize,
   goal: number,
-  season: Season,
-  { dischargeEfficiency }: StoreLimits,
-): number | null {
+  charge: ChargeNeeded,
+  { months, system }: Walkable,
+): number {
   const byMonth = unservedByMonth({
     ...energy,
     capKwh: size.usableKwh,
     startKwh: size.usableKwh,
     outageHours: goal,
-    dischargeEfficiency,
+    dischargeEfficiency: system.battery!.limits.dischargeEfficiency,
+    charge,
   });
-  const { firstMonth, months } = monthsOf[season];
-  const own = Array.from({ length: months }, (_, i) => byMonth.months[(firstMonth + i) % 12] ?? 0);
+  const own = seasonMonths(months).map((month) => byMonth.months[month] ?? 0);
   return own.reduce((sum, kwh) => sum + kwh, 0) / own.length;
 }
 
-function failsFirst({ overloadKwh }: NetEnergy): string {
-  return overloadKwh.some((kwh) => kwh > 0)
-    ? 'first, the inverter gives no more in the hours of highest use'
-    : 'first, the battery runs empty';
+/** The same battery, loads and sun as hours to be walked. */
+function walkable(
+  world: World,
+  route: Route,
+  loads: readonly Load[],
+  size: BatterySize,
+  season: Season,
+): Walkable {
+  const loadKw = world.loadKw(loads);
+  return {
+    system: {
+      battery: { capKwh: size.usableKwh, limits: limits(route, size) },
+      engine: null,
+      vehicle: null,
+      ladder: [],
+    },
+    record: { loadsKw: [loadKw], solarKw: sunOf(world, size, loadKw.length) },
+    startKwh: size.usableKwh,
+    months: monthsOf[season],
+  };
 }
 
-function badCaseOf(
-  world: World,
-  energy: NetEnergy,
-  size: BatterySize,
-  goal: number,
-  season: Season,
-  loads: readonly Load[],
-): BadCase | null {
-  const found = badCaseStart(neededForEveryStart(energy.netKwh, goal), monthsOf[season]);
-  if (found === null) return null;
-  const loadKw = world.loadKw(loads);
-  const sun = size.solarKw > 0 ? world.sunKwhPerKw() : null;
-  const hours = [];
-  let chargeKwh = size.usableKwh;
-  let endsAfter: number | null = null;
-  for (let hour = 0; hour < Math.min(goal, LENGTHS.at(-1)!); hour++) {
-    const at = (found.start + hour) % loadKw.length;
-    const next = chargeKwh + energy.netKwh[at]!;
-    if (endsAfter === null && (next < -1e-9 || energy.overloadKwh[at]! > 0)) endsAfter = hour;
-    chargeKwh = Math.min(size.usableKwh, Math.max(0, next));
-    hours.push({
-      hour,
-      loadKw: loadKw[at]!,
-      sunKw: sun === null ? 0 : sun[at]! * size.solarKw,
-      chargeKwh,
-    });
-  }
-  return { month: monthOfHour(found.start % 8760), hourOfDay: found.start % 24, hours, endsAfter };
+function badCaseOf({ netKwh }: NetEnergy, goal: number, way: Walkable): BadCase | null {
+  const found = badCaseStart(neededForEveryStart(netKwh, goal), way.months);
+  return found === null ? null : hourByHour(way, goal, found.start);
 }

@@ -1,26 +1,17 @@
-import type { Home, Season } from '../../home/home';
+import type { Home, Load, Season } from '../../home/home';
 import type { World } from '../../home/world';
-import type { Failure } from '../../outage/walk/failure';
-import { type SampledOdds, sampleOutages } from '../../outage/walk/sampled-odds';
+import { seasonMonths } from '../../outage/season';
+import { sampleOutages } from '../../outage/walk/sampled-odds';
 import type { WalkSystem } from '../../outage/walk/system';
 import { fuelLine } from '../../physics/engine-fuel';
 import { limitsOf, monthsOf } from '../../routes/battery-hours';
 import type { Route } from '../../routes/route';
 import { type EngineFuel, engineType, fuelHeatKwh } from '../../tables/fuels';
-import { LENGTHS, type Odds, type RouteRide } from './ride-through';
+import { failingOf, sayFailing, type Walkable } from './failing';
+import { goalWalks, hourByHour } from './goal-walks';
+import { LENGTHS, type Odds, type RouteRide, SCOPES, type Scope } from './ride-through';
 import { loadsIn } from './route-loads';
-
-/** Start hours walked: one in 185, so that every hour of the day comes up. */
-export const WALK_EVERY_HOURS = 185;
-
-const failureWords: Readonly<Record<Failure, string>> = {
-  'battery-empty': 'the battery runs empty',
-  'power-limit': 'the loads together are more than the source gives',
-  'fuel-gone': 'the fuel runs out',
-  'engine-off': 'the engine is off by its timetable',
-  'vehicle-gone': 'the vehicle has given what it may',
-  'no-source': 'nothing feeds it',
-};
+import { WALK_EVERY_HOURS } from './sampled-starts';
 
 /** Odds of an engine route, walked hour by hour from a sample of start hours: fuel depends on the time since the start. */
 export function engineRide(
@@ -29,29 +20,57 @@ export function engineRide(
   route: Route,
   season: Season,
 ): Omit<RouteRide, 'neighbours'> {
-  const loadKw = world.loadKw(loadsIn(home, route, 'must') ?? []);
-  const record = { loadsKw: [loadKw], solarKw: new Float64Array(loadKw.length) };
-  const sampled = sampleOutages({
-    system: systemOf(route),
-    record,
-    startKwh: route.usableKwh ?? 0,
-    lengths: LENGTHS,
-    everyHours: WALK_EVERY_HOURS,
-    untilFailure: true,
-  });
-  const starts = Math.ceil(loadKw.length / WALK_EVERY_HOURS);
+  const odds: Partial<Record<Scope, Odds[]>> = {};
+  for (const scope of SCOPES) {
+    const loads = loadsIn(home, route, scope);
+    if (loads !== null) odds[scope] = sampledOdds(walkable(world, route, loads, season));
+  }
+  const must = walkable(world, route, loadsIn(home, route, 'must') ?? [], season);
+  const goal = Math.round(home.goalHours.value);
+  const { unservedHours, unservedKwh, hardStart } = goalWalks(must, goal);
+  const starts = Math.ceil(must.record.solarKw.length / WALK_EVERY_HOURS);
   return {
     kind: route.kind,
     title: route.title,
-    basis: `a sample: ${starts.toLocaleString('en-US')} start hours of ${world.years} drawn years, one in ${WALK_EVERY_HOURS}, with the standard error beside`,
-    odds: { must: sampled.map((one) => oddsOf(one, season)) },
+    basis: `a sample for engines: ${starts.toLocaleString('en-US')} start hours of ${world.years} drawn years, one in ${WALK_EVERY_HOURS}, with the standard error beside; fuel at hand only, no refill counted`,
+    odds,
     fromHalfFull: null,
     chargeAtStart: null,
     keepByMonth: null,
-    unservedKwh: null,
-    failsFirst: failsFirst(sampled, route.fuel?.atHand === null),
-    badCase: null,
+    unservedKwh,
+    unservedHours,
+    failsFirst: sayFailing(failingOf(must), route.fuel?.atHand === null),
+    badCase: hardStart === null ? null : hourByHour(must, goal, hardStart),
   };
+}
+
+function walkable(world: World, route: Route, loads: readonly Load[], season: Season): Walkable {
+  const loadKw = world.loadKw(loads);
+  return {
+    system: systemOf(route),
+    record: { loadsKw: [loadKw], solarKw: new Float64Array(loadKw.length) },
+    startKwh: route.usableKwh ?? 0,
+    months: monthsOf[season],
+  };
+}
+
+function sampledOdds({ system, record, startKwh, months }: Walkable): Odds[] {
+  const sampled = sampleOutages({
+    system,
+    record,
+    startKwh,
+    lengths: LENGTHS,
+    everyHours: WALK_EVERY_HOURS,
+    seasonMonths: seasonMonths(months),
+    untilFailure: true,
+  });
+  return sampled.map((one) => ({
+    hours: one.hours,
+    year: one.all?.share ?? 0,
+    months: one.months.map((month) => month?.share ?? null),
+    season: one.season?.share ?? 0,
+    standardError: one.season?.standardError ?? null,
+  }));
 }
 
 function systemOf(route: Route): WalkSystem {
@@ -82,28 +101,4 @@ function systemOf(route: Route): WalkSystem {
       tankSize: atHand,
     },
   };
-}
-
-function oddsOf(sampled: SampledOdds, season: Season): Odds {
-  const { firstMonth, months } = monthsOf[season];
-  const own = Array.from(
-    { length: months },
-    (_, i) => sampled.months[(firstMonth + i) % 12]?.share ?? 0,
-  );
-  return {
-    hours: sampled.hours,
-    year: sampled.all?.share ?? 0,
-    months: sampled.months.map((month) => month?.share ?? null),
-    season: own.reduce((sum, share) => sum + share, 0) / own.length,
-    standardError: sampled.all?.standardError ?? null,
-  };
-}
-
-function failsFirst(sampled: readonly SampledOdds[], piped: boolean): string {
-  const longest = sampled.at(-1)!;
-  const [most] = Object.entries(longest.failures).sort(([, a], [, b]) => b - a);
-  if (most !== undefined) return `first, ${failureWords[most[0] as Failure]}`;
-  return piped
-    ? 'nothing fails within two weeks while the gas flows and the engine is kept in oil'
-    : 'nothing fails within two weeks';
 }

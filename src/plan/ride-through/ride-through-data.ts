@@ -7,6 +7,7 @@ export function rideThroughData(ride: RideThrough) {
     season: ride.season,
     goalHours: ride.goalHours,
     routes: ride.routes.map(routeData),
+    otherRoutes: ride.others.map(({ kind, odds }) => ({ kind, oddsMustRun: odds.map(oddsData) })),
   };
 }
 
@@ -28,7 +29,8 @@ function routeData(route: RouteRide) {
           },
     keptForOutagesByMonth:
       route.keepByMonth === null ? 'not counted' : route.keepByMonth.map(orNot),
-    unservedKwh: route.unservedKwh === null ? 'not counted' : round(route.unservedKwh),
+    unservedKwh: round(route.unservedKwh),
+    unservedHours: round(route.unservedHours),
     failsFirst: route.failsFirst,
     badCase:
       route.badCase === null
@@ -40,6 +42,9 @@ function routeData(route: RouteRide) {
             loadKw: route.badCase.hours.map((h) => round(h.loadKw)),
             sunKw: route.badCase.hours.map((h) => round(h.sunKw)),
             chargeKwh: route.badCase.hours.map((h) => round(h.chargeKwh)),
+            fuelLeft: route.badCase.hours.flatMap((h) =>
+              h.fuelLeft === null ? [] : [round(h.fuelLeft)],
+            ),
           },
     neighbours: route.neighbours.map((n) => ({
       says: n.says,
@@ -57,7 +62,7 @@ function oddsData(odds: Odds) {
     season: round(odds.season),
     year: round(odds.year),
     months: odds.months.map(orNot),
-    standardError: odds.standardError === null ? 'every start counted' : round(odds.standardError),
+    standardError: odds.standardError === null ? 'none' : round(odds.standardError),
   };
 }
 

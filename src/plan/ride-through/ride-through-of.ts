@@ -2,24 +2,35 @@ import type { Home, Season } from '../../home/home';
 import type { World } from '../../home/world';
 import type { Advice } from '../../routes/advise';
 import type { Route } from '../../routes/route';
-import { batteryRide } from './battery-ride';
+import { batteryOdds, batteryRide } from './battery-ride';
 import { engineRide } from './engine-ride';
 import { neighboursOf } from './neighbours';
-import type { RouteRide } from './ride-through';
+import type { OtherRide, RouteRide } from './ride-through';
 
 /** How the route advised and those beside it ride through, in the goal's hardest season. */
 export interface RideThrough {
   readonly season: Season;
   readonly goalHours: number;
   readonly routes: readonly RouteRide[];
+  /** The other battery routes that work here. */
+  readonly others: readonly OtherRide[];
 }
 
-export function rideThroughOf(home: Home, world: World, advice: Advice): RideThrough {
+export function rideThroughOf(
+  home: Home,
+  world: World,
+  advice: Advice,
+  all: readonly Route[] = [],
+): RideThrough {
   const season = hardest(home);
-  const routes = [advice.route, ...advice.beside].flatMap((route) =>
-    rideOf(home, world, route, season),
-  );
-  return { season, goalHours: Math.round(home.goalHours.value), routes };
+  const shown = [advice.route, ...advice.beside];
+  const routes = shown.flatMap((route) => rideOf(home, world, route, season));
+  const others = all
+    .filter((route) => shown.every((one) => one.kind !== route.kind))
+    .filter((route) => route.verdict !== 'cannot' && route.engine === null)
+    .filter((route) => route.usableKwh !== null && route.carries.length > 0)
+    .map((route) => otherRide(home, world, route, season));
+  return { season, goalHours: Math.round(home.goalHours.value), routes, others };
 }
 
 function rideOf(home: Home, world: World, route: Route, season: Season): RouteRide[] {
@@ -32,6 +43,11 @@ function rideOf(home: Home, world: World, route: Route, season: Season): RouteRi
       neighbours: neighboursOf(home, world, route, season),
     },
   ];
+}
+
+function otherRide(home: Home, world: World, route: Route, season: Season): OtherRide {
+  const odds = batteryOdds(home, world, route, { scope: 'must', season });
+  return { kind: route.kind, title: route.title, odds: odds ?? [] };
 }
 
 function hardest(home: Home): Season {

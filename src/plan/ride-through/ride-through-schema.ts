@@ -10,7 +10,9 @@ const odds = z.strictObject({
     .describe('Share ridden through of outages that start in the season.'),
   year: z.number().min(0).max(1),
   months: z.array(share).length(12),
-  standardError: z.union([z.number(), z.literal('every start counted')]),
+  standardError: z
+    .union([z.number(), z.literal('none')])
+    .describe('Of the share in the season; none where every start was counted or all went alike.'),
 });
 
 /** The form of this part of the plan file. */
@@ -30,7 +32,10 @@ export const rideThroughSchema = z.strictObject({
         z.literal('not counted'),
       ]),
       keptForOutagesByMonth: z.union([z.array(share).length(12), z.literal('not counted')]),
-      unservedKwh: z.union([z.number(), z.literal('not counted')]),
+      unservedKwh: z
+        .number()
+        .describe('Mean, at the house, of an outage of the goal in the season.'),
+      unservedHours: z.number().describe('Mean hours not fully served, from sampled starts.'),
       failsFirst: z.string(),
       badCase: z.union([
         z.strictObject({
@@ -40,6 +45,7 @@ export const rideThroughSchema = z.strictObject({
           loadKw: z.array(z.number()),
           sunKw: z.array(z.number()),
           chargeKwh: z.array(z.number()),
+          fuelLeft: z.array(z.number()).describe('Empty without fuel that is kept here.'),
         }),
         z.literal('not drawn'),
       ]),
@@ -54,4 +60,5 @@ export const rideThroughSchema = z.strictObject({
       ),
     }),
   ),
+  otherRoutes: z.array(z.strictObject({ kind: z.string(), oddsMustRun: z.array(odds) })),
 });

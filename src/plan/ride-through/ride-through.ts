@@ -3,6 +3,7 @@ import type { Figure } from '../../quantity/figure';
 
 /** Which loads are to ride through: what must keep running, with good-to-have, or everything. */
 export type Scope = 'must' | 'good' | 'all';
+export const SCOPES: readonly Scope[] = ['must', 'good', 'all'];
 
 /** Share of outages of one length that are ridden through from a full store. */
 export interface Odds {
@@ -13,7 +14,7 @@ export interface Odds {
   readonly year: number;
   /** By month of the start, January first; null where none starts. */
   readonly months: readonly (number | null)[];
-  /** Standard error of `year` where it comes from a sample; null where every start hour was counted. */
+  /** Standard error of `season` where it comes from a sample; null where every start was counted, or all went alike. */
   readonly standardError: number | null;
 }
 
@@ -29,6 +30,8 @@ export interface BadCaseHour {
   readonly loadKw: number;
   readonly sunKw: number;
   readonly chargeKwh: number;
+  /** Fuel at the end of the hour, gal; null without an engine, or where it is piped in. */
+  readonly fuelLeft: number | null;
 }
 
 /** One drawn outage: of those in the hardest season, one in ten is as hard or harder. */
@@ -62,10 +65,20 @@ export interface RouteRide {
   /** Share of the usable charge to keep for outages, by month, for 9 in 10 of the goal's length; null: full is not enough. */
   readonly keepByMonth: readonly (number | null)[] | null;
   /** Mean energy gone without in an outage of the goal's length in the hardest season, kWh at the house. */
-  readonly unservedKwh: number | null;
+  readonly unservedKwh: number;
+  /** Mean hours not fully served in it, from sampled starts. */
+  readonly unservedHours: number;
+  /** What fails first within two weeks, and when. */
   readonly failsFirst: string;
   readonly badCase: BadCase | null;
   readonly neighbours: readonly Neighbour[];
+}
+
+/** Odds of a battery route that works but is neither advised nor beside it, with what must keep running. */
+export interface OtherRide {
+  readonly kind: RouteKind;
+  readonly title: string;
+  readonly odds: readonly Odds[];
 }
 
 /** Lengths looked at, h: 12 hours, 1, 3, 7 and 14 days. */

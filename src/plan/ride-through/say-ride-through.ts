@@ -26,7 +26,8 @@ export function sayRideThrough(ride: RideThrough): string[] {
     `Out of 100 outages that start at any hour in ${ride.season} with everything full, so many are ridden through with what must keep running:`,
     table(ride.routes),
     ...ride.routes.flatMap((route) => sayRoute(route, goal, ride.season)),
-    `Counted from ${ride.routes[0]!.basis}${ride.routes.some((r) => r.basis !== ride.routes[0]!.basis) ? '; engines from a sample' : ''}. Weather can be worse than any year drawn.`,
+    ...sayOthers(ride),
+    `Counted from ${[...new Set(ride.routes.map((route) => route.basis))].join('; and ')}. Weather can be worse than any year drawn.`,
   ];
 }
 
@@ -63,9 +64,9 @@ function sayRoute(route: RouteRide, goal: string, season: string): string[] {
     lines.push(
       `Starting half full instead of full: ${sayShare(route.fromHalfFull)} of 100 outages of ${goal}. Before a storm with warning, fill it up.`,
     );
-  if (route.unservedKwh !== null && route.unservedKwh > 0.05)
+  if (route.unservedKwh > 0.05)
     lines.push(
-      `On average ${formatQuantity(route.unservedKwh, 'kWh')} goes unserved in an outage of ${goal} in ${season}.`,
+      `On average ${formatQuantity(route.unservedKwh, 'kWh')} over ${formatQuantity(Math.max(1, Math.round(route.unservedHours)), 'h')} goes unserved in an outage of ${goal} in ${season}.`,
     );
   if (route.keepByMonth !== null) lines.push(keepLine(route.keepByMonth, goal));
   if (route.badCase !== null) lines.push(badCaseLine(route, season, goal));
@@ -76,6 +77,21 @@ function sayRoute(route: RouteRide, goal: string, season: string): string[] {
   if (neighbours.length > 0)
     lines.push(`One step beside it, for outages of ${goal}: ${neighbours.join('; ')}.`);
   return [lines.join(' ')];
+}
+
+/** The other batteries, by the shortest length looked at that is not shorter than the goal. */
+function sayOthers({ others, season, goalHours }: RideThrough): string[] {
+  if (others.length === 0) return [];
+  const each = others.flatMap(({ title, odds }) => {
+    const one = odds.find(({ hours }) => hours >= goalHours) ?? odds.at(-1);
+    return one === undefined
+      ? []
+      : [{ hours: one.hours, says: `${title}: ${sayShare(one.season)}` }];
+  });
+  if (each.length === 0) return [];
+  return [
+    `The other batteries that could work here, of 100 outages of ${formatQuantity(each[0]!.hours, 'h')} in ${season} with what each carries: ${each.map(({ says }) => says).join('; ')}.`,
+  ];
 }
 
 function keepLine(keep: readonly (number | null)[], goal: string): string {

@@ -1,0 +1,69 @@
+import { quantileInPlace } from '../../outage/quantile';
+import type { Season as Months } from '../../outage/season';
+import type { Failure } from '../../outage/walk/failure';
+import type { WalkRecord, WalkSystem } from '../../outage/walk/system';
+import { walkOutage } from '../../outage/walk/walk';
+import { formatQuantity } from '../../quantity/format-quantity';
+import { LENGTHS } from './ride-through';
+import { sampledStarts } from './sampled-starts';
+
+const words: Readonly<Record<Failure, string>> = {
+  'battery-empty': 'the battery runs empty',
+  'power-limit': 'the loads together are more than the source gives',
+  'fuel-gone': 'the fuel runs out',
+  'engine-off': 'the engine is off by its timetable',
+  'vehicle-gone': 'the vehicle has given what it may',
+  'no-source': 'nothing feeds it',
+};
+
+/** A way to be fed in an outage, with the hours of loads and sun it meets, from full. */
+export interface Walkable {
+  readonly system: WalkSystem;
+  readonly record: WalkRecord;
+  readonly startKwh: number;
+  readonly months: Months;
+}
+
+/** What fails first within two weeks, of outages that start in the season, and when. */
+export interface Failing {
+  /** The commonest first failure; null when nothing fails. */
+  readonly failure: Failure | null;
+  /** Share of the outages that fail, 0 to 1, and the middle of their hours until then. */
+  readonly share: number;
+  readonly afterHours: number | null;
+}
+
+export function failingOf({ system, record, startKwh, months }: Walkable): Failing {
+  const outageHours = LENGTHS.at(-1)!;
+  const starts = sampledStarts(record.solarKw.length, months);
+  const counts = new Map<Failure, number>();
+  const after: number[] = [];
+  for (const start of starts) {
+    const way = { system, record, start, outageHours, startKwh, untilFailure: true };
+    const { failure, hoursServed } = walkOutage(way);
+    if (failure === null) continue;
+    counts.set(failure, (counts.get(failure) ?? 0) + 1);
+    after.push(hoursServed);
+  }
+  const [most] = [...counts].sort(([, a], [, b]) => b - a);
+  return {
+    failure: most?.[0] ?? null,
+    share: starts.length === 0 ? 0 : after.length / starts.length,
+    afterHours: quantileInPlace(Float64Array.from(after), 0.5),
+  };
+}
+
+/** "first, the battery runs empty, after 26 h in the middle case". */
+export function sayFailing({ failure, share, afterHours }: Failing, piped: boolean): string {
+  if (failure === null || afterHours === null) {
+    return piped
+      ? 'nothing fails within two weeks while the gas flows and the engine is kept in oil'
+      : 'nothing fails within two weeks';
+  }
+  const when = afterHours === 0 ? 'in the first hour' : `after ${formatQuantity(afterHours, 'h')}`;
+  const of =
+    share > 0.995
+      ? 'in the middle case'
+      : `in the middle of the ${Math.max(1, Math.round(100 * share))} of 100 outages of two weeks that fail`;
+  return `first, ${words[failure]}, ${when} ${of}`;
+}

@@ -1,0 +1,65 @@
+import { monthOfHour } from '../../outage/month-of-hour';
+import { type Walked, walkOutage } from '../../outage/walk/walk';
+import type { Walkable } from './failing';
+import { type BadCase, type BadCaseHour, LENGTHS } from './ride-through';
+import { sampledStarts } from './sampled-starts';
+
+/** One outage in ten of the season is as hard as the one drawn, or harder. */
+const HARD_SHARE = 0.9;
+
+/** Outages of the goal's length that start in the season, each walked to its end. */
+export interface GoalWalks {
+  /** Means of the hours not fully served and of the energy gone without, kWh at the house. */
+  readonly unservedHours: number;
+  readonly unservedKwh: number;
+  /** Start hour of the one to draw; null where the record has no hour of the season. */
+  readonly hardStart: number | null;
+}
+
+export function goalWalks(way: Walkable, goalHours: number): GoalWalks {
+  const { system, record, startKwh, months } = way;
+  const walks = sampledStarts(record.solarKw.length, months).map((start) => ({
+    start,
+    ...walkOutage({ system, record, start, outageHours: goalHours, startKwh }),
+  }));
+  if (walks.length === 0) return { unservedHours: 0, unservedKwh: 0, hardStart: null };
+  const mean = (of: (walk: Walked) => number) =>
+    walks.reduce((sum, walk) => sum + of(walk), 0) / walks.length;
+  const [unservedHours, unservedKwh] = [mean((w) => w.unservedHours), mean((w) => w.unservedKwh)];
+  walks.sort((a, b) => a.unservedKwh - b.unservedKwh || leftOf(b) - leftOf(a));
+  const hard = walks[Math.ceil(HARD_SHARE * walks.length) - 1]!;
+  return { unservedHours, unservedKwh, hardStart: hard.start };
+}
+
+/** Fuel left, or charge where the fuel is piped: of two outages ridden through, the harder leaves less. */
+function leftOf({ left }: Walked): number {
+  return Number.isFinite(left.fuel) ? left.fuel + left.chargeKwh / 1000 : left.chargeKwh;
+}
+
+/** The outage hour by hour, for a picture: at most two weeks of it. */
+export function hourByHour(way: Walkable, goalHours: number, start: number): BadCase {
+  const { system, record, startKwh } = way;
+  const hours: BadCaseHour[] = [];
+  const outageHours = Math.min(goalHours, LENGTHS.at(-1)!);
+  const { failure, hoursServed } = walkOutage({
+    system,
+    record,
+    start,
+    outageHours,
+    startKwh,
+    onHour: ({ hours: hour, wantedKwh, chargeKwh, fuel }) =>
+      hours.push({
+        hour,
+        loadKw: wantedKwh,
+        sunKw: record.solarKw[(start + hour) % record.solarKw.length]!,
+        chargeKwh,
+        fuelLeft: system.engine === null || !Number.isFinite(fuel) ? null : fuel,
+      }),
+  });
+  return {
+    month: monthOfHour(start % 8760),
+    hourOfDay: start % 24,
+    hours,
+    endsAfter: failure === null ? null : hoursServed,
+  };
+}
