@@ -106,8 +106,13 @@ describe('the window, through a pseudo-terminal', () => {
     expectWithin(terminal, after);
     expect(count(terminal, 'What shall we call')).toBe(1);
     terminal.press('\r');
-    await terminal.shows('Where does your water');
-    expect(count(terminal, '[ oak')).toBe(0);
+    // On a busy machine the new size may reach the program only now: what it comes to rest on counts.
+    await terminal.until('the next question alone, within the window', () => {
+      const lines = terminal.lines();
+      const free = lines.slice(after.rows - 2).join('') === '';
+      const next = count(terminal, 'Where does your water') === 1;
+      return next && free && count(terminal, '[ oak') === 0;
+    });
     expectWithin(terminal, after);
   });
 
