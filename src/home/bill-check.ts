@@ -66,7 +66,7 @@ function judge(bill: Figure, loads: Figure) {
 /** Heating and cooling of an average day: the hard day of the plan times the climate's share. */
 function usualDay(load: Load, season: Season, climate: ClimateHours): Figure {
   const day = load.kwhPerDay[season];
-  if (load.follows === 'neither' || season === 'mild') return day;
+  if (['neither', 'room'].includes(load.follows) || season === 'mild') return day;
   const share = season === 'winter' ? climate.usualShare.heating : climate.usualShare.cooling;
   return timesFigure(day, share);
 }

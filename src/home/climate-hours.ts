@@ -1,5 +1,6 @@
 import type { Climate } from '../tables/climate';
 import type { Season } from './home';
+import { warmRoom } from './warm-room';
 
 type Hours = readonly [low: number, likely: number, high: number];
 
@@ -9,6 +10,8 @@ export interface ClimateHours {
   readonly cooling: Readonly<Record<Season, Hours>>;
   /** An average day of the season over a hard one, for the bill: share of the hours. */
   readonly usualShare: { readonly heating: number; readonly cooling: number };
+  /** What cold food takes on a hard summer day, as a factor on a room kept at 21 C. */
+  readonly warmRoom: ReturnType<typeof warmRoom>;
 }
 
 /** Inside and outside balance at 65 F, the base of degree days. */
@@ -40,6 +43,7 @@ export function climateHours(climate: Climate): ClimateHours {
   return {
     heating: { winter: heat(hardCold), mild: heat(mild), summer: none },
     cooling: { winter: none, mild: cool(mild), summer: cool(hardHot) },
+    warmRoom: warmRoom(hardHot),
     usualShare: {
       heating: ratio(coldShare(coldest, climate.heat99C), coldShare(hardCold, climate.heat99C)),
       cooling: ratio(heatShare(hottest, climate.cool1C), heatShare(hardHot, climate.cool1C)),

@@ -30,8 +30,8 @@ export interface Load {
   readonly kwhPerDay: Readonly<Record<Season, Figure>>;
   /** Share of the day's energy used in each hour 0-23; the shares sum to 1. */
   readonly shape: readonly number[];
-  /** Grows with cold, with heat, with both, or with neither. */
-  readonly follows: 'cold' | 'heat' | 'both' | 'neither';
+  /** Grows with cold, with heat, with both, with a warm room (cold food), or with neither. */
+  readonly follows: 'cold' | 'heat' | 'both' | 'room' | 'neither';
   /** Runs from an ordinary outlet: can be moved to a pack or a cord. Else it is wired in. */
   readonly plugIn: boolean;
   /** Too big for any backup route: switched off in an outage (car charging, dryer, strip heat). */

@@ -2,11 +2,13 @@ import { MONTH_OF_DAY } from '../physics/weather/calendar';
 import type { Climate } from '../tables/climate';
 import { coldShare, hardDaysC, heatShare } from './climate-hours';
 import type { Load, Season } from './home';
+import { warmRoom } from './warm-room';
 
 /**
  * What loads draw in each hour of a run of years, kW, likely values; loads that are off in an outage left out.
  *
- *   kW = steady(month, hour) + winter/24 x share(T) / share(hard winter day) + summer/24 x the same of the heat
+ *   kW = steady(month, hour) + cold food(hour) x warm room(day)
+ *      + winter/24 x share(T) / share(hard winter day) + summer/24 x the same of the heat
  *
  * `airC` holds 8,760 values a year. Heating and cooling follow the hour's temperature (see climate-hours), and come to
  * the load's own kWh on a hard day, so that hours told and two bills hold here too.
@@ -18,16 +20,21 @@ export function hourlyLoadKw(
 ): Float64Array {
   const on = loads.filter((load) => !load.offInOutage);
   const steady = steadyByMonth(on.filter((load) => load.follows === 'neither'));
+  const coldFoodKw = shapedKw(on.filter((load) => load.follows === 'room'));
+  const hasColdFood = coldFoodKw.some((kw) => kw > 0);
   const { heat99C, cool1C } = climate;
   const { hardCold, hardHot } = hardDaysC(climate);
   const coldKw = designKw(on, 'winter', coldShare(hardCold, heat99C));
   const hotKw = designKw(on, 'summer', heatShare(hardHot, cool1C));
   const out = new Float64Array(airC.length);
+  let room = 1;
   for (let i = 0; i < out.length; i++) {
     const day = Math.floor(i / 24);
+    if (hasColdFood && i % 24 === 0) room = warmRoom(meanOfDay(airC, i)).likely;
     const t = airC[i]!;
     out[i] =
       steady[MONTH_OF_DAY[day % 365]! * 24 + (i % 24)]! +
+      coldFoodKw[i % 24]! * room +
       (coldKw > 0 ? coldKw * coldShare(t, heat99C) : 0) +
       (hotKw > 0 ? hotKw * heatShare(t, cool1C) : 0);
   }
@@ -40,6 +47,19 @@ function designKw(loads: readonly Load[], season: 'winter' | 'summer', hardShare
   const follows = season === 'winter' ? ['cold', 'both'] : ['heat', 'both'];
   const these = loads.filter((load) => follows.includes(load.follows));
   return these.reduce((sum, load) => sum + load.kwhPerDay[season].value, 0) / 24 / hardShare;
+}
+
+/** kW by hour of a cool day of loads that use more in a warm room. */
+function shapedKw(loads: readonly Load[]): Float64Array {
+  return Float64Array.from({ length: 24 }, (_, hour) =>
+    loads.reduce((sum, load) => sum + load.kwhPerDay.winter.value * load.shape[hour]!, 0),
+  );
+}
+
+function meanOfDay(airC: Float32Array, first: number): number {
+  let sum = 0;
+  for (let h = 0; h < 24; h++) sum += airC[first + h]!;
+  return sum / 24;
 }
 
 /** kW by month x 24 + hour of loads that do not follow the weather. */
