@@ -9,6 +9,8 @@ import type { Home, Load } from './home';
 import { hourlyLoadKw } from './hourly-load';
 import { panelTraits, type Roof, roofOf } from './roof';
 
+const HOURS_A_YEAR = 8760;
+
 /** Years of weather drawn for a plan, and the seed that gives the same ones again. */
 export const WEATHER_YEARS = 100;
 export const WEATHER_SEED = 20261125;
@@ -22,6 +24,7 @@ export class World {
   private readonly weather: Weather;
   private air: Float32Array | null = null;
   private sun: Float32Array | null = null;
+  private dark: Float64Array | null = null;
   private readonly loads = new Map<string, Float64Array>();
 
   constructor(
@@ -54,6 +57,18 @@ export class World {
     const made = hourlyLoadKw(loads, this.airC(), this.home.site.place.climate);
     this.loads.set(key, made);
     return made;
+  }
+
+  /** What panels of so many kW give in each hour, kW; without panels or roof one array of zeros for all, not to be written to. */
+  sunKw(panelsKw: number): Float64Array {
+    const perKw = panelsKw > 0 ? this.sunKwhPerKw() : null;
+    if (perKw === null) {
+      this.dark ??= new Float64Array(this.years * HOURS_A_YEAR);
+      return this.dark;
+    }
+    const sunKw = new Float64Array(perKw.length);
+    for (let i = 0; i < sunKw.length; i++) sunKw[i] = perKw[i]! * panelsKw;
+    return sunKw;
   }
 
   /** Alternating-current kWh of each hour from one kW of panels on the roof; null without a roof. */

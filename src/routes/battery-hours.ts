@@ -60,9 +60,7 @@ export function netOf(
   solarKw: number,
 ): Float64Array {
   const loadKw = world.loadKw(loads);
-  const supplyKw = new Float64Array(loadKw.length);
-  const sun = solarKw > 0 ? world.sunKwhPerKw() : null;
-  if (sun !== null) for (let i = 0; i < sun.length; i++) supplyKw[i] = sun[i]! * solarKw;
+  const supplyKw = world.sunKw(solarKw);
   return netEnergy({ loadKw, supplyKw, limits: limitsOf(inverterKw) }).netKwh;
 }
 

@@ -8,6 +8,7 @@ import {
   neededForEveryStart,
 } from '../../outage/every-start';
 import { hoursSurvived } from '../../outage/hours-survived';
+import { HOURS_A_YEAR } from '../../outage/month-of-hour';
 import { type NetEnergy, netEnergy, type StoreLimits } from '../../outage/net-energy';
 import { oddsFromFull } from '../../outage/ride-through-odds';
 import { seasonHours, seasonMonths } from '../../outage/season';
@@ -86,12 +87,18 @@ export function batteryOdds(
   home: Home,
   world: World,
   route: Route,
-  { scope, season }: { scope: Scope; season: Season },
+  { scope, season, years = world.years }: { scope: Scope; season: Season; years?: number },
 ): Odds[] | null {
   const loads = loadsIn(home, route, scope);
   if (loads === null || loads.length === 0) return null;
   const size = sizeOf(route);
-  return oddsOf(energyOf(world, route, loads, size), size, season);
+  const hours = Math.min(years, world.years) * HOURS_A_YEAR;
+  const energy = netEnergy({
+    loadKw: world.loadKw(loads).subarray(0, hours),
+    supplyKw: world.sunKw(size.solarKw).subarray(0, hours),
+    limits: limits(route, size),
+  });
+  return oddsOf(energy, size, season);
 }
 
 function sizeOf(route: Route): BatterySize {
@@ -116,15 +123,8 @@ export function energyOf(
   size: BatterySize,
 ): NetEnergy {
   const loadKw = world.loadKw(loads);
-  const supplyKw = sunOf(world, size, loadKw.length);
+  const supplyKw = world.sunKw(size.solarKw);
   return netEnergy({ loadKw, supplyKw, limits: limits(route, size) });
-}
-
-function sunOf(world: World, { solarKw }: BatterySize, hours: number): Float64Array {
-  const supplyKw = new Float64Array(hours);
-  const sun = solarKw > 0 ? world.sunKwhPerKw() : null;
-  if (sun !== null) for (let i = 0; i < sun.length; i++) supplyKw[i] = sun[i]! * solarKw;
-  return supplyKw;
 }
 
 function oddsOf(energy: NetEnergy, size: BatterySize, season: Season): Odds[] {
@@ -197,7 +197,7 @@ function walkable(
       vehicle: null,
       ladder: [],
     },
-    record: { loadsKw: [loadKw], solarKw: sunOf(world, size, loadKw.length) },
+    record: { loadsKw: [loadKw], solarKw: world.sunKw(size.solarKw) },
     startKwh: size.usableKwh,
     months: monthsOf[season],
   };

@@ -11,7 +11,7 @@ import { failingOf, sayFailing, type Walkable } from './failing';
 import { goalWalks, hourByHour } from './goal-walks';
 import { LENGTHS, type Odds, type RouteRide, SCOPES, type Scope } from './ride-through';
 import { loadsIn } from './route-loads';
-import { WALK_EVERY_HOURS } from './sampled-starts';
+import { WALK_EVERY_HOURS, WALK_MORE_EVERY_HOURS } from './sampled-starts';
 
 /** Odds of an engine route, walked hour by hour from a sample of start hours: fuel depends on the time since the start. */
 export function engineRide(
@@ -23,7 +23,9 @@ export function engineRide(
   const odds: Partial<Record<Scope, Odds[]>> = {};
   for (const scope of SCOPES) {
     const loads = loadsIn(home, route, scope);
-    if (loads !== null) odds[scope] = sampledOdds(walkable(world, route, loads, season));
+    if (loads === null) continue;
+    const everyHours = scope === 'must' ? WALK_EVERY_HOURS : WALK_MORE_EVERY_HOURS;
+    odds[scope] = sampledOdds(walkable(world, route, loads, season), everyHours);
   }
   const must = walkable(world, route, loadsIn(home, route, 'must') ?? [], season);
   const goal = Math.round(home.goalHours.value);
@@ -32,7 +34,7 @@ export function engineRide(
   return {
     kind: route.kind,
     title: route.title,
-    basis: `a sample for engines: ${starts.toLocaleString('en-US')} start hours of ${world.years} drawn years, one in ${WALK_EVERY_HOURS}, with the standard error beside; fuel at hand only, no refill counted`,
+    basis: `a sample for engines: ${starts.toLocaleString('en-US')} start hours of ${world.years} drawn years, one in ${WALK_EVERY_HOURS} (with more than what must run, one in ${WALK_MORE_EVERY_HOURS.toLocaleString('en-US')}), with the standard error beside; fuel at hand only, no refill counted`,
     odds,
     fromHalfFull: null,
     chargeAtStart: null,
@@ -48,19 +50,19 @@ function walkable(world: World, route: Route, loads: readonly Load[], season: Se
   const loadKw = world.loadKw(loads);
   return {
     system: systemOf(route),
-    record: { loadsKw: [loadKw], solarKw: new Float64Array(loadKw.length) },
+    record: { loadsKw: [loadKw], solarKw: world.sunKw(0) },
     startKwh: route.usableKwh ?? 0,
     months: monthsOf[season],
   };
 }
 
-function sampledOdds({ system, record, startKwh, months }: Walkable): Odds[] {
+function sampledOdds({ system, record, startKwh, months }: Walkable, everyHours: number): Odds[] {
   const sampled = sampleOutages({
     system,
     record,
     startKwh,
     lengths: LENGTHS,
-    everyHours: WALK_EVERY_HOURS,
+    everyHours,
     seasonMonths: seasonMonths(months),
     untilFailure: true,
   });

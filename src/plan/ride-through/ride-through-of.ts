@@ -45,8 +45,15 @@ function rideOf(home: Home, world: World, route: Route, season: Season): RouteRi
   ];
 }
 
+/** The routes not shown are counted from fewer of the drawn years, to keep a plan quick. */
+export const OTHER_YEARS = 20;
+
 function otherRide(home: Home, world: World, route: Route, season: Season): OtherRide {
-  const odds = batteryOdds(home, world, route, { scope: 'must', season });
+  const odds = batteryOdds(home, world, route, {
+    scope: 'must',
+    season,
+    years: OTHER_YEARS,
+  });
   return { kind: route.kind, title: route.title, odds: odds ?? [] };
 }
 

@@ -2,6 +2,8 @@ import { type Season as Months, seasonHours } from '../../outage/season';
 
 /** Start hours walked: one in 185 (5 x 37), which shares no factor with 24, so that every hour of the day comes up. */
 export const WALK_EVERY_HOURS = 185;
+/** With more than what must run, one in 1,295 (5 x 7 x 37): a rougher answer, to keep a plan quick. */
+export const WALK_MORE_EVERY_HOURS = 1295;
 
 /** The sampled start hours of a record that fall in a season. */
 export function sampledStarts(hours: number, months: Months): number[] {

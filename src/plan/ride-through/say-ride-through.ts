@@ -1,6 +1,6 @@
 import { formatQuantity, formatRange } from '../../quantity/format-quantity';
 import type { RouteRide } from './ride-through';
-import type { RideThrough } from './ride-through-of';
+import { OTHER_YEARS, type RideThrough } from './ride-through-of';
 
 const months = [
   'January',
@@ -90,7 +90,7 @@ function sayOthers({ others, season, goalHours }: RideThrough): string[] {
   });
   if (each.length === 0) return [];
   return [
-    `The other batteries that could work here, of 100 outages of ${formatQuantity(each[0]!.hours, 'h')} in ${season} with what each carries: ${each.map(({ says }) => says).join('; ')}.`,
+    `The other batteries that could work here, of 100 outages of ${formatQuantity(each[0]!.hours, 'h')} in ${season} with what each carries, counted from ${OTHER_YEARS} years: ${each.map(({ says }) => says).join('; ')}.`,
   ];
 }
 
