@@ -32,8 +32,11 @@ export function openTerminal(
   let raw = '';
   let wake = () => {};
   pty.onData((data) => {
-    raw += data;
-    screen.write(data, () => wake());
+    // Counted once the screen has taken it in, so that bytes and screen tell of the same moment.
+    screen.write(data, () => {
+      raw += data;
+      wake();
+    });
   });
   screen.onData((answer) => pty.write(answer));
   let left: { exitCode: number; signal?: number | undefined } | null = null;
