@@ -45,6 +45,7 @@ export function reduce(context: Context, state: State, event: Event): State {
 function onKey(context: Context, state: State, key: Key): State {
   const rows = rowsOf(context, state);
   const here = rows[state.row];
+  if (key.name === 'enter' && state.digits === STRAY) return { ...state, digits: '' };
   const still: State = key.name === 'text' ? state : { ...state, digits: '' };
   switch (key.name) {
     case 'ctrl-c':
@@ -138,11 +139,17 @@ function onListText(context: Context, state: State, key: Key & { name: 'text' })
   return state;
 }
 
+/** Digits that name no line, such as a ZIP code typed ahead: the Enter behind them must not choose. */
+const STRAY = 'stray';
+
 function moveToDigit(context: Context, state: State, digit: string): State {
+  if (state.digits === STRAY) return state;
   const count = offered(context, state, questionAt(context, state.at)).length;
   const both = Number(state.digits + digit);
   const number = both <= count ? both : Number(digit);
-  if (number < 1 || number > count) return state;
+  if (number < 1 || number > count) {
+    return { ...state, digits: STRAY, error: words.noSuchLine(digit) };
+  }
   return { ...state, row: number - 1, digits: String(number) };
 }
 

@@ -27,6 +27,8 @@ export const words = {
   outOfRange: (says: string, low: string, high: string) =>
     `"${says}" must be between ${low} and ${high}. Check the label or the unit, and type it again.`,
   wholeNumber: (says: string) => `Type a whole number for "${says}".`,
+  noSuchLine: (typed: string) =>
+    `No line here has the number ${typed}. Choose one with Up and Down, then press Enter.`,
   zipShape: 'A ZIP code has five digits, for example 48911. Type all five.',
   nameShape: 'Use letters, digits and dashes only, at most 24, for example oak-house.',
 } as const;

@@ -15,7 +15,7 @@ export function leavingPoint(home: Home): string[] {
     );
   } else {
     lines.push(
-      'The room stays below 55 °F and cannot be warmed, or stays above 90 °F: go somewhere safe. A fan alone does not protect above 90 °F.',
+      'The room stays below 60 °F and cannot be warmed, or stays above 90 °F: go somewhere safe. A fan alone does not protect above 90 °F.',
     );
   }
   lines.push(

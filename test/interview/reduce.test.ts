@@ -296,3 +296,16 @@ describe('whatever is pressed', () => {
     expect(state.answers['home-zip']).toBe(NOT_SURE);
   });
 });
+
+describe('digits that name no line', () => {
+  test('choose nothing, even with an Enter behind them, until a line is pointed at', () => {
+    const list = run(toWater);
+    const typed = [...'98911'].flatMap((digit) => type(digit));
+    const after = run([...typed, ...press('enter')], list);
+    expect(after.at).toBe(list.at);
+    expect(after.answers).toEqual(list.answers);
+    expect(after.row).toBe(list.row);
+    expect(after.error).toContain('No line here has the number 9');
+    expect(run(press('enter'), after).at).not.toBe(list.at);
+  });
+});
