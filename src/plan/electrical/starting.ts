@@ -75,7 +75,10 @@ function one(home: Home, route: Route): RouteStarting {
     limit: byInverter(route)
       ? `an inverter trips above ${Math.round(surgeVa)} VA; it has no dip to ride through`
       : `${MOST_DIP_PERCENT} % dip, where many contactors let go; the maker's motor-start table decides`,
-    cure: cureOf({ loads, surgeVa, needVa, name }),
+    cure:
+      needVa <= surgeVa && start.allSelfStartingVa > surgeVa
+        ? 'none needed while the branches are switched on one at a time'
+        : cureOf({ loads, surgeVa, needVa, name }),
   };
 }
 
