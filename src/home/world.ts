@@ -1,6 +1,7 @@
 import { inverterHoursKwh } from '../physics/panel/inverter-hours';
 import { panelHoursKwh } from '../physics/panel/panel-hours';
 import { planeYear } from '../physics/panel/plane-year';
+import { HOURS_PER_YEAR } from '../physics/weather/calendar';
 import { hourlyTemperatureC } from '../physics/weather/hourly-temperature';
 import { type Weather, weatherYears } from '../physics/weather/weather-years';
 import { panelAssumption } from '../tables/panel-figures';
@@ -8,8 +9,6 @@ import { persistenceFigures } from '../tables/weather-persistence';
 import type { Home, Load } from './home';
 import { hourlyLoadKw } from './hourly-load';
 import { panelTraits, type Roof, roofOf } from './roof';
-
-const HOURS_A_YEAR = 8760;
 
 /** Years of weather drawn for a plan, and the seed that gives the same ones again. */
 export const WEATHER_YEARS = 100;
@@ -63,7 +62,7 @@ export class World {
   sunKw(panelsKw: number): Float64Array {
     const perKw = panelsKw > 0 ? this.sunKwhPerKw() : null;
     if (perKw === null) {
-      this.dark ??= new Float64Array(this.years * HOURS_A_YEAR);
+      this.dark ??= new Float64Array(this.years * HOURS_PER_YEAR);
       return this.dark;
     }
     const sunKw = new Float64Array(perKw.length);

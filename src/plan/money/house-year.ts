@@ -1,10 +1,9 @@
 import { type BillDay, yearDays } from '../../bill/bill-days';
 import { usualDays } from '../../bill/usual-day';
 import type { Home } from '../../home/home';
-import { hourlyLoadKw } from '../../home/hourly-load';
+import { hourlyLoadKw, seasonOf } from '../../home/hourly-load';
 import type { World } from '../../home/world';
-
-const HOURS = 8760;
+import { HOURS_PER_YEAR, MONTH_OF_DAY } from '../../physics/weather/calendar';
 
 /** One year of hours of this home on ordinary days: what it uses, and what one kW of its panels gives. */
 export interface HouseYear {
@@ -21,8 +20,8 @@ export interface HouseYear {
  * it: money follows the meter. `withSun` false leaves the sun out, which takes longest.
  */
 export function houseYear(home: Home, world: World, withSun: boolean): HouseYear {
-  const from = middleYear(world) * HOURS;
-  const airC = world.airC().subarray(from, from + HOURS);
+  const from = middleYear(world) * HOURS_PER_YEAR;
+  const airC = world.airC().subarray(from, from + HOURS_PER_YEAR);
   // Nothing is switched off on an ordinary day.
   const loads = home.loads.map((load) => ({ ...load, offInOutage: false }));
   const named = hourlyLoadKw(loads, airC, home.site.place.climate);
@@ -30,16 +29,9 @@ export function houseYear(home: Home, world: World, withSun: boolean): HouseYear
   return {
     days: yearDays(Number(home.asOf.slice(0, 4))),
     ...toBill(home, named),
-    sunKwhPerKw: sun && Float64Array.from(sun.subarray(from, from + HOURS)),
+    sunKwhPerKw: sun && Float64Array.from(sun.subarray(from, from + HOURS_PER_YEAR)),
   };
 }
-
-/** Hours of the year in which the months of each season of a bill lie. */
-const seasonDays: Readonly<Record<string, (day: number) => boolean>> = {
-  winter: (day) => day < 59 || day >= 334,
-  summer: (day) => day >= 151 && day < 243,
-  mild: (day) => (day >= 59 && day < 151) || (day >= 243 && day < 334),
-};
 
 function toBill(home: Home, named: Float64Array): { loadKwh: Float64Array; says: string } {
   const { billCheck } = home;
@@ -47,11 +39,10 @@ function toBill(home: Home, named: Float64Array): { loadKwh: Float64Array; says:
     const says = 'Use over the year: the loads named, for no bill could be held against them.';
     return { loadKwh: named, says };
   }
-  const inSeason = seasonDays[billCheck.season]!;
   let kwh = 0;
   let days = 0;
   for (let day = 0; day < 365; day++) {
-    if (!inSeason(day)) continue;
+    if (seasonOf(MONTH_OF_DAY[day]!) !== billCheck.season) continue;
     days++;
     for (let h = 0; h < 24; h++) kwh += named[day * 24 + h]!;
   }
@@ -69,10 +60,10 @@ function toBill(home: Home, named: Float64Array): { loadKwh: Float64Array; says:
 /** The drawn year whose mean temperature is the middle one. */
 function middleYear(world: World): number {
   const airC = world.airC();
-  const means = Array.from({ length: Math.floor(airC.length / HOURS) }, (_, year) => {
+  const means = Array.from({ length: Math.floor(airC.length / HOURS_PER_YEAR) }, (_, year) => {
     let sum = 0;
     // Every fifth hour goes through all hours of the day and is enough to put the years in order.
-    for (let h = year * HOURS; h < (year + 1) * HOURS; h += 5) sum += airC[h]!;
+    for (let h = year * HOURS_PER_YEAR; h < (year + 1) * HOURS_PER_YEAR; h += 5) sum += airC[h]!;
     return { year, sum };
   });
   means.sort((a, b) => a.sum - b.sum);
