@@ -124,7 +124,14 @@ function walks(): string {
       refillEveryHours: 72,
       tankSize: 10,
     },
-    vehicle: { storeKwh: 30, outKw: 1.8, efficiency: 0.85, homeByHour: always, helpBelow: 0.5 },
+    vehicle: {
+      storeKwh: 30,
+      outKw: 1.8,
+      efficiency: 0.85,
+      idleKw: 0.015,
+      homeByHour: always,
+      helpBelow: 0.5,
+    },
     ladder: [{ load: 1, offBelow: 0.4 }],
   };
   const before = performance.now();

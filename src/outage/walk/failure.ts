@@ -9,6 +9,7 @@ export type Failure =
   | 'fuel-gone'
   | 'engine-off'
   | 'vehicle-gone'
+  | 'vehicle-away'
   | 'no-source';
 
 /** The reason an hour was not fully served, from the stores after it. */
@@ -19,5 +20,7 @@ export function whyFailed(system: WalkSystem, stores: Stores, hour: Hour): Failu
   if (system.engine) {
     return system.engine.runsByHour[hour.hourOfDay] === 0 ? 'engine-off' : 'power-limit';
   }
-  return system.vehicle ? 'vehicle-gone' : 'no-source';
+  if (system.vehicle === null) return 'no-source';
+  if (system.vehicle.homeByHour[hour.hourOfDay] === 0) return 'vehicle-away';
+  return stores.vehicleKwh > 0 ? 'power-limit' : 'vehicle-gone';
 }

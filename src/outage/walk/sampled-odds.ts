@@ -1,3 +1,4 @@
+import { HOURS_A_YEAR, monthOfHour } from '../month-of-hour';
 import { OUTAGE_LENGTHS } from '../ride-through-odds';
 import type { Failure } from './failure';
 import { MonthTally, type ShareWithError } from './month-tally';
@@ -16,6 +17,8 @@ export interface SampleInput {
   readonly everyHours?: number;
   /** Months of `season` in the result, 0 January; without it the whole year. */
   readonly seasonMonths?: readonly number[];
+  /** Walk the starts in those months only: the months and the year then stand for them alone. */
+  readonly onlySeason?: boolean;
   /** Walk no further than the first hour not served: about as good as free when most outages fail early. */
   readonly untilFailure?: boolean;
 }
@@ -46,13 +49,14 @@ export function sampleOutages(input: SampleInput): SampledOdds[] {
   const longest = Math.max(...lengths);
   const starts: number[] = [];
   const walks: Walked[] = [];
+  const season = input.seasonMonths ?? ALL_MONTHS;
   for (let start = 0; start < count; start += every) {
+    if (input.onlySeason && !season.includes(monthOfHour(start % HOURS_A_YEAR))) continue;
     starts.push(start);
     walks.push(
       walkChecked({ system, record, start, outageHours: longest, startKwh, untilFailure }),
     );
   }
-  const season = input.seasonMonths ?? ALL_MONTHS;
   return lengths.map((hours) =>
     oddsFor(hours, hours === longest && !untilFailure, count, starts, walks, season),
   );

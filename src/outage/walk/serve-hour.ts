@@ -2,7 +2,7 @@ import { batteryHour } from './battery-hour';
 import { engineHour } from './engine-hour';
 import { type Hour, isBelow, type Stores } from './stores';
 import type { WalkSystem } from './system';
-import { vehicleHour } from './vehicle-hour';
+import { vehicleHour, vehicleIdle } from './vehicle-hour';
 
 /**
  * Serve one hour from all sources in their order: engine, vehicle when the battery is low, battery,
@@ -22,5 +22,8 @@ export function serveHour(system: WalkSystem, stores: Stores, hour: Hour): numbe
     hour.overKwh = 0;
   }
   const missing = hour.emptyKwh + hour.overKwh;
-  return vehicle ? missing - vehicleHour(vehicle, stores, hour, missing) : missing;
+  if (!vehicle) return missing;
+  const left = missing - vehicleHour(vehicle, stores, hour, missing);
+  vehicleIdle(vehicle, stores, hour.hourOfDay);
+  return left;
 }

@@ -22,6 +22,18 @@ export function isBelow(system: WalkSystem, stores: Stores, share: number): bool
   return cap > 0 ? stores.chargeKwh < share * cap : share > 0;
 }
 
+/**
+ * What is left of the store the household watches, 0 to 1: the battery's charge, else what the vehicle may give,
+ * else the fuel. 1 where nothing runs down, as with piped gas.
+ */
+export function storeShare({ battery, vehicle, engine }: WalkSystem, stores: Stores): number {
+  if (battery) return battery.capKwh > 0 ? stores.chargeKwh / battery.capKwh : 0;
+  if (vehicle) return vehicle.storeKwh > 0 ? stores.vehicleKwh / vehicle.storeKwh : 0;
+  const full = engine?.fuelAtStart ?? Infinity;
+  if (!Number.isFinite(full)) return 1;
+  return full > 0 ? stores.fuel / full : 0;
+}
+
 /** One hour on its way through the sources; one object for a whole walk, so that no hour allocates. */
 export interface Hour {
   hourOfDay: number;

@@ -31,13 +31,15 @@ export interface WalkVehicle {
   readonly outKw: number;
   /** From pack to house, 0..1. */
   readonly efficiency: number;
+  /** Drawn from the pack in every hour at home by its outlet being on, kW. */
+  readonly idleKw: number;
   /** 1 where it stands at home, by hour of the day. */
   readonly homeByHour: ArrayLike<number>;
   /** It takes over the load when the battery is below this share; above, it only fills gaps. */
   readonly helpBelow: number;
 }
 
-/** A load goes off while the battery is below a share at the start of an hour, and comes back above it. */
+/** A load goes off while the store is below a share at the start of an hour, and comes back above it. */
 export interface WalkRung {
   /** Which of the load classes; class 0, *must keep running*, is on no rung. */
   readonly load: number;

@@ -15,3 +15,9 @@ export function vehicleHour(
   hour.vehicleKwh += kwh;
   return kwh;
 }
+
+/** What its outlet draws by being on, for as long as it stands at home. */
+export function vehicleIdle(vehicle: WalkVehicle, stores: Stores, hourOfDay: number): void {
+  if (vehicle.homeByHour[hourOfDay] === 0) return;
+  stores.vehicleKwh = Math.max(0, stores.vehicleKwh - vehicle.idleKw);
+}

@@ -2,7 +2,7 @@ import { NEGLIGIBLE_KWH } from '../every-start';
 import { refill } from './engine-hour';
 import { type Failure, whyFailed } from './failure';
 import { serveHour } from './serve-hour';
-import { type Hour, type Stores, storesAtStart } from './stores';
+import { type Hour, type Stores, storeShare, storesAtStart } from './stores';
 import { requireRecord, type WalkRecord, type WalkSystem } from './system';
 
 /** An hour of the walk, for the picture. */
@@ -53,7 +53,7 @@ export function walkOutage(input: WalkInput): Walked {
 /** The walk itself, for a record and system already checked once for many walks. */
 export function walkChecked(input: WalkInput): Walked {
   const { system, record, start, outageHours, startKwh, untilFailure, onHour } = input;
-  const { engine, battery } = system;
+  const { engine, battery, ladder } = system;
   const { solarKw, mayCharge } = record;
   const stores = storesAtStart(system, startKwh);
   const hour: Hour = newHour();
@@ -69,7 +69,7 @@ export function walkChecked(input: WalkInput): Walked {
       refill(engine, stores);
       refillAt += engine.refillEveryHours;
     }
-    const shed = battery ? shedKw(system, record, stores, at) : 0;
+    const shed = ladder.length > 0 ? shedKw(system, record, stores, at) : 0;
     const wantedKwh = wantedKw(record, at) - shed;
     hour.hourOfDay = at % 24;
     hour.mayCharge = mayCharge === undefined || mayCharge[at] !== 0;
@@ -99,12 +99,13 @@ function wantedKw({ loadsKw }: WalkRecord, at: number): number {
 }
 
 /** Load the ladder has switched off in this hour. */
-function shedKw({ ladder, battery }: WalkSystem, record: WalkRecord, stores: Stores, at: number) {
-  const cap = battery!.capKwh;
+function shedKw(system: WalkSystem, record: WalkRecord, stores: Stores, at: number) {
+  const { ladder } = system;
+  const share = storeShare(system, stores);
   let sum = 0;
   for (let i = 0; i < ladder.length; i++) {
     const { load, offBelow } = ladder[i]!;
-    if (stores.chargeKwh < offBelow * cap) sum += record.loadsKw[load]![at]!;
+    if (share < offBelow) sum += record.loadsKw[load]![at]!;
   }
   return sum;
 }

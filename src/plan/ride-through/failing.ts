@@ -13,6 +13,7 @@ const words: Readonly<Record<Failure, string>> = {
   'fuel-gone': 'the fuel runs out',
   'engine-off': 'the engine is off by its timetable',
   'vehicle-gone': 'the vehicle has given what it may',
+  'vehicle-away': 'the vehicle is away from home',
   'no-source': 'nothing feeds it',
 };
 

@@ -32,6 +32,7 @@ export const vehicle: WalkVehicle = {
   storeKwh: 30,
   outKw: 1.8,
   efficiency: 0.85,
+  idleKw: 0,
   homeByHour: Uint8Array.from({ length: 24 }, (_, h) => (h >= 18 || h < 8 ? 1 : 0)),
   helpBelow: 0.5,
 };

@@ -114,7 +114,7 @@ describe('an outage walked hour by hour', () => {
   it('takes the vehicle only while it is at home, within its power and its store', () => {
     const input = { record: flat(1), start: 0, outageHours: 72, startKwh: 0 };
     const away = walkOutage({ ...input, system: { ...alone, vehicle } });
-    expect([away.hoursServed, away.failure]).toEqual([8, 'vehicle-gone']);
+    expect([away.hoursServed, away.failure]).toEqual([8, 'vehicle-away']);
     const here = { ...vehicle, homeByHour: always };
     const all = walkOutage({ ...input, system: { ...alone, vehicle: here } });
     expect(all.hoursServed).toBe(Math.floor(30 * 0.85));
