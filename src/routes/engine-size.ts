@@ -28,8 +28,10 @@ export function siteShare(home: Home): number {
 export interface FuelWish {
   readonly engine: EngineType;
   readonly fuel: EngineFuel;
-  /** Rating of the engine, kW. */
+  /** Rating on its label, kW: the idle burn goes by it. */
   readonly ratedKw: number;
+  /** What it still gives at this height and heat, kW. */
+  readonly siteKw: number;
   /** Average draw by hour of day, W. */
   readonly wattsByHour: readonly number[];
   /** 1 where it runs, by hour; all day when left out. */
@@ -45,7 +47,7 @@ export function fuelUse(wish: FuelWish): FuelUse {
   const perDay = (fullLoadEfficiency: number, noLoadRatio: number) =>
     engineFuelDays({
       loadWattsByHour: wish.wattsByHour,
-      ratedKw: wish.ratedKw,
+      ratedKw: wish.siteKw,
       fuelLine: fuelLine({
         ratedKw: wish.ratedKw,
         fullLoadEfficiency,

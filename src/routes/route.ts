@@ -39,6 +39,8 @@ export interface FuelUse {
 
 /** The engine of a route and how it is run. */
 export interface EngineSize {
+  /** Rating on its label, kW: its own friction, and so its idle burn, goes by this one. */
+  readonly ratedKw: number;
   /** Continuous output at this height and heat, kW. */
   readonly siteKw: number;
   /** Hours of the day in which it runs, 1 or 0 by hour. */

@@ -65,7 +65,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
   const fuel = fuelUse({
     engine: 'portable',
     fuel: fuelKind,
-    ratedKw: engine.siteKw,
+    ...engine,
     wattsByHour: runsByHour.map((runs) => runs * engine.siteKw * CHARGE_LOAD * 1000),
     runsByHour,
     atHand: fuelAtHand(home, widths, fuelKind),
@@ -93,7 +93,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
     nameplateKwh,
     usableKwh: usableOf(home, nameplateKwh),
     fuel,
-    engine: { siteKw: engine.siteKw, runsByHour, sort: 'portable' },
+    engine: { ...engine, runsByHour, sort: 'portable' },
     gap: 'from no blink to a few seconds, by itself; the engine is started by hand later',
     lasting:
       hours === null

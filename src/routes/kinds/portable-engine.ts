@@ -9,7 +9,7 @@ import { atSite, fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from 
 import { type Fitted, fitPower } from '../fit-power';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
-import type { FuelUse, LeftOut, Part, Route } from '../route';
+import type { EngineSize, FuelUse, LeftOut, Part, Route } from '../route';
 import { engineStops, handStops, wiringIfs, wiringStops } from '../stops';
 
 interface Sort {
@@ -121,12 +121,13 @@ interface Described {
 function describe(home: Home, widths: Widths, it: Described): Route {
   const { sort, own, fitted } = it;
   const ratedWatts = own?.ratedWatts ?? fitted.step.watts / siteShare(home);
+  const engine = { ratedKw: ratedWatts / 1000, siteKw: fitted.step.watts / 1000 };
   const season = hardestSeason(home, fitted);
   const fuelKind = own?.fuel ?? portableFuel(home);
   const fuel = fuelUse({
     engine: 'portable',
     fuel: fuelKind,
-    ratedKw: fitted.step.watts / 1000,
+    ...engine,
     wattsByHour: fitted.demand.wattsByHour[season],
     atHand: fuelAtHand(home, widths, fuelKind),
   });
@@ -142,11 +143,11 @@ function describe(home: Home, widths: Widths, it: Described): Route {
       startDemandVa: fitted.demand.startVa,
     },
     fuel,
-    engine: { siteKw: fitted.step.watts / 1000, runsByHour: ALL_DAY, sort: 'portable' },
+    engine: { ...engine, runsByHour: ALL_DAY, sort: 'portable' },
     gap: '5 to 30 minutes, and somebody must be home to start it',
     lasting: lastingOf(home, fuel),
     parts: partsOf(sort, own, ratedWatts, fitted),
-    notes: [...notesOf(home, fitted, ratedWatts, refill), blockNote(fitted, fuel, season)],
+    notes: [...notesOf(home, fitted, ratedWatts, refill), blockNote(fitted, engine, fuel, season)],
   });
 }
 
@@ -159,11 +160,16 @@ const BLOCKS = Array.from({ length: 24 }, (_, h) =>
 );
 
 /** What running in blocks would burn; the house is without power between them. */
-function blockNote(fitted: Fitted, fuel: FuelUse, season: Season): string {
+function blockNote(
+  fitted: Fitted,
+  engine: Pick<EngineSize, 'ratedKw' | 'siteKw'>,
+  fuel: FuelUse,
+  season: Season,
+): string {
   const blocks = fuelUse({
     engine: 'portable',
     fuel: fuel.fuel as EngineFuel,
-    ratedKw: fitted.step.watts / 1000,
+    ...engine,
     wattsByHour: fitted.demand.wattsByHour[season],
     runsByHour: BLOCKS,
     atHand: fuel.atHand,

@@ -40,10 +40,11 @@ export function standbyEngine(home: Home, widths: Widths): Route {
     );
   }
   const ratedWatts = fitted.step.watts / siteShare(home);
+  const engine = { ratedKw: ratedWatts / 1000, siteKw: fitted.step.watts / 1000 };
   const use = fuelUse({
     engine: 'standby',
     fuel,
-    ratedKw: fitted.step.watts / 1000,
+    ...engine,
     wattsByHour: fitted.demand.wattsByHour[hardestSeason(home, fitted)],
     atHand: fuelAtHand(home, widths, fuel),
   });
@@ -64,7 +65,7 @@ export function standbyEngine(home: Home, widths: Widths): Route {
       startDemandVa: fitted.demand.startVa,
     },
     fuel: use,
-    engine: { siteKw: fitted.step.watts / 1000, runsByHour: ALL_DAY, sort: 'standby' },
+    engine: { ...engine, runsByHour: ALL_DAY, sort: 'standby' },
     gap: '10 to 30 seconds, by itself',
     lasting:
       hours === null
