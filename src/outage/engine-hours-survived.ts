@@ -29,48 +29,62 @@ export function engineHoursSurvived(input: EngineHoursInput): Float64Array {
   if (count === 0 || count % 24 !== 0) {
     throw new RangeError(`a record must be whole days: ${count} h`);
   }
-  const burn = burnByHour(loadKw, engine);
-  const wants = hoursToNext(count, (t) => loadKw[t]! > NEGLIGIBLE_KWH);
-  const cannot = hoursToNext(count, (t) => outOfReach(loadKw[t]!, engine, t % 24));
+  const { burn, toLoad, toFailure } = hoursOf(loadKw, engine, limitHours);
   const out = new Float64Array(count);
   let end = 0;
+  let at = 0; // end, round the ring
   let burned = 0; // over [start, end)
   for (let start = 0; start < count; start++) {
-    if (end < start) [end, burned] = [start, 0];
-    while (end - start < limitHours && burned + burn[end % count]! <= engine.fuelAtStart) {
-      burned += burn[end % count]!;
+    if (end < start) [end, at, burned] = [start, start, 0];
+    while (end - start < limitHours && burned + burn[at]! <= engine.fuelAtStart) {
+      burned += burn[at]!;
       end += 1;
+      at = at + 1 === count ? 0 : at + 1;
     }
     // Fuel that is gone is missed first in the next hour that wants something.
-    const dry = end - start < limitHours ? end - start + wants[end % count]! : limitHours;
-    out[start] = Math.min(limitHours, dry, cannot[start]!);
+    const dry = end - start < limitHours ? end - start + toLoad[at]! : limitHours;
+    out[start] = Math.min(limitHours, dry, toFailure[start]!);
     if (end > start) burned -= burn[start]!;
   }
   return out;
 }
 
-function burnByHour(loadKw: Float64Array, engine: WalkEngine): Float64Array {
-  const { ratedKw, fuelLine, runsByHour } = engine;
-  const burn = new Float64Array(loadKw.length);
-  for (let t = 0; t < burn.length; t++) {
-    if (runsByHour[t % 24] === 0) continue;
-    burn[t] = fuelLine.noLoadPerHour + fuelLine.perKwh * Math.min(ratedKw, loadKw[t]!);
-  }
-  return burn;
+interface EngineHours {
+  /** Burned in each hour. */
+  readonly burn: Float64Array;
+  /** Hours from each to the next that wants something, and to the next it cannot carry, itself counted as 0. */
+  readonly toLoad: Float64Array;
+  readonly toFailure: Float64Array;
 }
 
-/** More than it gives, or wanted while its timetable has it off. */
-function outOfReach(loadKw: number, { ratedKw, runsByHour }: WalkEngine, hourOfDay: number) {
-  return loadKw - (runsByHour[hourOfDay] === 0 ? 0 : ratedKw) > NEGLIGIBLE_KWH;
-}
-
-/** Hours from each hour to the next of a kind, itself counted as 0, round the ring; Infinity where there is none. */
-function hoursToNext(count: number, is: (t: number) => boolean): Float64Array {
-  const hours = new Float64Array(count);
-  let next = Infinity;
-  for (let t = 2 * count - 1; t >= 0; t--) {
-    if (is(t % count)) next = t;
-    if (t < count) hours[t] = next - t;
+function hoursOf(
+  loadKw: Float64Array,
+  { ratedKw, fuelLine, runsByHour }: WalkEngine,
+  limitHours: number,
+): EngineHours {
+  const count = loadKw.length;
+  const [burn, toLoad, toFailure] = [0, 1, 2].map(() => new Float64Array(count)) as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
+  const { noLoadPerHour, perKwh } = fuelLine;
+  let load = Infinity;
+  let failure = Infinity;
+  // Backwards round the ring, from so far past its end as an outage may run.
+  const past = Math.min(limitHours, count);
+  for (const [round, from] of [past - 1, count - 1].entries()) {
+    for (let t = from, hour = from % 24; t >= 0; t--, hour = hour === 0 ? 23 : hour - 1) {
+      const wanted = loadKw[t]!;
+      const given = runsByHour[hour] === 0 ? 0 : Math.min(ratedKw, wanted);
+      load = wanted > NEGLIGIBLE_KWH ? 0 : load + 1;
+      // More than it gives, or wanted while its timetable has it off.
+      failure = wanted - given > NEGLIGIBLE_KWH ? 0 : failure + 1;
+      if (round === 0) continue;
+      burn[t] = runsByHour[hour] === 0 ? 0 : noLoadPerHour + perKwh * given;
+      toLoad[t] = load;
+      toFailure[t] = failure;
+    }
   }
-  return hours;
+  return { burn, toLoad, toFailure };
 }

@@ -1,6 +1,7 @@
 import { HOURS_A_YEAR } from './month-of-hour';
 import { quantileInPlace } from './quantile';
-import { type Season, seasonHours } from './season';
+import type { Season } from './season';
+import { forEachSeasonStart, valuesInSeason } from './season-starts';
 
 /**
  * Usable storage, kWh, that rides through `share` of the outages starting in the season, any year:
@@ -14,14 +15,7 @@ export function sizeForShareOfOutages(
   season: Season,
   share: number,
 ): number | null {
-  const years = wholeYears(needed);
-  const { first, count } = seasonHours(season);
-  const all = new Float64Array(years * count);
-  let written = 0;
-  forSeasonHours(needed, years, first, count, (value) => {
-    all[written++] = value;
-  });
-  return quantileInPlace(all, share);
+  return quantileInPlace(valuesInSeason(season, needed), share);
 }
 
 /**
@@ -37,30 +31,9 @@ export function sizeForShareOfYears(
   season: Season,
   share: number,
 ): number | null {
-  const years = wholeYears(needed);
-  const { first, count } = seasonHours(season);
-  const largest = new Float64Array(years);
-  forSeasonHours(needed, years, first, count, (value, year) => {
-    if (value > largest[year]!) largest[year] = value;
+  const largest = new Float64Array(Math.floor(needed.length / HOURS_A_YEAR));
+  forEachSeasonStart(season, needed.length, (start, year) => {
+    if (needed[start]! > largest[year]!) largest[year] = needed[start]!;
   });
   return quantileInPlace(largest, share);
-}
-
-function wholeYears(needed: Float64Array): number {
-  return Math.floor(needed.length / HOURS_A_YEAR);
-}
-
-function forSeasonHours(
-  needed: Float64Array,
-  years: number,
-  first: number,
-  count: number,
-  use: (value: number, year: number) => void,
-): void {
-  const ring = years * HOURS_A_YEAR;
-  for (let year = 0; year < years; year++) {
-    for (let i = 0, hour = year * HOURS_A_YEAR + first; i < count; i++, hour++) {
-      use(needed[hour < ring ? hour : hour - ring]!, year);
-    }
-  }
 }

@@ -8,7 +8,7 @@ export interface LadderStep {
   readonly switchOff: readonly string[];
   /** Average power saved on a hard day, W. */
   readonly savesWatts: number;
-  /** Hours gained from this level on, against not switching off; null where no store is counted. */
+  /** Hours gained against not switching off, walked hour by hour; null where no store runs down, or it buys next to nothing. */
   readonly gainsHours: number | null;
   readonly why: string;
 }
@@ -41,7 +41,10 @@ const keepToTheEnd = [
 /** A sump pump, a light and a phone go last of all. */
 const lastOn = ['sump', 'phone-charging', 'lights-led'];
 
-/** The order in which things go off, from the start of the outage down to what only life support keeps. */
+/**
+ * The order in which things go off, from the start of the outage down to what only life support keeps. What each
+ * step buys is not known until it is walked (ride-through/ladder-walk.ts).
+ */
 export function ladderOf(home: Home, route: Route): LadderStep[] {
   const carried = new Set(route.carries);
   const on = home.loads.filter((load) => carried.has(load.name)).map(keepMedical);
@@ -71,17 +74,15 @@ export function ladderOf(home: Home, route: Route): LadderStep[] {
     },
   ];
   const steps = [fromTheStart(home, carried)];
-  let left = wattsOf(home, on);
   for (const group of groups.filter((g) => g.loads.length > 0)) {
     const savesWatts = wattsOf(home, group.loads);
     steps.push({
       atPercent: group.atPercent,
       switchOff: group.loads.map((load) => load.name),
       savesWatts,
-      gainsHours: gained(route.usableKwh, group.atPercent, left, savesWatts),
+      gainsHours: null,
       why: group.why,
     });
-    left -= savesWatts;
   }
   steps.push(lastStep(on));
   return steps;
@@ -125,15 +126,4 @@ function wattsOf(home: Home, loads: readonly Load[]): number {
   const day = (season: (typeof home.goalSeasons)[number]) =>
     loads.reduce((sum, load) => sum + load.kwhPerDay[season].value, 0);
   return (Math.max(0, ...home.goalSeasons.map(day)) * 1000) / 24;
-}
-
-function gained(
-  usableKwh: number | null,
-  atPercent: number,
-  left: number,
-  saved: number,
-): number | null {
-  if (usableKwh === null || left <= 0 || left - saved <= 1) return null;
-  const store = usableKwh * 1000 * (atPercent / 100);
-  return store / (left - saved) - store / left;
 }

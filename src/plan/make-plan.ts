@@ -18,7 +18,8 @@ import { moneyOf } from './money/money-of';
 import { nextSteps } from './next-steps';
 import { outlookOf } from './outlook';
 import { PLAN_SCHEMA_VERSION, type Plan } from './plan';
-import { rideThroughOf } from './ride-through/ride-through-of';
+import { walkLadder } from './ride-through/ladder-walk';
+import { hardestSeason, rideThroughOf } from './ride-through/ride-through-of';
 import { sourcesOf } from './sources';
 import { willNotDo } from './will-not-do';
 import { worthFindingOut } from './worth-finding-out';
@@ -44,7 +45,10 @@ export function makePlan(
   const answered = new Set(Object.keys(answers));
   const draftBecause = whyDraft(home, interview);
   const outlook = outlookOf(home);
-  const rideThrough = rideThroughOf(home, world, advice, routes);
+  const season = hardestSeason(home);
+  const steps = ladderOf(home, advice.route);
+  const ladder = walkLadder(home, world, advice.route, steps, season);
+  const rideThrough = rideThroughOf(home, world, advice, { all: routes, ladder: ladder.variant });
   return {
     schemaVersion: PLAN_SCHEMA_VERSION,
     name: home.name,
@@ -66,7 +70,7 @@ export function makePlan(
     cautions,
     electrician: electricianPoints(home, advice.route, cautions),
     electrical: electricalOf(home, answers, { route: advice.route, routes }),
-    ladder: ladderOf(home, advice.route),
+    ladder: ladder.steps,
     toFindOut,
     assumptions: assumptionsOf(interview, home, answered),
     nextSteps: nextSteps(home, advice, cautions, toFindOut),

@@ -32,6 +32,7 @@ export function formatQuantity(value: number, unit: string): string {
   if (unit === 'count') return digits(value);
   if (unit === 'year') return String(Math.round(value));
   if (unit === 'tons') return `${digits(value)} ${value === 1 ? 'ton' : 'tons'}`;
+  if (unit === 'mi') return `${digits(value)} ${value === 1 ? 'mile' : 'miles'}`;
   if (unit === 'people') return `${digits(value)} ${value === 1 ? 'person' : 'people'}`;
   return `${digits(value)} ${SPELLED[unit] ?? unit}`;
 }

@@ -16,6 +16,8 @@ const WATTS_PER_HP = 746;
 const LITERS_PER_GALLON = 3.785411784;
 /** m in one foot, exactly (NIST SP 811, Appendix B). */
 const METERS_PER_FOOT = 0.3048;
+/** Miles in one kilometer: 5,280 ft to the mile. */
+const KM_TO_MILES = 1000 / METERS_PER_FOOT / 5280;
 /** Btu/h in one ton of refrigeration, by definition (NIST SP 811, Appendix B.8). */
 const BTU_PER_TON = 12000;
 
@@ -85,6 +87,13 @@ export const unitWords: readonly UnitWord[] = [
     spellings: ['l', 'liter', 'liters', 'litre', 'litres'],
   },
   { unit: 'ft', measure: 'length', size: 1, spellings: ['ft', 'foot', 'feet', "'"] },
+  { unit: 'mi', measure: 'distance', size: 1, spellings: ['mi', 'mile', 'miles'] },
+  {
+    unit: 'km',
+    measure: 'distance',
+    size: KM_TO_MILES,
+    spellings: ['km', 'kms', 'kilometer', 'kilometers', 'kilometre', 'kilometres'],
+  },
   { unit: 'in', measure: 'length', size: 1 / 12, spellings: ['in', 'inch', 'inches', '"'] },
   { unit: 'yd', measure: 'length', size: 3, spellings: ['yd', 'yds', 'yard', 'yards'] },
   {

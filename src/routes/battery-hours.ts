@@ -4,7 +4,8 @@ import { neededForEveryStart } from '../outage/every-start';
 import { hoursSurvived } from '../outage/hours-survived';
 import { netEnergy, type StoreLimits } from '../outage/net-energy';
 import { quantileInPlace } from '../outage/quantile';
-import { type Season as Months, seasonHours } from '../outage/season';
+import type { Season as Months } from '../outage/season';
+import { valuesInSeason } from '../outage/season-starts';
 import { sizeForShareOfOutages, sizeForShareOfYears } from '../outage/size-by-odds';
 import { usableKwh } from '../physics/battery-capacity';
 import { coldCapacity } from '../physics/cold-battery';
@@ -83,20 +84,9 @@ export const LIMIT_HOURS = 336;
 export function hoursFrom(home: Home, net: Float64Array, capKwh: number) {
   const survived = hoursSurvived({ netKwh: net, capKwh, limitHours: LIMIT_HOURS });
   const bySeason = home.goalSeasons.map((season) => {
-    const starts = startsIn(survived, monthsOf[season]);
+    const starts = valuesInSeason(monthsOf[season], survived);
     const at = (share: number) => quantileInPlace(starts, share) ?? 0;
     return { low: at(1 - ODDS), value: at(0.5), high: at(ODDS) };
   });
   return bySeason.reduce((a, b) => (b.value < a.value ? b : a));
-}
-
-function startsIn(values: Float64Array, months: Months): Float64Array {
-  const { first, count } = seasonHours(months);
-  const years = Math.floor(values.length / 8760);
-  const out = new Float64Array(count * years);
-  for (let y = 0; y < years; y++) {
-    for (let i = 0; i < count; i++)
-      out[y * count + i] = values[(y * 8760 + first + i) % values.length]!;
-  }
-  return out;
 }

@@ -4,14 +4,15 @@ import { hoursSurvived } from '../../src/outage/hours-survived';
 import { netEnergy } from '../../src/outage/net-energy';
 import { quantileInPlace } from '../../src/outage/quantile';
 import { seasonMonths } from '../../src/outage/season';
+import { shareOfSeason } from '../../src/outage/season-starts';
 import { unservedByMonth } from '../../src/outage/unserved-by-month';
 import { sampleOutages } from '../../src/outage/walk/sampled-odds';
 import { walkOutage } from '../../src/outage/walk/walk';
-import { shareInSeason } from '../../src/plan/ride-through/battery-ride';
-import { engineRide } from '../../src/plan/ride-through/engine-ride';
-import { failingOf, sayFailing, type Walkable } from '../../src/plan/ride-through/failing';
+import { failingOf, sayFailing } from '../../src/plan/ride-through/failing';
 import { goalWalks } from '../../src/plan/ride-through/goal-walks';
 import { sampledStarts } from '../../src/plan/ride-through/sampled-starts';
+import type { Walkable } from '../../src/plan/ride-through/walkable';
+import { walkedRide } from '../../src/plan/ride-through/walked-ride';
 import { limitsOf, monthsOf } from '../../src/routes/battery-hours';
 import { planOf } from '../households/read-household';
 
@@ -43,7 +44,7 @@ describe('walks of a battery', () => {
       untilFailure: true,
     });
     const exact = (hours: number) =>
-      shareInSeason('winter', survived.length, (start) => survived[start]! >= hours);
+      shareOfSeason(monthsOf.winter, survived.length, (start) => survived[start]! >= hours);
     expect(day!.season!.share).toBeCloseTo(exact(24), 9);
     expect(three!.season!.share).toBeCloseTo(exact(72), 9);
     expect(three!.season!.share).toBeLessThan(day!.season!.share);
@@ -111,7 +112,7 @@ describe('walks of a battery', () => {
 describe('walks of an engine', () => {
   const cords = plan.routes.find((route) => route.kind === 'engine-cords')!;
   const withGallons = (value: number) =>
-    engineRide(
+    walkedRide(
       plan.home,
       world,
       { ...cords, fuel: { ...cords.fuel!, atHand: { ...cords.fuel!.atHand!, value } } },

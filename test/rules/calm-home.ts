@@ -63,6 +63,7 @@ export const calmHome: Answers = {
   'gas-supply': 'none',
   'gasoline-gallons': 0,
   'fuel-refill': 'sure',
+  'fuel-refill-days': 1,
   permissions: ['utility-asked', 'insurer-told'],
   'bill-kwh': 500,
   'bill-days': 30,

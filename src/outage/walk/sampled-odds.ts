@@ -2,8 +2,9 @@ import { HOURS_A_YEAR, monthOfHour } from '../month-of-hour';
 import { OUTAGE_LENGTHS } from '../ride-through-odds';
 import type { Failure } from './failure';
 import { MonthTally, type ShareWithError } from './month-tally';
+import { quickWalk } from './quick-walk';
 import { requireRecord, type WalkRecord, type WalkSystem } from './system';
-import { type Walked, walkChecked } from './walk';
+import type { Walked } from './walk';
 
 /** Start hours this far apart come upon every hour of the day and every season: 37 shares no factor with 24. */
 export const SAMPLE_EVERY_HOURS = 37;
@@ -53,9 +54,7 @@ export function sampleOutages(input: SampleInput): SampledOdds[] {
   for (let start = 0; start < count; start += every) {
     if (input.onlySeason && !season.includes(monthOfHour(start % HOURS_A_YEAR))) continue;
     starts.push(start);
-    walks.push(
-      walkChecked({ system, record, start, outageHours: longest, startKwh, untilFailure }),
-    );
+    walks.push(quickWalk({ system, record, start, outageHours: longest, startKwh, untilFailure }));
   }
   return lengths.map((hours) =>
     oddsFor(hours, hours === longest && !untilFailure, count, starts, walks, season),

@@ -1,11 +1,10 @@
 import { quantileInPlace } from '../../outage/quantile';
-import type { Season as Months } from '../../outage/season';
 import type { Failure } from '../../outage/walk/failure';
-import type { WalkRecord, WalkSystem } from '../../outage/walk/system';
 import { walkOutage } from '../../outage/walk/walk';
 import { formatQuantity } from '../../quantity/format-quantity';
-import { LENGTHS } from './ride-through';
+import { LENGTHS } from './lengths';
 import { sampledStarts } from './sampled-starts';
+import type { Walkable } from './walkable';
 
 const words: Readonly<Record<Failure, string>> = {
   'battery-empty': 'the battery runs empty',
@@ -16,14 +15,6 @@ const words: Readonly<Record<Failure, string>> = {
   'vehicle-away': 'the vehicle is away from home',
   'no-source': 'nothing feeds it',
 };
-
-/** A way to be fed in an outage, with the hours of loads and sun it meets, from full. */
-export interface Walkable {
-  readonly system: WalkSystem;
-  readonly record: WalkRecord;
-  readonly startKwh: number;
-  readonly months: Months;
-}
 
 /** What fails first within two weeks, of outages that start in the season, and when. */
 export interface Failing {

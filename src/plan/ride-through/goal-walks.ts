@@ -1,8 +1,9 @@
 import { monthOfHour } from '../../outage/month-of-hour';
 import { type Walked, walkOutage } from '../../outage/walk/walk';
-import type { Walkable } from './failing';
-import { type BadCase, type BadCaseHour, LENGTHS } from './ride-through';
+import { LENGTHS } from './lengths';
+import type { BadCase, BadCaseHour } from './ride-through';
 import { sampledStarts } from './sampled-starts';
+import type { Walkable } from './walkable';
 
 /** One outage in ten of the season is as hard as the one drawn, or harder. */
 const HARD_SHARE = 0.9;

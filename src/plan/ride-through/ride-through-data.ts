@@ -7,7 +7,11 @@ export function rideThroughData(ride: RideThrough) {
     season: ride.season,
     goalHours: ride.goalHours,
     routes: ride.routes.map(routeData),
-    otherRoutes: ride.others.map(({ kind, odds }) => ({ kind, oddsMustRun: odds.map(oddsData) })),
+    otherRoutes: ride.others.map(({ kind, odds, carries }) => ({
+      kind,
+      carriesOfMustRun: carries.things,
+      oddsMustRun: odds.map(oddsData),
+    })),
   };
 }
 
@@ -15,6 +19,8 @@ function routeData(route: RouteRide) {
   return {
     kind: route.kind,
     basis: route.basis,
+    carriesOfMustRun: route.carries.things,
+    mustRunThings: route.carries.of,
     oddsMustRun: (route.odds.must ?? []).map(oddsData),
     oddsMustAndGood: (route.odds.good ?? []).map(oddsData),
     oddsEverything: (route.odds.all ?? []).map(oddsData),
@@ -46,11 +52,16 @@ function routeData(route: RouteRide) {
               h.fuelLeft === null ? [] : [round(h.fuelLeft)],
             ),
           },
+    usedOtherwise: route.variants.map((v) => ({
+      says: v.says,
+      odds: round(v.share),
+      standardError: v.standardError === null ? 'none' : round(v.standardError),
+    })),
     neighbours: route.neighbours.map((n) => ({
       says: n.says,
-      nameplateKwh: n.nameplateKwh,
+      nameplateKwh: n.nameplateKwh ?? 'no battery',
       solarKw: n.solarKw,
-      odds: round(n.odds),
+      odds: n.odds === null ? 'does not start or carry what must run' : round(n.odds),
       costUsd: Math.round(n.costUsd.value),
     })),
   };

@@ -1,11 +1,17 @@
 import type { Home, Season } from '../../home/home';
 import type { World } from '../../home/world';
+import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import type { Advice } from '../../routes/advise';
 import type { Route } from '../../routes/route';
 import { batteryOdds, batteryRide } from './battery-ride';
-import { engineRide } from './engine-ride';
+import { lengthsFor } from './lengths';
 import { neighboursOf } from './neighbours';
-import type { OtherRide, RouteRide } from './ride-through';
+import type { OtherRide, RouteRide, Variant } from './ride-through';
+import { mustCarried } from './route-loads';
+import { variantsOf } from './variants';
+import { mustWalkable } from './walkable';
+import { walkedOdds } from './walked-odds';
+import { walkedRide } from './walked-ride';
 
 /** How the route advised and those beside it ride through, in the goal's hardest season. */
 export interface RideThrough {
@@ -14,15 +20,20 @@ export interface RideThrough {
   readonly routes: readonly RouteRide[];
   /** The other battery routes that work here. */
   readonly others: readonly OtherRide[];
+  /** Drawn years the others are counted from. */
+  readonly othersYears: number;
 }
 
+/**
+ * @param ladder the advised route with things switched off in their order; null where that changes nothing
+ */
 export function rideThroughOf(
   home: Home,
   world: World,
   advice: Advice,
-  all: readonly Route[] = [],
+  { all = [], ladder = null }: { all?: readonly Route[]; ladder?: Variant | null } = {},
 ): RideThrough {
-  const season = hardest(home);
+  const season = hardestSeason(home);
   const shown = [advice.route, ...advice.beside];
   const routes = shown.flatMap((route) => rideOf(home, world, route, season));
   const others = all
@@ -30,34 +41,53 @@ export function rideThroughOf(
     .filter((route) => route.verdict !== 'cannot' && route.engine === null)
     .filter((route) => route.usableKwh !== null && route.carries.length > 0)
     .map((route) => otherRide(home, world, route, season));
-  return { season, goalHours: Math.round(home.goalHours.value), routes, others };
+  const withLadder = routes.map((ride) =>
+    ladder !== null && ride.kind === advice.route.kind
+      ? { ...ride, variants: [...ride.variants, ladder] }
+      : ride,
+  );
+  return {
+    season,
+    goalHours: Math.round(home.goalHours.value),
+    routes: withLadder,
+    others,
+    othersYears: Math.min(OTHER_YEARS, world.years),
+  };
 }
 
 function rideOf(home: Home, world: World, route: Route, season: Season): RouteRide[] {
   if (route.carries.length === 0 || route.verdict === 'cannot') return [];
-  if (route.engine !== null) return [{ ...engineRide(home, world, route, season), neighbours: [] }];
-  if (route.usableKwh === null) return [];
+  const walked = route.engine !== null || (route.kind === 'vehicle' && route.usableKwh !== null);
+  if (!walked && route.usableKwh === null) return [];
+  const ride = (walked ? walkedRide : batteryRide)(home, world, route, season);
   return [
     {
-      ...batteryRide(home, world, route, season),
+      ...ride,
+      carries: mustCarried(home, route),
+      variants: walked ? variantsOf(home, world, route, season) : [],
       neighbours: neighboursOf(home, world, route, season),
     },
   ];
 }
 
 /** The routes not shown are counted from fewer of the drawn years, to keep a plan quick. */
-export const OTHER_YEARS = 20;
+const OTHER_YEARS = 20;
 
 function otherRide(home: Home, world: World, route: Route, season: Season): OtherRide {
-  const odds = batteryOdds(home, world, route, {
-    scope: 'must',
-    season,
-    years: OTHER_YEARS,
-  });
-  return { kind: route.kind, title: route.title, odds: odds ?? [] };
+  const { kind, title } = route;
+  const carries = mustCarried(home, route);
+  if (kind === 'vehicle') {
+    const must = mustWalkable(home, world, route, season);
+    const lengths = lengthsFor(Math.round(home.goalHours.value));
+    return { kind, title, carries, odds: walkedOdds(must, lengths, SAMPLE_EVERY_HOURS) };
+  }
+  const years = OTHER_YEARS;
+  const odds = batteryOdds(home, world, route, { scope: 'must', season, years });
+  return { kind, title, carries, odds: odds ?? [] };
 }
 
-function hardest(home: Home): Season {
+/** Of the goal's seasons the one in which what must run takes most. */
+export function hardestSeason(home: Home): Season {
   const energy = (season: Season) => home.demand.must.kwhPerDay[season].value;
   return home.goalSeasons.reduce((a, b) => (energy(b) > energy(a) ? b : a));
 }

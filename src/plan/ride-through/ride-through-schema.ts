@@ -23,6 +23,11 @@ export const rideThroughSchema = z.strictObject({
     z.strictObject({
       kind: z.string(),
       basis: z.string(),
+      carriesOfMustRun: z
+        .number()
+        .int()
+        .describe('Things that must keep running and that it carries; the odds speak of these.'),
+      mustRunThings: z.number().int(),
       oddsMustRun: z.array(odds),
       oddsMustAndGood: z.array(odds),
       oddsEverything: z.array(odds),
@@ -49,16 +54,29 @@ export const rideThroughSchema = z.strictObject({
         }),
         z.literal('not drawn'),
       ]),
+      usedOtherwise: z.array(
+        z.strictObject({
+          says: z.string(),
+          odds: z.number().min(0).max(1).describe('Of outages of the goal in the season.'),
+          standardError: z.union([z.number(), z.literal('none')]),
+        }),
+      ),
       neighbours: z.array(
         z.strictObject({
           says: z.string(),
-          nameplateKwh: z.number(),
+          nameplateKwh: z.union([z.number(), z.literal('no battery')]),
           solarKw: z.number(),
-          odds: z.number(),
+          odds: z.union([z.number(), z.literal('does not start or carry what must run')]),
           costUsd: z.number(),
         }),
       ),
     }),
   ),
-  otherRoutes: z.array(z.strictObject({ kind: z.string(), oddsMustRun: z.array(odds) })),
+  otherRoutes: z.array(
+    z.strictObject({
+      kind: z.string(),
+      carriesOfMustRun: z.number().int(),
+      oddsMustRun: z.array(odds),
+    }),
+  ),
 });

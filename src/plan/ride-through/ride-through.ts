@@ -46,11 +46,26 @@ export interface BadCase {
 /** A size beside the one chosen, and what it would bring. */
 export interface Neighbour {
   readonly says: string;
-  readonly nameplateKwh: number;
+  /** Null where the route has no battery. */
+  readonly nameplateKwh: number | null;
   readonly solarKw: number;
-  /** Share of outages of the goal's length, in the hardest season. */
-  readonly odds: number;
+  /** Share of outages of the goal's length, in the hardest season; null: it does not start or carry what must run. */
+  readonly odds: number | null;
   readonly costUsd: Figure;
+}
+
+/** The same route used otherwise, for outages of the goal's length in the hardest season, from a sample of starts. */
+export interface Variant {
+  /** "with more fuel every 2 days". */
+  readonly says: string;
+  readonly share: number;
+  readonly standardError: number | null;
+}
+
+/** How much of what must keep running the odds speak of. */
+export interface MustCarried {
+  readonly things: number;
+  readonly of: number;
 }
 
 /** How one route rides through. */
@@ -71,15 +86,18 @@ export interface RouteRide {
   /** What fails first within two weeks, and when. */
   readonly failsFirst: string;
   readonly badCase: BadCase | null;
+  readonly variants: readonly Variant[];
   readonly neighbours: readonly Neighbour[];
+  readonly carries: MustCarried;
 }
+
+/** A route's ride before the sizes beside it are looked at. */
+export type Ride = Omit<RouteRide, 'neighbours' | 'variants' | 'carries'>;
 
 /** Odds of a battery route that works but is neither advised nor beside it, with what must keep running. */
 export interface OtherRide {
   readonly kind: RouteKind;
   readonly title: string;
   readonly odds: readonly Odds[];
+  readonly carries: MustCarried;
 }
-
-/** Lengths looked at, h: 12 hours, 1, 3, 7 and 14 days. */
-export const LENGTHS: readonly number[] = [12, 24, 72, 168, 336];

@@ -1,6 +1,6 @@
 import type { Home, Load } from '../../home/home';
 import type { Route } from '../../routes/route';
-import type { Scope } from './ride-through';
+import type { MustCarried, Scope } from './ride-through';
 
 /** The loads a route would carry in a scope; null when they are the same as in the scope before. */
 export function loadsIn(home: Home, route: Route, scope: Scope): Load[] | null {
@@ -20,4 +20,10 @@ function reachable(route: Route, load: Load): boolean {
     route.kind,
   );
   return load.plugIn || !outletsOnly;
+}
+
+/** How many of the things that must keep running a route carries. */
+export function mustCarried(home: Home, route: Route): MustCarried {
+  const must = home.loads.filter((load) => load.rank === 'must' && !load.offInOutage);
+  return { things: loadsIn(home, route, 'must')?.length ?? 0, of: must.length };
 }

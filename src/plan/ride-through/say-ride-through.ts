@@ -1,6 +1,7 @@
 import { formatQuantity, formatRange } from '../../quantity/format-quantity';
-import type { RouteRide } from './ride-through';
-import { OTHER_YEARS, type RideThrough } from './ride-through-of';
+import { inSentence } from '../list-of';
+import type { MustCarried, RouteRide } from './ride-through';
+import type { RideThrough } from './ride-through-of';
 
 const months = [
   'January',
@@ -20,44 +21,56 @@ const months = [
 /** The section of the summary: chances in plain words, what to keep in the battery, the hard case, the neighbors. */
 export function sayRideThrough(ride: RideThrough): string[] {
   if (ride.routes.length === 0) return [];
-  const goal = formatQuantity(ride.goalHours, 'h');
   return [
     '## How it rides through',
-    `Out of 100 outages that start at any hour in ${ride.season} with everything full, so many are ridden through with what must keep running:`,
-    table(ride.routes),
-    ...ride.routes.flatMap((route) => sayRoute(route, goal, ride.season)),
+    `Out of 100 outages that start at any hour in ${ride.season} with everything full, so many are ridden through with what the route carries of what must keep running:`,
+    table(ride),
+    ...ride.routes.flatMap((route) => sayRoute(route, ride)),
     ...sayOthers(ride),
-    `Counted from ${[...new Set(ride.routes.map((route) => route.basis))].join('; and ')}. Weather can be worse than any year drawn.`,
+    `Counted from ${[...new Set(ride.routes.map((route) => route.basis))].join('; and ')}.${errorNote(ride)} Weather can be worse than any year drawn.`,
   ];
 }
 
-function table(routes: readonly RouteRide[]): string {
+function table({ routes, goalHours }: RideThrough): string {
   const lengths = routes[0]!.odds.must?.map((one) => one.hours) ?? [];
-  const rows = lengths.map((hours, i) => {
+  const rows = lengths.map((hours) => {
     const cells = routes.map((route) => {
-      const one = route.odds.must?.[i];
+      const one = route.odds.must?.find((each) => each.hours === hours);
       return one === undefined
         ? 'not counted'
         : `${sayShare(one.season)}${sayError(one.standardError)}`;
     });
-    return `| ${formatQuantity(hours, 'h')} | ${cells.join(' | ')} |`;
+    const own = hours === goalHours ? ' (your goal)' : '';
+    return `| ${formatQuantity(hours, 'h')}${own} | ${cells.join(' | ')} |`;
   });
   return [
     `| Outage of | ${routes.map((route) => route.title).join(' | ')} |`,
     `|---|${routes.map(() => '---').join('|')}|`,
+    `| carries of what must run | ${routes.map((route) => sayCarried(route.carries)).join(' | ')} |`,
     ...rows,
   ].join('\n');
 }
 
-function sayRoute(route: RouteRide, goal: string, season: string): string[] {
+function sayCarried({ things, of }: MustCarried): string {
+  return things === of ? `all ${of}` : `${things} of ${of}`;
+}
+
+function errorNote({ routes }: RideThrough): string {
+  const shown = routes.some((route) =>
+    route.odds.must?.some((one) => sayError(one.standardError) !== ''),
+  );
+  return shown ? ' "Give or take" is one standard error of the sample.' : '';
+}
+
+function sayRoute(route: RouteRide, { goalHours, season }: RideThrough): string[] {
+  const goal = formatQuantity(goalHours, 'h');
   const lines = [`${route.title}: ${route.failsFirst}.`];
   const at = (scope: 'good' | 'all') =>
-    route.odds[scope]?.find((one) => formatQuantity(one.hours, 'h') === goal) ??
-    route.odds[scope]?.[2];
+    route.odds[scope]?.find((one) => one.hours === goalHours)?.season;
   const [good, all] = [at('good'), at('all')];
   if (good !== undefined) {
     lines.push(
-      `With what is good to have as well it rides through ${sayShare(good.season)} of 100 outages of ${formatQuantity(good.hours, 'h')}${all === undefined ? '' : `, with everything ${sayShare(all.season)}`}.`,
+      `With what is good to have as well it rides through ${sayShare(good)} of 100 outages of ${goal}${all === undefined ? '' : `, with everything ${sayShare(all)}`}.`,
     );
   }
   if (route.fromHalfFull !== null)
@@ -70,33 +83,48 @@ function sayRoute(route: RouteRide, goal: string, season: string): string[] {
     );
   if (route.keepByMonth !== null) lines.push(keepLine(route.keepByMonth, goal));
   if (route.badCase !== null) lines.push(badCaseLine(route, season, goal));
-  const neighbours = route.neighbours.map(
-    (n) =>
-      `${n.says}: ${sayShare(n.odds)} of 100, ${formatRange(n.costUsd.low, n.costUsd.value, n.costUsd.high, '$')}`,
-  );
-  if (neighbours.length > 0)
-    lines.push(`One step beside it, for outages of ${goal}: ${neighbours.join('; ')}.`);
-  return [lines.join(' ')];
+  lines.push(...sayVariants(route, goal));
+  return [lines.join(' '), ...sayNeighbours(route, goal)];
 }
 
-/** The other batteries, by the shortest length looked at that is not shorter than the goal. */
-function sayOthers({ others, season, goalHours }: RideThrough): string[] {
-  if (others.length === 0) return [];
-  const each = others.flatMap(({ title, odds }) => {
-    const one = odds.find(({ hours }) => hours >= goalHours) ?? odds.at(-1);
-    return one === undefined
-      ? []
-      : [{ hours: one.hours, says: `${title}: ${sayShare(one.season)}` }];
+function sayVariants({ variants }: RouteRide, goal: string): string[] {
+  if (variants.length === 0) return [];
+  const each = variants.map(
+    ({ says, share, standardError }) => `${says}: ${sayShare(share)}${sayError(standardError)}`,
+  );
+  return [`Used otherwise, of 100 outages of ${goal}: ${each.join('; ')}.`];
+}
+
+function sayNeighbours({ title, neighbours }: RouteRide, goal: string): string[] {
+  if (neighbours.length === 0) return [];
+  const each = neighbours.map(({ says, odds, costUsd: { low, value, high } }) =>
+    odds === null
+      ? `${says}: does not run or start all of it`
+      : `${says}: ${sayShare(odds)}, ${formatRange(low, value, high, '$')}`,
+  );
+  return [
+    `One step beside it, of 100 outages of ${goal} (${inSentence(title)}):`,
+    each.map((one) => `- ${one}`).join('\n'),
+  ];
+}
+
+/** The other batteries, at the goal's length. */
+function sayOthers({ others, othersYears, season, goalHours }: RideThrough): string[] {
+  const each = others.flatMap(({ title, odds, carries }) => {
+    const one = odds.find(({ hours }) => hours === goalHours);
+    if (one === undefined) return [];
+    const part = carries.things === carries.of ? '' : ` (carries ${sayCarried(carries)})`;
+    return [`${title}${part}: ${sayShare(one.season)}`];
   });
   if (each.length === 0) return [];
   return [
-    `The other batteries that could work here, of 100 outages of ${formatQuantity(each[0]!.hours, 'h')} in ${season} with what each carries, counted from ${OTHER_YEARS} years: ${each.map(({ says }) => says).join('; ')}.`,
+    `The other batteries that could work here, of 100 outages of ${formatQuantity(goalHours, 'h')} in ${season}, counted from ${othersYears} of the drawn years: ${each.join('; ')}.`,
   ];
 }
 
 function keepLine(keep: readonly (number | null)[], goal: string): string {
   if (keep.every((share) => share === null))
-    return `Even full it does not carry 9 in 10 outages of ${goal} in any month: keep it full for outages all year.`;
+    return `It is too small to carry 9 in 10 outages of ${goal} in any month, so all of it is kept for outages, all year.`;
   const words = keep.map(
     (share, m) =>
       `${months[m]} ${share === null ? 'full is not enough' : `${Math.ceil(share * 100)} %`}`,

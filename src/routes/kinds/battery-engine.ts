@@ -4,7 +4,8 @@ import type { World } from '../../home/world';
 import { figure } from '../../quantity/figure';
 import { batteryStepsKwh, powerSteps } from '../../tables/generic-steps';
 import { limitsOf, usableOf } from '../battery-hours';
-import { part, partBySize } from '../costs';
+import { part } from '../costs';
+import { portableEnginePart } from '../engine-part';
 import { fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from '../engine-size';
 import { fitPower } from '../fit-power';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
@@ -110,11 +111,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
           ),
     parts: [
       part('battery', nameplateKwh, `Battery, ${nameplateKwh} kWh, with an inverter`),
-      partBySize(
-        'portable-engine',
-        (engine.ratedKw - 2) / 10,
-        `Portable engine, ${engine.ratedKw} kW running`,
-      ),
+      portableEnginePart(1000 * engine.ratedKw),
       part('backup-subpanel'),
       part('inlet-interlock', 1, 'Inlet for the engine to the charger'),
       ...(fitted.softStarter ? [part('soft-starter')] : []),

@@ -4,7 +4,8 @@ import type { RouteKind } from '../../home/route-kind';
 import { formatQuantity } from '../../quantity/format-quantity';
 import type { EngineFuel } from '../../tables/fuels';
 import { powerSteps } from '../../tables/generic-steps';
-import { owned, part, partBySize } from '../costs';
+import { owned, part } from '../costs';
+import { portableEnginePart } from '../engine-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from '../engine-size';
 import { type Fitted, fitPower } from '../fit-power';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
@@ -211,11 +212,10 @@ function ifsOf(home: Home, sort: Sort): string[] {
 }
 
 function partsOf(sort: Sort, own: OwnEngine | null, ratedWatts: number, fitted: Fitted): Part[] {
-  const share = (ratedWatts / 1000 - 2) / 10;
   const kw = `${Math.round(ratedWatts / 100) / 10} kW running`;
   const engine =
     own === null
-      ? partBySize('portable-engine', share, `Portable engine, ${kw}`)
+      ? portableEnginePart(ratedWatts)
       : owned(`Your own engine, ${kw}`, 'portable-engine');
   const soft = fitted.softStarter ? [part('soft-starter')] : [];
   if (sort.cords) return [engine, part('cords'), part('fuel-storage')];

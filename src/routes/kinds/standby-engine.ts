@@ -2,7 +2,8 @@ import type { Widths } from '../../home/answer-figure';
 import type { Home, Rank } from '../../home/home';
 import type { EngineFuel } from '../../tables/fuels';
 import { powerSteps } from '../../tables/generic-steps';
-import { part, partBySize } from '../costs';
+import { part } from '../costs';
+import { standbyEnginePart } from '../engine-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, siteShare } from '../engine-size';
 import { fitPower } from '../fit-power';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
@@ -76,11 +77,7 @@ export function standbyEngine(home: Home, widths: Widths): Route {
           )
         : lastsHours(home, hours, 'The propane usually in the tank when a storm comes'),
     parts: [
-      partBySize(
-        'standby-engine',
-        (ratedWatts / 1000 - 7.5) / 18.5,
-        `Standby engine, ${Math.round(ratedWatts / 100) / 10} kW, with switch`,
-      ),
+      standbyEnginePart(ratedWatts),
       part('gas-line'),
       ...(fitted.softStarter ? [part('soft-starter')] : []),
       part('permit'),

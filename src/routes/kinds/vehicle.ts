@@ -1,19 +1,18 @@
 import type { Widths } from '../../home/answer-figure';
 import { demandOf } from '../../home/demand';
 import type { Home, Load } from '../../home/home';
+import { type HomeVehicle, USUAL_CHARGE, vehicleOf } from '../../home/vehicle';
 import { figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
+import { formatQuantity } from '../../quantity/format-quantity';
 import { part } from '../costs';
-import { cannot, lastsHours, makeRoute } from '../make-route';
+import { cannot, hoursRange, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
-import type { LeftOut, Route } from '../route';
+import type { Lasting, LeftOut, Route } from '../route';
 import { engineStops } from '../stops';
 import { packHours } from './packs';
 
 const title = 'Vehicle with an outlet, on cords';
-
-/** What stays in the battery to reach the place you would go to. Common practice, no source. */
-const KEPT_TO_DRIVE = 0.4;
 
 /** A vehicle that has outlets, feeding what plugs in by cord. Anything but a battery-only vehicle is an engine. */
 export function vehicle(home: Home, _widths: Widths): Route {
@@ -21,10 +20,9 @@ export function vehicle(home: Home, _widths: Widths): Route {
   if (!facts.has('own-sources', 'ev-outlet', 'hybrid-outlet')) {
     return cannot('vehicle', title, ['no vehicle with outlets was named']);
   }
-  const batteryOnly = facts.told('vehicle-kind') && facts.is('vehicle-kind', 'battery-only');
-  const stops = batteryOnly ? [] : engineStops(home);
+  const store = vehicleOf(facts);
+  const stops = store === null ? engineStops(home) : [];
   const watts = facts.number('vehicle-watts') ?? 1500;
-  const packKwh = batteryOnly ? (facts.number('vehicle-kwh') ?? 0) : 0;
   const { plugIn, leftOut } = splitPlugIn(loadsOf(home, ['must']));
   const { loads, dropped } = within(plugIn, watts, home);
   if (stops.length > 0 || loads.length === 0) {
@@ -35,17 +33,8 @@ export function vehicle(home: Home, _widths: Widths): Route {
     );
   }
   const demand = demandOf(loads, home.goalSeasons);
-  const usableKwh = packKwh * (1 - KEPT_TO_DRIVE);
-  const hours = batteryOnly ? packHours(home, loads, usableKwh) : unknownHours();
   return makeRoute('vehicle', title, {
-    ifs: [
-      'it is at home when the power fails, and its maker allows this use',
-      ...(batteryOnly
-        ? []
-        : [
-            'it stands in the open, 20 feet from every opening, for its engine can start by itself',
-          ]),
-    ],
+    ifs: ifsOf(store),
     carries: loads.map((load) => load.name),
     leavesOut: [...leftOut, ...dropped, ...alwaysOff(home)],
     power: {
@@ -54,17 +43,54 @@ export function vehicle(home: Home, _widths: Widths): Route {
       runningWatts: demand.runningWatts,
       startDemandVa: demand.startVa,
     },
-    nameplateKwh: batteryOnly ? packKwh : null,
-    usableKwh: batteryOnly ? usableKwh : null,
-    gap: '10 to 30 minutes, by hand',
-    lasting: lastsHours(
-      home,
-      hours,
-      batteryOnly ? 'What may be taken from the vehicle' : 'Its fuel, which we do not know,',
-    ),
+    nameplateKwh: store?.packKwh ?? null,
+    usableKwh: store?.storeKwh ?? null,
+    gap: '10 to 30 minutes, by hand, if it is at home',
+    lasting: lastingOf(home, loads, store),
     parts: [part('cords')],
-    notes: [`${Math.round(KEPT_TO_DRIVE * 100)} % is kept to drive away with.`],
+    notes: store === null ? [] : notesOf(store),
   });
+}
+
+function ifsOf(store: HomeVehicle | null): string[] {
+  if (store === null) {
+    return [
+      'it is at home when the power fails, and its maker allows this use',
+      'it stands in the open, 20 feet from every opening, for its engine can start by itself',
+    ];
+  }
+  return [
+    awayHours(store) > 0
+      ? 'somebody keeps it at home through the outage, and its maker allows this use'
+      : 'it is at home when the power fails, and its maker allows this use',
+  ];
+}
+
+/** Hours from its usual charge while it stands at home; with none promised where it is away for part of the day. */
+function lastingOf(home: Home, loads: readonly Load[], store: HomeVehicle | null): Lasting {
+  if (store === null) {
+    return lastsHours(home, unknownHours(), 'Its fuel, which we do not know,');
+  }
+  const hours = packHours(home, loads, store.storeKwh);
+  const away = awayHours(store);
+  if (away === 0) return lastsHours(home, hours, 'What may be taken from the vehicle');
+  const low = figure({ ...hours, low: 0 });
+  const says = `While it stays at home, what may be taken from it lasts ${hoursRange(hours)}. You said it is away about ${away} hours a day: nothing runs in those, so it is not counted as reaching the ${formatQuantity(home.goalHours.value, 'h')} you asked for.`;
+  return lasts(low, false, says);
+}
+
+function awayHours({ homeByHour }: HomeVehicle): number {
+  return homeByHour.filter((at) => at === 0).length;
+}
+
+function notesOf({ packKwh, reserveMiles, reserveKwh, storeKwh, fullStoreKwh }: HomeVehicle) {
+  const [pack, reserve, usual, full] = [packKwh, reserveKwh, storeKwh, fullStoreKwh].map((kwh) =>
+    formatQuantity(kwh, 'kWh'),
+  );
+  return [
+    `${formatQuantity(reserveMiles, 'mi')} are kept to drive away with: ${reserve} of its ${pack}, counted for a cold road.`,
+    `Counted ${Math.round(100 * USUAL_CHARGE)} % full when the power fails, it may give ${usual}; charged full before a storm, ${full}.`,
+  ];
 }
 
 function within(all: readonly Load[], watts: number, home: Home) {

@@ -1,0 +1,50 @@
+import { vehicleStoreKwh } from '../physics/vehicle-store';
+import type { Facts } from './facts';
+
+/** Energy of a mile on a cold road, kWh: 0.25 to 0.5 by the official ratings, a third more in the cold. From memory. */
+export const KWH_PER_MILE = 0.45;
+/** How full a vehicle stands at home when an outage comes without warning. Our judgement: between two charges. */
+export const USUAL_CHARGE = 0.7;
+
+/** A battery-only vehicle with outlets, as a store for the house. */
+export interface HomeVehicle {
+  readonly packKwh: number;
+  readonly outWatts: number;
+  /** To be kept for driving, kWh and miles. */
+  readonly reserveMiles: number;
+  readonly reserveKwh: number;
+  /** What it may give when it stands at its usual charge, and when it was filled before a storm, kWh inside the pack. */
+  readonly storeKwh: number;
+  readonly fullStoreKwh: number;
+  /** 1 in the hours of the day in which it stands at home. */
+  readonly homeByHour: readonly number[];
+}
+
+/** The vehicle of a household; null for none, for one with an engine, or of an unknown kind: it is no store. */
+export function vehicleOf(facts: Facts): HomeVehicle | null {
+  if (!facts.told('own-sources') || !facts.has('own-sources', 'ev-outlet', 'hybrid-outlet')) {
+    return null;
+  }
+  if (!(facts.told('vehicle-kind') && facts.is('vehicle-kind', 'battery-only'))) return null;
+  const packKwh = facts.number('vehicle-kwh') ?? 0;
+  const reserveMiles = facts.number('vehicle-miles') ?? 0;
+  const store = (chargeShare: number) =>
+    vehicleStoreKwh({ packKwh, chargeShare, reserveMiles, kwhPerMile: KWH_PER_MILE });
+  return {
+    packKwh,
+    outWatts: facts.number('vehicle-watts') ?? 1500,
+    reserveMiles,
+    reserveKwh: Math.min(packKwh, reserveMiles * KWH_PER_MILE),
+    storeKwh: store(USUAL_CHARGE),
+    fullStoreKwh: store(1),
+    homeByHour: homeByHour(facts.value('vehicle-away')),
+  };
+}
+
+function homeByHour(away: unknown): number[] {
+  const isAway = (hour: number) =>
+    away === 'work-hours'
+      ? hour >= 8 && hour < 18
+      : away === 'evening-night' && (hour >= 18 || hour < 8);
+  return Array.from({ length: 24 }, (_, hour) => (isAway(hour) ? 0 : 1));
+}

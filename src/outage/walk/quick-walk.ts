@@ -1,0 +1,107 @@
+import { NEGLIGIBLE_KWH } from '../every-start';
+import { whyFailed } from './failure';
+import type { Hour } from './stores';
+import type { WalkBattery, WalkEngine, WalkSystem } from './system';
+import { type Walked, type WalkInput, walkChecked } from './walk';
+
+/**
+ * The walk of `walkChecked`, to the same numbers: where a battery with an engine feeds one class of loads and only the
+ * first failure is asked for, in one loop without calls, some five times faster. Thousands of walks make one plan.
+ */
+export function quickWalk(input: WalkInput): Walked {
+  const { system, record, untilFailure, onHour } = input;
+  const { battery, engine } = system;
+  const plain = system.vehicle === null && system.ladder.length === 0 && onHour === undefined;
+  if (!plain || !untilFailure || battery === null || engine === null) return walkChecked(input);
+  if (record.loadsKw.length !== 1) return walkChecked(input);
+  return walkBatteryEngine(input, battery, engine);
+}
+
+function walkBatteryEngine(
+  { system, record, start, outageHours, startKwh }: WalkInput,
+  battery: WalkBattery,
+  engine: WalkEngine,
+): Walked {
+  const loadKw = record.loadsKw[0]!;
+  const { solarKw, mayCharge } = record;
+  const { capKwh } = battery;
+  const { chargeKw, dischargeKw, chargeEfficiency, dischargeEfficiency, idleKw } = battery.limits;
+  const { ratedKw, runsByHour, refillEveryHours, tankSize } = engine;
+  const { noLoadPerHour, perKwh } = engine.fuelLine;
+  const count = solarKw.length;
+  let charge = Math.min(startKwh, capKwh);
+  let fuel = engine.fuelAtStart;
+  let refillAt = refillEveryHours;
+  let at = start;
+  let hourOfDay = start % 24;
+  for (let hours = 0; hours < outageHours; hours++) {
+    if (at === count) at = 0;
+    if (hours === refillAt) {
+      fuel = Math.max(fuel, Math.min(tankSize, fuel + engine.refill));
+      refillAt += refillEveryHours;
+    }
+    const may = mayCharge === undefined || mayCharge[at] !== 0;
+    let deficit = loadKw[at]! - solarKw[at]!;
+    if (runsByHour[hourOfDay] !== 0 && fuel > 0) {
+      const room = may ? Math.min(chargeKw, (capKwh - charge + idleKw) / chargeEfficiency) : 0;
+      const output = Math.min(ratedKw, Math.max(0, deficit + room));
+      const burned = noLoadPerHour + perKwh * output;
+      const share = burned > fuel ? fuel / burned : 1;
+      fuel = share < 1 ? 0 : fuel - burned;
+      deficit -= output * share;
+    }
+    let change: number;
+    if (deficit <= 0) {
+      const stored = chargeEfficiency * Math.min(-deficit, chargeKw) - idleKw;
+      change = may ? stored : Math.min(stored, 0);
+    } else change = -Math.min(deficit, dischargeKw) / dischargeEfficiency - idleKw;
+    const next = charge + change;
+    charge = Math.min(Math.max(next, 0), capKwh);
+    const emptyKwh = next < 0 ? -next * dischargeEfficiency : 0;
+    const overKwh = Math.max(0, deficit - dischargeKw);
+    if (emptyKwh + overKwh > NEGLIGIBLE_KWH) {
+      return failed(system, hours, { charge, fuel, hourOfDay, deficit, emptyKwh, overKwh });
+    }
+    at += 1;
+    hourOfDay = hourOfDay === 23 ? 0 : hourOfDay + 1;
+  }
+  const left = { chargeKwh: charge, fuel, vehicleKwh: 0 };
+  return {
+    hoursServed: outageHours,
+    failure: null,
+    unservedHours: 0,
+    unservedKwh: 0,
+    shedKwh: 0,
+    left,
+  };
+}
+
+interface FailedHour {
+  readonly charge: number;
+  readonly fuel: number;
+  readonly hourOfDay: number;
+  readonly deficit: number;
+  readonly emptyKwh: number;
+  readonly overKwh: number;
+}
+
+function failed(system: WalkSystem, hoursServed: number, last: FailedHour): Walked {
+  const { charge, fuel, hourOfDay, deficit, emptyKwh, overKwh } = last;
+  const left = { chargeKwh: charge, fuel, vehicleKwh: 0 };
+  const hour: Hour = {
+    hourOfDay,
+    mayCharge: true,
+    deficitKw: deficit,
+    vehicleKwh: 0,
+    emptyKwh,
+    overKwh,
+  };
+  return {
+    hoursServed,
+    failure: whyFailed(system, left, hour),
+    unservedHours: 1,
+    unservedKwh: emptyKwh + overKwh,
+    shedKwh: 0,
+    left,
+  };
+}

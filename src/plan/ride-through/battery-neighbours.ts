@@ -1,0 +1,70 @@
+import type { Home, Season } from '../../home/home';
+import type { World } from '../../home/world';
+import { neededForEveryStart } from '../../outage/every-start';
+import { shareOfSeason } from '../../outage/season-starts';
+import { formatQuantity } from '../../quantity/format-quantity';
+import { monthsOf, usableOf } from '../../routes/battery-hours';
+import { part } from '../../routes/costs';
+import type { Route } from '../../routes/route';
+import { batteryStepsKwh, solarStepsKw } from '../../tables/generic-steps';
+import { energyOf } from './battery-ride';
+import { priceOfExchange } from './price-of-exchange';
+import type { Neighbour } from './ride-through';
+import { loadsIn } from './route-loads';
+import { stepsBeside } from './steps-beside';
+
+interface Size {
+  readonly kwh: number;
+  readonly solarKw: number;
+}
+
+/** Beside a fixed battery: one step of battery, and of solar where there is some. */
+export function batteryNeighbours(
+  home: Home,
+  world: World,
+  route: Route,
+  season: Season,
+): Neighbour[] {
+  if (route.nameplateKwh === null || route.power === null || route.sizeByOdds === null) return [];
+  const now: Size = { kwh: route.nameplateKwh, solarKw: route.solarKw ?? 0 };
+  const room = world.roof?.roomKw ?? 0;
+  const same = (step: number) => step;
+  const kwhSteps = stepsBeside(batteryStepsKwh(), now.kwh, same);
+  const sunSteps = now.solarKw > 0 ? stepsBeside(solarStepsKw(), now.solarKw, same) : [];
+  const sizes = [
+    ...kwhSteps.map((kwh) => ({ ...now, kwh })),
+    ...sunSteps.filter((kw) => kw <= room).map((solarKw) => ({ ...now, solarKw })),
+  ];
+  const needs = new Map<number, Float64Array>();
+  return sizes.map((size) => {
+    const needed = needs.get(size.solarKw) ?? neededWith(home, world, route, size.solarKw);
+    needs.set(size.solarKw, needed);
+    const usableKwh = usableOf(home, size.kwh);
+    const rides = (start: number) => needed[start]! <= usableKwh + 1e-9;
+    return {
+      says: sayStep(size, now),
+      nameplateKwh: size.kwh,
+      solarKw: size.solarKw,
+      odds: shareOfSeason(monthsOf[season], needed.length, rides),
+      costUsd: costWith(route, size),
+    };
+  });
+}
+
+function neededWith(home: Home, world: World, route: Route, solarKw: number): Float64Array {
+  const { netKwh } = energyOf(world, route, loadsIn(home, route, 'must') ?? [], solarKw);
+  return neededForEveryStart(netKwh, Math.round(home.goalHours.value));
+}
+
+function sayStep(size: Size, now: Size): string {
+  if (size.kwh !== now.kwh) {
+    return `${size.kwh < now.kwh ? 'a smaller' : 'a larger'} battery of ${formatQuantity(size.kwh, 'kWh')}`;
+  }
+  return `${size.solarKw < now.solarKw ? 'less' : 'more'} solar, ${formatQuantity(size.solarKw, 'kW')}`;
+}
+
+function costWith(route: Route, size: Size) {
+  const battery = route.solarKw === null ? 'battery' : 'battery-with-solar';
+  const solar = size.solarKw > 0 ? [part('solar', size.solarKw * 1000)] : [];
+  return priceOfExchange(route, part(battery, size.kwh), ...solar);
+}

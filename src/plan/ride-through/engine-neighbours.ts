@@ -1,0 +1,125 @@
+import type { Home, Season } from '../../home/home';
+import type { World } from '../../home/world';
+import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
+import { figure } from '../../quantity/figure';
+import { formatQuantity } from '../../quantity/format-quantity';
+import { usableOf } from '../../routes/battery-hours';
+import { part } from '../../routes/costs';
+import { portableEnginePart, standbyEnginePart } from '../../routes/engine-part';
+import { atSite, siteShare } from '../../routes/engine-size';
+import type { Route } from '../../routes/route';
+import { fuelStorage } from '../../tables/fuel-storage';
+import { batteryStepsKwh, type PowerStep, powerSteps } from '../../tables/generic-steps';
+import { namedValue } from '../../tables/named-values';
+import { priceOfExchange } from './price-of-exchange';
+import type { Neighbour } from './ride-through';
+import { stepsBeside } from './steps-beside';
+import { mustWalkable } from './walkable';
+import { walkedShare } from './walked-odds';
+
+const CAN_GAL = namedValue(fuelStorage, 'gasoline-can-gal').value;
+const MOST_GASOLINE_GAL = namedValue(fuelStorage, 'gasoline-total-gal').value;
+
+/** Beside an engine: a can of fuel less and more, an engine one step smaller and larger, and its battery's steps. */
+export function engineNeighbours(
+  home: Home,
+  world: World,
+  route: Route,
+  season: Season,
+): Neighbour[] {
+  const goal = Math.round(home.goalHours.value);
+  const withOdds = ({ says, other, ableTo }: Beside): Neighbour => ({
+    says,
+    nameplateKwh: other.nameplateKwh,
+    solarKw: 0,
+    odds: ableTo
+      ? walkedShare(mustWalkable(home, world, other, season), goal, SAMPLE_EVERY_HOURS).share
+      : null,
+    costUsd: other.costUsd,
+  });
+  return [...fuelSteps(route), ...engineSteps(home, route), ...batterySteps(home, route)].map(
+    withOdds,
+  );
+}
+
+interface Beside {
+  readonly says: string;
+  readonly other: Route;
+  /** It runs and starts what must run. */
+  readonly ableTo: boolean;
+}
+
+/** Gasoline by the can, never beyond what fire codes commonly allow; propane as full or empty as the tank may be found. */
+function fuelSteps(route: Route): Beside[] {
+  const { fuel } = route;
+  if (fuel === null || fuel.atHand === null) return [];
+  const { atHand } = fuel;
+  const inCans = fuel.fuel === 'gasoline' || fuel.fuel === 'diesel';
+  const amounts = inCans
+    ? [atHand.value - CAN_GAL, atHand.value + CAN_GAL].filter(
+        (gallons) => gallons > 0 && gallons <= MOST_GASOLINE_GAL,
+      )
+    : [atHand.low, atHand.high].filter((gallons) => Math.abs(gallons - atHand.value) > 0.5);
+  return amounts.map((gallons) => {
+    const less = gallons < atHand.value ? 'less' : 'more';
+    return {
+      says: `${less} fuel, ${formatQuantity(gallons, 'gal')} of ${fuel.fuel}`,
+      other: {
+        ...route,
+        fuel: {
+          ...fuel,
+          atHand: figure({ ...atHand, value: gallons, low: gallons, high: gallons }),
+        },
+      },
+      ableTo: true,
+    };
+  });
+}
+
+/** Engines the household owns already have no steps beside them. */
+function engineSteps(home: Home, route: Route): Beside[] {
+  const { engine, power } = route;
+  const bought = route.parts.find((one) =>
+    ['portable-engine', 'standby-engine'].includes(one.equipmentClass),
+  );
+  if (engine === null || power === null || bought === undefined || bought.costUsd.high === 0) {
+    return [];
+  }
+  const share = siteShare(home);
+  const labels = powerSteps(engine.sort === 'standby' ? 'standby' : 'engine');
+  return stepsBeside(labels, 1000 * engine.ratedKw, ({ watts }) => watts).map((label) => {
+    const [site] = atSite(home, [label]);
+    const ratedKw = label.watts / 1000;
+    const makePart = engine.sort === 'standby' ? standbyEnginePart : portableEnginePart;
+    return {
+      says: `${ratedKw < engine.ratedKw ? 'a smaller' : 'a larger'} engine of ${formatQuantity(ratedKw, 'kW')}`,
+      other: {
+        ...route,
+        engine: { ...engine, ratedKw, siteKw: ratedKw * share },
+        costUsd: priceOfExchange(route, makePart(label.watts)),
+      },
+      ableTo: runs(route, site!),
+    };
+  });
+}
+
+/** Beside a battery the engine only charges; alone it must run and start everything. */
+function runs({ power, usableKwh }: Route, site: PowerStep): boolean {
+  if (usableKwh !== null || power === null) return true;
+  return power.runningWatts.value <= site.watts && power.startDemandVa.value <= site.startVa;
+}
+
+function batterySteps(home: Home, route: Route): Beside[] {
+  const { nameplateKwh } = route;
+  if (nameplateKwh === null) return [];
+  return stepsBeside(batteryStepsKwh(), nameplateKwh, (kwh) => kwh).map((kwh) => ({
+    says: `${kwh < nameplateKwh ? 'a smaller' : 'a larger'} battery of ${formatQuantity(kwh, 'kWh')}`,
+    other: {
+      ...route,
+      nameplateKwh: kwh,
+      usableKwh: usableOf(home, kwh),
+      costUsd: priceOfExchange(route, part('battery', kwh)),
+    },
+    ableTo: true,
+  }));
+}

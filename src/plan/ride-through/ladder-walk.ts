@@ -1,0 +1,94 @@
+import type { Home, Load, Season } from '../../home/home';
+import type { World } from '../../home/world';
+import { ladderGains } from '../../outage/walk/ladder-gain';
+import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
+import type { Route } from '../../routes/route';
+import type { LadderStep } from '../ladder';
+import { LENGTHS } from './lengths';
+import type { Variant } from './ride-through';
+import { sampledStarts } from './sampled-starts';
+import { type Walkable, walkableOf } from './walkable';
+import { walkedShare } from './walked-odds';
+
+/** The order of switching off, followed hour by hour. */
+export interface LadderWalk {
+  /** The same steps, with the hours each buys. */
+  readonly steps: readonly LadderStep[];
+  /** Odds of what stays on to the end; null where nothing runs down or nothing goes off on the way. */
+  readonly variant: Variant | null;
+}
+
+/** Less than this is not worth a line, h. */
+const LEAST_GAIN_HOURS = 0.5;
+
+/**
+ * Walks outages in which each thing goes off when the store falls to its step, with everything the route carries on
+ * at first. What a step buys is the mean, over starts in the season, of the hours served with it less those without,
+ * of outages of at most two weeks.
+ */
+export function walkLadder(
+  home: Home,
+  world: World,
+  route: Route,
+  steps: readonly LadderStep[],
+  season: Season,
+): LadderWalk {
+  const carried = home.loads.filter((load) => route.carries.includes(load.name));
+  const rungs = steps.filter((step) => step.atPercent < 100 && step.switchOff.length > 0);
+  const way = wayWith(home, world, route, { carried, rungs, season });
+  if (rungs.length === 0 || !runsDown(way))
+    return { steps: withGains(steps, new Map()), variant: null };
+  const gains = ladderGains({
+    system: way.system,
+    record: way.record,
+    starts: sampledStarts(way.record.solarKw.length, way.months),
+    outageHours: LENGTHS.at(-1)!,
+    startKwh: way.startKwh,
+  });
+  const bought = new Map(rungs.map((step, i) => [step, gains[i + 1]!.gainedHours]));
+  const goal = Math.round(home.goalHours.value);
+  return {
+    steps: withGains(steps, bought),
+    variant: {
+      says: 'with things switched off in the order below, for what stays on to the end',
+      ...walkedShare(way, goal, SAMPLE_EVERY_HOURS),
+    },
+  };
+}
+
+function withGains(steps: readonly LadderStep[], bought: ReadonlyMap<LadderStep, number>) {
+  return steps.map((step) => {
+    const hours = bought.get(step) ?? 0;
+    return { ...step, gainsHours: hours < LEAST_GAIN_HOURS ? null : hours };
+  });
+}
+
+interface Rungs {
+  readonly carried: readonly Load[];
+  readonly rungs: readonly LadderStep[];
+  readonly season: Season;
+}
+
+function wayWith(
+  home: Home,
+  world: World,
+  route: Route,
+  { carried, rungs, season }: Rungs,
+): Walkable {
+  const goesOff = new Set(rungs.flatMap((step) => step.switchOff));
+  const stays = carried.filter((load) => !goesOff.has(load.name));
+  return walkableOf(home, world, route, {
+    season,
+    classes: [
+      stays,
+      ...rungs.map((step) => carried.filter((load) => step.switchOff.includes(load.name))),
+    ],
+    ladder: rungs.map((step, i) => ({ load: i + 1, offBelow: step.atPercent / 100 })),
+  });
+}
+
+/** Piped gas never falls to a step, and a route without a store has none. */
+function runsDown({ system: { battery, engine, vehicle } }: Walkable): boolean {
+  if (battery !== null || vehicle !== null) return true;
+  return engine !== null && Number.isFinite(engine.fuelAtStart);
+}

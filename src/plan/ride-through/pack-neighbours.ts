@@ -1,0 +1,55 @@
+import type { Home, Season } from '../../home/home';
+import type { World } from '../../home/world';
+import { hoursSurvived } from '../../outage/hours-survived';
+import { shareOfSeason } from '../../outage/season-starts';
+import { formatQuantity } from '../../quantity/format-quantity';
+import { monthsOf } from '../../routes/battery-hours';
+import { part } from '../../routes/costs';
+import type { Route } from '../../routes/route';
+import { type PackStep, packSteps } from '../../tables/generic-steps';
+import { energyOf } from './battery-ride';
+import { priceOfExchange } from './price-of-exchange';
+import type { Neighbour } from './ride-through';
+import { loadsIn } from './route-loads';
+import { stepsBeside } from './steps-beside';
+
+/** Beside a plug-in battery: the next packs down and up. One that cannot run or start the loads has no odds. */
+export function packNeighbours(
+  home: Home,
+  world: World,
+  route: Route,
+  season: Season,
+): Neighbour[] {
+  const { nameplateKwh, usableKwh, power } = route;
+  // A battery for one job is a box of its own kind, not a step of the packs.
+  const isPack = route.parts.some((one) => one.equipmentClass === 'power-pack');
+  if (nameplateKwh === null || usableKwh === null || power === null || !isPack) return [];
+  const usableShare = usableKwh / nameplateKwh;
+  const { netKwh } = energyOf(world, route, loadsIn(home, route, 'must') ?? []);
+  const goal = Math.round(home.goalHours.value);
+  return stepsBeside(packSteps(), nameplateKwh, ({ kwh }) => kwh).map((step) => {
+    const able = runs(step, power);
+    const survived = able
+      ? hoursSurvived({ netKwh, capKwh: step.kwh * usableShare, limitHours: goal })
+      : null;
+    const size = `${step.kwh < nameplateKwh ? 'a smaller' : 'a larger'} pack of ${formatQuantity(step.kwh, 'kWh')}`;
+    return {
+      says: size,
+      nameplateKwh: step.kwh,
+      solarKw: 0,
+      odds:
+        survived === null
+          ? null
+          : shareOfSeason(monthsOf[season], survived.length, (s) => survived[s]! >= goal),
+      costUsd: priceOfExchange(route, part('power-pack', step.kwh)),
+    };
+  });
+}
+
+function runs(step: PackStep, power: NonNullable<Route['power']>): boolean {
+  return (
+    power.runningWatts.value <= step.watts &&
+    // A starting figure is never taken at its likely value for an inverter: it trips.
+    power.startDemandVa.high <= step.startVa
+  );
+}

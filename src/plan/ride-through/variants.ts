@@ -1,0 +1,74 @@
+import type { Home, Season } from '../../home/home';
+import { vehicleOf } from '../../home/vehicle';
+import type { World } from '../../home/world';
+import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
+import type { WalkSystem } from '../../outage/walk/system';
+import { formatQuantity } from '../../quantity/format-quantity';
+import type { Route } from '../../routes/route';
+import type { Variant } from './ride-through';
+import { mustWalkable } from './walkable';
+import { walkedShare } from './walked-odds';
+
+/** The same route used otherwise: with refills as the household expects them, with the vehicle kept at home or filled. */
+export function variantsOf(home: Home, world: World, route: Route, season: Season): Variant[] {
+  const must = mustWalkable(home, world, route, season);
+  const goal = Math.round(home.goalHours.value);
+  return [...refilled(home, must.system), ...vehicleKept(home, must.system)].map(
+    ({ says, system }) => ({
+      says,
+      ...walkedShare({ ...must, system }, goal, SAMPLE_EVERY_HOURS),
+    }),
+  );
+}
+
+interface Otherwise {
+  readonly says: string;
+  readonly system: WalkSystem;
+}
+
+/** Only where the household said it could have more; the plan itself never leans on it. */
+function refilled({ facts, goalHours }: Home, system: WalkSystem): Otherwise[] {
+  const { engine } = system;
+  if (engine === null || !Number.isFinite(engine.fuelAtStart)) return [];
+  if (!facts.told('fuel-refill') || !facts.is('fuel-refill', 'sure', 'likely')) return [];
+  const days = facts.number('fuel-refill-days');
+  // A refill that comes when the goal is over changes nothing.
+  if (days === null || 24 * days >= goalHours.value) return [];
+  const every = formatQuantity(24 * days, 'h');
+  return [
+    {
+      says: `with as much fuel again every ${every}, which is ${facts.is('fuel-refill', 'sure') ? 'what you count on' : 'likely as you see it'}`,
+      system: {
+        ...system,
+        engine: {
+          ...engine,
+          refill: engine.fuelAtStart,
+          refillEveryHours: Math.max(1, Math.round(24 * days)),
+        },
+      },
+    },
+  ];
+}
+
+function vehicleKept({ facts }: Home, system: WalkSystem): Otherwise[] {
+  const { vehicle } = system;
+  const own = vehicleOf(facts);
+  if (vehicle === null || own === null) return [];
+  const homeByHour = own.homeByHour.map(() => 1);
+  const away = own.homeByHour.includes(0);
+  const full = { ...vehicle, homeByHour, storeKwh: own.fullStoreKwh };
+  return [
+    ...(away
+      ? [
+          {
+            says: 'if it stays at home through the outage',
+            system: { ...system, vehicle: { ...vehicle, homeByHour } },
+          },
+        ]
+      : []),
+    {
+      says: 'if it was charged full before the storm and stays at home',
+      system: { ...system, vehicle: full },
+    },
+  ];
+}

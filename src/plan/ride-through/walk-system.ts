@@ -1,0 +1,66 @@
+import type { Home } from '../../home/home';
+import { type HomeVehicle, vehicleOf } from '../../home/vehicle';
+import type { StoreLimits } from '../../outage/net-energy';
+import type { WalkEngine, WalkSystem, WalkVehicle } from '../../outage/walk/system';
+import { fuelLine } from '../../physics/engine-fuel';
+import { limitsOf } from '../../routes/battery-hours';
+import { PACK_IDLE_WATTS } from '../../routes/kinds/packs';
+import type { Route } from '../../routes/route';
+import { type EngineFuel, engineType, fuelHeatKwh } from '../../tables/fuels';
+
+/** What a plug-in pack or a vehicle's outlet draws by being on, kW. */
+const PACK_IDLE_KW = PACK_IDLE_WATTS / 1000;
+
+/** The sources of a route as they run down in an outage: battery, engine with its fuel, vehicle; no rung in use. */
+export function walkSystem(home: Home, route: Route): WalkSystem {
+  const own = route.kind === 'vehicle' ? vehicleOf(home.facts) : null;
+  return {
+    battery: own === null ? batteryOf(route) : null,
+    engine: engineOf(route),
+    vehicle: own === null ? null : vehicleSource(route, own),
+    ladder: [],
+  };
+}
+
+function batteryOf(route: Route): WalkSystem['battery'] {
+  if (route.usableKwh === null) return null;
+  return { capKwh: route.usableKwh, limits: storeLimits(route) };
+}
+
+/** Limits of a route's battery; a plug-in pack draws less by being on than an inverter for a house. */
+export function storeLimits(route: Route): StoreLimits {
+  const limits = limitsOf((route.power?.continuousWatts ?? 0) / 1000);
+  const isPack = ['single-battery', 'power-pack'].includes(route.kind);
+  return isPack ? { ...limits, idleKw: PACK_IDLE_KW } : limits;
+}
+
+function engineOf({ engine, fuel }: Route): WalkEngine | null {
+  if (engine === null || fuel === null) return null;
+  const type = engineType(engine.sort);
+  const atHand = fuel.atHand === null ? Infinity : fuel.atHand.value;
+  return {
+    ratedKw: engine.siteKw,
+    fuelLine: fuelLine({
+      ratedKw: engine.ratedKw,
+      fullLoadEfficiency: type.efficiency,
+      noLoadRatio: type.noLoadRatio,
+      kwhPerUnit: fuelHeatKwh(fuel.fuel as EngineFuel).lowerKwh,
+    }),
+    runsByHour: engine.runsByHour,
+    fuelAtStart: atHand,
+    refill: 0,
+    refillEveryHours: Infinity,
+    tankSize: atHand,
+  };
+}
+
+function vehicleSource(route: Route, own: HomeVehicle): WalkVehicle {
+  return {
+    storeKwh: own.storeKwh,
+    outKw: (route.power?.continuousWatts ?? 0) / 1000,
+    efficiency: limitsOf(1).dischargeEfficiency,
+    idleKw: PACK_IDLE_KW,
+    homeByHour: own.homeByHour,
+    helpBelow: 1,
+  };
+}

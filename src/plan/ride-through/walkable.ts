@@ -1,0 +1,41 @@
+import type { Home, Load, Season } from '../../home/home';
+import type { World } from '../../home/world';
+import type { Season as Months } from '../../outage/season';
+import type { WalkRecord, WalkRung, WalkSystem } from '../../outage/walk/system';
+import { monthsOf } from '../../routes/battery-hours';
+import type { Route } from '../../routes/route';
+import { loadsIn } from './route-loads';
+import { walkSystem } from './walk-system';
+
+/** A way to be fed in an outage, with the hours of loads and sun it meets, from full. */
+export interface Walkable {
+  readonly system: WalkSystem;
+  readonly record: WalkRecord;
+  readonly startKwh: number;
+  readonly months: Months;
+}
+
+export interface WalkWish {
+  readonly season: Season;
+  /** Loads by class, first those that stay on to the end; rungs speak of the others by their place here. */
+  readonly classes: readonly (readonly Load[])[];
+  readonly ladder?: readonly WalkRung[];
+}
+
+/** A route with the loads it is to carry, ready to be walked hour by hour. */
+export function walkableOf(home: Home, world: World, route: Route, wish: WalkWish): Walkable {
+  return {
+    system: { ...walkSystem(home, route), ladder: wish.ladder ?? [] },
+    record: {
+      loadsKw: wish.classes.map((loads) => world.loadKw(loads)),
+      solarKw: world.sunKw(route.solarKw ?? 0),
+    },
+    startKwh: route.kind === 'vehicle' ? 0 : (route.usableKwh ?? 0),
+    months: monthsOf[wish.season],
+  };
+}
+
+/** A route with what must keep running. */
+export function mustWalkable(home: Home, world: World, route: Route, season: Season): Walkable {
+  return walkableOf(home, world, route, { classes: [loadsIn(home, route, 'must') ?? []], season });
+}

@@ -1,0 +1,77 @@
+import type { Home, Season } from '../../home/home';
+import { USUAL_CHARGE } from '../../home/vehicle';
+import type { World } from '../../home/world';
+import { engineHoursSurvived } from '../../outage/engine-hours-survived';
+import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
+import type { Route } from '../../routes/route';
+import { failingOf, sayFailing } from './failing';
+import { goalWalks, hourByHour } from './goal-walks';
+import { lengthsFor } from './lengths';
+import { passedOdds } from './passed-odds';
+import { type Odds, type Ride, SCOPES, type Scope } from './ride-through';
+import { loadsIn } from './route-loads';
+import { mustWalkable, type Walkable, walkableOf } from './walkable';
+import { walkedOdds } from './walked-odds';
+
+/**
+ * Odds of a route whose store depends on the time since the start: an engine with its fuel, a vehicle that comes and
+ * goes. An engine alone is counted from every start hour; with a battery, and a vehicle, from outages walked hour by hour.
+ */
+export function walkedRide(home: Home, world: World, route: Route, season: Season): Ride {
+  const goal = Math.round(home.goalHours.value);
+  const lengths = lengthsFor(goal);
+  const odds: Partial<Record<Scope, Odds[]>> = {};
+  for (const scope of SCOPES) {
+    const loads = loadsIn(home, route, scope);
+    if (loads === null || loads.length === 0) continue;
+    odds[scope] = oddsOf(
+      walkableOf(home, world, route, { classes: [loads], season }),
+      lengths,
+      season,
+    );
+  }
+  const must = mustWalkable(home, world, route, season);
+  const { unservedHours, unservedKwh, hardStart } = goalWalks(must, goal);
+  return {
+    kind: route.kind,
+    title: route.title,
+    basis: basisOf(must, world.years),
+    odds,
+    fromHalfFull: null,
+    chargeAtStart: null,
+    keepByMonth: null,
+    unservedKwh,
+    unservedHours,
+    failsFirst: sayFailing(failingOf(must), route.fuel?.atHand === null),
+    badCase: hardStart === null ? null : hourByHour(must, goal, hardStart),
+  };
+}
+
+function oddsOf(way: Walkable, lengths: readonly number[], season: Season): Odds[] {
+  const { system, record } = way;
+  if (!isEngineAlone(way)) return walkedOdds(way, lengths, SAMPLE_EVERY_HOURS);
+  const survived = engineHoursSurvived({
+    loadKw: record.loadsKw[0]!,
+    engine: system.engine!,
+    limitHours: lengths.at(-1)!,
+  });
+  return passedOdds(survived, lengths, season);
+}
+
+function isEngineAlone({ system: { engine, battery, vehicle } }: Walkable): boolean {
+  return engine !== null && battery === null && vehicle === null;
+}
+
+function basisOf(way: Walkable, years: number): string {
+  const { engine, vehicle } = way.system;
+  const fuel = engine === null ? '' : '; fuel at hand only, no refill counted';
+  if (isEngineAlone(way)) {
+    return `every hour of ${years} drawn years as the start of an outage on an engine alone${fuel}`;
+  }
+  const starts = Math.ceil(way.record.solarKw.length / SAMPLE_EVERY_HOURS);
+  const what =
+    vehicle === null
+      ? 'an engine with a battery'
+      : `a vehicle, ${Math.round(100 * USUAL_CHARGE)} % charged when the power fails`;
+  return `a sample for ${what}: ${starts.toLocaleString('en-US')} start hours of ${years} drawn years, one in ${SAMPLE_EVERY_HOURS}${fuel}`;
+}

@@ -1,0 +1,47 @@
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { quickWalk } from '../../../src/outage/walk/quick-walk';
+import type { WalkSystem } from '../../../src/outage/walk/system';
+import { walkOutage } from '../../../src/outage/walk/walk';
+import { between, engine, limits, madeUpRecord } from './made-up-system';
+
+const size = fc.record({
+  seed: fc.integer({ min: 1, max: 1e6 }),
+  capKwh: fc.double({ min: 0, max: 20, noNaN: true }),
+  dischargeKw: fc.double({ min: 0.8, max: 5, noNaN: true }),
+  fuelAtStart: fc.double({ min: 0, max: 30, noNaN: true }),
+  ratedKw: fc.double({ min: 0.5, max: 5, noNaN: true }),
+  hours: fc.integer({ min: 1, max: 12 }),
+  refillEveryHours: fc.constantFrom(24, 72, Infinity),
+  sunKw: fc.double({ min: 0, max: 3, noNaN: true }),
+  cold: fc.boolean(),
+});
+
+it('a quick walk ends in the same hour, for the same reason and with the same stores left', () => {
+  const reasons = new Set<string | null>();
+  fc.assert(
+    fc.property(size, ({ seed, capKwh, dischargeKw, hours, sunKw, cold, ...own }) => {
+      const made = madeUpRecord(20, seed, sunKw, 0.6);
+      const mayCharge = Uint8Array.from(made.solarKw, (_, t) => (t % 240 < 200 ? 1 : 0));
+      const system: WalkSystem = {
+        battery: { capKwh, limits: { ...limits, dischargeKw } },
+        engine: { ...engine, ...own, refill: 5, tankSize: 30, runsByHour: between(6, 6 + hours) },
+        vehicle: null,
+        ladder: [],
+      };
+      const record = {
+        loadsKw: [made.loadsKw[0]!],
+        solarKw: made.solarKw,
+        ...(cold && { mayCharge }),
+      };
+      for (let start = 0; start < 480; start += 7) {
+        const input = { system, record, start, outageHours: 200, startKwh: 15, untilFailure: true };
+        const walked = walkOutage(input);
+        expect(quickWalk(input)).toEqual(walked);
+        reasons.add(walked.failure);
+      }
+    }),
+    { seed: 20261125, numRuns: 60 },
+  );
+  expect(reasons).toEqual(new Set([null, 'battery-empty', 'fuel-gone', 'power-limit']));
+});
