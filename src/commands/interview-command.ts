@@ -1,14 +1,18 @@
 import { existsSync } from 'node:fs';
 import { resolve as resolvePath } from 'node:path';
 import interview from '#compiled/questions.js';
+import { actNowChoices } from '../faces/act-now-texts';
 import type { Later } from '../faces/door';
 import type { Answers } from '../interview/answers';
 import { begin } from '../interview/begin';
+import { questionAt } from '../interview/relevant';
 import type { Context, State } from '../interview/state';
+import type { Unfinished } from '../interview/unfinished';
 import { homeFileName, nameOfFile } from '../store/home-file';
 import { callName } from './call-name';
 import { mayColor, whyLines } from './choose-face';
 import { DONE, FAILED, INTERRUPTED, WRONG_USAGE } from './exit-codes';
+import type { Outcome } from './finish-with-plan';
 import type { Arguments } from './read-arguments';
 
 /** What one run of the interview keeps in mind: which file, since when. */
@@ -18,6 +22,7 @@ interface Sitting {
   readonly given: string | null;
   asOf: string;
   answers: Answers;
+  unfinished: Unfinished;
 }
 
 /** `lampkeeper [interview] [FILE]`: ask, keep, and write the plan. */
@@ -27,16 +32,24 @@ export async function interviewCommand(args: Arguments): Promise<number> {
     process.stderr.write('interview takes one home file, or none.\n');
     return WRONG_USAGE;
   }
-  const sitting: Sitting = { args, given, asOf: args.asOf ?? today(), answers: {} };
+  let outcome = await sit(args, given);
+  while (outcome.next) outcome = await sit(args, null);
+  return outcome.code;
+}
+
+/** One home, from the first question to its plan or to where it was left. */
+async function sit(args: Arguments, given: string | null): Promise<Outcome> {
+  const asOf = args.asOf ?? today();
+  const sitting: Sitting = { args, given, asOf, answers: {}, unfinished: {} };
   if (given !== null) {
     const failed = await takeUp(sitting, given);
     if (failed !== null) {
       process.stderr.write(`${failed}\n`);
-      return FAILED;
+      return { code: FAILED, next: false };
     }
   }
   const context = contextOf(sitting);
-  const start = begin(context, sitting.answers);
+  const start = begin(context, sitting.answers, sitting.unfinished);
   const state = await ask(sitting, context, start);
   return close(sitting, state);
 }
@@ -53,6 +66,7 @@ async function takeUp(sitting: Sitting, path: string): Promise<string | null> {
   if (!home.ok) return home.says;
   sitting.asOf = home.asOf;
   sitting.answers = { ...home.answers, 'home-name': name };
+  sitting.unfinished = home.unfinished;
   return null;
 }
 
@@ -109,7 +123,7 @@ function fileOf(sitting: Sitting): string | null {
   return typeof name === 'string' ? homeFileName(name) : null;
 }
 
-async function close(sitting: Sitting, state: State): Promise<number> {
+async function close(sitting: Sitting, state: State): Promise<Outcome> {
   sitting.answers = state.answers;
   const file = fileOf(sitting);
   const kept = file !== null && existsSync(file) ? file : null;
@@ -120,16 +134,17 @@ async function close(sitting: Sitting, state: State): Promise<number> {
   switch (state.ending) {
     case 'interrupted':
       process.stderr.write(kept === null ? 'Stopped. Nothing was kept yet.\n' : `Stopped. ${goOn}`);
-      return process.env.npm_lifecycle_event === 'start' ? DONE : INTERRUPTED;
+      return ended(process.env.npm_lifecycle_event === 'start' ? DONE : INTERRUPTED);
     case 'danger':
       process.stderr.write(
-        `Stopped, so that you can deal with it now. Come back when everyone is safe.\n${goOn}`,
+        `${dangerWords(state)}\nStopped, so that you can deal with it now. Come back when everyone is safe.\n${goOn}`,
       );
-      return DONE;
+      return ended(DONE);
     case 'plan': {
       const { finishWithPlan } = await import('./finish-with-plan');
       return finishWithPlan({
         answers: state.answers,
+        unfinished: state.unfinished,
         asOf: sitting.asOf,
         file,
         args: sitting.args,
@@ -137,8 +152,20 @@ async function close(sitting: Sitting, state: State): Promise<number> {
     }
     default:
       process.stderr.write(kept === null ? 'Stopped. Nothing was kept yet.\n' : goOn);
-      return DONE;
+      return ended(DONE);
   }
+}
+
+function ended(code: number): Outcome {
+  return { code, next: false };
+}
+
+/** What to do now, once more: the screen that said it is gone. */
+function dangerWords(state: State): string {
+  const question = questionAt({ interview }, state.at);
+  return actNowChoices(question, state.ticked)
+    .map(({ label, actNow = '' }) => `${label}\n  ${actNow.trim().replaceAll('. ', '.\n  ')}\n`)
+    .join('\n');
 }
 
 /** Today, by the clock of the person at the keyboard, YYYY-MM-DD. */

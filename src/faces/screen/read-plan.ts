@@ -15,8 +15,11 @@ export interface PlanReading {
   readonly color: boolean;
 }
 
+/** How the reader left: to stop, or to begin with the next home. */
+export type Left = 'done' | 'next';
+
 /** Show the summary in a window that scrolls and never overflows. Resolves when the reader leaves it. */
-export async function readPlan({ markdown, stdin, stdout }: PlanReading): Promise<void> {
+export async function readPlan({ markdown, stdin, stdout }: PlanReading): Promise<Left> {
   const leave = takeTerminal({ stdin, stdout });
   const canvas = openCanvas(stdout);
   const linesAt = remember(markdown);
@@ -29,15 +32,16 @@ export async function readPlan({ markdown, stdin, stdout }: PlanReading): Promis
     if (anew) canvas.redraw(made);
     else canvas.draw(made);
   };
-  await new Promise<void>((done) => {
+  const left = await new Promise<Left>((done) => {
     const keyboard = openKeyboard({
       stdin,
       onKeys: (keys) => {
         for (const key of keys) {
-          if (leaves(key)) {
+          const way = leaves(key);
+          if (way !== null) {
             keyboard.close();
             stop();
-            done();
+            done(way);
             return;
           }
           scroll = Math.max(0, scrolled(key, scroll, page));
@@ -50,6 +54,7 @@ export async function readPlan({ markdown, stdin, stdout }: PlanReading): Promis
   });
   canvas.close();
   leave();
+  return left;
 }
 
 /** Lines are made anew only when the width has changed. */
@@ -61,9 +66,12 @@ function remember(markdown: string): (columns: number) => readonly string[] {
   };
 }
 
-function leaves(key: Key): boolean {
-  if (key.name === 'text') return key.text.toLowerCase() === 'q';
-  return ['enter', 'escape', 'ctrl-c', 'ctrl-s'].includes(key.name);
+function leaves(key: Key): Left | null {
+  const letter = key.name === 'text' ? key.text.toLowerCase() : '';
+  if (letter === 'n') return 'next';
+  return letter === 'q' || ['enter', 'escape', 'ctrl-c', 'ctrl-s'].includes(key.name)
+    ? 'done'
+    : null;
 }
 
 function scrolled(key: Key, scroll: number, page: number): number {
@@ -94,7 +102,7 @@ export function planFrame(
   scroll: number,
 ): Frame {
   const foot = wrapText(
-    'Up Down Space read on   Enter or Esc leave (the plan stays in its files)',
+    'Up Down Space read on   Enter or Esc leave (the plan stays in its files)   N next home',
     size.columns,
   );
   const height = frameHeight(size.rows) - foot.length - 1;

@@ -13,9 +13,12 @@ export interface TerminalParts {
 
 /**
  * Take the terminal for a while. Returns the function that gives it back, which also runs
- * by itself when the process ends, crashes or is told to end. It may be called twice.
+ * by itself when the process ends, crashes or is told to end; then `beforeDeath` runs first. It may be called twice.
  */
-export function takeTerminal({ stdin, stdout }: TerminalParts): () => void {
+export function takeTerminal(
+  { stdin, stdout }: TerminalParts,
+  beforeDeath: () => void = () => {},
+): () => void {
   stdout.write(ENTER);
   let taken = true;
   const leave = () => {
@@ -31,6 +34,7 @@ export function takeTerminal({ stdin, stdout }: TerminalParts): () => void {
     }
   };
   const onSignal = (signal: NodeJS.Signals) => {
+    beforeDeath();
     leave();
     process.kill(process.pid, signal);
   };
