@@ -1,5 +1,6 @@
-import { questionAt, relevant } from '../../../interview/relevant';
+import { questionAt } from '../../../interview/relevant';
 import { rowsOf } from '../../../interview/rows';
+import { placeWords } from '../../place-words';
 import { type CutRule, cutLines, fitParts } from '../fit-parts';
 import { footLines } from '../foot';
 import { type Frame, type FrameParts, frameHeight } from '../frame';
@@ -12,7 +13,7 @@ import { windowLines } from '../window-lines';
 export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]): Frame {
   const { context, state, size, glyphs } = parts;
   const question = questionAt(context, state.at);
-  const topic = styled(wrapText(topicWords(parts), width), { dim: true });
+  const topic = styled(wrapText(placeWords(context, state), width), { dim: true });
   const ask = styled(wrapText(question.ask, width), { bold: true });
   const hint = styled(wrapText(question.hint, width));
   const block = rowLines({ rows: rowsOf(context, state), state, question, width });
@@ -40,7 +41,7 @@ export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]
   );
   const tall = (name: string) => heights.get(name)!;
   const blank = (name: string): Line[] => (tall(name) > 0 ? [[]] : []);
-  const rows = windowLines({ ...block, height: tall('rows'), glyphs });
+  const rows = windowLines({ ...block, height: tall('rows'), width, glyphs });
   const head = [
     ...cutLines(topic, tall('topic'), glyphs.cut),
     ...blank('gap-topic'),
@@ -86,13 +87,4 @@ function cutOrder(own: number): CutRule[] {
     ['rows', 1],
     ['ask', 1],
   ];
-}
-
-/** "Section 5 of 14: Water and waste". Sections that have no question for this home are not counted. */
-function topicWords({ context, state }: FrameParts): string {
-  const here = questionAt(context, state.at).topic;
-  const open = new Set(relevant(context, state.answers).map((q) => q.topic));
-  const topics = context.interview.topics.filter((t) => open.has(t.id) || t.id === here);
-  const at = topics.findIndex((t) => t.id === here);
-  return `Section ${at + 1} of ${topics.length}: ${topics[at]?.title ?? ''}`;
 }

@@ -40,7 +40,7 @@ export function checkFrame(parts: FrameParts, width: number, pane: readonly Line
     ...cutLines(head, tall('head'), glyphs.cut),
     ...cutLines(hint, tall('hint'), glyphs.cut),
     ...blank('gap-rows'),
-    ...windowLines({ ...block, height: tall('rows'), glyphs }).lines,
+    ...windowLines({ ...block, height: tall('rows'), width, glyphs }).lines,
     ...cutLines(message, tall('message'), glyphs.cut),
     ...blank('gap-pane'),
     ...pane.slice(0, tall('pane')),
@@ -66,6 +66,7 @@ const CUT_ORDER: readonly CutRule[] = [
 
 function listLines(context: Context, state: State, width: number) {
   const lines: Line[] = [];
+  const starts: number[] = [];
   let [from, to] = [0, 0];
   let topic = '';
   rowsOf(context, state).forEach((row, i) => {
@@ -77,10 +78,11 @@ function listLines(context: Context, state: State, width: number) {
     if (row.kind === 'act' && i > 0) lines.push([]);
     const here = i === state.row;
     const start = lines.length;
+    starts.push(start);
     lines.push(...rowText(state, row, here, width));
     if (here) [from, to] = [start, lines.length - 1];
   });
-  return { lines, from, to };
+  return { lines, starts, from, to };
 }
 
 function headingOf(context: Context, row: Row): string | null {
