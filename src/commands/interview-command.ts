@@ -1,16 +1,15 @@
 import { existsSync } from 'node:fs';
 import { resolve as resolvePath } from 'node:path';
 import interview from '#compiled/questions.js';
-import { actNowChoices } from '../faces/act-now-texts';
 import type { Later } from '../faces/door';
 import type { Answers } from '../interview/answers';
 import { begin } from '../interview/begin';
-import { questionAt } from '../interview/relevant';
 import type { Context, State } from '../interview/state';
 import type { Unfinished } from '../interview/unfinished';
 import { homeFileName, nameOfFile } from '../store/home-file';
 import { callName } from './call-name';
 import { mayColor, whyLines } from './choose-face';
+import { dangerWords } from './danger-words';
 import { DONE, FAILED, INTERRUPTED, WRONG_USAGE } from './exit-codes';
 import type { Outcome } from './finish-with-plan';
 import type { Arguments } from './read-arguments';
@@ -137,7 +136,7 @@ async function close(sitting: Sitting, state: State): Promise<Outcome> {
       return ended(process.env.npm_lifecycle_event === 'start' ? DONE : INTERRUPTED);
     case 'danger':
       process.stderr.write(
-        `${dangerWords(state)}\nStopped, so that you can deal with it now. Come back when everyone is safe.\n${goOn}`,
+        `${dangerWords(state, process.stderr.columns)}\nStopped, so that you can deal with it now. Come back when everyone is safe.\n${goOn}`,
       );
       return ended(DONE);
     case 'plan': {
@@ -158,14 +157,6 @@ async function close(sitting: Sitting, state: State): Promise<Outcome> {
 
 function ended(code: number): Outcome {
   return { code, next: false };
-}
-
-/** What to do now, once more: the screen that said it is gone. */
-function dangerWords(state: State): string {
-  const question = questionAt({ interview }, state.at);
-  return actNowChoices(question, state.ticked)
-    .map(({ label, actNow = '' }) => `${label}\n  ${actNow.trim().replaceAll('. ', '.\n  ')}\n`)
-    .join('\n');
 }
 
 /** Today, by the clock of the person at the keyboard, YYYY-MM-DD. */

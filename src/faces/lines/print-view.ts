@@ -4,7 +4,7 @@ import type { Context, State } from '../../interview/state';
 import { sayUnit, words } from '../../interview/words';
 import { ACT_NOW_TITLE, ACT_NOW_UNSURE, actNowChoices } from '../act-now-texts';
 import { CHECK_TITLE } from '../check-words';
-import { placeWords } from '../place-words';
+import { leftWords, placeWords } from '../place-words';
 import { unsureWords } from '../unsure-words';
 
 /** What to print for the screen as it stands: plain sentences, most important words first, no borders. */
@@ -38,7 +38,7 @@ function askLines(context: Context, state: State): string[] {
     name: 'Type a name',
   }[question.kind];
   return [
-    `${placeWords(context, state)}.`,
+    `${[placeWords(context, state), leftWords(context, state)].filter(Boolean).join('; ')}.`,
     question.ask,
     `Hint: ${question.hint}.`,
     ...choices.map((row, i) => `${i + 1}. ${row.kind === 'choice' ? row.label : ''}`),

@@ -65,9 +65,10 @@ class Screen {
     return this.state;
   }
 
-  /** The terminal is being closed over us: keep what stands in the field. */
-  cutOff(): void {
+  /** We are told to end, or the terminal is closed over us: keep what stands in the field. */
+  async cutOff(): Promise<void> {
     this.happen({ type: 'key', key: { name: 'ctrl-c' } });
+    this.later ??= await this.door.later;
     this.keep();
   }
 

@@ -17,7 +17,7 @@ export interface TerminalParts {
  */
 export function takeTerminal(
   { stdin, stdout }: TerminalParts,
-  beforeDeath: () => void = () => {},
+  beforeDeath: () => Promise<void> = async () => {},
 ): () => void {
   stdout.write(ENTER);
   let taken = true;
@@ -34,9 +34,11 @@ export function takeTerminal(
     }
   };
   const onSignal = (signal: NodeJS.Signals) => {
-    beforeDeath();
-    leave();
-    process.kill(process.pid, signal);
+    const die = () => {
+      leave();
+      process.kill(process.pid, signal);
+    };
+    beforeDeath().then(die, die);
   };
   process.on('exit', leave).on('uncaughtExceptionMonitor', leave);
   for (const signal of DEADLY) process.on(signal, onSignal);
