@@ -1,10 +1,14 @@
 import { questionAt, relevant, stillOpen } from '../interview/relevant';
 import type { Context, State } from '../interview/state';
 
-/** "Section 5 of 13: Water and waste". Sections that have no question for this home are not counted. */
+/**
+ * "Section 5 of 13: Water and waste". Sections that have no question for this home are not counted, judged as if
+ * every open question were answered "not sure".
+ */
 export function placeWords(context: Context, { at, answers }: State): string {
   const here = questionAt(context, at).topic;
-  const open = new Set(relevant(context, answers).map((q) => q.topic));
+  const asked = [...relevant(context, answers), ...stillOpen(context, answers)];
+  const open = new Set(asked.map((q) => q.topic));
   const topics = context.interview.topics.filter((t) => open.has(t.id) || t.id === here);
   const index = topics.findIndex((t) => t.id === here);
   return `Section ${index + 1} of ${topics.length}: ${topics[index]?.title ?? ''}`;

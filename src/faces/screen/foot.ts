@@ -22,10 +22,14 @@ function footWords(context: Context, state: State, question: Question): string[]
     case 'act-now':
       return ['Up Down read and move', 'Enter choose', 'Esc back', 'Ctrl+S save and stop'];
     case 'check':
-      return ['Enter change', 'Left Right section', 'Esc back', 'Ctrl+S save and stop'];
+      return [checkEnter(context, state), 'Left Right section', 'Esc back', 'Ctrl+S save and stop'];
     case 'ask':
       return [askEnter(context, state, question), ...ASK_ALWAYS];
   }
+}
+
+function checkEnter(context: Context, state: State): string {
+  return rowsOf(context, state)[state.row]?.kind === 'answer' ? 'Enter change' : 'Enter choose';
 }
 
 function askEnter(context: Context, state: State, question: Question): string {

@@ -1,7 +1,8 @@
 import type { Key } from '../../interview/key';
+import { flow } from './foot';
 import { type Frame, frameHeight } from './frame';
 import { openKeyboard } from './keys/open-keyboard';
-import { widthOf, wrapText } from './line';
+import { widthOf } from './line';
 import { openCanvas } from './open-canvas';
 import { planLines } from './plan-lines';
 import { scrollLines } from './scroll-lines';
@@ -101,10 +102,7 @@ export function planFrame(
   size: { columns: number; rows: number },
   scroll: number,
 ): Frame {
-  const foot = wrapText(
-    'Up Down Space read on   Enter or Esc leave (the plan stays in its files)   N next home',
-    size.columns,
-  );
+  const foot = flow(KEYS, size.columns, '   ');
   const height = frameHeight(size.rows) - foot.length - 1;
   const lines = text.map((line) => [{ text: line }]);
   const { lines: shown, place, maxScroll } = scrollLines({ lines, height, scroll });
@@ -123,3 +121,10 @@ export function planFrame(
 function clip(text: string, columns: number): string {
   return widthOf(text) <= columns ? text : text.slice(0, columns);
 }
+
+const KEYS = [
+  'Up Down Space read on',
+  'Enter or Esc leave',
+  'N next home',
+  '(the plan stays in its files)',
+];
