@@ -9,7 +9,6 @@ import type { Unfinished } from '../interview/unfinished';
 import { homeFileName, nameOfFile } from '../store/home-file';
 import { callName } from './call-name';
 import { mayColor, whyLines } from './choose-face';
-import { dangerWords } from './danger-words';
 import { DONE, FAILED, INTERRUPTED, WRONG_USAGE } from './exit-codes';
 import type { Outcome } from './finish-with-plan';
 import type { Arguments } from './read-arguments';
@@ -94,7 +93,7 @@ async function ask(sitting: Sitting, context: Context, start: State): Promise<St
   const { stdin, stdout, env } = process;
   const color = mayColor(env, sitting.args.color);
   const door = { context, start, later: later(sitting), color, stdin, stdout };
-  if (whyLines({ env, stdin, stdout, plain: sitting.args.plain }) !== null) {
+  if (whyScreenless(sitting) !== null) {
     const { runLines } = await import('../faces/lines/run-lines');
     return runLines(door);
   }
@@ -135,8 +134,9 @@ async function close(sitting: Sitting, state: State): Promise<Outcome> {
       process.stderr.write(kept === null ? 'Stopped. Nothing was kept yet.\n' : `Stopped. ${goOn}`);
       return ended(process.env.npm_lifecycle_event === 'start' ? DONE : INTERRUPTED);
     case 'danger':
+      if (whyScreenless(sitting) === null) await repeatDanger(state);
       process.stderr.write(
-        `${dangerWords(state, process.stderr.columns)}\nStopped, so that you can deal with it now. Come back when everyone is safe.\n${goOn}`,
+        `Stopped, so that you can deal with it now. Come back when everyone is safe.\n${goOn}`,
       );
       return ended(DONE);
     case 'plan': {
@@ -153,6 +153,17 @@ async function close(sitting: Sitting, state: State): Promise<Outcome> {
       process.stderr.write(kept === null ? 'Stopped. Nothing was kept yet.\n' : goOn);
       return ended(DONE);
   }
+}
+
+function whyScreenless({ args }: Sitting): string | null {
+  const { stdin, stdout, env } = process;
+  return whyLines({ env, stdin, stdout, plain: args.plain });
+}
+
+/** The screen that said what to do is gone: it is printed once more. */
+async function repeatDanger(state: State): Promise<void> {
+  const { dangerWords } = await import('./danger-words');
+  process.stderr.write(`${dangerWords(state, process.stderr.columns)}\n`);
 }
 
 function ended(code: number): Outcome {

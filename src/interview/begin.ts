@@ -2,6 +2,7 @@ import { exactQuantity } from '../quantity/exact-quantity';
 import { type Answer, type Answers, NOT_SURE } from './answers';
 import type { Question } from './question';
 import { offered, questionAt, relevant } from './relevant';
+import { sayAnswer } from './say-answer';
 import type { Context, State } from './state';
 import { fieldOf } from './text-field';
 import type { Unfinished } from './unfinished';
@@ -47,7 +48,7 @@ export function show(context: Context, state: State, id: string): State {
     field: fieldOf(typeof begun === 'string' ? begun : typedFor(question, answer)),
     ticked: Array.isArray(begun) ? begun : Array.isArray(answer) ? answer : [],
     row: begun === undefined ? rowFor(context, fresh, question, answer) : 0,
-    ...(begun === undefined ? {} : { notice: words.begun }),
+    ...(begun === undefined ? {} : { notice: words.begun(sayAnswer(question, begun)) }),
   };
 }
 

@@ -21,7 +21,9 @@ export function goOn(context: Context, state: State): State {
     .filter((id) => id !== undefined)
     .sort((a, b) => order.indexOf(a) - order.indexOf(b))[0];
   if (next === undefined) return { ...toCheck(context, state), row: 0 };
-  const trail = [...state.trail, state.at];
+  // What was answered at an earlier sitting is passed over, but the way back leads through it.
+  const passed = order.slice(here + 1, Math.max(here + 1, order.indexOf(next)));
+  const trail = [...state.trail, state.at, ...passed];
   const rest = next === nearest ? ahead.slice(0, -1) : ahead;
   return show(context, { ...state, trail, ahead: rest }, next);
 }

@@ -14,7 +14,7 @@ export const words = {
   understood: (note: string) => `We read that as ${note}.`,
   readFirst: 'Read this first, then choose one of these two lines',
   chooseOne: 'Go down to the line you choose, then press Enter.',
-  begun: 'You began this before and did not enter it. Enter takes it as it stands.',
+  begun: (said: string) => `You began this before and did not enter it: ${said}.`,
   nameToSave: 'Then your answers can be saved under it. Ctrl+C leaves at once.',
   tickFirst: (line: number) =>
     `Nothing is ticked yet. Press Space to tick a line (now line ${line}), then Enter to go on.`,

@@ -92,6 +92,15 @@ describe('a number that was typed and not entered', () => {
     expect(list).toMatchObject({ view: 'ask', at: 'well-watts', field: { text: '90' } });
   });
 
+  test('leads back one question at the next sitting too', () => {
+    const next = again(run([press('ctrl-s')], atWaste));
+    expect(next.at).toBe('waste');
+    expect(run([press('escape')], next)).toMatchObject({ at: 'well-watts' });
+    const twice = run([press('escape'), press('escape')], next);
+    expect(twice.at).toBe('water-source');
+    expect(run([answer('well'), answer(900)], twice).at).toBe('waste');
+  });
+
   test('does not stand in for an answer that was given', () => {
     const changed = run([press('escape'), press('ctrl-u'), type('80'), press('ctrl-c')], atWaste);
     expect(changed.answers['well-watts']).toBe(900);

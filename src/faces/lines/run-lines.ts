@@ -65,7 +65,9 @@ class Lines {
 
   private happen(event: Event): void {
     const before = this.state;
-    this.state = reduce(this.door.context, before, event);
+    const after = reduce(this.door.context, before, event);
+    // A line that was refused is gone once a new one is typed: nothing of it waits in a field.
+    this.state = after.error === null ? after : { ...after, field: before.field };
     this.keep();
     const { error, notice, ending } = this.state;
     if (notice !== null && notice !== before.notice) this.print([`Noted: ${notice}`]);
