@@ -1,4 +1,5 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdtempSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
@@ -6,6 +7,7 @@ import type { OpenTerminal } from './open-terminal';
 import { terminalsOf } from './terminals-of';
 
 const program = fileURLToPath(new URL('../../src/bin/lampkeeper.mjs', import.meta.url));
+const household = fileURLToPath(new URL('../households/mill-lane.home.yaml', import.meta.url));
 const FIRST = 'Is anything dangerous at home right now?';
 const NAME = 'What short name';
 const PEOPLE = 'How many people';
@@ -91,6 +93,22 @@ describe('the program itself, through a pseudo-terminal', () => {
     again.press('1 \r');
     await again.shows('[ 12 ');
     expect(again.text()).toContain('You began this before');
+  });
+
+  it('begins with the next home from the last screen', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-pty-'));
+    copyFileSync(household, join(folder, 'kim.home.yaml'));
+    const terminal = await start({ args: ['kim.home.yaml'], folder });
+    // The last line of a question opens the list; its first line writes the plan.
+    terminal.press('1 \r\x1b[A\r');
+    await terminal.shows('Check your answers');
+    terminal.press('\r');
+    await terminal.shows('N next home');
+    terminal.press('n');
+    await terminal.shows(FIRST);
+    terminal.press('1 \r');
+    await terminal.shows(NAME);
+    expect(existsSync(join(folder, 'kim.plan.md'))).toBe(true);
   });
 
   it('draws no color with NO_COLOR, and asks line by line where CI is set', async () => {
