@@ -73,10 +73,15 @@ function contextOf(sitting: Sitting): Context {
   return {
     interview,
     short: sitting.args.short,
-    nameProblem: (name) =>
-      taken(name)
+    nameProblem: (name) => {
+      const { given } = sitting;
+      if (given !== null && name !== nameOfFile(given).toLowerCase()) {
+        return `This home is named after its file, ${given}. Rename the file when you have stopped.`;
+      }
+      return taken(name)
         ? `A home called "${name}" is in this folder already. Type another name; or stop, and go on with it by: ${callName(process.env)} ${homeFileName(name)}`
-        : null,
+        : null;
+    },
     spareName: () => {
       const free = ['my-home', ...Array.from({ length: 98 }, (_, i) => `my-home-${i + 2}`)];
       return free.find((name) => !taken(name)) ?? 'my-home-100';

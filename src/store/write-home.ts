@@ -1,3 +1,4 @@
+import { rmSync } from 'node:fs';
 import { Document, Scalar, stringify, YAMLMap } from 'yaml';
 import type { Answer, Answers } from '../interview/answers';
 import type { Interview } from '../interview/question';
@@ -55,6 +56,16 @@ function quoted(text: string): Scalar {
   const scalar = new Scalar(text);
   scalar.type = Scalar.QUOTE_DOUBLE;
   return scalar;
+}
+
+/** Take a home file of this sitting away. A sentence that says what to do when that failed, else null. */
+export function removeHome(path: string): string | null {
+  try {
+    rmSync(path, { force: true });
+    return null;
+  } catch (error) {
+    return saySystemError(error, 'remove', path);
+  }
 }
 
 /** Keep the answers on disk, readable by the owner only. A sentence that says what to do when it failed, else null. */

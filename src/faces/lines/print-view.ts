@@ -3,7 +3,7 @@ import { type Row, rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
 import { sayUnit, words } from '../../interview/words';
 import { ACT_NOW_TITLE, ACT_NOW_UNSURE, actNowChoices } from '../act-now-texts';
-import { CHECK_TITLE } from '../check-words';
+import { CHECK_TITLE, openWords } from '../check-words';
 import { leftWords, placeWords } from '../place-words';
 import { unsureWords } from '../unsure-words';
 
@@ -21,6 +21,7 @@ export function printView(context: Context, state: State): string[] {
     case 'check':
       return [
         CHECK_TITLE,
+        ...[openWords(context, state.answers) ?? []].flat(),
         'Type write to write the plan, list to hear your answers, a number to change one, or stop.',
       ];
   }

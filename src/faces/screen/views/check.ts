@@ -2,7 +2,7 @@ import { NOT_SURE } from '../../../interview/answers';
 import { questionAt } from '../../../interview/relevant';
 import { type Row, rowsOf } from '../../../interview/rows';
 import type { Context, State } from '../../../interview/state';
-import { CHECK_HINT, CHECK_TITLE } from '../../check-words';
+import { CHECK_TITLE, checkHint } from '../../check-words';
 import { type CutRule, cutLines, fitParts } from '../fit-parts';
 import { footLines } from '../foot';
 import { type Frame, type FrameParts, frameHeight } from '../frame';
@@ -15,7 +15,7 @@ import { windowLines } from '../window-lines';
 export function checkFrame(parts: FrameParts, width: number, pane: readonly Line[]): Frame {
   const { context, state, size, glyphs } = parts;
   const head = styled(wrapText(CHECK_TITLE, width), { bold: true });
-  const hint = styled(wrapText(CHECK_HINT, width));
+  const hint = styled(wrapText(checkHint(context, state), width));
   const block = listLines(context, state, width);
   const message = messageLines(state, width);
   const foot = footLines(context, state, questionAt(context, state.at), width);
