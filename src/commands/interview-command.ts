@@ -79,7 +79,7 @@ function contextOf(sitting: Sitting): Context {
         return `This home is named after its file, ${given}. Rename the file when you have stopped.`;
       }
       return taken(name)
-        ? `A home called "${name}" is in this folder already. Type another name; or stop, and go on with it by: ${callName(process.env)} ${homeFileName(name)}`
+        ? `A home called "${name}" is in this folder already; "${callName(process.env)} ${homeFileName(name)}" goes on with it. Type another name here.`
         : null;
     },
     spareName: () => {

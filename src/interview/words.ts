@@ -15,7 +15,7 @@ export const words = {
   readFirst: 'Read this first, then choose one of these two lines',
   chooseOne: 'Go down to the line you choose, then press Enter.',
   begun: (said: string) => `You began this before and did not enter it: ${said}.`,
-  nameToSave: 'Then your answers can be saved under it. Ctrl+C leaves at once.',
+  nameToSave: 'Nothing can be saved under this one. Ctrl+C stops at once.',
   tickFirst: (line: number) =>
     `Nothing is ticked yet. Press Space to tick a line (now line ${line}), then Enter to go on.`,
   tickOrLeave: (line: number) =>

@@ -39,7 +39,7 @@ describe('leaving at the name', () => {
   test.each(['no/slash', 'taken'])('Ctrl+S says why "%s" cannot be, and stays', (name) => {
     const state = run([type(name), press('ctrl-s')], atName);
     expect(state).toMatchObject({ ending: null, at: 'home-name', field: { text: name } });
-    expect(state.error).toMatch(/Then your answers can be saved/);
+    expect(state.error).toMatch(/Nothing can be saved under this one/);
     expect(run([press('ctrl-c')], state).ending).toBe('interrupted');
   });
 
