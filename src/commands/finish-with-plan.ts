@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { dirname } from 'node:path';
 import interview from '#compiled/questions.js';
 import type { Answers } from '../interview/answers';
+import type { Unfinished } from '../interview/unfinished';
 import { makePlan } from '../plan/make-plan';
 import { planMarkdown } from '../plan/to-markdown';
 import { homeFileName, nameOfFile } from '../store/home-file';
@@ -13,35 +14,43 @@ import { DONE, FAILED } from './exit-codes';
 import { planPapers } from './plan-papers';
 import type { Arguments } from './read-arguments';
 
+/** How it went, and whether another home is to follow. */
+export interface Outcome {
+  readonly code: number;
+  readonly next: boolean;
+}
+
 interface Finished {
   readonly answers: Answers;
+  readonly unfinished: Unfinished;
   readonly asOf: string;
   readonly file: string | null;
   readonly args: Arguments;
 }
 
 /** Write the papers, show the summary, and say where everything is. */
-export async function finishWithPlan({ answers, asOf, file, args }: Finished): Promise<number> {
+export async function finishWithPlan(finished: Finished): Promise<Outcome> {
+  const { answers, asOf, file, args } = finished;
   const home = file ?? homeFileName('my-home');
   const name = nameOfFile(home);
-  const unsaved = saveHome(home, interview, answers, asOf);
+  const unsaved = saveHome(home, interview, finished);
   const plan = makePlan(interview, { ...answers, 'home-name': name }, asOf);
   const markdown = planMarkdown(plan);
   const written = writeBeside(dirname(home), name, plan, args.force);
-  await show(markdown, args);
+  const next = await show(markdown, args);
   if (unsaved !== null) process.stderr.write(`${unsaved}\n`);
   if (!written.ok) {
     process.stderr.write(`${written.says}\nThe plan is printed here instead:\n`);
     process.stdout.write(markdown);
-    return FAILED;
+    return { code: FAILED, next };
   }
   const call = callName(process.env);
   const names = [home, ...written.paths].filter((path) => existsSync(path));
   process.stderr.write(`Your papers:\n${names.map((path) => `  ${path}\n`).join('')}`);
   process.stderr.write(
-    `To make the plan again: ${call} plan ${home}\nTo change an answer: ${call} ${home}\n`,
+    `To make the plan again: ${call} plan ${home}\nTo change an answer: ${call} ${home}\nFor another home: ${call}\n`,
   );
-  return unsaved === null ? DONE : FAILED;
+  return { code: unsaved === null ? DONE : FAILED, next };
 }
 
 /** Never over a file that is not ours as we wrote it: then the plan takes the next free name. */
@@ -60,12 +69,14 @@ function writeBeside(
   return last;
 }
 
-async function show(markdown: string, args: Arguments): Promise<void> {
+/** True when the reader wants to begin another home right away. */
+async function show(markdown: string, args: Arguments): Promise<boolean> {
   const { stdin, stdout, env } = process;
   if (whyLines({ env, stdin, stdout, plain: args.plain }) !== null) {
     process.stdout.write(markdown);
-    return;
+    return false;
   }
   const { readPlan } = await import('../faces/screen/read-plan');
-  await readPlan({ markdown, stdin, stdout, color: mayColor(env, args.color) });
+  const left = await readPlan({ markdown, stdin, stdout, color: mayColor(env, args.color) });
+  return left === 'next';
 }

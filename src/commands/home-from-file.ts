@@ -1,5 +1,6 @@
 import interview from '#compiled/questions.js';
 import type { Answers } from '../interview/answers';
+import type { Unfinished } from '../interview/unfinished';
 import { sayFault } from '../store/home-file';
 import { isDay, readHome } from '../store/read-home';
 
@@ -7,7 +8,12 @@ import { isDay, readHome } from '../store/read-home';
 export const TABLES_AS_OF = '2026-11-25';
 
 export type FileHome =
-  | { readonly ok: true; readonly answers: Answers; readonly asOf: string }
+  | {
+      readonly ok: true;
+      readonly answers: Answers;
+      readonly unfinished: Unfinished;
+      readonly asOf: string;
+    }
   | { readonly ok: false; readonly says: string };
 
 /** A home file for a command: its answers and day, or every fault in it as text. */
@@ -17,5 +23,6 @@ export function homeFromFile(path: string, asOf: string | null): FileHome {
   }
   const read = readHome(path, interview);
   if (!read.ok) return { ok: false, says: read.faults.map((f) => sayFault(path, f)).join('\n') };
-  return { ok: true, answers: read.answers, asOf: asOf ?? read.asOf ?? TABLES_AS_OF };
+  const { answers, unfinished } = read;
+  return { ok: true, answers, unfinished, asOf: asOf ?? read.asOf ?? TABLES_AS_OF };
 }

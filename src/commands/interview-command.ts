@@ -5,10 +5,12 @@ import type { Later } from '../faces/door';
 import type { Answers } from '../interview/answers';
 import { begin } from '../interview/begin';
 import type { Context, State } from '../interview/state';
+import type { Unfinished } from '../interview/unfinished';
 import { homeFileName, nameOfFile } from '../store/home-file';
 import { callName } from './call-name';
 import { mayColor, whyLines } from './choose-face';
 import { DONE, FAILED, INTERRUPTED, WRONG_USAGE } from './exit-codes';
+import type { Outcome } from './finish-with-plan';
 import type { Arguments } from './read-arguments';
 
 /** What one run of the interview keeps in mind: which file, since when. */
@@ -18,6 +20,7 @@ interface Sitting {
   readonly given: string | null;
   asOf: string;
   answers: Answers;
+  unfinished: Unfinished;
 }
 
 /** `lampkeeper [interview] [FILE]`: ask, keep, and write the plan. */
@@ -27,16 +30,24 @@ export async function interviewCommand(args: Arguments): Promise<number> {
     process.stderr.write('interview takes one home file, or none.\n');
     return WRONG_USAGE;
   }
-  const sitting: Sitting = { args, given, asOf: args.asOf ?? today(), answers: {} };
+  let outcome = await sit(args, given);
+  while (outcome.next) outcome = await sit(args, null);
+  return outcome.code;
+}
+
+/** One home, from the first question to its plan or to where it was left. */
+async function sit(args: Arguments, given: string | null): Promise<Outcome> {
+  const asOf = args.asOf ?? today();
+  const sitting: Sitting = { args, given, asOf, answers: {}, unfinished: {} };
   if (given !== null) {
     const failed = await takeUp(sitting, given);
     if (failed !== null) {
       process.stderr.write(`${failed}\n`);
-      return FAILED;
+      return { code: FAILED, next: false };
     }
   }
   const context = contextOf(sitting);
-  const start = begin(context, sitting.answers);
+  const start = begin(context, sitting.answers, sitting.unfinished);
   const state = await ask(sitting, context, start);
   return close(sitting, state);
 }
@@ -53,6 +64,7 @@ async function takeUp(sitting: Sitting, path: string): Promise<string | null> {
   if (!home.ok) return home.says;
   sitting.asOf = home.asOf;
   sitting.answers = { ...home.answers, 'home-name': name };
+  sitting.unfinished = home.unfinished;
   return null;
 }
 
@@ -61,10 +73,15 @@ function contextOf(sitting: Sitting): Context {
   return {
     interview,
     short: sitting.args.short,
-    nameProblem: (name) =>
-      taken(name)
-        ? `A home called "${name}" is in this folder already. Type another name; or stop, and go on with it by: ${callName(process.env)} ${homeFileName(name)}`
-        : null,
+    nameProblem: (name) => {
+      const { given } = sitting;
+      if (given !== null && name !== nameOfFile(given).toLowerCase()) {
+        return `This home is named after its file, ${given}. Rename the file when you have stopped.`;
+      }
+      return taken(name)
+        ? `A home called "${name}" is in this folder already; "${callName(process.env)} ${homeFileName(name)}" goes on with it. Type another name here.`
+        : null;
+    },
     spareName: () => {
       const free = ['my-home', ...Array.from({ length: 98 }, (_, i) => `my-home-${i + 2}`)];
       return free.find((name) => !taken(name)) ?? 'my-home-100';
@@ -81,7 +98,7 @@ async function ask(sitting: Sitting, context: Context, start: State): Promise<St
   const { stdin, stdout, env } = process;
   const color = mayColor(env, sitting.args.color);
   const door = { context, start, later: later(sitting), color, stdin, stdout };
-  if (whyLines({ env, stdin, stdout, plain: sitting.args.plain }) !== null) {
+  if (whyScreenless(sitting) !== null) {
     const { runLines } = await import('../faces/lines/run-lines');
     return runLines(door);
   }
@@ -109,7 +126,7 @@ function fileOf(sitting: Sitting): string | null {
   return typeof name === 'string' ? homeFileName(name) : null;
 }
 
-async function close(sitting: Sitting, state: State): Promise<number> {
+async function close(sitting: Sitting, state: State): Promise<Outcome> {
   sitting.answers = state.answers;
   const file = fileOf(sitting);
   const kept = file !== null && existsSync(file) ? file : null;
@@ -120,16 +137,18 @@ async function close(sitting: Sitting, state: State): Promise<number> {
   switch (state.ending) {
     case 'interrupted':
       process.stderr.write(kept === null ? 'Stopped. Nothing was kept yet.\n' : `Stopped. ${goOn}`);
-      return process.env.npm_lifecycle_event === 'start' ? DONE : INTERRUPTED;
+      return ended(process.env.npm_lifecycle_event === 'start' ? DONE : INTERRUPTED);
     case 'danger':
+      if (whyScreenless(sitting) === null) await repeatDanger(state);
       process.stderr.write(
         `Stopped, so that you can deal with it now. Come back when everyone is safe.\n${goOn}`,
       );
-      return DONE;
+      return ended(DONE);
     case 'plan': {
       const { finishWithPlan } = await import('./finish-with-plan');
       return finishWithPlan({
         answers: state.answers,
+        unfinished: state.unfinished,
         asOf: sitting.asOf,
         file,
         args: sitting.args,
@@ -137,8 +156,23 @@ async function close(sitting: Sitting, state: State): Promise<number> {
     }
     default:
       process.stderr.write(kept === null ? 'Stopped. Nothing was kept yet.\n' : goOn);
-      return DONE;
+      return ended(DONE);
   }
+}
+
+function whyScreenless({ args }: Sitting): string | null {
+  const { stdin, stdout, env } = process;
+  return whyLines({ env, stdin, stdout, plain: args.plain });
+}
+
+/** The screen that said what to do is gone: it is printed once more. */
+async function repeatDanger(state: State): Promise<void> {
+  const { dangerWords } = await import('./danger-words');
+  process.stderr.write(`${dangerWords(state, process.stderr.columns)}\n`);
+}
+
+function ended(code: number): Outcome {
+  return { code, next: false };
 }
 
 /** Today, by the clock of the person at the keyboard, YYYY-MM-DD. */

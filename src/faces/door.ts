@@ -1,11 +1,12 @@
 import type { Answers } from '../interview/answers';
 import type { Context, State } from '../interview/state';
+import type { Unfinished } from '../interview/unfinished';
 import type { Draft } from '../plan/draft';
 
 /** What is loaded after the first question stands on the screen. */
 export interface Later {
-  /** Keep the answers on disk. A sentence that says what to do when that failed, else null. */
-  save(answers: Answers): string | null;
+  /** Keep the answers, and what was begun, on disk. A sentence that says what to do when that failed, else null. */
+  save(answers: Answers, unfinished: Unfinished): string | null;
   /** What the answers add up to so far. */
   weigh(answers: Answers): Draft;
 }

@@ -2,23 +2,29 @@ import { exactQuantity } from '../quantity/exact-quantity';
 import { type Answer, type Answers, NOT_SURE } from './answers';
 import type { Question } from './question';
 import { offered, questionAt, relevant } from './relevant';
+import { sayAnswer } from './say-answer';
 import type { Context, State } from './state';
 import { fieldOf } from './text-field';
+import type { Unfinished } from './unfinished';
+import { words } from './words';
 
 /** The interview at its start. Triage comes first, whatever was answered before. */
-export function begin(context: Context, answers: Answers): State {
+export function begin(context: Context, answers: Answers, unfinished: Unfinished = {}): State {
   const { 'now-danger': _, ...kept } = answers;
+  const { 'now-danger': __, ...begun } = unfinished;
   const first = relevant(context, kept)[0]!;
-  return show(context, { ...blank, answers: kept, at: first.id }, first.id);
+  return show(context, { ...blank, answers: kept, unfinished: begun, at: first.id }, first.id);
 }
 
 const blank: State = {
   answers: {},
+  unfinished: {},
   at: '',
   view: 'ask',
   trail: [],
   ahead: [],
   fromCheck: false,
+  leftOpen: [],
   field: fieldOf(''),
   row: 0,
   ticked: [],
@@ -30,21 +36,24 @@ const blank: State = {
   ending: null,
 };
 
-/** Put a question on the screen, filled in with the answer it has. */
+/** Put a question on the screen, filled in with what stood unfinished in it, else with the answer it has. */
 export function show(context: Context, state: State, id: string): State {
   const question = questionAt(context, id);
   const answer = state.answers[id];
+  const begun = state.unfinished[id];
   const fresh: State = { ...state, at: id, view: 'ask', digits: '', error: null, unusual: null };
   return {
     ...fresh,
     scroll: 0,
-    field: fieldOf(typedFor(question, answer)),
-    ticked: Array.isArray(answer) ? answer : [],
-    row: rowFor(context, fresh, question, answer),
+    field: fieldOf(typeof begun === 'string' ? begun : typedFor(question, answer)),
+    ticked: Array.isArray(begun) ? begun : Array.isArray(answer) ? answer : [],
+    row: begun === undefined ? rowFor(context, fresh, question, answer) : 0,
+    ...(begun === undefined ? {} : { notice: words.begun(sayAnswer(question, begun)) }),
   };
 }
 
-function typedFor(question: Question, answer: Answer | undefined): string {
+/** What stands in the field of a question with this answer. */
+export function typedFor(question: Question, answer: Answer | undefined): string {
   if (answer === undefined || answer === NOT_SURE || Array.isArray(answer)) return '';
   if (typeof answer === 'number') return exactQuantity(answer, question.unit ?? 'count');
   return question.choices === undefined ? String(answer) : '';

@@ -38,7 +38,8 @@ export function outside(question: Question, value: number): string | null {
   const [low, high] = question.possible!;
   const unit = question.unit!;
   if (value < low || value > high) {
-    return words.outOfRange(question.says, formatQuantity(low, unit), formatQuantity(high, unit));
+    const say = question.nameplate === true ? words.labelOutOfRange : words.outOfRange;
+    return say(question.says, formatQuantity(low, unit), formatQuantity(high, unit));
   }
   const whole = question.decimals !== true && ['count', 'people', 'year'].includes(unit);
   return whole && !Number.isInteger(value) ? words.wholeNumber(question.says) : null;

@@ -9,6 +9,12 @@ export function relevant(context: Context, answers: State['answers']): Question[
   return asked(context).filter((q) => q.when === undefined || holds(q.when, known));
 }
 
+/** What is still to be answered, judged as if each open question were answered "not sure". */
+export function stillOpen(context: Context, answers: State['answers']): Question[] {
+  const known = resolve(asked(context), answers, 'assume');
+  return asked(context).filter((q) => known.has(q.id) && answers[q.id] === undefined);
+}
+
 /** Every question this kind of interview may ask. */
 export function asked({ interview, short }: Context): readonly Question[] {
   if (!short) return interview.questions;
@@ -21,7 +27,7 @@ export function offered(context: Context, state: State, question: Question): Cho
   return (question.choices ?? []).filter((c) => c.when === undefined || holds(c.when, known));
 }
 
-export function questionAt(context: Context, id: string): Question {
+export function questionAt(context: Pick<Context, 'interview'>, id: string): Question {
   const found = context.interview.questions.find((q) => q.id === id);
   if (found === undefined) throw new RangeError(`no question is called ${id}`);
   return found;

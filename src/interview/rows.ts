@@ -12,6 +12,7 @@ export type Act =
   | 'draft'
   | 'yes'
   | 'again'
+  | 'read'
   | 'go-on'
   | 'stop-now'
   | 'write';
@@ -72,7 +73,9 @@ function actNowRows(question: Question, state: State): Row[] {
   const goOn = act('go-on', words.goOn);
   const stop = act('stop-now', words.stopNow);
   const urgent = question.choices?.some((c) => c.stopFirst && state.ticked.includes(c.id));
-  return urgent || state.ticked.length === 0 ? [stop, goOn] : [goOn, stop];
+  if (!urgent && state.ticked.length > 0) return [goOn, stop];
+  // A key too many must neither stop the sitting nor pass over the warning.
+  return [act('read', words.readFirst), stop, goOn];
 }
 
 function checkRows(context: Context, state: State): Row[] {

@@ -1,6 +1,7 @@
 import type { Answers } from './answers';
 import type { Interview } from './question';
 import type { TextField } from './text-field';
+import type { Unfinished } from './unfinished';
 
 /** What the interview needs to know of the world, handed in by `main`. */
 export interface Context {
@@ -20,6 +21,8 @@ export type Ending = 'saved' | 'interrupted' | 'plan' | 'danger';
 
 export interface State {
   readonly answers: Answers;
+  /** What was typed or ticked and not entered, by question. */
+  readonly unfinished: Unfinished;
   /** Id of the question on screen, or last on screen. */
   readonly at: string;
   readonly view: View;
@@ -27,8 +30,10 @@ export interface State {
   readonly trail: readonly string[];
   /** Questions left behind by going back, nearest last: the way forward again. */
   readonly ahead: readonly string[];
-  /** The question was opened from the list of answers. */
+  /** The question was opened from the list of answers, to change its answer. */
   readonly fromCheck: boolean;
+  /** What was unanswered when a question was opened from the list. */
+  readonly leftOpen: readonly string[];
   readonly field: TextField;
   /** Highlighted row. */
   readonly row: number;

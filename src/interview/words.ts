@@ -12,7 +12,14 @@ export const words = {
   stopNow: 'Stop here and deal with it now',
   writePlan: 'Write my plan',
   understood: (note: string) => `We read that as ${note}.`,
-  tickFirst: 'Press Space to tick a line, then Enter to go on.',
+  readFirst: 'Read this first, then choose one of these two lines',
+  chooseOne: 'Go down to the line you choose, then press Enter.',
+  begun: (said: string) => `You began this before and did not enter it: ${said}.`,
+  nameToSave: 'Nothing can be saved under this one. Ctrl+C stops at once.',
+  tickFirst: (line: number) =>
+    `Nothing is ticked yet. Press Space to tick a line (now line ${line}), then Enter to go on.`,
+  tickOrLeave: (line: number) =>
+    `Line ${line} is not ticked. Press Space to tick it; press Enter again to go on without it.`,
   firstQuestion: 'This is the first question, so there is nothing to go back to.',
   empty: {
     number: (says: string, unit: string) =>
@@ -25,7 +32,9 @@ export const words = {
   otherUnit: (typed: string, unit: string) =>
     `"${typed}" is in another unit. Type the number in ${unit}.`,
   outOfRange: (says: string, low: string, high: string) =>
-    `"${says}" must be between ${low} and ${high}. Check the label or the unit, and type it again.`,
+    `"${says}" must be between ${low} and ${high}. Type a number in that range.`,
+  labelOutOfRange: (says: string, low: string, high: string) =>
+    `"${says}" must be between ${low} and ${high}. Check the number and the unit on the label, and type it again.`,
   wholeNumber: (says: string) => `Type a whole number for "${says}".`,
   noSuchLine: (typed: string) =>
     `No line here has the number ${typed}. Choose one with Up and Down, then press Enter.`,

@@ -1,6 +1,8 @@
 /** First key of a home file, with the version of its form. */
 export const HOME_KEY = 'lampkeeperHome';
 export const HOME_VERSION = 1;
+/** Key of what was typed or ticked and not entered. */
+export const UNFINISHED_KEY = 'unfinished';
 /** A home file is a page or two; anything much larger is something else. */
 export const MOST_BYTES = 1_000_000;
 

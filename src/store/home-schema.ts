@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { NOT_SURE } from '../interview/answers';
 import type { Interview, Question } from '../interview/question';
 import { sayUnit } from '../interview/words';
-import { HOME_KEY, HOME_VERSION } from './home-file';
+import { HOME_KEY, HOME_VERSION, UNFINISHED_KEY } from './home-file';
 
 /** The form of a home file, question by question with its wording and unit. */
 export function homeSchema(interview: Interview) {
@@ -19,6 +19,10 @@ export function homeSchema(interview: Interview) {
     answers: z
       .strictObject(answers)
       .describe('Answers by question. What is missing counts as "not sure".'),
+    [UNFINISHED_KEY]: z
+      .record(z.string(), z.union([z.string(), z.array(z.string())]))
+      .describe('Typed or ticked and not entered yet. No answers: the plan does not count them.')
+      .optional(),
   });
 }
 

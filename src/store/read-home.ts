@@ -3,12 +3,19 @@ import { isMap, isScalar, isSeq, LineCounter, type Node, type Pair, parseDocumen
 import { type Answer, NOT_SURE } from '../interview/answers';
 import { checkTyped, outside } from '../interview/check-answer';
 import type { Interview, Question } from '../interview/question';
+import type { Unfinished } from '../interview/unfinished';
 import { parseQuantity } from '../quantity/parse-quantity';
-import { type Fault, HOME_KEY, HOME_VERSION, MOST_BYTES } from './home-file';
+import { type Fault, HOME_KEY, HOME_VERSION, MOST_BYTES, UNFINISHED_KEY } from './home-file';
+import { readUnfinished } from './read-unfinished';
 import { saySystemError } from './say-system-error';
 
 export type ReadHome =
-  | { readonly ok: true; readonly asOf: string | null; readonly answers: Record<string, Answer> }
+  | {
+      readonly ok: true;
+      readonly asOf: string | null;
+      readonly answers: Record<string, Answer>;
+      readonly unfinished: Unfinished;
+    }
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
 /** Read a home file. Never throws: a file that cannot be read, or is not sound, comes back as faults. */
@@ -45,12 +52,14 @@ export function parseHome(text: string, interview: Interview): ReadHome {
     );
   }
   if (reader.faults.length > 0) return { ok: false, faults: reader.faults };
-  return { ok: true, asOf: reader.asOf, answers: reader.answers };
+  const { asOf, answers, unfinished } = reader;
+  return { ok: true, asOf, answers, unfinished };
 }
 
 class HomeReader {
   readonly faults: Fault[] = [];
   readonly answers: Record<string, Answer> = Object.create(null);
+  readonly unfinished: Record<string, string | readonly string[]> = {};
   asOf: string | null = null;
 
   constructor(
@@ -77,7 +86,8 @@ class HomeReader {
       seen.add(key);
       if (key === HOME_KEY) this.readVersion(pair);
       else if (key === 'asOf') this.readAsOf(pair);
-      else if (key === 'answers') this.readAnswers(pair);
+      else if (key === 'answers') this.readQuestions(pair, this.readAnswer);
+      else if (key === UNFINISHED_KEY) this.readQuestions(pair, this.readBegun);
       else
         this.fault(
           at(pair.key),
@@ -105,26 +115,32 @@ class HomeReader {
     else this.fault(at(pair.value ?? pair.key), 'asOf must be a day such as "2026-11-25".');
   }
 
-  private readAnswers(pair: Pair): void {
+  private readQuestions(pair: Pair, read: (question: Question, pair: Pair) => void): void {
     if (pair.value === null || (isScalar(pair.value) && pair.value.value === null)) return;
     if (!isMap(pair.value)) {
-      this.fault(at(pair.value), 'answers must be lines of "question: answer", indented.');
+      this.fault(at(pair.value), `${keyOf(pair)} must be lines of "question: answer", indented.`);
       return;
     }
-    for (const answer of pair.value.items) this.readAnswer(answer);
+    for (const line of pair.value.items) {
+      const id = keyOf(line);
+      const question = this.interview.questions.find((q) => q.id === id);
+      if (question !== undefined) read(question, line);
+      else
+        this.fault(at(line.key), `no question is called "${id}". ${nearest(id, this.interview)}`);
+    }
   }
 
-  private readAnswer(pair: Pair): void {
-    const id = keyOf(pair);
-    const question = this.interview.questions.find((q) => q.id === id);
-    if (question === undefined) {
-      this.fault(at(pair.key), `no question is called "${id}". ${nearest(id, this.interview)}`);
-      return;
-    }
+  private readonly readAnswer = (question: Question, pair: Pair): void => {
     const read = readValue(question, pair.value as Node | null);
     if ('says' in read) this.fault(at(pair.value ?? pair.key), read.says);
-    else this.answers[id] = read.answer;
-  }
+    else this.answers[question.id] = read.answer;
+  };
+
+  private readonly readBegun = (question: Question, pair: Pair): void => {
+    const read = readUnfinished(question, pair.value as Node | null);
+    if ('says' in read) this.fault(at(pair.value ?? pair.key), read.says);
+    else this.unfinished[question.id] = read.begun;
+  };
 }
 
 type Value = { answer: Answer } | { says: string };

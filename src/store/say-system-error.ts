@@ -13,8 +13,12 @@ const because: Readonly<Record<string, string>> = {
   ENAMETOOLONG: 'the name is too long. Choose a shorter one.',
 };
 
-/** A failed read or write as a sentence that says what to do. */
-export function saySystemError(error: unknown, doing: 'read' | 'write', path: string): string {
+/** A failed read, write or removal as a sentence that says what to do. */
+export function saySystemError(
+  error: unknown,
+  doing: 'read' | 'write' | 'remove',
+  path: string,
+): string {
   const code = (error as NodeJS.ErrnoException | null)?.code ?? '';
   const why = because[code] ?? `${error instanceof Error ? error.message : String(error)}.`;
   return `Could not ${doing} ${path}: ${why}`;

@@ -1,13 +1,24 @@
+import { rmSync } from 'node:fs';
 import { Document, Scalar, stringify, YAMLMap } from 'yaml';
 import type { Answer, Answers } from '../interview/answers';
 import type { Interview } from '../interview/question';
+import type { Unfinished } from '../interview/unfinished';
 import { exactQuantity } from '../quantity/exact-quantity';
-import { HOME_KEY, HOME_VERSION } from './home-file';
+import { HOME_KEY, HOME_VERSION, UNFINISHED_KEY } from './home-file';
 import { saySystemError } from './say-system-error';
 import { writeFileWhole } from './write-file-whole';
 
+/** What a home file holds. */
+export interface KeptHome {
+  readonly answers: Answers;
+  readonly asOf: string;
+  /** What was typed or ticked and not entered. */
+  readonly unfinished?: Unfinished;
+}
+
 /** The text of a home file: answers in asking order, numbers with their units, each question named beside. */
-export function homeText(interview: Interview, answers: Answers, asOf: string): string {
+export function homeText(interview: Interview, home: KeptHome): string {
+  const { answers, asOf, unfinished = {} } = home;
   const doc = new Document();
   const top = new YAMLMap();
   doc.contents = top as never;
@@ -24,7 +35,15 @@ export function homeText(interview: Interview, answers: Answers, asOf: string): 
     map.add({ key, value: doc.createNode(writtenAs(answer, question.unit)) });
   }
   top.set('answers', map);
+  if (Object.keys(unfinished).length > 0) top.add(unfinishedPair(doc, unfinished));
   return stringify(doc, { lineWidth: 0, flowCollectionPadding: false });
+}
+
+function unfinishedPair(doc: Document, unfinished: Unfinished) {
+  const key = new Scalar(UNFINISHED_KEY);
+  key.commentBefore =
+    ' Typed or ticked and not entered yet. No answers: the plan does not count them.';
+  return { key, value: doc.createNode(unfinished) } as never;
 }
 
 function writtenAs(answer: Answer, unit: string | undefined): unknown {
@@ -39,15 +58,20 @@ function quoted(text: string): Scalar {
   return scalar;
 }
 
-/** Keep the answers on disk, readable by the owner only. A sentence that says what to do when it failed, else null. */
-export function saveHome(
-  path: string,
-  interview: Interview,
-  answers: Answers,
-  asOf: string,
-): string | null {
+/** Take a home file of this sitting away. A sentence that says what to do when that failed, else null. */
+export function removeHome(path: string): string | null {
   try {
-    writeFileWhole(path, homeText(interview, answers, asOf));
+    rmSync(path, { force: true });
+    return null;
+  } catch (error) {
+    return saySystemError(error, 'remove', path);
+  }
+}
+
+/** Keep the answers on disk, readable by the owner only. A sentence that says what to do when it failed, else null. */
+export function saveHome(path: string, interview: Interview, home: KeptHome): string | null {
+  try {
+    writeFileWhole(path, homeText(interview, home));
     return null;
   } catch (error) {
     return saySystemError(error, 'write', path);

@@ -126,4 +126,15 @@ describe('the commands on a home file', () => {
     expect(read('lane-house.home.yaml')).toContain('now-danger');
     expect(run('check', 'lane-house.home.yaml').code).toBe(0);
   });
+
+  it('leave no file of a name that was taken back, and keep a named file by its name', () => {
+    const say = (args: string[], input: string) =>
+      spawnSync(process.execPath, [program, ...args], { cwd: folder, input, encoding: 'utf8' });
+    say([], '1\nfamily-name\nback\nblue-house\n3\n');
+    expect(readdirSync(folder)).toContain('blue-house.home.yaml');
+    expect(readdirSync(folder)).not.toContain('family-name.home.yaml');
+    const again = say(['blue-house.home.yaml'], '1\ndraft\n2\nred-house\nstop\n');
+    expect(again.stdout).toContain('This home is named after its file, blue-house.home.yaml.');
+    expect(read('blue-house.home.yaml')).toContain('home-name: blue-house');
+  });
 });

@@ -7,6 +7,7 @@ import { lineWidth } from '../../src/faces/screen/line';
 import { begin, show } from '../../src/interview/begin';
 import type { Question } from '../../src/interview/question';
 import { reduce } from '../../src/interview/reduce';
+import { type Row, rowsOf } from '../../src/interview/rows';
 import type { Context, State } from '../../src/interview/state';
 import { weigher } from '../../src/plan/weigh';
 
@@ -44,6 +45,14 @@ function at(question: Question): State {
   return show(context, { ...begin(context, {}), answers }, question.id);
 }
 
+/** True when the line is the first one of the row. */
+function startsRow(line: string, row: Row, i: number): boolean {
+  const text = line.slice(2);
+  if (row.kind === 'field') return text.startsWith('[ ') && !/^\[ \] \S/.test(text);
+  if (row.kind === 'choice') return text.startsWith(`${i + 1}. `);
+  return text.startsWith(row.label.slice(0, 12));
+}
+
 /** The words of a text without line breaks, marks and pane, to look for a sentence in. */
 function flat(text: string): string {
   return text.replace(/[│|].*$/gm, ' ').replace(/\s+/g, ' ');
@@ -75,6 +84,25 @@ describe.each(sizes)('at $columns x $rows', (size) => {
       }
       if (!words.includes(question.ask.split(' ').slice(0, 3).join(' ')))
         wrong.push(`${question.id} lacks its question`);
+    }
+    expect(wrong).toEqual([]);
+  });
+
+  test('every line of a question is in sight or counted as above or below, from 20 rows on', () => {
+    if (size.rows < 20) return;
+    const wrong: string[] = [];
+    for (const question of interview.questions) {
+      const state = at(question);
+      const rows = rowsOf(context, state);
+      for (const row of [0, Math.floor(rows.length / 2), rows.length - 1]) {
+        const { text } = draw({ ...state, row }, size);
+        const lines = text.split('\n').map((line) => line.replace(/ [│|] .*$/, ''));
+        const hidden = lines.flatMap((line) => /^ {2}[↑↓] (\d+) more/.exec(line)?.[1] ?? []);
+        const seen = rows.filter((one, i) => lines.some((line) => startsRow(line, one, i)));
+        const counted = hidden.reduce((sum, count) => sum + Number(count), 0);
+        if (seen.length + counted !== rows.length)
+          wrong.push(`${question.id} row ${row}: ${seen.length} seen, ${counted} counted`);
+      }
     }
     expect(wrong).toEqual([]);
   });

@@ -15,7 +15,11 @@ const context: Context = {
   spareName: () => 'home-1',
 };
 
-async function say(lines: readonly string[], save: Later['save'] = () => null) {
+async function say(
+  lines: readonly string[],
+  save: Later['save'] = () => null,
+  start = begin(context, {}),
+) {
   const stdin = new PassThrough();
   const stdout = new PassThrough();
   let printed = '';
@@ -25,7 +29,7 @@ async function say(lines: readonly string[], save: Later['save'] = () => null) {
   stdin.end(`${lines.join('\n')}\n`);
   const state = await runLines({
     context,
-    start: begin(context, {}),
+    start,
     later: Promise.resolve({ save, weigh: weighSmall }),
     color: false,
     stdin: stdin as unknown as NodeJS.ReadStream,
@@ -99,6 +103,20 @@ describe('line by line', () => {
     expect(printed).toMatch(/Error: There is no line "9"/);
     expect(state.at).toBe('water-source');
     expect(state.ending).toBe('saved');
+  });
+
+  test('a refused line is not kept, and leaves nothing unfinished', async () => {
+    const { state } = await say(['3', 'kim', '2', '99 kW', 'back', '2', 'stop']);
+    expect(state).toMatchObject({ at: 'well-watts', unfinished: {}, field: { text: '' } });
+  });
+
+  test('what was begun on the screen is said, and is no answer', async () => {
+    const answers = { 'home-name': 'kim', 'water-source': 'well' };
+    const start = begin(context, answers, { 'well-watts': '15' });
+    const { state, printed } = await say(['3', 'stop'], undefined, start);
+    expect(printed).toContain('Noted: You began this before and did not enter it: 15.');
+    expect(state.answers['well-watts']).toBeUndefined();
+    expect(state.unfinished).toEqual({ 'well-watts': '15' });
   });
 
   test('an unusual number is asked back once', async () => {

@@ -59,6 +59,17 @@ test('each question asks one thing, in words no other question uses', () => {
   expect(new Set(questions.map((q) => q.says)).size).toBe(questions.length);
 });
 
+test('no question hides a second one behind "and" or "or to"', () => {
+  const second = /\band (has|have|does|is|are|on|how|what|where)\b|, or to\b/;
+  for (const { id, ask } of questions) expect(ask, id).not.toMatch(second);
+});
+
+test('a question, a hint and a choice speak of a doctor or nurse, not of a clinician', () => {
+  for (const { id, ask, hint, choices = [] } of questions) {
+    expect([ask, hint, ...choices.map((c) => c.label)].join(' '), id).not.toMatch(/clinician/i);
+  }
+});
+
 test('a hint is one short line with no full stop', () => {
   for (const { id, hint } of questions) {
     expect(hint, id).not.toMatch(/[.!]$/);

@@ -2,8 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Answers, NOT_SURE } from '../../src/interview/answers';
 import { begin } from '../../src/interview/begin';
+import { checkTyped } from '../../src/interview/check-answer';
+import type { Event } from '../../src/interview/event';
 import type { Key } from '../../src/interview/key';
-import { type Event, reduce } from '../../src/interview/reduce';
+import type { Question } from '../../src/interview/question';
+import { reduce } from '../../src/interview/reduce';
 import { rowsOf } from '../../src/interview/rows';
 import type { Context, State } from '../../src/interview/state';
 import { smallInterview } from '../faces/small-interview';
@@ -26,6 +29,14 @@ function run(events: readonly Event[], from: State = begin(context, {})): State 
   return events.reduce((state, event) => reduce(context, state, event), from);
 }
 
+function numberOf(unit: string): Question {
+  return { ...smallInterview.questions.find((q) => q.kind === 'number')!, unit };
+}
+
+function actsOf(state: State): string[] {
+  return rowsOf(context, state).flatMap((row) => (row.kind === 'act' ? [row.act] : []));
+}
+
 const safe = answer(['none']);
 const toWater = [safe, answer('kim')];
 
@@ -41,12 +52,15 @@ describe('the first question', () => {
     expect(run([safe], state).at).toBe('well-watts');
   });
 
-  test('a danger shows what to do now, with stopping first', () => {
+  test('a danger shows what to do now; stopping and going on are each a choice of their own', () => {
     const state = run([answer(['gas'])]);
     expect(state.view).toBe('act-now');
-    expect(rowsOf(context, state)[0]).toMatchObject({ act: 'stop-now' });
-    expect(run(press('enter'), state).ending).toBe('danger');
-    expect(run(press('down', 'enter'), state).at).toBe('home-name');
+    expect(actsOf(state)).toEqual(['read', 'stop-now', 'go-on']);
+    const read = run(press('enter', 'enter', 'enter'), state);
+    expect(read).toMatchObject({ view: 'act-now', ending: null });
+    expect(read.notice).toMatch(/Go down to the line you choose/);
+    expect(run(press('down', 'enter'), state).ending).toBe('danger');
+    expect(run(press('down', 'down', 'enter'), state).at).toBe('home-name');
   });
 
   test('a danger that can wait shows going on first', () => {
@@ -56,7 +70,8 @@ describe('the first question', () => {
   test('not sure is treated as a danger, not as none', () => {
     const state = run(press('tab'));
     expect(state.view).toBe('act-now');
-    expect(rowsOf(context, state)[0]).toMatchObject({ act: 'stop-now' });
+    expect(actsOf(state)).toEqual(['read', 'stop-now', 'go-on']);
+    expect(run(press('enter', 'enter'), state)).toMatchObject({ view: 'act-now', ending: null });
   });
 });
 
@@ -143,12 +158,22 @@ describe('a typed answer', () => {
     expect(run([safe, ...press('tab')]).answers['home-name']).toBe('home-1');
   });
 
-  test('? is help in an empty field and a letter elsewhere', () => {
+  test('? is help, also behind a text, which stays', () => {
     expect(run(type('?'), atWatts).view).toBe('help');
-    expect(run([...type('9'), ...type('?')], atWatts)).toMatchObject({
-      view: 'ask',
-      field: { text: '9?' },
-    });
+    const help = run([...type('9'), ...type('?')], atWatts);
+    expect(help).toMatchObject({ view: 'help', field: { text: '9' } });
+    expect(run(press('escape'), help)).toMatchObject({ view: 'ask', field: { text: '9' } });
+  });
+
+  test('out of range speaks of a label only where the answer is read off one', () => {
+    const people: Question = { ...numberOf('people'), possible: [1, 20] };
+    const said = (question: Question) => {
+      const read = checkTyped(question, '900');
+      return read.ok ? '' : read.message;
+    };
+    expect(said(people)).toMatch(/between 1 person and 20 people\. Type a number in that range/);
+    expect(said(people)).not.toMatch(/label|unit/);
+    expect(said({ ...people, nameplate: true })).toMatch(/the unit on the label/);
   });
 });
 
@@ -177,7 +202,15 @@ describe('a list', () => {
   });
 
   test('Enter with nothing ticked says what to do', () => {
-    expect(run(press('enter'), atWaste).error).toMatch(/Space/);
+    expect(run(press('enter'), atWaste).error).toMatch(/Space to tick a line \(now line 1\)/);
+  });
+
+  test('Enter behind a digit says that its line is not ticked, and goes on the second time', () => {
+    const state = run([...type('1'), ...type(' '), ...type('2'), ...press('enter')], atWaste);
+    expect(state).toMatchObject({ at: 'waste', ticked: ['sump'] });
+    expect(state.error).toMatch(/Line 2 is not ticked\. Press Space to tick it/);
+    expect(run(press('enter'), state).answers.waste).toEqual(['sump']);
+    expect(run([...type(' '), ...press('enter')], state).answers.waste).toEqual(['sump', 'septic']);
   });
 
   test('letters and pastes do nothing', () => {
@@ -202,7 +235,35 @@ describe('the list of answers', () => {
     expect(opened).toMatchObject({ view: 'ask', at: 'water-source', fromCheck: true });
     const next = run([answer('well')], opened);
     expect(next.at).toBe('well-watts');
-    expect(run([answer(1500)], next).view).toBe('check');
+    const back = run([answer(1500)], next);
+    expect(back.view).toBe('check');
+    expect(rowsOf(context, back)[back.row]).toMatchObject({ id: 'well-watts' });
+  });
+
+  test('takes a changed answer without going through what is still open', () => {
+    const list = run([...toWater, answer('town'), { type: 'act', act: 'draft' }]);
+    const changed = run([{ type: 'open', question: 'water-source' }, answer('well')], list);
+    expect(changed.at).toBe('well-watts');
+    expect(run([answer(900)], changed).view).toBe('check');
+  });
+
+  test('goes on from an open question chosen there, and Esc leads back to the list', () => {
+    const list = run([...toWater, answer('town'), { type: 'act', act: 'draft' }]);
+    const zip = run([{ type: 'open', question: 'home-zip' }], list);
+    expect(run(press('escape'), zip).view).toBe('check');
+    expect(run([answer('48911')], zip).at).toBe('goal-hours');
+    expect(run([answer('48911'), answer(24)], zip).at).toBe('waste');
+  });
+
+  test('Left and Right go from section to section', () => {
+    const list = run(all);
+    const idAt = (state: State) => {
+      const row = rowsOf(context, state)[state.row]!;
+      return row.kind === 'answer' ? row.id : row.kind;
+    };
+    const stops = [1, 2, 3, 4].map((n) => idAt(run(press(...Array(n).fill('right')), list)));
+    expect(stops).toEqual(['now-danger', 'water-source', 'home-zip', 'act']);
+    expect(idAt(run(press('right', 'right', 'right', 'left'), list))).toBe('water-source');
   });
 
   test('Esc from a question opened there comes back unchanged', () => {

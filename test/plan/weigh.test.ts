@@ -14,6 +14,14 @@ describe('beside the question', () => {
     expect(both.lines.join(' ')).toContain('125 A');
   });
 
+  test('heat that the building makes for everyone is no load of this home', () => {
+    const loads = (heat: string) =>
+      weigh({ 'home-kind': 'apartment', 'heat-main': heat }).loads.map((load) => load.name);
+    expect(loads('boiler')).toContain('Boiler');
+    expect(loads('building')).not.toContain('Boiler');
+    expect(loads('building')).toEqual(loads('none'));
+  });
+
   test('nothing is asked where nothing is told', () => {
     expect(weigh({}).lines).toEqual([]);
   });

@@ -1,37 +1,20 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { State } from '../../src/interview/state';
-import { bundleSmall } from './bundle-small';
-import { type OpenTerminal, openTerminal } from './open-terminal';
+import type { OpenTerminal } from './open-terminal';
+import { smallTerminals } from './small-terminals';
 
-const WINDOW = { columns: 80, rows: 24 };
-const FIRST = 'Is anything wrong in your home right now?';
 const NAME = 'What shall we call this home?';
 const WATER = 'Where does your water come from?';
 const WATTS = 'How many watts does the well pump use?';
 const WASTE = 'Which of these move water out of the home?';
 
-let program = '';
-beforeAll(async () => {
-  program = await bundleSmall('small-program.ts');
-});
-
-const opened: OpenTerminal[] = [];
-afterEach(() => {
-  for (const terminal of opened.splice(0)) terminal.kill();
-});
-
-async function start(size = WINDOW): Promise<OpenTerminal> {
-  const terminal = openTerminal([program], size);
-  opened.push(terminal);
-  await terminal.shows(FIRST);
-  return terminal;
-}
+const start = smallTerminals();
 
 /** Past the first question, at the field for the name. */
-async function atName(size = WINDOW): Promise<OpenTerminal> {
-  const terminal = await start(size);
+async function atName(): Promise<OpenTerminal> {
+  const terminal = await start();
   terminal.press('3 \r');
   await terminal.shows(NAME);
   return terminal;
@@ -141,14 +124,52 @@ describe('the keyboard, through a pseudo-terminal', () => {
     });
   });
 
-  it('asks why on ? in an empty field, and types it elsewhere', async () => {
+  it('asks why on ?, and leaves the typed text as it was', async () => {
     const terminal = await atName();
-    terminal.press('?');
+    terminal.press('oak?');
     await terminal.shows('> Back to the question');
     terminal.press('\x1b');
-    await terminal.hides('Back to the question');
-    terminal.press('a?');
-    await terminal.shows('[ a? ');
+    await terminal.shows('[ oak ');
+  });
+
+  it('neither stops nor goes on by an Enter too many where a danger is told', async () => {
+    const terminal = await start();
+    terminal.press('\t\r\r\r\r');
+    await terminal.shows('Go down to the line you choose');
+    expect(terminal.text()).toContain('> Read this first');
+    terminal.press('\x1b[B\x1b[B\r');
+    await terminal.shows(NAME);
+  });
+
+  it('keeps a typed name on Ctrl+S, and says why another cannot be', async () => {
+    const terminal = await atName();
+    terminal.press('taken\x13');
+    await terminal.shows('A home of that name is here already.');
+    terminal.press('\x15oak\x13');
+    await terminal.ended();
+    expect(stateOf(terminal)).toMatchObject({ ending: 'saved', answers: { 'home-name': 'oak' } });
+  });
+
+  it('keeps what stands in the field when the terminal is closed over it', async () => {
+    const terminal = await atName();
+    terminal.press('oak\r2\r15');
+    await terminal.shows('[ 15 ');
+    terminal.kill('SIGHUP');
+    await terminal.ended();
+    const saved = readFileSync(join(terminal.folder, 'saved.jsonl'), 'utf8').trim().split('\n');
+    expect(JSON.parse(saved.at(-1)!)).toMatchObject({
+      answers: { 'home-name': 'oak', 'water-source': 'well' },
+      unfinished: { 'well-watts': '15' },
+    });
+  });
+
+  it('keeps what stands in the field through a change of the window', async () => {
+    const terminal = await atName();
+    terminal.press('oak-hou');
+    await terminal.shows('[ oak-hou ');
+    terminal.resize({ columns: 44, rows: 20 });
+    terminal.press('se');
+    await terminal.shows('[ oak-house ');
   });
 
   it('goes back on Esc, with the answer as it was', async () => {
@@ -205,7 +226,8 @@ describe('the keyboard, through a pseudo-terminal', () => {
     terminal.press('oak\r');
     await terminal.shows(WATER);
     const saved = readFileSync(join(terminal.folder, 'saved.jsonl'), 'utf8').trim().split('\n');
-    expect(JSON.parse(saved.at(-1)!)).toEqual({ 'now-danger': ['none'], 'home-name': 'oak' });
+    const { answers } = JSON.parse(saved.at(-1)!);
+    expect(answers).toEqual({ 'now-danger': ['none'], 'home-name': 'oak' });
   });
 
   it('says it when the answers cannot be kept, and goes on', async () => {

@@ -1,38 +1,31 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdtempSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterEach, describe, expect, it } from 'vitest';
-import { type OpenTerminal, openTerminal } from './open-terminal';
+import { describe, expect, it } from 'vitest';
+import type { OpenTerminal } from './open-terminal';
+import { terminalsOf } from './terminals-of';
 
 const program = fileURLToPath(new URL('../../src/bin/lampkeeper.mjs', import.meta.url));
-const WINDOW = { columns: 80, rows: 24 };
+const household = fileURLToPath(new URL('../households/mill-lane.home.yaml', import.meta.url));
 const FIRST = 'Is anything dangerous at home right now?';
 const NAME = 'What short name';
 const PEOPLE = 'How many people';
 
-const opened: OpenTerminal[] = [];
-afterEach(() => {
-  for (const terminal of opened.splice(0)) terminal.kill();
-});
+const start = terminalsOf(() => program, FIRST);
 
-function start(args: readonly string[] = [], in_: { folder?: string; env?: object } = {}) {
-  const terminal = openTerminal([program, ...args], WINDOW, in_);
-  opened.push(terminal);
-  return terminal;
-}
-
-async function atPeople(terminal: OpenTerminal): Promise<void> {
-  await terminal.shows(FIRST);
+async function atPeople(): Promise<OpenTerminal> {
+  const terminal = await start();
   terminal.press('1 \r');
   await terminal.shows(NAME);
   terminal.press('oak-lane\r');
   await terminal.shows(PEOPLE);
+  return terminal;
 }
 
 describe('the program itself, through a pseudo-terminal', () => {
   it('keeps each answer in the home file, and goes on where it stopped', async () => {
-    const first = start();
-    await atPeople(first);
+    const first = await atPeople();
     first.press('4\r');
     await first.hides(PEOPLE);
     first.press('\x13');
@@ -41,9 +34,8 @@ describe('the program itself, through a pseudo-terminal', () => {
     const kept = readFileSync(join(first.folder, 'oak-lane.home.yaml'), 'utf8');
     expect(kept).toMatch(/people-count: 4/);
 
-    const again = start(['oak-lane.home.yaml'], { folder: first.folder });
     // Danger is asked afresh at every sitting.
-    await again.shows(FIRST);
+    const again = await start({ args: ['oak-lane.home.yaml'], folder: first.folder });
     again.press('1 \r');
     await again.until('a later question', () => {
       const text = again.text();
@@ -55,8 +47,7 @@ describe('the program itself, through a pseudo-terminal', () => {
   });
 
   it('leaves on Ctrl+C with 130, the answers kept and the terminal as it was found', async () => {
-    const terminal = start();
-    await atPeople(terminal);
+    const terminal = await atPeople();
     terminal.press('12\x03');
     expect((await terminal.ended()).exitCode).toBe(130);
     expect(existsSync(join(terminal.folder, 'oak-lane.home.yaml'))).toBe(true);
@@ -68,19 +59,62 @@ describe('the program itself, through a pseudo-terminal', () => {
   });
 
   it('shows the act-now words before anything else when something is wrong', async () => {
-    const terminal = start();
-    await terminal.shows(FIRST);
+    const terminal = await start();
     terminal.press('4 \r');
     await terminal.shows('Leave now and take everyone with you.');
     expect(terminal.text()).not.toContain(NAME);
   });
 
+  it('prints what to do once more after leaving at a danger, and keeps what was told', async () => {
+    const terminal = await start();
+    terminal.press('4 \r');
+    await terminal.shows('> Read this first');
+    terminal.press('\x1b[B\r');
+    expect((await terminal.ended()).exitCode).toBe(0);
+    await terminal.shows('To go on: lampkeeper my-home.home.yaml');
+    expect(terminal.text()).toContain('Leave now and take everyone with you.');
+    const kept = readFileSync(join(terminal.folder, 'my-home.home.yaml'), 'utf8');
+    expect(kept).toMatch(/now-danger:\s+- gas-smell/);
+  });
+
+  it.each([
+    ['Ctrl+C', (terminal: OpenTerminal) => terminal.press('\x03')],
+    ['the end of its terminal', (terminal: OpenTerminal) => terminal.kill('SIGHUP')],
+  ])('shows a number begun before %s again, and asks for Enter', async (_, leave) => {
+    const first = await atPeople();
+    first.press('12');
+    await first.shows('[ 12 ');
+    leave(first);
+    await first.ended();
+    const kept = readFileSync(join(first.folder, 'oak-lane.home.yaml'), 'utf8');
+    expect(kept).toMatch(/unfinished:\n {2}people-count: "12"/);
+    expect(kept.match(/people-count/g)).toHaveLength(1);
+    const again = await start({ args: ['oak-lane.home.yaml'], folder: first.folder });
+    again.press('1 \r');
+    await again.shows('[ 12 ');
+    expect(again.text()).toContain('You began this before');
+  });
+
+  it('begins with the next home from the last screen', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-pty-'));
+    copyFileSync(household, join(folder, 'kim.home.yaml'));
+    const terminal = await start({ args: ['kim.home.yaml'], folder });
+    // The last line of a question opens the list; its first line writes the plan.
+    terminal.press('1 \r\x1b[A\r');
+    await terminal.shows('Check your answers');
+    terminal.press('\r');
+    await terminal.shows('N next home');
+    terminal.press('n');
+    await terminal.shows(FIRST);
+    terminal.press('1 \r');
+    await terminal.shows(NAME);
+    expect(existsSync(join(folder, 'kim.plan.md'))).toBe(true);
+  });
+
   it('draws no color with NO_COLOR, and asks line by line where CI is set', async () => {
-    const plain = start([], { env: { NO_COLOR: '1' } });
-    await plain.shows(FIRST);
+    const plain = await start({ env: { NO_COLOR: '1' } });
     expect(plain.raw()).not.toMatch(/\x1b\[(3|4|9)\d/);
-    const lines = start([], { env: { CI: '1' } });
-    await lines.shows(FIRST);
+    const lines = await start({ env: { CI: '1' } });
     expect(lines.text()).not.toContain('Ctrl+S save and stop');
   });
 });

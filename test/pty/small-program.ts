@@ -16,10 +16,10 @@ const state = await runScreen({
   context,
   start: begin(context, {}),
   later: Promise.resolve({
-    save(answers) {
+    save(answers, unfinished) {
       if (existsSync('disk-is-full'))
         return 'The disk is full. Free some space; your answers are kept until then.';
-      appendFileSync('saved.jsonl', `${JSON.stringify(answers)}\n`);
+      appendFileSync('saved.jsonl', `${JSON.stringify({ answers, unfinished })}\n`);
       return null;
     },
     weigh: weighSmall,

@@ -1,25 +1,10 @@
-import { afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { bundleSmall } from './bundle-small';
-import { type OpenTerminal, openTerminal, type Size } from './open-terminal';
+import { describe, expect, it } from 'vitest';
+import type { OpenTerminal, Size } from './open-terminal';
+import { smallTerminals } from './small-terminals';
 
 const FIRST = 'Is anything wrong';
 
-let program = '';
-beforeAll(async () => {
-  program = await bundleSmall('small-program.ts');
-});
-
-const opened: OpenTerminal[] = [];
-afterEach(() => {
-  for (const terminal of opened.splice(0)) terminal.kill();
-});
-
-async function start(size: Size): Promise<OpenTerminal> {
-  const terminal = openTerminal([program], size);
-  opened.push(terminal);
-  await terminal.shows(FIRST);
-  return terminal;
-}
+const start = smallTerminals();
 
 /** How often a text stands on the screen. */
 function count(terminal: OpenTerminal, text: string): number {
@@ -43,7 +28,7 @@ const SIZES: Size[] = [
 
 describe('the window, through a pseudo-terminal', () => {
   it.each(SIZES)('never overflows at $columns columns and $rows rows', async (size) => {
-    const terminal = await start(size);
+    const terminal = await start({ size });
     expectWithin(terminal, size);
     const steps: [string, string][] = [
       ['1 \r', 'Leave the house'],
@@ -70,18 +55,18 @@ describe('the window, through a pseudo-terminal', () => {
   });
 
   it('names every key at the foot, at 40 columns too', async () => {
-    const terminal = await start({ columns: 40, rows: 24 });
+    const terminal = await start({ size: { columns: 40, rows: 24 } });
     for (const key of ['? help', 'Esc back', 'Tab not sure', 'Ctrl+S save and stop']) {
       expect(terminal.text()).toContain(key);
     }
   });
 
   it('shows the sums beside the question from 100 columns on, below it under 100', async () => {
-    const wide = await start({ columns: 120, rows: 40 });
+    const wide = await start({ size: { columns: 120, rows: 40 } });
     wide.press('3 \roak\r2\r900\r');
     await wide.shows('Running power: 900 W');
     expect(wide.lines()[2]).toMatch(/Which of these move water.*Running power: 900 W/);
-    const narrow = await start({ columns: 80, rows: 24 });
+    const narrow = await start();
     narrow.press('3 \roak\r2\r900\r');
     await narrow.shows('Running power: 900 W');
     const at = (text: string) => narrow.lines().findIndex((line) => line.includes(text));
@@ -93,7 +78,7 @@ describe('the window, through a pseudo-terminal', () => {
     ['wider', { columns: 42, rows: 24 }, { columns: 120, rows: 40 }],
     ['shorter', { columns: 80, rows: 24 }, { columns: 80, rows: 12 }],
   ])('draws anew when the window becomes %s, leaving nothing behind', async (_, first, after) => {
-    const terminal = await start(first);
+    const terminal = await start({ size: first });
     terminal.press('3 \roak');
     await terminal.shows('[ oak');
     const before = terminal.raw().length;
@@ -120,7 +105,7 @@ describe('the window, through a pseudo-terminal', () => {
   });
 
   it('leaves the page the program was started from as it was', async () => {
-    const terminal = await start({ columns: 80, rows: 24 });
+    const terminal = await start();
     terminal.press('3 \r\x13');
     await terminal.ended();
     expect(terminal.lines().filter((line) => line !== '')).toEqual(['Ended: saved']);

@@ -31,6 +31,7 @@ describe('a sound home file', () => {
         'heat-watts': 345,
         hazards: ['ice-snow'],
       },
+      unfinished: {},
     });
   });
 
@@ -77,6 +78,9 @@ describe('every fault says line, column and what to do', () => {
       12,
       /"none" stands alone/,
     ],
+    ['an unknown tick', `${top}unfinished:\n  hazards: [fog]\n`, 5, 12, /"fog" is no choice/],
+    ['begun by text', `${top}unfinished:\n  hazards: fog\n`, 5, 12, /should be a list/],
+    ['begun in a choice', `${top}unfinished:\n  heat-main: x\n`, 5, 14, /Take this line out/],
     ['a bad ZIP', `${top}  home-zip: "12"\n`, 4, 13, /five digits/],
     ['a bad day', 'lampkeeperHome: 1\nasOf: "2026-02-30"\nanswers: {}\n', 2, 7, /a day such as/],
     ['another form', 'lampkeeperHome: 9\nanswers: {}\n', 1, 17, /form 9/],
@@ -170,14 +174,32 @@ describe('what is written is read back the same', () => {
     requiredKeys: [],
   });
 
+  test('with what was typed or ticked and not entered', () => {
+    const typed = fc.string({ unit: 'grapheme', minLength: 1, maxLength: 30 });
+    const odd = fc.constantFrom('12', '1e3', 'no', '~', '- 3', 'a: b #c', '"', "'", '3 days', ' 7');
+    const ticks = fc.subarray(['heat', 'well', 'lights']);
+    fc.assert(
+      fc.property(fc.oneof(typed, odd), ticks, (text, ids) => {
+        const unfinished = { 'goal-hours': text, 'must-run': ids };
+        const home = { answers: {}, asOf: '2026-11-25', unfinished };
+        const read = parseHome(homeText(interview, home), interview);
+        expect(read).toEqual({ ok: true, ...home });
+      }),
+      { seed: 20261125, numRuns: 300 },
+    );
+  });
+
   test('for random answers to every question', () => {
     fc.assert(
       fc.property(all, (answers) => {
         const read = parseHome(
-          homeText(interview, answers as Record<string, Answer>, '2026-11-25'),
+          homeText(interview, {
+            answers: answers as Record<string, Answer>,
+            asOf: '2026-11-25',
+          }),
           interview,
         );
-        expect(read).toEqual({ ok: true, asOf: '2026-11-25', answers });
+        expect(read).toEqual({ ok: true, asOf: '2026-11-25', answers, unfinished: {} });
       }),
       { seed: 20261125, numRuns: 100 },
     );

@@ -64,28 +64,33 @@ describe('papers', () => {
 describe('the home file', () => {
   test('is readable by its owner only, and leaves nothing beside it', () => {
     const path = join(folder, 'kim.home.yaml');
-    expect(saveHome(path, interview, { 'goal-hours': 24 }, '2026-11-25')).toBeNull();
+    expect(
+      saveHome(path, interview, { answers: { 'goal-hours': 24 }, asOf: '2026-11-25' }),
+    ).toBeNull();
     expect(statSync(path).mode & 0o777).toBe(0o600);
     expect(readdirSync(folder)).toEqual(['kim.home.yaml']);
   });
 
   test('that cannot be written is said plainly, and the old one stays whole', () => {
     const path = join(folder, 'kim.home.yaml');
-    saveHome(path, interview, { 'goal-hours': 24 }, '2026-11-25');
+    saveHome(path, interview, { answers: { 'goal-hours': 24 }, asOf: '2026-11-25' });
     const before = readFileSync(path, 'utf8');
-    const says = saveHome(join(folder, 'nowhere', 'kim.home.yaml'), interview, {}, '2026-11-25');
+    const says = saveHome(join(folder, 'nowhere', 'kim.home.yaml'), interview, {
+      answers: {},
+      asOf: '2026-11-25',
+    });
     expect(says).toMatch(/Could not write .*no such file or folder/);
     expect(readFileSync(path, 'utf8')).toBe(before);
   });
 
   test('on a full disk is said plainly, and the old one stays whole', () => {
     const path = join(folder, 'kim.home.yaml');
-    saveHome(path, interview, { 'goal-hours': 24 }, '2026-11-25');
+    saveHome(path, interview, { answers: { 'goal-hours': 24 }, asOf: '2026-11-25' });
     const before = readFileSync(path, 'utf8');
     // Linux has a device that is always full; elsewhere a folder in the way fails just as surely.
     const full = existsSync('/dev/full');
     symlinkSync(full ? '/dev/full' : folder, `${path}.new-${process.pid}`);
-    const says = saveHome(path, interview, { 'goal-hours': 48 }, '2026-11-25');
+    const says = saveHome(path, interview, { answers: { 'goal-hours': 48 }, asOf: '2026-11-25' });
     expect(says).toMatch(full ? /the disk is full/ : /Could not write/);
     expect(readFileSync(path, 'utf8')).toBe(before);
   });

@@ -1,9 +1,10 @@
 import { questionAt } from '../../interview/relevant';
-import { rowsOf } from '../../interview/rows';
+import { type Row, rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
 import { sayUnit, words } from '../../interview/words';
 import { ACT_NOW_TITLE, ACT_NOW_UNSURE, actNowChoices } from '../act-now-texts';
-import { CHECK_TITLE } from '../check-words';
+import { CHECK_TITLE, openWords } from '../check-words';
+import { leftWords, placeWords } from '../place-words';
 import { unsureWords } from '../unsure-words';
 
 /** What to print for the screen as it stands: plain sentences, most important words first, no borders. */
@@ -20,6 +21,7 @@ export function printView(context: Context, state: State): string[] {
     case 'check':
       return [
         CHECK_TITLE,
+        ...[openWords(context, state.answers) ?? []].flat(),
         'Type write to write the plan, list to hear your answers, a number to change one, or stop.',
       ];
   }
@@ -27,7 +29,6 @@ export function printView(context: Context, state: State): string[] {
 
 function askLines(context: Context, state: State): string[] {
   const question = questionAt(context, state.at);
-  const topic = context.interview.topics.find((t) => t.id === question.topic)?.title ?? '';
   const choices = rowsOf(context, state).filter((row) => row.kind === 'choice');
   const unit = question.unit === undefined ? '' : `, in ${sayUnit(question.unit)}`;
   const how = {
@@ -38,7 +39,7 @@ function askLines(context: Context, state: State): string[] {
     name: 'Type a name',
   }[question.kind];
   return [
-    `${topic}.`,
+    `${[placeWords(context, state), leftWords(context, state)].filter(Boolean).join('; ')}.`,
     question.ask,
     `Hint: ${question.hint}.`,
     ...choices.map((row, i) => `${i + 1}. ${row.kind === 'choice' ? row.label : ''}`),
@@ -63,7 +64,14 @@ function actNowLines(context: Context, state: State): string[] {
 }
 
 function numbered(context: Context, state: State): string[] {
-  return rowsOf(context, state).map((row, i) => `${i + 1}. ${row.kind === 'act' ? row.label : ''}`);
+  return spokenRows(context, state).map(
+    (row, i) => `${i + 1}. ${row.kind === 'act' ? row.label : ''}`,
+  );
+}
+
+/** The rows to choose by number. What must be read first has been printed above them. */
+export function spokenRows(context: Context, state: State): Row[] {
+  return rowsOf(context, state).filter((row) => row.kind !== 'act' || row.act !== 'read');
 }
 
 /** The answers so far, numbered as they can be chosen. */

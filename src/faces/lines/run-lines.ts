@@ -1,5 +1,6 @@
-import type { Answers } from '../../interview/answers';
-import { type Event, reduce } from '../../interview/reduce';
+import { end } from '../../interview/end';
+import type { Event } from '../../interview/event';
+import { reduce } from '../../interview/reduce';
 import type { State } from '../../interview/state';
 import type { Door, Later } from '../door';
 import { NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draft-words';
@@ -30,14 +31,14 @@ export async function runLines(door: Door): Promise<State> {
 
 class Lines {
   private state: State;
-  private kept: Answers;
+  private kept: Pick<State, 'answers' | 'unfinished'>;
 
   constructor(
     private readonly door: Door,
     private readonly later: Later,
   ) {
     this.state = door.start;
-    this.kept = door.start.answers;
+    this.kept = door.start;
   }
 
   async run(reader: LineReader, interrupted: () => boolean): Promise<State> {
@@ -45,8 +46,8 @@ class Lines {
     while (this.state.ending === null) {
       const line = await reader.next();
       if (line === null) {
-        const ending = interrupted() ? 'interrupted' : 'saved';
-        this.state = { ...this.state, ending };
+        this.state = end(this.door.context, this.state, interrupted() ? 'interrupted' : 'saved');
+        this.keep();
         break;
       }
       this.take(line);
@@ -64,7 +65,9 @@ class Lines {
 
   private happen(event: Event): void {
     const before = this.state;
-    this.state = reduce(this.door.context, before, event);
+    const after = reduce(this.door.context, before, event);
+    // A line that was refused is gone once a new one is typed: nothing of it waits in a field.
+    this.state = after.error === null ? after : { ...after, field: before.field };
     this.keep();
     const { error, notice, ending } = this.state;
     if (notice !== null && notice !== before.notice) this.print([`Noted: ${notice}`]);
@@ -79,9 +82,10 @@ class Lines {
   }
 
   private keep(): void {
-    if (this.state.answers === this.kept) return;
-    this.kept = this.state.answers;
-    const problem = this.later.save(this.kept);
+    const { answers, unfinished } = this.state;
+    if (answers === this.kept.answers && unfinished === this.kept.unfinished) return;
+    this.kept = { answers, unfinished };
+    const problem = this.later.save(answers, unfinished);
     if (problem !== null) this.print([`Error: ${problem}`]);
   }
 

@@ -1,9 +1,10 @@
 import { NOT_SURE } from '../../interview/answers';
+import type { Event } from '../../interview/event';
 import type { Question } from '../../interview/question';
-import type { Event } from '../../interview/reduce';
 import { offered, questionAt } from '../../interview/relevant';
 import { rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
+import { spokenRows } from './print-view';
 
 /** What a typed line means: something that happens, a wish to see the list or the sums, or a sentence. */
 export type Understood =
@@ -46,7 +47,9 @@ function atQuestion(context: Context, state: State, text: string): Understood {
     return happens({ type: 'act', act: 'not-sure' });
   if (/^draft$/i.test(text)) return happens({ type: 'act', act: 'draft' });
   const question = questionAt(context, state.at);
-  if (question.choices === undefined) return happens({ type: 'typed', text });
+  if (question.choices === undefined) {
+    return text === '' ? unclear('Type your answer, or unsure.') : happens({ type: 'typed', text });
+  }
   return chosen(context, state, question, text);
 }
 
@@ -77,7 +80,7 @@ function chosen(context: Context, state: State, question: Question, text: string
 
 /** Rows numbered from 1: "1" takes the first. */
 function atRows(context: Context, state: State, text: string): Understood {
-  const rows = rowsOf(context, state);
+  const rows = spokenRows(context, state);
   const row = rows[Number(text) - 1];
   if (row?.kind === 'act') return happens({ type: 'act', act: row.act });
   return unclear(`Type a number from 1 to ${rows.length}.`);

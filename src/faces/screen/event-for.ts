@@ -1,5 +1,5 @@
+import type { Event } from '../../interview/event';
 import type { Key } from '../../interview/key';
-import type { Event } from '../../interview/reduce';
 import type { State } from '../../interview/state';
 import type { Frame } from './frame';
 
@@ -10,7 +10,9 @@ export function eventFor(state: State, key: Key, shown: Pick<Frame, 'maxScroll' 
   const page = Math.max(1, shown.page - 1);
   if (key.name === 'page-down') return { type: 'scroll', by: page };
   if (key.name === 'page-up') return { type: 'scroll', by: -page };
-  if (key.name === 'down' && state.scroll < shown.maxScroll) return { type: 'scroll', by: 1 };
+  const more = state.scroll < shown.maxScroll;
+  if (key.name === 'down' && more) return { type: 'scroll', by: 1 };
+  if (key.name === 'enter' && more && state.view === 'act-now') return { type: 'scroll', by: page };
   if (key.name === 'up' && state.row === 0 && state.scroll > 0) return { type: 'scroll', by: -1 };
   return plain;
 }

@@ -22,23 +22,23 @@ function footWords(context: Context, state: State, question: Question): string[]
     case 'act-now':
       return ['Up Down read and move', 'Enter choose', 'Esc back', 'Ctrl+S save and stop'];
     case 'check':
-      return ['Enter choose', 'Esc back', 'Ctrl+S save and stop'];
+      return [checkEnter(context, state), 'Left Right section', 'Esc back', 'Ctrl+S save and stop'];
     case 'ask':
-      return [askEnter(context, state, question), ...askAlways(context, state)];
+      return [askEnter(context, state, question), ...ASK_ALWAYS];
   }
+}
+
+function checkEnter(context: Context, state: State): string {
+  return rowsOf(context, state)[state.row]?.kind === 'answer' ? 'Enter change' : 'Enter choose';
 }
 
 function askEnter(context: Context, state: State, question: Question): string {
   const row = rowsOf(context, state)[state.row];
   if (row?.kind !== 'choice') return 'Enter go on';
-  return question.kind === 'choices' ? 'Space tick, Enter go on' : 'Enter choose';
+  return question.kind === 'choices' ? 'Space ticks, Enter goes on' : 'Enter choose';
 }
 
-function askAlways(context: Context, state: State): string[] {
-  const inField = rowsOf(context, state)[state.row]?.kind === 'field';
-  const help = inField && state.field.text !== '' ? '? help (empty field)' : '? help';
-  return [help, 'Esc back', 'Tab not sure', 'Ctrl+S save and stop'];
-}
+const ASK_ALWAYS = ['? help', 'Esc back', 'Tab not sure', 'Ctrl+S save and stop'];
 
 /** Items set one after the other, each whole on its line. */
 export function flow(items: readonly string[], width: number, gap: string): string[] {

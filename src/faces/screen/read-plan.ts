@@ -1,7 +1,8 @@
 import type { Key } from '../../interview/key';
+import { flow } from './foot';
 import { type Frame, frameHeight } from './frame';
 import { openKeyboard } from './keys/open-keyboard';
-import { widthOf, wrapText } from './line';
+import { widthOf } from './line';
 import { openCanvas } from './open-canvas';
 import { planLines } from './plan-lines';
 import { scrollLines } from './scroll-lines';
@@ -15,8 +16,11 @@ export interface PlanReading {
   readonly color: boolean;
 }
 
+/** How the reader left: to stop, or to begin with the next home. */
+export type Left = 'done' | 'next';
+
 /** Show the summary in a window that scrolls and never overflows. Resolves when the reader leaves it. */
-export async function readPlan({ markdown, stdin, stdout }: PlanReading): Promise<void> {
+export async function readPlan({ markdown, stdin, stdout }: PlanReading): Promise<Left> {
   const leave = takeTerminal({ stdin, stdout });
   const canvas = openCanvas(stdout);
   const linesAt = remember(markdown);
@@ -29,15 +33,16 @@ export async function readPlan({ markdown, stdin, stdout }: PlanReading): Promis
     if (anew) canvas.redraw(made);
     else canvas.draw(made);
   };
-  await new Promise<void>((done) => {
+  const left = await new Promise<Left>((done) => {
     const keyboard = openKeyboard({
       stdin,
       onKeys: (keys) => {
         for (const key of keys) {
-          if (leaves(key)) {
+          const way = leaves(key);
+          if (way !== null) {
             keyboard.close();
             stop();
-            done();
+            done(way);
             return;
           }
           scroll = Math.max(0, scrolled(key, scroll, page));
@@ -50,6 +55,7 @@ export async function readPlan({ markdown, stdin, stdout }: PlanReading): Promis
   });
   canvas.close();
   leave();
+  return left;
 }
 
 /** Lines are made anew only when the width has changed. */
@@ -61,9 +67,12 @@ function remember(markdown: string): (columns: number) => readonly string[] {
   };
 }
 
-function leaves(key: Key): boolean {
-  if (key.name === 'text') return key.text.toLowerCase() === 'q';
-  return ['enter', 'escape', 'ctrl-c', 'ctrl-s'].includes(key.name);
+function leaves(key: Key): Left | null {
+  const letter = key.name === 'text' ? key.text.toLowerCase() : '';
+  if (letter === 'n') return 'next';
+  return letter === 'q' || ['enter', 'escape', 'ctrl-c', 'ctrl-s'].includes(key.name)
+    ? 'done'
+    : null;
 }
 
 function scrolled(key: Key, scroll: number, page: number): number {
@@ -93,10 +102,7 @@ export function planFrame(
   size: { columns: number; rows: number },
   scroll: number,
 ): Frame {
-  const foot = wrapText(
-    'Up Down Space read on   Enter or Esc leave (the plan stays in its files)',
-    size.columns,
-  );
+  const foot = flow(KEYS, size.columns, '   ');
   const height = frameHeight(size.rows) - foot.length - 1;
   const lines = text.map((line) => [{ text: line }]);
   const { lines: shown, place, maxScroll } = scrollLines({ lines, height, scroll });
@@ -115,3 +121,10 @@ export function planFrame(
 function clip(text: string, columns: number): string {
   return widthOf(text) <= columns ? text : text.slice(0, columns);
 }
+
+const KEYS = [
+  'Up Down Space read on',
+  'Enter or Esc leave',
+  'N next home',
+  '(the plan stays in its files)',
+];

@@ -8,6 +8,8 @@ import { type Line, type Span, takeWidth, widthOf, wrapText } from './line';
 /** Rows as lines, with the lines of the highlighted row and the column of the cursor in it. */
 export interface Block {
   readonly lines: readonly Line[];
+  /** First line of each row. */
+  readonly starts: readonly number[];
   /** First and last line of the highlighted row. */
   readonly from: number;
   readonly to: number;
@@ -30,6 +32,7 @@ const NO_MARK = '  ';
 /** Lay out the rows of a question, the highlighted one marked. */
 export function rowLines({ rows, state, question, width }: RowParts): Block {
   const lines: Line[] = [];
+  const starts: number[] = [];
   let from = 0;
   let to = 0;
   let own = 0;
@@ -41,6 +44,7 @@ export function rowLines({ rows, state, question, width }: RowParts): Block {
       lines.push([]);
     }
     const start = lines.length;
+    starts.push(start);
     if (row.kind === 'field') {
       const field = fieldLine(state, question, here, width);
       lines.push(...field.lines);
@@ -50,7 +54,7 @@ export function rowLines({ rows, state, question, width }: RowParts): Block {
     }
     if (here) [from, to] = [start, lines.length - 1];
   });
-  return { lines, from, to, own: own || lines.length, cursorX };
+  return { lines, starts, from, to, own: own || lines.length, cursorX };
 }
 
 function labelOf(row: Row): string {
@@ -87,7 +91,9 @@ function fieldLine(state: State, question: Question, here: boolean, width: numbe
   while (before() > room - 1) first += 1;
   const shown = takeWidth(letters.slice(first).join(''), room);
   const mark = here ? MARK : NO_MARK;
-  const after = `${' '.repeat(room - widthOf(shown))} ]${beside ? ` ${unit}` : ''}`;
+  // Once a unit is typed, ours beside it would contradict it.
+  const ours = beside && !/[a-z%$]/i.test(state.field.text) ? ` ${unit}` : '';
+  const after = `${' '.repeat(room - widthOf(shown))} ]${ours}`;
   const look: Omit<Span, 'text'> = here ? { bold: true, tone: 'accent' } : {};
   const line: Line = [
     { text: `${mark}[ `, ...look },

@@ -1,6 +1,6 @@
-import type { Answers } from '../../interview/answers';
+import type { Event } from '../../interview/event';
 import type { Key } from '../../interview/key';
-import { type Event, reduce } from '../../interview/reduce';
+import { reduce } from '../../interview/reduce';
 import type { State } from '../../interview/state';
 import type { Draft } from '../../plan/draft';
 import type { Door, Later } from '../door';
@@ -18,9 +18,10 @@ import { sizeOf, watchSize } from './watch-size';
  * the terminal as it was found. Answers are kept the moment they are given.
  */
 export async function runScreen(door: Door): Promise<State> {
-  const leave = takeTerminal(door);
+  const screen = new Screen(door);
+  const leave = takeTerminal(door, () => screen.cutOff());
   try {
-    return await new Screen(door).run();
+    return await screen.run();
   } finally {
     leave();
   }
@@ -31,7 +32,7 @@ class Screen {
   private draft: Draft | null = null;
   private later: Later | null = null;
   /** Answers last kept on disk, and last weighed. */
-  private kept: Answers;
+  private kept: Pick<State, 'answers' | 'unfinished'>;
   private shown: Pick<Frame, 'maxScroll' | 'page'> = { maxScroll: 0, page: 1 };
   private readonly glyphs = glyphsFor(process.env);
   private readonly canvas;
@@ -39,7 +40,7 @@ class Screen {
 
   constructor(private readonly door: Door) {
     this.state = door.start;
-    this.kept = door.start.answers;
+    this.kept = door.start;
     this.canvas = openCanvas(door.stdout);
   }
 
@@ -62,6 +63,13 @@ class Screen {
       this.canvas.close();
     }
     return this.state;
+  }
+
+  /** We are told to end, or the terminal is closed over us: keep what stands in the field. */
+  async cutOff(): Promise<void> {
+    this.happen({ type: 'key', key: { name: 'ctrl-c' } });
+    this.later ??= await this.door.later;
+    this.keep();
   }
 
   private frame() {
@@ -98,11 +106,13 @@ class Screen {
 
   /** Keep changed answers on disk and weigh them, once there is something to do it with. */
   private keep(): void {
-    const { answers } = this.state;
-    if (this.later === null || answers === this.kept) return;
-    this.kept = answers;
-    this.draft = this.later.weigh(answers);
-    const problem = this.later.save(answers);
+    const { answers, unfinished } = this.state;
+    const { kept } = this;
+    if (this.later === null) return;
+    if (answers === kept.answers && unfinished === kept.unfinished) return;
+    this.kept = { answers, unfinished };
+    if (answers !== kept.answers) this.draft = this.later.weigh(answers);
+    const problem = this.later.save(answers, unfinished);
     if (problem !== null) this.happen({ type: 'notice', text: problem });
   }
 }

@@ -13,9 +13,12 @@ export interface TerminalParts {
 
 /**
  * Take the terminal for a while. Returns the function that gives it back, which also runs
- * by itself when the process ends, crashes or is told to end. It may be called twice.
+ * by itself when the process ends, crashes or is told to end; then `beforeDeath` runs first. It may be called twice.
  */
-export function takeTerminal({ stdin, stdout }: TerminalParts): () => void {
+export function takeTerminal(
+  { stdin, stdout }: TerminalParts,
+  beforeDeath: () => Promise<void> = async () => {},
+): () => void {
   stdout.write(ENTER);
   let taken = true;
   const leave = () => {
@@ -31,8 +34,11 @@ export function takeTerminal({ stdin, stdout }: TerminalParts): () => void {
     }
   };
   const onSignal = (signal: NodeJS.Signals) => {
-    leave();
-    process.kill(process.pid, signal);
+    const die = () => {
+      leave();
+      process.kill(process.pid, signal);
+    };
+    beforeDeath().then(die, die);
   };
   process.on('exit', leave).on('uncaughtExceptionMonitor', leave);
   for (const signal of DEADLY) process.on(signal, onSignal);

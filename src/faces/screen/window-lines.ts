@@ -1,12 +1,15 @@
 import type { Glyphs } from './glyphs';
-import type { Line } from './line';
+import { type Line, shorten } from './line';
 
 export interface WindowParts {
   readonly lines: readonly Line[];
+  /** First line of each row. */
+  readonly starts: readonly number[];
   readonly height: number;
   /** Lines that must be in sight. */
   readonly from: number;
   readonly to: number;
+  readonly width: number;
   readonly glyphs: Glyphs;
 }
 
@@ -16,18 +19,34 @@ export interface Windowed {
   readonly start: number;
 }
 
-/** The part of a block that fits, around the lines that must be in sight, saying what is hidden. */
-export function windowLines({ lines, height, from, to, glyphs }: WindowParts): Windowed {
+/** The part of a block that fits, around the lines that must be in sight, saying how many rows are hidden. */
+export function windowLines(parts: WindowParts): Windowed {
+  const { lines, height, from, to, width, glyphs } = parts;
   if (lines.length <= height) return { lines, start: 0 };
   const middle = Math.floor((from + to + 1 - height) / 2);
   const start = Math.max(0, Math.min(lines.length - height, Math.min(from, middle)));
-  const shown = lines.slice(start, start + height);
-  const after = lines.length - start - height;
-  if (start > 0 && from > start) shown[0] = hidden(glyphs.above, start + 1);
-  if (after > 0 && to < start + height - 1) shown[height - 1] = hidden(glyphs.below, after + 1);
+  const end = start + height;
+  const shown = lines.slice(start, end);
+  const rowsWithin = (first: number, last: number) =>
+    parts.starts.filter((line) => line >= first && line < last).length;
+  if (start > 0 && from > start) {
+    shown[0] = hidden(`${glyphs.above} ${more(rowsWithin(0, start + 1))} above`, width, glyphs);
+  }
+  if (end < lines.length && to < end - 1) {
+    const count = rowsWithin(end - 1, lines.length);
+    shown[height - 1] = hidden(
+      `${glyphs.below} ${more(count)} below (Down shows them)`,
+      width,
+      glyphs,
+    );
+  }
   return { lines: shown, start };
 }
 
-function hidden(sign: string, count: number): Line {
-  return [{ text: `  ${sign} ${count} more ${count === 1 ? 'line' : 'lines'}`, dim: true }];
+function more(count: number): string {
+  return count === 0 ? 'more' : `${count} more`;
+}
+
+function hidden(words: string, width: number, glyphs: Glyphs): Line {
+  return [{ text: shorten(`  ${words}`, width, glyphs.cut), dim: true }];
 }

@@ -1,12 +1,13 @@
 import { execFileSync, spawnSync } from 'node:child_process';
-import { mkdtempSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'esbuild';
-import { beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test } from 'vitest';
 
 // Bundled in pieces like the program: packages loaded late behave otherwise there than from source.
 const folder = mkdtempSync(join(tmpdir(), 'calc-bundled-'));
+afterAll(() => rmSync(folder, { recursive: true }));
 const program = join(folder, 'run.mjs');
 
 beforeAll(async () => {

@@ -1,11 +1,12 @@
-import { mkdtempSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { describe, expect, test } from 'vitest';
+import { afterAll, describe, expect, test } from 'vitest';
 import { calculations } from '../../../src/commands/calc/registry';
 import { runCalc, workOf } from './run-calc';
 
 const folder = mkdtempSync(join(tmpdir(), 'calc-'));
+afterAll(() => rmSync(folder, { recursive: true }));
 
 function fileOf(name: string, text: string): string {
   const path = join(folder, name);

@@ -1,9 +1,11 @@
-import { questionAt, relevant } from '../../../interview/relevant';
+import { questionAt } from '../../../interview/relevant';
 import { rowsOf } from '../../../interview/rows';
+import type { Context, State } from '../../../interview/state';
+import { leftWords, placeWords } from '../../place-words';
 import { type CutRule, cutLines, fitParts } from '../fit-parts';
 import { footLines } from '../foot';
 import { type Frame, type FrameParts, frameHeight } from '../frame';
-import { type Line, styled, wrapText } from '../line';
+import { type Line, styled, widthOf, wrapText } from '../line';
 import { messageLines } from '../message-lines';
 import { rowLines } from '../row-lines';
 import { windowLines } from '../window-lines';
@@ -12,7 +14,7 @@ import { windowLines } from '../window-lines';
 export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]): Frame {
   const { context, state, size, glyphs } = parts;
   const question = questionAt(context, state.at);
-  const topic = styled(wrapText(topicWords(parts), width), { dim: true });
+  const topic = styled(wrapText(topicWords(context, state, width), width), { dim: true });
   const ask = styled(wrapText(question.ask, width), { bold: true });
   const hint = styled(wrapText(question.hint, width));
   const block = rowLines({ rows: rowsOf(context, state), state, question, width });
@@ -40,7 +42,7 @@ export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]
   );
   const tall = (name: string) => heights.get(name)!;
   const blank = (name: string): Line[] => (tall(name) > 0 ? [[]] : []);
-  const rows = windowLines({ ...block, height: tall('rows'), glyphs });
+  const rows = windowLines({ ...block, height: tall('rows'), width, glyphs });
   const head = [
     ...cutLines(topic, tall('topic'), glyphs.cut),
     ...blank('gap-topic'),
@@ -61,6 +63,13 @@ export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]
   const cursor =
     block.cursorX === null ? null : { x: block.cursorX, y: head.length + block.from - rows.start };
   return { lines, cursor, maxScroll: 0, page: 1 };
+}
+
+/** Where we are, and what is left where that costs no line of its own. */
+function topicWords(context: Context, state: State, width: number): string {
+  const [place, left] = [placeWords(context, state), leftWords(context, state)];
+  const both = `${place} (${left})`;
+  return left === '' || widthOf(both) > width ? place : both;
 }
 
 /** What is given up first when the window is short. The question goes last. */
@@ -86,13 +95,4 @@ function cutOrder(own: number): CutRule[] {
     ['rows', 1],
     ['ask', 1],
   ];
-}
-
-/** "Section 5 of 14: Water and waste". Sections that have no question for this home are not counted. */
-function topicWords({ context, state }: FrameParts): string {
-  const here = questionAt(context, state.at).topic;
-  const open = new Set(relevant(context, state.answers).map((q) => q.topic));
-  const topics = context.interview.topics.filter((t) => open.has(t.id) || t.id === here);
-  const at = topics.findIndex((t) => t.id === here);
-  return `Section ${at + 1} of ${topics.length}: ${topics[at]?.title ?? ''}`;
 }

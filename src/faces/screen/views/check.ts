@@ -2,7 +2,7 @@ import { NOT_SURE } from '../../../interview/answers';
 import { questionAt } from '../../../interview/relevant';
 import { type Row, rowsOf } from '../../../interview/rows';
 import type { Context, State } from '../../../interview/state';
-import { CHECK_HINT, CHECK_TITLE } from '../../check-words';
+import { CHECK_TITLE, checkHint } from '../../check-words';
 import { type CutRule, cutLines, fitParts } from '../fit-parts';
 import { footLines } from '../foot';
 import { type Frame, type FrameParts, frameHeight } from '../frame';
@@ -15,7 +15,7 @@ import { windowLines } from '../window-lines';
 export function checkFrame(parts: FrameParts, width: number, pane: readonly Line[]): Frame {
   const { context, state, size, glyphs } = parts;
   const head = styled(wrapText(CHECK_TITLE, width), { bold: true });
-  const hint = styled(wrapText(CHECK_HINT, width));
+  const hint = styled(wrapText(checkHint(context, state), width));
   const block = listLines(context, state, width);
   const message = messageLines(state, width);
   const foot = footLines(context, state, questionAt(context, state.at), width);
@@ -40,7 +40,7 @@ export function checkFrame(parts: FrameParts, width: number, pane: readonly Line
     ...cutLines(head, tall('head'), glyphs.cut),
     ...cutLines(hint, tall('hint'), glyphs.cut),
     ...blank('gap-rows'),
-    ...windowLines({ ...block, height: tall('rows'), glyphs }).lines,
+    ...windowLines({ ...block, height: tall('rows'), width, glyphs }).lines,
     ...cutLines(message, tall('message'), glyphs.cut),
     ...blank('gap-pane'),
     ...pane.slice(0, tall('pane')),
@@ -66,6 +66,7 @@ const CUT_ORDER: readonly CutRule[] = [
 
 function listLines(context: Context, state: State, width: number) {
   const lines: Line[] = [];
+  const starts: number[] = [];
   let [from, to] = [0, 0];
   let topic = '';
   rowsOf(context, state).forEach((row, i) => {
@@ -77,10 +78,11 @@ function listLines(context: Context, state: State, width: number) {
     if (row.kind === 'act' && i > 0) lines.push([]);
     const here = i === state.row;
     const start = lines.length;
+    starts.push(start);
     lines.push(...rowText(state, row, here, width));
     if (here) [from, to] = [start, lines.length - 1];
   });
-  return { lines, from, to };
+  return { lines, starts, from, to };
 }
 
 function headingOf(context: Context, row: Row): string | null {

@@ -40,7 +40,7 @@ export function readingFrame(parts: FrameParts, width: number, { title, text }: 
   );
   const tall = (name: string) => heights.get(name)!;
   const scrolled = scrollLines({ lines: text, height: tall('text'), scroll: state.scroll });
-  const rows = windowLines({ ...block, height: tall('rows'), glyphs });
+  const rows = windowLines({ ...block, height: tall('rows'), width, glyphs });
   const lines = [
     ...cutLines(head, tall('head'), glyphs.cut),
     ...(tall('gap-head') > 0 ? [[]] : []),

@@ -1,0 +1,81 @@
+import { formatQuantity } from '../quantity/format-quantity';
+import { type Answer, NOT_SURE } from './answers';
+import { checkTyped } from './check-answer';
+import { end, saveAndStop } from './end';
+import { goBack, goOn } from './go-on';
+import { questionAt } from './relevant';
+import type { Act } from './rows';
+import type { Context, State } from './state';
+import { setAside, settled } from './unfinished';
+import { words } from './words';
+
+/** The interview after a line of its own was chosen, or a key that stands for one. */
+export function onAct(context: Context, state: State, act: Act): State {
+  switch (act) {
+    case 'not-sure':
+      return notSure(context, state);
+    case 'help':
+      return { ...state, view: 'help', row: 0, scroll: 0, digits: '' };
+    case 'back':
+      return goBack(context, state);
+    case 'stop':
+      return saveAndStop(context, state);
+    case 'draft':
+      return { ...setAside(context, state), view: 'check', row: 0, error: null };
+    case 'yes':
+      return accept(context, state, state.unusual?.value ?? NOT_SURE);
+    case 'again':
+      return { ...state, view: 'ask', row: 0, unusual: null };
+    case 'read':
+      return { ...state, notice: words.chooseOne };
+    case 'go-on':
+      return goOn(context, { ...state, view: 'ask', notice: null });
+    case 'stop-now':
+      return end(context, state, 'danger');
+    case 'write':
+      return end(context, state, 'plan');
+  }
+}
+
+/** What stands in the field, taken as the answer, asked back, or answered with a sentence. */
+export function submitTyped(context: Context, state: State): State {
+  const question = questionAt(context, state.at);
+  const read = checkTyped(question, state.field.text);
+  if (!read.ok) return { ...state, error: read.message, row: 0 };
+  if (question.kind === 'name') {
+    const taken = context.nameProblem(String(read.value));
+    if (taken !== null) return { ...state, error: taken };
+  }
+  if (read.unusual && typeof read.value === 'number') {
+    const said = formatQuantity(read.value, question.unit ?? 'count');
+    const unusual = { value: read.value, said };
+    return { ...state, view: 'unusual', row: 0, error: null, unusual };
+  }
+  const notice = read.note === undefined ? null : words.understood(read.note);
+  return accept(context, { ...state, notice }, read.value);
+}
+
+function notSure(context: Context, state: State): State {
+  const question = questionAt(context, state.at);
+  const answer = question.kind === 'name' ? context.spareName() : NOT_SURE;
+  return accept(context, { ...state, notice: null }, answer);
+}
+
+/** Keep an answer. Danger shows what to do now; anything else goes on. */
+export function accept(context: Context, state: State, answer: Answer): State {
+  const question = questionAt(context, state.at);
+  const kept: State = {
+    ...state,
+    answers: { ...state.answers, [state.at]: answer },
+    unfinished: settled(state.unfinished, state.at),
+    error: null,
+  };
+  const ids = Array.isArray(answer) ? answer : [answer];
+  const urgent = question.choices?.some((c) => c.actNow !== undefined && ids.includes(c.id));
+  const hasWarnings = question.choices?.some((c) => c.stopFirst === true);
+  if (urgent || (hasWarnings && answer === NOT_SURE)) {
+    const ticked = answer === NOT_SURE ? [] : ids.map(String);
+    return { ...kept, view: 'act-now', ticked, row: 0, notice: null };
+  }
+  return goOn(context, kept);
+}

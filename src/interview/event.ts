@@ -1,0 +1,15 @@
+import type { Answer } from './answers';
+import type { Key } from './key';
+import type { Act } from './rows';
+
+/** What can happen to the interview: a key, an answer given outright (the line face), or a word from outside. */
+export type Event =
+  | { readonly type: 'key'; readonly key: Key }
+  | { readonly type: 'answer'; readonly answer: Answer }
+  | { readonly type: 'typed'; readonly text: string }
+  | { readonly type: 'act'; readonly act: Act }
+  /** Open a question from the list of answers. */
+  | { readonly type: 'open'; readonly question: string }
+  /** Move a long text by so many lines. The face knows how many fit. */
+  | { readonly type: 'scroll'; readonly by: number }
+  | { readonly type: 'notice'; readonly text: string | null };

@@ -1,0 +1,72 @@
+import { show } from './begin';
+import { relevant } from './relevant';
+import { rowsOf } from './rows';
+import type { Context, State } from './state';
+import { setAside } from './unfinished';
+import { words } from './words';
+
+/** The next question: the first new one, or the one we came back from, whichever is asked first. */
+export function goOn(context: Context, state: State): State {
+  const order = relevant(context, state.answers).map((q) => q.id);
+  const fresh = order.filter((id) => state.answers[id] === undefined);
+  if (state.fromCheck) {
+    const opened = fresh.find((id) => !state.leftOpen.includes(id));
+    if (opened === undefined) return toCheck(context, state);
+    return { ...show(context, state, opened), fromCheck: true };
+  }
+  const here = order.indexOf(state.at);
+  const ahead = state.ahead.filter((id) => order.indexOf(id) > here);
+  const nearest = ahead.at(-1);
+  const next = [fresh.find((id) => order.indexOf(id) > here) ?? fresh[0], nearest]
+    .filter((id) => id !== undefined)
+    .sort((a, b) => order.indexOf(a) - order.indexOf(b))[0];
+  if (next === undefined) return { ...toCheck(context, state), row: 0 };
+  // What was answered at an earlier sitting is passed over, but the way back leads through it.
+  const passed = order.slice(here + 1, Math.max(here + 1, order.indexOf(next)));
+  const trail = [...state.trail, state.at, ...passed];
+  const rest = next === nearest ? ahead.slice(0, -1) : ahead;
+  return show(context, { ...state, trail, ahead: rest }, next);
+}
+
+/** The list of answers, on the line of the question we come from. */
+function toCheck(context: Context, state: State): State {
+  const list: State = { ...state, view: 'check', row: 0, error: null, unusual: null };
+  const row = rowsOf(context, list).findIndex((r) => r.kind === 'answer' && r.id === state.at);
+  return { ...list, row: Math.max(0, row), fromCheck: false };
+}
+
+/**
+ * A question opened from the list. An answer changed there leads back to the list, by way of the questions the
+ * change brings up. One that was still open is a place to go on from.
+ */
+export function openFromList(context: Context, state: State, id: string): State {
+  const open = relevant(context, state.answers).filter((q) => state.answers[q.id] === undefined);
+  const leftOpen = open.map((q) => q.id);
+  const fromCheck = !leftOpen.includes(id);
+  return { ...show(context, { ...state, trail: [], ahead: [] }, id), fromCheck, leftOpen };
+}
+
+/** One question back, or out of help and the like. */
+export function goBack(context: Context, state: State): State {
+  if (state.view === 'help' || state.view === 'unusual') {
+    return { ...state, view: 'ask', row: 0, unusual: null };
+  }
+  if (state.view === 'act-now') return show(context, { ...state, notice: null }, state.at);
+  const left = setAside(context, state);
+  if (left.fromCheck) return toCheck(context, left);
+  const order = relevant(context, left.answers).map((q) => q.id);
+  const trail = left.trail.filter((id) => order.includes(id));
+  const before = trail.at(-1);
+  if (before !== undefined) {
+    const ahead = [...left.ahead, left.at];
+    return show(context, { ...left, notice: null, trail: trail.slice(0, -1), ahead }, before);
+  }
+  // Opened from the list to go on from there: back is the list.
+  if (left.at !== order[0]) return toCheck(context, left);
+  return { ...state, error: words.firstQuestion };
+}
+
+/** Esc on the list of answers returns to the question left last. */
+export function leaveCheck(context: Context, state: State): State {
+  return show(context, state, state.at);
+}

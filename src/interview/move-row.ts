@@ -1,0 +1,39 @@
+import type { Key } from './key';
+import { questionAt } from './relevant';
+import type { Row } from './rows';
+import type { Context, State } from './state';
+
+/** The highlight moved up or down by a line or a page. */
+export function moveRow(
+  state: State,
+  count: number,
+  name: 'up' | 'down' | 'page-up' | 'page-down',
+): State {
+  const by = { up: -1, down: 1, 'page-up': -8, 'page-down': 8 }[name];
+  // Among many answers going on past the end is handy; below a warning it could mislead.
+  const far = Math.abs(by) > 1 || state.view === 'act-now';
+  const next = state.row + by;
+  const row = far ? Math.min(count - 1, Math.max(0, next)) : (next + count) % count;
+  return { ...state, row };
+}
+
+/** In the list of answers Left and Right go from section to section, Home and End to its ends. */
+export function moveTopic(context: Context, state: State, rows: readonly Row[], key: Key): State {
+  const topicAt = (row: Row | undefined) =>
+    row?.kind === 'answer' ? questionAt(context, row.id).topic : '';
+  const starts = rows.flatMap((row, i) => {
+    return i === 0 || topicAt(row) !== topicAt(rows[i - 1]) ? [i] : [];
+  });
+  switch (key.name) {
+    case 'left':
+      return { ...state, row: starts.filter((start) => start < state.row).at(-1) ?? 0 };
+    case 'right':
+      return { ...state, row: starts.find((start) => start > state.row) ?? state.row };
+    case 'home':
+      return { ...state, row: 0 };
+    case 'end':
+      return { ...state, row: rows.length - 1 };
+    default:
+      return state;
+  }
+}

@@ -1,0 +1,36 @@
+import { rmSync } from 'node:fs';
+import { afterEach } from 'vitest';
+import { type OpenTerminal, openTerminal, type Size } from './open-terminal';
+
+/** Where a program is started: a folder begun before, and what differs in its environment. */
+export interface Beside {
+  readonly folder?: string;
+  readonly env?: object;
+}
+
+export interface Start extends Beside {
+  readonly args?: readonly string[];
+  readonly size?: Size;
+}
+
+export const WINDOW: Size = { columns: 80, rows: 24 };
+
+/**
+ * The one way these tests open a terminal: start the program and wait for its first question.
+ * After each test every program is ended and every folder made for it is taken away.
+ */
+export function terminalsOf(program: () => string, first: string) {
+  const opened: OpenTerminal[] = [];
+  afterEach(async () => {
+    const all = opened.splice(0);
+    for (const terminal of all) terminal.kill('SIGKILL');
+    for (const terminal of all) await terminal.ended();
+    for (const { folder } of all) rmSync(folder, { recursive: true, force: true });
+  });
+  return async ({ args = [], size = WINDOW, ...beside }: Start = {}): Promise<OpenTerminal> => {
+    const terminal = openTerminal([program(), ...args], size, beside);
+    opened.push(terminal);
+    await terminal.shows(first);
+    return terminal;
+  };
+}
