@@ -1,7 +1,7 @@
 import { type Figure, figure } from '../quantity/figure';
 import { addFigures, formula, timesFigure } from '../quantity/figure-arithmetic';
 import { formatRange } from '../quantity/format-quantity';
-import type { ClimateHours } from './climate-hours';
+import { type ClimateHours, usualShareOf } from './climate-hours';
 import type { Facts } from './facts';
 import type { BillCheck, Load, Season } from './home';
 
@@ -65,10 +65,8 @@ function judge(bill: Figure, loads: Figure) {
 
 /** Heating and cooling of an average day: the hard day of the plan times the climate's share. */
 function usualDay(load: Load, season: Season, climate: ClimateHours): Figure {
-  const day = load.kwhPerDay[season];
-  if (['neither', 'room'].includes(load.follows) || season === 'mild') return day;
-  const share = season === 'winter' ? climate.usualShare.heating : climate.usualShare.cooling;
-  return timesFigure(day, share);
+  const share = usualShareOf(load, season, climate);
+  return share === 1 ? load.kwhPerDay[season] : timesFigure(load.kwhPerDay[season], share);
 }
 
 function solarUsed(facts: Facts): number | null {

@@ -1,5 +1,5 @@
 import { timesFigure } from '../quantity/figure-arithmetic';
-import type { ClimateHours } from './climate-hours';
+import { type ClimateHours, usualShareOf } from './climate-hours';
 import type { Facts } from './facts';
 import type { Load } from './home';
 
@@ -36,11 +36,8 @@ export function calibrate(
   const billed = (facts.number('bill-kwh')! - facts.number('bill-mild-kwh')!) / DAYS;
   const follows = season === 'winter' ? ['cold', 'both'] : ['heat', 'both'];
   const weathered = loads.filter((load) => follows.includes(load.follows));
-  const share = season === 'winter' ? climate.usualShare.heating : climate.usualShare.cooling;
-  const counted = weathered.reduce(
-    (sum, load) => sum + load.kwhPerDay[season].value * share - load.kwhPerDay.mild.value,
-    0,
-  );
+  const usual = (load: Load) => load.kwhPerDay[season].value * usualShareOf(load, season, climate);
+  const counted = weathered.reduce((sum, load) => sum + usual(load) - load.kwhPerDay.mild.value, 0);
   const what = season === 'winter' ? 'heating' : 'cooling';
   if (counted < LEAST_KWH || billed < LEAST_KWH) return none(null);
   const factor = billed / counted;

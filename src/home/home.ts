@@ -32,6 +32,8 @@ export interface Load {
   readonly shape: readonly number[];
   /** Grows with cold, with heat, with both, with a warm room (cold food), or with neither. */
   readonly follows: 'cold' | 'heat' | 'both' | 'room' | 'neither';
+  /** Heat by a heat pump, which gives less for a kWh the colder it is; or by strips, for what the pump lacks. */
+  readonly heatsBy?: 'pump' | 'strips';
   /** Runs from an ordinary outlet: can be moved to a pack or a cord. Else it is wired in. */
   readonly plugIn: boolean;
   /** Too big for any backup route: switched off in an outage (car charging, dryer, strip heat). */

@@ -1,7 +1,8 @@
 import { type BillDay, yearDays } from '../../bill/bill-days';
 import { usualDays } from '../../bill/usual-day';
 import type { Home } from '../../home/home';
-import { hourlyLoadKw, seasonOf } from '../../home/hourly-load';
+import { hourlyLoadKw } from '../../home/hourly-load';
+import { seasonOf } from '../../home/season-of';
 import type { World } from '../../home/world';
 import { HOURS_PER_YEAR, MONTH_OF_DAY } from '../../physics/weather/calendar';
 
