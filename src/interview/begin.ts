@@ -1,5 +1,5 @@
 import { exactQuantity } from '../quantity/exact-quantity';
-import { type Answer, type Answers, NOT_SURE } from './answers';
+import { type Answer, type Answers, choicesIn, NOT_SURE, numbersIn } from './answers';
 import type { Question } from './question';
 import { offered, questionAt, relevant } from './relevant';
 import type { Context, State } from './state';
@@ -39,13 +39,14 @@ export function show(context: Context, state: State, id: string): State {
     ...fresh,
     scroll: 0,
     field: fieldOf(typedFor(question, answer)),
-    ticked: Array.isArray(answer) ? answer : [],
+    ticked: choicesIn(answer) ?? [],
     row: rowFor(context, fresh, question, answer),
   };
 }
 
 function typedFor(question: Question, answer: Answer | undefined): string {
-  if (answer === undefined || answer === NOT_SURE || Array.isArray(answer)) return '';
+  if (answer === undefined || answer === NOT_SURE) return '';
+  if (typeof answer === 'object') return numbersIn(answer)?.join(' ') ?? '';
   if (typeof answer === 'number') return exactQuantity(answer, question.unit ?? 'count');
   return question.choices === undefined ? String(answer) : '';
 }
@@ -61,8 +62,6 @@ function rowFor(
   const choices = offered(context, state, question);
   const own = question.choices === undefined ? 1 : choices.length;
   if (answer === NOT_SURE) return own;
-  const chosen = choices.findIndex(
-    (c) => c.id === answer || (Array.isArray(answer) && answer[0] === c.id),
-  );
+  const chosen = choices.findIndex((c) => c.id === answer || choicesIn(answer)?.[0] === c.id);
   return Math.max(0, chosen);
 }

@@ -1,5 +1,5 @@
 import { formatQuantity } from '../quantity/format-quantity';
-import { type Answer, NOT_SURE } from './answers';
+import { type Answer, choicesIn, NOT_SURE } from './answers';
 import { show } from './begin';
 import { checkTyped } from './check-answer';
 import type { Key } from './key';
@@ -235,7 +235,7 @@ function notSure(context: Context, state: State): State {
 function accept(context: Context, state: State, answer: Answer): State {
   const question = questionAt(context, state.at);
   const kept: State = { ...state, answers: { ...state.answers, [state.at]: answer }, error: null };
-  const ids = Array.isArray(answer) ? answer : [answer];
+  const ids: readonly Answer[] = choicesIn(answer) ?? [answer];
   const urgent = question.choices?.some((c) => c.actNow !== undefined && ids.includes(c.id));
   const hasWarnings = question.choices?.some((c) => c.stopFirst === true);
   if (urgent || (hasWarnings && answer === NOT_SURE)) {

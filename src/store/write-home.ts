@@ -1,5 +1,5 @@
 import { Document, Scalar, stringify, YAMLMap } from 'yaml';
-import type { Answer, Answers } from '../interview/answers';
+import { type Answer, type Answers, numbersIn } from '../interview/answers';
 import type { Interview } from '../interview/question';
 import { exactQuantity } from '../quantity/exact-quantity';
 import { HOME_KEY, HOME_VERSION } from './home-file';
@@ -21,7 +21,9 @@ export function homeText(interview: Interview, answers: Answers, asOf: string): 
     if (answer === undefined) continue;
     const key = new Scalar(question.id);
     key.commentBefore = ` ${question.ask}`;
-    map.add({ key, value: doc.createNode(writtenAs(answer, question.unit)) });
+    // Numbers stand in one line, as they were typed.
+    const flow = numbersIn(answer) !== null;
+    map.add({ key, value: doc.createNode(writtenAs(answer, question.unit), { flow }) });
   }
   top.set('answers', map);
   return stringify(doc, { lineWidth: 0, flowCollectionPadding: false });

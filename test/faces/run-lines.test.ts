@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Later } from '../../src/faces/door';
 import { runLines } from '../../src/faces/lines/run-lines';
 import { begin } from '../../src/interview/begin';
+import type { Interview, Question } from '../../src/interview/question';
 import { reduce } from '../../src/interview/reduce';
 import type { Context, State } from '../../src/interview/state';
 import { smallInterview } from './small-interview';
@@ -15,7 +16,12 @@ const context: Context = {
   spareName: () => 'home-1',
 };
 
-async function say(lines: readonly string[], save: Later['save'] = () => null) {
+async function say(
+  lines: readonly string[],
+  save: Later['save'] = () => null,
+  interview: Interview = smallInterview,
+) {
+  const home = { ...context, interview };
   const stdin = new PassThrough();
   const stdout = new PassThrough();
   let printed = '';
@@ -24,8 +30,8 @@ async function say(lines: readonly string[], save: Later['save'] = () => null) {
   });
   stdin.end(`${lines.join('\n')}\n`);
   const state = await runLines({
-    context,
-    start: begin(context, {}),
+    context: home,
+    start: begin(home, {}),
     later: Promise.resolve({ save, weigh: weighSmall }),
     color: false,
     stdin: stdin as unknown as NodeJS.ReadStream,
@@ -155,5 +161,34 @@ describe('line by line', () => {
     const { state, printed } = await say(['3']);
     expect(state.ending).toBe('saved');
     expect(printed).not.toContain('\u001b');
+  });
+});
+
+describe('several numbers', () => {
+  const months: Question = {
+    ...smallInterview.questions.find((q) => q.kind === 'number')!,
+    id: 'months',
+    ask: 'How much in each of three months?',
+    says: 'Use by month',
+    kind: 'numbers',
+    count: 3,
+    unit: 'kWh',
+    volts: undefined,
+    possible: [0, 1000],
+    usual: undefined,
+    unsure: { assume: null, because: 'We assume nothing' },
+    when: undefined,
+  };
+  const only: Interview = {
+    ...smallInterview,
+    questions: [...smallInterview.questions.slice(0, 2), months],
+  };
+
+  test('are typed in one line; a wrong line is said again so that it can be mended', async () => {
+    const { state, printed } = await say(['3', 'kim', '10 20', '10, 20, 30'], () => null, only);
+    expect(printed).toContain('Type 3 numbers, in kilowatt-hours (kWh), with spaces or commas');
+    expect(printed).toContain('Error: We read 2 numbers and need 3.');
+    expect(printed).toContain('You typed: 10 20');
+    expect(state.answers.months).toEqual([10, 20, 30]);
   });
 });

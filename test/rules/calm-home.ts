@@ -65,6 +65,7 @@ export const calmHome: Answers = {
   'fuel-refill': 'sure',
   permissions: ['utility-asked', 'insurer-told'],
   'bill-kwh': 500,
+  'bill-year-known': 'no',
   'bill-days': 30,
   'bill-dollars': 90,
   'bill-peak-kw': 5,

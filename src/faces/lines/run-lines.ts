@@ -1,5 +1,6 @@
 import type { Answers } from '../../interview/answers';
 import { type Event, reduce } from '../../interview/reduce';
+import { questionAt } from '../../interview/relevant';
 import type { State } from '../../interview/state';
 import type { Door, Later } from '../door';
 import { NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draft-words';
@@ -68,8 +69,15 @@ class Lines {
     this.keep();
     const { error, notice, ending } = this.state;
     if (notice !== null && notice !== before.notice) this.print([`Noted: ${notice}`]);
-    if (error !== null) this.print([`Error: ${error}`]);
+    if (error !== null) this.print([`Error: ${error}`, ...this.typedAgain()]);
     else if (ending === null) this.show();
+  }
+
+  /** A long line refused is said again, so that it can be copied and mended. */
+  private typedAgain(): string[] {
+    const { kind } = questionAt(this.door.context, this.state.at);
+    const { text } = this.state.field;
+    return kind === 'numbers' && text.trim() !== '' ? [`You typed: ${text}`] : [];
   }
 
   private show(): void {

@@ -78,7 +78,7 @@ const WIDEST_FIELD = 40;
 
 /** The typed text between brackets with its unit, scrolled so that the cursor stays in sight. */
 function fieldLine(state: State, question: Question, here: boolean, width: number) {
-  const unit = question.kind === 'number' ? unitBeside(question.unit ?? 'count') : '';
+  const unit = question.unit === undefined ? '' : unitBeside(question.unit);
   const beside = unit !== '' && width - widthOf(unit) - 8 >= 12;
   const room = Math.min(WIDEST_FIELD, width - 6 - (beside ? widthOf(unit) + 1 : 0));
   const letters = graphemes(state.field.text);
