@@ -1,5 +1,6 @@
 import type { Figure } from '../quantity/figure';
 import type { Place } from '../tables/place';
+import type { BillYear } from './bill-year';
 import type { Facts } from './facts';
 
 export type Season = 'winter' | 'summer' | 'mild';
@@ -98,7 +99,9 @@ export interface Home {
   readonly goalHours: Figure;
   /** Seasons the plan must work in. */
   readonly goalSeasons: readonly Season[];
+  /** Twelve months of the meter, where they were told. */
+  readonly billYear: BillYear | null;
   readonly billCheck: BillCheck;
-  /** What two bills say of heating or cooling, where they were given. */
+  /** What two or twelve bills say of heating or cooling, where they were given. */
   readonly calibration: string | null;
 }

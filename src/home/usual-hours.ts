@@ -1,7 +1,9 @@
 import { MONTH_DAYS, MONTH_OF_DAY } from '../physics/weather/calendar';
+import { coolingDegrees, heatingDegrees } from '../physics/weather/degree-days';
 import { DAILY_RANGE_FRACTION } from '../physics/weather/hourly-temperature';
 import { temperatureCourse } from '../physics/weather/temperature-course';
 import type { Climate } from '../tables/climate';
+import { BALANCE_C } from './heat-need';
 
 /** Five points of Gauss and Hermite for a normal law, in standard deviations. Abramowitz & Stegun 1964, Table 25.10. */
 const POINTS = [
@@ -18,9 +20,10 @@ const HOURS_VARIANCE = (() => {
   return DAILY_RANGE_FRACTION.reduce<number>((sum, share) => sum + (share - mean) ** 2, 0) / 24;
 })();
 
-/** Mean temperature of each of 365 days, and how far its hours stray from it over the years, C and K. */
+/** Mean temperature of each of 365 days, and how far its mean and its hours stray from it over the years, C and K. */
 interface UsualHours {
   readonly meanC: Float64Array;
+  readonly dayStrayK: Float64Array;
   readonly strayK: Float64Array;
 }
 
@@ -32,6 +35,7 @@ function usualHours(climate: Climate): UsualHours {
   const { usualC, strayK } = temperatureCourse(climate);
   const hours = {
     meanC: usualC,
+    dayStrayK: strayK,
     strayK: strayK.map((stray, day) =>
       Math.sqrt(stray ** 2 + HOURS_VARIANCE * climate.rangeK[MONTH_OF_DAY[day]!]! ** 2),
     ),
@@ -53,4 +57,18 @@ export function monthMeans(climate: Climate, of: (airC: number) => number): numb
     }
   }
   return sums.map((sum, month) => sum / MONTH_DAYS[month]!);
+}
+
+/** Heating and cooling degrees of a usual day of each month, base 65 F, January first, K. */
+export function monthDegrees(climate: Climate): { heatingK: number[]; coolingK: number[] } {
+  const { meanC, dayStrayK } = usualHours(climate);
+  const heatingK = new Array<number>(12).fill(0);
+  const coolingK = new Array<number>(12).fill(0);
+  for (let day = 0; day < meanC.length; day++) {
+    const month = MONTH_OF_DAY[day]!;
+    const usual = { meanC: meanC[day]!, strayK: dayStrayK[day]! };
+    heatingK[month]! += heatingDegrees(usual, BALANCE_C) / MONTH_DAYS[month]!;
+    coolingK[month]! += coolingDegrees(usual, BALANCE_C) / MONTH_DAYS[month]!;
+  }
+  return { heatingK, coolingK };
 }

@@ -115,7 +115,7 @@ export const planSchema = z.strictObject({
     loads: figure.optional(),
     season: z.enum(['winter', 'summer', 'mild']).optional(),
   }),
-  calibration: z.string().describe('What two bills say of heating or cooling.'),
+  calibration: z.string().describe('What two or twelve bills say of heating or cooling.'),
   rideThrough: rideThroughSchema,
   money: moneySchema,
   outlook: z.strictObject({
