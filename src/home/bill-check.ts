@@ -52,7 +52,11 @@ export function checkBill(of: BillCheckOf): BillCheck {
 type Held = Exclude<BillCheck, { verdict: 'not-possible' }>;
 
 /** The loads of an average day of the season held against the bill of that season. */
-function against({ loads, hours }: BillCheckOf, season: Season, billKwhPerDay: Figure): Held {
+function against(
+  { loads, hours, billYear }: BillCheckOf,
+  season: Season,
+  billKwhPerDay: Figure,
+): Held {
   const loadsKwhPerDay = addFigures(
     loads.map((load) => usualDay(load, season, hours)),
     {
@@ -63,7 +67,8 @@ function against({ loads, hours }: BillCheckOf, season: Season, billKwhPerDay: F
       ),
     },
   );
-  return { ...judge(billKwhPerDay, loadsKwhPerDay), billKwhPerDay, loadsKwhPerDay, season };
+  const bill = billYear === null ? 'the bill' : billKwhPerDay.source.label;
+  return { ...judge(bill, billKwhPerDay, loadsKwhPerDay), billKwhPerDay, loadsKwhPerDay, season };
 }
 
 /** How far the loads are over the bill; a month without use is the worst of all. */
@@ -71,8 +76,8 @@ function overBill({ billKwhPerDay: bill, loadsKwhPerDay: loads }: Held): number 
   return bill.value > 0 ? loads.value / bill.value : Number.POSITIVE_INFINITY;
 }
 
-function judge(bill: Figure, loads: Figure) {
-  const both = `The loads come to ${formatRange(loads.low, loads.value, loads.high, 'kWh')} a day, the bill to ${bill.value.toFixed(1)} kWh a day.`;
+function judge(named: string, bill: Figure, loads: Figure) {
+  const both = `The loads come to ${formatRange(loads.low, loads.value, loads.high, 'kWh')} a day, ${named} to ${bill.value.toFixed(1)} kWh a day.`;
   if (loads.low > bill.value) {
     return {
       verdict: 'loads-over-bill' as const,

@@ -85,7 +85,7 @@ function toMonths(billed: readonly number[], named: Float64Array) {
   const down =
     lowered.length === 0
       ? ''
-      : ` In ${lowered.join(', ')} the loads named were more than the bill and were brought down to it.`;
+      : ` In ${lowered.length === 12 ? 'every month' : lowered.join(', ')} the loads named were more than the bill and were brought down to it.`;
   return { loadKwh, says: `Use over the year: each month as on its own bill.${down}` };
 }
 
