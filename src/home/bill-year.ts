@@ -4,6 +4,10 @@ import type { Climate } from '../tables/climate';
 import type { Facts } from './facts';
 import { monthDegrees } from './usual-hours';
 
+/** Where the split of monthly bills comes from. */
+export const DEGREE_DAY_CITE =
+  'degree-day regression of monthly bills: Fels 1986, PRISM, Energy and Buildings 9, 5-18; ASHRAE Guideline 14-2014';
+
 /** Twelve months of a meter, January first, and what of them goes with the weather. */
 export interface BillYear {
   readonly kwhPerDay: readonly number[];

@@ -1,6 +1,6 @@
 import { MONTH_DAYS } from '../physics/weather/calendar';
 import type { Climate } from '../tables/climate';
-import type { BillYear } from './bill-year';
+import { type BillYear, DEGREE_DAY_CITE } from './bill-year';
 import { believed, type Calibration, LEAST_KWH, scaledBy } from './calibration';
 import type { ClimateHours } from './climate-hours';
 import { BALANCE_C } from './heat-need';
@@ -10,9 +10,6 @@ import { weatherLoadKw } from './weather-load';
 
 /** Months of a calibrated model may miss by so much: ASHRAE Guideline 14-2014, monthly CV(RMSE). Seen second-hand. */
 const MOST_CV_RMSE = 0.15;
-
-const CITE =
-  'degree-day regression of monthly bills: Fels 1986, PRISM, Energy and Buildings 9, 5-18; ASHRAE Guideline 14-2014';
 
 /** Heating or cooling as the bills show it and as the answers count it. */
 interface Part {
@@ -124,7 +121,7 @@ function scaledByParts(load: Load, parts: readonly Part[], hours: ClimateHours):
   const all = warmed + cooled;
   const mild = all > 0 ? (heat! * warmed + cool! * cooled) / all : heats ? heat! : cool!;
   const by = { winter: heats ? heat! : 1, summer: cools ? cool! : 1, mild };
-  return scaledBy(load, by, { label: 'set by your twelve bills', cite: CITE });
+  return scaledBy(load, by, { label: 'set by your twelve bills', cite: DEGREE_DAY_CITE });
 }
 
 const sum = (numbers: readonly number[]) => numbers.reduce((a, b) => a + b, 0);

@@ -4,6 +4,8 @@ import { monthDegrees } from '../../src/home/usual-hours';
 import { MONTH_DAYS } from '../../src/physics/weather/calendar';
 import { answersToSettle } from '../../src/plan/answers-to-settle';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
+import { planData } from '../../src/plan/plan-data';
+import { planSchema } from '../../src/plan/plan-schema';
 import { planMarkdown } from '../../src/plan/to-markdown';
 import { answersOf, planOf } from '../households/read-household';
 
@@ -113,4 +115,17 @@ describe('the check against twelve bills', () => {
     expect(ids(165)).toContain('month-outside-year');
     expect(ids(9000)).toContain('month-outside-year');
   });
+});
+
+test('the plan file holds the twelve months and what they split into, and null without them', () => {
+  const months = twelve(18, 1.6, 1);
+  const { billYear } = planData(planOf('ridge-road', year(months)));
+  expect(billYear!.monthsKwh).toEqual(months);
+  expect(billYear!.anyWeather).toMatchObject({ unit: 'kWh/day' });
+  const all =
+    365 * billYear!.anyWeather.value + billYear!.withCold.value + billYear!.withHeat.value;
+  const sum = months.reduce((a, b) => a + b, 0);
+  expect(Math.abs(all / sum - 1)).toBeLessThan(0.005);
+  expect(planSchema.shape.billYear.safeParse(billYear).success).toBe(true);
+  expect(planData(planOf('ridge-road')).billYear).toBeNull();
 });
