@@ -20,9 +20,9 @@ export function buildHome(facts: Facts, widths: Widths, asOf: string): Home {
   const site = siteOf(facts);
   const { climate } = site.place;
   const hours = climateHours(climate);
-  const billYear = billYearOf(facts, climate);
   const named = allLoads({ facts, widths, climate: hours });
-  const { loads, says: calibration } = calibrate({ facts, loads: named, climate, hours, billYear });
+  const billYear = billYearOf(facts, named, climate);
+  const { loads, says: calibration } = calibrate({ facts, loads: named, hours, billYear });
   const goalSeasons = seasonsOf(facts);
   const ranked = (...ranks: string[]) => loads.filter((load) => ranks.includes(load.rank));
   return {

@@ -1,4 +1,3 @@
-import type { Climate } from '../tables/climate';
 import type { BillYear } from './bill-year';
 import { calibrateByYear } from './calibrate-by-year';
 import { believed, type Calibration, LEAST_KWH, scaledBy } from './calibration';
@@ -10,7 +9,6 @@ import type { Load } from './home';
 export interface CalibrationOf {
   readonly facts: Facts;
   readonly loads: readonly Load[];
-  readonly climate: Climate;
   readonly hours: ClimateHours;
   /** The twelve bills, where they were told. */
   readonly billYear: BillYear | null;
