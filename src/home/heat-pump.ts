@@ -11,8 +11,8 @@ export const capacityShare = heatPumpShare(heatPumpCurve('capacity'));
 export const inputShare = heatPumpShare(heatPumpCurve('input'));
 
 /**
- * Heat over power at 47 F of a heat pump of HSPF 8.2, the federal minimum of 2015 to 2022: 3.35, by the single-speed
- * performance maps of NREL/TP-5500-56354. It only turns heat the pump lacks into the kWh of strips.
+ * Heat over power at 47 F of a heat pump of HSPF 8.2 (the federal minimum of 2015 to 2022, from memory): 3.35, by the
+ * single-speed performance maps of NREL/TP-5500-56354. It only turns heat the pump lacks into the kWh of strips.
  */
 export const RATED_COP = 3.35;
 

@@ -17,8 +17,8 @@ const RATED = { indoorF: 70, outdoorF: 47 };
  *
  *   share(o) = g(70, o) / g(70, 47),   g(i, o) = a + b i + c i^2 + d o + e o^2 + f i o
  *
- * Fitted to makers' tables between about -10 F and 65 F; below, the same curve goes on. Source of form and
- * coefficients: Cutler et al. 2013, NREL/TP-5500-56354.
+ * Fitted to makers' tables; in colder hours than those the same curve goes on. Source of form and coefficients:
+ * Cutler et al. 2013, NREL/TP-5500-56354.
  */
 export function heatPumpShare(of: HeatPumpCoefficients): (outdoorC: number) => number {
   const i = RATED.indoorF;
