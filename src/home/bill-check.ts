@@ -1,20 +1,42 @@
-import { type Figure, figure } from '../quantity/figure';
+import type { Figure } from '../quantity/figure';
 import { addFigures, formula, timesFigure } from '../quantity/figure-arithmetic';
 import { formatRange } from '../quantity/format-quantity';
-import type { ClimateHours } from './climate-hours';
+import type { Climate } from '../tables/climate';
+import type { BillYear } from './bill-year';
+import { type ClimateHours, usualShareOf } from './climate-hours';
 import type { Facts } from './facts';
-import type { BillCheck, Load, Season } from './home';
+import { type BillCheck, type Load, type Season, seasons } from './home';
+import { billFigure, seasonBill } from './season-bill';
 
 /** Days in the month of a bill, as far as a yearly mean goes: 365 / 12. */
 const DAYS = 365 / 12;
 /** The likely sum may be this much over the bill before we ask. */
 const LIKELY_LIMIT = 1.15;
 
+/** What the loads are held against the bill with. */
+export interface BillCheckOf {
+  readonly facts: Facts;
+  readonly loads: readonly Load[];
+  readonly climate: Climate;
+  readonly hours: ClimateHours;
+  /** The twelve bills, where they were told. */
+  readonly billYear: BillYear | null;
+}
+
 /**
- * Hold the loads against the bill of the same season, solar that was used at home added back.
- * Nothing is scaled: when they do not agree, both are shown and the household decides which is wrong.
+ * Hold the loads against the bill of the same season, solar that was used at home added back; of twelve bills, against
+ * the season that fits worst. Nothing is scaled: when they do not agree, both are shown and the household decides which
+ * is wrong.
  */
-export function checkBill(facts: Facts, loads: readonly Load[], climate: ClimateHours): BillCheck {
+export function checkBill(of: BillCheckOf): BillCheck {
+  const { billYear } = of;
+  if (billYear !== null) {
+    const checks = seasons.map((season) =>
+      against(of, season, seasonBill(billYear, of.climate, season)),
+    );
+    return checks.reduce((a, b) => (overBill(b) > overBill(a) ? b : a));
+  }
+  const { facts } = of;
   const kwh = facts.told('bill-kwh') ? facts.number('bill-kwh') : null;
   if (kwh === null) return no('no bill was given, so the loads could not be held against one');
   const solar = solarUsed(facts);
@@ -23,18 +45,20 @@ export function checkBill(facts: Facts, loads: readonly Load[], climate: Climate
       'there is solar and we do not know how much of it the home used, so the bill does not show the real use',
     );
   }
-  const season = seasonOf(facts);
-  const billKwhPerDay = figure({
-    value: (kwh + solar) / DAYS,
-    unit: 'kWh/day',
-    name: 'use on the bill',
-    source: {
-      kind: 'told',
-      label: `${kwh} kWh on the bill${solar > 0 ? ` + ${solar} kWh of own solar` : ''}, over ${DAYS.toFixed(1)} days`,
-    },
-  });
+  const label = `${kwh} kWh on the bill${solar > 0 ? ` + ${solar} kWh of own solar` : ''}, over ${DAYS.toFixed(1)} days`;
+  return against(of, seasonOf(facts), billFigure((kwh + solar) / DAYS, label));
+}
+
+type Held = Exclude<BillCheck, { verdict: 'not-possible' }>;
+
+/** The loads of an average day of the season held against the bill of that season. */
+function against(
+  { loads, hours, billYear }: BillCheckOf,
+  season: Season,
+  billKwhPerDay: Figure,
+): Held {
   const loadsKwhPerDay = addFigures(
-    loads.map((load) => usualDay(load, season, climate)),
+    loads.map((load) => usualDay(load, season, hours)),
     {
       unit: 'kWh/day',
       name: `all the loads named, on an average ${season} day`,
@@ -43,11 +67,17 @@ export function checkBill(facts: Facts, loads: readonly Load[], climate: Climate
       ),
     },
   );
-  return { ...judge(billKwhPerDay, loadsKwhPerDay), billKwhPerDay, loadsKwhPerDay, season };
+  const bill = billYear === null ? 'the bill' : billKwhPerDay.source.label;
+  return { ...judge(bill, billKwhPerDay, loadsKwhPerDay), billKwhPerDay, loadsKwhPerDay, season };
 }
 
-function judge(bill: Figure, loads: Figure) {
-  const both = `The loads come to ${formatRange(loads.low, loads.value, loads.high, 'kWh')} a day, the bill to ${bill.value.toFixed(1)} kWh a day.`;
+/** How far the loads are over the bill; a month without use is the worst of all. */
+function overBill({ billKwhPerDay: bill, loadsKwhPerDay: loads }: Held): number {
+  return bill.value > 0 ? loads.value / bill.value : Number.POSITIVE_INFINITY;
+}
+
+function judge(named: string, bill: Figure, loads: Figure) {
+  const both = `The loads come to ${formatRange(loads.low, loads.value, loads.high, 'kWh')} a day, ${named} to ${bill.value.toFixed(1)} kWh a day.`;
   if (loads.low > bill.value) {
     return {
       verdict: 'loads-over-bill' as const,
@@ -64,11 +94,9 @@ function judge(bill: Figure, loads: Figure) {
 }
 
 /** Heating and cooling of an average day: the hard day of the plan times the climate's share. */
-function usualDay(load: Load, season: Season, climate: ClimateHours): Figure {
-  const day = load.kwhPerDay[season];
-  if (['neither', 'room'].includes(load.follows) || season === 'mild') return day;
-  const share = season === 'winter' ? climate.usualShare.heating : climate.usualShare.cooling;
-  return timesFigure(day, share);
+function usualDay(load: Load, season: Season, hours: ClimateHours): Figure {
+  const share = usualShareOf(load, season, hours);
+  return share === 1 ? load.kwhPerDay[season] : timesFigure(load.kwhPerDay[season], share);
 }
 
 function solarUsed(facts: Facts): number | null {

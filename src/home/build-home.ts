@@ -2,6 +2,7 @@ import type { Interview } from '../interview/question';
 import { figure } from '../quantity/figure';
 import { answerFigure, type Widths } from './answer-figure';
 import { checkBill } from './bill-check';
+import { billYearOf } from './bill-year';
 import { calibrate } from './calibrate';
 import { climateHours } from './climate-hours';
 import { demandOf } from './demand';
@@ -17,12 +18,11 @@ import { siteOf } from './site';
  */
 export function buildHome(facts: Facts, widths: Widths, asOf: string): Home {
   const site = siteOf(facts);
-  const climate = climateHours(site.place.climate);
-  const { loads, says: calibration } = calibrate(
-    facts,
-    allLoads({ facts, widths, climate }),
-    climate,
-  );
+  const { climate } = site.place;
+  const hours = climateHours(climate);
+  const named = allLoads({ facts, widths, climate: hours });
+  const billYear = billYearOf(facts, named, climate);
+  const { loads, says: calibration } = calibrate({ facts, loads: named, hours, billYear });
   const goalSeasons = seasonsOf(facts);
   const ranked = (...ranks: string[]) => loads.filter((load) => ranks.includes(load.rank));
   return {
@@ -45,7 +45,8 @@ export function buildHome(facts: Facts, widths: Widths, asOf: string): Home {
       name: 'how long to manage',
     })!,
     goalSeasons,
-    billCheck: checkBill(facts, loads, climate),
+    billYear,
+    billCheck: checkBill({ facts, loads, climate, hours, billYear }),
     calibration,
   };
 }

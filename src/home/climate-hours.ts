@@ -1,5 +1,8 @@
 import type { Climate } from '../tables/climate';
-import type { Season } from './home';
+import { BALANCE_C, heatNeed } from './heat-need';
+import { pumpShare } from './heat-pump';
+import type { Load, Season } from './home';
+import { monthMeans } from './usual-hours';
 import { warmRoom } from './warm-room';
 
 type Hours = readonly [low: number, likely: number, high: number];
@@ -8,14 +11,17 @@ type Hours = readonly [low: number, likely: number, high: number];
 export interface ClimateHours {
   readonly heating: Readonly<Record<Season, Hours>>;
   readonly cooling: Readonly<Record<Season, Hours>>;
+  /** Heating by a heat pump, as hours at its running power: it gives less for a kWh the colder it is. */
+  readonly heatPump: Readonly<Record<Season, Hours>>;
   /** An average day of the season over a hard one, for the bill: share of the hours. */
-  readonly usualShare: { readonly heating: number; readonly cooling: number };
+  readonly usualShare: {
+    readonly heating: number;
+    readonly cooling: number;
+    readonly heatPump: number;
+  };
   /** What cold food takes on a hard summer day, as a factor on a room kept at 21 C. */
   readonly warmRoom: ReturnType<typeof warmRoom>;
 }
-
-/** Inside and outside balance at 65 F, the base of degree days. */
-export const BALANCE_C = 18.33;
 
 /**
  * Hours a day at full output at the design temperature (exceeded 99 % or 1 % of hours). A machine sized to that
@@ -38,17 +44,28 @@ export function climateHours(climate: Climate): ClimateHours {
   const mild = (climate.meanC[3]! + climate.meanC[9]!) / 2;
   const { hardCold, hardHot } = hardDaysC(climate);
   const heat = (airC: number) => times(DESIGN_HOURS.heating, coldShare(airC, climate.heat99C));
+  const pumpAt = pumpShare(climate);
+  const pump = (airC: number) => times(DESIGN_HOURS.heating, pumpAt(airC));
   const cool = (airC: number) => times(DESIGN_HOURS.cooling, heatShare(airC, climate.cool1C));
   const none: Hours = [0, 0, 0];
   return {
     heating: { winter: heat(hardCold), mild: heat(mild), summer: none },
     cooling: { winter: none, mild: cool(mild), summer: cool(hardHot) },
+    heatPump: { winter: pump(hardCold), mild: pump(mild), summer: none },
     warmRoom: warmRoom(hardHot),
     usualShare: {
       heating: ratio(coldShare(coldest, climate.heat99C), coldShare(hardCold, climate.heat99C)),
       cooling: ratio(heatShare(hottest, climate.cool1C), heatShare(hardHot, climate.cool1C)),
+      heatPump: ratio(Math.max(...monthMeans(climate, pumpAt)), pumpAt(hardCold)),
     },
   };
+}
+
+/** An average day of the season over a hard one, for what this load takes; 1 where it does not follow the weather. */
+export function usualShareOf(load: Load, season: Season, climate: ClimateHours): number {
+  if (['neither', 'room'].includes(load.follows) || season === 'mild') return 1;
+  if (season === 'summer') return climate.usualShare.cooling;
+  return load.heatsBy === 'pump' ? climate.usualShare.heatPump : climate.usualShare.heating;
 }
 
 /** Mean temperature of a hard winter day and of a hard summer day, C. */
@@ -61,8 +78,7 @@ export function hardDaysC(climate: Climate): { hardCold: number; hardHot: number
 
 /** Share of the design load at an outdoor temperature, 0 above the balance, no more than what runs all day. */
 export function coldShare(airC: number, designC: number): number {
-  const span = Math.max(BALANCE_C - designC, 3);
-  return Math.min(24 / 17, Math.max(0, (BALANCE_C - airC) / span));
+  return Math.min(24 / 17, heatNeed(airC, designC));
 }
 
 /** The same for cooling: 0 below the balance. */

@@ -44,7 +44,15 @@ export class Facts {
   /** The ticked choices; empty when unknown or when the question does not apply. */
   list(id: string): readonly string[] {
     const value = this.value(id);
-    return Array.isArray(value) ? value : [];
+    return Array.isArray(value) ? value.filter((one) => typeof one === 'string') : [];
+  }
+
+  /** The numbers typed in one line, in the question's unit. Null: unknown, or does not apply. */
+  numbers(id: string): readonly number[] | null {
+    const value = this.value(id);
+    if (value === null || typeof value !== 'object') return null;
+    const numbers = value.filter((one) => typeof one === 'number');
+    return numbers.length === value.length ? numbers : null;
   }
 
   /** The number in the question's unit, told or assumed. Null: unknown, or does not apply. */

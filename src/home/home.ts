@@ -1,5 +1,6 @@
 import type { Figure } from '../quantity/figure';
 import type { Place } from '../tables/place';
+import type { BillYear } from './bill-year';
 import type { Facts } from './facts';
 
 export type Season = 'winter' | 'summer' | 'mild';
@@ -32,6 +33,8 @@ export interface Load {
   readonly shape: readonly number[];
   /** Grows with cold, with heat, with both, with a warm room (cold food), or with neither. */
   readonly follows: 'cold' | 'heat' | 'both' | 'room' | 'neither';
+  /** Heat by a heat pump, which gives less for a kWh the colder it is; or by strips, for what the pump lacks. */
+  readonly heatsBy?: 'pump' | 'strips';
   /** Runs from an ordinary outlet: can be moved to a pack or a cord. Else it is wired in. */
   readonly plugIn: boolean;
   /** Too big for any backup route: switched off in an outage (car charging, dryer, strip heat). */
@@ -96,7 +99,9 @@ export interface Home {
   readonly goalHours: Figure;
   /** Seasons the plan must work in. */
   readonly goalSeasons: readonly Season[];
+  /** Twelve months of the meter, where they were told. */
+  readonly billYear: BillYear | null;
   readonly billCheck: BillCheck;
-  /** What two bills say of heating or cooling, where they were given. */
+  /** What two or twelve bills say of heating or cooling, where they were given. */
   readonly calibration: string | null;
 }

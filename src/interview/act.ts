@@ -1,5 +1,5 @@
 import { formatQuantity } from '../quantity/format-quantity';
-import { type Answer, NOT_SURE } from './answers';
+import { type Answer, choicesIn, NOT_SURE } from './answers';
 import { checkTyped } from './check-answer';
 import { end, saveAndStop } from './end';
 import { goBack, goOn } from './go-on';
@@ -70,7 +70,7 @@ export function accept(context: Context, state: State, answer: Answer): State {
     unfinished: settled(state.unfinished, state.at),
     error: null,
   };
-  const ids = Array.isArray(answer) ? answer : [answer];
+  const ids: readonly Answer[] = choicesIn(answer) ?? [answer];
   const urgent = question.choices?.some((c) => c.actNow !== undefined && ids.includes(c.id));
   const hasWarnings = question.choices?.some((c) => c.stopFirst === true);
   if (urgent || (hasWarnings && answer === NOT_SURE)) {

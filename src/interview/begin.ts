@@ -1,5 +1,5 @@
 import { exactQuantity } from '../quantity/exact-quantity';
-import { type Answer, type Answers, NOT_SURE } from './answers';
+import { type Answer, type Answers, choicesIn, NOT_SURE, numbersIn } from './answers';
 import type { Question } from './question';
 import { offered, questionAt, relevant } from './relevant';
 import { sayAnswer } from './say-answer';
@@ -46,7 +46,7 @@ export function show(context: Context, state: State, id: string): State {
     ...fresh,
     scroll: 0,
     field: fieldOf(typeof begun === 'string' ? begun : typedFor(question, answer)),
-    ticked: Array.isArray(begun) ? begun : Array.isArray(answer) ? answer : [],
+    ticked: Array.isArray(begun) ? begun : (choicesIn(answer) ?? []),
     row: begun === undefined ? rowFor(context, fresh, question, answer) : 0,
     ...(begun === undefined ? {} : { notice: words.begun(sayAnswer(question, begun)) }),
   };
@@ -54,7 +54,8 @@ export function show(context: Context, state: State, id: string): State {
 
 /** What stands in the field of a question with this answer. */
 export function typedFor(question: Question, answer: Answer | undefined): string {
-  if (answer === undefined || answer === NOT_SURE || Array.isArray(answer)) return '';
+  if (answer === undefined || answer === NOT_SURE) return '';
+  if (typeof answer === 'object') return numbersIn(answer)?.join(' ') ?? '';
   if (typeof answer === 'number') return exactQuantity(answer, question.unit ?? 'count');
   return question.choices === undefined ? String(answer) : '';
 }
@@ -70,8 +71,6 @@ function rowFor(
   const choices = offered(context, state, question);
   const own = question.choices === undefined ? 1 : choices.length;
   if (answer === NOT_SURE) return own;
-  const chosen = choices.findIndex(
-    (c) => c.id === answer || (Array.isArray(answer) && answer[0] === c.id),
-  );
+  const chosen = choices.findIndex((c) => c.id === answer || choicesIn(answer)?.[0] === c.id);
   return Math.max(0, chosen);
 }

@@ -1,4 +1,5 @@
 import { formatQuantity } from '../quantity/format-quantity';
+import { parseList } from '../quantity/parse-list';
 import { parseQuantity } from '../quantity/parse-quantity';
 import type { Answer } from './answers';
 import type { Question } from './question';
@@ -9,11 +10,12 @@ export type Checked =
   | { readonly ok: true; readonly value: Answer; readonly note?: string; readonly unusual: boolean }
   | { readonly ok: false; readonly message: string };
 
-/** Check a typed answer to a question of kind number, zip or name. */
+/** Check a typed answer to a question of kind number, numbers, zip or name. */
 export function checkTyped(question: Question, typed: string): Checked {
   const text = typed.trim();
   if (question.kind === 'zip') return checkZip(text);
   if (question.kind === 'name') return checkName(text);
+  if (question.kind === 'numbers') return checkNumbers(question, text);
   return checkNumber(question, text);
 }
 
@@ -31,6 +33,21 @@ function checkNumber(question: Question, text: string): Checked {
   const [low, high] = question.usual ?? question.possible!;
   const unusual = read.value < low || read.value > high;
   return { ok: true, value: read.value, note: read.note, unusual };
+}
+
+function checkNumbers(question: Question, text: string): Checked {
+  const [unit, count] = [question.unit!, question.count!];
+  const read = parseList(text, { unit, count });
+  if (!read.ok) {
+    if (read.problem === 'empty') return no(words.emptyList(count, sayUnit(unit)));
+    if (read.problem === 'count') return no(words.listCount(read.found, count));
+    return no(words.noNumberInList(read.heard, count));
+  }
+  const [low, high] = question.possible!;
+  const at = read.values.findIndex((value) => value < low || value > high);
+  if (at < 0) return { ok: true, value: read.values, unusual: false };
+  const say = (value: number) => formatQuantity(value, unit);
+  return no(words.outOfRangeInList(at + 1, say(read.values[at]!), say(low), say(high)));
 }
 
 /** A sentence when a number cannot be an answer to the question, else null. */

@@ -1,3 +1,4 @@
+import { choicesIn } from './answers';
 import type { Condition } from './question';
 import type { Known } from './resolve';
 
@@ -25,6 +26,5 @@ function list(one: string | readonly string[]): readonly string[] {
 }
 
 function asList(value: Known['value']): readonly string[] {
-  if (value === null || typeof value === 'number') return [];
-  return typeof value === 'string' ? [value] : value;
+  return typeof value === 'string' ? [value] : (choicesIn(value) ?? []);
 }

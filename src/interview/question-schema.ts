@@ -35,9 +35,10 @@ export const questionFileSchema = z
     why: z.string().min(10).max(420),
     find: z.string().min(10).max(520),
     says: z.string().min(2).max(48),
-    kind: z.enum(['choice', 'choices', 'number', 'zip', 'name']),
+    kind: z.enum(['choice', 'choices', 'number', 'numbers', 'zip', 'name']),
     choices: z.array(choice).min(2).optional(),
     unit: z.string().optional(),
+    count: z.number().int().min(2).max(24).optional(),
     volts: z.number().optional(),
     decimals: z.boolean().optional(),
     possible: span.optional(),
@@ -59,8 +60,12 @@ export const questionFileSchema = z
     const isList = q.kind === 'choice' || q.kind === 'choices';
     needs(isList === (q.choices !== undefined), 'choices belong to kind choice or choices');
     const isNumber = q.kind === 'number';
-    needs(isNumber === (q.unit !== undefined), 'a unit belongs to kind number');
-    needs(isNumber === (q.possible !== undefined), 'a possible range belongs to kind number');
+    const isSeveral = q.kind === 'numbers';
+    const hasUnit = isNumber || isSeveral;
+    needs(hasUnit === (q.unit !== undefined), 'a unit belongs to kind number or numbers');
+    needs(hasUnit === (q.possible !== undefined), 'a possible range belongs to them too');
+    needs(isSeveral === (q.count !== undefined), 'a count belongs to kind numbers');
+    needs(!isSeveral || q.unsure.assume === null, 'several numbers may not be assumed');
     const { assume, low, high } = q.unsure;
     const known = new Set(q.choices?.map((c) => c.id));
     if (q.kind === 'choice' && assume !== null) {

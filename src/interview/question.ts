@@ -23,7 +23,7 @@ export interface Choice {
   readonly stopFirst?: boolean;
 }
 
-export type Kind = 'choice' | 'choices' | 'number' | 'zip' | 'name';
+export type Kind = 'choice' | 'choices' | 'number' | 'numbers' | 'zip' | 'name';
 
 /** What "not sure" does: the value assumed, its range, and why that one. */
 export interface Unsure {
@@ -48,8 +48,10 @@ export interface Question {
   /** The question as a short statement, for the list of answers. */
   readonly says: string;
   readonly choices?: readonly Choice[];
-  /** Canonical unit of a number. */
+  /** Canonical unit of a number, or of several. */
   readonly unit?: string;
+  /** How many numbers are asked for in one line. */
+  readonly count?: number;
   /** Volts that turn amps typed alone into watts. */
   readonly volts?: number;
   /** The number may have decimals. */

@@ -1,4 +1,4 @@
-import type { Answers } from './answers';
+import { type Answers, choicesIn } from './answers';
 import { typedFor } from './begin';
 import { questionAt } from './relevant';
 import type { Context, State } from './state';
@@ -43,6 +43,6 @@ function put(all: Unfinished, id: string, one: string | readonly string[] | null
 }
 
 function sameIds(ticked: readonly string[], answer: Answers[string] | undefined): boolean {
-  const told = Array.isArray(answer) ? (answer as readonly string[]) : [];
+  const told = choicesIn(answer) ?? [];
   return ticked.length === told.length && ticked.every((id) => told.includes(id));
 }

@@ -36,6 +36,14 @@ export const words = {
   labelOutOfRange: (says: string, low: string, high: string) =>
     `"${says}" must be between ${low} and ${high}. Check the number and the unit on the label, and type it again.`,
   wholeNumber: (says: string) => `Type a whole number for "${says}".`,
+  emptyList: (count: number, unit: string) =>
+    `Type ${count} numbers in ${unit} with spaces or commas, or press Tab if you are not sure.`,
+  listCount: (found: number, count: number) =>
+    `We read ${found} ${found === 1 ? 'number' : 'numbers'} and need ${count}. Leave none out, and put a space or a comma between two numbers.`,
+  noNumberInList: (typed: string, count: number) =>
+    `We could not read "${typed}" as a number. Type ${count} numbers in digits, with spaces or commas.`,
+  outOfRangeInList: (place: number, said: string, low: string, high: string) =>
+    `Number ${place}, ${said}, must be between ${low} and ${high}. Check it and type it again.`,
   noSuchLine: (typed: string) =>
     `No line here has the number ${typed}. Choose one with Up and Down, then press Enter.`,
   zipShape: 'A ZIP code has five digits, for example 48911. Type all five.',

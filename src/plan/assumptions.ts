@@ -1,5 +1,6 @@
 import type { Home } from '../home/home';
 import type { Interview } from '../interview/question';
+import { weatherAssumptions } from './weather-assumptions';
 import { sayAssumed } from './worth-finding-out';
 
 /** What we took for an answer that was "not sure" or never given, and why. */
@@ -11,13 +12,13 @@ export interface Assumption {
   readonly asked: boolean;
 }
 
-/** Every assumption the plan rests on, in asking order. */
+/** Every assumption the plan rests on, in asking order; those about the weather last. */
 export function assumptionsOf(
   interview: Interview,
   home: Home,
   answered: ReadonlySet<string>,
 ): Assumption[] {
-  return interview.questions
+  const open = interview.questions
     .filter((q) => home.facts.open(q.id) && q.id !== 'home-name')
     .map((q) => ({
       question: q.id,
@@ -26,4 +27,5 @@ export function assumptionsOf(
       because: q.unsure.because,
       asked: answered.has(q.id),
     }));
+  return [...open, ...weatherAssumptions(home)];
 }

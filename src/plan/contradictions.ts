@@ -3,6 +3,7 @@ import { roofDoubt } from '../home/roof';
 import type { Answers } from '../interview/answers';
 import { formatQuantity } from '../quantity/format-quantity';
 import { fullLoadCurrent } from '../tables/motor-current';
+import { monthOutsideYear, mustRunOverBill } from './bill-contradictions';
 import { billNotMatched } from './money/bill-contradiction';
 
 /** Two answers that cannot both be right. Nothing is averaged: the household says which one holds. */
@@ -152,26 +153,6 @@ const apartmentWith: Check = (home, answers) => {
   };
 };
 
-/** Must-run energy may be so much over the bill before we ask. Our judgement. */
-const OVER_BILL = 1.1;
-
-const mustRunOverBill: Check = (home) => {
-  const { billCheck, demand } = home;
-  if (billCheck.verdict === 'not-possible' || billCheck.season === 'mild') return null;
-  const must = demand.must.kwhPerDay[billCheck.season];
-  const bill = billCheck.billKwhPerDay.value;
-  if (must.low <= OVER_BILL * bill) return null;
-  return {
-    id: 'must-run-over-bill',
-    asks: 'Which is wrong: the hours, the watts, or the month of the bill?',
-    answers: [
-      `What must run comes to ${must.low.toFixed(1)} kWh a day at least.`,
-      `The bill comes to ${bill.toFixed(1)} kWh a day in all.`,
-    ],
-    questions: ['must-run', 'bill-kwh', 'bill-season'],
-  };
-};
-
 const lifeWithoutSecondWay: Check = (home) => {
   if (home.lifeSupport !== 'yes' || !said(home, 'second-source', 'none')) return null;
   return {
@@ -311,6 +292,7 @@ const checks: readonly Check[] = [
   roofOverHome,
   overOutlet,
   mustRunOverBill,
+  monthOutsideYear,
   billNotMatched,
   nobodyForEngine,
   goalBeyondFuel,

@@ -1,6 +1,7 @@
 import type { Demand, Load, Season } from '../home/home';
 import type { Figure } from '../quantity/figure';
 import type { Route } from '../routes/route';
+import { billYearFigures } from './bill-year-data';
 import { electricalData } from './electrical/electrical-data';
 import { moneyData } from './money/money-data';
 import type { Plan } from './plan';
@@ -46,6 +47,7 @@ export function planData(plan: Plan) {
     },
     billCheck: billData(plan),
     calibration: plan.home.calibration ?? 'not from bills',
+    billYear: billYearData(plan),
     rideThrough: rideThroughData(plan.rideThrough),
     money: moneyData(plan.money),
     outlook: {
@@ -141,6 +143,20 @@ function seasonData(of: Readonly<Record<Season, Figure>>) {
     summer: figureData(of.summer),
     mild: figureData(of.mild),
   };
+}
+
+function billYearData({ home: { billYear } }: Plan) {
+  const figures = billYear === null ? null : billYearFigures(billYear);
+  if (figures === null) return null;
+  const { monthsKwh, ...split } = figures;
+  const data = {
+    anyWeather: figureData(split.anyWeather),
+    withCold: figureData(split.withCold),
+    withHeat: figureData(split.withHeat),
+    misfit: figureData(split.misfit),
+    explained: figureData(split.explained),
+  };
+  return { monthsKwh: monthsKwh.map(round), ...data };
 }
 
 function billData({ billCheck }: Plan) {

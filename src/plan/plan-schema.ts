@@ -115,7 +115,18 @@ export const planSchema = z.strictObject({
     loads: figure.optional(),
     season: z.enum(['winter', 'summer', 'mild']).optional(),
   }),
-  calibration: z.string().describe('What two bills say of heating or cooling.'),
+  calibration: z.string().describe('What two or twelve bills say of heating or cooling.'),
+  billYear: z
+    .strictObject({
+      monthsKwh: z.array(z.number()).length(12).describe('As told, January first.'),
+      anyWeather: figure,
+      withCold: figure,
+      withHeat: figure,
+      misfit: figure,
+      explained: figure,
+    })
+    .nullable()
+    .describe('Twelve bills split by degree days; null where they were not told.'),
   rideThrough: rideThroughSchema,
   money: moneySchema,
   outlook: z.strictObject({

@@ -43,6 +43,11 @@ function answerSchema(question: Question) {
       return z
         .union([z.number(), z.string()])
         .meta({ ...about, unit: question.unit, possible: question.possible });
+    case 'numbers': {
+      const [low, high] = question.possible!;
+      const list = z.array(z.number().min(low).max(high)).length(question.count!);
+      return z.union([list, z.string()]).meta({ ...about, unit: question.unit });
+    }
     default:
       return z.string().meta(about);
   }
@@ -57,8 +62,11 @@ function describe(question: Question): string {
   const lines = [question.ask, `Hint: ${question.hint}.`];
   if (question.unit !== undefined) {
     const [low, high] = question.possible!;
+    const unit = sayUnit(question.unit);
     lines.push(
-      `In ${sayUnit(question.unit)}, ${low} to ${high}, with its unit: "${low} ${question.unit}", or "${NOT_SURE}".`,
+      question.count === undefined
+        ? `In ${unit}, ${low} to ${high}, with its unit: "${low} ${question.unit}", or "${NOT_SURE}".`
+        : `A list of ${question.count} numbers in ${unit}, each ${low} to ${high}, or "${NOT_SURE}".`,
     );
   }
   if (question.choices !== undefined) {

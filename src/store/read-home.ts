@@ -148,6 +148,7 @@ type Value = { answer: Answer } | { says: string };
 function readValue(question: Question, node: Node | null): Value {
   if (isSeq(node)) {
     const items = node.items.map((item) => String(scalarOf(item)));
+    if (question.kind === 'numbers') return typedOf(question, items.join('; '));
     return question.kind === 'choices'
       ? choicesOf(question, items)
       : { says: `"${question.id}" takes one answer, not a list.` };
@@ -164,11 +165,14 @@ function readValue(question: Question, node: Node | null): Value {
       return choiceOf(question, String(value));
     case 'number':
       return numberOf(question, value);
-    default: {
-      const checked = checkTyped(question, String(value));
-      return checked.ok ? { answer: checked.value } : { says: checked.message };
-    }
+    default:
+      return typedOf(question, String(value));
   }
+}
+
+function typedOf(question: Question, text: string): Value {
+  const checked = checkTyped(question, text);
+  return checked.ok ? { answer: checked.value } : { says: checked.message };
 }
 
 function choiceOf(question: Question, id: string): Value {

@@ -1,6 +1,6 @@
 import { rmSync } from 'node:fs';
 import { Document, Scalar, stringify, YAMLMap } from 'yaml';
-import type { Answer, Answers } from '../interview/answers';
+import { type Answer, type Answers, numbersIn } from '../interview/answers';
 import type { Interview } from '../interview/question';
 import type { Unfinished } from '../interview/unfinished';
 import { exactQuantity } from '../quantity/exact-quantity';
@@ -32,7 +32,9 @@ export function homeText(interview: Interview, home: KeptHome): string {
     if (answer === undefined) continue;
     const key = new Scalar(question.id);
     key.commentBefore = ` ${question.ask}`;
-    map.add({ key, value: doc.createNode(writtenAs(answer, question.unit)) });
+    // Numbers stand in one line, as they were typed.
+    const flow = numbersIn(answer) !== null;
+    map.add({ key, value: doc.createNode(writtenAs(answer, question.unit), { flow }) });
   }
   top.set('answers', map);
   if (Object.keys(unfinished).length > 0) top.add(unfinishedPair(doc, unfinished));

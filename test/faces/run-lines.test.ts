@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Later } from '../../src/faces/door';
 import { runLines } from '../../src/faces/lines/run-lines';
 import { begin } from '../../src/interview/begin';
+import type { Interview, Question } from '../../src/interview/question';
 import { reduce } from '../../src/interview/reduce';
 import type { Context, State } from '../../src/interview/state';
 import { smallInterview } from './small-interview';
@@ -18,8 +19,10 @@ const context: Context = {
 async function say(
   lines: readonly string[],
   save: Later['save'] = () => null,
-  start = begin(context, {}),
+  interview: Interview = smallInterview,
+  start = begin({ ...context, interview }, {}),
 ) {
+  const home = { ...context, interview };
   const stdin = new PassThrough();
   const stdout = new PassThrough();
   let printed = '';
@@ -28,7 +31,7 @@ async function say(
   });
   stdin.end(`${lines.join('\n')}\n`);
   const state = await runLines({
-    context,
+    context: home,
     start,
     later: Promise.resolve({ save, weigh: weighSmall }),
     color: false,
@@ -113,7 +116,7 @@ describe('line by line', () => {
   test('what was begun on the screen is said, and is no answer', async () => {
     const answers = { 'home-name': 'kim', 'water-source': 'well' };
     const start = begin(context, answers, { 'well-watts': '15' });
-    const { state, printed } = await say(['3', 'stop'], undefined, start);
+    const { state, printed } = await say(['3', 'stop'], undefined, smallInterview, start);
     expect(printed).toContain('Noted: You began this before and did not enter it: 15.');
     expect(state.answers['well-watts']).toBeUndefined();
     expect(state.unfinished).toEqual({ 'well-watts': '15' });
@@ -173,5 +176,34 @@ describe('line by line', () => {
     const { state, printed } = await say(['3']);
     expect(state.ending).toBe('saved');
     expect(printed).not.toContain('\u001b');
+  });
+});
+
+describe('several numbers', () => {
+  const months: Question = {
+    ...smallInterview.questions.find((q) => q.kind === 'number')!,
+    id: 'months',
+    ask: 'How much in each of three months?',
+    says: 'Use by month',
+    kind: 'numbers',
+    count: 3,
+    unit: 'kWh',
+    volts: undefined,
+    possible: [0, 1000],
+    usual: undefined,
+    unsure: { assume: null, because: 'We assume nothing' },
+    when: undefined,
+  };
+  const only: Interview = {
+    ...smallInterview,
+    questions: [...smallInterview.questions.slice(0, 2), months],
+  };
+
+  test('are typed in one line; a wrong line is said again so that it can be mended', async () => {
+    const { state, printed } = await say(['3', 'kim', '10 20', '10, 20, 30'], () => null, only);
+    expect(printed).toContain('Type 3 numbers, in kilowatt-hours (kWh), with spaces or commas');
+    expect(printed).toContain('Error: We read 2 numbers and need 3.');
+    expect(printed).toContain('You typed: 10 20');
+    expect(state.answers.months).toEqual([10, 20, 30]);
   });
 });

@@ -29,6 +29,10 @@ function told(question: Question): fc.Arbitrary<Answer> {
   if (question.kind === 'zip') return fc.constantFrom('94110', '48911', '70364', '55731');
   if (question.kind === 'name') return fc.constant('any-home');
   const [low, high] = question.possible!;
+  if (question.kind === 'numbers') {
+    const one = fc.double({ min: low, max: high, noNaN: true }).map(Math.round);
+    return fc.array(one, { minLength: question.count!, maxLength: question.count! });
+  }
   return fc.double({ min: low, max: high, noNaN: true }).map((n) => Math.round(n * 10) / 10);
 }
 

@@ -66,6 +66,7 @@ export const calmHome: Answers = {
   'fuel-refill-days': 1,
   permissions: ['utility-asked', 'insurer-told'],
   'bill-kwh': 500,
+  'bill-year-known': 'no',
   'bill-days': 30,
   'bill-dollars': 90,
   'bill-peak-kw': 5,

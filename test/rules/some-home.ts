@@ -64,6 +64,7 @@ export function someHome(known: Resolved, site: Partial<Site> = {}): Home {
     goalHours: plain(facts.number('goal-hours') ?? 24, 'h'),
     goalSeasons: seasonsOf(facts),
     calibration: null,
+    billYear: null,
     billCheck: { verdict: 'not-possible', because: 'made up for a test' },
   };
 }

@@ -46,6 +46,17 @@ describe('a sound home file', () => {
     });
   });
 
+  test('may give twelve months as a list or in one line', () => {
+    const months = [1290, 1140, 980, 720, 610, 640, 700, 690, 620, 700, 900, 1200];
+    for (const written of [
+      `[${months.join(', ')}]`,
+      '"1,290 1,140 980 720 610 640 700 690 620 700 900 1,200 kWh"',
+    ]) {
+      const read = parseHome(`${top}  bill-year-kwh: ${written}\n`, interview);
+      expect(read.ok && read.answers['bill-year-kwh']).toEqual(months);
+    }
+  });
+
   test('may have no answers at all', () => {
     expect(parseHome('lampkeeperHome: 1\nanswers:\n', interview).ok).toBe(true);
   });
@@ -53,6 +64,20 @@ describe('a sound home file', () => {
 
 describe('every fault says line, column and what to do', () => {
   const cases: [string, string, number, number, RegExp][] = [
+    [
+      'eleven months',
+      `${top}  bill-year-kwh: [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11]\n`,
+      4,
+      18,
+      /read 11 numbers and need 12/,
+    ],
+    [
+      'a word among the months',
+      `${top}  bill-year-kwh: 1 2 3 4 5 6 7 8 9 10 11 lots\n`,
+      4,
+      18,
+      /"lots".*12 numbers/,
+    ],
     [
       'an unknown question',
       `${top}  goal-hour: 24\n`,
@@ -160,6 +185,10 @@ describe('what is written is read back the same', () => {
     if (q.kind === 'zip') return fc.constantFrom<Answer>('00501', '48911', '99950');
     if (q.kind === 'name') return fc.constantFrom<Answer>('kim', 'no', 'on', '1e3', 'null');
     const [low, high] = q.possible!;
+    if (q.kind === 'numbers') {
+      const of = { minLength: q.count!, maxLength: q.count! };
+      return fc.oneof(unsure, fc.array(fc.integer({ min: low, max: high }), of));
+    }
     const whole = q.decimals !== true;
     return fc.oneof(
       unsure,

@@ -35,6 +35,7 @@ function askLines(context: Context, state: State): string[] {
     choice: 'Type a number',
     choices: 'Type one or more numbers, such as 1, 3',
     number: `Type the number${unit}`,
+    numbers: `Type ${question.count} numbers${unit}, with spaces or commas`,
     zip: 'Type the five digits',
     name: 'Type a name',
   }[question.kind];

@@ -1,6 +1,7 @@
 import { end } from '../../interview/end';
 import type { Event } from '../../interview/event';
 import { reduce } from '../../interview/reduce';
+import { questionAt } from '../../interview/relevant';
 import type { State } from '../../interview/state';
 import type { Door, Later } from '../door';
 import { NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draft-words';
@@ -71,8 +72,14 @@ class Lines {
     this.keep();
     const { error, notice, ending } = this.state;
     if (notice !== null && notice !== before.notice) this.print([`Noted: ${notice}`]);
-    if (error !== null) this.print([`Error: ${error}`]);
+    if (error !== null) this.print([`Error: ${error}`, ...this.typedAgain(after.field.text)]);
     else if (ending === null) this.show();
+  }
+
+  /** A long line refused is said again, so that it can be copied and mended. */
+  private typedAgain(text: string): string[] {
+    const { kind } = questionAt(this.door.context, this.state.at);
+    return kind === 'numbers' && text.trim() !== '' ? [`You typed: ${text}`] : [];
   }
 
   private show(): void {

@@ -79,12 +79,18 @@ export function labelLines(before: string, label: string, here: boolean, width: 
 }
 
 const WIDEST_FIELD = 40;
+/** Twelve numbers of four digits stand in one line. */
+const WIDEST_LIST = 64;
 
 /** The typed text between brackets with its unit, scrolled so that the cursor stays in sight. */
 function fieldLine(state: State, question: Question, here: boolean, width: number) {
-  const unit = question.kind === 'number' ? unitBeside(question.unit ?? 'count') : '';
-  const beside = unit !== '' && width - widthOf(unit) - 8 >= 12;
-  const room = Math.min(WIDEST_FIELD, width - 6 - (beside ? widthOf(unit) + 1 : 0));
+  const unit = question.unit === undefined ? '' : unitBeside(question.unit);
+  const isList = question.kind === 'numbers';
+  const beside = unit !== '' && !isList && width - widthOf(unit) - 8 >= 12;
+  const room = Math.min(
+    isList ? WIDEST_LIST : WIDEST_FIELD,
+    width - 6 - (beside ? widthOf(unit) + 1 : 0),
+  );
   const letters = graphemes(state.field.text);
   let first = 0;
   const before = () => widthOf(letters.slice(first, state.field.cursor).join(''));

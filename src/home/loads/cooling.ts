@@ -74,6 +74,7 @@ function roomCooler(context: LoadContext, row: 'room-ac' | 'mini-split'): Load {
   return makeLoad(row, {
     rank: rankOf(facts, ['cool']),
     follows: row === 'mini-split' ? 'both' : 'heat',
+    heatsBy: row === 'mini-split' ? 'pump' : undefined,
     climate: context.climate,
     count,
     runningWatts,

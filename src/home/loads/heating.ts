@@ -2,9 +2,10 @@ import { type Figure, figure } from '../../quantity/figure';
 import { formula, timesFigure } from '../../quantity/figure-arithmetic';
 import type { Load } from '../home';
 import { rankOf } from '../load-keys';
+import { besidePump } from './beside-pump';
 import { compressorStart, compressorWatts, tonsFromArea } from './compressor';
 import { asFigure, type LoadContext } from './context';
-import { makeLoad } from './make-load';
+import { type Better, makeLoad } from './make-load';
 
 const fuelHeaters: Readonly<Record<string, string>> = {
   'gas-furnace': 'furnace-gas',
@@ -26,10 +27,12 @@ export function heating(context: LoadContext): Load[] {
   if (typeof kind !== 'string') return [];
   const row = fuelHeaters[kind];
   if (row !== undefined) return [fuelHeater(context, row)];
-  if (kind === 'heat-pump')
-    return [heatPump(context), ...strips(context, 'Backup heating strips', false)];
-  if (kind === 'electric-furnace') return strips(context, 'Electric furnace', true);
-  if (kind === 'baseboard') return strips(context, 'Electric baseboard heat', true);
+  if (kind === 'heat-pump') {
+    const backup = strips(context, 'Backup heating strips');
+    return [heatPump(context), ...backup.map((load) => besidePump(context, load))];
+  }
+  if (kind === 'electric-furnace') return mainStrips(context, 'Electric furnace');
+  if (kind === 'baseboard') return mainStrips(context, 'Electric baseboard heat');
   return [];
 }
 
@@ -70,6 +73,7 @@ function heatPump(context: LoadContext): Load {
   return makeLoad('heat-pump', {
     name: 'Heat pump',
     follows: cools ? 'both' : 'cold',
+    heatsBy: 'pump',
     climate: context.climate,
     rank: rankOf(context.facts, cools ? ['heat', 'cool'] : ['heat']),
     count: tons,
@@ -85,23 +89,31 @@ function heatPump(context: LoadContext): Load {
 }
 
 /** Resistance heat: one load, always off in an outage, for a bank is larger than most sources. */
-function strips(context: LoadContext, name: string, main: boolean): Load[] {
+function strips(context: LoadContext, name: string, of: Partial<Better> = {}): Load[] {
   const kw = asFigure(context, 'heat-strips', 'kW', 'electric heating elements');
   if (kw === null || kw.high <= 0) return [];
   const banks = timesFigure(kw, 1 / 5, { unit: 'count', name: 'banks of 5 kW' });
-  const runningWatts = timesFigure(kw, 1000, { unit: 'W', name: `running power of ${name}` });
   const load = makeLoad('heat-strips', {
     name,
-    rank: main ? rankOf(context.facts, ['heat']) : 'wait',
+    rank: 'wait',
     count: banks,
-    runningWatts,
+    runningWatts: timesFigure(kw, 1000, { unit: 'W', name: `running power of ${name}` }),
     follows: 'cold',
-    climate: main ? context.climate : null,
     offInOutage: true,
     restsOn: ['heat-main', 'heat-strips'],
+    ...of,
   });
-  if (!main || context.climate !== null) return [load];
-  return [{ ...load, kwhPerDay: { ...load.kwhPerDay, winter: mainHeatKwh(runningWatts) } }];
+  return [load];
+}
+
+function mainStrips(context: LoadContext, name: string): Load[] {
+  const rank = rankOf(context.facts, ['heat']);
+  const loads = strips(context, name, { rank, climate: context.climate });
+  if (context.climate !== null) return loads;
+  return loads.map((load) => ({
+    ...load,
+    kwhPerDay: { ...load.kwhPerDay, winter: mainHeatKwh(load.runningWatts) },
+  }));
 }
 
 /** Main electric heat runs a third of a winter day at its full power; a tenth to six tenths. */

@@ -22,6 +22,7 @@ export interface Better {
   readonly shape?: string;
   readonly offInOutage?: boolean;
   readonly follows?: Load['follows'];
+  readonly heatsBy?: Load['heatsBy'];
   /** With `follows`: the hours this climate asks for. */
   readonly climate?: ClimateHours | null;
   readonly wired?: boolean;
@@ -70,6 +71,7 @@ export function makeLoad(rowId: string, better: Better): Load {
     shape: loadShape(better.shape ?? row.shape),
     offInOutage: better.offInOutage ?? false,
     follows: better.follows ?? 'neither',
+    ...(better.heatsBy && { heatsBy: better.heatsBy }),
     plugIn: volts === 120 && better.wired !== true,
     restsOn: better.restsOn,
   };
@@ -104,14 +106,19 @@ function timesCount(f: Figure, count: Figure): Figure {
   return timesFigure(f, { low: count.low, likely: count.value, high: count.high });
 }
 
+const BY_CLIMATE =
+  'hours from TMY3 temperatures (NREL/TP-581-43156) and usual sizing; common practice';
+const BY_PUMP = `${BY_CLIMATE}; what a heat pump gives by temperature: NREL/TP-5500-56354`;
+
 /** Running power x the hours a day that this climate asks for; undefined where the table's hours stand. */
 function weatherEnergy(better: Better, season: Season, watts: Figure): Figure | undefined {
   const { climate, follows } = better;
   if (!climate || follows === undefined || follows === 'neither') return undefined;
+  const heating = better.heatsBy === 'pump' ? climate.heatPump : climate.heating;
   const add = (i: 0 | 1 | 2) =>
     Math.min(
       24,
-      (follows === 'heat' ? 0 : climate.heating[season][i]) +
+      (follows === 'heat' ? 0 : heating[season][i]) +
         (follows === 'cold' ? 0 : climate.cooling[season][i]),
     );
   return figure({
@@ -123,7 +130,7 @@ function weatherEnergy(better: Better, season: Season, watts: Figure): Figure | 
     source: formula(
       `running power x ${add(1).toFixed(1)} h (${add(0).toFixed(1)} to ${add(2).toFixed(1)} h) on a hard ${season} day of this climate`,
       [watts],
-      'hours from TMY3 temperatures (NREL/TP-581-43156) and usual sizing; common practice',
+      better.heatsBy === 'pump' && season !== 'summer' ? BY_PUMP : BY_CLIMATE,
     ),
   });
 }

@@ -164,7 +164,10 @@ function everyDay(watts: Figure, minutes: Figure): Record<Season, Figure> {
     high: (watts.high * minutes.high) / 60_000,
     unit: 'kWh/day',
     name: 'energy of the pump',
-    source: formula('running power x minutes a day', [watts, minutes]),
+    source: formula('running power x minutes a day, the same every day of the year', [
+      watts,
+      minutes,
+    ]),
   });
   return { winter: day, summer: day, mild: day };
 }
@@ -178,7 +181,10 @@ function stormDay(watts: Figure, minutesAnHour: Figure): Record<Season, Figure> 
     high: kwh(watts.high, minutesAnHour.high, 1),
     unit: 'kWh/day',
     name: 'energy of the sump pump on a storm day',
-    source: formula('running power x minutes in the worst hour x 24', [watts, minutesAnHour]),
+    source: formula(
+      'running power x minutes in the worst hour x 24; the drawn weather has no rain, so any day counts as a storm',
+      [watts, minutesAnHour],
+    ),
   });
   return { winter: day, summer: day, mild: day };
 }

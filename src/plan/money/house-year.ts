@@ -1,9 +1,16 @@
 import { type BillDay, yearDays } from '../../bill/bill-days';
 import { usualDays } from '../../bill/usual-day';
 import type { Home } from '../../home/home';
-import { hourlyLoadKw, seasonOf } from '../../home/hourly-load';
+import { hourlyLoadKw } from '../../home/hourly-load';
+import { seasonOf } from '../../home/season-of';
 import type { World } from '../../home/world';
-import { HOURS_PER_YEAR, MONTH_OF_DAY } from '../../physics/weather/calendar';
+import {
+  HOURS_PER_YEAR,
+  MONTH_DAYS,
+  MONTH_OF_DAY,
+  MONTH_START,
+} from '../../physics/weather/calendar';
+import { MONTH_NAMES } from '../../quantity/month-names';
 
 /** One year of hours of this home on ordinary days: what it uses, and what one kW of its panels gives. */
 export interface HouseYear {
@@ -34,7 +41,8 @@ export function houseYear(home: Home, world: World, withSun: boolean): HouseYear
 }
 
 function toBill(home: Home, named: Float64Array): { loadKwh: Float64Array; says: string } {
-  const { billCheck } = home;
+  const { billCheck, billYear } = home;
+  if (billYear !== null) return toMonths(billYear.kwhPerDay, named);
   if (billCheck.verdict === 'not-possible') {
     const says = 'Use over the year: the loads named, for no bill could be held against them.';
     return { loadKwh: named, says };
@@ -55,6 +63,30 @@ function toBill(home: Home, named: Float64Array): { loadKwh: Float64Array; says:
   const more = usualDays({ kwhPerDay: rest, days: 365 });
   const says = 'Use over the year: the loads named, and what the bill shows beyond them.';
   return { loadKwh: named.map((kw, h) => kw + more[h]!), says };
+}
+
+/** Each month brought to its own bill: what the bill shows beyond the loads named added, or the loads brought down. */
+function toMonths(billed: readonly number[], named: Float64Array) {
+  const loadKwh = Float64Array.from(named);
+  const lowered: string[] = [];
+  for (const [month, days] of MONTH_DAYS.entries()) {
+    const from = MONTH_START[month]! * 24;
+    const hours = loadKwh.subarray(from, from + days * 24);
+    const perDay = hours.reduce((sum, kw) => sum + kw, 0) / days;
+    const rest = billed[month]! - perDay;
+    if (rest < 0) {
+      lowered.push(MONTH_NAMES[month]!);
+      for (let h = 0; h < hours.length; h++) hours[h]! *= billed[month]! / perDay;
+    } else {
+      const more = usualDays({ kwhPerDay: rest, days });
+      for (let h = 0; h < hours.length; h++) hours[h]! += more[h]!;
+    }
+  }
+  const down =
+    lowered.length === 0
+      ? ''
+      : ` In ${lowered.length === 12 ? 'every month' : lowered.join(', ')} the loads named were more than the bill and were brought down to it.`;
+  return { loadKwh, says: `Use over the year: each month as on its own bill.${down}` };
 }
 
 /** The drawn year whose mean temperature is the middle one. */

@@ -1,6 +1,6 @@
 import { reserveCost } from '../../bill/reserve-cost';
 import type { Home } from '../../home/home';
-import { seasonOf } from '../../home/hourly-load';
+import { seasonOf } from '../../home/season-of';
 import type { World } from '../../home/world';
 import { chargeForEveryStart, chargeToStartWith } from '../../outage/every-start';
 import { monthOfHour } from '../../outage/month-of-hour';

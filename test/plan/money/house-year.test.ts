@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { World } from '../../../src/home/world';
+import { MONTH_DAYS, MONTH_START } from '../../../src/physics/weather/calendar';
 import { houseYear } from '../../../src/plan/money/house-year';
 import { planOf } from '../../households/read-household';
 
@@ -30,4 +31,19 @@ test('loads over the bill are brought down to it, and it is said', () => {
 test('without a bill the loads named are counted, and it is said', () => {
   const none = planOf('mill-lane', { 'bill-kwh': 'not sure' }).home;
   expect(houseYear(none, new World(none, 5), false).says).toContain('no bill');
+});
+
+test('with twelve bills every month of the year comes to its own, loads named or not', () => {
+  const months = [300, 280, 260, 240, 20, 220, 250, 260, 230, 220, 250, 310];
+  const year = { 'bill-year-known': 'yes', 'bill-year-kwh': months };
+  const twelve = planOf('mill-lane', year).home;
+  const { loadKwh, says } = houseYear(twelve, new World(twelve, 5), false);
+  for (const [month, days] of MONTH_DAYS.entries()) {
+    const from = MONTH_START[month]! * 24;
+    const kwh = loadKwh.subarray(from, from + days * 24).reduce((a, b) => a + b, 0);
+    expect(kwh).toBeCloseTo(months[month]!, 6);
+  }
+  expect(says).toContain('each month as on its own bill');
+  expect(says).toContain('In May the loads named were more');
+  expect(Math.min(...loadKwh)).toBeGreaterThanOrEqual(0);
 });

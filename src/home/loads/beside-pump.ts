@@ -1,0 +1,25 @@
+import { figure } from '../../quantity/figure';
+import { formula } from '../../quantity/figure-arithmetic';
+import type { Load } from '../home';
+import type { LoadContext } from './context';
+
+/**
+ * Strips beside a heat pump: they give only what the pump lacks, in hours colder than a hard day, so a hard day has none
+ * of them. The row's own hours stay as the high end, for frost on the outdoor unit and a house that was let go cold.
+ * Where nobody told us that there are strips, their kWh are not counted in any hour.
+ */
+export function besidePump({ facts, climate }: LoadContext, load: Load): Load {
+  if (climate === null) return load;
+  const { winter, mild, summer } = load.kwhPerDay;
+  const source = formula(
+    'strips start in hours colder than a hard day, when the heat pump lacks heat; at most the usual hours',
+    [load.runningWatts],
+    'NREL/TP-5500-56354 for what a heat pump gives by temperature; usual hours are common practice',
+  );
+  const high = (of: typeof winter) => figure({ ...of, low: 0, value: 0, source });
+  return {
+    ...load,
+    ...(facts.told('heat-strips') && { heatsBy: 'strips' }),
+    kwhPerDay: { winter: high(winter), mild: high(mild), summer },
+  };
+}

@@ -1,0 +1,60 @@
+import type { Home } from '../home/home';
+import { seasonBill } from '../home/season-bill';
+import { formatQuantity } from '../quantity/format-quantity';
+import type { Contradiction } from './contradictions';
+
+/** Must-run energy may be so much over the bill before we ask. Our judgement. */
+const OVER_BILL = 1.1;
+
+/** What must run comes to more than the meter of the same season shows. */
+export function mustRunOverBill(home: Home): Contradiction | null {
+  const over = billedSeasons(home).find(
+    ({ season, bill }) => home.demand.must.kwhPerDay[season].low > OVER_BILL * bill,
+  );
+  if (over === undefined) return null;
+  const must = home.demand.must.kwhPerDay[over.season];
+  const asked = home.billYear === null ? ['bill-kwh', 'bill-season'] : ['bill-year-kwh'];
+  return {
+    id: 'must-run-over-bill',
+    asks: 'Which is wrong: the hours, the watts, or the month of the bill?',
+    answers: [
+      `What must run comes to ${must.low.toFixed(1)} kWh a day at least.`,
+      `The bill comes to ${over.bill.toFixed(1)} kWh a day in all.`,
+    ],
+    questions: ['must-run', ...asked],
+  };
+}
+
+/** Winter and summer of twelve bills, or the season of the one; a mild month says nothing of a hard day. */
+function billedSeasons(home: Home): { season: 'winter' | 'summer'; bill: number }[] {
+  const { billCheck, billYear, site } = home;
+  if (billYear !== null) {
+    return (['winter', 'summer'] as const).map((season) => ({
+      season,
+      bill: seasonBill(billYear, site.place.climate, season).value,
+    }));
+  }
+  if (billCheck.verdict === 'not-possible' || billCheck.season === 'mild') return [];
+  return [{ season: billCheck.season, bill: billCheck.billKwhPerDay.value }];
+}
+
+/** One month's kWh may lie so far outside the twelve before we ask: another year has another weather. Our judgement. */
+const OUTSIDE_YEAR = { low: 0.7, high: 1.4 };
+
+/** The one month told and the twelve cannot be of the same home. */
+export function monthOutsideYear({ facts }: Home): Contradiction | null {
+  const one = facts.told('bill-kwh') ? facts.number('bill-kwh') : null;
+  const months = facts.told('bill-year-kwh') ? facts.numbers('bill-year-kwh') : null;
+  if (one === null || months === null) return null;
+  const [least, most] = [Math.min(...months), Math.max(...months)];
+  if (one >= OUTSIDE_YEAR.low * least && one <= OUTSIDE_YEAR.high * most) return null;
+  return {
+    id: 'month-outside-year',
+    asks: 'Which is the right kWh? One of them may be dollars, two months together, or the bill of another home.',
+    answers: [
+      `One month used ${formatQuantity(one, 'kWh')}.`,
+      `The twelve months lie between ${formatQuantity(least, 'kWh')} and ${formatQuantity(most, 'kWh')}.`,
+    ],
+    questions: ['bill-kwh', 'bill-year-kwh'],
+  };
+}
