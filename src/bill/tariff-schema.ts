@@ -1,15 +1,21 @@
 import { z } from 'zod';
-import { checkTariff } from './check-tariff';
-import type { Tariff } from './tariff';
+import { TARIFF_KEY, TARIFF_VERSION } from './tariff-key';
 
-const day = z.string().regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, 'write the day as MM-DD');
+const day = z
+  .string()
+  .regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, 'write the day as MM-DD')
+  .describe('Day of the year, MM-DD, in quotes.');
 const clock = z.number().int().min(0).max(24);
-const days = z.enum(['every', 'weekdays', 'weekends']).optional();
+const days = z
+  .enum(['every', 'weekdays', 'weekends'])
+  .describe('Missing: every day. Holidays count as weekends.')
+  .optional();
 const hours = z
   .array(z.tuple([clock, clock]))
   .min(1)
+  .describe('Clock hours: [[16, 21]] is 4 pm to 9 pm. Missing: all hours no other period names.')
   .optional();
-const price = z.number();
+const price = z.number().describe('$/kWh, such as 0.165 for 16.5 cents; may be negative.');
 
 const season = z.strictObject({
   name: z.string().min(1),
@@ -49,7 +55,7 @@ const exportRule = z.discriminatedUnion('rule', [
   }),
 ]);
 
-/** Shape of a tariff file. The rules about hours, seasons and tiers are in check-tariff.ts. */
+/** Shape of a tariff. The rules about hours, seasons and tiers are in check-tariff.ts. */
 export const tariffSchema = z.strictObject({
   name: z.string().min(1),
   about: z.string().optional(),
@@ -87,15 +93,13 @@ export const tariffSchema = z.strictObject({
   creditFloor: z.enum(['fixed', 'fixed-and-demand']).optional(),
 });
 
-/** A tariff read from YAML, or the sentences that say what is wrong and where. */
-export function readTariff(
-  data: unknown,
-): { tariff: Tariff; problems: [] } | { tariff: null; problems: string[] } {
-  const read = tariffSchema.safeParse(data);
-  if (!read.success) {
-    const problems = read.error.issues.map((i) => `${i.path.join('.') || 'tariff'}: ${i.message}`);
-    return { tariff: null, problems };
-  }
-  const problems = checkTariff(read.data);
-  return problems.length > 0 ? { tariff: null, problems } : { tariff: read.data, problems: [] };
+/** A tariff as it stands in a file of its own. */
+export const tariffFileSchema = z.strictObject({
+  [TARIFF_KEY]: z.literal(TARIFF_VERSION).describe('Form of this file.'),
+  ...tariffSchema.shape,
+});
+
+/** The form of a tariff as JSON Schema, for editors. */
+export function tariffJsonSchema(): unknown {
+  return z.toJSONSchema(tariffFileSchema, { target: 'draft-2020-12' });
 }

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { dirname } from 'node:path';
 import interview from '#compiled/questions.js';
+import type { Tariff } from '../bill/tariff';
 import type { Answers } from '../interview/answers';
 import { makePlan } from '../plan/make-plan';
 import { planMarkdown } from '../plan/to-markdown';
@@ -16,16 +17,19 @@ import type { Arguments } from './read-arguments';
 interface Finished {
   readonly answers: Answers;
   readonly asOf: string;
+  readonly tariff: Tariff | null;
   readonly file: string | null;
   readonly args: Arguments;
 }
 
 /** Write the papers, show the summary, and say where everything is. */
-export async function finishWithPlan({ answers, asOf, file, args }: Finished): Promise<number> {
+export async function finishWithPlan(finished: Finished): Promise<number> {
+  const { answers, asOf, tariff, file, args } = finished;
   const home = file ?? homeFileName('my-home');
   const name = nameOfFile(home);
-  const unsaved = saveHome(home, interview, answers, asOf);
-  const plan = makePlan(interview, { ...answers, 'home-name': name }, asOf);
+  const unsaved = saveHome(home, interview, answers, asOf, tariff);
+  const named = { ...answers, 'home-name': name };
+  const plan = makePlan(interview, named, asOf, undefined, tariff);
   const markdown = planMarkdown(plan);
   const written = writeBeside(dirname(home), name, plan, args.force);
   await show(markdown, args);

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { resolve as resolvePath } from 'node:path';
 import interview from '#compiled/questions.js';
+import type { Tariff } from '../bill/tariff';
 import type { Later } from '../faces/door';
 import type { Answers } from '../interview/answers';
 import { begin } from '../interview/begin';
@@ -18,6 +19,8 @@ interface Sitting {
   readonly given: string | null;
   asOf: string;
   answers: Answers;
+  /** The household's own tariff, from its home file or from --tariff. */
+  tariff: Tariff | null;
 }
 
 /** `lampkeeper [interview] [FILE]`: ask, keep, and write the plan. */
@@ -27,13 +30,22 @@ export async function interviewCommand(args: Arguments): Promise<number> {
     process.stderr.write('interview takes one home file, or none.\n');
     return WRONG_USAGE;
   }
-  const sitting: Sitting = { args, given, asOf: args.asOf ?? today(), answers: {} };
+  const sitting: Sitting = { args, given, asOf: args.asOf ?? today(), answers: {}, tariff: null };
   if (given !== null) {
     const failed = await takeUp(sitting, given);
     if (failed !== null) {
       process.stderr.write(`${failed}\n`);
       return FAILED;
     }
+  }
+  if (args.tariff !== null) {
+    const { tariffFromFile } = await import('./own-tariff');
+    const own = await tariffFromFile(args.tariff);
+    if (!own.ok) {
+      process.stderr.write(`${own.says}\n`);
+      return FAILED;
+    }
+    sitting.tariff = own.tariff;
   }
   const context = contextOf(sitting);
   const start = begin(context, sitting.answers);
@@ -49,8 +61,9 @@ async function takeUp(sitting: Sitting, path: string): Promise<string | null> {
     return null;
   }
   const { homeFromFile } = await import('./home-from-file');
-  const home = homeFromFile(path, sitting.args.asOf);
+  const home = await homeFromFile(path, sitting.args.asOf);
   if (!home.ok) return home.says;
+  sitting.tariff = home.tariff;
   sitting.asOf = home.asOf;
   sitting.answers = { ...home.answers, 'home-name': name };
   return null;
@@ -131,6 +144,7 @@ async function close(sitting: Sitting, state: State): Promise<number> {
       return finishWithPlan({
         answers: state.answers,
         asOf: sitting.asOf,
+        tariff: sitting.tariff,
         file,
         args: sitting.args,
       });

@@ -1,14 +1,31 @@
 import { readFileSync, statSync } from 'node:fs';
-import { isMap, isScalar, isSeq, LineCounter, type Node, type Pair, parseDocument } from 'yaml';
+import {
+  type Document,
+  isMap,
+  isScalar,
+  isSeq,
+  LineCounter,
+  type Node,
+  type Pair,
+  parseDocument,
+} from 'yaml';
 import { type Answer, NOT_SURE } from '../interview/answers';
 import { checkTyped, outside } from '../interview/check-answer';
 import type { Interview, Question } from '../interview/question';
 import { parseQuantity } from '../quantity/parse-quantity';
-import { type Fault, HOME_KEY, HOME_VERSION, MOST_BYTES } from './home-file';
+import { type Fault, HOME_KEY, HOME_VERSION, MOST_BYTES, TARIFF_BLOCK } from './home-file';
+import { type PlaceIn, placeIn } from './place-in';
+import { firstLine } from './read-yaml-file';
 import { saySystemError } from './say-system-error';
 
 export type ReadHome =
-  | { readonly ok: true; readonly asOf: string | null; readonly answers: Record<string, Answer> }
+  | {
+      readonly ok: true;
+      readonly asOf: string | null;
+      readonly answers: Record<string, Answer>;
+      /** The household's own tariff as plain data, not yet checked, where the file holds one. */
+      readonly ownTariff?: { readonly data: unknown; readonly placeOf: PlaceIn };
+    }
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
 /** Read a home file. Never throws: a file that cannot be read, or is not sound, comes back as faults. */
@@ -37,21 +54,27 @@ export function parseHome(text: string, interview: Interview): ReadHome {
     });
     for (const error of doc.errors)
       reader.fault(error.pos[0], `${firstLine(error.message)} Mend this line first.`);
-    if (doc.errors.length === 0) reader.readTop(doc.contents);
+    if (doc.errors.length === 0) reader.readTop(doc);
+    if (reader.faults.length === 0) {
+      const { asOf, answers, tariff } = reader;
+      if (tariff === null) return { ok: true, asOf, answers };
+      const ownTariff = { data: tariff, placeOf: placeIn(doc, counter) };
+      return { ok: true, asOf, answers, ownTariff };
+    }
   } catch {
     reader.fault(
       0,
       'this text could not be read as YAML. Start again from a file that lampkeeper wrote.',
     );
   }
-  if (reader.faults.length > 0) return { ok: false, faults: reader.faults };
-  return { ok: true, asOf: reader.asOf, answers: reader.answers };
+  return { ok: false, faults: reader.faults };
 }
 
 class HomeReader {
   readonly faults: Fault[] = [];
   readonly answers: Record<string, Answer> = Object.create(null);
   asOf: string | null = null;
+  tariff: unknown = null;
 
   constructor(
     private readonly counter: LineCounter,
@@ -63,7 +86,8 @@ class HomeReader {
     this.faults.push({ line: Math.max(1, line), column: Math.max(1, col), says });
   }
 
-  readTop(contents: unknown): void {
+  readTop(doc: Document.Parsed): void {
+    const { contents } = doc;
     if (!isMap(contents)) {
       this.fault(
         0,
@@ -78,10 +102,11 @@ class HomeReader {
       if (key === HOME_KEY) this.readVersion(pair);
       else if (key === 'asOf') this.readAsOf(pair);
       else if (key === 'answers') this.readAnswers(pair);
+      else if (key === TARIFF_BLOCK) this.readTariff(pair, doc);
       else
         this.fault(
           at(pair.key),
-          `"${key}" does not belong here. A home file has ${HOME_KEY}, asOf and answers.`,
+          `"${key}" does not belong here. A home file has ${HOME_KEY}, asOf, ${TARIFF_BLOCK} and answers.`,
         );
     }
     if (!seen.has(HOME_KEY))
@@ -103,6 +128,17 @@ class HomeReader {
     const value = scalarOf(pair.value);
     if (typeof value === 'string' && isDay(value)) this.asOf = value;
     else this.fault(at(pair.value ?? pair.key), 'asOf must be a day such as "2026-11-25".');
+  }
+
+  private readTariff(pair: Pair, doc: Document.Parsed): void {
+    if (!isMap(pair.value)) {
+      this.fault(
+        at(pair.value ?? pair.key),
+        'tariff must be lines of "key: value", indented; leave the key out when there is none.',
+      );
+      return;
+    }
+    this.tariff = pair.value.toJS(doc, { maxAliasCount: 0 });
   }
 
   private readAnswers(pair: Pair): void {
@@ -200,13 +236,6 @@ function at(node: unknown): number {
 
 function faulty(says: string): ReadHome {
   return { ok: false, faults: [{ line: 1, column: 1, says }] };
-}
-
-function firstLine(message: string): string {
-  return `${message.split('\n')[0]!.replace(/ at line \d+, column \d+:?$/, '')}.`.replace(
-    '..',
-    '.',
-  );
 }
 
 /** A real day of the calendar, written YYYY-MM-DD. */

@@ -2,12 +2,21 @@ import { Document, Scalar, stringify, YAMLMap } from 'yaml';
 import type { Answer, Answers } from '../interview/answers';
 import type { Interview } from '../interview/question';
 import { exactQuantity } from '../quantity/exact-quantity';
-import { HOME_KEY, HOME_VERSION } from './home-file';
+import { HOME_KEY, HOME_VERSION, TARIFF_BLOCK } from './home-file';
 import { saySystemError } from './say-system-error';
+import { tariffNode } from './tariff-node';
 import { writeFileWhole } from './write-file-whole';
 
-/** The text of a home file: answers in asking order, numbers with their units, each question named beside. */
-export function homeText(interview: Interview, answers: Answers, asOf: string): string {
+/**
+ * The text of a home file: answers in asking order, numbers with their units, each question named beside; before them
+ * the household's own tariff where it has one.
+ */
+export function homeText(
+  interview: Interview,
+  answers: Answers,
+  asOf: string,
+  tariff: object | null = null,
+): string {
   const doc = new Document();
   const top = new YAMLMap();
   doc.contents = top as never;
@@ -15,6 +24,7 @@ export function homeText(interview: Interview, answers: Answers, asOf: string): 
     ' A home as told to lampkeeper. "lampkeeper plan THIS-FILE" makes the plan again.';
   top.set(HOME_KEY, HOME_VERSION);
   top.set('asOf', quoted(asOf));
+  if (tariff !== null) top.set(TARIFF_BLOCK, tariffNode(doc, tariff));
   const map = new YAMLMap();
   for (const question of interview.questions) {
     const answer = answers[question.id];
@@ -45,9 +55,10 @@ export function saveHome(
   interview: Interview,
   answers: Answers,
   asOf: string,
+  tariff: object | null = null,
 ): string | null {
   try {
-    writeFileWhole(path, homeText(interview, answers, asOf));
+    writeFileWhole(path, homeText(interview, answers, asOf, tariff));
     return null;
   } catch (error) {
     return saySystemError(error, 'write', path);

@@ -8,6 +8,7 @@ export function moneyData(money: PlanMoney) {
     studyYears: STUDY_YEARS,
     realRate: REAL_RATE,
     tariff: money.tariff === null ? 'off the grid' : money.tariff.says,
+    tariffInFull: money.tariff === null ? 'off the grid' : money.tariff.tariff,
     use: money.use,
     billFits:
       money.billFit === null ? 'not checked' : money.billFit.fits ? 'yes' : money.billFit.says,

@@ -1,6 +1,7 @@
 import { oldPrices } from '../../bill/cost-part';
 import { routeMoney } from '../../bill/route-money';
 import { sayCarriesOver, stagedBuying } from '../../bill/staged-buying';
+import type { Tariff } from '../../bill/tariff';
 import type { Home } from '../../home/home';
 import { fixedBatteryKinds, type RouteKind } from '../../home/route-kind';
 import type { World } from '../../home/world';
@@ -22,6 +23,7 @@ import { type HomeTariff, tariffOf } from './tariff-of';
 
 export interface MoneyInput {
   readonly home: Home;
+  readonly ownTariff: Tariff | null;
   readonly world: World;
   readonly routes: readonly Route[];
   readonly advice: Advice;
@@ -33,7 +35,7 @@ export interface MoneyInput {
 export function moneyOf(input: MoneyInput): PlanMoney {
   const { home, world, advice, outlook } = input;
   const able = input.routes.filter((route) => route.verdict !== 'cannot');
-  const of = tariffOf(home);
+  const of = tariffOf(home, input.ownTariff);
   const batteries = able.filter((route) => onTheBill(route));
   const withSun = ownSolarKw(home) > 0 || batteries.some((route) => route.solarKw !== null);
   const year = houseYear(home, world, withSun);

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { tariffSchema } from '../../bill/tariff-schema';
 import { routeKinds } from '../../home/route-kind';
 
 const lines = z.array(z.string());
@@ -44,6 +45,9 @@ export const moneySchema = z.strictObject({
   studyYears: z.number().int(),
   realRate: z.number(),
   tariff: z.string(),
+  tariffInFull: z
+    .union([tariffSchema, z.literal('off the grid')])
+    .describe('The tariff counted, in the form of a tariff file.'),
   use: z.string(),
   billFits: z.string().describe('yes, not checked, or the line of the bill to look at.'),
   outageHoursPerYear: hours,

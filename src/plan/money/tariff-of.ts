@@ -4,6 +4,7 @@ import type { Tariff } from '../../bill/tariff';
 import { tariffFromBill } from '../../bill/tariff-from-bill';
 import type { Home } from '../../home/home';
 import { billReadingOf } from './bill-reading-of';
+import { sayOwnTariff } from './say-own-tariff';
 import { sayPrices } from './say-prices';
 
 /** How the household pays for power, as far as it told us. */
@@ -15,9 +16,13 @@ export interface HomeTariff {
   readonly says: string;
 }
 
-/** The tariff from what was told of the bill; the average of the state when no price was. Null off the grid. */
-export function tariffOf(home: Home): HomeTariff | null {
+/**
+ * The household's own tariff where it gave one; else the tariff from what was told of the bill; else the average of
+ * the state. Null off the grid.
+ */
+export function tariffOf(home: Home, own: Tariff | null = null): HomeTariff | null {
   if (home.facts.is('home-kind', 'off-grid')) return null;
+  if (own !== null) return { tariff: own, told: true, says: sayOwnTariff(own) };
   const reading = billReadingOf(home);
   if (reading === null) return averageOf(home);
   const tariff = tariffFromBill(reading);
