@@ -67,5 +67,5 @@ export function tariffIn(values: Values): Tariff | string {
 
 function named(name: string, { ownTariff }: Values): Tariff | string {
   if (name !== OWN_TARIFF) return demoTariff(demos[name as keyof typeof demos]);
-  return ownTariff ?? 'tariff=own needs a tariff file. Add: --tariff my-rate.yaml';
+  return ownTariff ?? 'tariff=own also needs a tariff file, such as --tariff my-rate.yaml.';
 }
