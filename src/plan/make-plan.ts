@@ -48,6 +48,7 @@ export function makePlan(
   const draftBecause = whyDraft(home, interview);
   const outlook = outlookOf(home);
   const rideThrough = rideThroughOf(home, world, advice, routes);
+  const money = moneyOf({ home, ownTariff, world, routes, advice, outlook, rideThrough });
   return {
     schemaVersion: PLAN_SCHEMA_VERSION,
     name: home.name,
@@ -64,7 +65,7 @@ export function makePlan(
     routes,
     advice,
     rideThrough,
-    money: moneyOf({ home, ownTariff, world, routes, advice, outlook, rideThrough }),
+    money,
     willNotDo: willNotDo(home, advice),
     cautions,
     electrician: electricianPoints(home, advice.route, cautions),
@@ -74,7 +75,7 @@ export function makePlan(
     assumptions: assumptionsOf(interview, home, answered),
     nextSteps: nextSteps(home, advice, cautions, toFindOut),
     leavingPoint: leavingPoint(home),
-    sources: sourcesOf(home, routes, cautions),
+    sources: sourcesOf(home, routes, cautions, money),
   };
 }
 
