@@ -18,6 +18,6 @@ export function billNotMatched(home: Home, ownTariff: Tariff | null): Contradict
       `The bill was $${home.facts.number('bill-dollars')}.`,
       `Its kWh at the prices ${ownTariff === null ? 'told' : 'of your own tariff'} come to ${range}.`,
     ],
-    questions: ['bill-kwh', 'bill-dollars', 'bill-price'],
+    questions: ['bill-kwh', 'bill-dollars', 'bill-price', 'bill-lines'],
   };
 }

@@ -35,8 +35,8 @@ function sayLife({ worthRunning }: BetweenOutages, life: MoneyOfRoute['batteryLi
   if (!worthRunning || life === null) return '';
   const years = formatQuantity(Math.round(life.years), 'years');
   return life.byUse
-    ? ` At that pace the battery is used up after about ${years}, sooner than it would be by age: it is bought again then, and no wear is counted beside that.`
-    : ` Its age, ${years}, is up before its use is: it is bought again by age, and no wear is counted beside that.`;
+    ? ` At that pace the battery is used up after about ${years}, sooner than by age, and is bought again then; no wear is counted beside that.`
+    : ` It will be ${years} old before it is used up, so its age sets when it is bought again; no wear is counted beside that.`;
 }
 
 function whyNothing({ strategy, keptKwh, input, ceilingNote }: BetweenOutages): string {
@@ -47,14 +47,17 @@ function whyNothing({ strategy, keptKwh, input, ceilingNote }: BetweenOutages): 
     : 'what is not kept for outages would earn less than it wears';
 }
 
+/** Held against the wear of each kWh, which decides when the battery works, as the most that could be is too. */
 function sayCeiling({ ceiling, ceilingNote, savings, wear, worthRunning }: BetweenOutages): string {
   if (!worthRunning) return '';
   if (ceiling === null) return ` ${capital(ceilingNote)}.`;
-  const share = ceiling > 1 ? (savings - wear) / ceiling : 1;
-  const short = share < 0.9 ? ', and the rule falls short because it knows the past only' : '';
-  const cents = `${(100 * WEAR_PER_KWH).toFixed(1)} cents`;
+  const net = savings - wear;
+  const short =
+    ceiling > 1 && net / ceiling < 0.9
+      ? '; the rule falls short because it knows the past only'
+      : '';
   const note = ceilingNote === '' ? '' : ` (${ceilingNote})`;
-  return ` If every hour were known beforehand it could be ${usd(ceiling)}, each kWh given held against ${cents} of wear${note}${short}.`;
+  return ` Less ${(100 * WEAR_PER_KWH).toFixed(1)} cents of wear for each kWh the battery gives, that is ${usd(net)} a year in all; with every hour known beforehand it could be ${usd(ceiling)}${note}${short}.`;
 }
 
 /** The bill of July without and with the route advised, line by line. */

@@ -80,7 +80,7 @@ describe('wear and replacement', () => {
 
   test('and the plan says which of the two ends it', () => {
     const text = planMarkdown(working);
-    expect(text).toMatch(/is used up after about|is up before its use is/);
+    expect(text).toMatch(/is used up after about|old before it is used up/);
     expect(text).toContain('no wear is counted beside that');
     expect(text).toContain('Daylight saving time is not counted');
     expect(planMarkdown(plan)).not.toContain('Daylight saving');
