@@ -1,5 +1,5 @@
 import type { Home } from '../../home/home';
-import { priceByState } from '../../tables/electricity-price';
+import { priceByState, statePrice } from '../../tables/electricity-price';
 import { equipmentCosts } from '../../tables/equipment-costs';
 import { fuelPrices } from '../../tables/fuel-prices';
 import { endedIncentives } from '../../tables/incentives';
@@ -22,7 +22,7 @@ export function moneySources(home: Home, { tariff, routes }: PlanMoney): string[
     'Outage lengths are lognormal: Ahmad & Dobson, arXiv 2603.16841 (2026)',
     citeTable(equipmentCosts),
     citeTable(endedIncentives),
-    ...(tariff !== null && !tariff.told ? [citeTable(priceByState)] : []),
+    ...(tariff !== null && !tariff.told ? [averagePriceSource(home)] : []),
     ...(burns ? [`${fuelPrices.source.title} (from memory, not re-read)`] : []),
     ...(works
       ? ['Battery wear: price of cells and kWh through a warranty (from memory, not re-read)']
@@ -34,4 +34,11 @@ export function moneySources(home: Home, { tariff, routes }: PlanMoney): string[
       : []),
     ...((tariff?.tariff.holidays ?? []).length > 0 ? ['Holidays: 5 USC 6103(a)'] : []),
   ];
+}
+
+function averagePriceSource({ site }: Home): string {
+  const { name, standing } = statePrice(site.state);
+  return standing === 'memory'
+    ? `Average price of a kWh in ${name} (from memory, not re-read)`
+    : citeTable(priceByState);
 }

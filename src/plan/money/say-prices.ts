@@ -15,7 +15,7 @@ export function sayPrices(home: Home, reading: BillReading): string {
       : `, at least ${percent(demand.ratchet.share)} of the highest of the last ${demand.ratchet.months} months`;
   return [
     `Counted with the prices you told us: ${sayEnergy(energy)}${peak}${ratchet}.`,
-    ...beside(reading),
+    ...beside(home, reading),
     ...goingOut(home, reading),
     ...leftOut(home, reading),
   ].join(' ');
@@ -43,11 +43,12 @@ function sayClock({ periods, otherPrice, months, rest, holidaysOff }: ClockPrice
   return `${peak}${holidays} and ${cheap} ${span}, ${cents(rest.peak)} and ${cents(rest.low)} in the rest of the year`;
 }
 
-function beside({ fixedPerMonth, more, energy }: BillReading): string[] {
+function beside({ facts }: Home, { fixedPerMonth, more, energy }: BillReading): string[] {
+  const assumed = (id: string) => (facts.told(id) ? '' : ' (assumed)');
   const lines = [
     ...(fixedPerMonth === null || fixedPerMonth === 0
       ? []
-      : [`${usd(fixedPerMonth)} fixed charge a month`]),
+      : [`${usd(fixedPerMonth)} fixed charge a month${assumed('bill-fixed')}`]),
     ...(more?.riderPerKwh == null ? [] : [`${cents(more.riderPerKwh)} more for each kWh`]),
     ...(more?.riderPerMonth == null ? [] : [`${usd(more.riderPerMonth)} more a month`]),
     ...(more?.baseline == null
@@ -59,7 +60,9 @@ function beside({ fixedPerMonth, more, energy }: BillReading): string[] {
       ? []
       : [`a first block that grows with the days (read off a bill of ${more.blockDays})`]),
     ...(more?.taxShare == null ? [] : [`${percent(more.taxShare)} tax on all charges`]),
-    ...(more?.leastBill == null ? [] : [`a least bill of ${usd(more.leastBill)} a month`]),
+    ...(more?.leastBill == null
+      ? []
+      : [`a least bill of ${usd(more.leastBill)} a month${assumed('least-bill')}`]),
   ];
   return lines.length === 0 ? [] : [`Beside it: ${listOf(lines)}.`];
 }
