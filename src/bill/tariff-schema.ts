@@ -25,6 +25,7 @@ const season = z.strictObject({
   tiers: z
     .array(z.strictObject({ upToKwh: z.number().positive().optional(), price }))
     .min(1)
+    .describe('Prices by the amount, added to those by the clock; the last has no upToKwh.')
     .optional(),
   baselineKwhPerDay: z.number().nonnegative().optional(),
 });
@@ -37,6 +38,7 @@ const demand = z.strictObject({
   prices: z.array(z.strictObject({ from: day, to: day, perKw: z.number().nonnegative() })).min(1),
   ratchet: z
     .strictObject({ share: z.number().min(0).max(1), months: z.number().int().min(1).max(12) })
+    .describe('At least this share of the highest of so many earlier months is billed.')
     .optional(),
 });
 
@@ -44,14 +46,19 @@ const exportRule = z.discriminatedUnion('rule', [
   z.strictObject({ rule: z.literal('none') }),
   z.strictObject({
     rule: z.literal('net-metering'),
-    netting: z.enum(['total', 'by-period']),
+    netting: z
+      .enum(['total', 'by-period'])
+      .describe('total: all kWh of a month against each other; by-period: each price by itself.'),
     trueUpMonth: z.number().int().min(1).max(12),
     trueUpPrice: price,
   }),
   z.strictObject({ rule: z.literal('net-billing'), seasons: z.array(season).min(1) }),
   z.strictObject({
     rule: z.literal('hourly-credit'),
-    prices: z.array(z.array(price).length(24)).length(12),
+    prices: z
+      .array(z.array(price).length(24))
+      .length(12)
+      .describe('Twelve months, January first, of 24 hours each.'),
   }),
 ]);
 
@@ -59,16 +66,32 @@ const exportRule = z.discriminatedUnion('rule', [
 export const tariffSchema = z.strictObject({
   name: z.string().min(1),
   about: z.string().optional(),
-  holidays: z.array(z.string()).optional(),
+  holidays: z
+    .array(z.string())
+    .describe('Days priced as weekends: MM-DD, or a name such as labor-day or thanksgiving.')
+    .optional(),
   fixed: z.strictObject({
     perMonth: z.number().nonnegative().optional(),
     perDay: z.number().nonnegative().optional(),
   }),
-  minimumBill: z.number().nonnegative().optional(),
+  minimumBill: z.number().nonnegative().describe('Least bill of a month, $.').optional(),
   seasons: z.array(season).min(1),
-  tierBasis: z.enum(['day', 'month']).optional(),
-  tierProrateDays: z.number().positive().optional(),
-  baselineCredit: z.number().nonnegative().optional(),
+  tierBasis: z
+    .enum(['day', 'month'])
+    .describe('What the ends of tiers count for. Needed where there are tiers.')
+    .optional(),
+  tierProrateDays: z
+    .number()
+    .positive()
+    .describe(
+      'Ends of monthly tiers are scaled by the days of the bill / this; missing, they are not.',
+    )
+    .optional(),
+  baselineCredit: z
+    .number()
+    .nonnegative()
+    .describe("$/kWh taken off the first baselineKwhPerDay of a season's days.")
+    .optional(),
   demand: z.array(demand).optional(),
   riders: z
     .array(
@@ -76,7 +99,7 @@ export const tariffSchema = z.strictObject({
         name: z.string().min(1),
         perKwh: price.optional(),
         perMonth: price.optional(),
-        shareOfEnergy: z.number().optional(),
+        shareOfEnergy: z.number().describe('0.05 for 5 % of the energy charge.').optional(),
       }),
     )
     .optional(),
@@ -84,13 +107,18 @@ export const tariffSchema = z.strictObject({
     .array(
       z.strictObject({
         name: z.string().min(1),
-        share: z.number().min(0).max(1),
-        on: z.enum(['charges', 'bill']),
+        share: z.number().min(0).max(1).describe('0.06 for 6 %.'),
+        on: z
+          .enum(['charges', 'bill'])
+          .describe('charges: before credit for solar sent out; bill: after it.'),
       }),
     )
     .optional(),
   export: exportRule,
-  creditFloor: z.enum(['fixed', 'fixed-and-demand']).optional(),
+  creditFloor: z
+    .enum(['fixed', 'fixed-and-demand'])
+    .describe('What credit may not pay; the rest is carried on. Missing: it may pay all.')
+    .optional(),
 });
 
 /** A tariff as it stands in a file of its own. */

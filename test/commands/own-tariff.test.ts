@@ -119,6 +119,18 @@ test('calc bill takes the same file: 100 kWh, each line as on paper', () => {
   });
 });
 
+test('the interview takes it too, and keeps it with the first answers', () => {
+  const env = { ...process.env, npm_lifecycle_event: '' };
+  const begun = spawnSync(process.execPath, [program, '--plain', '--tariff', 'rate.yaml'], {
+    cwd: folder,
+    env,
+    encoding: 'utf8',
+    input: '1\nlane-house\n',
+  });
+  expect(begun.stderr).toContain('lane-house.home.yaml');
+  expect(run('check', 'lane-house.home.yaml').out).toContain('the tariff "Evening rate"');
+});
+
 test('the form is published', () => {
   const schema = JSON.parse(run('schema', 'tariff').out);
   expect(schema.properties).toHaveProperty('lampkeeperTariff');
