@@ -5,6 +5,7 @@ import { type DispatchYear, outcome, type YearSetting } from './dispatch-year';
 import { followCharge } from './follow-charge';
 import { optimum } from './optimum';
 import { peakOptimum } from './peak-optimum';
+import { priceWorth } from './price-worth';
 
 export interface CeilingYear extends DispatchYear {
   /** Null when no schedule beats this one; else why a better one may exist. */
@@ -22,7 +23,7 @@ export function ceilingYear(setting: YearSetting): CeilingYear {
   const byAmount = tariff.seasons.some((s) => s.tiers !== undefined) || tariff.baselineCredit;
   if (layout.demandPrice.length === 0 && !byAmount) {
     const whole = optimum(problem, { startKwh: problem.floorKwh[0]! })!;
-    return { ...outcome(setting, whole), notExact: whyNot(setting, true) };
+    return exactly(setting, outcome(setting, whole), true);
   }
   let exact = true;
   const stored = new Float64Array(problem.loadKwh.length + 1);
@@ -33,7 +34,11 @@ export function ceilingYear(setting: YearSetting): CeilingYear {
     stored.set(found.dispatch.storedKwh, span.from);
   }
   const joined = followCharge(problem, stored[0]!, (h) => stored[h + 1]! - stored[h]!);
-  return { ...outcome(setting, joined), notExact: whyNot(setting, exact) };
+  return exactly(setting, outcome(setting, joined), exact);
+}
+
+function exactly(setting: YearSetting, found: DispatchYear, exact: boolean): CeilingYear {
+  return { ...found, notExact: whyNot(setting, found, exact) };
 }
 
 interface Span {
@@ -68,7 +73,10 @@ function partOptimum(
 ): { dispatch: Dispatch; exact: boolean } {
   const season = input.tariff.seasons[layout.seasonOf[span.from]!]!;
   const days = (span.to - span.from) / 24;
-  const steps = amountSteps(input.tariff, { season, days, monthDays: span.monthDays });
+  const { energyFactor, demandFactor } = priceWorth(input.tariff);
+  const steps = amountSteps(input.tariff, { season, days, monthDays: span.monthDays }).map(
+    ({ toKwh, added }) => ({ toKwh, added: energyFactor * added }),
+  );
   const ends = { startKwh: part.floorKwh[0]!, endKwh: part.floorKwh[part.loadKwh.length]! };
   const energy = (problem: DispatchProblem) => optimum(problem, ends);
   let exact = true;
@@ -80,7 +88,7 @@ function partOptimum(
     return { ...found.dispatch, cost: found.cost };
   };
   const counts = layout.demandPrice[0]?.subarray(span.from, span.to);
-  const perKw = counts ? Math.max(0, ...counts) : 0;
+  const perKw = demandFactor * (counts ? Math.max(0, ...counts) : 0);
   const dispatch =
     perKw > 0 ? peakOptimum(part, { perKw, counts: counts! }, byAmount)!.dispatch : byAmount(part)!;
   return { dispatch, exact };
@@ -99,12 +107,14 @@ function slicePart(problem: DispatchProblem, { from, to }: Span): DispatchProble
   };
 }
 
-function whyNot({ input }: YearSetting, exact: boolean): string | null {
+function whyNot({ input }: YearSetting, { bill }: DispatchYear, exact: boolean): string | null {
   const { tariff } = input;
   if (!exact) return 'the price falls as more is used, so a better schedule may exist';
   if ((tariff.demand?.length ?? 0) > 1)
     return 'only the first of several demand charges is limited';
   if (tariff.demand?.some((d) => d.ratchet)) return 'what a peak costs in later months is left out';
   if (tariff.export.rule === 'net-metering') return 'export is valued at the price of its hour';
+  if (bill.months.some((month) => month.lines.some(({ kind }) => kind === 'minimum')))
+    return 'a least bill is reached in some month';
   return null;
 }

@@ -6,6 +6,7 @@ import { dayAheadRule } from './day-ahead-rule';
 import type { Dispatch, DispatchProblem } from './dispatch-problem';
 import { floorHours } from './floor-hours';
 import { followCharge } from './follow-charge';
+import { hourlyWorth, priceWorth } from './price-worth';
 import { type Rule, runRule } from './rule';
 import { selfUseRule } from './self-use-rule';
 import type { Tariff } from './tariff';
@@ -57,8 +58,7 @@ export function settingOfYear(input: DispatchYearInput): YearSetting {
     battery,
     loadKwh,
     solarKwh,
-    importPrice: layout.importPrice,
-    exportPrice: layout.exportPrice,
+    ...hourlyWorth(tariff, layout),
     exportAllowed: exportAllowed && tariff.export.rule !== 'none',
     batteryMayExport,
     gridMayCharge,
@@ -72,9 +72,9 @@ export function settingOfYear(input: DispatchYearInput): YearSetting {
 
 /** A year of a battery run by a rule, with its bill and what it saves. */
 export function dispatchYear(setting: YearSetting, strategy: Strategy): DispatchYear {
-  const { problem, layout } = setting;
+  const { problem } = setting;
   const priced = { ...problem, importPrice: marginalPrice(setting) };
-  const dispatch = runRule(problem, ruleOf(priced, layout, strategy), problem.floorKwh[0]!);
+  const dispatch = runRule(problem, ruleOf(priced, setting, strategy), problem.floorKwh[0]!);
   return outcome(setting, dispatch);
 }
 
@@ -87,12 +87,18 @@ export function outcome(setting: YearSetting, dispatch: Dispatch): DispatchYear 
   return { dispatch, bill, savings: setting.before.total - bill.total + kept, wear };
 }
 
-function ruleOf(problem: DispatchProblem, layout: TariffHours, strategy: Strategy): Rule {
+function ruleOf(
+  problem: DispatchProblem,
+  { input, layout }: YearSetting,
+  strategy: Strategy,
+): Rule {
   if (strategy === 'self-use') return selfUseRule(problem);
   if (strategy === 'time-shift') return timeRule(problem);
   if (strategy === 'both' || layout.demandPrice.length === 0) return dayAheadRule(problem);
-  const perKw = Float64Array.from({ length: layout.hours }, (_, h) =>
-    layout.demandPrice.reduce((sum, prices) => sum + prices[h]!, 0),
+  const { demandFactor } = priceWorth(input.tariff);
+  const perKw = Float64Array.from(
+    { length: layout.hours },
+    (_, h) => demandFactor * layout.demandPrice.reduce((sum, prices) => sum + prices[h]!, 0),
   );
   return dayAheadRule(problem, { perKw, monthOf: layout.monthOf });
 }
@@ -101,14 +107,15 @@ function ruleOf(problem: DispatchProblem, layout: TariffHours, strategy: Strateg
  * Price of the next kWh by the hour: the clock price and the tier or baseline step in which the mean day's import
  * without a battery lies, which a household reads off its bills.
  */
-function marginalPrice({ input, layout, before }: YearSetting): Float64Array {
+function marginalPrice({ input, layout, problem, before }: YearSetting): Float64Array {
   const days = input.days.length;
+  const { energyFactor } = priceWorth(input.tariff);
   const kwh = before.importKwh / days;
   const added = input.tariff.seasons.map((season) => {
     const steps = amountSteps(input.tariff, { season, days: 30, monthDays: 30 });
-    return addedAt(steps, kwh * 30);
+    return energyFactor * addedAt(steps, kwh * 30);
   });
-  return layout.importPrice.map((price, h) => price + added[layout.seasonOf[h]!]!);
+  return Float64Array.from(problem.importPrice, (price, h) => price + added[layout.seasonOf[h]!]!);
 }
 
 function billOf(

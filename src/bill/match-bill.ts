@@ -19,33 +19,57 @@ const tolerance = 0.1;
 
 /**
  * Hold a printed bill against the tariff given: can this use cost that much, to within 10 %? By the clock, the least
- * is all use at the lowest price and the most all at the highest. A demand charge, tax and export are not known from
- * kWh alone, so with them only the least is held against the bill.
+ * is all use at the lowest price and the most all at the highest; riders, tax and a least bill are on top. A demand
+ * charge and export are not known from kWh alone, so with a demand charge only the least is held against the bill.
  */
 export function matchBill(tariff: Tariff, printed: PrintedBill): BillMatch {
   const { kwh, dollars, days } = printed;
   if (!(kwh > 0 && days > 0)) {
     return { fits: false, expected: { low: 0, high: 0 }, says: lookAtKwh(printed) };
   }
-  const fixed = (tariff.fixed.perMonth ?? 0) * (days / 30.4) + (tariff.fixed.perDay ?? 0) * days;
+  const months = days / DAYS_A_MONTH;
+  const fixed = (tariff.fixed.perMonth ?? 0) * months + (tariff.fixed.perDay ?? 0) * days;
   const ends = tariff.seasons.map((season) => {
     const prices = season.periods.map((p) => p.price);
-    const tiers = tierCost(season.tiers ?? [], kwh, tariff.tierBasis === 'day' ? days : 1);
+    const tiers = tierCost(season.tiers ?? [], kwh, tierScale(tariff, days));
     const credit =
       (tariff.baselineCredit ?? 0) * Math.min(kwh, (season.baselineKwhPerDay ?? 0) * days);
     return {
       low: kwh * Math.min(...prices) + tiers - credit,
-      high: kwh * Math.max(...prices) + tiers,
+      high: kwh * Math.max(...prices) + tiers - credit,
     };
   });
-  const open = (tariff.demand?.length ?? 0) > 0 || (tariff.taxes?.length ?? 0) > 0;
-  const low = fixed + Math.min(...ends.map((e) => e.low));
-  const high = fixed + Math.max(...ends.map((e) => e.high));
+  const open = (tariff.demand?.length ?? 0) > 0;
+  const whole = (energy: number) => withRest(tariff, { energy, fixed, kwh, months });
+  const low = whole(Math.min(...ends.map((e) => e.low)));
+  const high = whole(Math.max(...ends.map((e) => e.high)));
   const expected = { low, high };
   const over = dollars > high * (1 + tolerance);
   const under = dollars < low * (1 - tolerance);
   if (!under && (!over || open)) return { fits: true, expected, says: '' };
   return { fits: false, expected, says: lookAt({ ...printed, expected, over, fixed }) };
+}
+
+const DAYS_A_MONTH = 365 / 12;
+
+/** What a tier's end is multiplied by on a bill of so many days. */
+function tierScale({ tierBasis, tierProrateDays }: Tariff, days: number): number {
+  if (tierBasis === 'day') return days;
+  return tierProrateDays === undefined ? 1 : days / tierProrateDays;
+}
+
+/** Fixed and energy with riders, tax and the least bill. */
+function withRest(
+  { riders = [], taxes = [], minimumBill = Number.NEGATIVE_INFINITY }: Tariff,
+  at: { energy: number; fixed: number; kwh: number; months: number },
+): number {
+  const more = riders.reduce(
+    (sum, { perKwh = 0, perMonth = 0, shareOfEnergy = 0 }) =>
+      sum + perKwh * at.kwh + perMonth * at.months + shareOfEnergy * at.energy,
+    0,
+  );
+  const share = taxes.reduce((sum, tax) => sum + tax.share, 0);
+  return Math.max(minimumBill * at.months, (at.energy + at.fixed + more) * (1 + share));
 }
 
 function tierCost(

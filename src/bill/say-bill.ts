@@ -1,9 +1,11 @@
 import type { BillLine } from './bill-line';
 import type { MonthBill } from './bill-month';
+import { paperBill } from './paper-bill';
 
-/** A month's bill as lines of text in the order of a paper bill, the total last. */
+/** A month's bill as lines of text in the order of a paper bill, in cents, the total last. */
 export function sayBill(bill: MonthBill): string[] {
-  return [...bill.lines.map(sayLine), `Total: ${dollars(bill.total)}`];
+  const { lines, total } = paperBill(bill);
+  return [...lines.map(sayLine), `Total: ${dollars(total)}`];
 }
 
 function sayLine({ label, quantity, unit, price, dollars: sum }: BillLine): string {

@@ -1,15 +1,21 @@
 import { z } from 'zod';
-import { checkTariff } from './check-tariff';
-import type { Tariff } from './tariff';
+import { TARIFF_KEY, TARIFF_VERSION } from './tariff-key';
 
-const day = z.string().regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, 'write the day as MM-DD');
+const day = z
+  .string()
+  .regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, 'write the day as MM-DD')
+  .describe('Day of the year, MM-DD, in quotes.');
 const clock = z.number().int().min(0).max(24);
-const days = z.enum(['every', 'weekdays', 'weekends']).optional();
+const days = z
+  .enum(['every', 'weekdays', 'weekends'])
+  .describe('Missing: every day. Holidays count as weekends.')
+  .optional();
 const hours = z
   .array(z.tuple([clock, clock]))
   .min(1)
+  .describe('Clock hours: [[16, 21]] is 4 pm to 9 pm. Missing: all hours no other period names.')
   .optional();
-const price = z.number();
+const price = z.number().describe('$/kWh, such as 0.165 for 16.5 cents; may be negative.');
 
 const season = z.strictObject({
   name: z.string().min(1),
@@ -19,6 +25,7 @@ const season = z.strictObject({
   tiers: z
     .array(z.strictObject({ upToKwh: z.number().positive().optional(), price }))
     .min(1)
+    .describe('Prices by the amount, added to those by the clock; the last has no upToKwh.')
     .optional(),
   baselineKwhPerDay: z.number().nonnegative().optional(),
 });
@@ -31,6 +38,7 @@ const demand = z.strictObject({
   prices: z.array(z.strictObject({ from: day, to: day, perKw: z.number().nonnegative() })).min(1),
   ratchet: z
     .strictObject({ share: z.number().min(0).max(1), months: z.number().int().min(1).max(12) })
+    .describe('At least this share of the highest of so many earlier months is billed.')
     .optional(),
 });
 
@@ -38,31 +46,52 @@ const exportRule = z.discriminatedUnion('rule', [
   z.strictObject({ rule: z.literal('none') }),
   z.strictObject({
     rule: z.literal('net-metering'),
-    netting: z.enum(['total', 'by-period']),
+    netting: z
+      .enum(['total', 'by-period'])
+      .describe('total: all kWh of a month against each other; by-period: each price by itself.'),
     trueUpMonth: z.number().int().min(1).max(12),
     trueUpPrice: price,
   }),
   z.strictObject({ rule: z.literal('net-billing'), seasons: z.array(season).min(1) }),
   z.strictObject({
     rule: z.literal('hourly-credit'),
-    prices: z.array(z.array(price).length(24)).length(12),
+    prices: z
+      .array(z.array(price).length(24))
+      .length(12)
+      .describe('Twelve months, January first, of 24 hours each.'),
   }),
 ]);
 
-/** Shape of a tariff file. The rules about hours, seasons and tiers are in check-tariff.ts. */
+/** Shape of a tariff. The rules about hours, seasons and tiers are in check-tariff.ts. */
 export const tariffSchema = z.strictObject({
   name: z.string().min(1),
   about: z.string().optional(),
-  holidays: z.array(z.string()).optional(),
+  holidays: z
+    .array(z.string())
+    .describe('Days priced as weekends: MM-DD, or a name such as labor-day or thanksgiving.')
+    .optional(),
   fixed: z.strictObject({
     perMonth: z.number().nonnegative().optional(),
     perDay: z.number().nonnegative().optional(),
   }),
-  minimumBill: z.number().nonnegative().optional(),
+  minimumBill: z.number().nonnegative().describe('Least bill of a month, $.').optional(),
   seasons: z.array(season).min(1),
-  tierBasis: z.enum(['day', 'month']).optional(),
-  tierProrateDays: z.number().positive().optional(),
-  baselineCredit: z.number().nonnegative().optional(),
+  tierBasis: z
+    .enum(['day', 'month'])
+    .describe('What the ends of tiers count for. Needed where there are tiers.')
+    .optional(),
+  tierProrateDays: z
+    .number()
+    .positive()
+    .describe(
+      'Ends of monthly tiers are scaled by the days of the bill / this; missing, they are not.',
+    )
+    .optional(),
+  baselineCredit: z
+    .number()
+    .nonnegative()
+    .describe("$/kWh taken off the first baselineKwhPerDay of a season's days.")
+    .optional(),
   demand: z.array(demand).optional(),
   riders: z
     .array(
@@ -70,7 +99,7 @@ export const tariffSchema = z.strictObject({
         name: z.string().min(1),
         perKwh: price.optional(),
         perMonth: price.optional(),
-        shareOfEnergy: z.number().optional(),
+        shareOfEnergy: z.number().describe('0.05 for 5 % of the energy charge.').optional(),
       }),
     )
     .optional(),
@@ -78,24 +107,27 @@ export const tariffSchema = z.strictObject({
     .array(
       z.strictObject({
         name: z.string().min(1),
-        share: z.number().min(0).max(1),
-        on: z.enum(['charges', 'bill']),
+        share: z.number().min(0).max(1).describe('0.06 for 6 %.'),
+        on: z
+          .enum(['charges', 'bill'])
+          .describe('charges: before credit for solar sent out; bill: after it.'),
       }),
     )
     .optional(),
   export: exportRule,
-  creditFloor: z.enum(['fixed', 'fixed-and-demand']).optional(),
+  creditFloor: z
+    .enum(['fixed', 'fixed-and-demand'])
+    .describe('What credit may not pay; the rest is carried on. Missing: it may pay all.')
+    .optional(),
 });
 
-/** A tariff read from YAML, or the sentences that say what is wrong and where. */
-export function readTariff(
-  data: unknown,
-): { tariff: Tariff; problems: [] } | { tariff: null; problems: string[] } {
-  const read = tariffSchema.safeParse(data);
-  if (!read.success) {
-    const problems = read.error.issues.map((i) => `${i.path.join('.') || 'tariff'}: ${i.message}`);
-    return { tariff: null, problems };
-  }
-  const problems = checkTariff(read.data);
-  return problems.length > 0 ? { tariff: null, problems } : { tariff: read.data, problems: [] };
+/** A tariff as it stands in a file of its own. */
+export const tariffFileSchema = z.strictObject({
+  [TARIFF_KEY]: z.literal(TARIFF_VERSION).describe('Form of this file.'),
+  ...tariffSchema.shape,
+});
+
+/** The form of a tariff as JSON Schema, for editors. */
+export function tariffJsonSchema(): unknown {
+  return z.toJSONSchema(tariffFileSchema, { target: 'draft-2020-12' });
 }

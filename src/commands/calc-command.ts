@@ -1,3 +1,4 @@
+import type { Tariff } from '../bill/tariff';
 import type { Calculation } from './calc/calculation';
 import { gatherValues } from './calc/gather-values';
 import { calculationData } from './calc/list-data';
@@ -22,6 +23,7 @@ export async function calcCommand(args: Arguments): Promise<number> {
   if (!typed.ok) return wrong(`${typed.says} Try: lampkeeper calc ${name}`);
   const pairs = args.inFile === null ? typed : await withFile(args.inFile, typed.pairs);
   if (!pairs.ok) return failed(pairs.says);
+  if (args.tariff !== null) return withTariff(calculation, pairs.pairs, args, args.tariff);
   if (pairs.pairs.size === 0) {
     print(args.json ? json(calculationData(calculation)) : `${sayHelp(calculation)}\n`);
     return DONE;
@@ -29,7 +31,8 @@ export async function calcCommand(args: Arguments): Promise<number> {
   return work(calculation, pairs.pairs, args);
 }
 
-async function listAll({ json: asData, inFile }: Arguments): Promise<number> {
+async function listAll({ json: asData, inFile, tariff }: Arguments): Promise<number> {
+  if (tariff !== null) return wrong('--tariff needs the name of a computation before it.');
   if (inFile !== null) return wrong('--in needs the name of a computation before it.');
   const all = await Promise.all(Object.values(calculations).map((load) => load()));
   print(asData ? json(all.map(calculationData)) : `${all.map(sayHelp).join('\n\n')}\n`);
@@ -43,8 +46,30 @@ async function withFile(path: string, typed: ReadonlyMap<string, string>): Promi
   return filed.ok ? { ok: true, pairs: new Map([...filed.pairs, ...typed]) } : filed;
 }
 
-function work(of: Calculation, pairs: ReadonlyMap<string, string>, args: Arguments): number {
-  const gathered = gatherValues(of, pairs);
+/** The same with the household's own tariff, which stands for tariff=own. */
+async function withTariff(
+  of: Calculation,
+  pairs: ReadonlyMap<string, string>,
+  args: Arguments,
+  path: string,
+): Promise<number> {
+  if (of.inputs.every(({ key }) => key !== 'tariff')) {
+    return wrong(`${of.name} takes no tariff. --tariff belongs to bill, dispatch and reserve.`);
+  }
+  const { tariffFromFile } = await import('./own-tariff');
+  const own = await tariffFromFile(path);
+  if (!own.ok) return failed(own.says);
+  const { OWN_TARIFF } = await import('./calc/tariff-input');
+  return work(of, new Map([['tariff', OWN_TARIFF], ...pairs]), args, own.tariff);
+}
+
+function work(
+  of: Calculation,
+  pairs: ReadonlyMap<string, string>,
+  args: Arguments,
+  ownTariff: Tariff | null = null,
+): number {
+  const gathered = gatherValues(of, pairs, ownTariff);
   if (!gathered.ok) return wrong(`${gathered.says} Try: lampkeeper calc ${of.name}`);
   const outcome = of.run(gathered.values);
   if (!outcome.ok) {

@@ -1,21 +1,37 @@
-import interview from '#compiled/questions.js';
-import { sayFault } from '../store/home-file';
-import { readHome } from '../store/read-home';
+import { TARIFF_KEY } from '../bill/tariff-key';
+import { readYamlFile } from '../store/read-yaml-file';
 import { DONE, FAILED, WRONG_USAGE } from './exit-codes';
+import { homeFromFile } from './home-from-file';
+import { tariffFromFile } from './own-tariff';
 import type { Arguments } from './read-arguments';
 
-/** `lampkeeper check FILE`: line, column and what to do for every fault. */
-export function checkCommand(args: Arguments): number {
+/** `lampkeeper check FILE`: line, column and what to do for every fault, in a home file or a tariff file. */
+export async function checkCommand(args: Arguments): Promise<number> {
   const [path, ...more] = args.rest;
   if (path === undefined || more.length > 0) {
-    process.stderr.write('check takes one home file: lampkeeper check kim.home.yaml\n');
+    process.stderr.write('check takes one file: lampkeeper check kim.home.yaml\n');
     return WRONG_USAGE;
   }
-  const read = readHome(path, interview);
-  if (!read.ok) {
-    process.stdout.write(`${read.faults.map((f) => sayFault(path, f)).join('\n')}\n`);
-    return FAILED;
-  }
-  process.stdout.write(`${path}: ${Object.keys(read.answers).length} answers, nothing wrong.\n`);
-  return DONE;
+  const checked = isTariff(path) ? await checkTariff(path) : await checkHome(path);
+  process.stdout.write(`${checked.says}\n`);
+  return checked.ok ? DONE : FAILED;
+}
+
+function isTariff(path: string): boolean {
+  const file = readYamlFile(path);
+  return file.ok && typeof file.data === 'object' && Object.hasOwn(file.data ?? {}, TARIFF_KEY);
+}
+
+async function checkTariff(path: string): Promise<{ ok: boolean; says: string }> {
+  const own = await tariffFromFile(path);
+  if (!own.ok) return own;
+  return { ok: true, says: `${path}: the tariff "${own.tariff.name}", nothing wrong.` };
+}
+
+async function checkHome(path: string): Promise<{ ok: boolean; says: string }> {
+  const home = await homeFromFile(path, null);
+  if (!home.ok) return home;
+  const tariff = home.tariff === null ? '' : ` and the tariff "${home.tariff.name}"`;
+  const count = Object.keys(home.answers).length;
+  return { ok: true, says: `${path}: ${count} answers${tariff}, nothing wrong.` };
 }

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { dirname } from 'node:path';
 import interview from '#compiled/questions.js';
+import type { Tariff } from '../bill/tariff';
 import type { Answers } from '../interview/answers';
 import type { Unfinished } from '../interview/unfinished';
 import { makePlan } from '../plan/make-plan';
@@ -24,17 +25,19 @@ interface Finished {
   readonly answers: Answers;
   readonly unfinished: Unfinished;
   readonly asOf: string;
+  readonly tariff: Tariff | null;
   readonly file: string | null;
   readonly args: Arguments;
 }
 
 /** Write the papers, show the summary, and say where everything is. */
 export async function finishWithPlan(finished: Finished): Promise<Outcome> {
-  const { answers, asOf, file, args } = finished;
+  const { answers, asOf, tariff, file, args } = finished;
   const home = file ?? homeFileName('my-home');
   const name = nameOfFile(home);
   const unsaved = saveHome(home, interview, finished);
-  const plan = makePlan(interview, { ...answers, 'home-name': name }, asOf);
+  const named = { ...answers, 'home-name': name };
+  const plan = makePlan(interview, named, asOf, undefined, tariff);
   const markdown = planMarkdown(plan);
   const written = writeBeside(dirname(home), name, plan, args.force);
   const next = await show(markdown, args);

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { resolve as resolvePath } from 'node:path';
 import interview from '#compiled/questions.js';
+import type { Tariff } from '../bill/tariff';
 import type { Later } from '../faces/door';
 import type { Answers } from '../interview/answers';
 import { begin } from '../interview/begin';
@@ -21,6 +22,8 @@ interface Sitting {
   asOf: string;
   answers: Answers;
   unfinished: Unfinished;
+  /** The household's own tariff, from its home file or from --tariff. */
+  tariff: Tariff | null;
 }
 
 /** `lampkeeper [interview] [FILE]`: ask, keep, and write the plan. */
@@ -38,13 +41,22 @@ export async function interviewCommand(args: Arguments): Promise<number> {
 /** One home, from the first question to its plan or to where it was left. */
 async function sit(args: Arguments, given: string | null): Promise<Outcome> {
   const asOf = args.asOf ?? today();
-  const sitting: Sitting = { args, given, asOf, answers: {}, unfinished: {} };
+  const sitting: Sitting = { args, given, asOf, answers: {}, unfinished: {}, tariff: null };
   if (given !== null) {
     const failed = await takeUp(sitting, given);
     if (failed !== null) {
       process.stderr.write(`${failed}\n`);
       return { code: FAILED, next: false };
     }
+  }
+  if (args.tariff !== null) {
+    const { tariffFromFile } = await import('./own-tariff');
+    const own = await tariffFromFile(args.tariff);
+    if (!own.ok) {
+      process.stderr.write(`${own.says}\n`);
+      return { code: FAILED, next: false };
+    }
+    sitting.tariff = own.tariff;
   }
   const context = contextOf(sitting);
   const start = begin(context, sitting.answers, sitting.unfinished);
@@ -60,8 +72,9 @@ async function takeUp(sitting: Sitting, path: string): Promise<string | null> {
     return null;
   }
   const { homeFromFile } = await import('./home-from-file');
-  const home = homeFromFile(path, sitting.args.asOf);
+  const home = await homeFromFile(path, sitting.args.asOf);
   if (!home.ok) return home.says;
+  sitting.tariff = home.tariff;
   sitting.asOf = home.asOf;
   sitting.answers = { ...home.answers, 'home-name': name };
   sitting.unfinished = home.unfinished;
@@ -150,6 +163,7 @@ async function close(sitting: Sitting, state: State): Promise<Outcome> {
         answers: state.answers,
         unfinished: state.unfinished,
         asOf: sitting.asOf,
+        tariff: sitting.tariff,
         file,
         args: sitting.args,
       });

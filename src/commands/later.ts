@@ -1,3 +1,4 @@
+import type { Tariff } from '../bill/tariff';
 import type { Later } from '../faces/door';
 import type { Answers } from '../interview/answers';
 import type { Interview } from '../interview/question';
@@ -11,12 +12,17 @@ import { removeHome, saveHome } from '../store/write-home';
  */
 export function makeLater(
   fileOf: () => string | null,
-  sitting: { asOf: string; answers: Answers; unfinished: Unfinished },
+  sitting: {
+    asOf: string;
+    answers: Answers;
+    unfinished: Unfinished;
+    readonly tariff: Tariff | null;
+  },
   interview: Interview,
 ): Later {
   let last: string | null = null;
   return {
-    weigh: weigher(interview),
+    weigh: weigher(interview, sitting.tariff),
     save: (answers, unfinished) => {
       sitting.answers = answers;
       sitting.unfinished = unfinished;

@@ -14,6 +14,8 @@ export interface Arguments {
   readonly out: string | null;
   readonly asOf: string | null;
   readonly inFile: string | null;
+  /** File with the household's own tariff. */
+  readonly tariff: string | null;
 }
 
 const commands = ['interview', 'plan', 'check', 'schema', 'calc'];
@@ -35,6 +37,7 @@ export function readArguments(argv: readonly string[]): Arguments | { readonly w
         out: { type: 'string' },
         'as-of': { type: 'string' },
         in: { type: 'string' },
+        tariff: { type: 'string' },
       },
     });
     const [first = 'interview', ...others] = positionals;
@@ -55,6 +58,7 @@ export function readArguments(argv: readonly string[]): Arguments | { readonly w
       out: values.out ?? null,
       asOf: values['as-of'] ?? null,
       inFile: values.in ?? null,
+      tariff: values.tariff ?? null,
     };
   } catch (error) {
     return { wrong: `${firstSentence(error)} Try: lampkeeper --help` };

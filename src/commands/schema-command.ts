@@ -1,17 +1,23 @@
 import interview from '#compiled/questions.js';
+import { tariffJsonSchema, tariffSchema } from '../bill/tariff-schema';
 import { planJsonSchema } from '../plan/plan-schema';
 import { homeJsonSchema } from '../store/home-schema';
 import { DONE, WRONG_USAGE } from './exit-codes';
 import type { Arguments } from './read-arguments';
 
-/** `lampkeeper schema home|plan`: the JSON Schema of the two files, so that an editor can help. */
+const schemas: Readonly<Record<string, () => unknown>> = {
+  home: () => homeJsonSchema(interview, tariffSchema),
+  plan: planJsonSchema,
+  tariff: tariffJsonSchema,
+};
+
+/** `lampkeeper schema home|plan|tariff`: the JSON Schema of the files, so that an editor can help. */
 export function schemaCommand(args: Arguments): number {
-  const [which] = args.rest;
-  if (which !== 'home' && which !== 'plan') {
-    process.stderr.write('schema takes "home" or "plan": lampkeeper schema home\n');
+  const which = args.rest[0] ?? '';
+  if (!Object.hasOwn(schemas, which)) {
+    process.stderr.write('schema takes "home", "plan" or "tariff": lampkeeper schema home\n');
     return WRONG_USAGE;
   }
-  const schema = which === 'home' ? homeJsonSchema(interview) : planJsonSchema();
-  process.stdout.write(`${JSON.stringify(schema, null, 2)}\n`);
+  process.stdout.write(`${JSON.stringify(schemas[which]!(), null, 2)}\n`);
   return DONE;
 }

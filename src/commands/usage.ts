@@ -5,8 +5,10 @@ export const usage = `Lampkeeper asks about your home in plain words and ends wi
   lampkeeper plan kim.home.yaml      print the plan of a home
   lampkeeper plan kim.home.yaml --out papers
                                      write its papers into a folder
-  lampkeeper check kim.home.yaml     say what is wrong in a home file, line by line
-  lampkeeper schema home             the form of a home file, for editors (or: schema plan)
+  lampkeeper plan kim.home.yaml --tariff rate.yaml
+                                     with your own tariff, kept in the home file
+  lampkeeper check kim.home.yaml     say what is wrong in a home or tariff file, line by line
+  lampkeeper schema home             the form of a file, for editors (or: plan, tariff)
   lampkeeper calc                    list the single computations
   lampkeeper calc pump-power gpm=10 head=275
 
@@ -16,6 +18,7 @@ Options
   --no-color       no color (also: NO_COLOR, TERM=dumb)
   --as-of DATE     count ages of figures from this day (YYYY-MM-DD)
   --out DIR        plan: write NAME.plan.yaml and NAME.plan.md there
+  --tariff FILE    interview, plan, calc: your own tariff (its form: lampkeeper schema tariff)
   --in FILE        calc: read inputs from a YAML or JSON file
   --json           plan, calc: print data instead of words
   --force          plan: replace a plan file that somebody changed

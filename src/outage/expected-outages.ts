@@ -1,3 +1,4 @@
+import { limitedMeanLength } from '../physics/limited-mean-length';
 import { chanceLonger } from '../physics/lognormal-length';
 import { mustNotBeNegative } from '../quantity/must-be';
 import { nationalOutages, stateOutages, type TwoSorts } from '../tables/outage-statistics';
@@ -98,6 +99,24 @@ export function chanceOfLongOutage(
   const low = Math.min(value, ...spread.map((sigma) => chance(sigma, fixed('low'))));
   const high = Math.max(value, ...spread.map((sigma) => chance(sigma, fixed('high'))));
   return { low, value, high, evidence: 'weak' };
+}
+
+/**
+ * Outage hours of a year that a source is expected to carry that lasts so long from the start of each outage:
+ *   times a year x E[min(length, lasts)]
+ * Lengths are lognormal about their mean, so most are far shorter than it and a few far longer. `lastsHours` null: it
+ * outlasts them all.
+ */
+export function carriedHours(of: {
+  timesPerYear: number;
+  hoursPerYear: number;
+  lastsHours: number | null;
+}): number {
+  const { timesPerYear, hoursPerYear, lastsHours } = of;
+  if (!(timesPerYear > 0 && hoursPerYear > 0)) return 0;
+  if (lastsHours === null) return hoursPerYear;
+  const meanHours = hoursPerYear / timesPerYear;
+  return timesPerYear * limitedMeanLength({ hours: lastsHours, meanHours, sigma: SIGMA.value });
 }
 
 function yearly({ rate, meanHours }: { rate: GammaRate; meanHours: number }): YearlyOutages {

@@ -1,3 +1,4 @@
+import type { Tariff } from '../bill/tariff';
 import type { Answers } from '../interview/answers';
 import type { Interview } from '../interview/question';
 import { type Contradiction, contradictions } from './contradictions';
@@ -8,6 +9,7 @@ export function answersToSettle(
   interview: Interview,
   answers: Answers,
   asOf: string,
+  ownTariff: Tariff | null = null,
 ): Contradiction[] {
-  return contradictions(homeFromAnswers(interview, answers, asOf), answers);
+  return contradictions(homeFromAnswers(interview, answers, asOf), answers, ownTariff);
 }

@@ -1,3 +1,4 @@
+import type { Tariff } from '../bill/tariff';
 import type { Home, Load } from '../home/home';
 import { roofDoubt } from '../home/roof';
 import type { Answers } from '../interview/answers';
@@ -17,14 +18,18 @@ export interface Contradiction {
   readonly questions: readonly string[];
 }
 
-type Check = (home: Home, answers: Answers) => Contradiction | null;
+type Check = (home: Home, answers: Answers, ownTariff: Tariff | null) => Contradiction | null;
 
 /**
  * Every pair of answers of this home that does not fit together, from what was told, not from what we assumed.
  * `answers` as they stand in the file: a question that does not apply, such as the well of an apartment, is only there.
  */
-export function contradictions(home: Home, answers: Answers): Contradiction[] {
-  return checks.flatMap((check) => check(home, answers) ?? []);
+export function contradictions(
+  home: Home,
+  answers: Answers,
+  ownTariff: Tariff | null = null,
+): Contradiction[] {
+  return checks.flatMap((check) => check(home, answers, ownTariff) ?? []);
 }
 
 const told = ({ facts }: Home, id: string) => (facts.told(id) ? facts.number(id) : null);
@@ -293,7 +298,7 @@ const checks: readonly Check[] = [
   overOutlet,
   mustRunOverBill,
   monthOutsideYear,
-  billNotMatched,
+  (home, _, ownTariff) => billNotMatched(home, ownTariff),
   nobodyForEngine,
   goalBeyondFuel,
   normalLifeSmallBudget,

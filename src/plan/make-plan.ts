@@ -1,3 +1,4 @@
+import type { Tariff } from '../bill/tariff';
 import { widthsOf } from '../home/build-home';
 import type { Home } from '../home/home';
 import { WEATHER_SEED, WEATHER_YEARS, World } from '../home/world';
@@ -28,12 +29,14 @@ import { worthFindingOut } from './worth-finding-out';
  * The whole plan of a home from its answers. The same answers and day give the same plan, to the byte.
  * @param asOf the day ages are counted from, YYYY-MM-DD
  * @param years of weather to draw; fewer make the odds rougher and the plan quicker
+ * @param ownTariff the household's own tariff, which goes before its answers about prices
  */
 export function makePlan(
   interview: Interview,
   answers: Answers,
   asOf: string,
   years = WEATHER_YEARS,
+  ownTariff: Tariff | null = null,
 ): Plan {
   const home = homeFromAnswers(interview, answers, asOf);
   const widths = widthsOf(interview);
@@ -49,6 +52,7 @@ export function makePlan(
   const steps = ladderOf(home, advice.route);
   const ladder = walkLadder(home, world, advice.route, steps, season);
   const rideThrough = rideThroughOf(home, world, advice, { all: routes, ladder: ladder.variant });
+  const money = moneyOf({ home, ownTariff, world, routes, advice, outlook, rideThrough });
   return {
     schemaVersion: PLAN_SCHEMA_VERSION,
     name: home.name,
@@ -65,17 +69,17 @@ export function makePlan(
     routes,
     advice,
     rideThrough,
-    money: moneyOf({ home, world, routes, advice, outlook, rideThrough }),
+    money,
     willNotDo: willNotDo(home, advice),
     cautions,
     electrician: electricianPoints(home, advice.route, cautions),
-    electrical: electricalOf(home, answers, { route: advice.route, routes }),
+    electrical: electricalOf(home, answers, { route: advice.route, routes, ownTariff }),
     ladder: ladder.steps,
     toFindOut,
     assumptions: assumptionsOf(interview, home, answered),
     nextSteps: nextSteps(home, advice, cautions, toFindOut),
     leavingPoint: leavingPoint(home),
-    sources: sourcesOf(home, routes, cautions),
+    sources: sourcesOf(home, routes, cautions, money),
   };
 }
 

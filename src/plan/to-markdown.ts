@@ -3,6 +3,7 @@ import type { Figure } from '../quantity/figure';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
 import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
+import { carriesOfMust } from './carries-of-must';
 import { electricalLines, settleLines, startOrderLine } from './electrical/say-electrical';
 import { inSentence, listOf } from './list-of';
 import { sayMoney } from './money/say-money';
@@ -123,10 +124,9 @@ function otherLine(plan: Plan, route: Route): string {
 }
 
 function carried(plan: Plan, route: Route): string {
-  const missed = new Set(route.leavesOut.filter((l) => l.must).map((l) => l.name)).size;
-  const all = plan.mustRun.length;
   if (route.carries.length === 0) return 'none';
-  return missed === 0 ? 'all' : `${Math.max(0, all - missed)} of ${all}`;
+  const { carried: some, of } = carriesOfMust(route, plan.mustRun.length);
+  return some === of ? 'all' : `${some} of ${of}`;
 }
 
 function short(route: Route): string {

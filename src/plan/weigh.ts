@@ -1,3 +1,4 @@
+import type { Tariff } from '../bill/tariff';
 import { seasonsOf, widthsOf } from '../home/build-home';
 import { climateHours } from '../home/climate-hours';
 import { demandOf } from '../home/demand';
@@ -17,7 +18,10 @@ import { januaryWeek } from './january-week';
  * A scale for the draft beside the question: what the answers given so far add up to. Only answers that were
  * given, or given as "not sure", count. The climate is looked up once for each ZIP code.
  */
-export function weigher(interview: Interview): (answers: Answers) => Draft {
+export function weigher(
+  interview: Interview,
+  ownTariff: Tariff | null = null,
+): (answers: Answers) => Draft {
   const widths = widthsOf(interview);
   const sites = new Map<string, Site>();
   const dark = januaryWeek();
@@ -39,14 +43,14 @@ export function weigher(interview: Interview): (answers: Answers) => Draft {
       kwhPerDay: demand?.kwhPerDay[season] ?? null,
       day: `a hard ${season} day`,
       unsureCount: Object.values(answers).filter((answer) => answer === NOT_SURE).length,
-      lines: [...doNotFit(interview, answers), ...(week === null ? [] : [week])],
+      lines: [...doNotFit(interview, answers, ownTariff), ...(week === null ? [] : [week])],
     };
   };
 }
 
 /** Answers that cannot both be right are asked about as soon as both are given. No age counts here, so neither does the day. */
-function doNotFit(interview: Interview, answers: Answers): string[] {
-  return answersToSettle(interview, answers, '2026-01-01').map(
+function doNotFit(interview: Interview, answers: Answers, ownTariff: Tariff | null): string[] {
+  return answersToSettle(interview, answers, '2026-01-01', ownTariff).map(
     ({ answers: [one, other], asks }) => `Two answers do not fit together. ${one} ${other} ${asks}`,
   );
 }

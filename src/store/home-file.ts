@@ -3,6 +3,8 @@ export const HOME_KEY = 'lampkeeperHome';
 export const HOME_VERSION = 1;
 /** Key of what was typed or ticked and not entered. */
 export const UNFINISHED_KEY = 'unfinished';
+/** Key of a home file under which the household's own tariff stands in full, where it has one. */
+export const TARIFF_BLOCK = 'tariff';
 /** A home file is a page or two; anything much larger is something else. */
 export const MOST_BYTES = 1_000_000;
 

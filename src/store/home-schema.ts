@@ -2,10 +2,10 @@ import { z } from 'zod';
 import { NOT_SURE } from '../interview/answers';
 import type { Interview, Question } from '../interview/question';
 import { sayUnit } from '../interview/words';
-import { HOME_KEY, HOME_VERSION, UNFINISHED_KEY } from './home-file';
+import { HOME_KEY, HOME_VERSION, TARIFF_BLOCK, UNFINISHED_KEY } from './home-file';
 
-/** The form of a home file, question by question with its wording and unit. */
-export function homeSchema(interview: Interview) {
+/** The form of a home file, question by question with its wording and unit. `tariff` is the form of its tariff. */
+export function homeSchema(interview: Interview, tariff: z.ZodType = z.unknown()) {
   const answers = Object.fromEntries(
     interview.questions.map((question) => [question.id, answerSchema(question).optional()]),
   );
@@ -16,6 +16,9 @@ export function homeSchema(interview: Interview) {
       .regex(/^\d{4}-\d{2}-\d{2}$/)
       .describe('Day from which ages are counted, YYYY-MM-DD.')
       .optional(),
+    [TARIFF_BLOCK]: tariff
+      .optional()
+      .describe("The household's own tariff, which goes before all answers about prices."),
     answers: z
       .strictObject(answers)
       .describe('Answers by question. What is missing counts as "not sure".'),
@@ -27,8 +30,8 @@ export function homeSchema(interview: Interview) {
 }
 
 /** The same as JSON Schema, for editors. */
-export function homeJsonSchema(interview: Interview): unknown {
-  return z.toJSONSchema(homeSchema(interview), { target: 'draft-2020-12' });
+export function homeJsonSchema(interview: Interview, tariff?: z.ZodType): unknown {
+  return z.toJSONSchema(homeSchema(interview, tariff), { target: 'draft-2020-12' });
 }
 
 function answerSchema(question: Question) {

@@ -1,12 +1,30 @@
 import { readFileSync, statSync } from 'node:fs';
-import { isMap, isScalar, isSeq, LineCounter, type Node, type Pair, parseDocument } from 'yaml';
+import {
+  type Document,
+  isMap,
+  isScalar,
+  isSeq,
+  LineCounter,
+  type Node,
+  type Pair,
+  parseDocument,
+} from 'yaml';
 import { type Answer, NOT_SURE } from '../interview/answers';
 import { checkTyped, outside } from '../interview/check-answer';
 import type { Interview, Question } from '../interview/question';
 import type { Unfinished } from '../interview/unfinished';
 import { parseQuantity } from '../quantity/parse-quantity';
-import { type Fault, HOME_KEY, HOME_VERSION, MOST_BYTES, UNFINISHED_KEY } from './home-file';
+import {
+  type Fault,
+  HOME_KEY,
+  HOME_VERSION,
+  MOST_BYTES,
+  TARIFF_BLOCK,
+  UNFINISHED_KEY,
+} from './home-file';
+import { type PlaceIn, placeIn } from './place-in';
 import { readUnfinished } from './read-unfinished';
+import { firstLine } from './read-yaml-file';
 import { saySystemError } from './say-system-error';
 
 export type ReadHome =
@@ -15,6 +33,8 @@ export type ReadHome =
       readonly asOf: string | null;
       readonly answers: Record<string, Answer>;
       readonly unfinished: Unfinished;
+      /** The household's own tariff as plain data, not yet checked, where the file holds one. */
+      readonly ownTariff?: { readonly data: unknown; readonly placeOf: PlaceIn };
     }
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
@@ -44,16 +64,20 @@ export function parseHome(text: string, interview: Interview): ReadHome {
     });
     for (const error of doc.errors)
       reader.fault(error.pos[0], `${firstLine(error.message)} Mend this line first.`);
-    if (doc.errors.length === 0) reader.readTop(doc.contents);
+    if (doc.errors.length === 0) reader.readTop(doc);
+    if (reader.faults.length === 0) {
+      const { asOf, answers, unfinished, tariff } = reader;
+      if (tariff === null) return { ok: true, asOf, answers, unfinished };
+      const ownTariff = { data: tariff, placeOf: placeIn(doc, counter) };
+      return { ok: true, asOf, answers, unfinished, ownTariff };
+    }
   } catch {
     reader.fault(
       0,
       'this text could not be read as YAML. Start again from a file that lampkeeper wrote.',
     );
   }
-  if (reader.faults.length > 0) return { ok: false, faults: reader.faults };
-  const { asOf, answers, unfinished } = reader;
-  return { ok: true, asOf, answers, unfinished };
+  return { ok: false, faults: reader.faults };
 }
 
 class HomeReader {
@@ -61,6 +85,7 @@ class HomeReader {
   readonly answers: Record<string, Answer> = Object.create(null);
   readonly unfinished: Record<string, string | readonly string[]> = {};
   asOf: string | null = null;
+  tariff: unknown = null;
 
   constructor(
     private readonly counter: LineCounter,
@@ -72,7 +97,8 @@ class HomeReader {
     this.faults.push({ line: Math.max(1, line), column: Math.max(1, col), says });
   }
 
-  readTop(contents: unknown): void {
+  readTop(doc: Document.Parsed): void {
+    const { contents } = doc;
     if (!isMap(contents)) {
       this.fault(
         0,
@@ -88,10 +114,11 @@ class HomeReader {
       else if (key === 'asOf') this.readAsOf(pair);
       else if (key === 'answers') this.readQuestions(pair, this.readAnswer);
       else if (key === UNFINISHED_KEY) this.readQuestions(pair, this.readBegun);
+      else if (key === TARIFF_BLOCK) this.readTariff(pair, doc);
       else
         this.fault(
           at(pair.key),
-          `"${key}" does not belong here. A home file has ${HOME_KEY}, asOf and answers.`,
+          `"${key}" does not belong here. A home file has ${HOME_KEY}, asOf, ${TARIFF_BLOCK} and answers.`,
         );
     }
     if (!seen.has(HOME_KEY))
@@ -113,6 +140,17 @@ class HomeReader {
     const value = scalarOf(pair.value);
     if (typeof value === 'string' && isDay(value)) this.asOf = value;
     else this.fault(at(pair.value ?? pair.key), 'asOf must be a day such as "2026-11-25".');
+  }
+
+  private readTariff(pair: Pair, doc: Document.Parsed): void {
+    if (!isMap(pair.value)) {
+      this.fault(
+        at(pair.value ?? pair.key),
+        'tariff must be lines of "key: value", indented; leave the key out when there is none.',
+      );
+      return;
+    }
+    this.tariff = pair.value.toJS(doc, { maxAliasCount: 0 });
   }
 
   private readQuestions(pair: Pair, read: (question: Question, pair: Pair) => void): void {
@@ -220,13 +258,6 @@ function at(node: unknown): number {
 
 function faulty(says: string): ReadHome {
   return { ok: false, faults: [{ line: 1, column: 1, says }] };
-}
-
-function firstLine(message: string): string {
-  return `${message.split('\n')[0]!.replace(/ at line \d+, column \d+:?$/, '')}.`.replace(
-    '..',
-    '.',
-  );
 }
 
 /** A real day of the calendar, written YYYY-MM-DD. */

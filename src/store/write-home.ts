@@ -4,8 +4,9 @@ import { type Answer, type Answers, numbersIn } from '../interview/answers';
 import type { Interview } from '../interview/question';
 import type { Unfinished } from '../interview/unfinished';
 import { exactQuantity } from '../quantity/exact-quantity';
-import { HOME_KEY, HOME_VERSION, UNFINISHED_KEY } from './home-file';
+import { HOME_KEY, HOME_VERSION, TARIFF_BLOCK, UNFINISHED_KEY } from './home-file';
 import { saySystemError } from './say-system-error';
+import { tariffNode } from './tariff-node';
 import { writeFileWhole } from './write-file-whole';
 
 /** What a home file holds. */
@@ -14,11 +15,16 @@ export interface KeptHome {
   readonly asOf: string;
   /** What was typed or ticked and not entered. */
   readonly unfinished?: Unfinished;
+  /** The household's own tariff, where it has one. */
+  readonly tariff?: object | null;
 }
 
-/** The text of a home file: answers in asking order, numbers with their units, each question named beside. */
+/**
+ * The text of a home file: answers in asking order, numbers with their units, each question named beside; before them
+ * the household's own tariff where it has one.
+ */
 export function homeText(interview: Interview, home: KeptHome): string {
-  const { answers, asOf, unfinished = {} } = home;
+  const { answers, asOf, unfinished = {}, tariff = null } = home;
   const doc = new Document();
   const top = new YAMLMap();
   doc.contents = top as never;
@@ -26,6 +32,7 @@ export function homeText(interview: Interview, home: KeptHome): string {
     ' A home as told to lampkeeper. "lampkeeper plan THIS-FILE" makes the plan again.';
   top.set(HOME_KEY, HOME_VERSION);
   top.set('asOf', quoted(asOf));
+  if (tariff !== null) top.set(TARIFF_BLOCK, tariffNode(doc, tariff));
   const map = new YAMLMap();
   for (const question of interview.questions) {
     const answer = answers[question.id];

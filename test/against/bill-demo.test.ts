@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { sumLines } from '../../src/bill/bill-line';
 import { billYear } from '../../src/bill/bill-year';
 import { demoTariff } from '../../src/bill/demo-tariffs';
+import { paperBill } from '../../src/bill/paper-bill';
 import { demoMonth } from '../../src/build/demo-month';
 
 const bill = (letter: 'A' | 'B' | 'C' | 'D', month: number, withSolar: boolean) =>
@@ -21,6 +22,18 @@ const cases = [
 ] as const;
 
 for (const { letter, month, plain, withSolar } of cases) {
+  test(`tariff ${letter} in month ${month} as printed: the lines come to the total, within a cent of ${plain} and ${withSolar}`, () => {
+    for (const [solar, expected] of [
+      [false, plain],
+      [true, withSolar],
+    ] as const) {
+      const printed = paperBill(bill(letter, month, solar));
+      const cents = printed.lines.reduce((sum, line) => sum + Math.round(100 * line.dollars), 0);
+      expect(Math.round(100 * printed.total)).toBe(cents);
+      expect(Math.abs(printed.total - expected)).toBeLessThanOrEqual(0.01 + 1e-9);
+    }
+  });
+
   test(`tariff ${letter} in month ${month} comes to ${plain}, and with solar to ${withSolar} dollars`, () => {
     expect(bill(letter, month, false).total).toBeCloseTo(plain, 4);
     expect(bill(letter, month, true).total).toBeCloseTo(withSolar, 4);

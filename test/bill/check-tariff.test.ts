@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { checkTariff } from '../../src/bill/check-tariff';
 import { demoTariffs } from '../../src/bill/demo-tariffs';
+import { readTariff } from '../../src/bill/read-tariff';
 import type { Tariff, TariffSeason } from '../../src/bill/tariff';
-import { readTariff } from '../../src/bill/tariff-schema';
 
 const season = (change: Partial<TariffSeason>): TariffSeason => ({
   name: 'all year',
@@ -102,11 +102,11 @@ test('a period may run past midnight', () => {
 });
 
 test('the four demo tariffs fit the schema and are whole', () => {
-  for (const demo of demoTariffs.rows) expect(readTariff(demo).problems, demo.name).toEqual([]);
+  for (const demo of demoTariffs.rows) expect(readTariff(demo).faults, demo.name).toEqual([]);
 });
 
 test('a word the form does not know is named', () => {
   const read = readTariff({ ...demoTariffs.rows[0], fixd: 3 });
   expect(read.tariff).toBeNull();
-  expect(read.problems[0]).toContain('fixd');
+  expect(read.faults[0]!.says).toContain('fixd');
 });

@@ -76,6 +76,7 @@ export const calmHome: Answers = {
   'bill-season': 'mild',
   'bill-price': 18,
   'bill-plan': 'flat',
+  'bill-lines': ['none'],
   'budget-now': 100,
   'budget-later': 1000,
   'other-aims': ['none'],

@@ -1,3 +1,4 @@
+import type { Tariff } from '../../bill/tariff';
 import type { Calculation, Input } from './calculation';
 import { readInput } from './read-input';
 import { type Value, Values } from './values';
@@ -14,7 +15,11 @@ export type Gathered =
   | { readonly ok: false; readonly says: string };
 
 /** Inputs of a computation from the pairs given: unknown, missing and unreadable ones each have their sentence. */
-export function gatherValues(of: Calculation, pairs: ReadonlyMap<string, string>): Gathered {
+export function gatherValues(
+  of: Calculation,
+  pairs: ReadonlyMap<string, string>,
+  ownTariff: Tariff | null = null,
+): Gathered {
   const known = of.inputs.map((input) => input.key);
   const stranger = [...pairs.keys()].find((key) => !known.includes(key));
   if (stranger !== undefined) {
@@ -39,5 +44,5 @@ export function gatherValues(of: Calculation, pairs: ReadonlyMap<string, string>
     return { ok: false, says: `${of.name} also needs ${missing.join(' and ')}.` };
   }
   const byKey = new Map(understood.map(({ input, value }) => [input.key, value]));
-  return { ok: true, values: new Values(byKey), understood };
+  return { ok: true, values: new Values(byKey, ownTariff), understood };
 }

@@ -4,14 +4,17 @@ import { tariffFromBill } from '../../bill/tariff-from-bill';
 import type { Input } from './calculation';
 import type { Values } from './values';
 
+/** The name by which a tariff from a file is chosen. */
+export const OWN_TARIFF = 'own';
+
 /** A tariff by name, or one price at all hours. */
 export const tariffInputs: readonly Input[] = [
   {
     kind: 'choice',
     key: 'tariff',
     about:
-      'one price (flat), or an invented tariff of two periods, of three periods with seasons, or with a demand charge',
-    choices: ['flat', 'demo-b', 'demo-c', 'demo-d'],
+      'one price (flat), an invented tariff of two periods, of three periods with seasons, or with a demand charge, or your own from a file (own, with --tariff FILE)',
+    choices: ['flat', 'demo-b', 'demo-c', 'demo-d', OWN_TARIFF],
   },
   {
     kind: 'number',
@@ -50,8 +53,7 @@ export function tariffIn(values: Values): Tariff | string {
   const name = values.word('tariff');
   const price = values.numberOrNull('price');
   if (name !== 'flat') {
-    if (price === null && !values.has('fixed'))
-      return demoTariff(demos[name as keyof typeof demos]);
+    if (price === null && !values.has('fixed')) return named(name, values);
     return `price and fixed belong to tariff=flat; ${name} has its own.`;
   }
   if (price === null) return 'tariff=flat also needs price.';
@@ -61,4 +63,9 @@ export function tariffIn(values: Values): Tariff | string {
     demand: null,
     export: { kind: 'not-sure', price: null },
   });
+}
+
+function named(name: string, { ownTariff }: Values): Tariff | string {
+  if (name !== OWN_TARIFF) return demoTariff(demos[name as keyof typeof demos]);
+  return ownTariff ?? 'tariff=own also needs a tariff file, such as --tariff my-rate.yaml.';
 }

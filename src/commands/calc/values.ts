@@ -1,3 +1,5 @@
+import type { Tariff } from '../../bill/tariff';
+
 /** A named thing with its quantity. */
 export interface NamedValue {
   readonly name: string;
@@ -10,7 +12,11 @@ export type Value = number | string | readonly NamedValue[];
 export class Values {
   readonly #byKey: ReadonlyMap<string, Value>;
 
-  constructor(byKey: ReadonlyMap<string, Value>) {
+  /** `ownTariff`: the tariff read from a file, where one was named. */
+  constructor(
+    byKey: ReadonlyMap<string, Value>,
+    readonly ownTariff: Tariff | null = null,
+  ) {
     this.#byKey = byKey;
   }
 

@@ -1,3 +1,4 @@
+import type { Tariff } from '../../bill/tariff';
 import type { Home } from '../../home/home';
 import type { Answers } from '../../interview/answers';
 import type { Route } from '../../routes/route';
@@ -38,7 +39,7 @@ export interface Electrical {
 export function electricalOf(
   home: Home,
   answers: Answers,
-  of: { route: Route; routes: readonly Route[] },
+  of: { route: Route; routes: readonly Route[]; ownTariff?: Tariff | null },
 ): Electrical {
   const { route, routes } = of;
   const load = loadCalculation(home);
@@ -50,7 +51,7 @@ export function electricalOf(
   ];
   return {
     service: serviceFacts(home),
-    toSettle: contradictions(home, answers),
+    toSettle: contradictions(home, answers, of.ownTariff),
     loadCalculation: load,
     metered: meteredCheck(home, route),
     panelFit: fit,

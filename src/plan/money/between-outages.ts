@@ -1,4 +1,5 @@
 import type { Battery } from '../../bill/battery';
+import { WEAR_PER_KWH } from '../../bill/battery-wear';
 import { billYear, type YearBill } from '../../bill/bill-year';
 import { ceilingYear } from '../../bill/ceiling-year';
 import {
@@ -36,12 +37,6 @@ export interface BetweenOutages {
   /** The input of the rule, for asking what other reserves would save; null without a battery that works. */
   readonly input: DispatchYearInput | null;
 }
-
-/**
- * Wear of a kWh given: new cells at about $300 a kWh over the 4,000 kWh that a warranty lets through for each of
- * them. Both from memory. The rest of the price is paid whether the battery works or waits.
- */
-export const WEAR_PER_KWH = 300 / 4000;
 
 /** The battery of a route as the bill sees it. */
 export function billBattery(route: Route): Battery {

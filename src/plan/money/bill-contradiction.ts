@@ -1,11 +1,12 @@
+import type { Tariff } from '../../bill/tariff';
 import type { Home } from '../../home/home';
 import type { Contradiction } from '../contradictions';
 import { billFit } from './bill-fit';
 import { tariffOf } from './tariff-of';
 
 /** Prices and kWh that do not come to the dollars of the bill, to within 10 %. */
-export function billNotMatched(home: Home): Contradiction | null {
-  const of = tariffOf(home);
+export function billNotMatched(home: Home, ownTariff: Tariff | null): Contradiction | null {
+  const of = tariffOf(home, ownTariff);
   const fit = of === null ? null : billFit(home, of);
   if (fit === null || fit.fits) return null;
   const { low, high } = fit.expected;
@@ -15,8 +16,8 @@ export function billNotMatched(home: Home): Contradiction | null {
     asks: fit.says,
     answers: [
       `The bill was $${home.facts.number('bill-dollars')}.`,
-      `Its kWh at the prices told come to ${range}.`,
+      `Its kWh at the prices ${ownTariff === null ? 'told' : 'of your own tariff'} come to ${range}.`,
     ],
-    questions: ['bill-kwh', 'bill-dollars', 'bill-price'],
+    questions: ['bill-kwh', 'bill-dollars', 'bill-price', 'bill-lines'],
   };
 }

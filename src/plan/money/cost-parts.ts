@@ -1,3 +1,4 @@
+import { type WorkedLife, workedLife } from '../../bill/battery-wear';
 import { type CostPart, costPart } from '../../bill/cost-part';
 import type { Home } from '../../home/home';
 import type { Part, Route } from '../../routes/route';
@@ -6,9 +7,13 @@ import type { Part, Route } from '../../routes/route';
 const mainPartOf = (route: Route): Part =>
   route.parts.reduce((a, b) => (b.costUsd.value > a.costUsd.value ? b : a));
 
-/** The parts of a route with life, upkeep, noise and lead time; the household's own quote in place of them all. */
-export function costPartsOf(home: Home, route: Route): CostPart[] {
+/**
+ * The parts of a route with life, upkeep, noise and lead time; the household's own quote in place of them all.
+ * `kwhOutPerYear`: what its battery gives a year between outages, which may shorten its life.
+ */
+export function costPartsOf(home: Home, route: Route, kwhOutPerYear = 0): CostPart[] {
   const quote = quoteFor(home, route);
+  const fromTable = (part: Part) => costPartOf(home, route, part, kwhOutPerYear);
   if (quote === null) return route.parts.map(fromTable);
   const main = mainPartOf(route);
   const upkeep = route.parts.map(fromTable).map((part) => part.upkeepPerYear);
@@ -31,14 +36,29 @@ export function quoteFor({ facts }: Home, { kind }: Route): number | null {
   return facts.told('quote-total') ? facts.number('quote-total') : null;
 }
 
-function fromTable({ name, costUsd, equipmentClass, units, year }: Part): CostPart {
+/** How long the battery of a route lasts when it gives so much a year between outages; null without one that wears. */
+export function batteryLife(route: Route, kwhOutPerYear: number): WorkedLife | null {
+  const part = route.parts.find(isBattery);
+  if (part === undefined) return null;
+  const { lifeYears } = costPart({ equipmentClass: part.equipmentClass });
+  if (lifeYears === null) return null;
+  return workedLife({ lifeYears, nameplateKwh: route.nameplateKwh ?? 0, kwhOutPerYear });
+}
+
+const isBattery = ({ equipmentClass }: Part) =>
+  equipmentClass === 'battery' || equipmentClass === 'battery-with-solar';
+
+function costPartOf(home: Home, route: Route, part: Part, kwhOutPerYear: number): CostPart {
+  const { name, costUsd, equipmentClass, units, year } = part;
   const { low, value: likely, high } = costUsd;
   const row = costPart({ equipmentClass, units });
-  // What is owned already has no price to grow old.
+  const worked = isBattery(part) ? batteryLife(route, kwhOutPerYear) : null;
   return {
     ...row,
     name,
     cost: { low, likely, high },
-    priceYear: year === 0 ? row.priceYear : year,
+    lifeYears: worked?.years ?? row.lifeYears,
+    // What is owned already has no price to grow old.
+    priceYear: year === 0 ? Number(home.asOf.slice(0, 4)) : year,
   };
 }

@@ -1,6 +1,7 @@
 import type { MoneyRange } from '../../bill/money-range';
 import { sayPayback } from '../../bill/payback';
 import { type MoneyOfRoute, type PlanMoney, REAL_RATE, STUDY_YEARS } from './plan-money';
+import { sayNoOutageHour } from './say-side-by-side';
 
 /** The money of a plan as plain data, whole dollars where a cent would promise too much. */
 export function moneyData(money: PlanMoney) {
@@ -8,6 +9,7 @@ export function moneyData(money: PlanMoney) {
     studyYears: STUDY_YEARS,
     realRate: REAL_RATE,
     tariff: money.tariff === null ? 'off the grid' : money.tariff.says,
+    tariffInFull: money.tariff === null ? 'off the grid' : money.tariff.tariff,
     use: money.use,
     billFits:
       money.billFit === null ? 'not checked' : money.billFit.fits ? 'yes' : money.billFit.says,
@@ -37,9 +39,10 @@ export function moneyData(money: PlanMoney) {
   };
 }
 
-function routeData({ kind, money, between, ridden, ...route }: MoneyOfRoute) {
+function routeData({ kind, money, between, batteryLife, ridden, ...route }: MoneyOfRoute) {
   const { simplePayback, discountedPayback, rates } = money.byCase.likely;
-  const or = (of: MoneyRange | null) => (of === null ? 'none expected' : rangeData(of));
+  const or = (of: MoneyRange | null, words: string) => (of === null ? words : rangeData(of));
+  const noHour = sayNoOutageHour(ridden);
   return {
     kind,
     firstCost: rangeData(money.firstCost),
@@ -50,9 +53,10 @@ function routeData({ kind, money, between, ridden, ...route }: MoneyOfRoute) {
     discountedPayback: sayPayback(discountedPayback, STUDY_YEARS),
     ratesOfReturn: rates.rates.map(round),
     hoursRiddenPerYear: { ordinary: round(ridden.ordinary), major: round(ridden.major) },
-    perOutageHour: or(money.perOutageHour),
-    perOrdinaryHour: or(money.perOrdinaryHour),
-    perBackupKwh: or(money.perBackupKwh),
+    carriesOfMustRun: { carried: ridden.carried, of: ridden.of },
+    perOutageHour: or(money.perOutageHour, noHour),
+    perOrdinaryHour: or(money.perOrdinaryHour, noHour),
+    perBackupKwh: or(money.perBackupKwh, 'none expected'),
     incentives: round(route.incentives),
     lifeYears: route.lifeYears ?? ('does not wear' as const),
     upkeepPerYear: round(route.upkeepPerYear),
@@ -68,6 +72,8 @@ function routeData({ kind, money, between, ridden, ...route }: MoneyOfRoute) {
             savingsPerYear: round(between.savings),
             ofThatSolar: round(between.solarSavings),
             wearPerYear: round(between.wear),
+            batteryLifeYears:
+              batteryLife === null ? ('no battery that wears' as const) : round(batteryLife.years),
             ceilingPerYear: between.ceiling === null ? between.ceilingNote : round(between.ceiling),
             billBefore: round(between.before.total),
             billAfter: round(between.after.total),

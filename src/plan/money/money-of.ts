@@ -1,27 +1,31 @@
+import { WEAR_PER_KWH } from '../../bill/battery-wear';
 import { oldPrices } from '../../bill/cost-part';
 import { routeMoney } from '../../bill/route-money';
 import { sayCarriesOver, stagedBuying } from '../../bill/staged-buying';
+import type { Tariff } from '../../bill/tariff';
 import type { Home } from '../../home/home';
 import { fixedBatteryKinds, type RouteKind } from '../../home/route-kind';
 import type { World } from '../../home/world';
 import type { Advice } from '../../routes/advise';
 import type { Route } from '../../routes/route';
 import { endedBy } from '../../tables/incentives';
+import { inSentence, listOf } from '../list-of';
 import type { Outlook } from '../outlook';
 import type { RideThrough } from '../ride-through/ride-through-of';
 import { type BetweenOutages, betweenOutages, ownSolarKw, withCeiling } from './between-outages';
 import { billFit } from './bill-fit';
-import { costPartsOf } from './cost-parts';
+import { batteryLife, costPartsOf } from './cost-parts';
 import { type HouseYear, houseYear } from './house-year';
 import { keptFor } from './kept-for';
 import { lossesOf } from './losses-of';
 import { type MoneyOfRoute, type PlanMoney, REAL_RATE, STUDY_YEARS } from './plan-money';
 import { reserveTable } from './reserve-table';
-import { riddenThrough } from './ridden';
+import { carriesAll, riddenThrough } from './ridden';
 import { type HomeTariff, tariffOf } from './tariff-of';
 
 export interface MoneyInput {
   readonly home: Home;
+  readonly ownTariff: Tariff | null;
   readonly world: World;
   readonly routes: readonly Route[];
   readonly advice: Advice;
@@ -33,7 +37,7 @@ export interface MoneyInput {
 export function moneyOf(input: MoneyInput): PlanMoney {
   const { home, world, advice, outlook } = input;
   const able = input.routes.filter((route) => route.verdict !== 'cannot');
-  const of = tariffOf(home);
+  const of = tariffOf(home, input.ownTariff);
   const batteries = able.filter((route) => onTheBill(route));
   const withSun = ownSolarKw(home) > 0 || batteries.some((route) => route.solarKw !== null);
   const year = houseYear(home, world, withSun);
@@ -61,7 +65,7 @@ export function moneyOf(input: MoneyInput): PlanMoney {
         : reserveTable({ home, world, route: main }, mainBetween),
     stages,
     carriesOver: sayCarriesOver(stages.flatMap((stage) => stage.parts)),
-    oldPrices: [...new Set(routes.flatMap((route) => oldPrices(route.parts, home.asOf)))],
+    oldPrices: oldPricesOf(routes, home.asOf),
     incentiveNotes: [...toldIncentive(home), ...endedBy(home.asOf)],
   };
 }
@@ -101,7 +105,8 @@ function moneyOfRoute(
   route: Route,
   between: BetweenOutages | null,
 ): MoneyOfRoute {
-  const parts = costPartsOf(home, route);
+  const kwhOutPerYear = between === null ? 0 : between.wear / WEAR_PER_KWH;
+  const parts = costPartsOf(home, route, kwhOutPerYear);
   const ridden = riddenThrough(home, route, outlook);
   // A rebate is for the wired job it was told for, never for cans and cords.
   const bought = parts.reduce((sum, part) => sum + part.cost.likely, 0);
@@ -115,7 +120,7 @@ function moneyOfRoute(
     fadePerYear: between === null ? 0 : 0.02,
     years: STUDY_YEARS,
     rate: REAL_RATE,
-    hoursRidden: ridden,
+    ...(carriesAll(ridden) && { hoursRidden: ridden }),
     backupKwhPerYear: ridden.backupKwh,
   });
   const lives = parts.flatMap((part) => part.lifeYears ?? []);
@@ -128,6 +133,7 @@ function moneyOfRoute(
     between,
     ridden,
     incentives,
+    batteryLife: between === null ? null : batteryLife(route, kwhOutPerYear),
     lifeYears: lives.length > 0 ? Math.min(...lives) : null,
     upkeepPerYear: parts.reduce((sum, part) => sum + part.upkeepPerYear.likely, 0),
     leadWeeks: {
@@ -138,9 +144,12 @@ function moneyOfRoute(
   };
 }
 
-/** After wear. Prices move and a drawn year is one of many: a fifth either way, our judgement. */
+/**
+ * Off the bill; wear is not taken off here, for it stands in the life of the battery. Prices move and a drawn year is
+ * one of many: a fifth either way, our judgement.
+ */
 function savingsRange(between: BetweenOutages | null) {
-  const likely = between === null ? 0 : between.savings - between.wear;
+  const likely = between?.savings ?? 0;
   const ends = [0.8 * likely, 1.2 * likely].sort((a, b) => a - b);
   return { low: ends[0]!, likely, high: ends[1]! };
 }
@@ -155,6 +164,17 @@ function boughtInOrder({ home, advice }: MoneyInput, able: readonly Route[]) {
   loose.sort((a, b) => a.cost.likely - b.cost.likely);
   const wired = parts.filter((part) => !loose.includes(part));
   return [...ready.flatMap((route) => costPartsOf(home, route)), ...loose, ...wired];
+}
+
+/** Old prices, each once, with the routes it stands in. */
+function oldPricesOf(routes: readonly MoneyOfRoute[], asOf: string): string[] {
+  const routesBy = new Map<string, string[]>();
+  for (const { parts, title } of routes) {
+    for (const says of new Set(oldPrices(parts, asOf))) {
+      routesBy.set(says, [...(routesBy.get(says) ?? []), inSentence(title)]);
+    }
+  }
+  return [...routesBy].map(([says, titles]) => `${says} It is part of: ${listOf(titles)}.`);
 }
 
 function toldIncentive({ facts }: Home): string[] {

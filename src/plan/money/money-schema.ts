@@ -1,9 +1,10 @@
 import { z } from 'zod';
+import { tariffSchema } from '../../bill/tariff-schema';
 import { routeKinds } from '../../home/route-kind';
 
 const lines = z.array(z.string());
 const range = z.strictObject({ low: z.number(), likely: z.number(), high: z.number() });
-const rangeOrWords = z.union([range, z.literal('none expected')]);
+const rangeOrWords = z.union([range, z.string().describe('Why there is no figure.')]);
 const hours = z.strictObject({ ordinary: z.number(), major: z.number() });
 
 const between = z.strictObject({
@@ -11,7 +12,12 @@ const between = z.strictObject({
   keptKwhByMonth: z.array(z.number()).length(12).describe('Kept for outages, January first.'),
   savingsPerYear: z.number(),
   ofThatSolar: z.number(),
-  wearPerYear: z.number(),
+  wearPerYear: z
+    .number()
+    .describe(
+      'Held against each kWh in choosing when to work; counted in the life, not in the cost.',
+    ),
+  batteryLifeYears: z.union([z.number(), z.literal('no battery that wears')]),
   ceilingPerYear: z.union([z.number(), z.string()]).describe('After wear; words when left out.'),
   billBefore: z.number(),
   billAfter: z.number(),
@@ -26,7 +32,8 @@ const route = z.strictObject({
   simplePayback: z.string(),
   discountedPayback: z.string(),
   ratesOfReturn: z.array(z.number()),
-  hoursRiddenPerYear: hours,
+  hoursRiddenPerYear: hours.describe('Hours it runs what it carries.'),
+  carriesOfMustRun: z.strictObject({ carried: z.number().int(), of: z.number().int() }),
   perOutageHour: rangeOrWords,
   perOrdinaryHour: rangeOrWords,
   perBackupKwh: rangeOrWords,
@@ -44,6 +51,9 @@ export const moneySchema = z.strictObject({
   studyYears: z.number().int(),
   realRate: z.number(),
   tariff: z.string(),
+  tariffInFull: z
+    .union([tariffSchema, z.literal('off the grid')])
+    .describe('The tariff counted, in the form of a tariff file.'),
   use: z.string(),
   billFits: z.string().describe('yes, not checked, or the line of the bill to look at.'),
   outageHoursPerYear: hours,

@@ -1,3 +1,4 @@
+import type { WorkedLife } from '../../bill/battery-wear';
 import type { CostPart } from '../../bill/cost-part';
 import type { BillMatch } from '../../bill/match-bill';
 import type { LossAYear } from '../../bill/outage-worth';
@@ -24,6 +25,8 @@ export interface MoneyOfRoute {
   readonly between: BetweenOutages | null;
   readonly ridden: Ridden;
   readonly incentives: number;
+  /** Life of the battery at the pace it works between outages; null where it does nothing on the bill. */
+  readonly batteryLife: WorkedLife | null;
   /** Shortest life of what wears, years; null when nothing does. */
   readonly lifeYears: number | null;
   readonly upkeepPerYear: number;

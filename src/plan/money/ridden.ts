@@ -1,28 +1,40 @@
 import type { MoneyRange } from '../../bill/money-range';
 import type { Home } from '../../home/home';
+import { carriedHours } from '../../outage/expected-outages';
+import type { Figure } from '../../quantity/figure';
 import type { Route } from '../../routes/route';
 import { fuelPrice } from '../../tables/fuel-prices';
+import { carriesOfMust } from '../carries-of-must';
 import type { Outlook } from '../outlook';
 
 /** What a year of expected outages asks of a route. */
 export interface Ridden {
-  /** Hours a year it is expected to carry the home, ordinary and major outages apart. */
+  /** Hours a year it is expected to run what it carries, ordinary and major outages apart. */
   readonly ordinary: number;
   readonly major: number;
+  /** How many of the things that must keep running it carries. */
+  readonly carried: number;
+  readonly of: number;
   readonly backupKwh: number;
   readonly fuelPerYear: MoneyRange;
 }
 
 /**
- * Hours ridden through: of each outage of the mean length, as much as the route lasts from full. A mean hides the
- * spread of lengths, so a route that barely outlasts it is counted a little too well.
+ * Hours ridden through: of each outage, as much as the route lasts from full in the hardest season of the goal, over
+ * all lengths an outage may have.
  */
 export function riddenThrough(home: Home, route: Route, outlook: Outlook): Ridden {
+  const must = home.loads.filter((load) => load.rank === 'must').length;
+  const carries = carriesOfMust(route, must);
   if (route.carries.length === 0) {
-    return { ordinary: 0, major: 0, backupKwh: 0, fuelPerYear: { low: 0, likely: 0, high: 0 } };
+    const fuelPerYear = { low: 0, likely: 0, high: 0 };
+    return { ordinary: 0, major: 0, ...carries, backupKwh: 0, fuelPerYear };
   }
-  const ordinary = carried(route, outlook.ordinaryTimes.value, outlook.ordinaryHours.value);
-  const major = carried(route, outlook.majorTimes.value, outlook.majorHours.value);
+  const lastsHours = route.lasting.hours?.value ?? null;
+  const hoursOf = (times: Figure, hours: Figure) =>
+    carriedHours({ timesPerYear: times.value, hoursPerYear: hours.value, lastsHours });
+  const ordinary = hoursOf(outlook.ordinaryTimes, outlook.ordinaryHours);
+  const major = hoursOf(outlook.majorTimes, outlook.majorHours);
   const hours = ordinary + major;
   const kwhPerHour = home.loads
     .filter((load) => route.carries.includes(load.name))
@@ -30,17 +42,15 @@ export function riddenThrough(home: Home, route: Route, outlook: Outlook): Ridde
   return {
     ordinary,
     major,
+    ...carries,
     backupKwh: hours * kwhPerHour,
     fuelPerYear: fuelCost(route, hours),
   };
 }
 
-function carried(route: Route, timesPerYear: number, hoursPerYear: number): number {
-  const { hours } = route.lasting;
-  if (!(timesPerYear > 0 && hoursPerYear > 0)) return 0;
-  const meanHours = hoursPerYear / timesPerYear;
-  const share = hours === null ? 1 : Math.min(1, hours.value / meanHours);
-  return hoursPerYear * share;
+/** True when a route carries all that must keep running: only then is an hour of it an hour ridden through. */
+export function carriesAll({ carried, of }: Ridden): boolean {
+  return carried > 0 && carried === of;
 }
 
 /** Fuel burned in the hours ridden through, and in a test of half an hour each month. */

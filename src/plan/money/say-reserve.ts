@@ -1,6 +1,6 @@
 import { formatQuantity } from '../../quantity/format-quantity';
 import type { PlanMoney } from './plan-money';
-import { usd } from './say-money';
+import { usd } from './say-dollars';
 
 /** What the reserve costs, for somebody who buys a battery for the first time. */
 export function sayReserve({ reserve, reserveOf, routes }: PlanMoney): string[] {
@@ -11,7 +11,7 @@ export function sayReserve({ reserve, reserveOf, routes }: PlanMoney): string[] 
   return [
     `What keeping charge for outages costs (${route.title.toLowerCase()}): a battery can work for the bill or wait for an outage. What is kept for outages is never used for the bill.`,
     [
-      '| Kept for outages | That is | Outages of your length carried, if one finds it at this level | Off the bill a year | Given up a year |',
+      '| Kept for outages | That is | Outages of your length carried, if one finds it at this level | Off the bill a year, after wear | Given up a year |',
       '|---|---|---|---|---|',
       ...reserve.map(row),
     ].join('\n'),

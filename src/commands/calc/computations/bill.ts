@@ -1,5 +1,6 @@
 import { billOfMonth } from '../../../bill/calculations';
 import { demoTariffs } from '../../../bill/demo-tariffs';
+import { paperBill } from '../../../bill/paper-bill';
 import { citeTable } from '../../../tables/table';
 import type { Calculation, Outcome } from '../calculation';
 import { tariffIn, tariffInputs } from '../tariff-input';
@@ -31,12 +32,14 @@ export const bill: Calculation = {
 function billOf(values: Values): Outcome {
   const tariff = tariffIn(values);
   if (typeof tariff === 'string') return { ok: false, says: tariff };
-  const { lines, total } = billOfMonth({
-    tariff,
-    kwh: values.number('kwh'),
-    month: values.number('month'),
-    year: values.number('year'),
-  });
+  const { lines, total } = paperBill(
+    billOfMonth({
+      tariff,
+      kwh: values.number('kwh'),
+      month: values.number('month'),
+      year: values.number('year'),
+    }),
+  );
   return {
     ok: true,
     steps: lines.map(({ label, quantity, unit, price, dollars }) => ({
@@ -49,6 +52,8 @@ function billOf(values: Values): Outcome {
       unit: '$',
     })),
     results: [{ label: 'total', value: total, unit: '$' }],
-    notes: ['Spread over the hours as an ordinary home uses them.'],
+    notes: [
+      'Spread over the hours as an ordinary home uses them. Each line is in whole cents, as on paper.',
+    ],
   };
 }

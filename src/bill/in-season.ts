@@ -1,0 +1,41 @@
+import type { ClockPrices } from './bill-reading';
+import type { TariffPeriod, TariffSeason } from './tariff';
+
+const peakMonths = {
+  summer: { from: '06-01', to: '09-30', rest: ['10-01', '05-31'] },
+  winter: { from: '12-01', to: '03-31', rest: ['04-01', '11-30'] },
+} as const;
+
+/**
+ * The seasons of prices by the clock: one for the whole year, or two where the prices read hold in a part of it. In
+ * the rest of the year the hours are the same and have the prices told for it; with none told, no hour is a peak.
+ */
+export function seasonsOf(energy: ClockPrices): TariffSeason[] {
+  const { months, rest } = energy;
+  const periods: TariffPeriod[] = [
+    ...energy.periods,
+    { name: OTHER_HOURS, price: energy.otherPrice },
+  ];
+  if (months === undefined) return [{ name: 'all year', from: '01-01', to: '12-31', periods }];
+  const at = peakMonths[months];
+  const restPeriods =
+    rest === undefined
+      ? periods.filter((period) => period.name !== 'peak')
+      : periods.map((period) => ({ ...period, price: restPrice(period, rest, periods.length) }));
+  return [
+    { name: months, from: at.from, to: at.to, periods },
+    { name: 'rest of the year', from: at.rest[0], to: at.rest[1], periods: restPeriods },
+  ];
+}
+
+const OTHER_HOURS = 'all other hours';
+
+/** With two prices all other hours are the cheap ones; with three they are the middle ones. */
+function restPrice(
+  { name }: TariffPeriod,
+  rest: NonNullable<ClockPrices['rest']>,
+  prices: number,
+): number {
+  if (name === 'peak') return rest.peak;
+  return name === OTHER_HOURS && prices > 2 ? rest.middle : rest.low;
+}

@@ -1,0 +1,34 @@
+import type { ReadTariff } from '../bill/read-tariff';
+import type { Tariff } from '../bill/tariff';
+import { sayFault } from '../store/home-file';
+import type { PlaceIn } from '../store/place-in';
+import { readYamlFile } from '../store/read-yaml-file';
+
+export type OwnTariff =
+  | { readonly ok: true; readonly tariff: Tariff }
+  | { readonly ok: false; readonly says: string };
+
+/** The tariff in a file of its own, or every fault in it as text: place, what is wrong, what to do. */
+export async function tariffFromFile(path: string): Promise<OwnTariff> {
+  const file = readYamlFile(path);
+  if (!file.ok) return { ok: false, says: file.faults.map((f) => sayFault(path, f)).join('\n') };
+  const { readTariffFile } = await import('../bill/read-tariff');
+  return settle(path, readTariffFile(file.data), file.placeOf);
+}
+
+/** The tariff inside a home file, likewise. */
+export async function tariffFromHome(
+  path: string,
+  { data, placeOf }: { data: unknown; placeOf: PlaceIn },
+): Promise<OwnTariff> {
+  const { readTariff } = await import('../bill/read-tariff');
+  return settle(path, readTariff(data), (at) => placeOf(['tariff', ...at]));
+}
+
+function settle(path: string, read: ReadTariff, placeOf: PlaceIn): OwnTariff {
+  if (read.tariff !== null) return { ok: true, tariff: read.tariff };
+  const lines = read.faults.map((fault) =>
+    sayFault(path, { ...placeOf(fault.path), says: fault.says }),
+  );
+  return { ok: false, says: lines.join('\n') };
+}

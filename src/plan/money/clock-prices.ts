@@ -1,0 +1,39 @@
+import type { ClockPrices } from '../../bill/bill-reading';
+import type { Home } from '../../home/home';
+import { hoursTold, hoursWithout } from './clock-hours-told';
+import { toldDollars } from './told-price';
+
+/** Prices by the clock as told; null when the plan has none, or its peak or lowest price is not known. */
+export function clockPrices(home: Home): ClockPrices | null {
+  const { facts } = home;
+  if (!facts.is('bill-plan', 'time-of-use', 'demand')) return null;
+  const [peak, low] = [toldDollars(home, 'price-peak'), toldDollars(home, 'price-low')];
+  if (peak === null || low === null) return null;
+  const days = facts.is('peak-days', 'every') ? 'every' : 'weekdays';
+  const hours = hoursTold(facts.value('peak-hours')) ?? [[16, 21]];
+  const top = { name: 'peak', price: peak, days, hours } as const;
+  const when = {
+    ...monthsOf(home),
+    ...(facts.is('peak-days', 'workdays') && { holidaysOff: true }),
+  };
+  const middle = toldDollars(home, 'price-middle');
+  if (middle === null) return { kind: 'by-clock', periods: [top], otherPrice: low, ...when };
+  // Cheap hours that reach into the peak would price one hour twice: the peak goes first.
+  const cheap = hoursWithout(hoursTold(facts.value('low-hours')) ?? [[0, 6]], hours);
+  const bottom = { name: 'night', price: low, days: 'every', hours: cheap } as const;
+  return { kind: 'by-clock', periods: [top, bottom], otherPrice: middle, ...when };
+}
+
+/** The months the prices told hold in, and those of the rest of the year where both ends of them are known. */
+function monthsOf(home: Home): Pick<ClockPrices, 'months' | 'rest'> {
+  const { facts } = home;
+  const months = facts.is('peak-season', 'summer', 'dear-summer')
+    ? 'summer'
+    : facts.is('peak-season', 'winter', 'dear-winter')
+      ? 'winter'
+      : null;
+  if (months === null) return {};
+  const [peak, low] = [toldDollars(home, 'other-peak'), toldDollars(home, 'other-low')];
+  if (peak === null || low === null) return { months };
+  return { months, rest: { peak, low, middle: toldDollars(home, 'other-middle') ?? low } };
+}

@@ -1,0 +1,36 @@
+import type { MoreLines } from '../../bill/bill-reading';
+import type { Home } from '../../home/home';
+import { toldDollars, toldNumber } from './told-price';
+
+/** The smaller lines of the bill, as told. A least bill that is there but not known is assumed, on the careful side. */
+export function moreLinesOf(home: Home): MoreLines {
+  const { facts } = home;
+  const percent = toldNumber(home, 'tax-percent');
+  const [credit, kwhPerDay] = [
+    toldDollars(home, 'baseline-credit'),
+    toldNumber(home, 'baseline-kwh'),
+  ];
+  const grows = facts.has('bill-lines', 'block-days');
+  return {
+    riderPerKwh: toldDollars(home, 'rider-kwh'),
+    riderPerMonth: toldNumber(home, 'rider-month'),
+    taxShare: percent === null ? null : percent / 100,
+    leastBill: facts.number('least-bill'),
+    baseline: credit === null || kwhPerDay === null ? null : { creditPerKwh: credit, kwhPerDay },
+    blockDays: grows ? (facts.number('bill-days') ?? 30) : null,
+  };
+}
+
+/** Lines the household saw on the bill and could not give the figures of, in words. */
+export function linesLeftOut({ facts }: Home): string[] {
+  const open = (id: string) => facts.applies(id) && !facts.told(id);
+  return [
+    ...(open('rider-kwh') ? ['the other charge for each kWh'] : []),
+    ...(open('rider-month') ? ['the other charge each month'] : []),
+    ...(open('tax-percent') ? ['the tax'] : []),
+    ...(open('baseline-credit') || open('baseline-kwh') ? ['the baseline credit'] : []),
+    ...(open('ratchet-share')
+      ? ['that the demand charge goes by the highest of several months']
+      : []),
+  ];
+}

@@ -1,0 +1,15 @@
+/** The months in words, January first. */
+export const monthNames: readonly string[] = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];

@@ -1,0 +1,138 @@
+import { spawnSync } from 'node:child_process';
+import {
+  copyFileSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeEach, expect, test } from 'vitest';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const program = join(root, 'src/bin/lampkeeper.mjs');
+const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-own-tariff-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+/** Invented: 13 cents, 47 in the evening, and 5 % tax. */
+const rate = `lampkeeperTariff: 1
+name: Evening rate
+fixed: { perMonth: 9 }
+seasons:
+  - name: all year
+    from: "01-01"
+    to: "12-31"
+    periods:
+      - { name: evening, price: 0.47, hours: [[16, 21]] }
+      - { name: rest, price: 0.13 }
+taxes: [{ name: city tax, share: 0.05, on: charges }]
+export: { rule: none }
+`;
+
+beforeEach(() => {
+  for (const name of readdirSync(folder)) rmSync(join(folder, name), { recursive: true });
+  copyFileSync(join(root, 'test/households/mill-lane.home.yaml'), join(folder, 'kim.home.yaml'));
+  writeFileSync(join(folder, 'rate.yaml'), rate);
+});
+
+const read = (...path: string[]) => readFileSync(join(folder, ...path), 'utf8');
+
+function run(...args: string[]) {
+  const env = { ...process.env, npm_lifecycle_event: '' };
+  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], {
+    cwd: folder,
+    env,
+    encoding: 'utf8',
+    input: '',
+    maxBuffer: 64e6,
+  });
+  return { code: status, out: stdout, err: stderr };
+}
+
+test('the plan counts with the tariff of a file, names it, and the home file gives the same plan again', () => {
+  const first = run('plan', 'kim.home.yaml', '--tariff', 'rate.yaml');
+  expect(first.code).toBe(0);
+  expect(first.err).toContain('"Evening rate" now stands in kim.home.yaml');
+  expect(first.out).toContain('your own tariff, "Evening rate": 13.0 to 47.0 cents a kWh');
+  rmSync(join(folder, 'rate.yaml'));
+  expect(run('check', 'kim.home.yaml')).toMatchObject({
+    code: 0,
+    out: expect.stringContaining('the tariff "Evening rate"'),
+  });
+  expect(run('plan', 'kim.home.yaml')).toMatchObject({ code: 0, err: '', out: first.out });
+  const data = JSON.parse(run('plan', 'kim.home.yaml', '--json').out);
+  expect(data.money.tariffInFull.seasons[0].periods[0].price).toBe(0.47);
+});
+
+test('a file with a fault is said line by line, and nothing at all is written', () => {
+  const faulty = rate.replace('[[16, 21]]', '[[16, 21]], note: mine').replace('0.13', '13');
+  writeFileSync(join(folder, 'rate.yaml'), faulty);
+  const home = read('kim.home.yaml');
+  const refused = run('plan', 'kim.home.yaml', '--tariff', 'rate.yaml', '--out', 'papers');
+  expect(refused).toMatchObject({ code: 1, out: '' });
+  expect(refused.err).toMatch(/^rate\.yaml:9:\d+: seasons 1, periods 1: "note" does not belong/);
+  expect(readdirSync(folder).sort()).toEqual(['kim.home.yaml', 'rate.yaml']);
+  expect(read('kim.home.yaml')).toBe(home);
+  expect(run('check', 'rate.yaml')).toMatchObject({ code: 1, out: refused.err });
+  const begun = run('new.home.yaml', '--plain', '--tariff', 'rate.yaml');
+  expect(begun).toMatchObject({ code: 1, err: refused.err });
+  expect(readdirSync(folder)).not.toContain('new.home.yaml');
+});
+
+test('a fault in the tariff of a home file has the line of the home file', () => {
+  expect(run('plan', 'kim.home.yaml', '--tariff', 'rate.yaml').code).toBe(0);
+  writeFileSync(join(folder, 'kim.home.yaml'), read('kim.home.yaml').replace('0.47', '47'));
+  const line = read('kim.home.yaml')
+    .split('\n')
+    .findIndex((text) => text.includes('price: 47'));
+  const checked = run('check', 'kim.home.yaml');
+  expect(checked.code).toBe(1);
+  expect(checked.out).toMatch(new RegExp(`^kim\\.home\\.yaml:${line + 1}:\\d+: .*dollars`));
+  expect(run('plan', 'kim.home.yaml')).toMatchObject({ code: 1, out: '', err: checked.out });
+});
+
+test('calc bill takes the same file: 100 kWh, each line as on paper', () => {
+  const { code, out } = run(
+    'calc',
+    'bill',
+    '--tariff',
+    'rate.yaml',
+    'kwh=100',
+    'month=4',
+    '--json',
+  );
+  expect(code).toBe(0);
+  const { steps, result } = JSON.parse(out);
+  const dollars = (label: string) =>
+    steps.find((step: { label: string }) => step.label.startsWith(label)).value;
+  expect(dollars('Energy, evening') / 0.47 + dollars('Energy, rest') / 0.13).toBeCloseTo(100, 0);
+  const untaxed = 9 + dollars('Energy, evening') + dollars('Energy, rest');
+  expect(Math.abs(dollars('city tax') - 0.05 * untaxed)).toBeLessThan(0.006); // half a cent
+  expect(result[0].value).toBeCloseTo(untaxed + dollars('city tax'), 9);
+  expect(run('calc', 'pump-power', '--tariff', 'rate.yaml').code).toBe(2);
+  expect(run('calc', 'bill', 'tariff=own', 'kwh=100')).toMatchObject({
+    code: 1,
+    err: expect.stringContaining('--tariff my-rate.yaml'),
+  });
+});
+
+test('the interview takes it too, and keeps it with the first answers', () => {
+  const env = { ...process.env, npm_lifecycle_event: '' };
+  const begun = spawnSync(process.execPath, [program, '--plain', '--tariff', 'rate.yaml'], {
+    cwd: folder,
+    env,
+    encoding: 'utf8',
+    input: '1\nlane-house\n',
+  });
+  expect(begun.stderr).toContain('lane-house.home.yaml');
+  expect(run('check', 'lane-house.home.yaml').out).toContain('the tariff "Evening rate"');
+});
+
+test('the form is published', () => {
+  const schema = JSON.parse(run('schema', 'tariff').out);
+  expect(schema.properties).toHaveProperty('lampkeeperTariff');
+  expect(JSON.parse(run('schema', 'home').out).properties).toHaveProperty('tariff');
+});
