@@ -7,6 +7,7 @@ import { limitsOf, usableOf } from '../battery-hours';
 import { part, partBySize } from '../costs';
 import { fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from '../engine-size';
 import { fitPower } from '../fit-power';
+import { fuelContainers } from '../fuel-containers';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import type { Route } from '../route';
@@ -119,7 +120,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
       part('inlet-interlock', 1, 'Inlet for the engine to the charger'),
       ...(fitted.softStarter ? [part('soft-starter')] : []),
       part('permit'),
-      part('fuel-storage'),
+      ...fuelContainers(home, fuel),
     ],
     notes: [
       usableOf(home, nameplateKwh) >= nightKwh

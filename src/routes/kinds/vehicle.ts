@@ -7,7 +7,7 @@ import { part } from '../costs';
 import { cannot, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { LeftOut, Route } from '../route';
-import { engineStops } from '../stops';
+import { engineStops, plugIfs } from '../stops';
 import { packHours } from './packs';
 
 const title = 'Vehicle with an outlet, on cords';
@@ -40,6 +40,7 @@ export function vehicle(home: Home, _widths: Widths): Route {
   return makeRoute('vehicle', title, {
     ifs: [
       'it is at home when the power fails, and its maker allows this use',
+      ...plugIfs(loads),
       ...(batteryOnly
         ? []
         : [
