@@ -7,9 +7,11 @@ import { type Advice, advise } from '../routes/advise';
 import { allRoutes } from '../routes/all-routes';
 import { findings } from '../rules/find';
 import type { Finding } from '../rules/rule';
+import { addOnsOf } from './add-ons';
 import { assumptionsOf } from './assumptions';
 import { electricalOf } from './electrical/electrical';
 import { electricianPoints } from './electrician-points';
+import { fuelToStore } from './fuel-to-store';
 import { homeFromAnswers } from './home-from-answers';
 import { jobOf } from './job';
 import { ladderOf } from './ladder';
@@ -44,6 +46,9 @@ export function makePlan(
   const answered = new Set(Object.keys(answers));
   const draftBecause = whyDraft(home, interview);
   const outlook = outlookOf(home);
+  const electrical = electricalOf(home, answers, { route: advice.route, routes });
+  const fuel = fuelToStore(home, advice);
+  const addOns = addOnsOf(home, advice.route, cautions);
   const rideThrough = rideThroughOf(home, world, advice, routes);
   return {
     schemaVersion: PLAN_SCHEMA_VERSION,
@@ -62,14 +67,24 @@ export function makePlan(
     advice,
     rideThrough,
     money: moneyOf({ home, world, routes, advice, outlook, rideThrough }),
-    willNotDo: willNotDo(home, advice),
+    willNotDo: willNotDo(home, advice, fuel),
     cautions,
-    electrician: electricianPoints(home, advice.route, cautions),
-    electrical: electricalOf(home, answers, { route: advice.route, routes }),
+    electrician: electricianPoints(home, advice.route, findings(home, [advice.route.kind])),
+    electrical,
+    addOns,
+    fuelToStore: fuel,
     ladder: ladderOf(home, advice.route),
     toFindOut,
     assumptions: assumptionsOf(interview, home, answered),
-    nextSteps: nextSteps(home, advice, cautions, toFindOut),
+    nextSteps: nextSteps({
+      home,
+      advice,
+      cautions,
+      toFindOut,
+      electrical,
+      fuelToStore: fuel,
+      addOns,
+    }),
     leavingPoint: leavingPoint(home),
     sources: sourcesOf(home, routes, cautions),
   };
