@@ -95,6 +95,13 @@ export function batteryPlaceIfs(home: Home): string[] {
   return ifs;
 }
 
+/** Who must agree before a portable engine burns from the house tank. */
+export function fuelIfs({ facts }: Home, fuel: string): string[] {
+  return fuel === 'propane' && facts.is('gas-supply', 'propane-tank')
+    ? ['a gas fitter and the propane dealer agree to feed the engine from the house tank']
+    : [];
+}
+
 /** What must be true of loads that are fed by cord: each by a plug of its own. */
 export function plugIfs(loads: readonly Load[]): string[] {
   const has = (id: string) => loads.some((load) => load.id === id);

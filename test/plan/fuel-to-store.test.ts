@@ -63,3 +63,12 @@ describe('fuel for the goal', () => {
     expect(found.who).toBe('gas fitter');
   });
 });
+
+test('an engine fed from the house tank is priced with the connection, not with cans', () => {
+  const { route } = planOf('ridge-road').advice;
+  expect(route.fuel?.fuel).toBe('propane');
+  const names = route.parts.map((part) => part.name).join('\n');
+  expect(names).toContain('Connection to the propane tank, by a gas fitter');
+  expect(names).not.toMatch(/cans|cylinders/);
+  expect(route.ifs.join('\n')).toContain('a gas fitter and the propane dealer agree');
+});

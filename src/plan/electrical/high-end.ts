@@ -89,7 +89,11 @@ function enoughOff(
   of: { loads: readonly Load[]; what: HighEndGap['what']; gives: number },
 ): string[] {
   const rungs = ladderOf(home, route).filter((step) => step.atPercent < 100);
-  const order = rungs.slice(0, -1).flatMap((step) => step.switchOff);
+  const always = home.loads.find((load) => load.id === 'house-standby')?.name;
+  const order = rungs
+    .slice(0, -1)
+    .flatMap((step) => step.switchOff)
+    .filter((name) => name !== always);
   const fits = (off: readonly string[]) => {
     const rest = of.loads.filter((load) => !off.includes(load.name));
     const { runningWatts, startVa } = demandOf(rest, home.goalSeasons);
@@ -120,7 +124,7 @@ export function remedy(gaps: readonly Pick<HighEndGap, 'what' | 'measure' | 'off
     .map(({ what, measure }) =>
       what === 'running'
         ? `measure ${the(measure)}, or read their labels`
-        : `read the starting amps on the labels of ${the(measure)}`,
+        : `read the starting amps on the ${measure.length === 1 ? 'label' : 'labels'} of ${the(measure)}`,
     );
   const off = [...new Set(gaps.flatMap(({ offFirst }) => offFirst))];
   const then = gaps.some(({ offFirst }) => offFirst.length === 0)

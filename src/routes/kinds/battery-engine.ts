@@ -15,6 +15,7 @@ import {
   batteryPlaceIfs,
   batteryPlaceStops,
   engineStops,
+  fuelIfs,
   handStops,
   wiringIfs,
   wiringStops,
@@ -80,6 +81,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
     ifs: [
       'battery carbon monoxide alarms hang on each floor and by the bedrooms before the engine first runs',
       'the charger is set to what the engine can give, and the maker allows this engine on it',
+      ...fuelIfs(home, fuelKind),
       ...wiringIfs(home),
       ...batteryPlaceIfs(home),
     ],

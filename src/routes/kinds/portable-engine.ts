@@ -11,7 +11,7 @@ import { fuelContainers } from '../fuel-containers';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { FuelUse, LeftOut, Part, Route } from '../route';
-import { engineStops, handStops, plugIfs, wiringIfs, wiringStops } from '../stops';
+import { engineStops, fuelIfs, handStops, plugIfs, wiringIfs, wiringStops } from '../stops';
 import { blockNotes } from './engine-blocks';
 
 interface Sort {
@@ -186,9 +186,7 @@ function ifsOf(
     'battery carbon monoxide alarms hang on each floor and by the bedrooms before it first runs',
   ];
   ifs.push(...(sort.cords ? plugIfs(fitted.carried) : wiringIfs(home)));
-  if (fuelKind === 'propane' && home.facts.is('gas-supply', 'propane-tank')) {
-    ifs.push('a gas fitter and the propane dealer agree to feed the engine from the house tank');
-  }
+  ifs.push(...fuelIfs(home, fuelKind));
   if (!home.facts.told('operators')) ifs.push('somebody here can lift, start and refuel it');
   return ifs;
 }
