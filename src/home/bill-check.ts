@@ -90,7 +90,11 @@ function judge(named: string, bill: Figure, loads: Figure) {
       says: `${both} That is more than 1.15 times the bill. Check the hours and the watts of the largest loads, and the month of the bill.`,
     };
   }
-  return { verdict: 'fits' as const, says: `${both} They fit together.` };
+  const says =
+    bill.value > loads.high
+      ? `${both} The bill is above even the high end: something was not named, or runs longer than we count. What must run does not hang on it.`
+      : `${both} They fit together.`;
+  return { verdict: 'fits' as const, says };
 }
 
 /** Heating and cooling of an average day: the hard day of the plan times the climate's share. */

@@ -20,6 +20,7 @@ export function demandOf(loads: readonly Load[], goalSeasons: readonly Season[])
     runningVa: biggest.runningVa,
     startVa: hardest.startVa,
     hardestStart: hardest.hardestStart,
+    startsTogether: hardest.startsTogether,
     kwhPerDay: bySeason((season) =>
       addFigures(
         on.map((load) => load.kwhPerDay[season]),
@@ -82,7 +83,11 @@ function startOf(running: readonly Load[], runningVa: Figure) {
       'largest start plus the next largest that starts by itself; common practice, no source',
     ),
   });
-  return { startVa, hardestStart: likely.starting[0] ?? null };
+  return {
+    startVa,
+    hardestStart: likely.starting[0] ?? null,
+    startsTogether: likely.starting,
+  };
 }
 
 function hourlyWatts(on: readonly Load[], season: Season): number[] {

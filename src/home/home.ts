@@ -57,6 +57,8 @@ export interface Demand {
   readonly needs240: boolean;
   /** The load with the largest start, or null. */
   readonly hardestStart: string | null;
+  /** The loads that start at that moment: the largest, and the next that starts by itself. */
+  readonly startsTogether: readonly string[];
 }
 
 /** What was found when the loads were held against the bill. */

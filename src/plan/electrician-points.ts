@@ -3,34 +3,47 @@ import { wiredKinds } from '../home/route-kind';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
 import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
+import { givesWatts } from './electrical/high-end';
 
 /** What can injure or kill; what merely keeps the backup from working stands under the cautions and in figures. */
 const CAN_INJURE = 4;
 
-/** The points where a licensed electrician is required, with what the quote must meet. */
+/** The points where a licensed electrician is required, with what the quote must meet; `cautions` of this route alone. */
 export function electricianPoints(
   home: Home,
   route: Route,
   cautions: readonly Finding[],
 ): string[] {
-  const points: string[] = [];
-  if (wiredKinds.includes(route.kind)) points.push(...quotePoints(home, route));
-  for (const caution of cautions) {
-    const theirs = caution.who[0] === 'licensed electrician' && caution.severity >= CAN_INJURE;
-    if (theirs) points.push(firstSentence(caution.says));
-  }
-  return points;
+  const theirs = cautions.filter(
+    (one) => one.who[0] === 'licensed electrician' && one.severity >= CAN_INJURE,
+  );
+  const said = theirs.map((one) => firstSentence(one.says));
+  if (wiredKinds.includes(route.kind)) return [...quotePoints(home, route), ...said];
+  const work = theirs.filter((one) => !neverWork.includes(one.id));
+  if (work.some((one) => !one.careful)) return [plugsOnly, ...said];
+  return [work.length > 0 ? `${noWork} ${mayStill}` : noWork, ...said];
 }
+
+/** Cautions that forbid something rather than ask for work. */
+const neverWork = ['no-backfeed'];
+/** Said where the route needs no wiring, but the home needs an electrician. */
+export const plugsOnly =
+  'Nothing in the route advised is wired to the house; the electrician is needed for what stands below.';
+const noWork =
+  'No work in this plan needs a licensed electrician. What would: any wire fixed to the house, such as an inlet, a transfer switch, a new outlet or circuit, a fixed engine, a fixed battery or roof solar, with a permit.';
+const mayStill = 'Answers that are missing may still call for one, for what stands below.';
 
 function quotePoints(home: Home, route: Route): string[] {
   const points = [
     `Everything inside the panel, and every wire fixed to the house, for: ${route.title.toLowerCase()}.`,
-    `Circuits to carry: ${route.carries.join(', ')}.`,
+    circuitsLine(home, route),
   ];
   if (route.power !== null) {
     const { runningWatts: w, startDemandVa: va } = route.power;
+    const soft = route.parts.some((part) => part.equipmentClass === 'soft-starter');
+    const softened = soft ? ' and the compressor behind its soft starter' : '';
     points.push(
-      `The source must give ${formatRange(w.low, w.value, w.high, 'W')} for hours and stand a start of ${formatRange(va.low, va.value, va.high, 'VA')}. Plan size: ${formatQuantity(route.power.continuousWatts, 'W')} at this site.`,
+      `With all of these on at once${softened}, the source must give ${formatRange(w.low, w.value, w.high, 'W')} for hours and stand a start of ${formatRange(va.low, va.value, va.high, 'VA')}. Plan size: ${sizeOf(route)}.`,
     );
   }
   if (route.usableKwh !== null) {
@@ -41,6 +54,22 @@ function quotePoints(home: Home, route: Route): string[] {
     "The code edition in force, local amendments, the load calculation, the bus check, grounding and the one neutral bond are the electrician's and the inspector's to decide.",
   );
   return points;
+}
+
+/** What must keep running and what is good to have, apart: the counts of the job and of the route differ by it. */
+function circuitsLine(home: Home, route: Route): string {
+  const mustNames = new Set(home.loads.filter((l) => l.rank === 'must').map((l) => l.name));
+  const must = route.carries.filter((name) => mustNames.has(name));
+  const more = route.carries.filter((name) => !mustNames.has(name));
+  const also = more.length > 0 ? `; and of what is good to have: ${more.join(', ')}` : '';
+  return `Circuits to carry, which must keep running: ${must.join(', ')}${also}.`;
+}
+
+/** The size on the label, and what it still gives at this height and heat where that is less. */
+function sizeOf(route: Route): string {
+  const label = formatQuantity(route.power!.continuousWatts, 'W');
+  const there = formatQuantity(givesWatts(route), 'W');
+  return there === label ? label : `${label} on its label, ${there} at this height and heat`;
 }
 
 /** The rest of a caution stands under the cautions. */

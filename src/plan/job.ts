@@ -32,7 +32,13 @@ export function jobOf(home: Home): string[] {
   const kwh = formatRange(day.low, day.value, day.high, 'kWh');
   return [
     `Keep the ${listOf(names)} running for ${hours} ${season}.`,
-    `All at once that is ${watts}; the hardest moment, when ${must.hardestStart === null ? 'everything is switched on' : `the ${inSentence(must.hardestStart)} starts`}, asks for ${start}.`,
+    `All of that running at once is ${watts}; the hardest moment, when ${startMoment(must.startsTogether)}, asks for ${start}.`,
     `A hard ${season1} day takes ${kwh}.`,
   ];
+}
+
+function startMoment(names: readonly string[]): string {
+  if (names.length === 0) return 'everything is switched on';
+  const the = listOf(names.map((name) => `the ${inSentence(name)}`));
+  return names.length === 1 ? `${the} starts` : `${the} start together`;
 }

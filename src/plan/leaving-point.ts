@@ -1,19 +1,16 @@
 import type { Home } from '../home/home';
 import { formatQuantity } from '../quantity/format-quantity';
+import { atRisk } from '../rules/when/at-risk';
 
 /** When to go, whatever is still running. Every plan has these lines. */
 export function leavingPoint(home: Home): string[] {
-  const { facts } = home;
+  const people = leavingForPeople(home);
   const lines = [
     'An official order to leave, rising water, fire near: people, medicine, device batteries, go. Leave the rest.',
     'A carbon monoxide alarm sounds, or anyone has a headache or is dizzy: out into fresh air and call 911.',
+    ...people,
   ];
-  if (home.lifeSupport !== 'no') lines.push(deviceLine(home));
-  if (!facts.is('heat-cold', 'neither') || facts.open('heat-cold')) {
-    lines.push(
-      'For a person at risk: act when the room falls to 65 °F and leave by 60 °F; act at 86 °F and leave at 90 °F, unless the clinician gave other limits.',
-    );
-  } else {
+  if (!someoneAtRisk(home)) {
     lines.push(
       'The room stays below 60 °F and cannot be warmed, or stays above 90 °F: go somewhere safe. A fan alone does not protect above 90 °F.',
     );
@@ -23,6 +20,22 @@ export function leavingPoint(home: Home): string[] {
   );
   lines.push(placeLine(home));
   return lines;
+}
+
+/** The lines for a person whose life hangs on a device, or who is made ill sooner than others; empty without one. */
+export function leavingForPeople(home: Home): string[] {
+  const lines = home.lifeSupport === 'no' ? [] : [deviceLine(home)];
+  if (someoneAtRisk(home)) {
+    lines.push(
+      'For a person at risk: act when the room falls to 65 °F and leave by 60 °F; act at 86 °F and leave at 90 °F, unless the clinician gave other limits.',
+    );
+  }
+  return lines;
+}
+
+/** By cold or by heat, by age or by illness; not known counts as yes. */
+function someoneAtRisk(home: Home): boolean {
+  return atRisk(home, 'cold') !== null || atRisk(home, 'heat') !== null;
 }
 
 /** What can be carried must still cover three times the trip plus two hours. */

@@ -8,9 +8,11 @@ import { type Advice, advise } from '../routes/advise';
 import { allRoutes } from '../routes/all-routes';
 import { findings } from '../rules/find';
 import type { Finding } from '../rules/rule';
+import { addOnsOf } from './add-ons';
 import { assumptionsOf } from './assumptions';
 import { electricalOf } from './electrical/electrical';
 import { electricianPoints } from './electrician-points';
+import { fuelToStore } from './fuel-to-store';
 import { homeFromAnswers } from './home-from-answers';
 import { jobOf } from './job';
 import { ladderOf } from './ladder';
@@ -48,6 +50,9 @@ export function makePlan(
   const answered = new Set(Object.keys(answers));
   const draftBecause = whyDraft(home, interview);
   const outlook = outlookOf(home);
+  const electrical = electricalOf(home, answers, { route: advice.route, routes, ownTariff });
+  const fuel = fuelToStore(home, advice);
+  const addOns = addOnsOf(home, advice.route, cautions);
   const season = hardestSeason(home);
   const steps = ladderOf(home, advice.route);
   const ladder = walkLadder(home, world, advice.route, steps, season);
@@ -70,14 +75,24 @@ export function makePlan(
     advice,
     rideThrough,
     money,
-    willNotDo: willNotDo(home, advice),
+    willNotDo: willNotDo(home, advice, fuel),
     cautions,
-    electrician: electricianPoints(home, advice.route, cautions),
-    electrical: electricalOf(home, answers, { route: advice.route, routes, ownTariff }),
+    electrician: electricianPoints(home, advice.route, findings(home, [advice.route.kind])),
+    electrical,
+    addOns,
+    fuelToStore: fuel,
     ladder: ladder.steps,
     toFindOut,
     assumptions: assumptionsOf(interview, home, answered),
-    nextSteps: nextSteps(home, advice, cautions, toFindOut),
+    nextSteps: nextSteps({
+      home,
+      advice,
+      cautions,
+      toFindOut,
+      electrical,
+      fuelToStore: fuel,
+      addOns,
+    }),
     leavingPoint: leavingPoint(home),
     sources: sourcesOf(home, routes, cautions, money),
   };

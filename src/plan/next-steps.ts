@@ -2,6 +2,13 @@ import type { Home } from '../home/home';
 import { wiredKinds } from '../home/route-kind';
 import type { Advice } from '../routes/advise';
 import type { Finding, Who } from '../rules/rule';
+import type { AddOn } from './add-ons';
+import type { Electrical } from './electrical/electrical';
+import { remedy } from './electrical/high-end';
+import type { FuelToStore } from './fuel-to-store';
+import { inSentence, listOf } from './list-of';
+import { alarmStep, medicalSteps, rehearsal } from './safety-steps';
+import { sentenceCase } from './sentence-case';
 import type { ToFindOut } from './worth-finding-out';
 
 export interface NextStep {
@@ -9,31 +16,75 @@ export interface NextStep {
   readonly who: Who;
 }
 
+interface Of {
+  readonly home: Home;
+  readonly advice: Advice;
+  readonly cautions: readonly Finding[];
+  readonly toFindOut: readonly ToFindOut[];
+  readonly electrical: Electrical;
+  readonly fuelToStore: FuelToStore | null;
+  readonly addOns: readonly AddOn[];
+}
+
 /** What to do next, in order, and who does it. */
-export function nextSteps(
-  home: Home,
-  advice: Advice,
-  cautions: readonly Finding[],
-  toFindOut: readonly ToFindOut[],
-): NextStep[] {
-  const wired = wiredKinds.includes(advice.route.kind);
-  const steps: NextStep[] = [...medicalSteps(home), ...alarmSteps(home)];
-  steps.push({
-    what: 'Store a gallon of water a person a day, lights, a cooler and a paper list of phone numbers.',
+export function nextSteps(of: Of): NextStep[] {
+  const { home, advice } = of;
+  const power = advice.route.kind !== 'preparation';
+  return [
+    ...medicalSteps(home),
+    ...settleSteps(of),
+    alarmStep(home),
+    {
+      what: 'Store a gallon of water a person a day, lights, a cooler and a paper list of phone numbers.',
+      who: 'household',
+    },
+    ...findOutSteps(of),
+    ...panelSteps(of),
+    ...wiredSteps(of),
+    ...sourceSteps(of),
+    ...(power
+      ? [
+          {
+            what: 'Tell the insurer, and the landlord or association where there is one, and keep the answer.',
+            who: 'insurer or landlord' as const,
+          },
+          { what: rehearsal(home), who: 'household' as const },
+        ]
+      : []),
+  ];
+}
+
+/** Answers that do not fit together come before anything is bought on them. */
+function settleSteps({ electrical }: Of): NextStep[] {
+  return electrical.toSettle.map(({ answers: [one, other], asks }) => ({
+    what: `Settle this first. ${one} But: ${other} ${asks}`,
     who: 'household',
-  });
+  }));
+}
+
+function findOutSteps({ toFindOut }: Of): NextStep[] {
   const open = toFindOut.slice(0, 4).map((one) => one.says);
-  if (open.length > 0) steps.push({ what: `Find out: ${open.join('; ')}.`, who: 'household' });
-  if (cautions.some((c) => ['hot-panel', 'panel-damage', 'known-bad-panel'].includes(c.id))) {
-    steps.push({
-      what: 'Have the electrical panel looked at before anything else is bought.',
-      who: 'licensed electrician',
-    });
-  }
-  if (wired) {
+  return open.length > 0 ? [{ what: `Find out: ${open.join('; ')}.`, who: 'household' }] : [];
+}
+
+function panelSteps({ cautions }: Of): NextStep[] {
+  const bad = cautions.some((c) => ['hot-panel', 'panel-damage', 'known-bad-panel'].includes(c.id));
+  return bad
+    ? [
+        {
+          what: 'Have the electrical panel looked at before anything else is bought.',
+          who: 'licensed electrician',
+        },
+      ]
+    : [];
+}
+
+function wiredSteps({ advice: { route } }: Of): NextStep[] {
+  const steps: NextStep[] = [];
+  if (wiredKinds.includes(route.kind)) {
     steps.push(
       {
-        what: 'Ask three licensed electricians to quote from the points below, with permit and inspection in the price.',
+        what: 'Ask three licensed electricians to quote from the points under "Where a licensed electrician is required", with permit and inspection in the price.',
         who: 'licensed electrician',
       },
       {
@@ -42,59 +93,38 @@ export function nextSteps(
       },
     );
   }
-  if (
-    ['battery-circuits', 'battery-whole', 'battery-solar', 'battery-engine'].includes(
-      advice.route.kind,
-    )
-  ) {
+  const besideGrid = ['battery-circuits', 'battery-whole', 'battery-solar', 'battery-engine'];
+  if (besideGrid.includes(route.kind)) {
     steps.push({
       what: 'Ask the power company for its approval before anything that runs beside the grid is switched on.',
       who: 'utility',
     });
   }
-  if (advice.route.kind === 'standby-engine') {
+  if (route.kind === 'standby-engine') {
     steps.push({
       what: 'Have meter, pipe and regulator confirmed in writing before ordering the engine.',
       who: 'gas fitter',
     });
   }
-  if (advice.route.kind !== 'preparation') {
-    steps.push({
-      what: 'Tell the insurer, and the landlord or association where there is one, and keep the answer.',
-      who: 'insurer or landlord',
-    });
-    steps.push({ what: rehearsal(home), who: 'household' });
-  }
   return steps;
 }
 
-function medicalSteps(home: Home): NextStep[] {
-  if (home.lifeSupport === 'no') return [];
-  return [
-    {
-      what: 'Agree with the clinician and the equipment supplier: how long each device may be without power, a second way that needs no power from this house, and when to leave.',
-      who: 'clinician or supplier',
-    },
-    {
-      what: "Put the household on the power company's and the supplier's lists. A list gives warning; it does not keep the power on.",
-      who: 'utility',
-    },
-  ];
-}
-
-function alarmSteps(home: Home): NextStep[] {
-  if (home.facts.told('co-alarm') && home.facts.is('co-alarm', 'every-floor')) return [];
-  return [
-    {
-      what: 'Put a carbon monoxide alarm with a battery on each floor and by the bedrooms, and press its button.',
+/** What the size, the fuel and the cautions of the route advised still ask of the household. */
+function sourceSteps({ advice, electrical, fuelToStore, addOns }: Of): NextStep[] {
+  const gaps = electrical.highEnd.filter((gap) => gap.route === advice.route.kind);
+  const steps: NextStep[] = [];
+  if (gaps.length > 0) {
+    steps.push({
+      what: `${sentenceCase(remedy(gaps))}. At the high end it is more than the ${inSentence(advice.route.title)} gives.`,
       who: 'household',
-    },
-  ];
-}
-
-function rehearsal(home: Home): string {
-  const base =
-    'Rehearse it once on a mild day, in daylight, with two adults, before the season starts.';
-  if (home.lifeSupport === 'no') return base;
-  return `${base} With a life-support device: only with the clinician's agreement and the tested second source already running.`;
+    });
+  }
+  if (fuelToStore !== null) steps.push({ what: fuelToStore.says, who: fuelToStore.who });
+  if (addOns.length > 0) {
+    steps.push({
+      what: `Price beside it: ${listOf(addOns.map((one) => `${inSentence(one.name)}, ${one.cost}`))}.`,
+      who: 'household',
+    });
+  }
+  return steps;
 }

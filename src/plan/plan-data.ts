@@ -70,11 +70,14 @@ export function planData(plan: Plan) {
       who: [...c.who],
       because: c.because,
       careful: c.careful,
+      asks: c.asks ?? 'no one question',
       proof: c.proof ?? 'none asked',
       cite: c.cite,
     })),
     electrician: [...plan.electrician],
     electrical: electricalData(plan.electrical),
+    addOns: plan.addOns.map((one) => ({ ...one })),
+    fuelToStore: plan.fuelToStore?.says ?? 'nothing more',
     ladder: plan.ladder.map((step) => ({
       atPercent: step.atPercent,
       switchOff: [...step.switchOff],
@@ -127,6 +130,7 @@ function demandData(demand: Demand) {
     apparent: figureData(demand.runningVa),
     starting: figureData(demand.startVa),
     hardestStart: demand.hardestStart ?? 'none',
+    startsTogether: [...demand.startsTogether],
     energy: seasonData(demand.kwhPerDay),
     wattsByHour: {
       winter: demand.wattsByHour.winter.map(round),

@@ -38,6 +38,7 @@ const demand = z.strictObject({
   apparent: figure,
   starting: figure,
   hardestStart: z.string(),
+  startsTogether: lines.describe('Loads that start at the hardest moment.'),
   energy: bySeason,
   wattsByHour: z.strictObject({ winter: hours, summer: hours, mild: hours }),
   needs240Volts: z.boolean(),
@@ -150,12 +151,27 @@ export const planSchema = z.strictObject({
       who: lines,
       because: z.string(),
       careful: z.boolean().describe('Shown because an answer is missing, not because of one.'),
+      asks: z.string().describe('The open question that would settle it.'),
       proof: z.string(),
       cite: z.string(),
     }),
   ),
   electrician: lines,
   electrical: electricalSchema,
+  addOns: z
+    .array(
+      z.strictObject({
+        name: z.string(),
+        because: z.string(),
+        usdLow: z.number(),
+        usdLikely: z.number(),
+        usdHigh: z.number(),
+        year: z.number().int(),
+        cost: z.string(),
+      }),
+    )
+    .describe('Worth having beside the route advised; not in its cost.'),
+  fuelToStore: z.string(),
   ladder: z.array(
     z.strictObject({
       atPercent: z.number(),

@@ -2,8 +2,10 @@ import type { BillCheck, Home, Load } from '../home/home';
 import type { Advice } from '../routes/advise';
 import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
+import type { AddOn } from './add-ons';
 import type { Assumption } from './assumptions';
 import type { Electrical } from './electrical/electrical';
+import type { FuelToStore } from './fuel-to-store';
 import type { LadderStep } from './ladder';
 import type { PlanMoney } from './money/plan-money';
 import type { NextStep } from './next-steps';
@@ -40,6 +42,10 @@ export interface Plan {
   readonly electrician: readonly string[];
   /** Load calculation, panel, starting, transfer, wires, siting and scope, with the questions to settle. */
   readonly electrical: Electrical;
+  /** Worth having beside the route advised, priced apart from it. */
+  readonly addOns: readonly AddOn[];
+  /** Fuel still to be stored for the goal; null when nothing is missing. */
+  readonly fuelToStore: FuelToStore | null;
   readonly ladder: readonly LadderStep[];
   readonly toFindOut: readonly ToFindOut[];
   readonly assumptions: readonly Assumption[];

@@ -1,9 +1,11 @@
 import type { Home } from '../home/home';
 import { wiredKinds } from '../home/route-kind';
 import type { Advice } from '../routes/advise';
+import type { Route } from '../routes/route';
+import type { FuelToStore } from './fuel-to-store';
 
 /** What the advised route will not do, said plainly. */
-export function willNotDo(home: Home, advice: Advice): string[] {
+export function willNotDo(home: Home, advice: Advice, fuel: FuelToStore | null): string[] {
   const { route } = advice;
   const lines = [...new Map(route.leavesOut.map((load) => [load.name, load])).values()].map(
     (load) => `${load.name}: ${load.why}.${load.must ? ' You said it must keep running.' : ''}`,
@@ -15,14 +17,32 @@ export function willNotDo(home: Home, advice: Advice): string[] {
   if (home.facts.is('goal-gap', 'no-blink', 'minute') && !bridges(route.gap)) {
     lines.push(`It leaves a dark gap: ${route.gap}. Put a small battery at what must not blink.`);
   }
-  if (!wiredKinds.includes(route.kind))
-    lines.push('It feeds nothing that is wired in: no outlet, light or pump of the house itself.');
+  if (!wiredKinds.includes(route.kind)) lines.push(byCordOnly(home, route));
   if (advice.wholeJob !== null) {
+    const other = `the cheapest here would be: ${advice.wholeJob.title.toLowerCase()}`;
+    const enough = fuel?.reachesGoal === true && route.leavesOut.every((load) => !load.must);
     lines.push(
-      `To do the whole job, the cheapest here would be: ${advice.wholeJob.title.toLowerCase()}.`,
+      enough
+        ? `With the ${gallons(fuel)} still to be stored it would do the whole job at the likely burn. To do it without more fuel, ${other}.`
+        : `To do the whole job, ${other}.`,
     );
   }
   return lines;
+}
+
+const gallons = ({ moreGallons }: FuelToStore) =>
+  `${moreGallons} ${moreGallons === 1 ? 'gallon' : 'gallons'}`;
+
+/** Without wiring only what has a plug runs; said of the light and the pumps, which people take for wired in. */
+function byCordOnly(home: Home, route: Route): string {
+  const carried = (id: string) =>
+    home.loads.some((load) => load.id === id && route.carries.includes(load.name));
+  const lights = carried('lights-led') ? ' Light comes from lamps with a plug.' : '';
+  const sump =
+    carried('sump') && route.kind !== 'single-battery'
+      ? ' The sump pump runs by its own plug.'
+      : '';
+  return `It feeds nothing that is wired in: no wall outlet, no ceiling light, no pump without a plug.${lights}${sump}`;
 }
 
 function bridges(gap: string): boolean {

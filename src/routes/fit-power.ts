@@ -61,7 +61,8 @@ function isCompressor(load: Load): boolean {
   return ['heat-pump', 'central-ac', 'second-ac'].includes(load.id);
 }
 
-function softened(load: Load): Load {
+/** A compressor behind a soft starter; any other load as it is. */
+export function softened(load: Load): Load {
   if (!isCompressor(load) || load.startVa === null) return load;
   return { ...load, startVa: timesFigure(load.startVa, SOFT_START_SHARE) };
 }

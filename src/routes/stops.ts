@@ -1,4 +1,4 @@
-import type { Home } from '../home/home';
+import type { Home, Load } from '../home/home';
 
 /** Why an engine cannot stand here; empty when there is an open place 20 ft from every opening. */
 export function engineStops(home: Home): string[] {
@@ -93,4 +93,20 @@ export function batteryPlaceIfs(home: Home): string[] {
   }
   if (!facts.is('flood-history', 'never')) ifs.push('it hangs above the highest water known here');
   return ifs;
+}
+
+/** Who must agree before a portable engine burns from the house tank. */
+export function fuelIfs({ facts }: Home, fuel: string): string[] {
+  return fuel === 'propane' && facts.is('gas-supply', 'propane-tank')
+    ? ['a gas fitter and the propane dealer agree to feed the engine from the house tank']
+    : [];
+}
+
+/** What must be true of loads that are fed by cord: each by a plug of its own. */
+export function plugIfs(loads: readonly Load[]): string[] {
+  const has = (id: string) => loads.some((load) => load.id === id);
+  return [
+    ...(has('sump') ? ['the sump pump has a plug of its own that a cord can reach'] : []),
+    ...(has('lights-led') ? ['there are lamps with a plug, for ceiling lights stay dark'] : []),
+  ];
 }

@@ -17,6 +17,8 @@ export type Severity = 1 | 2 | 3 | 4 | 5;
 export interface Trigger {
   readonly because: string;
   readonly careful: boolean;
+  /** The open question whose answer would settle it; left out where no one question would. */
+  readonly asks?: string;
 }
 
 /** One rule: when it applies to this home with these routes under discussion. Its words stand in the table. */
@@ -41,6 +43,6 @@ export function yes(because: string): Trigger {
   return { because, careful: false };
 }
 
-export function careful(because: string): Trigger {
-  return { because, careful: true };
+export function careful(because: string, asks?: string): Trigger {
+  return { because, careful: true, asks };
 }

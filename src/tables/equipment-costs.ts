@@ -9,6 +9,7 @@ export type EquipmentClass =
   | 'power-pack'
   | 'portable-solar'
   | 'small-single-job-battery'
+  | 'sump-battery'
   | 'portable-engine'
   | 'inlet-interlock'
   | 'manual-transfer'

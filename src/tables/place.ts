@@ -79,12 +79,13 @@ function stationsSentence(near: readonly NearStation[]): string {
   const each = near.map(({ station, distanceKm, heightDifferenceM, share }) => {
     const height =
       heightDifferenceM === null
-        ? `at ${station.elevationM} m`
-        : `${Math.abs(Math.round(heightDifferenceM))} m ${heightDifferenceM < 0 ? 'lower' : 'higher'}`;
+        ? `at ${feet(station.elevationM)}`
+        : `${feet(Math.abs(heightDifferenceM))} ${heightDifferenceM < 0 ? 'lower' : 'higher'}`;
     const name = `${station.name.replace(/\s*\[.*\]$/, '')}, ${station.state}`;
-    return `${name} (${Math.round(distanceKm)} km away, ${height}, ${Math.round(share * 100)} %)`;
+    return `${name} (${miles(distanceKm)} away, ${height}, counted ${Math.round(share * 100)} %)`;
   });
-  return `Weather from ${each.join('; ')}.`;
+  const mixed = near.length > 1 ? ', the nearest and likest counted most' : '';
+  return `Weather from ${near.length > 1 ? 'a mix of ' : ''}${each.join('; ')}${mixed}.`;
 }
 
 function warningsFor(near: readonly NearStation[]): string[] {
@@ -92,17 +93,17 @@ function warningsFor(near: readonly NearStation[]): string[] {
   const warnings: string[] = [];
   if (distanceKm > FAR_KM) {
     warnings.push(
-      `The weather station that fits best is ${Math.round(distanceKm)} km away; sun and temperature at your home may differ.`,
+      `The weather station that fits best is ${miles(distanceKm)} away; sun and temperature at your home may differ.`,
     );
   }
   if (heightDifferenceM !== null && Math.abs(heightDifferenceM) > FAR_HEIGHT_M) {
     warnings.push(
-      `The weather station that fits best is ${Math.abs(Math.round(heightDifferenceM))} m ${heightDifferenceM < 0 ? 'lower' : 'higher'} than your home; temperatures are moved by 6.5 C a kilometer.`,
+      `The weather station that fits best is ${feet(Math.abs(heightDifferenceM))} ${heightDifferenceM < 0 ? 'lower' : 'higher'} than your home; temperatures are moved by 3.6 °F for each 1,000 ft (6.5 °C a kilometer).`,
     );
   }
   if (heightDifferenceM === null && heightSpread(near) > FAR_HEIGHT_M) {
     warnings.push(
-      `The stations near you differ by ${Math.round(heightSpread(near))} m in height; tell us how high your home is and the weather will fit better.`,
+      `The stations near you differ by ${feet(heightSpread(near))} in height; tell us how high your home is and the weather will fit better.`,
     );
   }
   return warnings;
@@ -111,4 +112,14 @@ function warningsFor(near: readonly NearStation[]): string[] {
 function heightSpread(near: readonly NearStation[]): number {
   const heights = near.map((one) => one.station.elevationM);
   return Math.max(...heights) - Math.min(...heights);
+}
+
+const M_PER_FT = 0.3048;
+const KM_PER_MILE = 1.609344;
+
+const feet = (m: number) => `${Math.round(m / M_PER_FT).toLocaleString('en-US')} ft`;
+
+function miles(km: number): string {
+  const whole = Math.round(km / KM_PER_MILE);
+  return `${whole} ${whole === 1 ? 'mile' : 'miles'}`;
 }

@@ -37,7 +37,7 @@ describe('figures in the cautions agree with the published tables', () => {
       `about ${food('closed-fridge')} hours, a full freezer ${food('full-freezer')} and a half-full one ${food('half-full-freezer')}`,
     );
     expect(says('food-clock')).toContain(
-      `above ${food('keep-at-or-below')} F for more than ${food('discard-after-warm')} hours`,
+      `above ${food('keep-at-or-below')} °F for more than ${food('discard-after-warm')} hours`,
     );
   });
 

@@ -21,6 +21,7 @@ const nothing: Demand = {
   wattsByHour: { winter: [], summer: [], mild: [] },
   needs240: false,
   hardestStart: null,
+  startsTogether: [],
 };
 
 export const mildSite: Site = {

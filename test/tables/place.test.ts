@@ -19,7 +19,7 @@ test('a Denver ZIP code is placed in Denver, among Denver stations whose shares 
   expect(place.utcOffsetH).toBe(-7);
   expect(place.warnings).toEqual([]);
   expect(place.stations.reduce((sum, one) => sum + one.share, 0)).toBeCloseTo(1, 12);
-  expect(place.stationsUsed).toMatch(/Denver.* km away/);
+  expect(place.stationsUsed).toMatch(/Denver.* miles? away/);
 });
 
 test('nine digits count as five', () => {
@@ -41,7 +41,7 @@ describe('height', () => {
   const high = placeOf({ zip: '81435', elevationM: 2700 });
 
   test('a home far above every station is warned of and made colder', () => {
-    expect(high.warnings.join(' ')).toMatch(/m lower than your home/);
+    expect(high.warnings.join(' ')).toMatch(/ft lower than your home/);
     expect(high.climate.meanC[0]!).toBeLessThan(low.climate.meanC[0]!);
     expect(high.climate.heatingDegreeDays65F).toBeGreaterThan(low.climate.heatingDegreeDays65F);
   });
@@ -98,7 +98,7 @@ describe('territories and the far north', () => {
   });
 
   test('the nearest station to Samoa is an ocean away, and that is said', () => {
-    expect(placeOf({ zip: '96799' }).warnings[0]).toMatch(/\d{4} km away/);
+    expect(placeOf({ zip: '96799' }).warnings[0]).toMatch(/\d{4} miles away/);
   });
 
   test('Utqiagvik has months without a spread of clearness', () => {

@@ -125,7 +125,7 @@ function temperaturePoints({ site }: Home, place: string): SitingPoint[] {
   const leastF = batteryType('lithium-iron-phosphate').leastChargeC * 1.8 + 32;
   const { meanC, rangeK } = site.place.climate;
   const coldMonths = meanC.filter((mean, m) => (mean - rangeK[m]! / 2) * 1.8 + 32 < leastF).length;
-  const air = `The air goes from ${Math.round(site.coldF)} to ${Math.round(site.hotF)} F over a usual year`;
+  const air = `The air goes from ${Math.round(site.coldF)} to ${Math.round(site.hotF)} °F over a usual year`;
   if (site.coldF >= leastF)
     return [
       {
@@ -137,7 +137,7 @@ function temperaturePoints({ site }: Home, place: string): SitingPoint[] {
   return [
     {
       verdict: 'needed',
-      says: `${air}, and in ${coldMonths} months a usual night is below ${leastF} F. A lithium battery must not be charged below ${leastF} F: a unit with its own heater that holds charging back, or a warmer place.`,
+      says: `${air}, and in ${coldMonths} months a usual night is below ${leastF} °F. A lithium battery must not be charged below ${leastF} °F: a unit with its own heater that holds charging back, or a warmer place.`,
       cite: 'TMY3 climate of the stations used; common practice for lithium iron phosphate',
     },
   ];

@@ -45,9 +45,21 @@ const starting = z.strictObject({
   cure: z.string(),
 });
 
+const highEnd = z.strictObject({
+  route: z.enum(routeKinds),
+  what: z.enum(['running', 'starting']),
+  unit: z.enum(['W', 'VA']),
+  asks: z.number().describe('High end of the need.'),
+  gives: z.number(),
+  measure: lines,
+  offFirst: lines.describe('Enough to make the rest fit; empty when none may go.'),
+  says: z.string(),
+});
+
 const wire = z.strictObject({
   run: z.string(),
   breakerAmps: z.number(),
+  loadAmps: z.number().describe('What the drop is worked out at.'),
   volts: z.number(),
   oneWayFt: z.number(),
   lengthFrom: z.string(),
@@ -122,6 +134,7 @@ export const electricalSchema = z.strictObject({
     }),
   ),
   starting: z.array(starting),
+  highEnd: z.array(highEnd),
   connections: z.array(
     z.strictObject({
       way: z.string(),

@@ -6,6 +6,7 @@ import { type Contradiction, contradictions } from '../contradictions';
 import { type Connection, connectionsOf, largestLoadPoint, neutralPoints } from './connections';
 import { editionNotes } from './edition-notes';
 import { engineChargingPoint } from './engine-charging-point';
+import { type HighEndGap, highEndGaps } from './high-end';
 import { calculatedVa, type LoadCalculation, loadCalculation } from './load-calculation';
 import { type MeteredCheck, meteredCheck } from './metered';
 import { neutralLoadPoint } from './neutral-load-point';
@@ -27,6 +28,8 @@ export interface Electrical {
   readonly panelFit: PanelFit;
   readonly waysOut: readonly WayOut[];
   readonly starting: readonly RouteStarting[];
+  /** Where the high end of a need is more than a route gives. */
+  readonly highEnd: readonly HighEndGap[];
   readonly connections: readonly Connection[];
   readonly transferPoints: readonly string[];
   readonly wires: readonly WireRun[];
@@ -57,6 +60,7 @@ export function electricalOf(
     panelFit: fit,
     waysOut: waysOut(home, route, { fit, load: load.verdict }),
     starting: startingOf(home, routes),
+    highEnd: highEndGaps(home, routes),
     connections: connectionsOf(home, { route, calculatedVa: calculatedVa(load) }),
     transferPoints: [
       ...gapPoints(home, route.gap),

@@ -1,3 +1,4 @@
+import { formatQuantity } from '../../quantity/format-quantity';
 import type { Plan } from '../plan';
 import { isWired } from './route-traits';
 
@@ -29,6 +30,7 @@ export function electricalLines(plan: Plan): string[] {
     ...e.panelFit.traps,
     ...wayOutLine(plan),
     ...startLine(plan),
+    ...highEndLines(plan),
     ...wireLines(plan),
     ...e.siting
       .filter((point) => point.verdict === 'no' || point.verdict === 'ask')
@@ -64,17 +66,23 @@ function startLine({ electrical, advice }: Plan): string[] {
   if (start === undefined || start.starting.length === 0) return [];
   const kva = (va: number) => Math.round(va / 100) / 10;
   return [
-    `Hardest start: ${start.starting.join(' with ')}, ${kva(start.peakVa)} kVA with the rest running; all that start by themselves at once: ${kva(start.allAtOnceVa)} kVA. The source lends ${kva(start.surgeVa)} kVA. Cure: ${start.cure}.`,
+    `Hardest start: ${start.starting.join(' and ')}${start.starting.length > 1 ? ' together' : ''}, ${kva(start.peakVa)} kVA with the rest that it carries running; all that start by themselves at once: ${kva(start.allAtOnceVa)} kVA. The source lends ${kva(start.surgeVa)} kVA. Cure: ${start.cure}.`,
   ];
+}
+
+/** Where the need of the route advised may be more than it gives. */
+export function highEndLines({ electrical, advice }: Plan): string[] {
+  return electrical.highEnd.filter((gap) => gap.route === advice.route.kind).map((gap) => gap.says);
 }
 
 function wireLines({ electrical }: Plan): string[] {
   return electrical.wires.map((run) => {
     const copper = run.sizes.find((size) => size.metal === 'copper')!;
+    const length = `${Math.round(run.oneWayFt)} ft one way (${run.lengthFrom})`;
     const size =
       copper.size === null
-        ? 'no usual size; shorten the run'
-        : `${copper.size} AWG copper, drop ${copper.dropPercent!.toFixed(1)} %`;
-    return `${run.run}, ${Math.round(run.oneWayFt)} ft (${run.lengthFrom}), ${run.breakerAmps} A: planning size ${size} by the ${copper.columnC} C column.`;
+        ? `no usual size for ${length}; shorten the run`
+        : `${copper.size} AWG copper by the ${copper.columnC} °C column; at ${formatQuantity(run.loadAmps, 'A')}, ${run.volts} V and ${length} the voltage drops ${copper.dropPercent!.toFixed(1)} %`;
+    return `${run.run}, ${run.breakerAmps} A breaker: planning size ${size}.`;
   });
 }

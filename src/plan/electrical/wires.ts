@@ -10,6 +10,8 @@ import { lineVolts } from './service-facts';
 export interface WireRun {
   readonly run: string;
   readonly breakerAmps: number;
+  /** What the drop is worked out at, A. */
+  readonly loadAmps: number;
   readonly volts: number;
   readonly oneWayFt: number;
   readonly lengthFrom: string;
@@ -106,8 +108,8 @@ function sized(ask: Ask): WireRun {
   const metals: readonly WireMetal[] = ['copper', 'aluminum'];
   const columns: readonly TerminalColumn[] = ask.breakerAmps <= 100 ? [60, 75] : [75];
   const sizes = metals.flatMap((metal) => columns.map((column) => choice(ask, metal, column)));
-  const { run, breakerAmps, volts, oneWayFt, lengthFrom } = ask;
-  return { run, breakerAmps, volts, oneWayFt, lengthFrom, sizes };
+  const { run, breakerAmps, loadAmps, volts, oneWayFt, lengthFrom } = ask;
+  return { run, breakerAmps, loadAmps, volts, oneWayFt, lengthFrom, sizes };
 }
 
 function choice(ask: Ask, metal: WireMetal, columnC: TerminalColumn): WireChoice {

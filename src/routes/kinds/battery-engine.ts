@@ -8,6 +8,7 @@ import { part } from '../costs';
 import { portableEnginePart } from '../engine-part';
 import { fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from '../engine-size';
 import { fitPower } from '../fit-power';
+import { fuelContainers } from '../fuel-containers';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import type { Route } from '../route';
@@ -15,6 +16,7 @@ import {
   batteryPlaceIfs,
   batteryPlaceStops,
   engineStops,
+  fuelIfs,
   handStops,
   wiringIfs,
   wiringStops,
@@ -80,6 +82,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
     ifs: [
       'battery carbon monoxide alarms hang on each floor and by the bedrooms before the engine first runs',
       'the charger is set to what the engine can give, and the maker allows this engine on it',
+      ...fuelIfs(home, fuelKind),
       ...wiringIfs(home),
       ...batteryPlaceIfs(home),
     ],
@@ -116,7 +119,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
       part('inlet-interlock', 1, 'Inlet for the engine to the charger'),
       ...(fitted.softStarter ? [part('soft-starter')] : []),
       part('permit'),
-      part('fuel-storage'),
+      ...fuelContainers(home, fuel),
     ],
     notes: [
       usableOf(home, nameplateKwh) >= nightKwh

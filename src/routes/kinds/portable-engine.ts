@@ -1,5 +1,5 @@
 import type { Widths } from '../../home/answer-figure';
-import type { Home, Rank, Season } from '../../home/home';
+import type { Home, Rank } from '../../home/home';
 import type { RouteKind } from '../../home/route-kind';
 import { formatQuantity } from '../../quantity/format-quantity';
 import type { EngineFuel } from '../../tables/fuels';
@@ -8,10 +8,12 @@ import { owned, part } from '../costs';
 import { portableEnginePart } from '../engine-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from '../engine-size';
 import { type Fitted, fitPower } from '../fit-power';
+import { fuelContainers } from '../fuel-containers';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
-import type { EngineSize, FuelUse, LeftOut, Part, Route } from '../route';
-import { engineStops, handStops, wiringIfs, wiringStops } from '../stops';
+import type { FuelUse, LeftOut, Part, Route } from '../route';
+import { engineStops, fuelIfs, handStops, plugIfs, wiringIfs, wiringStops } from '../stops';
+import { blockNotes } from './engine-blocks';
 
 interface Sort {
   readonly kind: RouteKind;
@@ -134,7 +136,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
   });
   const refill = home.facts.is('fuel-refill', 'sure', 'likely') && home.facts.told('fuel-refill');
   return makeRoute(sort.kind, sort.title, {
-    ifs: ifsOf(home, sort),
+    ifs: ifsOf(home, sort, { fitted, fuelKind }),
     carries: fitted.carried.map((load) => load.name),
     leavesOut: [...it.leftOut, ...alwaysOff(home)],
     power: {
@@ -147,42 +149,16 @@ function describe(home: Home, widths: Widths, it: Described): Route {
     engine: { ...engine, runsByHour: ALL_DAY, sort: 'portable' },
     gap: '5 to 30 minutes, and somebody must be home to start it',
     lasting: lastingOf(home, fuel),
-    parts: partsOf(sort, own, ratedWatts, fitted),
-    notes: [...notesOf(home, fitted, ratedWatts, refill), blockNote(fitted, engine, fuel, season)],
+    parts: partsOf(sort, own, fitted, { ratedWatts, containers: fuelContainers(home, fuel) }),
+    notes: [
+      ...notesOf(home, fitted, ratedWatts, refill),
+      ...blockNotes(home, { fitted, engine, fuel, season }),
+    ],
   });
 }
 
 /** An engine that carries the loads itself runs day and night. */
 export const ALL_DAY: readonly number[] = Array.from({ length: 24 }, () => 1);
-
-/** Hours in which an engine with real work to do would be run: 6 to 9 and 17 to 21. */
-const BLOCKS = Array.from({ length: 24 }, (_, h) =>
-  (h >= 6 && h < 9) || (h >= 17 && h < 21) ? 1 : 0,
-);
-
-/** What running in blocks would burn; the house is without power between them. */
-function blockNote(
-  fitted: Fitted,
-  engine: Pick<EngineSize, 'ratedKw' | 'siteKw'>,
-  fuel: FuelUse,
-  season: Season,
-): string {
-  const blocks = fuelUse({
-    engine: 'portable',
-    fuel: fuel.fuel as EngineFuel,
-    ...engine,
-    wattsByHour: fitted.demand.wattsByHour[season],
-    runsByHour: BLOCKS,
-    atHand: fuel.atHand,
-  });
-  const perDay = formatQuantity(blocks.perDay.value, blocks.unit);
-  const hours = fuelHours(blocks);
-  const lasts =
-    hours === null
-      ? ''
-      : `, and the fuel lasts about ${formatQuantity(Math.round(hours.value), 'h')}`;
-  return `Run only from 6 to 9 in the morning and 5 to 9 in the evening it burns about ${perDay} a day${lasts}; between those hours the house is without power.`;
-}
 
 export function hardestSeason(home: Home, fitted: Fitted) {
   const energy = (s: (typeof home.goalSeasons)[number]) => fitted.demand.kwhPerDay[s].value;
@@ -202,24 +178,34 @@ function lastingOf(home: Home, fuel: FuelUse) {
   return lastsHours(home, hours, `The fuel (${gallons} of ${fuel.fuel})`);
 }
 
-function ifsOf(home: Home, sort: Sort): string[] {
+function ifsOf(
+  home: Home,
+  sort: Sort,
+  { fitted, fuelKind }: { fitted: Fitted; fuelKind: EngineFuel },
+): string[] {
   const ifs = [
     'battery carbon monoxide alarms hang on each floor and by the bedrooms before it first runs',
   ];
-  if (!sort.cords) ifs.push(...wiringIfs(home));
+  ifs.push(...(sort.cords ? plugIfs(fitted.carried) : wiringIfs(home)));
+  ifs.push(...fuelIfs(home, fuelKind));
   if (!home.facts.told('operators')) ifs.push('somebody here can lift, start and refuel it');
   return ifs;
 }
 
-function partsOf(sort: Sort, own: OwnEngine | null, ratedWatts: number, fitted: Fitted): Part[] {
+function partsOf(
+  sort: Sort,
+  own: OwnEngine | null,
+  fitted: Fitted,
+  { ratedWatts, containers }: { ratedWatts: number; containers: readonly Part[] },
+): Part[] {
   const kw = `${Math.round(ratedWatts / 100) / 10} kW running`;
   const engine =
     own === null
       ? portableEnginePart(ratedWatts)
       : owned(`Your own engine, ${kw}`, 'portable-engine');
   const soft = fitted.softStarter ? [part('soft-starter')] : [];
-  if (sort.cords) return [engine, part('cords'), part('fuel-storage')];
-  return [engine, part('inlet-interlock'), ...soft, part('permit'), part('fuel-storage')];
+  if (sort.cords) return [engine, part('cords'), ...containers];
+  return [engine, part('inlet-interlock'), ...soft, part('permit'), ...containers];
 }
 
 function notesOf(home: Home, fitted: Fitted, ratedWatts: number, refill: boolean): string[] {

@@ -4,6 +4,7 @@ import { part } from '../costs';
 import { cannot, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { LeftOut, Route } from '../route';
+import { plugIfs } from '../stops';
 import { choosePack, type PackSize } from './packs';
 
 const title = 'Plug-in power pack';
@@ -20,6 +21,7 @@ export function powerPack(home: Home): Route {
   const { pack, loads, dropped } = chosen;
   const demand = demandOf(loads, home.goalSeasons);
   return makeRoute('power-pack', title, {
+    ifs: plugIfs(loads),
     carries: loads.map((load) => load.name),
     leavesOut: [...leftOut, ...dropped, ...alwaysOff(home)],
     power: {

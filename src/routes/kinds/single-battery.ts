@@ -68,7 +68,7 @@ function sizeOf(home: Home, loads: readonly Load[]): PackSize | null {
 
 function partOf(loads: readonly Load[], size: PackSize): Part {
   if (loads[0]!.id === 'sump') {
-    return part('small-single-job-battery', 1, 'Second sump pump with its own battery and alarm');
+    return part('sump-battery');
   }
   if (size.nameplateKwh <= 0.6) {
     return part('small-single-job-battery', 1, `Small battery, ${size.nameplateKwh} kWh`);

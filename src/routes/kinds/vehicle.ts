@@ -9,7 +9,7 @@ import { part } from '../costs';
 import { cannot, hoursRange, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { Lasting, LeftOut, Route } from '../route';
-import { engineStops } from '../stops';
+import { engineStops, plugIfs } from '../stops';
 import { packHours } from './packs';
 
 const title = 'Vehicle with an outlet, on cords';
@@ -34,7 +34,7 @@ export function vehicle(home: Home, _widths: Widths): Route {
   }
   const demand = demandOf(loads, home.goalSeasons);
   return makeRoute('vehicle', title, {
-    ifs: ifsOf(store),
+    ifs: [...ifsOf(store), ...plugIfs(loads)],
     carries: loads.map((load) => load.name),
     leavesOut: [...leftOut, ...dropped, ...alwaysOff(home)],
     power: {

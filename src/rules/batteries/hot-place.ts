@@ -12,7 +12,7 @@ export const hotPlace: Rule = {
   applies: (home, kinds) =>
     both(
       home.site.hotF >= hotOutdoorsF && home.facts.is('battery-place', ...hotPlaces)
-        ? yes(`It reaches ${Math.round(home.site.hotF)} F outdoors where the battery would stand.`)
+        ? yes(`It reaches ${Math.round(home.site.hotF)} °F outdoors where the battery would stand.`)
         : null,
       fixedBattery(home, kinds),
     ),

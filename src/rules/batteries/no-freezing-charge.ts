@@ -15,6 +15,7 @@ export const noFreezingCharge: Rule = {
     if (facts.open('battery-place')) {
       return careful(
         'It freezes where you live, and we do not know where the battery would stand.',
+        'battery-place',
       );
     }
     return facts.is('battery-place', ...coldPlaces)

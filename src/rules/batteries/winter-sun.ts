@@ -14,7 +14,9 @@ export const winterSun: Rule = {
         facts.told('goal-season') && goalSeasons.includes('winter')
           ? yes('The plan must work in winter.')
           : null,
-        facts.open('goal-season') ? careful('The plan may have to work in winter.') : null,
+        facts.open('goal-season')
+          ? careful('The plan may have to work in winter.', 'goal-season')
+          : null,
         said({
           facts,
           id: 'hazards',

@@ -15,7 +15,7 @@ export const coAlarmFirst: Rule = {
       anyEngine(home, kinds),
       lacking ? yes('There is no carbon monoxide alarm on every floor.') : null,
       burning ? yes('You would heat with a fire and alarms are not on every floor.') : null,
-      facts.open('co-alarm') ? careful('We do not know which alarms you have.') : null,
+      facts.open('co-alarm') ? careful('We do not know which alarms you have.', 'co-alarm') : null,
     );
   },
 };

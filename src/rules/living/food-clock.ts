@@ -8,6 +8,8 @@ export const foodClock: Rule = {
     if (told('fridge-count') + told('freezer-count') > 0) {
       return yes('You keep food in a fridge or freezer.');
     }
-    return facts.open('fridge-count') ? careful('We do not know what food you keep cold.') : null;
+    return facts.open('fridge-count')
+      ? careful('We do not know what food you keep cold.', 'fridge-count')
+      : null;
   },
 };

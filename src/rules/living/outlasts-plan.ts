@@ -7,7 +7,7 @@ export const outlastsPlan: Rule = {
     const longest = facts.told('outage-longest') ? facts.number('outage-longest') : null;
     if (longest === null) {
       return facts.open('outage-longest')
-        ? careful('We do not know how long an outage can last here.')
+        ? careful('We do not know how long an outage can last here.', 'outage-longest')
         : null;
     }
     const goal = Math.round(goalHours.value);

@@ -1,4 +1,5 @@
 import { careful, type Rule, yes } from '../rule';
+import { firstOpen } from '../when/first-open';
 import { lifeDevice } from '../when/life-device';
 
 /** A device's own battery counts half until it has been tested. */
@@ -14,7 +15,10 @@ export const deviceBatteryUntested: Rule = {
     }
     const life = lifeDevice(home);
     return life !== null && !facts.told('device-battery-hours')
-      ? careful('We do not know what the battery of the device can do.')
+      ? careful(
+          'We do not know what the battery of the device can do.',
+          firstOpen(facts, 'medical-devices', 'device-battery-hours'),
+        )
       : null;
   },
 };

@@ -1,5 +1,6 @@
 import { careful, type Rule, yes } from '../rule';
 import { both } from '../when/both';
+import { firstOpen } from '../when/first-open';
 import { lifeDevice } from '../when/life-device';
 import { routeIn } from '../when/route-in';
 import { sourceKinds } from '../when/route-list';
@@ -13,7 +14,10 @@ export const deviceGap: Rule = {
     if (facts.told('device-battery-hours') && ownHours > 0) return null;
     const battery = facts.told('device-battery-hours')
       ? yes('The device has no battery of its own.')
-      : careful('We do not know whether the device has a battery of its own.');
+      : careful(
+          'We do not know whether the device has a battery of its own.',
+          firstOpen(facts, 'medical-devices', 'device-battery-hours'),
+        );
     const route = routeIn(
       kinds,
       sourceKinds,

@@ -12,6 +12,7 @@ export const leavingPoint: Rule = {
     return {
       because: `${life.because} With a trip of ${tripHours} h, leave with ${leaveHours} h in hand.`,
       careful: life.careful || !home.facts.told('trip-hours'),
+      asks: life.careful ? life.asks : 'trip-hours',
     };
   },
 };

@@ -1,4 +1,5 @@
 import { careful, type Rule } from '../rule';
+import { firstOpen } from '../when/first-open';
 import { lifeDevice } from '../when/life-device';
 
 /** Nobody but the clinician can say how long someone is safe without the device. */
@@ -6,6 +7,9 @@ export const safeHours: Rule = {
   id: 'safe-hours',
   applies: (home) =>
     lifeDevice(home) !== null && !home.facts.told('device-safe-hours')
-      ? careful('We do not know how long is safe without the device.')
+      ? careful(
+          'We do not know how long is safe without the device.',
+          firstOpen(home.facts, 'medical-devices', 'device-safe-hours'),
+        )
       : null,
 };

@@ -1,5 +1,6 @@
 import { careful, type Rule, yes } from '../rule';
 import { both } from '../when/both';
+import { firstOpen } from '../when/first-open';
 import { lifeDevice } from '../when/life-device';
 
 const everybody = ['clinician', 'supplier', 'power-company', 'fire-department'];
@@ -13,7 +14,10 @@ export const tellTheTeam: Rule = {
     if (facts.told('device-team') && missing.length === 0) return null;
     const gap = facts.told('device-team')
       ? yes(`Still to be told: ${missing.join(', ').replaceAll('-', ' ')}.`)
-      : careful('We do not know who has been told about the device.');
+      : careful(
+          'We do not know who has been told about the device.',
+          firstOpen(facts, 'medical-devices', 'device-team'),
+        );
     return both(gap, lifeDevice(home));
   },
 };

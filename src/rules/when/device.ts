@@ -6,7 +6,7 @@ export function device(home: Home, ids: readonly string[], because: string): Tri
   const { facts } = home;
   if (facts.told('medical-devices') && facts.has('medical-devices', ...ids)) return yes(because);
   if (facts.open('medical-devices') || facts.has('medical-devices', 'prefer-not-to-say')) {
-    return careful('We do not know which health devices are used here.');
+    return careful('We do not know which health devices are used here.', 'medical-devices');
   }
   return null;
 }

@@ -18,7 +18,10 @@ export function engineVehicle(home: Home, kinds: ReadonlySet<RouteKind>): Trigge
       : yes('Your vehicle has an engine and can give power.');
   }
   if (facts.open('vehicle-kind') || kinds.has('vehicle')) {
-    return careful('We do not know whether the vehicle has an engine.');
+    return careful(
+      'We do not know whether the vehicle has an engine.',
+      facts.open('vehicle-kind') ? 'vehicle-kind' : 'own-sources',
+    );
   }
   return ifOpen(facts, 'own-sources', 'We do not know whether a vehicle would give power.');
 }

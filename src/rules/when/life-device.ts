@@ -20,7 +20,10 @@ export function lifeDevice(home: Home): Trigger | null {
   if (home.lifeSupport === 'yes') return yes('Someone here depends on a powered device.');
   const hidden = facts.has('medical-devices', 'prefer-not-to-say');
   if (hidden || facts.open('medical-devices') || home.lifeSupport === 'unknown') {
-    return careful('We do not know whether someone here depends on a powered device.');
+    return careful(
+      'We do not know whether someone here depends on a powered device.',
+      'medical-devices',
+    );
   }
   return null;
 }

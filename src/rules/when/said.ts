@@ -21,5 +21,5 @@ export function said({ facts, id, choices, because, unknown }: Said): Trigger | 
   if (!facts.applies(id)) return null;
   const hit = facts.is(id, ...choices) || facts.has(id, ...choices);
   if (facts.told(id)) return hit ? yes(because) : null;
-  return hit || facts.value(id) === null ? careful(unknown) : null;
+  return hit || facts.value(id) === null ? careful(unknown, id) : null;
 }

@@ -15,10 +15,6 @@ export function standbyEngine(home: Home, kinds: ReadonlySet<RouteKind>): Trigge
       because: 'You have a standby engine.',
       unknown: 'We do not know whether you have a standby engine.',
     }),
-    routeIn(
-      kinds,
-      ['standby-engine', 'battery-engine'],
-      'A route with a fixed engine is in your plan.',
-    ),
+    routeIn(kinds, ['standby-engine'], 'A route with a fixed engine is in your plan.'),
   );
 }

@@ -17,6 +17,6 @@ export function townGasEngine(home: Home, kinds: ReadonlySet<RouteKind>): Trigge
     street,
     facts.has('own-sources', 'engine-standby')
       ? yes('You have a standby engine.')
-      : routeIn(kinds, ['standby-engine', 'battery-engine'], 'A fixed engine is in your plan.'),
+      : routeIn(kinds, ['standby-engine'], 'A fixed engine is in your plan.'),
   );
 }

@@ -18,7 +18,10 @@ function roomOnBus({ facts }: Home): Trigger {
   const mainAmps = facts.told('main-amps') ? facts.number('main-amps') : null;
   const busAmps = facts.told('panel-bus') ? facts.number('panel-bus') : null;
   if (mainAmps === null || busAmps === null) {
-    return careful('We do not know the rating of both the main and the panel.');
+    return careful(
+      'We do not know the rating of both the main and the panel.',
+      mainAmps === null ? 'main-amps' : 'panel-bus',
+    );
   }
   const room = Math.max(0, Math.round((1.2 * busAmps - mainAmps) * 10) / 10);
   return yes(

@@ -1,5 +1,6 @@
 import { careful, type Rule, yes } from '../rule';
 import { both } from '../when/both';
+import { firstOpen } from '../when/first-open';
 import { wiredRoute } from '../when/wired-route';
 
 /** A single-speed compressor trips an inverter when it starts. */
@@ -15,7 +16,10 @@ export const coolingStart: Rule = {
     return both(
       told
         ? yes('Central cooling or a heat pump here starts hard.')
-        : careful('Central cooling or a heat pump here may start hard.'),
+        : careful(
+            'Central cooling or a heat pump here may start hard.',
+            firstOpen(facts, 'cool-main', 'cool-kind', 'heat-pump-kind'),
+          ),
       wiredRoute(kinds),
     );
   },

@@ -19,7 +19,10 @@ export const interlockOrder: Rule = {
         : null,
       routeIn(kinds, ['engine-inlet'], 'A route with an inlet is in your plan.'),
       engine && facts.open('transfer-existing')
-        ? careful('We do not know how an engine would be switched to the house.')
+        ? careful(
+            'We do not know how an engine would be switched to the house.',
+            'transfer-existing',
+          )
         : null,
     );
   },

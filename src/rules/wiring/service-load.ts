@@ -12,7 +12,10 @@ export const serviceLoad: Rule = {
     if (!facts.applies('main-amps')) return null;
     const amps = facts.told('main-amps') ? facts.number('main-amps') : null;
     if (amps === null) {
-      return both(careful('We do not know how big the electric service is.'), wiredRoute(kinds));
+      return both(
+        careful('We do not know how big the electric service is.', 'main-amps'),
+        wiredRoute(kinds),
+      );
     }
     return amps <= smallServiceAmps
       ? both(yes(`The service is ${amps} A.`), wiredRoute(kinds))

@@ -11,7 +11,7 @@ export const stripsOff: Rule = {
     return both(
       facts.told('heat-strips')
         ? yes(`There are ${kw} kW of electric heat here.`)
-        : careful(`There may be about ${kw} kW of electric heat here.`),
+        : careful(`There may be about ${kw} kW of electric heat here.`, 'heat-strips'),
       wiredRoute(kinds),
     );
   },

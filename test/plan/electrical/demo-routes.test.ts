@@ -67,7 +67,7 @@ describe('the electrical half of a demo home', () => {
     const says = electricalBy(plan, 'battery-circuits')
       .siting.map((point) => point.says)
       .join(' ');
-    for (const words of ['36 in', '48 in', 'heat detector', 'UL 9540', 'below 32 F'])
+    for (const words of ['36 in', '48 in', 'heat detector', 'UL 9540', 'below 32 °F'])
       expect(says).toContain(words);
   });
 

@@ -118,7 +118,7 @@ describe('no plan of any home', () => {
       if (!cold || site.coldF >= 32 || routes.length === 0) return false;
       for (const route of routes) {
         const said = electricalFor(of, route).siting.map((point) => point.says);
-        expect(said.join(' ')).toContain('must not be charged below 32 F');
+        expect(said.join(' ')).toContain('must not be charged below 32 °F');
       }
       return true;
     });

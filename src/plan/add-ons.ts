@@ -1,0 +1,39 @@
+import type { Home } from '../home/home';
+import { formatRange } from '../quantity/format-quantity';
+import type { Route } from '../routes/route';
+import type { Finding } from '../rules/rule';
+import { type EquipmentClass, equipmentCost } from '../tables/equipment-costs';
+
+/** Something worth having beside the route advised; its price is in neither the route's nor the money table's sum. */
+export interface AddOn {
+  readonly name: string;
+  readonly because: string;
+  readonly usdLow: number;
+  readonly usdLikely: number;
+  readonly usdHigh: number;
+  readonly year: number;
+  /** The price in words. */
+  readonly cost: string;
+}
+
+/** A caution that advises to buy something, and what it costs. */
+const bought: readonly { caution: string; buys: EquipmentClass; because: string }[] = [
+  {
+    caution: 'sump-own-battery',
+    buys: 'sump-battery',
+    because: 'it works when nobody is home, when the engine rests and when the first source fails',
+  },
+];
+
+/** What the cautions advise to buy beside the route, each with a price range of its year. */
+export function addOnsOf(home: Home, route: Route, cautions: readonly Finding[]): AddOn[] {
+  if (!home.facts.told('sump') || !home.facts.is('sump', 'one')) return [];
+  return bought
+    .filter(({ caution }) => cautions.some((one) => one.id === caution))
+    .filter(({ buys }) => route.parts.every((part) => part.equipmentClass !== buys))
+    .map(({ buys, because }) => {
+      const { name, low, likely, high, year } = equipmentCost(buys);
+      const cost = `${formatRange(low, likely, high, '$')}, prices of ${year}`;
+      return { name, because, usdLow: low, usdLikely: likely, usdHigh: high, year, cost };
+    });
+}

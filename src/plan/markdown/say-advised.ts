@@ -1,0 +1,44 @@
+import { highEndLines } from '../electrical/say-electrical';
+import type { Plan } from '../plan';
+import { bullets } from './bullets';
+import { sayFigure } from './say-figure';
+
+/** The route advised: why, what it carries and how long, what it is made of, what it hangs on. */
+export function sayAdvised(plan: Plan): string[] {
+  const { route, because } = plan.advice;
+  const parts = route.parts.map((p) => `${p.name}: ${sayFigure(p.costUsd)}`);
+  return [
+    `## The one advised: ${route.title.toLowerCase()}`,
+    because,
+    ...carriesLine(plan),
+    route.lasting.says,
+    ...(route.fuel === null
+      ? []
+      : [`It burns ${sayFigure(route.fuel.perDay)} of ${route.fuel.fuel}.`]),
+    ...(plan.fuelToStore === null ? [] : [plan.fuelToStore.says]),
+    `When the grid fails: ${route.gap}.`,
+    ...highEndLines(plan),
+    ...(parts.length > 0 ? ['What it is made of:', bullets(parts)] : []),
+    ...addOns(plan),
+    ...(route.ifs.length > 0 ? ['It works if:', bullets(route.ifs)] : []),
+    ...(route.notes.length > 0 ? ['Good to know:', bullets(route.notes)] : []),
+  ];
+}
+
+/** What must keep running and what is good to have, apart, so that the counts can be followed. */
+function carriesLine({ advice: { route }, mustRun }: Plan): string[] {
+  if (route.carries.length === 0) return [];
+  const names = new Set(mustRun.map((load) => load.name));
+  const must = route.carries.filter((name) => names.has(name));
+  const more = route.carries.filter((name) => !names.has(name));
+  const of =
+    must.length === names.size ? `all ${names.size}` : `${must.length} of the ${names.size}`;
+  const also = more.length > 0 ? ` Good to have, it also carries: ${more.join(', ')}.` : '';
+  return [`It carries ${of} that must keep running: ${must.join(', ')}.${also}`];
+}
+
+function addOns(plan: Plan): string[] {
+  if (plan.addOns.length === 0) return [];
+  const line = (one: Plan['addOns'][number]) => `${one.name}: ${one.cost}; ${one.because}.`;
+  return ['Worth having beside it, and in none of its sums:', bullets(plan.addOns.map(line))];
+}

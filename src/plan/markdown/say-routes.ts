@@ -1,0 +1,63 @@
+import { formatQuantity } from '../../quantity/format-quantity';
+import type { Route } from '../../routes/route';
+import { carriesOfMust } from '../carries-of-must';
+import { inSentence, listOf } from '../list-of';
+import type { Plan } from '../plan';
+import { bullets } from './bullets';
+import { sayFigure } from './say-figure';
+
+/** The routes side by side: those shown in the table, those also possible, those not possible and why. */
+export function sayRoutes(plan: Plan): string[] {
+  const { advice } = plan;
+  const preparation = plan.routes.find((route) => route.kind === 'preparation')!;
+  const shown = [...new Set([advice.route, ...advice.beside, preparation])];
+  const row = (route: Route) =>
+    `| ${route.title} | ${carried(plan, route)} | ${howLong(route)} | ${sayFigure(route.costUsd)} | ${priceYears(route)} |`;
+  const cannot = plan.routes.filter((route) => route.verdict === 'cannot');
+  const others = plan.routes.filter(
+    (route) => route.verdict !== 'cannot' && !shown.includes(route),
+  );
+  return [
+    '## The routes side by side',
+    [
+      '| Route | Of what must run | How long | Cost installed | Prices of |',
+      '|---|---|---|---|---|',
+      ...shown.map(row),
+    ].join('\n'),
+    'Costs are ranges to ask quotes against, never quotes.',
+    ...(others.length > 0
+      ? ['Also possible here:', bullets(others.map((r) => otherLine(plan, r)))]
+      : []),
+    ...(cannot.length > 0
+      ? ['Not possible here:', bullets(cannot.map((r) => `${r.title}: ${r.stops.join('; ')}.`))]
+      : []),
+  ];
+}
+
+/** "Power pack: 5 of 7, 43 h, $1,600 ($900 to $2,600). Without the furnace, which is wired in, not plugged in." */
+function otherLine(plan: Plan, route: Route): string {
+  const missed = route.leavesOut.filter((load) => load.must && !load.why.includes('one job'));
+  const without = missed.map((load) => `${inSentence(load.name)} (${load.why})`);
+  const rest = without.length > 0 ? ` Without ${listOf([...new Set(without)])}.` : '';
+  return `${route.title}: ${carried(plan, route)}, ${howLong(route)}, ${sayFigure(route.costUsd)}.${rest}`;
+}
+
+function carried(plan: Plan, route: Route): string {
+  if (route.carries.length === 0) return 'none';
+  const { carried: some, of } = carriesOfMust(route, plan.mustRun.length);
+  return some === of ? 'all' : `${some} of ${of}`;
+}
+
+function howLong(route: Route): string {
+  if (route.carries.length === 0) return 'no power';
+  const { hours } = route.lasting;
+  if (hours === null) return 'while the gas flows';
+  return hours.value >= 336 ? 'two weeks or more' : formatQuantity(Math.round(hours.value), 'h');
+}
+
+function priceYears(route: Route): string {
+  const years = route.parts.map((p) => p.year).filter((year) => year > 0);
+  if (years.length === 0) return 'none';
+  const [from, to] = [Math.min(...years), Math.max(...years)];
+  return from === to ? String(from) : `${from} to ${to}`;
+}

@@ -1,0 +1,60 @@
+import type { Home, Load, Season } from '../../home/home';
+import { formatQuantity } from '../../quantity/format-quantity';
+import type { EngineFuel } from '../../tables/fuels';
+import { fuelHours, fuelUse } from '../engine-size';
+import type { Fitted } from '../fit-power';
+import type { EngineSize, FuelUse } from '../route';
+
+/** Hours in which an engine with real work to do would be run: 6 to 9 and 17 to 21. */
+const BLOCKS = Array.from({ length: 24 }, (_, h) =>
+  (h >= 6 && h < 9) || (h >= 17 && h < 21) ? 1 : 0,
+);
+
+interface Of {
+  readonly fitted: Fitted;
+  readonly engine: Pick<EngineSize, 'ratedKw' | 'siteKw'>;
+  readonly fuel: FuelUse;
+  readonly season: Season;
+}
+
+/** What running in blocks would burn, what stands still between them, and for what it must never be done. */
+export function blockNotes(home: Home, { fitted, engine, fuel, season }: Of): string[] {
+  const blocks = fuelUse({
+    engine: 'portable',
+    fuel: fuel.fuel as EngineFuel,
+    ...engine,
+    wattsByHour: fitted.demand.wattsByHour[season],
+    runsByHour: BLOCKS,
+    atHand: fuel.atHand,
+  });
+  const perDay = formatQuantity(blocks.perDay.value, blocks.unit);
+  const hours = fuelHours(blocks);
+  const lasts =
+    hours === null
+      ? ''
+      : `, and the fuel lasts about ${formatQuantity(Math.round(hours.value), 'h')}`;
+  const still = fitted.carried.filter((load) => !hasItsOwnBattery(load)).map((load) => load.name);
+  return [
+    `Run only from 6 to 9 in the morning and 5 to 9 in the evening it burns about ${perDay} a day${lasts}; between those hours the house is without power${still.length > 0 ? ` and these stand still: ${still.join(', ')}` : ''}.`,
+    ...never(home, fitted.carried),
+  ];
+}
+
+/** Charged in the hours of the engine, it goes on between them. */
+const hasItsOwnBattery = ({ id }: Load) => ['phone-charging', 'laptop'].includes(id);
+
+function never({ facts }: Home, carried: readonly Load[]): string[] {
+  const devices = carried.filter((load) => load.life || load.restsOn.includes('medical-devices'));
+  const lines = devices.map(
+    ({ name }) =>
+      `Caution: never run the engine by such a timetable for the ${name}: it would stop between the hours.`,
+  );
+  if (carried.some((load) => load.id === 'sump')) {
+    lines.push(
+      facts.is('sump', 'one-with-battery')
+        ? 'Caution: between the hours the sump pump hangs on its own battery; when that is empty, water rises.'
+        : 'Caution: water rises while the sump pump stands still. When water comes in, run the engine through, or give the pump a battery of its own.',
+    );
+  }
+  return lines;
+}

@@ -1,0 +1,74 @@
+import { describe, expect, test } from 'vitest';
+import { fuelToStore } from '../../src/plan/fuel-to-store';
+import { planMarkdown } from '../../src/plan/to-markdown';
+import { fuelStorage } from '../../src/tables/fuel-storage';
+import { namedValue } from '../../src/tables/named-values';
+import { planOf } from '../households/read-household';
+
+const limit = (id: string) => namedValue(fuelStorage, id).value;
+
+describe('fuel for the goal', () => {
+  test('three days at the burn of the plan, less what is kept, are the gallons to store', () => {
+    const plan = planOf('birch-street');
+    const gallons = Math.ceil(3 * plan.advice.route.fuel!.perDay.value);
+    expect(gallons).toBeLessThanOrEqual(limit('gasoline-total-gal'));
+    expect(plan.fuelToStore).toMatchObject({ moreGallons: gallons - 10, reachesGoal: true });
+    const says = `Store ${gallons - 10} more gallons`;
+    expect(plan.nextSteps.map((step) => step.what).join('\n')).toContain(says);
+    expect(planMarkdown(plan)).toContain(`Approved cans for ${gallons} gal of gasoline`);
+    expect(plan.willNotDo.join(' ')).toContain('still to be stored it would do the whole job');
+  });
+
+  test('more than the usual limit is never sent for: the limit, how long it lasts, and other ways', () => {
+    const { fuelToStore: found } = planOf('birch-street', { 'goal-hours': 168 });
+    expect(found).toMatchObject({
+      moreGallons: limit('gasoline-total-gal') - 10,
+      reachesGoal: false,
+      who: 'building or fire department',
+    });
+    expect(found!.says).toMatch(
+      /and no more: 7 days .*25 gallons is a usual limit.*For the rest: a refill/,
+    );
+  });
+
+  test('the limit is lower in a garage that is part of the house', () => {
+    const { fuelToStore: found } = planOf('birch-street', { 'gasoline-place': 'attached-garage' });
+    expect(limit('gasoline-attached-garage-gal')).toBeLessThan(limit('gasoline-total-gal'));
+    expect(found).toMatchObject({ moreGallons: 0, reachesGoal: false });
+    expect(found!.says).toContain('Store no more');
+  });
+
+  test('what is only assumed to be kept still has to be stored', () => {
+    const plan = planOf('mill-lane', { 'gasoline-gallons': 0 });
+    const gallons = Math.ceil(plan.advice.route.fuel!.perDay.value);
+    expect(plan.fuelToStore!.moreGallons).toBe(gallons);
+    expect(plan.fuelToStore!.says).toContain('none is kept now');
+  });
+
+  test('enough fuel, piped gas or no engine: nothing to store', () => {
+    expect(planOf('birch-street', { 'gasoline-gallons': 25 }).fuelToStore).toBeNull();
+    const piped = planOf('birch-street', { 'budget-later': 30_000 });
+    expect(piped.advice.route.kind).toBe('standby-engine');
+    expect(piped.fuelToStore).toBeNull();
+    expect(planOf('tower-six').fuelToStore).toBeNull();
+  });
+
+  test('a propane tank too small for the goal is said in gallons', () => {
+    const plan = planOf('ridge-road', { 'propane-gallons': 120 });
+    const route = plan.routes.find((one) => one.kind === 'engine-inlet')!;
+    const need = Math.ceil((route.fuel!.perDay.value * plan.home.goalHours.value) / 24);
+    expect(need).toBeGreaterThan(route.fuel!.atHand!.value);
+    const found = fuelToStore(plan.home, { ...plan.advice, route })!;
+    expect(found.says).toContain(`about ${need} gallons of propane`);
+    expect(found.who).toBe('gas fitter');
+  });
+});
+
+test('an engine fed from the house tank is priced with the connection, not with cans', () => {
+  const { route } = planOf('ridge-road').advice;
+  expect(route.fuel?.fuel).toBe('propane');
+  const names = route.parts.map((part) => part.name).join('\n');
+  expect(names).toContain('Connection to the propane tank, by a gas fitter');
+  expect(names).not.toMatch(/cans|cylinders/);
+  expect(route.ifs.join('\n')).toContain('a gas fitter and the propane dealer agree');
+});

@@ -1,0 +1,105 @@
+import { describe, expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import { planLines } from '../../../src/faces/screen/plan-lines';
+import { makePlan } from '../../../src/plan/make-plan';
+import { frontCautions } from '../../../src/plan/markdown/front-cautions';
+import type { Plan } from '../../../src/plan/plan';
+import { planMarkdown } from '../../../src/plan/to-markdown';
+import { planOf } from '../../households/read-household';
+
+/** A page of a usual printer at 80 columns holds about so many lines with its margins. Common practice, no source. */
+const PAGE_LINES = 45;
+
+const lifeSupport = planOf('birch-street', {
+  'medical-devices': ['oxygen-concentrator'],
+  'second-source': ['none'],
+  'device-safe-hours': 1,
+});
+const plans: [string, Plan][] = [
+  ...['birch-street', 'tower-six', 'ridge-road', 'mill-lane'].map((name): [string, Plan] => [
+    name,
+    planOf(name),
+  ]),
+  ['a home with life support', lifeSupport],
+  ['a home without answers', makePlan(interview, {}, '2026-11-25', 4)],
+];
+
+function halves(plan: Plan): { front: string; details: string } {
+  const [front, details, ...more] = planMarkdown(plan).split('\n# The details\n');
+  expect(more).toEqual([]);
+  return { front: front!, details: details! };
+}
+
+/** Numbers with what stands before them: "$1,770", "28 h", "3.5 kW". */
+const figuresIn = (text: string) =>
+  text.match(/\$?\d[\d,]*(\.\d+)?( (kWh|kW|W|VA|gal|gallons?|h|days|feet|°F|%))?/g) ?? [];
+
+describe.each(plans)('the front page of %s', (_, plan) => {
+  const { front, details } = halves(plan);
+
+  test('is one page in 80 columns', () => {
+    expect(planLines(front, 80).length).toBeLessThanOrEqual(PAGE_LINES);
+  });
+
+  test('says the job, what to buy, how long, what not, whom to call, three cautions and three steps', () => {
+    for (const head of [
+      'The job:',
+      'What to buy:',
+      'How long:',
+      'What it does not carry:',
+      'Whom to call:',
+    ])
+      expect(front).toContain(`- ${head}`);
+    const items = (title: string) =>
+      front.split(`${title}\n\n`)[1]!.split('\n\n')[0]!.split('\n- ').length;
+    expect(items('What can hurt here most:')).toBe(3);
+    expect(items('First steps:')).toBe(3);
+  });
+
+  test('holds no figure that the details do not', () => {
+    const own = front.split('\n').filter((line) => !/^(# |This is a DRAFT|As of)/.test(line));
+    const body = new Set(figuresIn(details));
+    const figures = figuresIn(own.join('\n'));
+    expect(figures.length).toBeGreaterThan(2);
+    expect(figures.filter((one) => !body.has(one))).toEqual([]);
+  });
+
+  test('says what the details say, word for word, where it warns and where it says when to leave', () => {
+    for (const caution of frontCautions(plan)) {
+      const first = caution.says.split(/(?<=[.!?]) /)[0]!;
+      expect(front).toContain(first);
+      expect(details).toContain(first);
+    }
+    if (plan.home.lifeSupport === 'no') expect(front).not.toContain('Life support:');
+    else {
+      const line = plan.leavingPoint.find((one) => one.startsWith('Life support:'))!;
+      expect(front).toContain(`- ${line}`);
+      expect(details).toContain(line);
+    }
+  });
+
+  test('says DRAFT when it is one', () => {
+    expect(front.includes('DRAFT')).toBe(plan.state === 'draft');
+  });
+});
+
+test('the front page warns of what this home and its route bring', () => {
+  const ids = (plan: Plan) => frontCautions(plan).map((one) => one.id);
+  expect(ids(planOf('birch-street'))).toEqual(
+    expect.arrayContaining(['co-distance', 'water-and-electricity']),
+  );
+  expect(ids(planOf('tower-six'))).toEqual(
+    expect.arrayContaining(['apartment-no-engine', 'cold-room', 'battery-smoke']),
+  );
+  expect(ids(lifeSupport)[0]).toBe('second-source');
+  expect(frontCautions(lifeSupport).every((one) => one.severity === 5)).toBe(true);
+});
+
+test('the front page calls an electrician for what is wired, and for nothing else', () => {
+  expect(halves(planOf('birch-street')).front).toMatch(
+    /Whom to call: a licensed electrician, yes; the building department, for permit and inspection/,
+  );
+  expect(halves(planOf('tower-six')).front).toContain('Whom to call: no electrician');
+  const bad = planOf('tower-six', { 'panel-signs': ['heat-or-buzz'], 'now-danger': ['hot-panel'] });
+  expect(halves(bad).front).toContain('Whom to call: a licensed electrician, yes');
+});
