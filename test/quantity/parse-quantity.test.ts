@@ -37,6 +37,8 @@ describe('a number as people write it', () => {
     ['1.2 MWh', 'kWh', 1200],
     ['1,070 Wh', 'kWh', 1.07],
     ['250 gallons', 'gal', 250],
+    ['60 miles', 'mi', 60],
+    ['160.9344 km', 'mi', 100],
     ['40%', '%', 40],
     ['40 percent', '%', 40],
     ['3 people', 'people', 3],
