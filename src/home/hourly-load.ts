@@ -10,30 +10,49 @@ import { weatherLoadKw } from './weather-load';
  *
  *   kW = steady(month, hour) + cold food(hour) x warm room(day) + what follows the hour's temperature (weather-load)
  *
- * `airC` holds 8,760 values a year. Heating and cooling come to the load's own kWh on a hard day, so that hours told and
+ * `airC` holds 8,760 values a year. `followedKw` is the part that follows the weather, where it was worked out before. Heating and cooling come to the load's own kWh on a hard day, so that hours told and
  * bills hold here too.
  */
 export function hourlyLoadKw(
   loads: readonly Load[],
   airC: Float32Array,
   climate: Climate,
+  followedKw: Float64Array | null = followedHoursKw(loads, airC, climate),
 ): Float64Array {
   const on = loads.filter((load) => !load.offInOutage);
   const steady = steadyByMonth(on.filter((load) => load.follows === 'neither'));
   const coldFoodKw = shapedKw(on.filter((load) => load.follows === 'room'));
   const hasColdFood = coldFoodKw.some((kw) => kw > 0);
-  const weatherKw = weatherLoadKw(on, climate);
   const out = new Float64Array(airC.length);
   let room = 1;
-  for (let i = 0; i < out.length; i++) {
-    const day = Math.floor(i / 24);
-    if (hasColdFood && i % 24 === 0) room = warmRoom(meanOfDay(airC, i)).likely;
-    out[i] =
-      steady[MONTH_OF_DAY[day % 365]! * 24 + (i % 24)]! +
-      coldFoodKw[i % 24]! * room +
-      weatherKw(airC[i]!);
+  for (let day = 0, i = 0; i < out.length; day++) {
+    const month = 24 * MONTH_OF_DAY[day % 365]!;
+    if (hasColdFood) room = warmRoom(meanOfDay(airC, i)).likely;
+    for (let hour = 0; hour < 24; hour++, i++) {
+      out[i] = steady[month + hour]! + coldFoodKw[hour]! * room;
+    }
   }
+  if (followedKw !== null) for (let i = 0; i < out.length; i++) out[i]! += followedKw[i]!;
   return out;
+}
+
+/** What heating and cooling among these loads draw in each hour, kW; null where none of them follows the weather. */
+export function followedHoursKw(
+  loads: readonly Load[],
+  airC: Float32Array,
+  climate: Climate,
+): Float64Array | null {
+  const on = followers(loads);
+  if (on.length === 0) return null;
+  const kw = weatherLoadKw(on, climate);
+  const out = new Float64Array(airC.length);
+  for (let i = 0; i < out.length; i++) out[i] = kw(airC[i]!);
+  return out;
+}
+
+/** The loads that go by the temperature outdoors, and are on in an outage. */
+export function followers(loads: readonly Load[]): Load[] {
+  return loads.filter((load) => !load.offInOutage && !['neither', 'room'].includes(load.follows));
 }
 
 /** kW by hour of a cool day of loads that use more in a warm room. */

@@ -7,7 +7,7 @@ import { type Weather, weatherYears } from '../physics/weather/weather-years';
 import { panelAssumption } from '../tables/panel-figures';
 import { persistenceFigures } from '../tables/weather-persistence';
 import type { Home, Load } from './home';
-import { hourlyLoadKw } from './hourly-load';
+import { followedHoursKw, followers, hourlyLoadKw } from './hourly-load';
 import { panelTraits, type Roof, roofOf } from './roof';
 
 /** Years of weather drawn for a plan, and the seed that gives the same ones again. */
@@ -25,6 +25,8 @@ export class World {
   private sun: Float32Array | null = null;
   private dark: Float64Array | null = null;
   private readonly loads = new Map<string, Float64Array>();
+  private readonly followed = new Map<string, Float64Array | null>();
+  private lastSun: { readonly panelsKw: number; readonly kw: Float64Array } | null = null;
 
   constructor(
     private readonly home: Pick<Home, 'site' | 'facts'>,
@@ -53,21 +55,34 @@ export class World {
     const key = loads.map(energyKey).join(' ');
     const kept = this.loads.get(key);
     if (kept !== undefined) return kept;
-    const made = hourlyLoadKw(loads, this.airC(), this.home.site.place.climate);
+    const { climate } = this.home.site.place;
+    const made = hourlyLoadKw(loads, this.airC(), climate, this.followedKw(loads));
     this.loads.set(key, made);
     return made;
   }
 
-  /** What panels of so many kW give in each hour, kW; without panels or roof one array of zeros for all, not to be written to. */
+  /** Heating and cooling by the hour are slow to work out, and many sets of loads share them. */
+  private followedKw(loads: readonly Load[]): Float64Array | null {
+    const key = followers(loads).map(energyKey).join(' ');
+    const kept = this.followed.get(key);
+    if (kept !== undefined) return kept;
+    const made = followedHoursKw(loads, this.airC(), this.home.site.place.climate);
+    this.followed.set(key, made);
+    return made;
+  }
+
+  /** What panels of so many kW give in each hour, kW; zeros without panels or roof. Not to be written to: others read it too. */
   sunKw(panelsKw: number): Float64Array {
     const perKw = panelsKw > 0 ? this.sunKwhPerKw() : null;
     if (perKw === null) {
       this.dark ??= new Float64Array(this.years * HOURS_PER_YEAR);
       return this.dark;
     }
-    const sunKw = new Float64Array(perKw.length);
-    for (let i = 0; i < sunKw.length; i++) sunKw[i] = perKw[i]! * panelsKw;
-    return sunKw;
+    if (this.lastSun?.panelsKw === panelsKw) return this.lastSun.kw;
+    const kw = new Float64Array(perKw.length);
+    for (let i = 0; i < kw.length; i++) kw[i] = perKw[i]! * panelsKw;
+    this.lastSun = { panelsKw, kw };
+    return kw;
   }
 
   /** Alternating-current kWh of each hour from one kW of panels on the roof; null without a roof. */

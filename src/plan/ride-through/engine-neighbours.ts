@@ -1,6 +1,5 @@
 import type { Home, Season } from '../../home/home';
 import type { World } from '../../home/world';
-import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import { figure } from '../../quantity/figure';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { usableOf } from '../../routes/battery-hours';
@@ -13,6 +12,7 @@ import { batteryStepsKwh, type PowerStep, powerSteps } from '../../tables/generi
 import { namedValue } from '../../tables/named-values';
 import { priceOfExchange } from './price-of-exchange';
 import type { Neighbour } from './ride-through';
+import { MEANS_EVERY_HOURS } from './sampled-starts';
 import { stepsBeside } from './steps-beside';
 import { mustWalkable } from './walkable';
 import { walkedShare } from './walked-odds';
@@ -33,7 +33,7 @@ export function engineNeighbours(
     nameplateKwh: other.nameplateKwh,
     solarKw: 0,
     odds: ableTo
-      ? walkedShare(mustWalkable(home, world, other, season), goal, SAMPLE_EVERY_HOURS).share
+      ? walkedShare(mustWalkable(home, world, other, season), goal, MEANS_EVERY_HOURS).share
       : null,
     costUsd: other.costUsd,
   });
