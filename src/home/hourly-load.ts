@@ -10,8 +10,8 @@ import { weatherLoadKw } from './weather-load';
  *
  *   kW = steady(month, hour) + cold food(hour) x warm room(day) + what follows the hour's temperature (weather-load)
  *
- * `airC` holds 8,760 values a year. `followedKw` is the part that follows the weather, where it was worked out before. Heating and cooling come to the load's own kWh on a hard day, so that hours told and
- * bills hold here too.
+ * `airC` holds 8,760 values a year. Heating and cooling come to the load's own kWh on a hard day, so that hours told
+ * and bills hold here too. `followedKw` is their part, where it was worked out before.
  */
 export function hourlyLoadKw(
   loads: readonly Load[],

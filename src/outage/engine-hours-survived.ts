@@ -16,8 +16,8 @@ export interface EngineHoursInput {
  *
  *   burn(t) = runs(t) (F0 + F1 min(load(t), rated))      hours(s) = min(first hour it cannot, first hour with sum burn > fuel) - s
  *
- * What an hour burns depends neither on the fuel left nor on the time since the start, so two pointers give every
- * start in one pass; it agrees with `walkOutage` of the same system. Throws RangeError for refills or a ragged record.
+ * What an hour burns depends neither on the fuel left nor on the time since the start, so pointers that only move
+ * forward give every start in one pass; it agrees with `walkOutage` of the same system. Throws RangeError for refills or a ragged record.
  */
 export function engineHoursSurvived(input: EngineHoursInput): Float64Array {
   const { loadKw, engine, limitHours } = input;
@@ -29,62 +29,66 @@ export function engineHoursSurvived(input: EngineHoursInput): Float64Array {
   if (count === 0 || count % 24 !== 0) {
     throw new RangeError(`a record must be whole days: ${count} h`);
   }
-  const { burn, toLoad, toFailure } = hoursOf(loadKw, engine, limitHours);
+  const { burn, marks } = hoursOf(loadKw, engine);
   const out = new Float64Array(count);
-  let end = 0;
-  let at = 0; // end, round the ring
-  let burned = 0; // over [start, end)
+  // Hours of each pointer since its start of the ring, and round the ring; each only ever moves forward.
+  let [dry, fails, missed] = [0, 0, 0];
+  let [dryAt, failsAt, missedAt] = [0, 0, 0];
+  let burned = 0; // over [start, dry)
   for (let start = 0; start < count; start++) {
-    if (end < start) [end, at, burned] = [start, start, 0];
-    while (end - start < limitHours && burned + burn[at]! <= engine.fuelAtStart) {
-      burned += burn[at]!;
-      end += 1;
-      at = at + 1 === count ? 0 : at + 1;
+    const limit = start + limitHours;
+    if (dry < start) {
+      dry = start;
+      dryAt = start;
+      burned = 0;
+    }
+    while (dry < limit && burned + burn[dryAt]! <= engine.fuelAtStart) {
+      burned += burn[dryAt]!;
+      dry += 1;
+      dryAt = dryAt + 1 === count ? 0 : dryAt + 1;
+    }
+    if (fails < start) {
+      fails = start;
+      failsAt = start;
+    }
+    while (fails < limit && (marks[failsAt]! & CANNOT) === 0) {
+      fails += 1;
+      failsAt = failsAt + 1 === count ? 0 : failsAt + 1;
     }
     // Fuel that is gone is missed first in the next hour that wants something.
-    const dry = end - start < limitHours ? end - start + toLoad[at]! : limitHours;
-    out[start] = Math.min(limitHours, dry, toFailure[start]!);
-    if (end > start) burned -= burn[start]!;
+    if (missed < dry) {
+      missed = dry;
+      missedAt = dryAt;
+    }
+    while (missed < limit && (marks[missedAt]! & WANTS) === 0) {
+      missed += 1;
+      missedAt = missedAt + 1 === count ? 0 : missedAt + 1;
+    }
+    out[start] = Math.min(fails, missed) - start;
+    if (dry > start) burned -= burn[start]!;
   }
   return out;
 }
 
-interface EngineHours {
-  /** Burned in each hour. */
-  readonly burn: Float64Array;
-  /** Hours from each to the next that wants something, and to the next it cannot carry, itself counted as 0. */
-  readonly toLoad: Float64Array;
-  readonly toFailure: Float64Array;
-}
+/** The hour wants something; the hour wants more than is given. */
+const WANTS = 1;
+const CANNOT = 2;
 
-function hoursOf(
-  loadKw: Float64Array,
-  { ratedKw, fuelLine, runsByHour }: WalkEngine,
-  limitHours: number,
-): EngineHours {
-  const count = loadKw.length;
-  const [burn, toLoad, toFailure] = [0, 1, 2].map(() => new Float64Array(count)) as [
-    Float64Array,
-    Float64Array,
-    Float64Array,
-  ];
+/** What each hour burns, and its marks. */
+function hoursOf(loadKw: Float64Array, { ratedKw, fuelLine, runsByHour }: WalkEngine) {
+  const burn = new Float64Array(loadKw.length);
+  const marks = new Uint8Array(loadKw.length);
   const { noLoadPerHour, perKwh } = fuelLine;
-  let load = Infinity;
-  let failure = Infinity;
-  // Backwards round the ring, from so far past its end as an outage may run.
-  const past = Math.min(limitHours, count);
-  for (const [round, from] of [past - 1, count - 1].entries()) {
-    for (let t = from, hour = from % 24; t >= 0; t--, hour = hour === 0 ? 23 : hour - 1) {
-      const wanted = loadKw[t]!;
-      const given = runsByHour[hour] === 0 ? 0 : Math.min(ratedKw, wanted);
-      load = wanted > NEGLIGIBLE_KWH ? 0 : load + 1;
-      // More than it gives, or wanted while its timetable has it off.
-      failure = wanted - given > NEGLIGIBLE_KWH ? 0 : failure + 1;
-      if (round === 0) continue;
-      burn[t] = runsByHour[hour] === 0 ? 0 : noLoadPerHour + perKwh * given;
-      toLoad[t] = load;
-      toFailure[t] = failure;
+  for (let t = 0, hour = 0; t < burn.length; t++, hour = hour === 23 ? 0 : hour + 1) {
+    const wanted = loadKw[t]!;
+    let given = 0;
+    if (runsByHour[hour] !== 0) {
+      given = Math.min(ratedKw, wanted);
+      burn[t] = noLoadPerHour + perKwh * given;
     }
+    const wants = wanted > NEGLIGIBLE_KWH ? WANTS : 0;
+    // More than it gives, or wanted while its timetable has it off.
+    marks[t] = wanted - given > NEGLIGIBLE_KWH ? wants | CANNOT : wants;
   }
-  return { burn, toLoad, toFailure };
+  return { burn, marks };
 }

@@ -8,6 +8,8 @@ export const MONTH_STARTS: readonly number[] = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10
   (month) => 24 * DAYS.slice(0, month).reduce((sum, days) => sum + days, 0),
 );
 
+export const HOURS_IN_MONTH: readonly number[] = DAYS.map((days) => 24 * days);
+
 /** Month 0..11 of each hour of the year. */
 const MONTHS = Uint8Array.from({ length: HOURS_A_YEAR }, (_, hour) =>
   MONTH_STARTS.findLastIndex((start) => start <= hour),

@@ -11,31 +11,43 @@ export interface RideThroughOdds extends ByMonth {
 
 /**
  * The odds from a full store, for every length at once, from what `hoursSurvived` gives (its limit at
- * least the longest length). Months without a start hour, and records shorter than the outage: `null`.
+ * least the longest length), each a whole number of hours. Months without a start hour, and records shorter than the outage: `null`.
  */
 export function oddsFromFull(
   survivedHours: Float64Array,
   lengths: readonly number[] = OUTAGE_LENGTHS,
 ): RideThroughOdds[] {
-  return lengths.map((hours) => {
-    const starts = survivedHours.length < hours ? 0 : survivedHours.length;
-    return { hours, ...shareByMonth(survivedHours.subarray(0, starts), hours) };
-  });
+  const byHours = countByHours(survivedHours, Math.max(...lengths));
+  return lengths.map((hours) => ({ hours, ...sharesFrom(byHours, survivedHours.length, hours) }));
 }
 
-/** Share of the values that reach `least`, counted in plain loops: this runs for every route and length. */
-function shareByMonth(values: Float64Array, least: number): ByMonth {
-  const yes = new Float64Array(12);
-  const all = new Float64Array(12);
-  forEachMonth(values.length, (month, from, upTo) => {
-    let count = 0;
-    for (let s = from; s < upTo; s++) if (values[s]! >= least) count += 1;
-    yes[month]! += count;
-    all[month]! += upTo - from;
+/** How many start hours of each month (12 rows, January first) survive 0, 1, .. `longest` whole hours, in one pass. */
+function countByHours(survivedHours: Float64Array, longest: number): readonly Float64Array[] {
+  const rows = Array.from({ length: 12 }, () => new Float64Array(longest + 1));
+  forEachMonth(survivedHours.length, (month, from, upTo) => {
+    const row = rows[month]!;
+    for (let s = from; s < upTo; s++) {
+      const hours = survivedHours[s]!;
+      row[hours >= longest ? longest : hours | 0]! += 1;
+    }
   });
-  const months = Array.from(yes, (count, month) => (all[month]! > 0 ? count / all[month]! : null));
-  const total = yes.reduce((sum, count) => sum + count, 0);
-  return { months, all: values.length > 0 ? total / values.length : null };
+  return rows;
+}
+
+function sharesFrom(byHours: readonly Float64Array[], starts: number, least: number): ByMonth {
+  if (starts < least) return { months: byHours.map(() => null), all: null };
+  const yes = byHours.map((row) => sum(row.subarray(least)));
+  const all = byHours.map(sum);
+  return {
+    months: yes.map((count, month) => (all[month]! > 0 ? count / all[month]! : null)),
+    all: starts > 0 ? sum(yes) / starts : null,
+  };
+}
+
+function sum(values: ArrayLike<number>): number {
+  let total = 0;
+  for (let i = 0; i < values.length; i++) total += values[i]!;
+  return total;
 }
 
 export interface OddsFromChargeInput {

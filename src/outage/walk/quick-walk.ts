@@ -43,8 +43,11 @@ function walkBatteryEngine(
     const may = mayCharge === undefined || mayCharge[at] !== 0;
     let deficit = loadKw[at]! - solarKw[at]!;
     if (runsByHour[hourOfDay] !== 0 && fuel > 0) {
-      const room = may ? Math.min(chargeKw, (capKwh - charge + idleKw) / chargeEfficiency) : 0;
-      const output = Math.min(ratedKw, Math.max(0, deficit + room));
+      let room = may ? (capKwh - charge + idleKw) / chargeEfficiency : 0;
+      if (room > chargeKw) room = chargeKw;
+      let output = deficit + room;
+      if (output < 0) output = 0;
+      else if (output > ratedKw) output = ratedKw;
       const burned = noLoadPerHour + perKwh * output;
       const share = burned > fuel ? fuel / burned : 1;
       fuel = share < 1 ? 0 : fuel - burned;
@@ -52,13 +55,21 @@ function walkBatteryEngine(
     }
     let change: number;
     if (deficit <= 0) {
-      const stored = chargeEfficiency * Math.min(-deficit, chargeKw) - idleKw;
-      change = may ? stored : Math.min(stored, 0);
-    } else change = -Math.min(deficit, dischargeKw) / dischargeEfficiency - idleKw;
+      let stored = -deficit;
+      if (stored > chargeKw) stored = chargeKw;
+      change = chargeEfficiency * stored - idleKw;
+      if (!may && change > 0) change = 0;
+    } else {
+      let given = deficit;
+      if (given > dischargeKw) given = dischargeKw;
+      change = -given / dischargeEfficiency - idleKw;
+    }
     const next = charge + change;
-    charge = Math.min(Math.max(next, 0), capKwh);
+    charge = next;
+    if (next < 0) charge = 0;
+    else if (next > capKwh) charge = capKwh;
     const emptyKwh = next < 0 ? -next * dischargeEfficiency : 0;
-    const overKwh = Math.max(0, deficit - dischargeKw);
+    const overKwh = deficit > dischargeKw ? deficit - dischargeKw : 0;
     if (emptyKwh + overKwh > NEGLIGIBLE_KWH) {
       return failed(system, hours, { charge, fuel, hourOfDay, deficit, emptyKwh, overKwh });
     }

@@ -1,6 +1,6 @@
 import { quantileInPlace } from '../../outage/quantile';
 import type { Failure } from '../../outage/walk/failure';
-import { walkOutage } from '../../outage/walk/walk';
+import { quickWalk } from '../../outage/walk/quick-walk';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { LENGTHS } from './lengths';
 import { sampledStarts } from './sampled-starts';
@@ -32,7 +32,7 @@ export function failingOf({ system, record, startKwh, months }: Walkable): Faili
   const after: number[] = [];
   for (const start of starts) {
     const way = { system, record, start, outageHours, startKwh, untilFailure: true };
-    const { failure, hoursServed } = walkOutage(way);
+    const { failure, hoursServed } = quickWalk(way);
     if (failure === null) continue;
     counts.set(failure, (counts.get(failure) ?? 0) + 1);
     after.push(hoursServed);

@@ -1,4 +1,5 @@
 import { monthOfHour } from '../../outage/month-of-hour';
+import { quickWalk } from '../../outage/walk/quick-walk';
 import { type Walked, walkOutage } from '../../outage/walk/walk';
 import { LENGTHS } from './lengths';
 import type { BadCase, BadCaseHour } from './ride-through';
@@ -19,10 +20,11 @@ export interface GoalWalks {
 
 export function goalWalks(way: Walkable, goalHours: number): GoalWalks {
   const { system, record, startKwh, months } = way;
-  const walks = sampledStarts(record.solarKw.length, months).map((start) => ({
-    start,
-    ...walkOutage({ system, record, start, outageHours: goalHours, startKwh }),
-  }));
+  const walks = sampledStarts(record.solarKw.length, months).map((start) => {
+    const outage = { system, record, start, outageHours: goalHours, startKwh };
+    const served = quickWalk({ ...outage, untilFailure: true });
+    return { start, ...(served.failure === null ? served : walkOutage(outage)) };
+  });
   if (walks.length === 0) return { unservedHours: 0, unservedKwh: 0, hardStart: null };
   const mean = (of: (walk: Walked) => number) =>
     walks.reduce((sum, walk) => sum + of(walk), 0) / walks.length;

@@ -1,6 +1,7 @@
 import type { Season } from '../../home/home';
+import { HOURS_IN_MONTH } from '../../outage/month-of-hour';
 import { oddsFromFull } from '../../outage/ride-through-odds';
-import { shareOfSeason } from '../../outage/season-starts';
+import { seasonMonths } from '../../outage/season';
 import { monthsOf } from '../../routes/battery-hours';
 import type { Odds } from './ride-through';
 
@@ -14,11 +15,17 @@ export function passedOdds(
     hours,
     year: all ?? 0,
     months,
-    season: shareOfSeason(
-      monthsOf[season],
-      survivedHours.length,
-      (s) => survivedHours[s]! >= hours,
-    ),
+    season: ofSeason(months, season),
     standardError: null,
   }));
+}
+
+/** A record is whole years, so each month weighs as its hours do. */
+function ofSeason(months: readonly (number | null)[], season: Season): number {
+  let [yes, all] = [0, 0];
+  for (const month of seasonMonths(monthsOf[season])) {
+    yes += (months[month] ?? 0) * HOURS_IN_MONTH[month]!;
+    all += HOURS_IN_MONTH[month]!;
+  }
+  return yes / all;
 }
