@@ -1,13 +1,13 @@
 import { combinedLoss } from '../physics/panel/combined-loss';
 import type { PanelTraits } from '../physics/panel/panel-hours';
 import type { Plane } from '../physics/panel/plane-year';
-import { snowLossShare } from '../physics/panel/snow-loss';
 import { panelRoomKw } from '../physics/roof/panel-room';
 import { type RoofFace, slopeFactor, tiltOfPitch } from '../physics/roof/roof-face';
 import { usableRoof } from '../physics/roof/usable-roof';
 import { panelAssumption, panelLosses } from '../tables/panel-figures';
 import { roofPathways } from '../tables/roof-pathways';
 import type { Facts } from './facts';
+import { usualPanels } from './panel-traits';
 
 /** The roof face that panels would lie on, and how much of it they may cover. */
 export interface Roof {
@@ -82,18 +82,9 @@ function openFt2(areaFt2: number, tiltDeg: number): number {
 export function panelTraits(roof: Roof, monthMeanC: readonly number[]): PanelTraits {
   // Availability counts days the system is broken, which an outage plan tells apart.
   const usual = panelLosses.rows.filter((r) => r.cause !== 'shading' && r.cause !== 'availability');
-  const snow = {
-    noneAboveC: panelAssumption('snowNoneAboveC'),
-    mostBelowC: panelAssumption('snowMostBelowC'),
-    mostLostShare: panelAssumption('snowMostLostShare'),
-  };
-  return {
-    albedo: panelAssumption('albedo'),
-    noctC: panelAssumption('noctC'),
-    powerPerKelvin: panelAssumption('powerPerKelvin'),
+  return usualPanels({
     lossShare: combinedLoss([...usual.map((r) => r.share), roof.shadeShare]),
-    snowLossByMonth: monthMeanC.map((meanC) =>
-      snowLossShare({ meanC, tiltDeg: roof.plane.tiltDeg }, snow),
-    ),
-  };
+    tiltDeg: roof.plane.tiltDeg,
+    monthMeanC,
+  });
 }

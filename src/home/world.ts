@@ -6,7 +6,7 @@ import { hourlyTemperatureC } from '../physics/weather/hourly-temperature';
 import { type Weather, weatherYears } from '../physics/weather/weather-years';
 import { panelAssumption } from '../tables/panel-figures';
 import { persistenceFigures } from '../tables/weather-persistence';
-import type { Home, Load } from './home';
+import type { Home, Load, Site } from './home';
 import { followedHoursKw, followers, hourlyLoadKw } from './hourly-load';
 import { panelTraits, type Roof, roofOf } from './roof';
 
@@ -14,13 +14,23 @@ import { panelTraits, type Roof, roofOf } from './roof';
 export const WEATHER_YEARS = 100;
 export const WEATHER_SEED = 20261125;
 
+/** Years of days at a place, the same for the same seed. */
+export function drawWeather({ place }: Site, years: number, seed = WEATHER_SEED): Weather {
+  return weatherYears({
+    climate: place.climate,
+    persistence: persistenceFigures(),
+    latDeg: place.latDeg,
+    years,
+    seed,
+  });
+}
+
 /**
  * A hundred years of hours at this home: temperature, what the loads draw, what one kW of panels gives.
  * Each series is made on first use and kept. Hours count from 1 January, 8,760 a year, local standard time.
  */
 export class World {
   readonly roof: Roof | null;
-  private readonly weather: Weather;
   private air: Float32Array | null = null;
   private sun: Float32Array | null = null;
   private dark: Float64Array | null = null;
@@ -32,16 +42,10 @@ export class World {
     private readonly home: Pick<Home, 'site' | 'facts'>,
     readonly years = WEATHER_YEARS,
     readonly seed = WEATHER_SEED,
+    /** The weather of that place, years and seed where it was drawn before: it does not depend on the roof. */
+    private readonly weather = drawWeather(home.site, years, seed),
   ) {
-    const { place } = home.site;
     this.roof = roofOf(home.facts);
-    this.weather = weatherYears({
-      climate: place.climate,
-      persistence: persistenceFigures(),
-      latDeg: place.latDeg,
-      years,
-      seed,
-    });
   }
 
   /** Outdoor temperature, C. */

@@ -1,8 +1,9 @@
 import type { Facts } from '../home/facts';
 import type { Load, Site } from '../home/home';
-import { World } from '../home/world';
+import { drawWeather, WEATHER_SEED, World } from '../home/world';
 import { hoursSurvived } from '../outage/hours-survived';
 import { quantileInPlace } from '../outage/quantile';
+import type { Weather } from '../physics/weather/weather-years';
 import { formatQuantity } from '../quantity/format-quantity';
 import { LIMIT_HOURS, netOf } from '../routes/battery-hours';
 
@@ -16,16 +17,18 @@ const JANUARY_HOURS = 31 * 24;
 
 /**
  * "In a dark January week a 10 kWh battery would last about 22 h": the time that one in ten outages starting in
- * January falls short of, from a few drawn years. Weather is drawn once for each place and roof.
+ * January falls short of, from a few drawn years. Weather is drawn once for each place, its sun once for each roof.
  */
 export function januaryWeek(): (facts: Facts, site: Site, must: readonly Load[]) => string | null {
+  const weathers = new Map<string, Weather>();
   const worlds = new Map<string, World>();
   return (facts, site, must) => {
     if (must.length === 0) return null;
-    const key = ['home-zip', 'home-elevation', 'roof-face', 'roof-shade', 'roof-area']
-      .map((id) => String(facts.value(id)))
-      .join(' ');
-    const world = worlds.get(key) ?? new World({ facts, site }, YEARS);
+    const placeKey = keyOf(facts, ['home-zip', 'home-elevation']);
+    const weather = weathers.get(placeKey) ?? drawWeather(site, YEARS);
+    weathers.set(placeKey, weather);
+    const key = `${placeKey} ${keyOf(facts, ['roof-face', 'roof-shade', 'roof-area'])}`;
+    const world = worlds.get(key) ?? new World({ facts, site }, YEARS, WEATHER_SEED, weather);
     worlds.set(key, world);
     const room = world.roof?.roomKw ?? 0;
     const solarKw = room >= 1 ? Math.min(MOST_SOLAR_KW, Math.floor(room)) : 0;
@@ -44,4 +47,8 @@ export function januaryWeek(): (facts: Facts, site: Site, must: readonly Load[])
         : `about ${formatQuantity(Math.round(lasts), 'h')}`;
     return `In a dark January week a ${BATTERY.nameplateKwh} kWh battery${sun} would last ${said}.`;
   };
+}
+
+function keyOf(facts: Facts, questions: readonly string[]): string {
+  return questions.map((id) => String(facts.value(id))).join(' ');
 }

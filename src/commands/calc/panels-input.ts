@@ -1,8 +1,8 @@
+import { usualPanels } from '../../home/panel-traits';
 import { combinedLoss } from '../../physics/panel/combined-loss';
 import type { PanelTraits } from '../../physics/panel/panel-hours';
-import { snowLossShare } from '../../physics/panel/snow-loss';
 import type { Climate } from '../../tables/climate';
-import { panelAssumption, panelLosses } from '../../tables/panel-figures';
+import { panelLosses } from '../../tables/panel-figures';
 import type { Input } from './calculation';
 import { percentInput } from './percent-input';
 import type { Values } from './values';
@@ -49,19 +49,9 @@ export const panelInputs: readonly Input[] = [
 
 /** What lies between the sun and the inverter, by those inputs. */
 export function panelsIn(values: Values, climate: Climate): PanelTraits {
-  const tiltDeg = values.number('tilt');
-  const snow = {
-    noneAboveC: panelAssumption('snowNoneAboveC'),
-    mostBelowC: panelAssumption('snowMostBelowC'),
-    mostLostShare: panelAssumption('snowMostLostShare'),
-  };
-  return {
-    albedo: panelAssumption('albedo'),
-    noctC: panelAssumption('noctC'),
-    powerPerKelvin: panelAssumption('powerPerKelvin'),
+  return usualPanels({
     lossShare: values.number('losses') / 100,
-    ...(values.word('snow') === 'yes' && {
-      snowLossByMonth: climate.meanC.map((meanC) => snowLossShare({ meanC, tiltDeg }, snow)),
-    }),
-  };
+    tiltDeg: values.number('tilt'),
+    monthMeanC: values.word('snow') === 'yes' ? climate.meanC : null,
+  });
 }
