@@ -31,10 +31,12 @@ export const fixedBatteryKinds: readonly RouteKind[] = [
   'battery-engine',
 ];
 
-/** Kinds that are wired to the house and so need a permit and a licensed electrician. */
+/** Kinds that are wired to the house and so need a permit and a licensed electrician. A vehicle is planned on cords alone. */
 export const wiredKinds: readonly RouteKind[] = [
   'engine-inlet',
   'standby-engine',
   ...fixedBatteryKinds,
-  'vehicle',
 ];
+
+/** Kinds that take over by themselves, with every connected motor at once. */
+export const automaticKinds: readonly RouteKind[] = ['standby-engine', ...fixedBatteryKinds];

@@ -54,8 +54,8 @@ export const wiringPairs = [
     { 'cool-main': 'central', 'cool-kind': 'single-speed' },
     { twin: { 'cool-main': 'central', 'cool-kind': 'variable' }, kinds: ['battery-whole'] },
   ),
-  pair('all-start-at-once', well, { kinds: ['standby-engine'] }),
-  byRoute('auto-transfer-capacity', ['battery-whole']),
+  pair('all-start-at-once', well, { kinds: ['battery-circuits'] }),
+  byRoute('auto-transfer-capacity', ['battery-solar']),
   byRoute('largest-load', ['battery-circuits']),
   pair('furnace-flame', { 'heat-main': 'gas-furnace' }, inlet),
   pair(

@@ -1,4 +1,5 @@
 import type { Home, Load } from '../../home/home';
+import { automaticKinds } from '../../home/route-kind';
 import { largestStart, type StartingLoad } from '../../physics/largest-start';
 import { type StartCure, startCures } from '../../physics/start-cures';
 import { type StartOrder, startOrder } from '../../physics/start-order';
@@ -32,14 +33,6 @@ const MOST_DIP_PERCENT = 30;
 /** Start of a motor behind a soft starter, times its running VA: the careful end of 1.5 to 2.5. Common practice, no source. */
 const SOFT_START_MULTIPLE = 2.5;
 const compressors = ['central-ac', 'second-ac', 'heat-pump'];
-/** How a source takes over without anybody. */
-const automaticKinds: readonly Route['kind'][] = [
-  'standby-engine',
-  'battery-circuits',
-  'battery-whole',
-  'battery-solar',
-  'battery-engine',
-];
 
 /**
  * What starting asks of each route that gives power. An inverter is held to the high end of each start.

@@ -4,10 +4,3 @@ import { type RouteKind, routeKinds } from '../../home/route-kind';
 export const sourceKinds: readonly RouteKind[] = routeKinds.filter(
   (kind) => kind !== 'preparation',
 );
-
-/** Routes that take over by themselves, with every connected motor at once. */
-export const automaticKinds: readonly RouteKind[] = [
-  'standby-engine',
-  'battery-whole',
-  'battery-engine',
-];

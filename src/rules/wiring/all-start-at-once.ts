@@ -1,7 +1,7 @@
+import { automaticKinds } from '../../home/route-kind';
 import type { Rule } from '../rule';
 import { both } from '../when/both';
 import { routeIn } from '../when/route-in';
-import { automaticKinds } from '../when/route-list';
 import { selfStartingPump } from '../when/self-starting-pump';
 
 /** After an automatic transfer every motor that starts by itself tries within seconds. */

@@ -1,6 +1,6 @@
+import { automaticKinds } from '../../home/route-kind';
 import type { Rule } from '../rule';
 import { routeIn } from '../when/route-in';
-import { automaticKinds } from '../when/route-list';
 
 /** A source that takes over by itself carries everything, or something sheds load. */
 export const autoTransferCapacity: Rule = {
