@@ -33,6 +33,21 @@ export const livingPairs = [
     { 'heat-main': 'gas-furnace', 'must-run': ['lights'] },
     { twin: { 'heat-main': 'gas-furnace', 'must-run': ['heat', 'lights'] } },
   ),
+  pair(
+    'heat-off',
+    { 'home-kind': 'apartment', 'heat-main': 'building' },
+    { twin: { 'heat-main': 'wood' }, ...cold },
+  ),
+  pair(
+    'heat-off',
+    { 'heat-main': 'heat-pump', 'must-run': ['lights'] },
+    { twin: { 'heat-main': 'heat-pump', 'must-run': ['heat', 'lights'] }, ...cold },
+  ),
+  pair(
+    'heat-off',
+    { 'heat-main': 'baseboard', 'heat-second': 'none' },
+    { twin: { 'heat-main': 'baseboard', 'heat-second': 'wood-stove' }, ...cold },
+  ),
   pair('sump-own-battery', { sump: 'one' }, { twin: { sump: 'one-with-battery' } }),
   pair('septic-restart', { waste: 'septic-pump' }, { twin: { waste: 'septic-gravity' } }),
   pair('freeze-drain', { 'freeze-risk': ['crawl-pipes'] }, cold),

@@ -9,6 +9,7 @@ import { freezeCallFitter } from './freeze-call-fitter';
 import { freezeDrain } from './freeze-drain';
 import { gasStoveMatch } from './gas-stove-match';
 import { heatNeedsPower } from './heat-needs-power';
+import { heatOff } from './heat-off';
 import { heatRoom } from './heat-room';
 import { homePhoneDies } from './home-phone-dies';
 import { internetDies } from './internet-dies';
@@ -40,6 +41,7 @@ export const livingRules: readonly Rule[] = [
   woodFire,
   candlesHeaters,
   heatNeedsPower,
+  heatOff,
   sumpOwnBattery,
   septicRestart,
   freezeDrain,
