@@ -21,12 +21,15 @@ export function compileQuestions(from: string, to: string): void {
     }),
   );
   refuseStrays(from, order.topics);
-  for (const id of order.short) {
-    if (!seen.includes(id)) throw new Error(`order.yaml: short names ${id}, which is no question`);
+  for (const list of ['short', 'tariff'] as const) {
+    for (const id of order[list]) {
+      if (!seen.includes(id))
+        throw new Error(`order.yaml: ${list} names ${id}, which is no question`);
+    }
   }
   const topics = order.topics.map(({ id, title }) => ({ id, title }));
   mkdirSync(to, { recursive: true });
-  const text = JSON.stringify({ topics, questions, short: order.short });
+  const text = JSON.stringify({ topics, questions, short: order.short, tariff: order.tariff });
   writeFileSync(join(to, 'questions.js'), `export default JSON.parse(${JSON.stringify(text)});\n`);
   writeFileSync(
     join(to, 'questions.d.ts'),

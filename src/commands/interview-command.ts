@@ -5,6 +5,7 @@ import type { Tariff } from '../bill/tariff';
 import type { Later } from '../faces/door';
 import type { Answers } from '../interview/answers';
 import { begin } from '../interview/begin';
+import { besideTariff } from '../interview/beside-tariff';
 import type { Context, State } from '../interview/state';
 import type { Unfinished } from '../interview/unfinished';
 import { homeFileName, nameOfFile } from '../store/home-file';
@@ -84,7 +85,7 @@ async function takeUp(sitting: Sitting, path: string): Promise<string | null> {
 function contextOf(sitting: Sitting): Context {
   const taken = (name: string) => existsSync(homeFileName(name)) && !isGiven(sitting, name);
   return {
-    interview,
+    interview: besideTariff(interview, sitting.tariff !== null),
     short: sitting.args.short,
     nameProblem: (name) => {
       const { given } = sitting;

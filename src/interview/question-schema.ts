@@ -98,4 +98,5 @@ export const orderFileSchema = z.strictObject({
     )
     .min(1),
   short: z.array(z.string()).min(1),
+  tariff: z.array(z.string()).min(1),
 });

@@ -77,4 +77,6 @@ export interface Interview {
   readonly questions: readonly Question[];
   /** Ids asked in a short consult. */
   readonly short: readonly string[];
+  /** Ids of what a tariff file tells; never a condition of a question outside the list. */
+  readonly tariff: readonly string[];
 }

@@ -3,6 +3,7 @@ import { widthsOf } from '../home/build-home';
 import type { Home } from '../home/home';
 import { WEATHER_SEED, WEATHER_YEARS, World } from '../home/world';
 import type { Answers } from '../interview/answers';
+import { besideTariff } from '../interview/beside-tariff';
 import type { Interview } from '../interview/question';
 import { type Advice, advise } from '../routes/advise';
 import { allRoutes } from '../routes/all-routes';
@@ -34,12 +35,13 @@ import { worthFindingOut } from './worth-finding-out';
  * @param ownTariff the household's own tariff, which goes before its answers about prices
  */
 export function makePlan(
-  interview: Interview,
+  whole: Interview,
   answers: Answers,
   asOf: string,
   years = WEATHER_YEARS,
   ownTariff: Tariff | null = null,
 ): Plan {
+  const interview = besideTariff(whole, ownTariff !== null);
   const home = homeFromAnswers(interview, answers, asOf);
   const widths = widthsOf(interview);
   const world = new World(home, years);

@@ -8,6 +8,7 @@ import { allLoads } from '../home/loads/all-loads';
 import { siteOf } from '../home/site';
 import type { Answers } from '../interview/answers';
 import { NOT_SURE } from '../interview/answers';
+import { besideTariff } from '../interview/beside-tariff';
 import type { Interview } from '../interview/question';
 import { resolve } from '../interview/resolve';
 import { answersToSettle } from './answers-to-settle';
@@ -19,9 +20,10 @@ import { januaryWeek } from './january-week';
  * given, or given as "not sure", count. The climate is looked up once for each ZIP code.
  */
 export function weigher(
-  interview: Interview,
+  whole: Interview,
   ownTariff: Tariff | null = null,
 ): (answers: Answers) => Draft {
+  const interview = besideTariff(whole, ownTariff !== null);
   const widths = widthsOf(interview);
   const sites = new Map<string, Site>();
   const dark = januaryWeek();

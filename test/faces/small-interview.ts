@@ -11,6 +11,7 @@ export const smallInterview: Interview = {
     { id: 'goal', title: 'What you want to ride out' },
   ],
   short: ['now-danger', 'home-name', 'goal-hours'],
+  tariff: [],
   questions: [
     {
       ...common,
