@@ -16,6 +16,8 @@ export interface FuelToStore {
   readonly moreGallons: number;
   /** With it the likely burn reaches the goal. */
   readonly reachesGoal: boolean;
+  /** Hours with it at the likely burn; null where nobody can say before a dealer or fire department did. */
+  readonly thenHours: number | null;
 }
 
 /** What is missing between the fuel kept now and the goal, for the route advised; null when nothing is. */
@@ -34,15 +36,21 @@ export function fuelToStore(home: Home, advice: Advice): FuelToStore | null {
   const within = Math.max(0, Math.ceil(Math.min(wholeGal, limitGal) - keptGal));
   if (wholeGal <= limitGal) {
     const says = `Store ${count(within)}: ${need}, and ${kept(keptGal)}. ${limit}.`;
-    return { says, who: 'household', moreGallons: within, reachesGoal: true };
+    const thenHours = home.goalHours.value;
+    return { says, who: 'household', moreGallons: within, reachesGoal: true, thenHours };
   }
   const store = within > 0 ? `Store ${count(within)} and no more` : 'Store no more';
-  const lasts = formatQuantity(
-    Math.round((24 * Math.max(keptGal, limitGal)) / fuel.perDay.value),
-    'h',
-  );
+  const thenHours = Math.round((24 * Math.max(keptGal, limitGal)) / fuel.perDay.value);
+  const lasts = formatQuantity(thenHours, 'h');
   const says = `${store}: ${need}, but ${limit}; that lasts about ${lasts}. For the rest: ${otherWays(advice)}.`;
-  return { says, who: 'building or fire department', moreGallons: within, reachesGoal: false };
+  const who = 'building or fire department';
+  return {
+    says,
+    who,
+    moreGallons: within,
+    reachesGoal: false,
+    thenHours: within > 0 ? thenHours : null,
+  };
 }
 
 const count = (gallons: number) => `${gallons} more ${gallons === 1 ? 'gallon' : 'gallons'}`;
@@ -67,6 +75,7 @@ function propane(home: Home, fuel: FuelUse): FuelToStore | null {
       who: 'gas fitter',
       moreGallons,
       reachesGoal: false,
+      thenHours: null,
     };
   }
   const cylinders = Math.ceil(needGal / namedValue(fuelStorage, 'propane-cylinder-gal').value);
@@ -75,5 +84,6 @@ function propane(home: Home, fuel: FuelUse): FuelToStore | null {
     who: 'building or fire department',
     moreGallons,
     reachesGoal: false,
+    thenHours: null,
   };
 }

@@ -1,5 +1,6 @@
 import type { Home } from '../home/home';
 import { budgetUsd } from './costs';
+import { gasolineLimitGal } from './gasoline-limit';
 import type { Route } from './route';
 
 export interface Advice {
@@ -31,7 +32,7 @@ export function advise(home: Home, routes: readonly Route[]): Advice {
   const route = wholeAffordable ?? nearest ?? ready;
   return {
     route,
-    because: `${because(route, wholeAffordable !== undefined, budget)}${atLowEnd(route, budget)}`,
+    because: `${because(home, route, { whole: wholeAffordable !== undefined, budget })}${atLowEnd(route, budget)}`,
     beside: able
       .filter((r) => r !== route && share(home, r) > 0)
       .sort((a, b) => share(home, b) - share(home, a) || byCost(a, b))
@@ -45,14 +46,26 @@ export function doesWholeJob(route: Route): boolean {
   return route.lasting.reachesGoal && route.leavesOut.every((load) => !load.must);
 }
 
-/** How much of the job a route does, 0 to 1: share of the must-run loads carried x share of the hours. */
+/**
+ * How much of the job a route does, 0 to 1: share of the must-run loads carried x share of the hours, with the gasoline
+ * that may be stored for it counted as stored.
+ */
 export function share(home: Home, route: Route): number {
   const missed = new Set(route.leavesOut.filter((load) => load.must).map((load) => load.name)).size;
   const all = home.loads.filter((load) => load.rank === 'must').length;
   const carried = all === 0 ? 1 : Math.max(0, 1 - missed / all);
   const hours = route.lasting.hours;
-  const lasts = hours === null ? 1 : Math.min(1, hours.value / home.goalHours.value);
+  const lasts =
+    hours === null
+      ? 1
+      : Math.min(1, Math.max(hours.value, hoursOnStored(home, route)) / home.goalHours.value);
   return carried * lasts;
+}
+
+/** Hours on as much gasoline as may usually be kept; 0 for a route that burns none. Cans cost little beside a route. */
+function hoursOnStored(home: Home, { fuel }: Route): number {
+  if (fuel === null || fuel.atHand === null || fuel.fuel === 'propane') return 0;
+  return (24 * gasolineLimitGal(home)) / Math.max(fuel.perDay.value, 0.01);
 }
 
 function atLowEnd(route: Route, budget: number): string {
@@ -63,7 +76,11 @@ function byCost(a: Route, b: Route): number {
   return a.costUsd.value - b.costUsd.value;
 }
 
-function because(route: Route, whole: boolean, budget: number): string {
+function because(
+  home: Home,
+  route: Route,
+  { whole, budget }: { whole: boolean; budget: number },
+): string {
   const usd = `$${budget.toLocaleString('en-US')}`;
   if (route.kind === 'preparation') {
     return `No route that gives power fits a budget of ${usd} here. Getting ready costs little and is worth doing first.`;
@@ -71,5 +88,8 @@ function because(route: Route, whole: boolean, budget: number): string {
   if (whole) {
     return `Of the routes that carry all that must keep running for the time you asked, it costs least, and it fits your ${usd}.`;
   }
-  return `No route within your ${usd} does the whole job. This one comes nearest: it carries the most of what must run for the most of the time.`;
+  const hours = route.lasting.hours?.value ?? Infinity;
+  const stored = hours < home.goalHours.value && hoursOnStored(home, route) > hours;
+  const fuel = stored ? ', with as much fuel as may be stored' : '';
+  return `No route within your ${usd} does the whole job. This one comes nearest: it carries the most of what must run for the most of the time${fuel}.`;
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { fuelToStore } from '../../src/plan/fuel-to-store';
 import { planMarkdown } from '../../src/plan/to-markdown';
+import { formatQuantity } from '../../src/quantity/format-quantity';
 import { fuelStorage } from '../../src/tables/fuel-storage';
 import { namedValue } from '../../src/tables/named-values';
 import { planOf } from '../households/read-household';
@@ -51,6 +52,25 @@ describe('fuel for the goal', () => {
     expect(piped.advice.route.kind).toBe('standby-engine');
     expect(piped.fuelToStore).toBeNull();
     expect(planOf('tower-six').fuelToStore).toBeNull();
+  });
+
+  test('fuel that may be stored counts where routes are weighed, and the front page says how long it lasts', () => {
+    const plan = planOf('ridge-road', { 'gas-supply': 'none', 'gasoline-gallons': 5 });
+    const { route, because } = plan.advice;
+    const hours = (24 * limit('gasoline-total-gal')) / route.fuel!.perDay.value;
+    expect(route.kind).toBe('engine-cords');
+    expect(because).toContain('with as much fuel as may be stored');
+    expect(hours).toBeGreaterThan(2 * route.lasting.hours!.value);
+    expect(plan.fuelToStore!.thenHours).toBe(Math.round(hours));
+    const stored = formatQuantity(Math.round(hours), 'h');
+    expect(planMarkdown(plan)).toContain(`With the fuel still to be stored: about ${stored}.`);
+    // A battery that carries more of the loads for less of the time would win on the fuel at hand alone.
+    const battery = plan.routes.find((one) => one.kind === 'battery-circuits')!;
+    const share = (kind: typeof route, lasts: number) =>
+      (kind.carries.length / plan.mustRun.length) * Math.min(1, lasts / plan.home.goalHours.value);
+    const onHand = share(route, route.lasting.hours!.value);
+    expect(share(battery, battery.lasting.hours!.value)).toBeGreaterThan(onHand);
+    expect(share(route, hours)).toBeGreaterThan(share(battery, battery.lasting.hours!.value));
   });
 
   test('a propane tank too small for the goal is said in gallons', () => {

@@ -56,15 +56,21 @@ function buy({ advice: { route }, addOns }: Plan): string {
   return `What to buy: ${inSentence(route.title)}, ${sayFigure(route.costUsd)}${installed}: ${made}.${also}`;
 }
 
-function lasts({ advice: { route }, home }: Plan): string {
+function lasts({ advice: { route }, home, fuelToStore }: Plan): string {
   const { hours, reachesGoal, says } = route.lasting;
   const goal = formatQuantity(home.goalHours.value, 'h');
   const asked = reachesGoal
     ? `You asked for ${goal}.`
     : `It does not reach the ${goal} you asked for.`;
   if (hours === null || route.carries.length === 0) return `How long: ${says}`;
-  const [likely, bad] = [hours.value, hours.low].map((h) => formatQuantity(Math.round(h), 'h'));
-  return `How long: about ${likely}; in a bad case ${bad}. ${asked}`;
+  const likely = formatQuantity(Math.round(hours.value), 'h');
+  const bad = hours.low < 0.5 ? 'none at all' : formatQuantity(Math.round(hours.low), 'h');
+  const then = fuelToStore?.thenHours ?? null;
+  const more =
+    then === null || then <= hours.value
+      ? ''
+      : ` With the fuel still to be stored: about ${formatQuantity(Math.round(then), 'h')}.`;
+  return `How long: about ${likely}; in a bad case ${bad}. ${asked}${more}`;
 }
 
 function notCarried({ advice: { route }, willNotDo }: Plan): string {
