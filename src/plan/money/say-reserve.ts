@@ -6,8 +6,11 @@ import { usd } from './say-dollars';
 export function sayReserve({ reserve, reserveOf, routes }: PlanMoney): string[] {
   const route = routes.find((one) => one.kind === reserveOf);
   if (reserve.length === 0 || route === undefined) return [];
+  const most = Math.max(...reserve.map((r) => Math.round(r.savings)));
+  // From the dollars shown, so that the two columns come to one sum on every line.
+  const givenUp = (savings: number) => most - Math.round(savings);
   const row = (r: PlanMoney['reserve'][number]) =>
-    `| ${Math.round(100 * r.share)} %${r.chosen ? ' (kept in this plan)' : ''} | ${formatQuantity(r.keptKwh, 'kWh')} | ${inHundred(r.odds)} | ${usd(r.savings)} | ${usd(r.cost)} |`;
+    `| ${Math.round(100 * r.share)} %${r.chosen ? ' (kept in this plan)' : ''} | ${formatQuantity(r.keptKwh, 'kWh')} | ${inHundred(r.odds)} | ${usd(r.savings)} | ${usd(givenUp(r.savings))} |`;
   return [
     `What keeping charge for outages costs (${route.title.toLowerCase()}): a battery can work for the bill or wait for an outage. What is kept for outages is never used for the bill.`,
     [
