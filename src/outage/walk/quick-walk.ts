@@ -17,10 +17,23 @@ export function quickWalk(input: WalkInput): Walked {
   return walkBatteryEngine(input, battery, engine);
 }
 
-function walkBatteryEngine(
+/** The same walk begun or ended otherwise. */
+export interface Otherwise {
+  /** Fuel when it begins. */
+  readonly fuel?: number;
+  /** End it, too, after the first hour from this one on that leaves the battery full; 0 is the first hour. */
+  readonly untilFullFrom?: number;
+}
+
+/** Rounding of a battery filled to the brim, kWh. */
+export const FULL_WITHIN_KWH = 1e-10;
+
+/** The loop itself. Of the system only battery and engine count, of the loads only the first class. */
+export function walkBatteryEngine(
   { system, record, start, outageHours, startKwh }: WalkInput,
   battery: WalkBattery,
   engine: WalkEngine,
+  { fuel: fuelAtStart = engine.fuelAtStart, untilFullFrom = Infinity }: Otherwise = {},
 ): Walked {
   const loadKw = record.loadsKw[0]!;
   const { solarKw, mayCharge } = record;
@@ -30,7 +43,8 @@ function walkBatteryEngine(
   const { noLoadPerHour, perKwh } = engine.fuelLine;
   const count = solarKw.length;
   let charge = Math.min(startKwh, capKwh);
-  let fuel = engine.fuelAtStart;
+  const fullKwh = capKwh - FULL_WITHIN_KWH;
+  let fuel = fuelAtStart;
   let refillAt = refillEveryHours;
   let at = start;
   let hourOfDay = start % 24;
@@ -73,18 +87,16 @@ function walkBatteryEngine(
     if (emptyKwh + overKwh > NEGLIGIBLE_KWH) {
       return failed(system, hours, { charge, fuel, hourOfDay, deficit, emptyKwh, overKwh });
     }
+    if (hours >= untilFullFrom && charge >= fullKwh) return served(hours + 1, charge, fuel);
     at += 1;
     hourOfDay = hourOfDay === 23 ? 0 : hourOfDay + 1;
   }
-  const left = { chargeKwh: charge, fuel, vehicleKwh: 0 };
-  return {
-    hoursServed: outageHours,
-    failure: null,
-    unservedHours: 0,
-    unservedKwh: 0,
-    shedKwh: 0,
-    left,
-  };
+  return served(outageHours, charge, fuel);
+}
+
+function served(hoursServed: number, chargeKwh: number, fuel: number): Walked {
+  const left = { chargeKwh, fuel, vehicleKwh: 0 };
+  return { hoursServed, failure: null, unservedHours: 0, unservedKwh: 0, shedKwh: 0, left };
 }
 
 interface FailedHour {

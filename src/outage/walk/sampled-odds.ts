@@ -1,10 +1,10 @@
 import { HOURS_A_YEAR, monthOfHour } from '../month-of-hour';
 import { OUTAGE_LENGTHS } from '../ride-through-odds';
 import type { Failure } from './failure';
+import { manyWalks } from './many-walks';
 import { MonthTally, type ShareWithError } from './month-tally';
-import { quickWalk } from './quick-walk';
 import { requireRecord, type WalkRecord, type WalkSystem } from './system';
-import type { Walked } from './walk';
+import { type Walked, walkChecked } from './walk';
 
 /** Start hours this far apart come upon every hour of the day and every season: 37 shares no factor with 24. */
 export const SAMPLE_EVERY_HOURS = 37;
@@ -50,11 +50,13 @@ export function sampleOutages(input: SampleInput): SampledOdds[] {
   const longest = Math.max(...lengths);
   const starts: number[] = [];
   const walks: Walked[] = [];
+  const walk = manyWalks(system, record);
   const season = input.seasonMonths ?? ALL_MONTHS;
   for (let start = 0; start < count; start += every) {
     if (input.onlySeason && !season.includes(monthOfHour(start % HOURS_A_YEAR))) continue;
     starts.push(start);
-    walks.push(quickWalk({ system, record, start, outageHours: longest, startKwh, untilFailure }));
+    const outage = { start, outageHours: longest, startKwh };
+    walks.push(untilFailure ? walk(outage) : walkChecked({ system, record, ...outage }));
   }
   return lengths.map((hours) =>
     oddsFor(hours, hours === longest && !untilFailure, count, starts, walks, season),

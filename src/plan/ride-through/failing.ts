@@ -1,6 +1,6 @@
 import { quantileInPlace } from '../../outage/quantile';
 import type { Failure } from '../../outage/walk/failure';
-import { quickWalk } from '../../outage/walk/quick-walk';
+import { manyWalks } from '../../outage/walk/many-walks';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { LENGTHS } from './lengths';
 import { sampledStarts } from './sampled-starts';
@@ -30,9 +30,9 @@ export function failingOf({ system, record, startKwh, months }: Walkable): Faili
   const starts = sampledStarts(record.solarKw.length, months);
   const counts = new Map<Failure, number>();
   const after: number[] = [];
+  const walk = manyWalks(system, record);
   for (const start of starts) {
-    const way = { system, record, start, outageHours, startKwh, untilFailure: true };
-    const { failure, hoursServed } = quickWalk(way);
+    const { failure, hoursServed } = walk({ start, outageHours, startKwh });
     if (failure === null) continue;
     counts.set(failure, (counts.get(failure) ?? 0) + 1);
     after.push(hoursServed);

@@ -1,5 +1,5 @@
 import { monthOfHour } from '../../outage/month-of-hour';
-import { quickWalk } from '../../outage/walk/quick-walk';
+import { manyWalks } from '../../outage/walk/many-walks';
 import { type Walked, walkOutage } from '../../outage/walk/walk';
 import { LENGTHS } from './lengths';
 import type { BadCase, BadCaseHour } from './ride-through';
@@ -20,10 +20,14 @@ export interface GoalWalks {
 
 export function goalWalks(way: Walkable, goalHours: number): GoalWalks {
   const { system, record, startKwh, months } = way;
+  const walk = manyWalks(system, record);
   const walks = sampledStarts(record.solarKw.length, months).map((start) => {
-    const outage = { system, record, start, outageHours: goalHours, startKwh };
-    const served = quickWalk({ ...outage, untilFailure: true });
-    return { start, ...(served.failure === null ? served : walkOutage(outage)) };
+    const outage = { start, outageHours: goalHours, startKwh };
+    const served = walk(outage);
+    return {
+      start,
+      ...(served.failure === null ? served : walkOutage({ system, record, ...outage })),
+    };
   });
   if (walks.length === 0) return { unservedHours: 0, unservedKwh: 0, hardStart: null };
   const mean = (of: (walk: Walked) => number) =>

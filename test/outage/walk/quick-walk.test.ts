@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
+import { manyWalks } from '../../../src/outage/walk/many-walks';
 import { quickWalk } from '../../../src/outage/walk/quick-walk';
 import type { WalkSystem } from '../../../src/outage/walk/system';
 import { walkOutage } from '../../../src/outage/walk/walk';
@@ -44,4 +45,44 @@ it('a quick walk ends in the same hour, for the same reason and with the same st
     { seed: 20261125, numRuns: 60 },
   );
   expect(reasons).toEqual(new Set([null, 'battery-empty', 'fuel-gone', 'power-limit']));
+});
+
+it('many walks that leap from full to full end as each walk does by itself', () => {
+  const reasons = new Set<string | null>();
+  let partly = 0;
+  fc.assert(
+    fc.property(size, ({ seed, capKwh, dischargeKw, hours, sunKw, cold, ...own }) => {
+      const made = madeUpRecord(20, seed, sunKw, 0.6);
+      const mayCharge = Uint8Array.from(made.solarKw, (_, t) => (t % 240 < 200 ? 1 : 0));
+      const system: WalkSystem = {
+        battery: { capKwh, limits: { ...limits, dischargeKw } },
+        engine: { ...engine, ...own, refill: 5, tankSize: 30, runsByHour: between(6, 6 + hours) },
+        vehicle: null,
+        ladder: [],
+      };
+      const record = {
+        loadsKw: [made.loadsKw[0]!],
+        solarKw: made.solarKw,
+        ...(cold && { mayCharge }),
+      };
+      const walk = manyWalks(system, record);
+      for (const startKwh of [capKwh, capKwh / 2]) {
+        for (let start = 0; start < 480; start += 7) {
+          const outage = { start, outageHours: 200, startKwh };
+          const walked = walkOutage({ system, record, ...outage, untilFailure: true });
+          const { left, ...leapt } = walk(outage);
+          const { left: leftThere, unservedKwh, ...there } = walked;
+          expect(leapt).toMatchObject(there);
+          expect(leapt.unservedKwh).toBeCloseTo(unservedKwh, 8);
+          expect(left.chargeKwh).toBeCloseTo(leftThere.chargeKwh, 8);
+          expect(left.fuel).toBeCloseTo(leftThere.fuel, 8);
+          reasons.add(walked.failure);
+          if (walked.hoursServed > 24 && walked.hoursServed < 200) partly += 1;
+        }
+      }
+    }),
+    { seed: 20261125, numRuns: 60 },
+  );
+  expect(reasons).toEqual(new Set([null, 'battery-empty', 'fuel-gone', 'power-limit']));
+  expect(partly).toBeGreaterThan(300);
 });
