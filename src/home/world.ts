@@ -54,13 +54,15 @@ export class World {
     return this.air;
   }
 
-  /** What these loads draw, kW, heating and cooling by the hour's temperature. */
-  loadKw(loads: readonly Load[]): Float64Array {
-    const key = loads.map(energyKey).join(' ');
+  /** What these loads draw, kW, heating and cooling by the hour's temperature; of the first so many years where fewer are wanted. */
+  loadKw(loads: readonly Load[], years = this.years): Float64Array {
+    const key = `${years} ${loads.map(energyKey).join(' ')}`;
     const kept = this.loads.get(key);
     if (kept !== undefined) return kept;
     const { climate } = this.home.site.place;
-    const made = hourlyLoadKw(loads, this.airC(), climate, this.followedKw(loads));
+    const hours = HOURS_PER_YEAR * Math.min(years, this.years);
+    const followed = this.followedKw(loads)?.subarray(0, hours) ?? null;
+    const made = hourlyLoadKw(loads, this.airC().subarray(0, hours), climate, followed);
     this.loads.set(key, made);
     return made;
   }

@@ -1,5 +1,7 @@
 import { requireWithin } from '../quantity/require-within';
 import { NEGLIGIBLE_KWH } from './every-start';
+import { borrowHours, giveBack } from './spare-hours';
+import { forEachStretch } from './stretches-of-hours';
 import type { WalkEngine } from './walk/system';
 
 export interface EngineHoursInput {
@@ -19,7 +21,10 @@ export interface EngineHoursInput {
  * What an hour burns depends neither on the fuel left nor on the time since the start, so pointers that only move
  * forward give every start in one pass; it agrees with `walkOutage` of the same system. Throws RangeError for refills or a ragged record.
  */
-export function engineHoursSurvived(input: EngineHoursInput): Float64Array {
+export function engineHoursSurvived(
+  input: EngineHoursInput,
+  out = new Float64Array(input.loadKw.length),
+): Float64Array {
   const { loadKw, engine, limitHours } = input;
   requireWithin('limitHours', limitHours, { atLeast: 1, unit: 'h' });
   if (Number.isFinite(engine.refillEveryHours)) {
@@ -29,20 +34,52 @@ export function engineHoursSurvived(input: EngineHoursInput): Float64Array {
   if (count === 0 || count % 24 !== 0) {
     throw new RangeError(`a record must be whole days: ${count} h`);
   }
-  const { burn, marks } = hoursOf(loadKw, engine);
-  const out = new Float64Array(count);
-  // Hours of each pointer since its start of the ring, and round the ring; each only ever moves forward.
-  let [dry, fails, missed] = [0, 0, 0];
-  let [dryAt, failsAt, missedAt] = [0, 0, 0];
-  let burned = 0; // over [start, dry)
-  for (let start = 0; start < count; start++) {
+  const burn = borrowHours(count);
+  const marks = new Uint8Array(count);
+  const pass = { burn, marks, fuelAtStart: engine.fuelAtStart, limitHours, out };
+  const ahead = { dry: 0, dryAt: 0, fails: 0, failsAt: 0, missed: 0, missedAt: 0, burned: 0 };
+  forEachStretch(count, (from, upTo) => readHours(loadKw, engine, pass, from, upTo));
+  forEachStretch(count, (from, upTo) => follow(pass, ahead, from, upTo));
+  giveBack(burn);
+  return out;
+}
+
+interface Pass {
+  /** What each hour burns, and its marks. */
+  readonly burn: Float64Array;
+  readonly marks: Uint8Array;
+  readonly fuelAtStart: number;
+  readonly limitHours: number;
+  readonly out: Float64Array;
+}
+
+/** Hours since the ring began, and the same round the ring; each only ever moves forward. */
+interface Ahead {
+  /** The hour in which the fuel gives out. */
+  dry: number;
+  dryAt: number;
+  /** The hour that wants more than is given. */
+  fails: number;
+  failsAt: number;
+  /** The hour in which missing fuel is noticed: the next that wants something. */
+  missed: number;
+  missedAt: number;
+  /** Burned over [start, dry). */
+  burned: number;
+}
+
+function follow(pass: Pass, ahead: Ahead, from: number, upTo: number): void {
+  const { burn, marks, fuelAtStart, limitHours, out } = pass;
+  let { dry, dryAt, fails, failsAt, missed, missedAt, burned } = ahead;
+  const count = burn.length;
+  for (let start = from; start < upTo; start++) {
     const limit = start + limitHours;
     if (dry < start) {
       dry = start;
       dryAt = start;
       burned = 0;
     }
-    while (dry < limit && burned + burn[dryAt]! <= engine.fuelAtStart) {
+    while (dry < limit && burned + burn[dryAt]! <= fuelAtStart) {
       burned += burn[dryAt]!;
       dry += 1;
       dryAt = dryAt + 1 === count ? 0 : dryAt + 1;
@@ -55,7 +92,6 @@ export function engineHoursSurvived(input: EngineHoursInput): Float64Array {
       fails += 1;
       failsAt = failsAt + 1 === count ? 0 : failsAt + 1;
     }
-    // Fuel that is gone is missed first in the next hour that wants something.
     if (missed < dry) {
       missed = dry;
       missedAt = dryAt;
@@ -67,21 +103,25 @@ export function engineHoursSurvived(input: EngineHoursInput): Float64Array {
     out[start] = Math.min(fails, missed) - start;
     if (dry > start) burned -= burn[start]!;
   }
-  return out;
+  Object.assign(ahead, { dry, dryAt, fails, failsAt, missed, missedAt, burned });
 }
 
 /** The hour wants something; the hour wants more than is given. */
 const WANTS = 1;
 const CANNOT = 2;
 
-/** What each hour burns, and its marks. */
-function hoursOf(loadKw: Float64Array, { ratedKw, fuelLine, runsByHour }: WalkEngine) {
-  const burn = new Float64Array(loadKw.length);
-  const marks = new Uint8Array(loadKw.length);
+function readHours(
+  loadKw: Float64Array,
+  { ratedKw, fuelLine, runsByHour }: WalkEngine,
+  { burn, marks }: Pass,
+  from: number,
+  upTo: number,
+): void {
   const { noLoadPerHour, perKwh } = fuelLine;
-  for (let t = 0, hour = 0; t < burn.length; t++, hour = hour === 23 ? 0 : hour + 1) {
+  for (let t = from, hour = from % 24; t < upTo; t++, hour = hour === 23 ? 0 : hour + 1) {
     const wanted = loadKw[t]!;
     let given = 0;
+    burn[t] = 0;
     if (runsByHour[hour] !== 0) {
       given = Math.min(ratedKw, wanted);
       burn[t] = noLoadPerHour + perKwh * given;
@@ -90,5 +130,4 @@ function hoursOf(loadKw: Float64Array, { ratedKw, fuelLine, runsByHour }: WalkEn
     // More than it gives, or wanted while its timetable has it off.
     marks[t] = wanted - given > NEGLIGIBLE_KWH ? wants | CANNOT : wants;
   }
-  return { burn, marks };
 }

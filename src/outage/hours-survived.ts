@@ -1,5 +1,6 @@
 import { requireWithin } from '../quantity/require-within';
 import { NEGLIGIBLE_KWH } from './every-start';
+import { forEachStretch } from './stretches-of-hours';
 
 export interface HoursSurvivedInput {
   /** Net stored energy of each hour of the record, which is a ring. */
@@ -27,14 +28,36 @@ export function hoursSurvived(
   requireWithin('capKwh', capKwh, { atLeast: 0, unit: 'kWh' });
   requireWithin('limitHours', limitHours, { atLeast: 1, unit: 'h' });
   const count = netKwh.length;
+  const pass = { netKwh, capKwh, limitHours, overloadKwh, out };
   const tailQ = new Float64Array(limitHours + 1);
+  const queue = { tailQ, base: 0, middle: 0, end: 0, sum: 0, fall: 0 };
+  forEachStretch(count, (from, upTo) => follow(pass, queue, from, upTo));
+  return out;
+}
+
+interface Pass extends HoursSurvivedInput {
+  readonly out: Float64Array;
+}
+
+/** The window of hours the outage has lasted so far, as two stacks. */
+interface Queue {
+  readonly tailQ: Float64Array;
+  /** The front covers [start, middle), its tails counted from base. */
+  base: number;
+  middle: number;
+  end: number;
+  /** Sum and fall of the back, [middle, end). */
+  sum: number;
+  fall: number;
+}
+
+function follow(pass: Pass, queue: Queue, from: number, upTo: number): void {
+  const { netKwh, capKwh, limitHours, overloadKwh, out } = pass;
+  const { tailQ } = queue;
+  let { base, middle, end, sum, fall } = queue;
+  const count = netKwh.length;
   const full = capKwh + NEGLIGIBLE_KWH;
-  let base = 0; // the front covers [start, middle), its tails counted from base
-  let middle = 0;
-  let end = 0;
-  let sum = 0; // of the back, [middle, end)
-  let fall = 0;
-  for (let start = 0; start < count; start++) {
+  for (let start = from; start < upTo; start++) {
     if (end < start) end = start;
     if (start >= middle) {
       composeTails(netKwh, start, end, tailQ);
@@ -46,7 +69,7 @@ export function hoursSurvived(
     const front = start < middle ? tailQ[start - base]! : 0;
     let partly = 0;
     while (end - start < limitHours) {
-      const hour = end % count;
+      const hour = end < count ? end : end % count;
       if (overloadKwh !== undefined && overloadKwh[hour]! > 0) break;
       const a = netKwh[hour]!;
       const left = Math.max(fall, front - sum);
@@ -60,7 +83,7 @@ export function hoursSurvived(
     }
     out[start] = end - start + partly;
   }
-  return out;
+  Object.assign(queue, { base, middle, end, sum, fall });
 }
 
 /** The fall left at the end of each run [j, end), j from start on: what an outage from full still lacks. */
@@ -68,7 +91,7 @@ function composeTails(net: Float64Array, start: number, end: number, tailQ: Floa
   let sum = 0;
   let fall = 0;
   for (let j = end - 1; j >= start; j--) {
-    const a = net[j % net.length]!;
+    const a = net[j < net.length ? j : j % net.length]!;
     fall = Math.max(fall, Math.max(-a, 0) - sum);
     sum += a;
     tailQ[j - start] = fall;

@@ -1,4 +1,5 @@
 import { mustBeShare, mustNotBeNegative } from '../quantity/must-be';
+import { forEachStretch } from './stretches-of-hours';
 
 /** What passes between the house and its store, each limit on the house (alternating-current) side. */
 export interface StoreLimits {
@@ -43,9 +44,18 @@ export function netEnergy(hours: HourlyEnergy, out = emptyNetEnergy(hours)): Net
   if (supplyKw.length !== count || (mayCharge && mayCharge.length !== count)) {
     throw new RangeError(`load has ${count} h and supply ${supplyKw.length} h: they must be equal`);
   }
-  const { netKwh, overloadKwh } = out;
+  forEachStretch(count, (from, upTo) => fill(hours, out, from, upTo));
+  return out;
+}
+
+function fill(
+  { loadKw, supplyKw, mayCharge, limits }: HourlyEnergy,
+  { netKwh, overloadKwh }: NetEnergy,
+  from: number,
+  upTo: number,
+): void {
   const { chargeKw, dischargeKw, chargeEfficiency, dischargeEfficiency, idleKw } = limits;
-  for (let t = 0; t < count; t++) {
+  for (let t = from; t < upTo; t++) {
     const surplus = supplyKw[t]! - loadKw[t]!;
     if (surplus >= 0) {
       const stored = chargeEfficiency * Math.min(surplus, chargeKw) - idleKw;
@@ -56,7 +66,6 @@ export function netEnergy(hours: HourlyEnergy, out = emptyNetEnergy(hours)): Net
     }
     overloadKwh[t] = Math.max(0, -surplus - dischargeKw);
   }
-  return out;
 }
 
 function emptyNetEnergy(hours: HourlyEnergy): NetEnergy {

@@ -51,11 +51,15 @@ export function formatRange(low: number, value: number, high: number, unit: stri
   return `${likely} (${withoutSharedUnit(from, to)} to ${to})`;
 }
 
+/** By decimal places; one is slow to make and quick to use. */
+const FORMATS: Intl.NumberFormat[] = [];
+
 /** Three significant figures or whole numbers, without trailing zeros. */
 function digits(value: number): string {
   const size = Math.abs(value);
   const places = size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 || size === 0 ? 2 : 3;
-  const text = value.toLocaleString('en-US', { maximumFractionDigits: places });
+  FORMATS[places] ??= new Intl.NumberFormat('en-US', { maximumFractionDigits: places });
+  const text = FORMATS[places].format(value);
   return text === '-0' ? '0' : text;
 }
 

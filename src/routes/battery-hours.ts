@@ -7,6 +7,7 @@ import { quantileInPlace } from '../outage/quantile';
 import type { Season as Months } from '../outage/season';
 import { valuesInSeason } from '../outage/season-starts';
 import { sizeForShareOfOutages, sizeForShareOfYears } from '../outage/size-by-odds';
+import { borrowHours, giveBack } from '../outage/spare-hours';
 import { usableKwh } from '../physics/battery-capacity';
 import { coldCapacity } from '../physics/cold-battery';
 import { splitRoundTrip } from '../physics/round-trip';
@@ -62,19 +63,26 @@ export function netOf(
 ): Float64Array {
   const loadKw = world.loadKw(loads);
   const supplyKw = world.sunKw(solarKw);
-  return netEnergy({ loadKw, supplyKw, limits: limitsOf(inverterKw) }).netKwh;
+  const overloadKwh = borrowHours(loadKw.length);
+  const netKwh = new Float64Array(loadKw.length);
+  netEnergy({ loadKw, supplyKw, limits: limitsOf(inverterKw) }, { netKwh, overloadKwh });
+  giveBack(overloadKwh);
+  return netKwh;
 }
 
 /** Usable storage the goal asks for, by both measures, in the hardest of the goal's seasons. */
 export function sizeFor(home: Home, net: Float64Array): SizeByOdds {
   const hours = Math.round(home.goalHours.value);
-  const needed = neededForEveryStart(net, hours);
+  const spare = borrowHours(net.length);
+  const needed = neededForEveryStart(net, hours, spare);
   const most = (size: (months: Months) => number | null) =>
     Math.max(...home.goalSeasons.map((season) => size(monthsOf[season]) ?? 0));
-  return {
+  const size = {
     nineOutagesInTenKwh: most((months) => sizeForShareOfOutages(needed, months, ODDS)),
     nineYearsInTenKwh: most((months) => sizeForShareOfYears(needed, months, ODDS)),
   };
+  giveBack(spare);
+  return size;
 }
 
 /** Longest outage looked at, h. */
@@ -82,11 +90,13 @@ export const LIMIT_HOURS = 336;
 
 /** Hours a full battery lasts: reached in 9, in 5 and in 1 of 10 outages of the hardest goal season. */
 export function hoursFrom(home: Home, net: Float64Array, capKwh: number) {
-  const survived = hoursSurvived({ netKwh: net, capKwh, limitHours: LIMIT_HOURS });
+  const spare = borrowHours(net.length);
+  const survived = hoursSurvived({ netKwh: net, capKwh, limitHours: LIMIT_HOURS }, spare);
   const bySeason = home.goalSeasons.map((season) => {
     const starts = valuesInSeason(monthsOf[season], survived);
     const at = (share: number) => quantileInPlace(starts, share) ?? 0;
     return { low: at(1 - ODDS), value: at(0.5), high: at(ODDS) };
   });
+  giveBack(spare);
   return bySeason.reduce((a, b) => (b.value < a.value ? b : a));
 }

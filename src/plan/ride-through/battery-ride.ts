@@ -12,6 +12,7 @@ import { HOURS_A_YEAR } from '../../outage/month-of-hour';
 import { type NetEnergy, netEnergy } from '../../outage/net-energy';
 import { seasonMonths } from '../../outage/season';
 import { shareOfSeason } from '../../outage/season-starts';
+import { borrowHours, giveBack } from '../../outage/spare-hours';
 import { unservedByMonth } from '../../outage/unserved-by-month';
 import { monthsOf } from '../../routes/battery-hours';
 import type { Route } from '../../routes/route';
@@ -72,12 +73,19 @@ export function batteryOdds(
   const loads = loadsIn(home, route, scope);
   if (loads === null || loads.length === 0) return null;
   const hours = Math.min(years, world.years) * HOURS_A_YEAR;
-  const energy = netEnergy({
-    loadKw: world.loadKw(loads).subarray(0, hours),
-    supplyKw: world.sunKw(route.solarKw ?? 0).subarray(0, hours),
-    limits: storeLimits(route),
-  });
-  return oddsOf(energy, route.usableKwh ?? 0, season, lengthsFor(Math.round(home.goalHours.value)));
+  const spare = { netKwh: borrowHours(hours), overloadKwh: borrowHours(hours) };
+  const energy = netEnergy(
+    {
+      loadKw: world.loadKw(loads).subarray(0, hours),
+      supplyKw: world.sunKw(route.solarKw ?? 0).subarray(0, hours),
+      limits: storeLimits(route),
+    },
+    spare,
+  );
+  const lengths = lengthsFor(Math.round(home.goalHours.value));
+  const odds = oddsOf(energy, route.usableKwh ?? 0, season, lengths);
+  giveBack(spare.netKwh, spare.overloadKwh);
+  return odds;
 }
 
 /** Net energy of every hour for a route's battery with these loads and so much sun. */
@@ -98,8 +106,10 @@ function oddsOf(
   lengths: readonly number[],
 ): Odds[] {
   const limitHours = lengths.at(-1)!;
-  const survived = hoursSurvived({ ...energy, capKwh, limitHours });
-  return passedOdds(survived, lengths, season);
+  const spare = borrowHours(energy.netKwh.length);
+  const odds = passedOdds(hoursSurvived({ ...energy, capKwh, limitHours }, spare), lengths, season);
+  giveBack(spare);
+  return odds;
 }
 
 function hardestMonth(months: readonly (number | null)[], season: Season): number | null {

@@ -1,11 +1,12 @@
 import type { Home, Load, Season } from '../../home/home';
 import type { World } from '../../home/world';
 import { ladderGains } from '../../outage/walk/ladder-gain';
+import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import type { Route } from '../../routes/route';
 import type { LadderStep } from '../ladder';
 import { LENGTHS } from './lengths';
 import type { Variant } from './ride-through';
-import { MEANS_EVERY_HOURS, RUNGS_EVERY_HOURS, sampledStarts } from './sampled-starts';
+import { LADDER_YEARS, sampledStarts } from './sampled-starts';
 import { type Walkable, walkableOf } from './walkable';
 import { walkedShare } from './walked-odds';
 
@@ -40,7 +41,7 @@ export function walkLadder(
   const gains = ladderGains({
     system: way.system,
     record: way.record,
-    starts: sampledStarts(way.record.solarKw.length, way.months, RUNGS_EVERY_HOURS),
+    starts: sampledStarts(way.record.solarKw.length, way.months),
     outageHours: LENGTHS.at(-1)!,
     startKwh: way.startKwh,
   });
@@ -50,7 +51,7 @@ export function walkLadder(
     steps: withGains(steps, bought),
     variant: {
       says: 'with things switched off in the order below, for what stays on to the end',
-      ...walkedShare(way, goal, MEANS_EVERY_HOURS),
+      ...walkedShare(way, goal, SAMPLE_EVERY_HOURS),
     },
   };
 }
@@ -78,6 +79,7 @@ function wayWith(
   const stays = carried.filter((load) => !goesOff.has(load.name));
   return walkableOf(home, world, route, {
     season,
+    years: LADDER_YEARS,
     classes: [
       stays,
       ...rungs.map((step) => carried.filter((load) => step.switchOff.includes(load.name))),

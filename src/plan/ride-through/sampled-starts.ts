@@ -3,18 +3,14 @@ import { type Season as Months, seasonHours } from '../../outage/season';
 /** For means and first failures one start in 185 (5 x 37) is enough; 185 shares no factor with 24 either. */
 export const MEANS_EVERY_HOURS = 185;
 
-/** What a rung of the ladder buys is a mean over few walks, one start in 925 (5 x 5 x 37): each is walked once a rung. */
-export const RUNGS_EVERY_HOURS = 925;
+/** The order of switching off is walked in so many of the drawn years: its loads are worked out thing by thing. */
+export const LADDER_YEARS = 20;
 
 /** The sampled start hours of a record that fall in a season. */
-export function sampledStarts(
-  hours: number,
-  months: Months,
-  everyHours = MEANS_EVERY_HOURS,
-): number[] {
+export function sampledStarts(hours: number, months: Months): number[] {
   const { first, count } = seasonHours(months);
   const starts: number[] = [];
-  for (let start = 0; start < hours; start += everyHours) {
+  for (let start = 0; start < hours; start += MEANS_EVERY_HOURS) {
     if (((start % 8760) - first + 8760) % 8760 < count) starts.push(start);
   }
   return starts;

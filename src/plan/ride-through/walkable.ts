@@ -1,5 +1,6 @@
 import type { Home, Load, Season } from '../../home/home';
 import type { World } from '../../home/world';
+import { HOURS_A_YEAR } from '../../outage/month-of-hour';
 import type { Season as Months } from '../../outage/season';
 import type { WalkRecord, WalkRung, WalkSystem } from '../../outage/walk/system';
 import { monthsOf } from '../../routes/battery-hours';
@@ -20,15 +21,18 @@ export interface WalkWish {
   /** Loads by class, first those that stay on to the end; rungs speak of the others by their place here. */
   readonly classes: readonly (readonly Load[])[];
   readonly ladder?: readonly WalkRung[];
+  /** Of the drawn years the first so many; all where it is left out. */
+  readonly years?: number;
 }
 
 /** A route with the loads it is to carry, ready to be walked hour by hour. */
 export function walkableOf(home: Home, world: World, route: Route, wish: WalkWish): Walkable {
+  const years = Math.min(wish.years ?? world.years, world.years);
   return {
     system: { ...walkSystem(home, route), ladder: wish.ladder ?? [] },
     record: {
-      loadsKw: wish.classes.map((loads) => world.loadKw(loads)),
-      solarKw: world.sunKw(route.solarKw ?? 0),
+      loadsKw: wish.classes.map((loads) => world.loadKw(loads, years)),
+      solarKw: world.sunKw(route.solarKw ?? 0).subarray(0, years * HOURS_A_YEAR),
     },
     startKwh: route.kind === 'vehicle' ? 0 : (route.usableKwh ?? 0),
     months: monthsOf[wish.season],

@@ -2,6 +2,7 @@ import type { Home, Season } from '../../home/home';
 import { USUAL_CHARGE } from '../../home/vehicle';
 import type { World } from '../../home/world';
 import { engineHoursSurvived } from '../../outage/engine-hours-survived';
+import { borrowHours, giveBack } from '../../outage/spare-hours';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import type { Route } from '../../routes/route';
 import { failingOf, sayFailing } from './failing';
@@ -50,12 +51,14 @@ export function walkedRide(home: Home, world: World, route: Route, season: Seaso
 function oddsOf(way: Walkable, lengths: readonly number[], season: Season): Odds[] {
   const { system, record } = way;
   if (!isEngineAlone(way)) return walkedOdds(way, lengths, SAMPLE_EVERY_HOURS);
-  const survived = engineHoursSurvived({
-    loadKw: record.loadsKw[0]!,
-    engine: system.engine!,
-    limitHours: lengths.at(-1)!,
-  });
-  return passedOdds(survived, lengths, season);
+  const spare = borrowHours(record.solarKw.length);
+  const survived = engineHoursSurvived(
+    { loadKw: record.loadsKw[0]!, engine: system.engine!, limitHours: lengths.at(-1)! },
+    spare,
+  );
+  const odds = passedOdds(survived, lengths, season);
+  giveBack(spare);
+  return odds;
 }
 
 function isEngineAlone({ system: { engine, battery, vehicle } }: Walkable): boolean {
