@@ -23,7 +23,11 @@ export function weatherLoadKw(loads: readonly Load[], climate: Climate): ByTempe
   const [one, two] = parts;
   if (one === undefined) return nothing;
   if (two === undefined) return one;
-  return (airC) => parts.reduce((sum, part) => sum + part(airC), 0);
+  return (airC) => {
+    let kw = 0;
+    for (const part of parts) kw += part(airC);
+    return kw;
+  };
 }
 
 /** All loads of a season that go by degree hours alone. */

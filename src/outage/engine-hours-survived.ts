@@ -21,10 +21,7 @@ export interface EngineHoursInput {
  * What an hour burns depends neither on the fuel left nor on the time since the start, so pointers that only move
  * forward give every start in one pass; it agrees with `walkOutage` of the same system. Throws RangeError for refills or a ragged record.
  */
-export function engineHoursSurvived(
-  input: EngineHoursInput,
-  out = new Float64Array(input.loadKw.length),
-): Float64Array {
+export function engineHoursSurvived(input: EngineHoursInput): Float64Array {
   const { loadKw, engine, limitHours } = input;
   requireWithin('limitHours', limitHours, { atLeast: 1, unit: 'h' });
   if (Number.isFinite(engine.refillEveryHours)) {
@@ -34,6 +31,7 @@ export function engineHoursSurvived(
   if (count === 0 || count % 24 !== 0) {
     throw new RangeError(`a record must be whole days: ${count} h`);
   }
+  const out = new Float64Array(count);
   const burn = borrowHours(count);
   const marks = new Uint8Array(count);
   const pass = { burn, marks, fuelAtStart: engine.fuelAtStart, limitHours, out };

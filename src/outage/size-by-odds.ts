@@ -1,7 +1,6 @@
-import { HOURS_A_YEAR } from './month-of-hour';
 import { quantileInPlace } from './quantile';
-import type { Season } from './season';
-import { forEachSeasonStart, valuesInSeason } from './season-starts';
+import { type Season, seasonHours } from './season';
+import { valuesInSeason } from './season-starts';
 
 /**
  * Usable storage, kWh, that rides through `share` of the outages starting in the season, any year:
@@ -31,9 +30,22 @@ export function sizeForShareOfYears(
   season: Season,
   share: number,
 ): number | null {
-  const largest = new Float64Array(Math.floor(needed.length / HOURS_A_YEAR));
-  forEachSeasonStart(season, needed.length, (start, year) => {
-    if (needed[start]! > largest[year]!) largest[year] = needed[start]!;
-  });
+  return quantileOfYears(valuesInSeason(season, needed), season, share);
+}
+
+/** The same from the needs at the season's start hours alone, year after year, as `valuesInSeason` gives them. */
+export function quantileOfYears(
+  starts: Float64Array,
+  season: Season,
+  share: number,
+): number | null {
+  const { count } = seasonHours(season);
+  const largest = new Float64Array(starts.length / count);
+  for (let year = 0; year < largest.length; year++) {
+    let most = 0;
+    for (let s = year * count; s < (year + 1) * count; s++)
+      if (starts[s]! > most) most = starts[s]!;
+    largest[year] = most;
+  }
   return quantileInPlace(largest, share);
 }

@@ -5,8 +5,8 @@ import { hoursSurvived } from '../outage/hours-survived';
 import { netEnergy, type StoreLimits } from '../outage/net-energy';
 import { quantileInPlace } from '../outage/quantile';
 import type { Season as Months } from '../outage/season';
-import { valuesInSeason } from '../outage/season-starts';
-import { sizeForShareOfOutages, sizeForShareOfYears } from '../outage/size-by-odds';
+import { cutToPieces, type SeasonPieces, startsOfPieces } from '../outage/season-pieces';
+import { quantileOfYears } from '../outage/size-by-odds';
 import { borrowHours, giveBack } from '../outage/spare-hours';
 import { usableKwh } from '../physics/battery-capacity';
 import { coldCapacity } from '../physics/cold-battery';
@@ -70,33 +70,71 @@ export function netOf(
   return netKwh;
 }
 
+/** What loads and sun do in the hours that outages of the goal's seasons may meet. */
+export interface GoalHours {
+  readonly pieces: SeasonPieces;
+  readonly loadKw: Float64Array;
+  /** From one kW of panels; null without a roof. */
+  readonly sunKwPerKw: Float64Array | null;
+}
+
+/** The goal's seasons with these loads, one entry each. */
+export function goalHours(home: Home, world: World, loads: readonly Load[]): GoalHours[] {
+  const loadKw = world.loadKw(loads);
+  const tailHours = Math.max(LIMIT_HOURS, Math.round(home.goalHours.value));
+  return home.goalSeasons.map((season) => {
+    const pieces = { season: monthsOf[season], tailHours };
+    const sun = world.sunKwhPerKw();
+    return {
+      pieces,
+      loadKw: cutToPieces(pieces, loadKw),
+      sunKwPerKw: sun === null ? null : cutToPieces(pieces, sun),
+    };
+  });
+}
+
+/** Net energy in those hours of a battery with an inverter of so many kW and so much sun. */
+export function goalNet(
+  { loadKw, sunKwPerKw }: GoalHours,
+  inverterKw: number,
+  solarKw: number,
+): Float64Array {
+  const supplyKw = (sunKwPerKw ?? new Float64Array(loadKw.length)).map((kw) => kw * solarKw);
+  return netEnergy({ loadKw, supplyKw, limits: limitsOf(inverterKw) }).netKwh;
+}
+
+/** Net energy of one of the goal's seasons. */
+export interface SeasonNet {
+  readonly pieces: SeasonPieces;
+  readonly netKwh: Float64Array;
+}
+
 /** Usable storage the goal asks for, by both measures, in the hardest of the goal's seasons. */
-export function sizeFor(home: Home, net: Float64Array): SizeByOdds {
+export function sizeFor(home: Home, nets: readonly SeasonNet[]): SizeByOdds {
   const hours = Math.round(home.goalHours.value);
-  const spare = borrowHours(net.length);
-  const needed = neededForEveryStart(net, hours, spare);
-  const most = (size: (months: Months) => number | null) =>
-    Math.max(...home.goalSeasons.map((season) => size(monthsOf[season]) ?? 0));
-  const size = {
-    nineOutagesInTenKwh: most((months) => sizeForShareOfOutages(needed, months, ODDS)),
-    nineYearsInTenKwh: most((months) => sizeForShareOfYears(needed, months, ODDS)),
+  const sizes = nets.map(({ pieces, netKwh }) => {
+    const starts = startsOfPieces(pieces, neededForEveryStart(netKwh, hours));
+    return {
+      years: quantileOfYears(starts, pieces.season, ODDS) ?? 0,
+      outages: quantileInPlace(starts, ODDS) ?? 0,
+    };
+  });
+  return {
+    nineOutagesInTenKwh: Math.max(...sizes.map((size) => size.outages)),
+    nineYearsInTenKwh: Math.max(...sizes.map((size) => size.years)),
   };
-  giveBack(spare);
-  return size;
 }
 
 /** Longest outage looked at, h. */
 export const LIMIT_HOURS = 336;
 
 /** Hours a full battery lasts: reached in 9, in 5 and in 1 of 10 outages of the hardest goal season. */
-export function hoursFrom(home: Home, net: Float64Array, capKwh: number) {
-  const spare = borrowHours(net.length);
-  const survived = hoursSurvived({ netKwh: net, capKwh, limitHours: LIMIT_HOURS }, spare);
-  const bySeason = home.goalSeasons.map((season) => {
-    const starts = valuesInSeason(monthsOf[season], survived);
+export function hoursFrom(nets: readonly SeasonNet[], capKwh: number) {
+  const bySeason = nets.map(({ pieces, netKwh }) => {
+    const survived = hoursSurvived({ netKwh, capKwh, limitHours: LIMIT_HOURS });
+    const starts = startsOfPieces(pieces, survived);
     const at = (share: number) => quantileInPlace(starts, share) ?? 0;
     return { low: at(1 - ODDS), value: at(0.5), high: at(ODDS) };
   });
-  giveBack(spare);
   return bySeason.reduce((a, b) => (b.value < a.value ? b : a));
 }

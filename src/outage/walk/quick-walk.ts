@@ -5,16 +5,60 @@ import type { WalkBattery, WalkEngine, WalkSystem } from './system';
 import { type Walked, type WalkInput, walkChecked } from './walk';
 
 /**
- * The walk of `walkChecked`, to the same numbers: where a battery with an engine feeds one class of loads and only the
- * first failure is asked for, in one loop without calls, some five times faster. Thousands of walks make one plan.
+ * The walk of `walkChecked`, to the same numbers: where an engine, with a battery or alone, feeds one class of loads and
+ * only the first failure is asked for, in one loop without calls, some five times faster. Thousands of walks make one plan.
  */
 export function quickWalk(input: WalkInput): Walked {
   const { system, record, untilFailure, onHour } = input;
   const { battery, engine } = system;
   const plain = system.vehicle === null && system.ladder.length === 0 && onHour === undefined;
-  if (!plain || !untilFailure || battery === null || engine === null) return walkChecked(input);
+  if (!plain || !untilFailure || engine === null) return walkChecked(input);
   if (record.loadsKw.length !== 1) return walkChecked(input);
-  return walkBatteryEngine(input, battery, engine);
+  return battery === null
+    ? walkEngineAlone(input, engine)
+    : walkBatteryEngine(input, battery, engine);
+}
+
+function walkEngineAlone(
+  { system, record, start, outageHours }: WalkInput,
+  engine: WalkEngine,
+): Walked {
+  const loadKw = record.loadsKw[0]!;
+  const { ratedKw, runsByHour, refillEveryHours, tankSize } = engine;
+  const { noLoadPerHour, perKwh } = engine.fuelLine;
+  let fuel = engine.fuelAtStart;
+  let refillAt = refillEveryHours;
+  let at = start;
+  let hourOfDay = start % 24;
+  for (let hours = 0; hours < outageHours; hours++) {
+    if (at === loadKw.length) at = 0;
+    if (hours === refillAt) {
+      fuel = Math.max(fuel, Math.min(tankSize, fuel + engine.refill));
+      refillAt += refillEveryHours;
+    }
+    let deficit = loadKw[at]!;
+    if (runsByHour[hourOfDay] !== 0 && fuel > 0) {
+      let output = deficit;
+      if (output > ratedKw) output = ratedKw;
+      const burned = noLoadPerHour + perKwh * output;
+      const share = burned > fuel ? fuel / burned : 1;
+      fuel = share < 1 ? 0 : fuel - burned;
+      deficit -= output * share;
+    }
+    if (deficit > NEGLIGIBLE_KWH) {
+      return failed(system, hours, {
+        charge: 0,
+        fuel,
+        hourOfDay,
+        deficit,
+        emptyKwh: deficit,
+        overKwh: 0,
+      });
+    }
+    at += 1;
+    hourOfDay = hourOfDay === 23 ? 0 : hourOfDay + 1;
+  }
+  return served(outageHours, 0, fuel);
 }
 
 /** The same walk begun or ended otherwise. */

@@ -1,6 +1,6 @@
 import type { Season } from '../../home/home';
 import { HOURS_IN_MONTH } from '../../outage/month-of-hour';
-import { oddsFromFull } from '../../outage/ride-through-odds';
+import { oddsFromFull, type RideThroughOdds } from '../../outage/ride-through-odds';
 import { seasonMonths } from '../../outage/season';
 import { monthsOf } from '../../routes/battery-hours';
 import type { Odds } from './ride-through';
@@ -11,7 +11,12 @@ export function passedOdds(
   lengths: readonly number[],
   season: Season,
 ): Odds[] {
-  return oddsFromFull(survivedHours, lengths).map(({ hours, all, months }) => ({
+  return plainOdds(oddsFromFull(survivedHours, lengths), season);
+}
+
+/** Counted odds as a plan shows them. */
+export function plainOdds(counted: readonly RideThroughOdds[], season: Season): Odds[] {
+  return counted.map(({ hours, all, months }) => ({
     hours,
     year: all ?? 0,
     months,

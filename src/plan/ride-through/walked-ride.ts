@@ -1,14 +1,13 @@
 import type { Home, Season } from '../../home/home';
 import { USUAL_CHARGE } from '../../home/vehicle';
 import type { World } from '../../home/world';
-import { engineHoursSurvived } from '../../outage/engine-hours-survived';
-import { borrowHours, giveBack } from '../../outage/spare-hours';
+import { engineOdds } from '../../outage/engine-odds';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import type { Route } from '../../routes/route';
 import { failingOf, sayFailing } from './failing';
 import { goalWalks, hourByHour } from './goal-walks';
 import { lengthsFor } from './lengths';
-import { passedOdds } from './passed-odds';
+import { plainOdds } from './passed-odds';
 import { type Odds, type Ride, SCOPES, type Scope } from './ride-through';
 import { loadsIn } from './route-loads';
 import { mustWalkable, type Walkable, walkableOf } from './walkable';
@@ -51,14 +50,8 @@ export function walkedRide(home: Home, world: World, route: Route, season: Seaso
 function oddsOf(way: Walkable, lengths: readonly number[], season: Season): Odds[] {
   const { system, record } = way;
   if (!isEngineAlone(way)) return walkedOdds(way, lengths, SAMPLE_EVERY_HOURS);
-  const spare = borrowHours(record.solarKw.length);
-  const survived = engineHoursSurvived(
-    { loadKw: record.loadsKw[0]!, engine: system.engine!, limitHours: lengths.at(-1)! },
-    spare,
-  );
-  const odds = passedOdds(survived, lengths, season);
-  giveBack(spare);
-  return odds;
+  const alone = { loadKw: record.loadsKw[0]!, engine: system.engine!, limitHours: lengths.at(-1)! };
+  return plainOdds(engineOdds(alone, lengths), season);
 }
 
 function isEngineAlone({ system: { engine, battery, vehicle } }: Walkable): boolean {

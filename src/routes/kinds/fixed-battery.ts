@@ -6,7 +6,7 @@ import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { batteryStepsKwh, powerSteps, solarStepsKw } from '../../tables/generic-steps';
-import { hoursFrom, LIMIT_HOURS, netOf, sizeFor, usableOf } from '../battery-hours';
+import { goalHours, goalNet, hoursFrom, LIMIT_HOURS, sizeFor, usableOf } from '../battery-hours';
 import { budgetUsd, part, total } from '../costs';
 import { type Fitted, fitPower } from '../fit-power';
 import { cannot, hoursRange, lasts, makeRoute } from '../make-route';
@@ -96,12 +96,16 @@ interface Chosen {
  * whenever it starts); where none does, what the budget buys, at least 10 kWh.
  */
 function choose(home: Home, world: World, sort: Sort, fitted: Fitted): Chosen {
+  const goal = goalHours(home, world, fitted.carried);
   const options = solarOptions(world, sort).map((solarKw) => {
-    const net = netOf(world, fitted.carried, fitted.step.watts / 1000, solarKw);
-    const size = sizeFor(home, net);
+    const nets = goal.map((hours) => ({
+      pieces: hours.pieces,
+      netKwh: goalNet(hours, fitted.step.watts / 1000, solarKw),
+    }));
+    const size = sizeFor(home, nets);
     const asked = home.lifeSupport === 'yes' ? size.nineYearsInTenKwh : size.nineOutagesInTenKwh;
     const nameplateKwh = batteryStepsKwh().find((kwh) => usableOf(home, kwh) >= asked) ?? null;
-    return { solarKw, net, size, nameplateKwh };
+    return { solarKw, nets, size, nameplateKwh };
   });
   const price = (o: { nameplateKwh: number; solarKw: number }) =>
     total(partsOf(sort, fitted, o.nameplateKwh, o.solarKw)).value;
@@ -114,11 +118,11 @@ function choose(home: Home, world: World, sort: Sort, fitted: Fitted): Chosen {
     nameplateKwh: withinBudget(home, sort, fitted, options.at(-1)!.solarKw),
   };
   const usableKwh = usableOf(home, pick.nameplateKwh);
-  const { net, ...rest } = pick;
+  const { nets, ...rest } = pick;
   return {
     ...rest,
     usableKwh,
-    hours: hoursFrom(home, net, usableKwh),
+    hours: hoursFrom(nets, usableKwh),
     reaches: best !== undefined,
   };
 }

@@ -4,7 +4,7 @@ import { manyWalks } from '../../../src/outage/walk/many-walks';
 import { quickWalk } from '../../../src/outage/walk/quick-walk';
 import type { WalkSystem } from '../../../src/outage/walk/system';
 import { walkOutage } from '../../../src/outage/walk/walk';
-import { between, engine, limits, madeUpRecord } from './made-up-system';
+import { always, between, engine, limits, madeUpRecord } from './made-up-system';
 
 const size = fc.record({
   seed: fc.integer({ min: 1, max: 1e6 }),
@@ -45,6 +45,41 @@ it('a quick walk ends in the same hour, for the same reason and with the same st
     { seed: 20261125, numRuns: 60 },
   );
   expect(reasons).toEqual(new Set([null, 'battery-empty', 'fuel-gone', 'power-limit']));
+});
+
+it('neither does that of an engine alone', () => {
+  const reasons = new Set<string | null>();
+  fc.assert(
+    fc.property(size, fc.boolean(), ({ seed, hours, ...own }, allDay) => {
+      const made = madeUpRecord(20, seed, 0, 0.6);
+      const runsByHour = allDay ? always : between(6, 6 + hours);
+      const system: WalkSystem = {
+        battery: null,
+        engine: { ...engine, ...own, refill: 5, tankSize: 30, runsByHour },
+        vehicle: null,
+        ladder: [],
+      };
+      // The second class of loads is off in most hours.
+      for (const loadKw of made.loadsKw) {
+        const record = { loadsKw: [loadKw], solarKw: made.solarKw };
+        for (let start = 0; start < 480; start += 7) {
+          const input = {
+            system,
+            record,
+            start,
+            outageHours: 200,
+            startKwh: 0,
+            untilFailure: true,
+          };
+          const walked = walkOutage(input);
+          expect(quickWalk(input)).toEqual(walked);
+          reasons.add(walked.failure);
+        }
+      }
+    }),
+    { seed: 20261125, numRuns: 60 },
+  );
+  expect(reasons).toEqual(new Set([null, 'engine-off', 'fuel-gone', 'power-limit']));
 });
 
 it('many walks that leap from full to full end as each walk does by itself', () => {
