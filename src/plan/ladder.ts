@@ -1,5 +1,6 @@
 import type { Home, Load } from '../home/home';
 import type { Route } from '../routes/route';
+import { atRisk } from '../rules/when/at-risk';
 
 /** What goes off at which level of charge or fuel, and what that buys. */
 export interface LadderStep {
@@ -48,6 +49,7 @@ const lastOn = ['sump', 'phone-charging', 'lights-led'];
 export function ladderOf(home: Home, route: Route): LadderStep[] {
   const carried = new Set(route.carries);
   const on = home.loads.filter((load) => carried.has(load.name)).map(keepMedical);
+  const toTheEnd = (load: Load) => keepToTheEnd.includes(load.id) || keepsSafe(home, load);
   const groups: { atPercent: number; loads: Load[]; why: string }[] = [
     {
       atPercent: LEVELS.good,
@@ -56,17 +58,15 @@ export function ladderOf(home: Home, route: Route): LadderStep[] {
     },
     {
       atPercent: LEVELS.comfort,
-      loads: on.filter((l) => l.rank === 'must' && !l.life && comfortFirst.includes(l.id)),
+      loads: on.filter(
+        (l) => l.rank === 'must' && !l.life && comfortFirst.includes(l.id) && !toTheEnd(l),
+      ),
       why: 'comfort: keep to one room and one light a person',
     },
     {
       atPercent: LEVELS.house,
       loads: on.filter(
-        (l) =>
-          l.rank === 'must' &&
-          !l.life &&
-          !comfortFirst.includes(l.id) &&
-          !keepToTheEnd.includes(l.id),
+        (l) => l.rank === 'must' && !l.life && !comfortFirst.includes(l.id) && !toTheEnd(l),
       ),
       why: on.some((l) => l.id === 'fridge')
         ? 'run only as needed: the refrigerator to stay at 40 °F or below by thermometer, pumps at set times'
@@ -84,8 +84,19 @@ export function ladderOf(home: Home, route: Route): LadderStep[] {
       why: group.why,
     });
   }
-  steps.push(lastStep(on));
+  steps.push(lastStep(on, toTheEnd));
   return steps;
+}
+
+/** Heat in winter and cooling in summer are no comfort where the room's cold or heat makes somebody ill. */
+function keepsSafe(home: Home, load: Load): boolean {
+  const needed = (by: 'cold' | 'heat', season: 'winter' | 'summer') =>
+    load.follows !== 'neither' &&
+    load.follows !== 'room' &&
+    load.kwhPerDay[season].value > 0 &&
+    home.goalSeasons.includes(season) &&
+    atRisk(home, by) !== null;
+  return needed('cold', 'winter') || needed('heat', 'summer');
 }
 
 /** A device somebody needs for health never goes off, whether life hangs on it or not. */
@@ -104,10 +115,10 @@ function fromTheStart(home: Home, carried: ReadonlySet<string>): LadderStep {
   };
 }
 
-function lastStep(on: readonly Load[]): LadderStep {
+function lastStep(on: readonly Load[], toTheEnd: (load: Load) => boolean): LadderStep {
   const life = on.filter((load) => load.life).map((load) => load.name);
   const rest = on
-    .filter((load) => !load.life && keepToTheEnd.includes(load.id) && !lastOn.includes(load.id))
+    .filter((load) => !load.life && toTheEnd(load) && !lastOn.includes(load.id))
     .map((load) => load.name);
   return {
     atPercent: 15,

@@ -2,6 +2,7 @@ import { atHeight } from './at-height';
 import { blendClimate } from './blend-climate';
 import type { Climate } from './climate';
 import { FAR_HEIGHT_M, FAR_KM, type NearStation, nearStations } from './near-stations';
+import { sayStation } from './say-station';
 import { type Where, whereZip } from './where-zip';
 
 /** Where the home is, which stations speak for it, and its climate. */
@@ -81,7 +82,7 @@ function stationsSentence(near: readonly NearStation[]): string {
       heightDifferenceM === null
         ? `at ${feet(station.elevationM)}`
         : `${feet(Math.abs(heightDifferenceM))} ${heightDifferenceM < 0 ? 'lower' : 'higher'}`;
-    const name = `${station.name.replace(/\s*\[.*\]$/, '')}, ${station.state}`;
+    const name = `${sayStation(station.name)}, ${station.state}`;
     return `${name} (${miles(distanceKm)} away, ${height}, counted ${Math.round(share * 100)} %)`;
   });
   const mixed = near.length > 1 ? ', the nearest and likest counted most' : '';

@@ -118,6 +118,17 @@ describe('the question a household cares about moves the plan', () => {
     );
   });
 
+  test('heat is switched off for comfort only where cold makes nobody ill', () => {
+    const offAt = (changed: Record<string, string | string[]>) =>
+      planOf('ridge-road', changed).ladder.find((step) => step.switchOff.includes('Heat pump'))!
+        .atPercent;
+    expect(offAt({ 'heat-cold': 'neither', 'people-risk': ['none'] })).toBe(50);
+    expect(offAt({ 'heat-cold': 'neither', 'people-risk': ['over-65'] })).toBe(15);
+    expect(offAt({ 'heat-cold': 'cold', 'people-risk': ['none'] })).toBe(15);
+    expect(offAt({ 'heat-cold': 'heat', 'people-risk': ['none'] })).toBe(50);
+    expect(offAt({ 'heat-cold': 'not sure', 'people-risk': ['none'] })).toBe(15);
+  });
+
   test('life support is never on the ladder', () => {
     const plan = planOf('birch-street', {
       'medical-devices': ['oxygen-concentrator', 'ventilator'],

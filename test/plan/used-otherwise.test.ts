@@ -77,7 +77,7 @@ describe('refills', () => {
     const own = walkedRide(plan.home, cold, route, 'winter').odds.must!;
     const without = own.find((one) => one.hours === 72)!.season;
     const [refilled] = variantsOf(plan.home, cold, route, 'winter');
-    expect(refilled!.says).toMatch(/as much fuel again every 24 h, which is likely as you see it/);
+    expect(refilled!.says).toMatch(/as much fuel again every 24 h, which you call likely/);
     expect(refilled!.share).toBeGreaterThan(without);
   });
 

@@ -7,27 +7,42 @@ import type { MoneyOfRoute } from './plan-money';
 import { usd } from './say-dollars';
 
 const doing = {
-  'self-use': 'it stores spare sun for the evening',
-  'time-shift': 'it charges in the cheapest hours and works in the dearest',
-  both: 'it stores spare sun, and charges and works by the price of the hour',
-  'peak-limit': 'it holds down the highest use of the month',
-  wait: 'it stays full and waits',
+  'self-use': 'Storing spare sun for the evening',
+  'time-shift': 'Charging in the cheapest hours and working in the dearest',
+  both: 'Storing spare sun, and charging and working by the price of the hour',
+  'peak-limit': 'Holding down the highest use of the month',
+  wait: 'Full and waiting',
 } as const;
 
-/** What a route with a battery or solar does between outages, and how long its battery lasts at that. */
-export function sayBetween({ title, between, batteryLife }: MoneyOfRoute): string[] {
-  if (between === null) return [];
-  const does = between.worthRunning ? doing[between.strategy] : doing.wait;
+/** What the routes with a battery or solar do between outages; those that do the same stand together. */
+export function sayBetween(routes: readonly MoneyOfRoute[]): string[] {
+  const alike = new Map<string, { does: string; names: string[] }>();
+  for (const { title, between, batteryLife } of routes) {
+    if (between === null) continue;
+    const does = between.worthRunning ? doing[between.strategy] : doing.wait;
+    const gains = sayGains(between, batteryLife);
+    const kept = formatQuantity(Math.max(...between.keptKwh), 'kWh');
+    const group = alike.get(`${does} ${gains}`) ?? { does, names: [] };
+    group.names.push(`${inSentence(title)} (up to ${kept} kept for outages)`);
+    alike.set(`${does} ${gains}`, group);
+  }
+  if (alike.size === 0) return [];
+  const lines = [...alike].map(([text, { does, names }]) => {
+    const gains = text.slice(does.length + 1);
+    return `- ${does}: ${names.join('; ')}. ${gains}`;
+  });
+  return ['What batteries and solar do between outages:', lines.join('\n')];
+}
+
+/** What comes off the bill, and how long the battery lasts at that. */
+function sayGains(between: BetweenOutages, life: MoneyOfRoute['batteryLife']): string {
   const battery = between.savings - between.solarSavings;
   const solar =
     between.solarSavings > 0 ? `solar takes off about ${usd(between.solarSavings)} a year; ` : '';
   const gain = between.worthRunning
     ? `the battery takes off about ${usd(battery)} a year`
     : `the battery takes nothing off the bill, because ${whyNothing(between)}`;
-  const kept = Math.max(...between.keptKwh);
-  return [
-    `${title}, between outages: ${does}. ${capital(`${solar}${gain}.`)} Kept for outages: up to ${formatQuantity(kept, 'kWh')}.${sayLife(between, batteryLife)}${sayCeiling(between)}`,
-  ];
+  return `${capital(`${solar}${gain}.`)}${sayLife(between, life)}${sayCeiling(between)}`;
 }
 
 /** What working wears is in the life, and so in the cost a year; it is not taken off a second time. */

@@ -20,7 +20,7 @@ export function sayMoney(money: PlanMoney, advised: RouteKind): string[] {
     ...saySideBySide(money),
     ...(own === undefined ? [] : sayOwn(own)),
     ...sayTariff(money),
-    ...money.routes.flatMap((route) => sayBetween(route)),
+    ...sayBetween(money.routes),
     ...sayBillOf(saving),
     ...sayReserve(money),
     ...sayLosses(money),

@@ -11,8 +11,11 @@ export function sayReserve({ reserve, reserveOf, routes }: PlanMoney): string[] 
   const givenUp = (savings: number) => most - Math.round(savings);
   const row = (r: PlanMoney['reserve'][number]) =>
     `| ${Math.round(100 * r.share)} %${r.chosen ? ' (kept in this plan)' : ''} | ${formatQuantity(r.keptKwh, 'kWh')} | ${inHundred(r.odds)} | ${usd(r.savings)} | ${usd(givenUp(r.savings))} |`;
+  const free = reserve.every((r) => givenUp(r.savings) === 0)
+    ? ' Here it gives up nothing, because the battery has nothing to earn: keep all of it.'
+    : '';
   return [
-    `What keeping charge for outages costs (${route.title.toLowerCase()}): a battery can work for the bill or wait for an outage. What is kept for outages is never used for the bill.`,
+    `What keeping charge for outages costs (${route.title.toLowerCase()}): a battery can work for the bill or wait for an outage. What is kept for outages is never used for the bill.${free}`,
     [
       '| Kept for outages | That is | Outages of your length carried, if one finds it at this level | Off the bill a year, after wear | Given up a year |',
       '|---|---|---|---|---|',

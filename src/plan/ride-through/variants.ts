@@ -37,7 +37,7 @@ function refilled({ facts, goalHours }: Home, system: WalkSystem): Otherwise[] {
   const every = formatQuantity(24 * days, 'h');
   return [
     {
-      says: `with as much fuel again every ${every}, which is ${facts.is('fuel-refill', 'sure') ? 'what you count on' : 'likely as you see it'}`,
+      says: `with as much fuel again every ${every}, which you call ${facts.is('fuel-refill', 'sure') ? 'sure' : 'likely'}`,
       system: {
         ...system,
         engine: {
