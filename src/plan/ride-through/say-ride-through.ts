@@ -3,6 +3,7 @@ import { inSentence } from '../list-of';
 import { monthNames } from '../month-names';
 import type { MustCarried, RouteRide } from './ride-through';
 import type { RideThrough } from './ride-through-of';
+import { sayHardCase } from './say-hard-case';
 
 /** The section of the summary: chances in plain words, what to keep in the battery, the hard case, the neighbors. */
 export function sayRideThrough(ride: RideThrough): string[] {
@@ -11,7 +12,10 @@ export function sayRideThrough(ride: RideThrough): string[] {
     '## How it rides through',
     `Out of 100 outages that start at any hour in ${ride.season} with everything full, so many are ridden through with what the route carries of what must keep running:`,
     table(ride),
-    ...ride.routes.flatMap((route) => sayRoute(route, ride)),
+    ...ride.routes.flatMap((route, i) => [
+      ...sayRoute(route, ride),
+      ...(i === 0 ? sayHardCase(route) : []),
+    ]),
     ...sayOthers(ride),
     `Counted from ${[...new Set(ride.routes.map((route) => route.basis))].join('; and ')}.${errorNote(ride)} Weather can be worse than any year drawn.`,
   ];

@@ -1,0 +1,62 @@
+import { expect, test } from 'vitest';
+import { sayHardCase } from '../../src/plan/ride-through/say-hard-case';
+import { planOf } from '../households/read-household';
+
+/** Rows of the table as cells, the head left out. */
+function rowsOf(plan: ReturnType<typeof planOf>): string[][] {
+  const [, table] = sayHardCase(plan.rideThrough.routes[0]!);
+  return table!
+    .split('\n')
+    .slice(2)
+    .map((row) =>
+      row
+        .split('|')
+        .slice(1, -1)
+        .map((cell) => cell.trim()),
+    );
+}
+
+test('the fuel left day by day is what was there less the idle burn and the burn for each kWh', () => {
+  const plan = planOf('ridge-road');
+  const { fuel, engine } = plan.advice.route;
+  const { hours } = plan.rideThrough.routes[0]!.badCase!;
+  const rows = rowsOf(plan);
+  expect(rows.map(([after]) => after)).toEqual(['24 h', '48 h', '3 days', '4 days', '5 days']);
+  // Two days apart show the line of burn against kWh: fuel = idle x hours + a x kWh, with one idle and one a.
+  const atEndOf = (day: number) => hours[24 * day + 23]!.fuelLeft!;
+  const left = [fuel!.atHand!.value, ...rows.map((_, day) => atEndOf(day))];
+  const burned = rows.map((_, day) => left[day]! - left[day + 1]!);
+  const kwh = rows.map((_, day) =>
+    hours.slice(24 * day, 24 * day + 24).reduce((sum, hour) => sum + hour.loadKw, 0),
+  );
+  rows.forEach((row, day) => {
+    expect(Number.parseFloat(row[1]!)).toBeCloseTo(kwh[day]!, 0);
+    expect(Math.abs(Number.parseFloat(row[2]!) - atEndOf(day))).toBeLessThanOrEqual(0.5);
+  });
+  const [least, most] = [kwh.indexOf(Math.min(...kwh)), kwh.indexOf(Math.max(...kwh))];
+  const perKwh = (burned[most]! - burned[least]!) / (kwh[most]! - kwh[least]!);
+  const idle = (burned[least]! - perKwh * kwh[least]!) / 24;
+  rows.forEach((_, day) => {
+    expect(burned[day]).toBeCloseTo(24 * idle + perKwh * kwh[day]!, 6);
+  });
+  // An engine of its size burns about a twelfth of a gallon an hour at idle for each kW: common practice, no source.
+  expect(idle / engine!.ratedKw).toBeGreaterThan(0.04);
+  expect(idle / engine!.ratedKw).toBeLessThan(0.16);
+});
+
+test('a short outage goes by six hours, and ends in the step in which it ends', () => {
+  const plan = planOf('tower-six');
+  const { endsAfter } = plan.rideThrough.routes[0]!.badCase!;
+  const rows = rowsOf(plan);
+  expect(endsAfter).toBeLessThan(48);
+  expect(rows.length).toBe(Math.ceil((endsAfter! + 1) / 6));
+  expect(rows.at(-1)![2]).toBe('0 kWh');
+  const charges = rows.map((row) => Number.parseFloat(row[2]!));
+  expect([...charges].sort((a, b) => b - a)).toEqual(charges);
+});
+
+test('piped gas leaves nothing to read', () => {
+  const piped = planOf('birch-street', { 'budget-later': 30_000 });
+  expect(piped.advice.route.kind).toBe('standby-engine');
+  expect(sayHardCase(piped.rideThrough.routes[0]!)).toEqual([]);
+});
