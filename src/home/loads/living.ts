@@ -32,7 +32,7 @@ export function living(context: LoadContext): Load[] {
     );
     loads.push(
       makeLoad('house-standby', {
-        name: 'What is always on',
+        name: 'Chargers and boxes that are always on',
         rank: 'wait',
         wired: true,
         restsOn: [],

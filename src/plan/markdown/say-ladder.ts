@@ -16,7 +16,7 @@ export function sayLadder(plan: Plan): string[] {
 function line({ home }: Plan, step: Plan['ladder'][number]): string {
   const always = home.loads.find((load) => load.id === 'house-standby')?.name;
   const names = step.switchOff.map((name) =>
-    name === always ? 'chargers and boxes that draw power all day (pull their plugs)' : name,
+    name === always ? `${name} (pull their plugs)` : name,
   );
   const what = names.length > 0 ? names.join(', ') : 'nothing more';
   const at = step.atPercent === 100 ? 'From the start' : `At ${step.atPercent} % of charge or fuel`;
