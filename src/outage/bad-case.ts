@@ -1,4 +1,4 @@
-import { HOURS_A_YEAR } from './month-of-hour';
+import { HOURS_PER_YEAR } from '../physics/weather/calendar';
 import { quantileInPlace } from './quantile';
 import { type Season, seasonHours } from './season';
 
@@ -14,7 +14,7 @@ export function badCaseStart(
 ): { start: number; neededKwh: number } | null {
   const { first, count } = seasonHours(season);
   const inSeason = (hour: number) =>
-    ((hour % HOURS_A_YEAR) - first + HOURS_A_YEAR) % HOURS_A_YEAR < count;
+    ((hour % HOURS_PER_YEAR) - first + HOURS_PER_YEAR) % HOURS_PER_YEAR < count;
   // Plain loops: a callback for every hour of a hundred years would cost more than the choice itself.
   const kept = new Float64Array(needed.length);
   let filled = 0;

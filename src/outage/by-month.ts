@@ -1,4 +1,5 @@
-import { HOURS_A_YEAR, MONTH_STARTS } from './month-of-hour';
+import { HOURS_PER_YEAR } from '../physics/weather/calendar';
+import { MONTH_STARTS } from './month-of-hour';
 
 /** A share, or a mean, for each month of the start hour and for all of them; `null` where no hour falls. */
 export interface ByMonth {
@@ -28,7 +29,7 @@ export function forEachMonth(
   hours: number,
   visit: (month: number, from: number, upTo: number) => void,
 ): void {
-  for (let year = 0; year < hours; year += HOURS_A_YEAR) {
+  for (let year = 0; year < hours; year += HOURS_PER_YEAR) {
     for (let month = 0; month < 12 && year + MONTH_STARTS[month]! < hours; month++) {
       visit(month, year + MONTH_STARTS[month]!, Math.min(year + MONTH_STARTS[month + 1]!, hours));
     }

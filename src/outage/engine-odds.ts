@@ -1,7 +1,8 @@
+import { HOURS_PER_YEAR } from '../physics/weather/calendar';
 import { forEachMonth } from './by-month';
 import { type EngineHoursInput, engineHoursSurvived } from './engine-hours-survived';
 import { NEGLIGIBLE_KWH } from './every-start';
-import { HOURS_A_YEAR, HOURS_IN_MONTH } from './month-of-hour';
+import { HOURS_IN_MONTH } from './month-of-hour';
 import { oddsFromFull, type RideThroughOdds } from './ride-through-odds';
 import { borrowHours, giveBack } from './spare-hours';
 import { forEachStretch } from './stretches-of-hours';
@@ -21,7 +22,7 @@ export function engineOdds(
 ): readonly RideThroughOdds[] {
   const { loadKw, engine, limitHours } = input;
   const count = loadKw.length;
-  if (Number.isFinite(engine.refillEveryHours) || count % HOURS_A_YEAR !== 0 || !isPlain(input)) {
+  if (Number.isFinite(engine.refillEveryHours) || count % HOURS_PER_YEAR !== 0 || !isPlain(input)) {
     return oddsFromFull(engineHoursSurvived(input), lengths);
   }
   const before = borrowHours(count + limitHours + 1);
@@ -31,7 +32,7 @@ export function engineOdds(
     forEachMonth(count, (month, from, upTo) => {
       rides[month]! += countWithin(before, { hours, fuel: engine.fuelAtStart, from, upTo });
     });
-    const years = count / HOURS_A_YEAR;
+    const years = count / HOURS_PER_YEAR;
     return {
       hours,
       months: Array.from(rides, (yes, month) => yes / (years * HOURS_IN_MONTH[month]!)),

@@ -1,6 +1,7 @@
+import { HOURS_PER_YEAR } from '../physics/weather/calendar';
 import type { ByMonth } from './by-month';
 import { DrawdownPass } from './drawdown-pass';
-import { HOURS_A_YEAR, monthOfHour } from './month-of-hour';
+import { monthOfHour } from './month-of-hour';
 import { quantileInPlace } from './quantile';
 import { type Season, seasonMonths } from './season';
 
@@ -17,7 +18,7 @@ export class NeedTally {
   readonly #bins: number;
   /** 12 rows of `bins` + 1 counts; the last counts needs beyond the largest bin. */
   readonly #counts: Uint32Array;
-  readonly #needed = new Float64Array(HOURS_A_YEAR);
+  readonly #needed = new Float64Array(HOURS_PER_YEAR);
   #head = new Float64Array(0);
   /** Largest need by month, 12 a year. */
   readonly #largest: number[] = [];
@@ -34,8 +35,8 @@ export class NeedTally {
 
   /** The next year of net stored energy, 8760 hours from midnight of 1 January. */
   addYear(net: Float64Array): void {
-    if (net.length !== HOURS_A_YEAR) {
-      throw new RangeError(`a year must have ${HOURS_A_YEAR} h: ${net.length} h`);
+    if (net.length !== HOURS_PER_YEAR) {
+      throw new RangeError(`a year must have ${HOURS_PER_YEAR} h: ${net.length} h`);
     }
     if (this.#largest.length === 0) this.#head = net.slice(0, this.#outageHours - 1);
     for (let month = 0; month < 12; month++) this.#largest.push(0);
@@ -44,8 +45,8 @@ export class NeedTally {
 
   /** Let the last outages run on into the first year. No year may be added after. */
   finish(): void {
-    for (let from = 0; from < this.#head.length; from += HOURS_A_YEAR) {
-      this.#count(this.#pass.push(this.#head.subarray(from, from + HOURS_A_YEAR), this.#needed));
+    for (let from = 0; from < this.#head.length; from += HOURS_PER_YEAR) {
+      this.#count(this.#pass.push(this.#head.subarray(from, from + HOURS_PER_YEAR), this.#needed));
     }
     this.#head = new Float64Array(0);
   }
@@ -96,7 +97,7 @@ export class NeedTally {
       const month = monthOfHour(this.#start);
       const bin = Math.min(this.#bins, Math.ceil(need / this.#binKwh - 1e-6));
       this.#counts[month * width + bin]! += 1;
-      const cell = 12 * Math.floor(this.#start / HOURS_A_YEAR) + month;
+      const cell = 12 * Math.floor(this.#start / HOURS_PER_YEAR) + month;
       if (need > this.#largest[cell]!) this.#largest[cell] = need;
     }
   }

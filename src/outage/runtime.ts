@@ -1,3 +1,4 @@
+import { HOURS_PER_YEAR } from '../physics/weather/calendar';
 import { mustBeShare, mustNotBeNegative } from '../quantity/must-be';
 import { requireDayProfile } from './day-profile';
 
@@ -25,9 +26,6 @@ export interface Runtime {
   readonly typicalHours: number | null;
   readonly longestHours: number | null;
 }
-
-/** A day's sums that no longer change the store for the worse go on for ever; slower decline ends here. */
-const YEAR_HOURS = 8760;
 
 /**
  * How long a full battery lasts against the same day repeated, for an outage that starts at each hour.
@@ -72,7 +70,8 @@ function netKwhByHour(input: RuntimeInput): Float64Array {
 function hoursFrom(start: number, net: Float64Array, usableKwh: number): number | null {
   let store = usableKwh;
   let dayBefore = usableKwh;
-  for (let hours = 0; hours < YEAR_HOURS; hours++) {
+  // A day's sums that no longer change the store for the worse go on for ever; slower decline ends after a year.
+  for (let hours = 0; hours < HOURS_PER_YEAR; hours++) {
     if (hours > 0 && hours % 24 === 0) {
       if (store >= dayBefore) return null; // the same day again can only repeat
       dayBefore = store;

@@ -1,4 +1,4 @@
-import { HOURS_A_YEAR } from './month-of-hour';
+import { HOURS_PER_YEAR } from '../physics/weather/calendar';
 import { type Season, seasonHours } from './season';
 
 /**
@@ -18,13 +18,13 @@ export function cutToPieces(
   hourly: Float64Array | Float32Array,
 ): Float64Array {
   const { first, count } = seasonHours(season);
-  const years = Math.floor(hourly.length / HOURS_A_YEAR);
-  const ring = hourly.subarray(0, years * HOURS_A_YEAR);
+  const years = Math.floor(hourly.length / HOURS_PER_YEAR);
+  const ring = hourly.subarray(0, years * HOURS_PER_YEAR);
   const long = count + tailHours;
   const out = new Float64Array(years * long);
   for (let year = 0; year < years; year++) {
     for (let done = 0; done < long; ) {
-      const from = (year * HOURS_A_YEAR + first + done) % ring.length;
+      const from = (year * HOURS_PER_YEAR + first + done) % ring.length;
       const part = ring.subarray(from, from + long - done);
       out.set(part, year * long + done);
       done += part.length;

@@ -1,4 +1,4 @@
-import { HOURS_A_YEAR } from './month-of-hour';
+import { HOURS_PER_YEAR } from '../physics/weather/calendar';
 import { type Season, seasonHours } from './season';
 
 /**
@@ -11,10 +11,10 @@ export function forEachSeasonStart(
   call: (start: number, year: number) => void,
 ): void {
   const { first, count: long } = seasonHours(season);
-  const years = Math.floor(count / HOURS_A_YEAR);
-  const ring = years * HOURS_A_YEAR;
+  const years = Math.floor(count / HOURS_PER_YEAR);
+  const ring = years * HOURS_PER_YEAR;
   for (let year = 0; year < years; year++) {
-    for (let h = 0, start = year * HOURS_A_YEAR + first; h < long; h++, start++) {
+    for (let h = 0, start = year * HOURS_PER_YEAR + first; h < long; h++, start++) {
       call(start < ring ? start : start - ring, year);
     }
   }
@@ -36,7 +36,7 @@ export function shareOfSeason(
 
 /** The values at the season's start hours, all whole years together; `values` holds one for each hour of the record. */
 export function valuesInSeason(season: Season, values: Float64Array): Float64Array {
-  const years = Math.floor(values.length / HOURS_A_YEAR);
+  const years = Math.floor(values.length / HOURS_PER_YEAR);
   const out = new Float64Array(years * seasonHours(season).count);
   let at = 0;
   forEachSeasonStart(season, values.length, (start) => {

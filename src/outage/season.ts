@@ -1,4 +1,5 @@
-import { HOURS_A_YEAR, MONTH_STARTS } from './month-of-hour';
+import { HOURS_PER_YEAR } from '../physics/weather/calendar';
+import { MONTH_STARTS } from './month-of-hour';
 
 /** Some months in a row, which may run over the turn of the year: winter is { firstMonth: 11, months: 3 }. */
 export interface Season {
@@ -23,7 +24,7 @@ export function seasonHours(season: Season): { first: number; count: number } {
     throw new RangeError(`a season must have 1 to 12 months: ${months}`);
   }
   const last = firstMonth + months;
-  const end = last <= 12 ? MONTH_STARTS[last]! : HOURS_A_YEAR + MONTH_STARTS[last - 12]!;
+  const end = last <= 12 ? MONTH_STARTS[last]! : HOURS_PER_YEAR + MONTH_STARTS[last - 12]!;
   return { first: MONTH_STARTS[firstMonth]!, count: end - MONTH_STARTS[firstMonth]! };
 }
 

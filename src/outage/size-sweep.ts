@@ -1,4 +1,4 @@
-import { HOURS_A_YEAR } from './month-of-hour';
+import { HOURS_PER_YEAR } from '../physics/weather/calendar';
 import { NeedTally } from './need-tally';
 import { type NetEnergy, netEnergy, type StoreLimits } from './net-energy';
 
@@ -33,10 +33,10 @@ export interface SizeStep {
  */
 export function sizeSweep(input: SizeSweepInput): SizeStep[] {
   const { years, yearAt, solarSteps, limits, lengths } = input;
-  const supplyKw = new Float64Array(HOURS_A_YEAR);
+  const supplyKw = new Float64Array(HOURS_PER_YEAR);
   const energy = {
-    netKwh: new Float64Array(HOURS_A_YEAR),
-    overloadKwh: new Float64Array(HOURS_A_YEAR),
+    netKwh: new Float64Array(HOURS_PER_YEAR),
+    overloadKwh: new Float64Array(HOURS_PER_YEAR),
   };
   const overloads = new Float64Array(solarSteps.length);
   const tallies = solarSteps.map(() =>
@@ -45,7 +45,7 @@ export function sizeSweep(input: SizeSweepInput): SizeStep[] {
   for (let year = 0; year < years; year++) {
     const { loadKw, solarPerKw, mayCharge } = yearAt(year);
     solarSteps.forEach((solarKw, step) => {
-      for (let t = 0; t < HOURS_A_YEAR; t++) supplyKw[t] = solarKw * solarPerKw[t]!;
+      for (let t = 0; t < HOURS_PER_YEAR; t++) supplyKw[t] = solarKw * solarPerKw[t]!;
       netEnergy({ loadKw, supplyKw, mayCharge, limits }, energy);
       overloads[step]! += overloadedHours(energy);
       for (const tally of tallies[step]!) tally.addYear(energy.netKwh);

@@ -1,7 +1,8 @@
 import type { Tariff } from '../bill/tariff';
 import type { Answers } from '../interview/answers';
 import type { Interview } from '../interview/question';
-import { type Contradiction, contradictions } from './contradictions';
+import { contradictions } from './contradictions';
+import type { Contradiction } from './contradictions/contradiction';
 import { homeFromAnswers } from './home-from-answers';
 
 /** The answers so far that do not fit together, for the screen where all answers are checked. Sizes no route. */

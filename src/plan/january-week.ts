@@ -3,6 +3,7 @@ import type { Load, Site } from '../home/home';
 import { drawWeather, WEATHER_SEED, World } from '../home/world';
 import { hoursSurvived } from '../outage/hours-survived';
 import { quantileInPlace } from '../outage/quantile';
+import { HOURS_PER_YEAR } from '../physics/weather/calendar';
 import type { Weather } from '../physics/weather/weather-years';
 import { formatQuantity } from '../quantity/format-quantity';
 import { LIMIT_HOURS, netOf } from '../routes/battery-hours';
@@ -38,7 +39,7 @@ export function januaryWeek(): (facts: Facts, site: Site, must: readonly Load[])
       capKwh: BATTERY.usableKwh,
       limitHours: LIMIT_HOURS,
     });
-    const january = hours.filter((_, hour) => hour % 8760 < JANUARY_HOURS);
+    const january = hours.filter((_, hour) => hour % HOURS_PER_YEAR < JANUARY_HOURS);
     const lasts = quantileInPlace(january, 0.1) ?? 0;
     const sun = solarKw > 0 ? ` with ${formatQuantity(solarKw, 'kW')} of solar` : '';
     const said =

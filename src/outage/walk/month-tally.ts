@@ -1,4 +1,5 @@
-import { HOURS_A_YEAR, monthOfHour } from '../month-of-hour';
+import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
+import { monthOfHour } from '../month-of-hour';
 
 /** A share found from a sample, and how far it may be off. */
 export interface ShareWithError {
@@ -16,13 +17,13 @@ export class MonthTally {
 
   /** `hours` of the record the start hours come from. */
   constructor(hours: number) {
-    this.#years = Math.max(1, Math.ceil(hours / HOURS_A_YEAR));
+    this.#years = Math.max(1, Math.ceil(hours / HOURS_PER_YEAR));
     this.#starts = new Float64Array(12 * this.#years);
     this.#rode = new Float64Array(12 * this.#years);
   }
 
   add(start: number, rode: boolean): void {
-    const cell = monthOfHour(start) * this.#years + Math.floor(start / HOURS_A_YEAR);
+    const cell = monthOfHour(start) * this.#years + Math.floor(start / HOURS_PER_YEAR);
     this.#starts[cell]! += 1;
     if (rode) this.#rode[cell]! += 1;
   }

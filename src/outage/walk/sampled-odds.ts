@@ -1,4 +1,5 @@
-import { HOURS_A_YEAR, monthOfHour } from '../month-of-hour';
+import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
+import { monthOfHour } from '../month-of-hour';
 import { OUTAGE_LENGTHS } from '../ride-through-odds';
 import type { Failure } from './failure';
 import { manyWalks } from './many-walks';
@@ -53,7 +54,7 @@ export function sampleOutages(input: SampleInput): SampledOdds[] {
   const walk = manyWalks(system, record);
   const season = input.seasonMonths ?? ALL_MONTHS;
   for (let start = 0; start < count; start += every) {
-    if (input.onlySeason && !season.includes(monthOfHour(start % HOURS_A_YEAR))) continue;
+    if (input.onlySeason && !season.includes(monthOfHour(start % HOURS_PER_YEAR))) continue;
     starts.push(start);
     const outage = { start, outageHours: longest, startKwh };
     walks.push(untilFailure ? walk(outage) : walkChecked({ system, record, ...outage }));

@@ -1,6 +1,6 @@
 import type { Tariff } from '../../bill/tariff';
 import type { Home } from '../../home/home';
-import type { Contradiction } from '../contradictions';
+import type { Contradiction } from '../contradictions/contradiction';
 import { billFit } from './bill-fit';
 import { tariffOf } from './tariff-of';
 

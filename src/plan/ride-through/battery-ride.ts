@@ -8,12 +8,12 @@ import {
   neededForEveryStart,
 } from '../../outage/every-start';
 import { hoursSurvived } from '../../outage/hours-survived';
-import { HOURS_A_YEAR } from '../../outage/month-of-hour';
 import { type NetEnergy, netEnergy } from '../../outage/net-energy';
 import { seasonMonths } from '../../outage/season';
 import { shareOfSeason } from '../../outage/season-starts';
 import { borrowHours, giveBack } from '../../outage/spare-hours';
 import { unservedByMonth } from '../../outage/unserved-by-month';
+import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { monthsOf } from '../../routes/battery-hours';
 import type { Route } from '../../routes/route';
 import { failingOf, sayFailing } from './failing';
@@ -72,7 +72,7 @@ export function batteryOdds(
 ): Odds[] | null {
   const loads = loadsIn(home, route, scope);
   if (loads === null || loads.length === 0) return null;
-  const hours = Math.min(years, world.years) * HOURS_A_YEAR;
+  const hours = Math.min(years, world.years) * HOURS_PER_YEAR;
   const spare = { netKwh: borrowHours(hours), overloadKwh: borrowHours(hours) };
   const energy = netEnergy(
     {

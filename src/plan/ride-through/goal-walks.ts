@@ -1,6 +1,7 @@
 import { monthOfHour } from '../../outage/month-of-hour';
 import { manyWalks } from '../../outage/walk/many-walks';
 import { type Walked, walkOutage } from '../../outage/walk/walk';
+import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { LENGTHS } from './lengths';
 import type { BadCase, BadCaseHour } from './ride-through';
 import { sampledStarts } from './sampled-starts';
@@ -64,7 +65,7 @@ export function hourByHour(way: Walkable, goalHours: number, start: number): Bad
       }),
   });
   return {
-    month: monthOfHour(start % 8760),
+    month: monthOfHour(start % HOURS_PER_YEAR),
     hourOfDay: start % 24,
     hours,
     endsAfter: failure === null ? null : hoursServed,

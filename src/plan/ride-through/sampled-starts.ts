@@ -1,4 +1,5 @@
 import { type Season as Months, seasonHours } from '../../outage/season';
+import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 
 /** For means and first failures one start in 185 (5 x 37) is enough; 185 shares no factor with 24 either. */
 export const MEANS_EVERY_HOURS = 185;
@@ -11,7 +12,8 @@ export function sampledStarts(hours: number, months: Months): number[] {
   const { first, count } = seasonHours(months);
   const starts: number[] = [];
   for (let start = 0; start < hours; start += MEANS_EVERY_HOURS) {
-    if (((start % 8760) - first + 8760) % 8760 < count) starts.push(start);
+    if (((start % HOURS_PER_YEAR) - first + HOURS_PER_YEAR) % HOURS_PER_YEAR < count)
+      starts.push(start);
   }
   return starts;
 }

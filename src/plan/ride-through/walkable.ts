@@ -1,8 +1,8 @@
 import type { Home, Load, Season } from '../../home/home';
 import type { World } from '../../home/world';
-import { HOURS_A_YEAR } from '../../outage/month-of-hour';
 import type { Season as Months } from '../../outage/season';
 import type { WalkRecord, WalkRung, WalkSystem } from '../../outage/walk/system';
+import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { monthsOf } from '../../routes/battery-hours';
 import type { Route } from '../../routes/route';
 import { loadsIn } from './route-loads';
@@ -32,7 +32,7 @@ export function walkableOf(home: Home, world: World, route: Route, wish: WalkWis
     system: { ...walkSystem(home, route), ladder: wish.ladder ?? [] },
     record: {
       loadsKw: wish.classes.map((loads) => world.loadKw(loads, years)),
-      solarKw: world.sunKw(route.solarKw ?? 0).subarray(0, years * HOURS_A_YEAR),
+      solarKw: world.sunKw(route.solarKw ?? 0).subarray(0, years * HOURS_PER_YEAR),
     },
     startKwh: route.kind === 'vehicle' ? 0 : (route.usableKwh ?? 0),
     months: monthsOf[wish.season],

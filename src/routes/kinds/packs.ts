@@ -2,6 +2,7 @@ import { demandOf } from '../../home/demand';
 import type { Home, Load } from '../../home/home';
 import { batteryRuntime } from '../../outage/runtime';
 import { splitRoundTrip } from '../../physics/round-trip';
+import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { batteryType } from '../../tables/battery-types';
@@ -58,7 +59,7 @@ export function packHours(home: Home, loads: readonly Load[], usableKwh: number)
           inverterIdleWatts: PACK_IDLE_WATTS,
           dischargeEfficiency,
         });
-        return runtime.typicalHours ?? 8760;
+        return runtime.typicalHours ?? HOURS_PER_YEAR;
       }),
     );
   return figure({

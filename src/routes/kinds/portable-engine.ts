@@ -14,6 +14,7 @@ import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { FuelUse, LeftOut, Part, Route } from '../route';
 import { engineStops, fuelIfs, handStops, plugIfs, wiringIfs, wiringStops } from '../stops';
 import { blockNotes } from './engine-blocks';
+import { type OwnEngine, ownEngine } from './own-engine';
 
 interface Sort {
   readonly kind: RouteKind;
@@ -83,35 +84,6 @@ function wantedLoads(home: Home, sort: Sort, volts: 120 | 240) {
       why: 'needs 240 volts and your engine gives 120: it cannot run it, whatever its watts',
     })),
   };
-}
-
-interface OwnEngine {
-  readonly step: { watts: number; startVa: number };
-  readonly ratedWatts: number;
-  readonly volts: 120 | 240;
-  readonly fuel: EngineFuel;
-}
-
-/** VA of start that each W of an engine can lend for a moment, as in the table of generic sizes. */
-const START_PER_WATT = 2.3;
-
-function ownEngine(home: Home): OwnEngine | null {
-  const { facts } = home;
-  if (!facts.told('own-sources') || !facts.has('own-sources', 'engine-portable')) return null;
-  const ratedWatts = facts.number('engine-watts');
-  if (ratedWatts === null) return null;
-  const watts = ratedWatts * siteShare(home);
-  const fuel = facts.value('engine-fuel');
-  return {
-    ratedWatts,
-    step: { watts, startVa: watts * START_PER_WATT },
-    volts: facts.is('engine-volts', 'v240') ? 240 : 120,
-    fuel: isFuel(fuel) ? fuel : 'gasoline',
-  };
-}
-
-function isFuel(value: unknown): value is EngineFuel {
-  return ['gasoline', 'propane', 'natural-gas', 'diesel'].includes(String(value));
 }
 
 interface Described {

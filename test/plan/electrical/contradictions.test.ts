@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Answers } from '../../../src/interview/answers';
 import { contradictions } from '../../../src/plan/contradictions';
+import { planOf } from '../../households/read-household';
 import { answersWith, houseWith } from './electrical-home';
 
 type Changed = Record<string, Answers[string] | undefined>;
@@ -8,7 +9,11 @@ const idsOf = (changed: Changed) =>
   contradictions(houseWith(changed), answersWith(changed)).map((one) => one.id);
 
 const well: Changed = { 'water-source': 'well', 'must-run': ['well'] };
-const engine: Changed = { 'own-sources': ['engine-portable'], 'engine-fuel': 'gasoline' };
+const engine: Changed = {
+  'own-sources': ['engine-portable'],
+  'engine-fuel': 'gasoline',
+  'engine-watts': 3500,
+};
 
 /** Each: what it is called, a home with it, and the twin without it. Pairs of practice, no published source. */
 const pairs: [id: string, has: Changed, twin: Changed][] = [
@@ -101,4 +106,17 @@ describe('two answers that do not fit together', () => {
     ).toEqual([]);
     expect(contradictions(houseWith(), answersWith({}))).toEqual([]);
   });
+});
+
+test('the hours of fuel told against the goal are those of the route with that engine', () => {
+  const own = { ...engine, 'engine-watts': 3500, 'gasoline-gallons': 10, 'fuel-refill': 'no' };
+  const plan = planOf('birch-street', own);
+  const [found] = plan.electrical.toSettle.filter((one) => one.id === 'goal-beyond-fuel');
+  const route = plan.routes.find((one) => one.kind === 'engine-inlet')!;
+  // The route carries what is good to have as well, so its fuel lasts a little shorter.
+  const said = /for about (?:(\d+) days?)? ?(?:(\d+) h)? and cannot/.exec(found!.answers[1])!;
+  const hours = 24 * Number(said[1] ?? 0) + Number(said[2] ?? 0);
+  const onRoute = route.lasting.hours!.value;
+  expect(hours).toBeGreaterThanOrEqual(Math.floor(onRoute));
+  expect(hours).toBeLessThan(1.25 * onRoute);
 });

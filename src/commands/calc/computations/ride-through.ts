@@ -4,6 +4,7 @@ import { oddsFromFull } from '../../../outage/ride-through-odds';
 import { inverterHoursKwh } from '../../../physics/panel/inverter-hours';
 import { panelHoursKwh } from '../../../physics/panel/panel-hours';
 import { planeYear } from '../../../physics/panel/plane-year';
+import { HOURS_PER_YEAR } from '../../../physics/weather/calendar';
 import { panelAssumption } from '../../../tables/panel-figures';
 import type { Place } from '../../../tables/place';
 import type { Calculation, Outcome } from '../calculation';
@@ -104,7 +105,7 @@ function oddsOf(values: Values): Outcome {
 function sunKw(values: Values, place: Place): Float64Array {
   const panelKw = values.number('panels');
   const weather = weatherIn(place, values);
-  if (panelKw === 0) return new Float64Array(weather.years * 8760);
+  if (panelKw === 0) return new Float64Array(weather.years * HOURS_PER_YEAR);
   const plane = { tiltDeg: values.number('tilt'), facingDeg: values.number('facing') };
   const clock = { lonDeg: place.lonDeg, utcOffsetH: place.utcOffsetH };
   const year = planeYear(weather.sky, plane, clock);

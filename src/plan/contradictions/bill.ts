@@ -1,7 +1,7 @@
-import type { Home } from '../home/home';
-import { seasonBill } from '../home/season-bill';
-import { formatQuantity } from '../quantity/format-quantity';
-import type { Contradiction } from './contradictions';
+import type { Home } from '../../home/home';
+import { seasonBill } from '../../home/season-bill';
+import { formatQuantity } from '../../quantity/format-quantity';
+import type { Contradiction } from './contradiction';
 
 /** Must-run energy may be so much over the bill before we ask. Our judgement. */
 const OVER_BILL = 1.1;
