@@ -15,7 +15,8 @@ export interface Advice {
 
 /**
  * The route to advise: the cheapest within the later budget that carries all that must run for the time asked;
- * where none does, the one within budget that comes nearest; where the budget buys none, getting ready.
+ * where none does, the one within budget that comes nearest, one that leaves nothing out first; where the budget buys
+ * none, getting ready.
  */
 export function advise(home: Home, routes: readonly Route[]): Advice {
   const budget = budgetUsd(home);
@@ -26,7 +27,10 @@ export function advise(home: Home, routes: readonly Route[]): Advice {
   const affordable = able.filter((r) => r.costUsd.low <= budget);
   const wholeAffordable = affordable.filter(doesWholeJob).sort(byCost)[0];
   const nearest = [...affordable].sort(
-    (a, b) => share(home, b) - share(home, a) || byCost(a, b),
+    (a, b) =>
+      Number(carriesAllForLong(home, b)) - Number(carriesAllForLong(home, a)) ||
+      share(home, b) - share(home, a) ||
+      byCost(a, b),
   )[0];
   const ready = routes.find((r) => r.kind === 'preparation')!;
   const route = wholeAffordable ?? nearest ?? ready;
@@ -39,6 +43,14 @@ export function advise(home: Home, routes: readonly Route[]): Advice {
       .slice(0, 2),
     wholeJob: wholeAffordable === undefined ? (whole[0] ?? null) : null,
   };
+}
+
+/** Everything for so much of the time goes before a part of it for longer. Our judgement. */
+const LONG_SHARE = 0.5;
+
+/** A furnace left out is not made up for by a refrigerator that runs longer. */
+function carriesAllForLong(home: Home, route: Route): boolean {
+  return route.leavesOut.every((load) => !load.must) && share(home, route) >= LONG_SHARE;
 }
 
 /** Carries everything that must run, for the time asked. */
@@ -88,8 +100,9 @@ function because(
   if (whole) {
     return `Of the routes that carry all that must keep running for the time you asked, it costs least, and it fits your ${usd}.`;
   }
+  const missing = route.leavesOut.some((load) => load.must);
   const hours = route.lasting.hours?.value ?? Infinity;
   const stored = hours < home.goalHours.value && hoursOnStored(home, route) > hours;
   const fuel = stored ? ', with as much fuel as may be stored' : '';
-  return `No route within your ${usd} does the whole job. This one comes nearest: it carries the most of what must run for the most of the time${fuel}.`;
+  return `No route within your ${usd} does the whole job. This one comes nearest: it carries ${missing ? 'the most of what' : 'all that'} must run for the most of the time${fuel}.`;
 }

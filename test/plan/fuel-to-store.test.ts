@@ -63,7 +63,7 @@ describe('fuel for the goal', () => {
     expect(hours).toBeGreaterThan(2 * route.lasting.hours!.value);
     expect(plan.fuelToStore!.thenHours).toBe(Math.round(hours));
     const stored = formatQuantity(Math.round(hours), 'h');
-    expect(planMarkdown(plan)).toContain(`With the fuel still to be stored: about ${stored}.`);
+    expect(planMarkdown(plan)).toContain(`With the fuel still to store: about ${stored}.`);
     // A battery that carries more of the loads for less of the time would win on the fuel at hand alone.
     const battery = plan.routes.find((one) => one.kind === 'battery-circuits')!;
     const share = (kind: typeof route, lasts: number) =>
@@ -71,6 +71,22 @@ describe('fuel for the goal', () => {
     const onHand = share(route, route.lasting.hours!.value);
     expect(share(battery, battery.lasting.hours!.value)).toBeGreaterThan(onHand);
     expect(share(route, hours)).toBeGreaterThan(share(battery, battery.lasting.hours!.value));
+  });
+
+  test('everything for most of the time goes before a part of it for all of it', () => {
+    const plan = planOf('birch-street', {
+      'medical-devices': ['oxygen-concentrator'],
+      'device-safe-hours': 1,
+    });
+    const { route, because } = plan.advice;
+    const cords = plan.routes.find((one) => one.kind === 'engine-cords')!;
+    expect(cords.leavesOut.filter((load) => load.must).map((load) => load.name)).toEqual([
+      'Furnace',
+    ]);
+    expect(route.kind).toBe('engine-inlet');
+    expect(because).toContain('it carries all that must run for the most of the time');
+    expect(plan.fuelToStore!.thenHours!).toBeGreaterThan(0.5 * plan.home.goalHours.value);
+    expect(plan.fuelToStore!.thenHours!).toBeLessThan(plan.home.goalHours.value);
   });
 
   test('a propane tank too small for the goal is said in gallons', () => {

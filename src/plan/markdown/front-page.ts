@@ -45,16 +45,21 @@ function draft({ state, draftBecause }: Plan): string[] {
       ? why
       : `${open} ${open === 1 ? 'answer is' : 'answers are'} still open`;
   });
-  return [`This is a DRAFT, not for buying from: ${short.join('; ')}.`];
+  return [`DRAFT, not for buying from: ${short.join('; ')}.`];
 }
 
 function buy({ advice: { route }, addOns }: Plan): string {
   const made = route.parts.map((part) => inSentence(part.name)).join('; ');
   const installed = isWired(route) ? ' installed' : '';
-  const beside = addOns.map((one) => `${inSentence(one.name)}, ${one.cost}`).join('; ');
+  const beside = addOns
+    .map((one) => `${inSentence(one.name)}, ${withoutYear(one.cost)}`)
+    .join('; ');
   const also = beside === '' ? '' : ` Worth having beside it: ${beside}.`;
   return `What to buy: ${inSentence(route.title)}, ${sayFigure(route.costUsd)}${installed}: ${made}.${also}`;
 }
+
+/** The year of a price stands in the details. */
+const withoutYear = (cost: string) => cost.replace(/, prices of .*$/, '');
 
 function lasts({ advice: { route }, home, fuelToStore }: Plan): string {
   const { hours, reachesGoal, says } = route.lasting;
@@ -69,11 +74,11 @@ function lasts({ advice: { route }, home, fuelToStore }: Plan): string {
   const more =
     then === null || then <= hours.value
       ? ''
-      : ` With the fuel still to be stored: about ${formatQuantity(Math.round(then), 'h')}.`;
+      : ` With the fuel still to store: about ${formatQuantity(Math.round(then), 'h')}.`;
   return `How long: about ${likely}; in a bad case ${bad}. ${asked}${more}`;
 }
 
-function notCarried({ advice: { route }, willNotDo }: Plan): string {
+function notCarried({ advice: { route }, routes, willNotDo }: Plan): string {
   if (route.carries.length === 0) return 'What it does not carry: anything; it gives no power.';
   const missed = [...new Set(route.leavesOut.filter((l) => l.must).map((l) => l.name))];
   const wired = willNotDo.some((line) => line.startsWith('It feeds nothing that is wired in'));
@@ -81,7 +86,21 @@ function notCarried({ advice: { route }, willNotDo }: Plan): string {
     missed.length > 0
       ? `${listOf(missed.map(inSentence))}, which must keep running`
       : 'nothing that must keep running is left out';
-  return `What it does not carry: ${must}${wired ? '; and nothing that is wired in' : ''}.`;
+  const all = missed.length > 0 ? carriesAll(routes) : null;
+  const other =
+    all === null
+      ? ''
+      : ` Cheapest that carries it too: ${inSentence(all.title)}, about ${formatQuantity(all.costUsd.value, '$')}.`;
+  return `What it does not carry: ${must}${wired ? '; and nothing that is wired in' : ''}.${other}`;
+}
+
+/** The cheapest route that carries everything that must run, for however long. */
+function carriesAll(routes: readonly Route[]): Route | null {
+  const all = routes.filter(
+    ({ verdict, carries, leavesOut }) =>
+      verdict !== 'cannot' && carries.length > 0 && leavesOut.every((load) => !load.must),
+  );
+  return [...all].sort((a, b) => a.costUsd.value - b.costUsd.value)[0] ?? null;
 }
 
 /** For a life-support device its own line; else that for a person at risk, if one is here. */

@@ -57,7 +57,7 @@ describe.each(plans)('the front page of %s', (_, plan) => {
   });
 
   test('holds no figure that the details do not', () => {
-    const own = front.split('\n').filter((line) => !/^(# |This is a DRAFT|As of)/.test(line));
+    const own = front.split('\n').filter((line) => !/^(# |DRAFT|As of)/.test(line));
     const body = new Set(figuresIn(details));
     const figures = figuresIn(own.join('\n'));
     expect(figures.length).toBeGreaterThan(2);
@@ -102,4 +102,19 @@ test('the front page calls an electrician for what is wired, and for nothing els
   expect(halves(planOf('tower-six')).front).toContain('Whom to call: no electrician');
   const bad = planOf('tower-six', { 'panel-signs': ['heat-or-buzz'], 'now-danger': ['hot-panel'] });
   expect(halves(bad).front).toContain('Whom to call: a licensed electrician, yes');
+});
+
+test('where something that must run is left out, the front page names the cheapest route that carries it', () => {
+  const plan = planOf('birch-street', { 'budget-now': 600, 'budget-later': 600 });
+  expect(plan.advice.route.leavesOut.some((load) => load.must)).toBe(true);
+  const whole = plan.routes.filter(
+    (route) =>
+      route.verdict !== 'cannot' && plan.mustRun.every((l) => route.carries.includes(l.name)),
+  );
+  const least = Math.min(...whole.map((route) => route.costUsd.value));
+  const named = /Cheapest that carries it too: ([^,]*), about \$([\d,]+)\./.exec(
+    halves(plan).front,
+  )!;
+  expect(Number(named[2]!.replace(',', ''))).toBe(least);
+  expect(halves(planOf('birch-street')).front).not.toContain('Cheapest that carries');
 });
