@@ -1,0 +1,101 @@
+import type { Home, Rank } from '../../home/home';
+import type { RouteKind } from '../../home/route-kind';
+import type { World } from '../../home/world';
+import { formatQuantity } from '../../quantity/format-quantity';
+import { batteryStepsKwh, solarStepsKw } from '../../tables/generic-steps';
+import { goalHours, goalNet, hoursFrom, sizeFor, usableOf } from '../battery-hours';
+import { budgetUsd, part, total } from '../costs';
+import type { Fitted } from '../fit-power';
+import type { Part, SizeByOdds } from '../route';
+
+/** What sets the three fixed batteries apart. */
+export interface Sort {
+  readonly kind: RouteKind;
+  readonly title: string;
+  readonly ranks: (home: Home) => Rank[];
+  readonly solar: boolean;
+}
+
+/** What was chosen, and by what it was chosen. */
+export interface Chosen {
+  readonly nameplateKwh: number;
+  readonly usableKwh: number;
+  readonly solarKw: number;
+  readonly size: SizeByOdds;
+  readonly hours: { low: number; value: number; high: number };
+  readonly reaches: boolean;
+}
+
+/**
+ * The cheapest of the generic steps that carries 9 such outages in 10 (where life may hang on it: 9 winters in
+ * 10, whenever it starts); where none does, what the budget buys, at least 10 kWh.
+ */
+export function choose(home: Home, world: World, sort: Sort, fitted: Fitted): Chosen {
+  const goal = goalHours(home, world, fitted.carried);
+  const options = solarOptions(world, sort).map((solarKw) => {
+    const nets = goal.map((hours) => ({
+      pieces: hours.pieces,
+      netKwh: goalNet(hours, fitted.step.watts / 1000, solarKw),
+    }));
+    const size = sizeFor(home, nets);
+    const asked = sizedByYears(home) ? size.nineYearsInTenKwh : size.nineOutagesInTenKwh;
+    const nameplateKwh = batteryStepsKwh().find((kwh) => usableOf(home, kwh) >= asked) ?? null;
+    return { solarKw, nets, size, nameplateKwh };
+  });
+  const price = (o: { nameplateKwh: number; solarKw: number }) =>
+    total(partsOf(sort, fitted, o.nameplateKwh, o.solarKw)).value;
+  const able = options.flatMap((o) =>
+    o.nameplateKwh === null ? [] : [{ ...o, nameplateKwh: o.nameplateKwh }],
+  );
+  const best = able.sort((a, b) => price(a) - price(b))[0];
+  const pick = best ?? {
+    ...options.at(-1)!,
+    nameplateKwh: withinBudget(home, sort, fitted, options.at(-1)!.solarKw),
+  };
+  const usableKwh = usableOf(home, pick.nameplateKwh);
+  const { nets, ...rest } = pick;
+  return {
+    ...rest,
+    usableKwh,
+    hours: hoursFrom(nets, usableKwh),
+    reaches: best !== undefined,
+  };
+}
+
+/** Where somebody depends on a device, or nobody knows, a bad winter must be carried whenever the outage starts. */
+export function sizedByYears(home: Home): boolean {
+  return home.lifeSupport !== 'no';
+}
+
+/** No panels; or, with solar, up to four steps of the roof's room, the largest last. */
+function solarOptions(world: World, sort: Sort): number[] {
+  if (!sort.solar) return [0];
+  const room = world.roof?.roomKw ?? 0;
+  return solarStepsKw()
+    .filter((kw) => kw <= room)
+    .slice(-4);
+}
+
+/** The largest battery step that the later budget buys; 10 kWh when it buys less. */
+function withinBudget(home: Home, sort: Sort, fitted: Fitted, solarKw: number): number {
+  const budget = budgetUsd(home);
+  const steps = batteryStepsKwh().filter((kwh) => kwh >= 10);
+  const bought = steps.filter((kwh) => total(partsOf(sort, fitted, kwh, solarKw)).value <= budget);
+  return bought.at(-1) ?? 10;
+}
+
+/** What the route is made of. */
+export function partsOf(sort: Sort, fitted: Fitted, nameplateKwh: number, solarKw: number): Part[] {
+  const inverter = formatQuantity(fitted.step.watts, 'W');
+  const solar = solarKw > 0 ? [part('solar', solarKw * 1000, `Roof solar, ${solarKw} kW`)] : [];
+  const wiring = sort.kind === 'battery-whole' ? part('load-control') : part('backup-subpanel');
+  const soft = fitted.softStarter ? [part('soft-starter')] : [];
+  const battery = sort.solar ? 'battery-with-solar' : 'battery';
+  return [
+    part(battery, nameplateKwh, `Battery, ${nameplateKwh} kWh, with an inverter of ${inverter}`),
+    ...solar,
+    wiring,
+    ...soft,
+    part('permit'),
+  ];
+}
