@@ -25,7 +25,7 @@ export function electricianPoints(
 }
 
 /** Cautions that forbid something rather than ask for work. */
-const neverWork = ['no-backfeed'];
+const neverWork = ['no-backfeed', 'vehicle-house-ok'];
 /** Said where the route needs no wiring, but the home needs an electrician. */
 export const plugsOnly =
   'Nothing in the route advised is wired to the house; the electrician is needed for what stands below.';

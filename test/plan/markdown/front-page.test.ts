@@ -118,3 +118,11 @@ test('where something that must run is left out, the front page names the cheape
   expect(Number(named[2]!.replace(',', ''))).toBe(least);
   expect(halves(planOf('birch-street')).front).not.toContain('Cheapest that carries');
 });
+
+test('a vehicle with an outlet calls no electrician while nothing is wired to the house', () => {
+  const plan = planOf('mill-lane', { 'own-sources': ['ev-outlet'], 'engine-place': 'none' });
+  expect(plan.cautions.map((one) => one.id)).toContain('vehicle-house-ok');
+  expect(plan.advice.route.kind).toBe('power-pack');
+  expect(halves(plan).front).toContain('Whom to call: no electrician');
+  expect(halves(plan).details).toContain('A vehicle may feed house wiring only through equipment');
+});
