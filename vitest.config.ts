@@ -6,5 +6,8 @@ export default defineConfig({
     environment: 'node',
     env: { FORCE_COLOR: '0', CI: '' },
     testTimeout: 20_000,
+    // Tests are pure or end their own programs, so files share one process a core and what it has loaded.
+    isolate: false,
+    maxWorkers: '100%',
   },
 });

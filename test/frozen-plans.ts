@@ -1,0 +1,30 @@
+import interview from '#compiled/questions.js';
+import type { Answers } from '../src/interview/answers';
+import { makePlan } from '../src/plan/make-plan';
+import type { Plan } from '../src/plan/plan';
+
+const plans = new Map<string, Plan>();
+
+/**
+ * The whole plan of these answers, made once in a test process and frozen through and through: a test that
+ * changed it would fail at once instead of spoiling the next file. A test of determinism calls `makePlan` itself.
+ * @param asOf the day ages are counted from, YYYY-MM-DD
+ * @param years drawn years of weather; fewer where a test does not look at odds
+ */
+export function frozenPlan(answers: Answers, asOf: string, years = 100): Plan {
+  const key = JSON.stringify([Object.entries(answers).sort(), asOf, years]);
+  const found = plans.get(key);
+  if (found) return found;
+  const plan = deepFrozen(makePlan(interview, answers, asOf, years));
+  plans.set(key, plan);
+  return plan;
+}
+
+/** The same value, with every object below it frozen. Typed arrays cannot be frozen and stay as they are. */
+function deepFrozen<T>(value: T): T {
+  if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return value;
+  if (Object.isFrozen(value)) return value;
+  Object.freeze(value);
+  for (const child of Object.values(value)) deepFrozen(child);
+  return value;
+}
