@@ -1,5 +1,6 @@
 import type { Home } from '../home/home';
-import { wiredKinds } from '../home/route-kind';
+import { isWired } from '../kinds/ask-traits';
+import { traitsOf } from '../kinds/route-traits';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
 import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
@@ -18,7 +19,7 @@ export function electricianPoints(
     (one) => one.who[0] === 'licensed electrician' && one.severity >= CAN_INJURE,
   );
   const said = theirs.map((one) => firstSentence(one.says));
-  if (wiredKinds.includes(route.kind)) return [...quotePoints(home, route), ...said];
+  if (isWired(traitsOf[route.kind])) return [...quotePoints(home, route), ...said];
   const work = theirs.filter((one) => !neverWork.includes(one.id));
   if (work.some((one) => !one.careful)) return [plugsOnly, ...said];
   return [work.length > 0 ? `${noWork} ${mayStill}` : noWork, ...said];

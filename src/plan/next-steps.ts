@@ -1,5 +1,6 @@
 import type { Home } from '../home/home';
-import { wiredKinds } from '../home/route-kind';
+import { hasFixedBattery, hasFixedGenerator, isSource, isWired } from '../kinds/ask-traits';
+import { traitsOf } from '../kinds/route-traits';
 import type { Advice } from '../routes/advise';
 import type { Finding, Who } from '../rules/rule';
 import type { AddOn } from './add-ons';
@@ -29,7 +30,7 @@ interface Of {
 /** What to do next, in order, and who does it. */
 export function nextSteps(of: Of): NextStep[] {
   const { home, advice } = of;
-  const power = advice.route.kind !== 'preparation';
+  const power = isSource(traitsOf[advice.route.kind]);
   return [
     ...medicalSteps(home),
     ...settleSteps(of),
@@ -81,7 +82,7 @@ function panelSteps({ cautions }: Of): NextStep[] {
 
 function wiredSteps({ advice: { route } }: Of): NextStep[] {
   const steps: NextStep[] = [];
-  if (wiredKinds.includes(route.kind)) {
+  if (isWired(traitsOf[route.kind])) {
     steps.push(
       {
         what: 'Ask three licensed electricians to quote from the points under "Where a licensed electrician is required", with permit and inspection in the price.',
@@ -93,14 +94,13 @@ function wiredSteps({ advice: { route } }: Of): NextStep[] {
       },
     );
   }
-  const besideGrid = ['battery-circuits', 'battery-whole', 'battery-solar', 'battery-engine'];
-  if (besideGrid.includes(route.kind)) {
+  if (hasFixedBattery(traitsOf[route.kind])) {
     steps.push({
       what: 'Ask the power company for its approval before anything that runs beside the grid is switched on.',
       who: 'utility',
     });
   }
-  if (route.kind === 'standby-engine') {
+  if (hasFixedGenerator(traitsOf[route.kind])) {
     steps.push({
       what: 'Have meter, pipe and regulator confirmed in writing before ordering the engine.',
       who: 'gas fitter',

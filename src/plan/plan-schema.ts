@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { routeKinds } from '../home/route-kind';
+import { routeKinds } from '../kinds/route-kind';
 import { electricalSchema } from './electrical/electrical-schema';
 import { moneySchema } from './money/money-schema';
 import { PLAN_SCHEMA_VERSION } from './plan';

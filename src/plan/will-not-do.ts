@@ -1,5 +1,6 @@
 import type { Home } from '../home/home';
-import { wiredKinds } from '../home/route-kind';
+import { isWired } from '../kinds/ask-traits';
+import { traitsOf } from '../kinds/route-traits';
 import type { Advice } from '../routes/advise';
 import type { Route } from '../routes/route';
 import type { FuelToStore } from './fuel-to-store';
@@ -17,7 +18,7 @@ export function willNotDo(home: Home, advice: Advice, fuel: FuelToStore | null):
   if (home.facts.is('goal-gap', 'no-blink', 'minute') && !bridges(route.gap)) {
     lines.push(`It leaves a dark gap: ${route.gap}. Put a small battery at what must not blink.`);
   }
-  if (!wiredKinds.includes(route.kind)) lines.push(byCordOnly(home, route));
+  if (!isWired(traitsOf[route.kind])) lines.push(byCordOnly(home, route));
   if (advice.wholeJob !== null) {
     const other = `the cheapest here would be: ${advice.wholeJob.title.toLowerCase()}`;
     const enough = fuel?.reachesGoal === true && route.leavesOut.every((load) => !load.must);
@@ -39,9 +40,7 @@ function byCordOnly(home: Home, route: Route): string {
     home.loads.some((load) => load.id === id && route.carries.includes(load.name));
   const lights = carried('lights-led') ? ' Light comes from lamps with a plug.' : '';
   const sump =
-    carried('sump') && route.kind !== 'single-battery'
-      ? ' The sump pump runs by its own plug.'
-      : '';
+    carried('sump') && !traitsOf[route.kind].oneJob ? ' The sump pump runs by its own plug.' : '';
   return `It feeds nothing that is wired in: no wall outlet, no ceiling light, no pump without a plug.${lights}${sump}`;
 }
 

@@ -1,4 +1,6 @@
 import type { Home } from '../home/home';
+import { isSource } from '../kinds/ask-traits';
+import { traitsOf } from '../kinds/route-traits';
 import { budgetUsd } from './costs';
 import { gasolineLimitGal } from './gasoline-limit';
 import type { Route } from './route';
@@ -21,7 +23,7 @@ export interface Advice {
 export function advise(home: Home, routes: readonly Route[]): Advice {
   const budget = budgetUsd(home);
   const able = routes.filter(
-    (r) => r.verdict !== 'cannot' && r.kind !== 'preparation' && r.carries.length > 0,
+    (r) => r.verdict !== 'cannot' && isSource(traitsOf[r.kind]) && r.carries.length > 0,
   );
   const whole = able.filter(doesWholeJob).sort(byCost);
   const affordable = able.filter((r) => r.costUsd.low <= budget);
@@ -32,7 +34,7 @@ export function advise(home: Home, routes: readonly Route[]): Advice {
       share(home, b) - share(home, a) ||
       byCost(a, b),
   )[0];
-  const ready = routes.find((r) => r.kind === 'preparation')!;
+  const ready = routes.find((r) => !isSource(traitsOf[r.kind]))!;
   const route = wholeAffordable ?? nearest ?? ready;
   return {
     route,
@@ -94,7 +96,7 @@ function because(
   { whole, budget }: { whole: boolean; budget: number },
 ): string {
   const usd = `$${budget.toLocaleString('en-US')}`;
-  if (route.kind === 'preparation') {
+  if (!isSource(traitsOf[route.kind])) {
     return `No route that gives power fits a budget of ${usd} here. Getting ready costs little and is worth doing first.`;
   }
   if (whole) {

@@ -1,5 +1,5 @@
 import type { Home } from '../home/home';
-import type { RouteKind } from '../home/route-kind';
+import type { RouteKind } from '../kinds/route-kind';
 import type { Figure } from '../quantity/figure';
 import { figure } from '../quantity/figure';
 import { formatQuantity } from '../quantity/format-quantity';

@@ -1,4 +1,4 @@
-import type { RouteKind } from '../home/route-kind';
+import type { RouteKind } from '../kinds/route-kind';
 import type { Figure } from '../quantity/figure';
 import type { EquipmentClass } from '../tables/equipment-costs';
 

@@ -1,5 +1,5 @@
 import type { Home } from '../home/home';
-import type { RouteKind } from '../home/route-kind';
+import type { RouteTraits } from '../kinds/route-traits';
 
 export type Who =
   | 'household'
@@ -21,11 +21,14 @@ export interface Trigger {
   readonly asks?: string;
 }
 
+/** The traits of the routes under discussion. A rule never learns which routes they are. */
+export type Routes = readonly RouteTraits[];
+
 /** One rule: when it applies to this home with these routes under discussion. Its words stand in the table. */
 export interface Rule {
   readonly id: string;
   /** Null when the rule has nothing to say. Never guesses: an open safety answer is careful. */
-  applies(home: Home, kinds: ReadonlySet<RouteKind>): Trigger | null;
+  applies(home: Home, routes: Routes): Trigger | null;
 }
 
 /** What the plan prints of a rule that applies. */

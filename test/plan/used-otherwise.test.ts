@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { RouteKind } from '../../src/home/route-kind';
 import { KWH_PER_MILE, USUAL_CHARGE, vehicleOf } from '../../src/home/vehicle';
 import { World } from '../../src/home/world';
+import type { RouteKind } from '../../src/kinds/route-kind';
 import { ladderOf } from '../../src/plan/ladder';
 import { walkLadder } from '../../src/plan/ride-through/ladder-walk';
 import { neighboursOf } from '../../src/plan/ride-through/neighbours';

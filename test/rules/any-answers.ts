@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import interview from '#compiled/questions.js';
-import { type RouteKind, routeKinds } from '../../src/home/route-kind';
 import type { Answer, Answers } from '../../src/interview/answers';
 import { NOT_SURE } from '../../src/interview/answers';
 import type { Question } from '../../src/interview/question';
+import { type RouteKind, routeKinds } from '../../src/kinds/route-kind';
 
 /** Any answers to the real questions: some told, some "not sure", some never asked. */
 export const anyAnswers: fc.Arbitrary<Answers> = fc

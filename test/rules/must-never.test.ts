@@ -1,16 +1,26 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  engineKinds,
-  fixedBatteryKinds,
-  type RouteKind,
-  wiredKinds,
-} from '../../src/home/route-kind';
 import type { Answers } from '../../src/interview/answers';
+import type { RouteKind } from '../../src/kinds/route-kind';
 import { findings } from '../../src/rules/find';
 import type { Finding } from '../../src/rules/rule';
 import { anyAnswers, anyKinds } from './any-answers';
 import { answeredHome } from './some-home';
+
+// Written out here and not asked of the traits, so that a wrong trait is seen.
+const fixedBatteryKinds: RouteKind[] = [
+  'battery-circuits',
+  'battery-whole',
+  'battery-solar',
+  'battery-engine',
+];
+const engineKinds: RouteKind[] = [
+  'engine-cords',
+  'engine-inlet',
+  'standby-engine',
+  'battery-engine',
+];
+const wiredKinds: RouteKind[] = ['engine-inlet', 'standby-engine', ...fixedBatteryKinds];
 
 type Home = ReturnType<typeof answeredHome>;
 interface Seen {

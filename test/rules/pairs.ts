@@ -1,6 +1,6 @@
 import type { Site } from '../../src/home/home';
-import type { RouteKind } from '../../src/home/route-kind';
 import type { Answers } from '../../src/interview/answers';
+import type { RouteKind } from '../../src/kinds/route-kind';
 
 /** A home with a hazard and its twin without: both are the calm home but for what is said here. */
 export interface Pair {

@@ -1,7 +1,7 @@
 import type { Home } from '../../home/home';
 import { carriesLargestLoad, standbyCapacity } from '../../physics/standby-capacity';
 import type { Route } from '../../routes/route';
-import { isWired } from './route-traits';
+import { hasEngine, isWired } from './route-traits';
 import { lineVolts } from './service-facts';
 
 /** One way to connect a source to this home. */
@@ -134,7 +134,7 @@ export function largestLoadPoint(home: Home, route: Route): string | null {
 /** Neutral, bond, GFCI and flame-sensing points for this home and route. */
 export function neutralPoints(home: Home, route: Route): string[] {
   const { facts } = home;
-  const engine = ['engine-inlet', 'standby-engine', 'battery-engine'].includes(route.kind);
+  const engine = hasEngine(route) && isWired(route);
   const points: string[] = [];
   if (engine) {
     points.push(

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { routeKinds } from '../../home/route-kind';
+import { routeKinds } from '../../kinds/route-kind';
 
 const lines = z.array(z.string());
 const amount = z.union([z.number(), z.literal('not known')]);

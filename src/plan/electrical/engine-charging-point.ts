@@ -1,4 +1,6 @@
 import type { Home } from '../../home/home';
+import { hasFixedBattery, hasGenerator } from '../../kinds/ask-traits';
+import { traitsOf } from '../../kinds/route-traits';
 import { largestChargerWatts } from '../../physics/engine-charging';
 import type { Route } from '../../routes/route';
 
@@ -10,10 +12,7 @@ const CHARGER_POWER_FACTOR = 0.7;
 /** How large a charger the engine of this route, or the engine here now, may feed. Null without either. */
 export function engineChargingPoint(home: Home, route: Route): string | null {
   const own = home.facts.told('engine-watts') ? home.facts.number('engine-watts') : null;
-  const engine =
-    route.kind === 'engine-inlet' ||
-    route.kind === 'engine-cords' ||
-    route.kind === 'standby-engine';
+  const engine = hasGenerator(traitsOf[route.kind]) && !hasFixedBattery(traitsOf[route.kind]);
   const ratedWatts = own ?? (engine ? (route.power?.continuousWatts ?? null) : null);
   if (ratedWatts === null) return null;
   const chargerWatts = largestChargerWatts({

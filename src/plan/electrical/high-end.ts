@@ -1,5 +1,6 @@
 import { demandOf } from '../../home/demand';
 import type { Home, Load } from '../../home/home';
+import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { softened } from '../../routes/fit-power';
 import type { Route } from '../../routes/route';
@@ -43,7 +44,7 @@ export function givesWatts(route: Route): number {
 
 /** A battery for the sump comes with a pump of its own. */
 const bringsItsPump = (route: Route) =>
-  route.kind === 'single-battery' && route.carries.includes('Sump pump');
+  traitsOf[route.kind].oneJob && route.carries.includes('Sump pump');
 
 function gap(home: Home, route: Route, what: HighEndGap['what']): HighEndGap | null {
   const running = what === 'running';

@@ -1,18 +1,18 @@
-import { engineKinds, fixedBatteryKinds, wiredKinds } from '../../home/route-kind';
+import * as ask from '../../kinds/ask-traits';
+import { traitsOf } from '../../kinds/route-traits';
 import type { Route } from '../../routes/route';
 
 /** It has a battery fixed to the house. */
-export const isFixedBattery = (route: Route) => fixedBatteryKinds.includes(route.kind);
+export const isFixedBattery = (route: Route) => ask.hasFixedBattery(traitsOf[route.kind]);
 
 /** It makes its power in an engine, or may. */
-export const hasEngine = (route: Route) => engineKinds.includes(route.kind);
+export const hasEngine = (route: Route) => ask.hasGenerator(traitsOf[route.kind]);
 
 /** It is wired to the house. */
-export const isWired = (route: Route) => wiredKinds.includes(route.kind);
+export const isWired = (route: Route) => ask.isWired(traitsOf[route.kind]);
 
 /** Its power is limited by an inverter, which trips where an engine sags. */
-export const byInverter = (route: Route) =>
-  isFixedBattery(route) || ['power-pack', 'single-battery', 'vehicle'].includes(route.kind);
+export const byInverter = (route: Route) => traitsOf[route.kind].inverter;
 
 /** A route that could work here and gives power. */
 export const givesPower = (route: Route) => route.verdict !== 'cannot' && route.power !== null;

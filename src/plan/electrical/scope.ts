@@ -1,4 +1,6 @@
 import type { Home, Load } from '../../home/home';
+import { hasFixedGenerator } from '../../kinds/ask-traits';
+import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity, formatRange } from '../../quantity/format-quantity';
 import type { Route } from '../../routes/route';
 import { hasEngine, isFixedBattery, isWired } from './route-traits';
@@ -84,7 +86,7 @@ function listings(route: Route): string[] {
     );
   if (hasEngine(route)) {
     made.push(
-      route.kind === 'standby-engine'
+      hasFixedGenerator(traitsOf[route.kind])
         ? 'Engine listed to UL 2200.'
         : 'Portable engine listed to UL 2201 (low carbon monoxide and shut-off).',
     );

@@ -1,4 +1,6 @@
 import type { Home } from '../../home/home';
+import { hasFixedGenerator } from '../../kinds/ask-traits';
+import { traitsOf } from '../../kinds/route-traits';
 import { type EngineSpot, engineSiting } from '../../physics/siting/engine-siting';
 import type { Route } from '../../routes/route';
 import { fuelStorage } from '../../tables/fuel-storage';
@@ -35,7 +37,7 @@ const spots: Readonly<Record<string, EngineSpot>> = {
 
 function enginePoints(home: Home, route: Route): SitingPoint[] {
   if (!hasEngine(route)) return [];
-  const kind = route.kind === 'standby-engine' ? 'standby' : 'portable';
+  const kind = hasFixedGenerator(traitsOf[route.kind]) ? 'standby' : 'portable';
   const leastFt = namedValue(sitingDistances, `${kind}-engine-to-home`).value;
   const told = home.facts.told('engine-place') ? String(home.facts.value('engine-place')) : '';
   // Paced off at 20 ft or more; for a fixed engine that is not yet the 25 ft asked.

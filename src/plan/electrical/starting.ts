@@ -1,5 +1,5 @@
 import type { Home, Load } from '../../home/home';
-import { automaticKinds } from '../../home/route-kind';
+import { traitsOf } from '../../kinds/route-traits';
 import { largestStart, type StartingLoad } from '../../physics/largest-start';
 import { type StartCure, startCures } from '../../physics/start-cures';
 import { type StartOrder, startOrder } from '../../physics/start-order';
@@ -43,7 +43,7 @@ export function startingOf(home: Home, routes: readonly Route[]): RouteStarting[
 }
 
 const starts = (route: Route) =>
-  givesPower(route) && route.kind !== 'single-battery' && route.carries.length > 0;
+  givesPower(route) && !traitsOf[route.kind].oneJob && route.carries.length > 0;
 
 function one(home: Home, route: Route): RouteStarting {
   const surgeVa = route.power!.startVa;
@@ -51,7 +51,7 @@ function one(home: Home, route: Route): RouteStarting {
   const start = largestStart({ loads, startsKeptApart: false });
   const order = startOrder({ loads, surgeVa });
   const name = (id: string) => home.loads.find((load) => load.id === id)?.name ?? id;
-  const automatic = automaticKinds.includes(route.kind);
+  const automatic = traitsOf[route.kind].automatic;
   const needVa = automatic ? Math.max(start.peakVa, start.allSelfStartingVa) : start.peakVa;
   return {
     route: route.kind,

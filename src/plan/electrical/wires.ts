@@ -1,4 +1,5 @@
 import type { Home } from '../../home/home';
+import { traitsOf } from '../../kinds/route-traits';
 import { smallestWire, type WireSize } from '../../physics/wire-size';
 import type { Route } from '../../routes/route';
 import { breakerAtLeast } from '../../tables/breaker-sizes';
@@ -49,7 +50,7 @@ export function wireRuns(home: Home, route: Route): WireRun[] {
 }
 
 function inlet(home: Home, route: Route): Ask | null {
-  if (route.kind !== 'engine-inlet' || route.power === null) return null;
+  if (traitsOf[route.kind].connection !== 'inlet' || route.power === null) return null;
   const volts = 240;
   const loadAmps = Math.min(50, route.power.continuousWatts / volts);
   const breakerAmps = loadAmps <= 30 ? 30 : 50;

@@ -1,3 +1,5 @@
+import { hasFixedBattery } from '../../kinds/ask-traits';
+import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity } from '../../quantity/format-quantity';
 import type { Route } from '../../routes/route';
 import { isWired } from '../electrical/route-traits';
@@ -122,7 +124,7 @@ function call({ advice: { route }, electrician }: Plan): string {
 
 function othersFor(route: Route): string[] {
   const gas = route.ifs.some((one) => one.startsWith('a gas fitter'));
-  const grid = route.kind.startsWith('battery');
+  const grid = hasFixedBattery(traitsOf[route.kind]);
   return [
     ...(gas ? ['a gas fitter, for the fuel'] : []),
     ...(grid ? ['the power company, for its approval'] : []),

@@ -1,3 +1,5 @@
+import { isSource } from '../../kinds/ask-traits';
+import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity } from '../../quantity/format-quantity';
 import type { Route } from '../../routes/route';
 import { carriesOfMust } from '../carries-of-must';
@@ -9,7 +11,7 @@ import { sayFigure } from './say-figure';
 /** The routes side by side: those shown in the table, those also possible, those not possible and why. */
 export function sayRoutes(plan: Plan): string[] {
   const { advice } = plan;
-  const preparation = plan.routes.find((route) => route.kind === 'preparation')!;
+  const preparation = plan.routes.find((route) => !isSource(traitsOf[route.kind]))!;
   const shown = [...new Set([advice.route, ...advice.beside, preparation])];
   const row = (route: Route) =>
     `| ${route.title} | ${carried(plan, route)} | ${howLong(route)} | ${sayFigure(route.costUsd)} | ${priceYears(route)} |`;

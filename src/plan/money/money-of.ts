@@ -4,8 +4,10 @@ import { routeMoney } from '../../bill/route-money';
 import { sayCarriesOver, stagedBuying } from '../../bill/staged-buying';
 import type { Tariff } from '../../bill/tariff';
 import type { Home } from '../../home/home';
-import { fixedBatteryKinds, type RouteKind } from '../../home/route-kind';
 import type { World } from '../../home/world';
+import { hasFixedBattery, isSource } from '../../kinds/ask-traits';
+import type { RouteKind } from '../../kinds/route-kind';
+import { traitsOf } from '../../kinds/route-traits';
 import type { Advice } from '../../routes/advise';
 import type { Route } from '../../routes/route';
 import { endedBy } from '../../tables/incentives';
@@ -86,7 +88,7 @@ function mainBattery(
 
 /** A battery wired to the house works between outages; a pack or an engine does not. */
 function onTheBill(route: Route): boolean {
-  const wired = fixedBatteryKinds.includes(route.kind) && (route.usableKwh ?? 0) > 0;
+  const wired = hasFixedBattery(traitsOf[route.kind]) && (route.usableKwh ?? 0) > 0;
   return wired || route.solarKw !== null;
 }
 
@@ -156,8 +158,8 @@ function savingsRange(between: BetweenOutages | null) {
 
 /** Getting ready first; then of the route advised what can be used at once, cheapest first, and what is wired in last. */
 function boughtInOrder({ home, advice }: MoneyInput, able: readonly Route[]) {
-  const ready = able.filter((route) => route.kind === 'preparation');
-  if (advice.route.kind === 'preparation')
+  const ready = able.filter((route) => !isSource(traitsOf[route.kind]));
+  if (!isSource(traitsOf[advice.route.kind]))
     return ready.flatMap((route) => costPartsOf(home, route));
   const parts = costPartsOf(home, advice.route);
   const loose = parts.filter((part) => part.movesHouse && !part.name.startsWith('Soft starter'));

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { tariffSchema } from '../../bill/tariff-schema';
-import { routeKinds } from '../../home/route-kind';
+import { routeKinds } from '../../kinds/route-kind';
 
 const lines = z.array(z.string());
 const range = z.strictObject({ low: z.number(), likely: z.number(), high: z.number() });

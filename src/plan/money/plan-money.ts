@@ -4,7 +4,7 @@ import type { BillMatch } from '../../bill/match-bill';
 import type { LossAYear } from '../../bill/outage-worth';
 import type { RouteMoney } from '../../bill/route-money';
 import type { Stage } from '../../bill/staged-buying';
-import type { RouteKind } from '../../home/route-kind';
+import type { RouteKind } from '../../kinds/route-kind';
 import type { BetweenOutages } from './between-outages';
 import type { ReserveRow } from './reserve-table';
 import type { Ridden } from './ridden';

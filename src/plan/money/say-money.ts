@@ -1,6 +1,6 @@
 import { sayRouteMoney } from '../../bill/say-route-money';
 import type { Tariff } from '../../bill/tariff';
-import type { RouteKind } from '../../home/route-kind';
+import type { RouteKind } from '../../kinds/route-kind';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { inSentence } from '../list-of';
 import { type MoneyOfRoute, type PlanMoney, STUDY_YEARS } from './plan-money';

@@ -1,5 +1,6 @@
 import type { Home, Season } from '../../home/home';
 import type { World } from '../../home/world';
+import { traitsOf } from '../../kinds/route-traits';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import type { Advice } from '../../routes/advise';
 import type { Route } from '../../routes/route';
@@ -57,7 +58,8 @@ export function rideThroughOf(
 
 function rideOf(home: Home, world: World, route: Route, season: Season): RouteRide[] {
   if (route.carries.length === 0 || route.verdict === 'cannot') return [];
-  const walked = route.engine !== null || (route.kind === 'vehicle' && route.usableKwh !== null);
+  const walked =
+    route.engine !== null || (traitsOf[route.kind].vehicle && route.usableKwh !== null);
   if (!walked && route.usableKwh === null) return [];
   const ride = (walked ? walkedRide : batteryRide)(home, world, route, season);
   return [
@@ -76,7 +78,7 @@ const OTHER_YEARS = 20;
 function otherRide(home: Home, world: World, route: Route, season: Season): OtherRide {
   const { kind, title } = route;
   const carries = mustCarried(home, route);
-  if (kind === 'vehicle') {
+  if (traitsOf[kind].vehicle) {
     const must = mustWalkable(home, world, route, season);
     const lengths = lengthsFor(Math.round(home.goalHours.value));
     return { kind, title, carries, odds: walkedOdds(must, lengths, SAMPLE_EVERY_HOURS) };

@@ -1,4 +1,4 @@
-import type { RouteKind } from '../../home/route-kind';
+import type { RouteKind } from '../../kinds/route-kind';
 import type { Figure } from '../../quantity/figure';
 
 /** Which loads are to ride through: what must keep running, with good-to-have, or everything. */

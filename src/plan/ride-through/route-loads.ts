@@ -1,4 +1,6 @@
 import type { Home, Load } from '../../home/home';
+import { outletsOnly } from '../../kinds/ask-traits';
+import { traitsOf } from '../../kinds/route-traits';
 import type { Route } from '../../routes/route';
 import type { MustCarried, Scope } from './ride-through';
 
@@ -16,10 +18,7 @@ export function loadsIn(home: Home, route: Route, scope: Scope): Load[] | null {
 
 /** A source with outlets only reaches what plugs in. */
 function reachable(route: Route, load: Load): boolean {
-  const outletsOnly = ['single-battery', 'power-pack', 'engine-cords', 'vehicle'].includes(
-    route.kind,
-  );
-  return load.plugIn || !outletsOnly;
+  return load.plugIn || !outletsOnly(traitsOf[route.kind]);
 }
 
 /** How many of the things that must keep running a route carries. */

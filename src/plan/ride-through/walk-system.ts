@@ -1,5 +1,7 @@
 import type { Home } from '../../home/home';
 import { type HomeVehicle, vehicleOf } from '../../home/vehicle';
+import { isPack } from '../../kinds/ask-traits';
+import { traitsOf } from '../../kinds/route-traits';
 import type { StoreLimits } from '../../outage/net-energy';
 import type { WalkEngine, WalkSystem, WalkVehicle } from '../../outage/walk/system';
 import { fuelLine } from '../../physics/engine-fuel';
@@ -13,7 +15,7 @@ const PACK_IDLE_KW = PACK_IDLE_WATTS / 1000;
 
 /** The sources of a route as they run down in an outage: battery, engine with its fuel, vehicle; no rung in use. */
 export function walkSystem(home: Home, route: Route): WalkSystem {
-  const own = route.kind === 'vehicle' ? vehicleOf(home.facts) : null;
+  const own = traitsOf[route.kind].vehicle ? vehicleOf(home.facts) : null;
   return {
     battery: own === null ? batteryOf(route) : null,
     engine: engineOf(route),
@@ -30,8 +32,7 @@ function batteryOf(route: Route): WalkSystem['battery'] {
 /** Limits of a route's battery; a plug-in pack draws less by being on than an inverter for a house. */
 export function storeLimits(route: Route): StoreLimits {
   const limits = limitsOf((route.power?.continuousWatts ?? 0) / 1000);
-  const isPack = ['single-battery', 'power-pack'].includes(route.kind);
-  return isPack ? { ...limits, idleKw: PACK_IDLE_KW } : limits;
+  return isPack(traitsOf[route.kind]) ? { ...limits, idleKw: PACK_IDLE_KW } : limits;
 }
 
 function engineOf({ engine, fuel }: Route): WalkEngine | null {

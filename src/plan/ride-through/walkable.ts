@@ -1,5 +1,6 @@
 import type { Home, Load, Season } from '../../home/home';
 import type { World } from '../../home/world';
+import { traitsOf } from '../../kinds/route-traits';
 import type { Season as Months } from '../../outage/season';
 import type { WalkRecord, WalkRung, WalkSystem } from '../../outage/walk/system';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
@@ -34,7 +35,7 @@ export function walkableOf(home: Home, world: World, route: Route, wish: WalkWis
       loadsKw: wish.classes.map((loads) => world.loadKw(loads, years)),
       solarKw: world.sunKw(route.solarKw ?? 0).subarray(0, years * HOURS_PER_YEAR),
     },
-    startKwh: route.kind === 'vehicle' ? 0 : (route.usableKwh ?? 0),
+    startKwh: traitsOf[route.kind].vehicle ? 0 : (route.usableKwh ?? 0),
     months: monthsOf[wish.season],
   };
 }

@@ -1,6 +1,7 @@
 import type { Home, Rank } from '../../home/home';
-import type { RouteKind } from '../../home/route-kind';
 import type { World } from '../../home/world';
+import type { RouteKind } from '../../kinds/route-kind';
+import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { batteryStepsKwh, solarStepsKw } from '../../tables/generic-steps';
 import { goalHours, goalNet, hoursFrom, sizeFor, usableOf } from '../battery-hours';
@@ -88,7 +89,8 @@ function withinBudget(home: Home, sort: Sort, fitted: Fitted, solarKw: number): 
 export function partsOf(sort: Sort, fitted: Fitted, nameplateKwh: number, solarKw: number): Part[] {
   const inverter = formatQuantity(fitted.step.watts, 'W');
   const solar = solarKw > 0 ? [part('solar', solarKw * 1000, `Roof solar, ${solarKw} kW`)] : [];
-  const wiring = sort.kind === 'battery-whole' ? part('load-control') : part('backup-subpanel');
+  const wiring =
+    traitsOf[sort.kind].connection === 'house' ? part('load-control') : part('backup-subpanel');
   const soft = fitted.softStarter ? [part('soft-starter')] : [];
   const battery = sort.solar ? 'battery-with-solar' : 'battery';
   return [

@@ -1,6 +1,6 @@
 import type { Widths } from '../../home/answer-figure';
 import type { Home, Rank } from '../../home/home';
-import type { RouteKind } from '../../home/route-kind';
+import type { RouteKind } from '../../kinds/route-kind';
 import { formatQuantity } from '../../quantity/format-quantity';
 import type { EngineFuel } from '../../tables/fuels';
 import { powerSteps } from '../../tables/generic-steps';

@@ -5,11 +5,11 @@ import { firstOf } from '../when/first-of';
 /** A battery that smokes, hisses, swells or is hot. */
 export const batterySmoke: Rule = {
   id: 'battery-smoke',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     firstOf(
       home.facts.has('now-danger', 'battery-smoke')
         ? yes('You told us a battery smokes or is hot.')
         : null,
-      anyBattery(home, kinds),
+      anyBattery(home, routes),
     ),
 };

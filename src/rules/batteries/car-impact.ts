@@ -6,7 +6,7 @@ import { said } from '../when/said';
 /** A battery that a car could run into. */
 export const carImpact: Rule = {
   id: 'car-impact',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     both(
       said({
         facts: home.facts,
@@ -15,6 +15,6 @@ export const carImpact: Rule = {
         because: 'You named a garage or outbuilding for the battery.',
         unknown: 'We do not know whether a car could reach the battery.',
       }),
-      fixedBattery(home, kinds),
+      fixedBattery(home, routes),
     ),
 };

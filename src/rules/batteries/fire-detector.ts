@@ -6,7 +6,7 @@ import { said } from '../when/said';
 /** Smoke or heat detection in the room of the battery. */
 export const fireDetector: Rule = {
   id: 'fire-detector',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     both(
       said({
         facts: home.facts,
@@ -15,6 +15,6 @@ export const fireDetector: Rule = {
         because: 'The battery would stand inside or in the garage.',
         unknown: 'We do not know whether the battery would stand inside.',
       }),
-      fixedBattery(home, kinds),
+      fixedBattery(home, routes),
     ),
 };

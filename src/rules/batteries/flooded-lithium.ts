@@ -6,5 +6,5 @@ import { floods } from '../when/floods';
 /** A lithium battery that has been under water can burn days or weeks later. */
 export const floodedLithium: Rule = {
   id: 'flooded-lithium',
-  applies: (home, kinds) => both(floods(home.facts), anyBattery(home, kinds)),
+  applies: (home, routes) => both(floods(home.facts), anyBattery(home, routes)),
 };

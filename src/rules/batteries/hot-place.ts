@@ -9,11 +9,11 @@ const hotPlaces = ['attached-garage', 'detached', 'outside-wall', 'shed-unheated
 /** A place so hot that the battery slows or wears out. */
 export const hotPlace: Rule = {
   id: 'hot-place',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     both(
       home.site.hotF >= hotOutdoorsF && home.facts.is('battery-place', ...hotPlaces)
         ? yes(`It reaches ${Math.round(home.site.hotF)} °F outdoors where the battery would stand.`)
         : null,
-      fixedBattery(home, kinds),
+      fixedBattery(home, routes),
     ),
 };

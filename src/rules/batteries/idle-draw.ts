@@ -1,13 +1,14 @@
+import { isPack } from '../../kinds/ask-traits';
 import { type Rule, yes } from '../rule';
 import { firstOf } from '../when/first-of';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 
 /** A small battery loses much of its energy to its own inverter. */
 export const idleDraw: Rule = {
   id: 'idle-draw',
-  applies: ({ facts }, kinds) =>
+  applies: ({ facts }, routes) =>
     firstOf(
       facts.has('own-sources', 'power-pack') ? yes('You have a power pack.') : null,
-      routeIn(kinds, ['power-pack', 'single-battery'], 'A small battery is in your plan.'),
+      routeWith(routes, isPack, 'A small battery is in your plan.'),
     ),
 };

@@ -1,16 +1,16 @@
+import { isSource } from '../../kinds/ask-traits';
 import { type Rule, yes } from '../rule';
 import { both } from '../when/both';
-import { routeIn } from '../when/route-in';
-import { sourceKinds } from '../when/route-list';
+import { routeWith } from '../when/route-with';
 
 /** Things that may not blink need a small battery of their own. */
 export const noBlink: Rule = {
   id: 'no-blink',
-  applies: ({ facts }, kinds) =>
+  applies: ({ facts }, routes) =>
     both(
       facts.told('goal-gap') && facts.is('goal-gap', 'no-blink')
         ? yes('You told us the power may not even blink.')
         : null,
-      routeIn(kinds, sourceKinds, 'Every source in your plan has a gap.'),
+      routeWith(routes, isSource, 'Every source in your plan has a gap.'),
     ),
 };

@@ -1,4 +1,4 @@
-import { fixedBatteryKinds } from '../../home/route-kind';
+import { hasFixedBattery } from '../../kinds/ask-traits';
 import { careful, type Rule, yes } from '../rule';
 
 /** Places that follow the weather outdoors. */
@@ -7,8 +7,8 @@ const coldPlaces = ['shed-unheated', 'detached', 'outside-wall', 'attached-garag
 /** A lithium battery, or one of unknown kind, that would have to take charge where it freezes. */
 export const noFreezingCharge: Rule = {
   id: 'no-freezing-charge',
-  applies: ({ facts, site }, kinds) => {
-    const brings = fixedBatteryKinds.some((kind) => kinds.has(kind));
+  applies: ({ facts, site }, routes) => {
+    const brings = routes.some(hasFixedBattery);
     const leadOnly = facts.told('battery-kind') && facts.is('battery-kind', 'lead-acid');
     const owned = facts.has('own-sources', 'home-battery', 'power-pack') && !leadOnly;
     if ((!brings && !owned) || site.coldF > 32) return null;

@@ -6,7 +6,7 @@ import { said } from '../when/said';
 /** A home battery in a bedroom or living room. */
 export const notWhereYouSleep: Rule = {
   id: 'not-where-you-sleep',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     both(
       said({
         facts: home.facts,
@@ -15,6 +15,6 @@ export const notWhereYouSleep: Rule = {
         because: 'You named a bedroom or living room for the battery.',
         unknown: 'We do not know where a battery would stand.',
       }),
-      fixedBattery(home, kinds),
+      fixedBattery(home, routes),
     ),
 };

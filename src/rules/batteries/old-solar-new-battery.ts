@@ -1,14 +1,14 @@
-import { fixedBatteryKinds } from '../../home/route-kind';
+import { hasFixedBattery } from '../../kinds/ask-traits';
 import { type Rule, yes } from '../rule';
 import { both } from '../when/both';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 
 /** A new battery beside solar that is there already. */
 export const oldSolarNewBattery: Rule = {
   id: 'old-solar-new-battery',
-  applies: ({ facts }, kinds) =>
+  applies: ({ facts }, routes) =>
     both(
       facts.has('own-sources', 'solar') ? yes('You have solar and would add a battery.') : null,
-      routeIn(kinds, fixedBatteryKinds, 'A home battery is in your plan.'),
+      routeWith(routes, hasFixedBattery, 'A home battery is in your plan.'),
     ),
 };

@@ -4,5 +4,5 @@ import { fixedBattery } from '../when/fixed-battery';
 /** A shut-off for the battery that fire crews can reach. */
 export const outsideStopBattery: Rule = {
   id: 'outside-stop-battery',
-  applies: (home, kinds) => fixedBattery(home, kinds),
+  applies: (home, routes) => fixedBattery(home, routes),
 };

@@ -1,8 +1,9 @@
 import type { Rule } from '../rule';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 
 /** New roof solar must drop its voltage fast, and be labelled. */
 export const rapidShutdown: Rule = {
   id: 'rapid-shutdown',
-  applies: (_home, kinds) => routeIn(kinds, ['battery-solar'], 'Roof solar is in your plan.'),
+  applies: (_home, routes) =>
+    routeWith(routes, (route) => route.roofSolar, 'Roof solar is in your plan.'),
 };

@@ -1,10 +1,10 @@
-import { fixedBatteryKinds } from '../../home/route-kind';
+import { hasFixedBattery } from '../../kinds/ask-traits';
 import type { Rule } from '../rule';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 
 /** Roof, wall or floor must carry the weight. */
 export const roofLoad: Rule = {
   id: 'roof-load',
-  applies: (_home, kinds) =>
-    routeIn(kinds, fixedBatteryKinds, 'Heavy fixed equipment is in your plan.'),
+  applies: (_home, routes) =>
+    routeWith(routes, hasFixedBattery, 'Heavy fixed equipment is in your plan.'),
 };

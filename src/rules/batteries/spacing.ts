@@ -4,5 +4,5 @@ import { fixedBattery } from '../when/fixed-battery';
 /** 3 ft between units and from doors and windows. */
 export const spacing: Rule = {
   id: 'spacing',
-  applies: (home, kinds) => fixedBattery(home, kinds),
+  applies: (home, routes) => fixedBattery(home, routes),
 };

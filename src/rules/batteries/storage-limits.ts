@@ -4,5 +4,5 @@ import { fixedBattery } from '../when/fixed-battery';
 /** How much may stand where: 20 kWh a unit, 40 and 80 kWh a place. */
 export const storageLimits: Rule = {
   id: 'storage-limits',
-  applies: (home, kinds) => fixedBattery(home, kinds),
+  applies: (home, routes) => fixedBattery(home, routes),
 };

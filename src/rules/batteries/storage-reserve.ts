@@ -5,14 +5,14 @@ import { fixedBattery } from '../when/fixed-battery';
 /** A battery that works on the bill may be empty when the storm comes. */
 export const storageReserve: Rule = {
   id: 'storage-reserve',
-  applies: (home, kinds) => {
+  applies: (home, routes) => {
     const { facts } = home;
     const shifts =
       facts.is('bill-plan', 'time-of-use', 'demand') ||
       facts.has('other-aims', 'lower-bills', 'use-solar');
     return both(
       shifts ? yes('The battery would also work on the bill.') : null,
-      fixedBattery(home, kinds),
+      fixedBattery(home, routes),
     );
   },
 };

@@ -4,5 +4,5 @@ import { vehicleSource } from '../when/vehicle-source';
 /** A vehicle is also how you leave. */
 export const vehicleChargeLeft: Rule = {
   id: 'vehicle-charge-left',
-  applies: ({ facts }, kinds) => vehicleSource(facts, kinds),
+  applies: ({ facts }, routes) => vehicleSource(facts, routes),
 };

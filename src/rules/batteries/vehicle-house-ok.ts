@@ -4,5 +4,5 @@ import { vehicleSource } from '../when/vehicle-source';
 /** A vehicle that feeds a house needs the proper switch and the maker's word. */
 export const vehicleHouseOk: Rule = {
   id: 'vehicle-house-ok',
-  applies: ({ facts }, kinds) => vehicleSource(facts, kinds),
+  applies: ({ facts }, routes) => vehicleSource(facts, routes),
 };

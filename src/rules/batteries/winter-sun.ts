@@ -2,13 +2,13 @@ import type { Rule } from '../rule';
 import { careful, yes } from '../rule';
 import { both } from '../when/both';
 import { firstOf } from '../when/first-of';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 import { said } from '../when/said';
 
 /** Solar counted on in winter, smoke or snow. */
 export const winterSun: Rule = {
   id: 'winter-sun',
-  applies: ({ facts, goalSeasons }, kinds) =>
+  applies: ({ facts, goalSeasons }, routes) =>
     both(
       firstOf(
         facts.told('goal-season') && goalSeasons.includes('winter')
@@ -27,7 +27,7 @@ export const winterSun: Rule = {
       ),
       firstOf(
         facts.has('own-sources', 'solar') ? yes('You count on solar.') : null,
-        routeIn(kinds, ['battery-solar'], 'Solar is in your plan.'),
+        routeWith(routes, (route) => route.roofSolar, 'Solar is in your plan.'),
       ),
     ),
 };

@@ -8,9 +8,9 @@ const highFt = 3000;
 /** Thin air makes an engine weaker. */
 export const altitude: Rule = {
   id: 'altitude',
-  applies: (home, kinds) => {
+  applies: (home, routes) => {
     const { value } = home.site.elevationFt;
     const high = value >= highFt ? yes(`Your home lies at about ${Math.round(value)} ft.`) : null;
-    return both(high, knownEngine(home, kinds));
+    return both(high, knownEngine(home, routes));
   },
 };

@@ -7,12 +7,12 @@ const burners = ['wood-stove', 'vented-gas', 'unvented', 'oven-or-grill'];
 /** Alarms before any engine; and wherever alarms are missing or unknown. */
 export const coAlarmFirst: Rule = {
   id: 'co-alarm-first',
-  applies: (home, kinds) => {
+  applies: (home, routes) => {
     const { facts } = home;
     const lacking = facts.told('co-alarm') && !facts.is('co-alarm', 'every-floor');
     const burning = facts.has('heat-second', ...burners) && !facts.is('co-alarm', 'every-floor');
     return firstOf(
-      anyEngine(home, kinds),
+      anyEngine(home, routes),
       lacking ? yes('There is no carbon monoxide alarm on every floor.') : null,
       burning ? yes('You would heat with a fire and alarms are not on every floor.') : null,
       facts.open('co-alarm') ? careful('We do not know which alarms you have.', 'co-alarm') : null,

@@ -6,5 +6,5 @@ import { portableEngine } from '../when/portable-engine';
 /** 20 ft from every opening for a portable engine or an engine vehicle. Fixed engines: fixed-engine-exhaust. */
 export const coDistance: Rule = {
   id: 'co-distance',
-  applies: (home, kinds) => firstOf(portableEngine(home, kinds), engineVehicle(home, kinds)),
+  applies: (home, routes) => firstOf(portableEngine(home, routes), engineVehicle(home, routes)),
 };

@@ -4,5 +4,5 @@ import { portableEngine } from '../when/portable-engine';
 /** A shut-off helps but never allows a shorter distance; prefer low emission and shut-off. */
 export const coShutoffNoSubstitute: Rule = {
   id: 'co-shutoff-no-substitute',
-  applies: (home, kinds) => portableEngine(home, kinds),
+  applies: (home, routes) => portableEngine(home, routes),
 };

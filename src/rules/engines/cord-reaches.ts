@@ -1,13 +1,14 @@
+import { hasGenerator, outletsOnly } from '../../kinds/ask-traits';
 import type { Rule } from '../rule';
 import { both } from '../when/both';
 import { firstOf } from '../when/first-of';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 import { said } from '../when/said';
 
 /** A cord that does not reach 20 ft keeps the engine at the wall. */
 export const cordReaches: Rule = {
   id: 'cord-reaches',
-  applies: ({ facts }, kinds) => {
+  applies: ({ facts }, routes) => {
     const needsNoCord =
       facts.told('engine-connect') && !facts.is('engine-connect', 'cords', 'not-connected');
     const owned = said({
@@ -26,7 +27,11 @@ export const cordReaches: Rule = {
         unknown: 'We do not know whether your cords reach far enough.',
       }),
       firstOf(
-        routeIn(kinds, ['engine-cords'], 'An engine with cords is in your plan.'),
+        routeWith(
+          routes,
+          (route) => hasGenerator(route) && outletsOnly(route),
+          'An engine with cords is in your plan.',
+        ),
         needsNoCord ? null : owned,
       ),
     );

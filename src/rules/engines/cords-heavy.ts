@@ -1,13 +1,14 @@
+import { outletsOnly } from '../../kinds/ask-traits';
 import type { Rule } from '../rule';
 import { firstOf } from '../when/first-of';
 import { portableEngine } from '../when/portable-engine';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 import { said } from '../when/said';
 
 /** Power goes through cords: thick, outdoor, whole and not covered. */
 export const cordsHeavy: Rule = {
   id: 'cords-heavy',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     firstOf(
       said({
         facts: home.facts,
@@ -16,7 +17,11 @@ export const cordsHeavy: Rule = {
         because: 'The cords you have are light ones.',
         unknown: 'We do not know which cords you have.',
       }),
-      routeIn(kinds, ['vehicle'], 'A vehicle would power things through cords.'),
-      portableEngine(home, kinds),
+      routeWith(
+        routes,
+        (route) => route.vehicle && outletsOnly(route),
+        'A vehicle would power things through cords.',
+      ),
+      portableEngine(home, routes),
     ),
 };

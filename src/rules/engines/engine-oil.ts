@@ -8,11 +8,11 @@ const longHours = 24;
 /** Oil in a long run. */
 export const engineOil: Rule = {
   id: 'engine-oil',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     both(
       home.goalHours.value > longHours
         ? yes(`You want to manage for ${Math.round(home.goalHours.value)} hours.`)
         : null,
-      knownEngine(home, kinds),
+      knownEngine(home, routes),
     ),
 };

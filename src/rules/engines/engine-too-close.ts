@@ -6,7 +6,7 @@ import { said } from '../when/said';
 /** The only place named is nearer than 20 ft, or there is none: no portable engine here. */
 export const engineTooClose: Rule = {
   id: 'engine-too-close',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     both(
       said({
         facts: home.facts,
@@ -15,6 +15,6 @@ export const engineTooClose: Rule = {
         because: 'The place you named is not open ground 20 feet from every opening.',
         unknown: 'We do not know of a place 20 feet from every opening.',
       }),
-      portableEngine(home, kinds),
+      portableEngine(home, routes),
     ),
 };

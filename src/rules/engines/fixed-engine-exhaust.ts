@@ -4,5 +4,5 @@ import { standbyEngine } from '../when/standby-engine';
 /** 5 ft is a fire rule for fixed engines, not a safe distance for carbon monoxide. */
 export const fixedEngineExhaust: Rule = {
   id: 'fixed-engine-exhaust',
-  applies: (home, kinds) => standbyEngine(home, kinds),
+  applies: (home, routes) => standbyEngine(home, routes),
 };

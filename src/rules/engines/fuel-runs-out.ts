@@ -6,7 +6,7 @@ import { said } from '../when/said';
 /** Nobody can be sure of more fuel. */
 export const fuelRunsOut: Rule = {
   id: 'fuel-runs-out',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     both(
       said({
         facts: home.facts,
@@ -15,6 +15,6 @@ export const fuelRunsOut: Rule = {
         because: 'You cannot be sure of more fuel in a long outage.',
         unknown: 'We do not know whether you could get more fuel.',
       }),
-      knownEngine(home, kinds),
+      knownEngine(home, routes),
     ),
 };

@@ -6,11 +6,11 @@ import { liquidFuelEngine } from '../when/liquid-fuel-engine';
 /** Fuel is kept, or will be. */
 export const fuelStorage: Rule = {
   id: 'fuel-storage',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     firstOf(
       home.facts.told('gasoline-gallons') && (home.facts.number('gasoline-gallons') ?? 0) > 0
         ? yes('You keep gasoline or plan to.')
         : null,
-      liquidFuelEngine(home, kinds),
+      liquidFuelEngine(home, routes),
     ),
 };

@@ -8,7 +8,7 @@ import { standbyEngine } from '../when/standby-engine';
 /** An engine that starts by itself near a gas leak. */
 export const gasLeakSelfStart: Rule = {
   id: 'gas-leak-self-start',
-  applies: (home, kinds) => {
+  applies: (home, routes) => {
     const unknown = 'We do not know whether the house has gas.';
     const gas = said({
       facts: home.facts,
@@ -17,7 +17,7 @@ export const gasLeakSelfStart: Rule = {
       because: 'The house has gas.',
       unknown,
     });
-    const engine = standbyEngine(home, kinds);
+    const engine = standbyEngine(home, routes);
     return both(firstOf(gas, ifOpen(home.facts, 'gas-supply', unknown)), engine);
   },
 };

@@ -4,5 +4,5 @@ import { engineVehicle } from '../when/engine-vehicle';
 /** A hybrid left on starts its engine by itself. Unknown kind of vehicle counts as an engine. */
 export const hybridStartsItself: Rule = {
   id: 'hybrid-starts-itself',
-  applies: (home, kinds) => engineVehicle(home, kinds),
+  applies: (home, routes) => engineVehicle(home, routes),
 };

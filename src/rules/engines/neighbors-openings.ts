@@ -8,7 +8,7 @@ import { standbyEngine } from '../when/standby-engine';
 /** Homes that stand close: the exhaust goes to the neighbors. */
 export const neighborsOpenings: Rule = {
   id: 'neighbors-openings',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     both(
       said({
         facts: home.facts,
@@ -17,6 +17,6 @@ export const neighborsOpenings: Rule = {
         because: 'Your neighbors are close by.',
         unknown: 'We do not know how close your neighbors are.',
       }),
-      firstOf(portableEngine(home, kinds), standbyEngine(home, kinds)),
+      firstOf(portableEngine(home, routes), standbyEngine(home, routes)),
     ),
 };

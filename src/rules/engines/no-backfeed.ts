@@ -1,17 +1,18 @@
+import { outletsOnly } from '../../kinds/ask-traits';
 import type { Rule } from '../rule';
 import { engineVehicle } from '../when/engine-vehicle';
 import { firstOf } from '../when/first-of';
 import { portableEngine } from '../when/portable-engine';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 import { said } from '../when/said';
 
 /** Any portable source could be plugged into a wall outlet. It never may. */
 export const noBackfeed: Rule = {
   id: 'no-backfeed',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     firstOf(
-      portableEngine(home, kinds),
-      engineVehicle(home, kinds),
+      portableEngine(home, routes),
+      engineVehicle(home, routes),
       said({
         facts: home.facts,
         id: 'own-sources',
@@ -19,6 +20,6 @@ export const noBackfeed: Rule = {
         because: 'You have a source that could be plugged into a wall outlet.',
         unknown: 'We do not know which sources and cords you have.',
       }),
-      routeIn(kinds, ['power-pack', 'vehicle'], 'A source with outlets is in your plan.'),
+      routeWith(routes, outletsOnly, 'A source with outlets is in your plan.'),
     ),
 };

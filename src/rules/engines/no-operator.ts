@@ -5,11 +5,11 @@ import { manualEngine } from '../when/manual-engine';
 /** Nobody can run it. */
 export const noOperator: Rule = {
   id: 'no-operator',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     both(
       home.facts.told('operators') && home.facts.is('operators', 'none')
         ? yes('Nobody here can start and fuel an engine.')
         : null,
-      manualEngine(home, kinds),
+      manualEngine(home, routes),
     ),
 };

@@ -5,14 +5,14 @@ import { knownEngine } from '../when/known-engine';
 /** Neighbors and rules about noise. */
 export const noise: Rule = {
   id: 'noise',
-  applies: (home, kinds) => {
+  applies: (home, routes) => {
     const { facts } = home;
     const close =
       (facts.told('home-kind') && facts.is('home-kind', 'townhouse', 'manufactured')) ||
       (facts.told('home-tenure') && facts.is('home-tenure', 'association'));
     return both(
       close ? yes('Neighbors are near enough to hear it.') : null,
-      knownEngine(home, kinds),
+      knownEngine(home, routes),
     );
   },
 };

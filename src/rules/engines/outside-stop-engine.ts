@@ -1,13 +1,14 @@
+import { hasFixedGenerator } from '../../kinds/ask-traits';
 import { type Rule, yes } from '../rule';
 import { firstOf } from '../when/first-of';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 
 /** A fixed engine needs a stop that is reached from outdoors. */
 export const outsideStopEngine: Rule = {
   id: 'outside-stop-engine',
-  applies: ({ facts }, kinds) =>
+  applies: ({ facts }, routes) =>
     firstOf(
       facts.has('own-sources', 'engine-standby') ? yes('You have a standby engine.') : null,
-      routeIn(kinds, ['standby-engine'], 'A standby engine is in your plan.'),
+      routeWith(routes, hasFixedGenerator, 'A standby engine is in your plan.'),
     ),
 };

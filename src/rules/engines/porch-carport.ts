@@ -8,8 +8,8 @@ import { said } from '../when/said';
 /** A covered or half-closed place counts as indoors. Silent once an open place 20 ft off is named. */
 export const porchCarport: Rule = {
   id: 'porch-carport',
-  applies: (home, kinds) => {
-    const engine = firstOf(portableEngine(home, kinds), engineVehicle(home, kinds));
+  applies: (home, routes) => {
+    const engine = firstOf(portableEngine(home, routes), engineVehicle(home, routes));
     const { facts } = home;
     const place = facts.applies('engine-place')
       ? said({

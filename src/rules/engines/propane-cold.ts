@@ -7,5 +7,5 @@ const deepColdF = 20;
 /** Propane in deep cold, and a tank that is part empty when the storm comes. */
 export const propaneCold: Rule = {
   id: 'propane-cold',
-  applies: (home, kinds) => (home.site.coldF <= deepColdF ? propaneEngine(home, kinds) : null),
+  applies: (home, routes) => (home.site.coldF <= deepColdF ? propaneEngine(home, routes) : null),
 };

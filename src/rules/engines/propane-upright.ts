@@ -4,5 +4,5 @@ import { propaneEngine } from '../when/propane-engine';
 /** Propane cylinders: outdoors, upright, shut when not in use. */
 export const propaneUpright: Rule = {
   id: 'propane-upright',
-  applies: (home, kinds) => propaneEngine(home, kinds),
+  applies: (home, routes) => propaneEngine(home, routes),
 };

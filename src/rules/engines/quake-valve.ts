@@ -6,7 +6,7 @@ import { townGasEngine } from '../when/town-gas-engine';
 /** A quake can shut the gas that feeds the engine. */
 export const quakeValve: Rule = {
   id: 'quake-valve',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     both(
       said({
         facts: home.facts,
@@ -15,6 +15,6 @@ export const quakeValve: Rule = {
         because: 'You named earthquakes.',
         unknown: 'We do not know whether earthquakes reach you.',
       }),
-      townGasEngine(home, kinds),
+      townGasEngine(home, routes),
     ),
 };

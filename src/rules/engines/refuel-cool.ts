@@ -4,5 +4,5 @@ import { liquidFuelEngine } from '../when/liquid-fuel-engine';
 /** Never pour gasoline near a hot engine. */
 export const refuelCool: Rule = {
   id: 'refuel-cool',
-  applies: (home, kinds) => liquidFuelEngine(home, kinds),
+  applies: (home, routes) => liquidFuelEngine(home, routes),
 };

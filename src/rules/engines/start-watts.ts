@@ -4,5 +4,5 @@ import { knownEngine } from '../when/known-engine';
 /** The big number on the box is not what an engine can carry. */
 export const startWatts: Rule = {
   id: 'start-watts',
-  applies: (home, kinds) => knownEngine(home, kinds),
+  applies: (home, routes) => knownEngine(home, routes),
 };

@@ -6,7 +6,7 @@ import { said } from '../when/said';
 /** Only one person can run it, and that person may be away. */
 export const twoOperators: Rule = {
   id: 'two-operators',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     both(
       said({
         facts: home.facts,
@@ -15,6 +15,6 @@ export const twoOperators: Rule = {
         because: 'Only one person here can start and fuel an engine.',
         unknown: 'We do not know who could start and fuel an engine.',
       }),
-      manualEngine(home, kinds),
+      manualEngine(home, routes),
     ),
 };

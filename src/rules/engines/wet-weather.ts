@@ -4,5 +4,5 @@ import { portableEngine } from '../when/portable-engine';
 /** Rain and snow tempt people to cover an engine or bring it closer. */
 export const wetWeather: Rule = {
   id: 'wet-weather',
-  applies: (home, kinds) => portableEngine(home, kinds),
+  applies: (home, routes) => portableEngine(home, routes),
 };

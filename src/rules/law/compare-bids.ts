@@ -4,5 +4,5 @@ import { wiredRoute } from '../when/wired-route';
 /** Bids are compared by figures. */
 export const compareBids: Rule = {
   id: 'compare-bids',
-  applies: (_home, kinds) => wiredRoute(kinds),
+  applies: (_home, routes) => wiredRoute(routes),
 };

@@ -1,9 +1,10 @@
-import { fixedBatteryKinds } from '../../home/route-kind';
+import { hasFixedBattery } from '../../kinds/ask-traits';
 import type { Rule } from '../rule';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 
 /** The federal credit for home solar and storage has ended. */
 export const endedCredit: Rule = {
   id: 'ended-credit',
-  applies: (_home, kinds) => routeIn(kinds, fixedBatteryKinds, 'Storage or solar is in your plan.'),
+  applies: (_home, routes) =>
+    routeWith(routes, hasFixedBattery, 'Storage or solar is in your plan.'),
 };

@@ -4,5 +4,5 @@ import { wiredRoute } from '../when/wired-route';
 /** The plan is an estimate, not a design. */
 export const estimatesOnly: Rule = {
   id: 'estimates-only',
-  applies: (_home, kinds) => wiredRoute(kinds),
+  applies: (_home, routes) => wiredRoute(routes),
 };

@@ -5,9 +5,9 @@ import { wiredRoute } from '../when/wired-route';
 /** The insurer does not know of it yet. */
 export const insurerTold: Rule = {
   id: 'insurer-told',
-  applies: ({ facts }, kinds) =>
+  applies: ({ facts }, routes) =>
     both(
       facts.has('permissions', 'insurer-told') ? null : yes('The insurer has not been told.'),
-      wiredRoute(kinds),
+      wiredRoute(routes),
     ),
 };

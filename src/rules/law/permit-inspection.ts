@@ -4,5 +4,5 @@ import { wiredRoute } from '../when/wired-route';
 /** Fixed equipment: permit and inspection. */
 export const permitInspection: Rule = {
   id: 'permit-inspection',
-  applies: (_home, kinds) => wiredRoute(kinds),
+  applies: (_home, routes) => wiredRoute(routes),
 };

@@ -7,7 +7,7 @@ import { wiredRoute } from '../when/wired-route';
 /** No rehearsal with a panel that is suspect. */
 export const rehearsalPanel: Rule = {
   id: 'rehearsal-panel',
-  applies: ({ facts }, kinds) =>
+  applies: ({ facts }, routes) =>
     both(
       firstOf(
         said({
@@ -25,6 +25,6 @@ export const rehearsalPanel: Rule = {
           unknown: 'We do not know what kind of panel it is.',
         }),
       ),
-      wiredRoute(kinds),
+      wiredRoute(routes),
     ),
 };

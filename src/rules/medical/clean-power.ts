@@ -1,9 +1,9 @@
+import { isSource } from '../../kinds/ask-traits';
 import type { Rule } from '../rule';
 import { both } from '../when/both';
 import { device } from '../when/device';
 import { firstOf } from '../when/first-of';
-import { routeIn } from '../when/route-in';
-import { sourceKinds } from '../when/route-list';
+import { routeWith } from '../when/route-with';
 import { said } from '../when/said';
 
 const plugged = [
@@ -22,11 +22,11 @@ const plugged = [
 /** Health devices on an engine, pack or inverter: clean power the supplier agrees to. */
 export const cleanPower: Rule = {
   id: 'clean-power',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     both(
       device(home, plugged, 'A health device would run on a source of your own.'),
       firstOf(
-        routeIn(kinds, sourceKinds, 'A source of your own is in your plan.'),
+        routeWith(routes, isSource, 'A source of your own is in your plan.'),
         said({
           facts: home.facts,
           id: 'own-sources',

@@ -1,14 +1,14 @@
+import { isSource } from '../../kinds/ask-traits';
 import { careful, type Rule, yes } from '../rule';
 import { both } from '../when/both';
 import { firstOpen } from '../when/first-open';
 import { lifeDevice } from '../when/life-device';
-import { routeIn } from '../when/route-in';
-import { sourceKinds } from '../when/route-list';
+import { routeWith } from '../when/route-with';
 
 /** A device with no battery of its own stops in the gap before the backup takes over. */
 export const deviceGap: Rule = {
   id: 'device-gap',
-  applies: (home, kinds) => {
+  applies: (home, routes) => {
     const { facts } = home;
     const ownHours = facts.number('device-battery-hours') ?? 0;
     if (facts.told('device-battery-hours') && ownHours > 0) return null;
@@ -18,9 +18,9 @@ export const deviceGap: Rule = {
           'We do not know whether the device has a battery of its own.',
           firstOpen(facts, 'medical-devices', 'device-battery-hours'),
         );
-    const route = routeIn(
-      kinds,
-      sourceKinds,
+    const route = routeWith(
+      routes,
+      isSource,
       'A source that takes over after a gap is in your plan.',
     );
     return both(battery, both(lifeDevice(home), route));

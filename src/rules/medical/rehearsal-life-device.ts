@@ -1,15 +1,15 @@
+import { isSource } from '../../kinds/ask-traits';
 import type { Rule } from '../rule';
 import { both } from '../when/both';
 import { lifeDevice } from '../when/life-device';
-import { routeIn } from '../when/route-in';
-import { sourceKinds } from '../when/route-list';
+import { routeWith } from '../when/route-with';
 
 /** A rehearsal cuts the supply of a life device. */
 export const rehearsalLifeDevice: Rule = {
   id: 'rehearsal-life-device',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     both(
       lifeDevice(home),
-      routeIn(kinds, sourceKinds, 'You would try out the backup with the power off.'),
+      routeWith(routes, isSource, 'You would try out the backup with the power off.'),
     ),
 };

@@ -1,12 +1,12 @@
 import type { Home } from '../../home/home';
-import { fixedBatteryKinds, type RouteKind } from '../../home/route-kind';
-import { type Trigger, yes } from '../rule';
+import { hasBattery } from '../../kinds/ask-traits';
+import { type Routes, type Trigger, yes } from '../rule';
 import { firstOf } from './first-of';
 import { ifOpen } from './if-open';
-import { routeIn } from './route-in';
+import { routeWith } from './route-with';
 
 /** A large rechargeable battery is here or under discussion: pack, wall battery or car. Not known: careful. */
-export function anyBattery(home: Home, kinds: ReadonlySet<RouteKind>): Trigger | null {
+export function anyBattery(home: Home, routes: Routes): Trigger | null {
   const { facts } = home;
   if (
     facts.has('own-sources', 'power-pack', 'home-battery', 'ev-outlet', 'hybrid-outlet') ||
@@ -15,11 +15,7 @@ export function anyBattery(home: Home, kinds: ReadonlySet<RouteKind>): Trigger |
     return yes('You have a large battery, in a pack, on a wall or in a car.');
   }
   return firstOf(
-    routeIn(
-      kinds,
-      ['single-battery', 'power-pack', ...fixedBatteryKinds, 'vehicle'],
-      'A route with a battery is in your plan.',
-    ),
+    routeWith(routes, hasBattery, 'A route with a battery is in your plan.'),
     ifOpen(facts, 'own-sources', 'We do not know which batteries you have.'),
   );
 }

@@ -1,13 +1,12 @@
 import type { Home } from '../../home/home';
-import type { RouteKind } from '../../home/route-kind';
-import { careful, type Trigger, yes } from '../rule';
+import { careful, type Routes, type Trigger, yes } from '../rule';
 import { ifOpen } from './if-open';
 
 /**
  * A vehicle with an engine may be used as a power source. A vehicle of unknown kind counts as one
  * with an engine; one the household calls battery-only does not, unless it also named a hybrid.
  */
-export function engineVehicle(home: Home, kinds: ReadonlySet<RouteKind>): Trigger | null {
+export function engineVehicle(home: Home, routes: Routes): Trigger | null {
   const { facts } = home;
   if (facts.told('own-sources') && facts.has('own-sources', 'hybrid-outlet')) {
     return yes('You have a hybrid or engine vehicle with an outlet.');
@@ -17,7 +16,7 @@ export function engineVehicle(home: Home, kinds: ReadonlySet<RouteKind>): Trigge
       ? null
       : yes('Your vehicle has an engine and can give power.');
   }
-  if (facts.open('vehicle-kind') || kinds.has('vehicle')) {
+  if (facts.open('vehicle-kind') || routes.some((route) => route.vehicle)) {
     return careful(
       'We do not know whether the vehicle has an engine.',
       facts.open('vehicle-kind') ? 'vehicle-kind' : 'own-sources',

@@ -1,10 +1,10 @@
 import type { Home } from '../../home/home';
-import { fixedBatteryKinds, type RouteKind } from '../../home/route-kind';
-import { type Trigger, yes } from '../rule';
-import { routeIn } from './route-in';
+import { hasFixedBattery } from '../../kinds/ask-traits';
+import { type Routes, type Trigger, yes } from '../rule';
+import { routeWith } from './route-with';
 
 /** A battery fixed to the house is here or under discussion. */
-export function fixedBattery(home: Home, kinds: ReadonlySet<RouteKind>): Trigger | null {
+export function fixedBattery(home: Home, routes: Routes): Trigger | null {
   if (home.facts.has('own-sources', 'home-battery')) return yes('You have a home battery.');
-  return routeIn(kinds, fixedBatteryKinds, 'A route with a home battery is in your plan.');
+  return routeWith(routes, hasFixedBattery, 'A route with a home battery is in your plan.');
 }

@@ -1,12 +1,12 @@
 import type { Home } from '../../home/home';
-import { engineKinds, type RouteKind } from '../../home/route-kind';
-import { type Trigger, yes } from '../rule';
-import { routeIn } from './route-in';
+import { hasGenerator } from '../../kinds/ask-traits';
+import { type Routes, type Trigger, yes } from '../rule';
+import { routeWith } from './route-with';
 
 /** A portable or fixed engine is surely here or under discussion; silent when we do not know. */
-export function knownEngine(home: Home, kinds: ReadonlySet<RouteKind>): Trigger | null {
+export function knownEngine(home: Home, routes: Routes): Trigger | null {
   if (home.facts.has('own-sources', 'engine-portable', 'engine-standby')) {
     return yes('You have an engine.');
   }
-  return routeIn(kinds, engineKinds, 'A route with an engine is in your plan.');
+  return routeWith(routes, hasGenerator, 'A route with an engine is in your plan.');
 }

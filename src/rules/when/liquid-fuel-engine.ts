@@ -1,13 +1,12 @@
 import type { Home } from '../../home/home';
-import type { RouteKind } from '../../home/route-kind';
-import type { Trigger } from '../rule';
+import type { Routes, Trigger } from '../rule';
 import { both } from './both';
 import { portableEngine } from './portable-engine';
 import { said } from './said';
 
 /** A portable engine that burns gasoline or diesel, or whose fuel we do not know. */
-export function liquidFuelEngine(home: Home, kinds: ReadonlySet<RouteKind>): Trigger | null {
-  const engine = portableEngine(home, kinds);
+export function liquidFuelEngine(home: Home, routes: Routes): Trigger | null {
+  const engine = portableEngine(home, routes);
   if (engine === null || !home.facts.applies('engine-fuel')) return engine;
   return both(
     engine,

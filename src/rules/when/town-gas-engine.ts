@@ -1,11 +1,11 @@
 import type { Home } from '../../home/home';
-import type { RouteKind } from '../../home/route-kind';
-import { type Trigger, yes } from '../rule';
+import { hasFixedGenerator } from '../../kinds/ask-traits';
+import { type Routes, type Trigger, yes } from '../rule';
 import { both } from './both';
-import { routeIn } from './route-in';
+import { routeWith } from './route-with';
 
 /** An engine that burns gas from the street is here or under discussion. */
-export function townGasEngine(home: Home, kinds: ReadonlySet<RouteKind>): Trigger | null {
+export function townGasEngine(home: Home, routes: Routes): Trigger | null {
   const { facts } = home;
   if (facts.told('engine-fuel') && facts.is('engine-fuel', 'natural-gas')) {
     return yes('Your engine burns gas from the street.');
@@ -17,6 +17,6 @@ export function townGasEngine(home: Home, kinds: ReadonlySet<RouteKind>): Trigge
     street,
     facts.has('own-sources', 'engine-standby')
       ? yes('You have a standby engine.')
-      : routeIn(kinds, ['standby-engine'], 'A fixed engine is in your plan.'),
+      : routeWith(routes, hasFixedGenerator, 'A fixed engine is in your plan.'),
   );
 }

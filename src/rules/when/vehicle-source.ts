@@ -1,15 +1,14 @@
 import type { Facts } from '../../home/facts';
-import type { RouteKind } from '../../home/route-kind';
-import { type Trigger, yes } from '../rule';
+import { type Routes, type Trigger, yes } from '../rule';
 import { firstOf } from './first-of';
-import { routeIn } from './route-in';
+import { routeWith } from './route-with';
 
 /** A vehicle with outlets is here, or one is under discussion as a source. */
-export function vehicleSource(facts: Facts, kinds: ReadonlySet<RouteKind>): Trigger | null {
+export function vehicleSource(facts: Facts, routes: Routes): Trigger | null {
   return firstOf(
     facts.has('own-sources', 'ev-outlet', 'hybrid-outlet')
       ? yes('You have a vehicle with outlets.')
       : null,
-    routeIn(kinds, ['vehicle'], 'A vehicle as a source is in your plan.'),
+    routeWith(routes, (route) => route.vehicle, 'A vehicle as a source is in your plan.'),
   );
 }

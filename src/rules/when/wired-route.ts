@@ -1,8 +1,8 @@
-import { type RouteKind, wiredKinds } from '../../home/route-kind';
-import type { Trigger } from '../rule';
-import { routeIn } from './route-in';
+import { isWired } from '../../kinds/ask-traits';
+import type { Routes, Trigger } from '../rule';
+import { routeWith } from './route-with';
 
 /** A route wired to the house is under discussion. */
-export function wiredRoute(kinds: ReadonlySet<RouteKind>): Trigger | null {
-  return routeIn(kinds, wiredKinds, 'A route wired to your house is in your plan.');
+export function wiredRoute(routes: Routes): Trigger | null {
+  return routeWith(routes, isWired, 'A route wired to your house is in your plan.');
 }

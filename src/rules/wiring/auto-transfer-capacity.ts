@@ -1,10 +1,13 @@
-import { automaticKinds } from '../../home/route-kind';
 import type { Rule } from '../rule';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 
 /** A source that takes over by itself carries everything, or something sheds load. */
 export const autoTransferCapacity: Rule = {
   id: 'auto-transfer-capacity',
-  applies: (_home, kinds) =>
-    routeIn(kinds, automaticKinds, 'A source that takes over by itself is in your plan.'),
+  applies: (_home, routes) =>
+    routeWith(
+      routes,
+      (route) => route.automatic,
+      'A source that takes over by itself is in your plan.',
+    ),
 };

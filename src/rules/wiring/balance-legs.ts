@@ -1,9 +1,9 @@
+import { feedsCircuits } from '../../kinds/ask-traits';
 import type { Rule } from '../rule';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 
 /** Chosen circuits must be shared out over both halves of the source. */
 export const balanceLegs: Rule = {
   id: 'balance-legs',
-  applies: (_home, kinds) =>
-    routeIn(kinds, ['engine-inlet', 'battery-circuits'], 'Chosen circuits would be fed.'),
+  applies: (_home, routes) => routeWith(routes, feedsCircuits, 'Chosen circuits would be fed.'),
 };

@@ -7,9 +7,9 @@ import { wiredRoute } from '../when/wired-route';
 /** A battery or solar inverter on the panel: the bus must have room for it. */
 export const busSum: Rule = {
   id: 'bus-sum',
-  applies: (home, kinds) => {
+  applies: (home, routes) => {
     if (!home.facts.applies('panel-kind')) return null;
-    return both(roomOnBus(home), both(wiredRoute(kinds), fixedBattery(home, kinds)));
+    return both(roomOnBus(home), both(wiredRoute(routes), fixedBattery(home, routes)));
   },
 };
 

@@ -5,11 +5,11 @@ import { wiredRoute } from '../when/wired-route';
 /** A car charger is locked out in an outage. */
 export const carOff: Rule = {
   id: 'car-off',
-  applies: ({ facts }, kinds) =>
+  applies: ({ facts }, routes) =>
     both(
       facts.told('big-loads') && facts.has('big-loads', 'ev-charger')
         ? yes('You have a car charger.')
         : null,
-      wiredRoute(kinds),
+      wiredRoute(routes),
     ),
 };

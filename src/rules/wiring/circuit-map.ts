@@ -1,12 +1,13 @@
+import { feedsCircuits } from '../../kinds/ask-traits';
 import type { Rule } from '../rule';
 import { both } from '../when/both';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 import { said } from '../when/said';
 
 /** Nobody knows which breaker feeds what. */
 export const circuitMap: Rule = {
   id: 'circuit-map',
-  applies: ({ facts }, kinds) =>
+  applies: ({ facts }, routes) =>
     both(
       said({
         facts,
@@ -15,6 +16,6 @@ export const circuitMap: Rule = {
         because: 'Not every breaker is marked with what it feeds.',
         unknown: 'We do not know whether the breakers are marked.',
       }),
-      routeIn(kinds, ['engine-inlet', 'battery-circuits'], 'Chosen circuits would be fed.'),
+      routeWith(routes, feedsCircuits, 'Chosen circuits would be fed.'),
     ),
 };

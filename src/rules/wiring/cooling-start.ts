@@ -6,7 +6,7 @@ import { wiredRoute } from '../when/wired-route';
 /** A single-speed compressor trips an inverter when it starts. */
 export const coolingStart: Rule = {
   id: 'cooling-start',
-  applies: ({ facts }, kinds) => {
+  applies: ({ facts }, routes) => {
     const air = facts.is('cool-main', 'central') && !facts.is('cool-kind', 'variable');
     const pump = facts.is('heat-main', 'heat-pump') && !facts.is('heat-pump-kind', 'variable');
     if (!air && !pump) return null;
@@ -20,7 +20,7 @@ export const coolingStart: Rule = {
             'Central cooling or a heat pump here may start hard.',
             firstOpen(facts, 'cool-main', 'cool-kind', 'heat-pump-kind'),
           ),
-      wiredRoute(kinds),
+      wiredRoute(routes),
     );
   },
 };

@@ -1,14 +1,15 @@
+import { hasPortableGenerator, outletsOnly } from '../../kinds/ask-traits';
 import type { Rule } from '../rule';
 import { both } from '../when/both';
 import { firstOf } from '../when/first-of';
 import { manualEngine } from '../when/manual-engine';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 import { said } from '../when/said';
 
 /** A furnace that senses its flame through the ground quits on a floating neutral. */
 export const furnaceFlame: Rule = {
   id: 'furnace-flame',
-  applies: (home, kinds) => {
+  applies: (home, routes) => {
     const { facts } = home;
     if (facts.told('engine-neutral') && facts.is('engine-neutral', 'bonded')) return null;
     return both(
@@ -20,10 +21,10 @@ export const furnaceFlame: Rule = {
         unknown: 'We do not know whether your heat has a burner.',
       }),
       firstOf(
-        manualEngine(home, kinds),
-        routeIn(
-          kinds,
-          ['power-pack', 'battery-engine', 'vehicle'],
+        manualEngine(home, routes),
+        routeWith(
+          routes,
+          (route) => outletsOnly(route) || hasPortableGenerator(route),
           'A portable source is planned.',
         ),
       ),

@@ -1,24 +1,23 @@
 import type { Facts } from '../../home/facts';
-import type { RouteKind } from '../../home/route-kind';
-import type { Rule, Trigger } from '../rule';
+import type { Routes, Rule, Trigger } from '../rule';
 import { both } from '../when/both';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 import { said } from '../when/said';
 
 /** A bonded engine with protected outlets trips when it is tied to the house. */
 export const gfciTrips: Rule = {
   id: 'gfci-trips',
-  applies: ({ facts }, kinds) => {
-    const inlet = routeIn(kinds, ['engine-inlet'], 'An engine would feed the house by an inlet.');
-    return facts.applies('engine-neutral') ? ownEngine(facts, kinds, inlet) : inlet;
+  applies: ({ facts }, routes) => {
+    const inlet = routeWith(
+      routes,
+      (route) => route.connection === 'inlet',
+      'An engine would feed the house by an inlet.',
+    );
+    return facts.applies('engine-neutral') ? ownEngine(facts, routes, inlet) : inlet;
   },
 };
 
-function ownEngine(
-  facts: Facts,
-  kinds: ReadonlySet<RouteKind>,
-  inlet: Trigger | null,
-): Trigger | null {
+function ownEngine(facts: Facts, routes: Routes, inlet: Trigger | null): Trigger | null {
   const bonded = said({
     facts,
     id: 'engine-neutral',
@@ -26,6 +25,7 @@ function ownEngine(
     because: 'The neutral of your engine is bonded, or can be.',
     unknown: 'We do not know how the neutral of your engine is set.',
   });
-  const joined = facts.is('engine-connect', 'inlet') || kinds.has('engine-inlet');
+  const joined =
+    facts.is('engine-connect', 'inlet') || routes.some((route) => route.connection === 'inlet');
   return joined ? both(bonded, inlet ?? bonded) : null;
 }

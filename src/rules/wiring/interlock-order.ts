@@ -1,11 +1,11 @@
 import { careful, type Rule, yes } from '../rule';
 import { firstOf } from '../when/first-of';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 
 /** Transfer by hand has one safe order. */
 export const interlockOrder: Rule = {
   id: 'interlock-order',
-  applies: (home, kinds) => {
+  applies: (home, routes) => {
     const { facts } = home;
     const byHand =
       facts.told('transfer-existing') &&
@@ -17,7 +17,11 @@ export const interlockOrder: Rule = {
       facts.is('engine-connect', 'inlet') && facts.told('engine-connect')
         ? yes('The engine feeds the house through an inlet.')
         : null,
-      routeIn(kinds, ['engine-inlet'], 'A route with an inlet is in your plan.'),
+      routeWith(
+        routes,
+        (route) => route.connection === 'inlet',
+        'A route with an inlet is in your plan.',
+      ),
       engine && facts.open('transfer-existing')
         ? careful(
             'We do not know how an engine would be switched to the house.',

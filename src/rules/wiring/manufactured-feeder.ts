@@ -7,11 +7,11 @@ import { wiredRoute } from '../when/wired-route';
 /** A manufactured home is fed from a pedestal by four wires. */
 export const manufacturedFeeder: Rule = {
   id: 'manufactured-feeder',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     both(
       home.facts.told('home-kind') && home.facts.is('home-kind', 'manufactured')
         ? yes('You live in a manufactured home.')
         : null,
-      firstOf(wiredRoute(kinds), knownEngine(home, kinds)),
+      firstOf(wiredRoute(routes), knownEngine(home, routes)),
     ),
 };

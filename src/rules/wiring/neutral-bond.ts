@@ -1,16 +1,17 @@
+import { hasPortableGenerator, isWired } from '../../kinds/ask-traits';
 import type { Rule } from '../rule';
 import { firstOf } from '../when/first-of';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 import { said } from '../when/said';
 
 /** Exactly one neutral-to-ground bond; an engine of unknown neutral feeds no house. */
 export const neutralBond: Rule = {
   id: 'neutral-bond',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     firstOf(
-      routeIn(
-        kinds,
-        ['engine-inlet', 'battery-engine', 'vehicle'],
+      routeWith(
+        routes,
+        (route) => route.vehicle || (hasPortableGenerator(route) && isWired(route)),
         'A source that can have its own bond would feed the house.',
       ),
       home.facts.is('engine-connect', 'inlet', 'wall-outlet') || home.facts.open('engine-connect')

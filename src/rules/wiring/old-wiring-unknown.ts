@@ -6,9 +6,9 @@ import { wiredRoute } from '../when/wired-route';
 /** An old house, or one of unknown age, whose wiring nobody has looked at. */
 export const oldWiringUnknown: Rule = {
   id: 'old-wiring-unknown',
-  applies: ({ facts }, kinds) =>
+  applies: ({ facts }, routes) =>
     both(
       ifOpen(facts, 'wiring-signs', 'We do not know what wiring the house has.'),
-      wiredRoute(kinds),
+      wiredRoute(routes),
     ),
 };

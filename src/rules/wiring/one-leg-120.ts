@@ -1,14 +1,18 @@
 import { careful, type Rule } from '../rule';
 import { both } from '../when/both';
 import { firstOf } from '../when/first-of';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 import { said } from '../when/said';
 
 /** One 120 V source on both halves of a panel doubles the current in shared neutrals. */
 export const oneLeg120: Rule = {
   id: 'one-leg-120',
-  applies: ({ facts }, kinds) => {
-    const inlet = routeIn(kinds, ['engine-inlet'], 'An engine of 120 volts would feed the panel.');
+  applies: ({ facts }, routes) => {
+    const inlet = routeWith(
+      routes,
+      (route) => route.connection === 'inlet',
+      'An engine of 120 volts would feed the panel.',
+    );
     const owned = said({
       facts,
       id: 'engine-connect',
@@ -25,7 +29,9 @@ export const oneLeg120: Rule = {
     });
     return firstOf(
       both(firstOf(inlet, owned), volts),
-      kinds.has('vehicle') ? careful('Vehicle outlets often give 120 volts only.') : null,
+      routes.some((route) => route.vehicle)
+        ? careful('Vehicle outlets often give 120 volts only.')
+        : null,
     );
   },
 };

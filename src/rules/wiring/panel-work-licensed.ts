@@ -6,7 +6,7 @@ import { wiredRoute } from '../when/wired-route';
 /** Nobody but a licensed electrician opens the panel. */
 export const panelWorkLicensed: Rule = {
   id: 'panel-work-licensed',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     both(
       said({
         facts: home.facts,
@@ -15,6 +15,6 @@ export const panelWorkLicensed: Rule = {
         because: 'You named yourself or a friend for the work.',
         unknown: 'We do not know who would do the work.',
       }),
-      wiredRoute(kinds),
+      wiredRoute(routes),
     ),
 };

@@ -6,9 +6,9 @@ import { wiredRoute } from '../when/wired-route';
 /** When the power returns, big things go back one at a time. */
 export const powerReturns: Rule = {
   id: 'power-returns',
-  applies: ({ facts }, kinds) =>
+  applies: ({ facts }, routes) =>
     firstOf(
-      wiredRoute(kinds),
+      wiredRoute(routes),
       selfStartingPump(facts),
       facts.told('big-loads') && !facts.has('big-loads', 'none')
         ? yes('You have big machines that can start together.')

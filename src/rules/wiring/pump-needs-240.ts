@@ -1,21 +1,18 @@
+import { outletsOnly } from '../../kinds/ask-traits';
 import { type Rule, yes } from '../rule';
 import { both } from '../when/both';
 import { firstOf } from '../when/first-of';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 
 /** A 240 V pump and a source of 120 V. */
 export const pumpNeeds240: Rule = {
   id: 'pump-needs-240',
-  applies: ({ facts }, kinds) =>
+  applies: ({ facts }, routes) =>
     both(
       facts.is('well-volts', 'v240') ? yes('Your pump is taken to need 240 volts.') : null,
       firstOf(
         facts.is('engine-volts', 'v120') ? yes('Your engine is taken to give 120 volts.') : null,
-        routeIn(
-          kinds,
-          ['single-battery', 'power-pack', 'engine-cords', 'vehicle'],
-          'A source of 120 volts is in your plan.',
-        ),
+        routeWith(routes, outletsOnly, 'A source of 120 volts is in your plan.'),
       ),
     ),
 };

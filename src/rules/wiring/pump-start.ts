@@ -5,11 +5,11 @@ import { wiredRoute } from '../when/wired-route';
 /** A pump asks for several times its running power for a moment. */
 export const pumpStart: Rule = {
   id: 'pump-start',
-  applies: ({ facts }, kinds) =>
+  applies: ({ facts }, routes) =>
     both(
       facts.is('water-source', 'well', 'shallow-pump') && !facts.is('well-start-kind', 'soft-start')
         ? yes('You have a well or pump with a hard start.')
         : null,
-      wiredRoute(kinds),
+      wiredRoute(routes),
     ),
 };

@@ -8,17 +8,17 @@ const smallServiceAmps = 100;
 /** A small or unknown service: the load calculation comes before the bids. */
 export const serviceLoad: Rule = {
   id: 'service-load',
-  applies: ({ facts }, kinds) => {
+  applies: ({ facts }, routes) => {
     if (!facts.applies('main-amps')) return null;
     const amps = facts.told('main-amps') ? facts.number('main-amps') : null;
     if (amps === null) {
       return both(
         careful('We do not know how big the electric service is.', 'main-amps'),
-        wiredRoute(kinds),
+        wiredRoute(routes),
       );
     }
     return amps <= smallServiceAmps
-      ? both(yes(`The service is ${amps} A.`), wiredRoute(kinds))
+      ? both(yes(`The service is ${amps} A.`), wiredRoute(routes))
       : null;
   },
 };

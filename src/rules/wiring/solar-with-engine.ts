@@ -1,14 +1,15 @@
+import { hasGenerator, isWired } from '../../kinds/ask-traits';
 import type { Rule } from '../rule';
 import { both } from '../when/both';
 import { firstOf } from '../when/first-of';
 import { ownSolar } from '../when/own-solar';
-import { routeIn } from '../when/route-in';
+import { routeWith } from '../when/route-with';
 import { said } from '../when/said';
 
 /** Roof solar and an engine on one panel: solar may push power into the engine. */
 export const solarWithEngine: Rule = {
   id: 'solar-with-engine',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     both(
       ownSolar(home),
       firstOf(
@@ -19,9 +20,9 @@ export const solarWithEngine: Rule = {
           because: 'You have an engine or a vehicle that gives power.',
           unknown: 'We do not know whether you have an engine.',
         }),
-        routeIn(
-          kinds,
-          ['engine-inlet', 'standby-engine', 'battery-engine', 'vehicle'],
+        routeWith(
+          routes,
+          (route) => route.vehicle || (hasGenerator(route) && isWired(route)),
           'An engine would feed the same panel as the solar.',
         ),
       ),

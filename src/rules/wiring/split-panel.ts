@@ -6,7 +6,7 @@ import { wiredRoute } from '../when/wired-route';
 /** No single main breaker: an interlock cannot simply be fitted. */
 export const splitPanel: Rule = {
   id: 'split-panel',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     both(
       said({
         facts: home.facts,
@@ -15,6 +15,6 @@ export const splitPanel: Rule = {
         because: 'The panel has several mains, fuses or no main.',
         unknown: 'We do not know what kind of panel the house has.',
       }),
-      wiredRoute(kinds),
+      wiredRoute(routes),
     ),
 };

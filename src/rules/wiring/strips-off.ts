@@ -5,14 +5,14 @@ import { wiredRoute } from '../when/wired-route';
 /** Electric heat strips come on by themselves and pull any source down. */
 export const stripsOff: Rule = {
   id: 'strips-off',
-  applies: ({ facts }, kinds) => {
+  applies: ({ facts }, routes) => {
     const kw = facts.number('heat-strips') ?? 0;
     if (kw <= 0) return null;
     return both(
       facts.told('heat-strips')
         ? yes(`There are ${kw} kW of electric heat here.`)
         : careful(`There may be about ${kw} kW of electric heat here.`, 'heat-strips'),
-      wiredRoute(kinds),
+      wiredRoute(routes),
     );
   },
 };

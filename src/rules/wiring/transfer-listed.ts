@@ -6,7 +6,7 @@ import { wiredRoute } from '../when/wired-route';
 /** Whatever joins a source to the house must be listed for it and shut out both sources at once. */
 export const transferListed: Rule = {
   id: 'transfer-listed',
-  applies: (home, kinds) =>
+  applies: (home, routes) =>
     firstOf(
       said({
         facts: home.facts,
@@ -15,6 +15,6 @@ export const transferListed: Rule = {
         because: 'You have transfer equipment, and nobody has confirmed its listing.',
         unknown: 'We do not know whether the house has transfer equipment.',
       }),
-      wiredRoute(kinds),
+      wiredRoute(routes),
     ),
 };

@@ -5,12 +5,12 @@ import { wiredRoute } from '../when/wired-route';
 /** Electric hot water is locked out, or given an hour of its own. */
 export const waterHeaterOff: Rule = {
   id: 'water-heater-off',
-  applies: ({ facts }, kinds) =>
+  applies: ({ facts }, routes) =>
     both(
       facts.told('water-heater') &&
         facts.is('water-heater', 'electric-tank', 'tankless-electric', 'heat-pump-tank')
         ? yes('Your hot water is electric.')
         : null,
-      wiredRoute(kinds),
+      wiredRoute(routes),
     ),
 };

@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { stringify } from 'yaml';
 import interview from '#compiled/questions.js';
-import { engineKinds, fixedBatteryKinds } from '../../../src/home/route-kind';
 import type { Answers } from '../../../src/interview/answers';
+import { hasFixedBattery, hasGenerator } from '../../../src/kinds/ask-traits';
+import { traitsOf } from '../../../src/kinds/route-traits';
 import { electricalOf } from '../../../src/plan/electrical/electrical';
 import { electricalData } from '../../../src/plan/electrical/electrical-data';
 import { makePlan } from '../../../src/plan/make-plan';
@@ -62,7 +63,7 @@ describe('no plan of any home', () => {
       const flat = facts.is('home-kind', 'apartment');
       if (!flat && facts.told('engine-place') && facts.is('engine-place', 'open-20ft'))
         return false;
-      expect(open(plan).filter((route) => engineKinds.includes(route.kind))).toEqual([]);
+      expect(open(plan).filter((route) => hasGenerator(traitsOf[route.kind]))).toEqual([]);
       return true;
     });
   });
@@ -74,7 +75,7 @@ describe('no plan of any home', () => {
       const bad =
         !facts.told('battery-place') || facts.is('battery-place', 'bedroom-living', 'nowhere');
       if (!bad && !(wet && facts.told('flood-history'))) return false;
-      expect(open(plan).filter((route) => fixedBatteryKinds.includes(route.kind))).toEqual([]);
+      expect(open(plan).filter((route) => hasFixedBattery(traitsOf[route.kind]))).toEqual([]);
       return true;
     });
   });
@@ -114,7 +115,7 @@ describe('no plan of any home', () => {
     always((of) => {
       const { facts, site } = of.plan.home;
       const cold = facts.is('battery-place', 'outside-wall', 'shed-unheated', 'attached-garage');
-      const routes = open(of.plan).filter((route) => fixedBatteryKinds.includes(route.kind));
+      const routes = open(of.plan).filter((route) => hasFixedBattery(traitsOf[route.kind]));
       if (!cold || site.coldF >= 32 || routes.length === 0) return false;
       for (const route of routes) {
         const said = electricalFor(of, route).siting.map((point) => point.says);

@@ -1,0 +1,11 @@
+import type { RouteTraits } from '../../kinds/route-traits';
+import { type Routes, type Trigger, yes } from '../rule';
+
+/** Yes when a route with these traits is under discussion. */
+export function routeWith(
+  routes: Routes,
+  has: (route: RouteTraits) => boolean,
+  because: string,
+): Trigger | null {
+  return routes.some(has) ? yes(because) : null;
+}
