@@ -35,6 +35,18 @@ export function compileQuestions(from: string, to: string): void {
     join(to, 'questions.d.ts'),
     "import type { Interview } from '../../src/interview/question';\ndeclare const interview: Interview;\nexport default interview;\n",
   );
+  writeFileSync(join(to, 'question-ids.d.ts'), idTypes(questions));
+}
+
+/** The ids of all questions, and of the choices of each, as types: a misspelt one does not compile. */
+function idTypes(
+  questions: readonly { id: string; choices?: readonly { id: string }[] }[],
+): string {
+  const rows = questions.map(({ id, choices = [] }) => {
+    const ids = choices.map((choice) => `'${choice.id}'`).join(' | ');
+    return `  '${id}': ${ids || 'never'};`;
+  });
+  return `export interface ChoicesOf {\n${rows.join('\n')}\n}\nexport type QuestionId = keyof ChoicesOf;\nexport type ChoiceId<Q extends QuestionId> = ChoicesOf[Q];\n`;
 }
 
 function read<T>(path: string, schema: ZodType<T>): T {

@@ -5,6 +5,13 @@ import { prettifyError } from 'zod';
 import { tableFileSchema } from '../tables/table-schema';
 import { readCsv } from './read-csv';
 
+/** The ids of the rows as a type, where each row has one of its own: a misspelt id does not compile. */
+function rowIds(rows: readonly unknown[]): string {
+  const ids = rows.map((row) => (row as { id?: unknown }).id);
+  if (ids.some((id) => typeof id !== 'string') || new Set(ids).size < ids.length) return '';
+  return `export type RowId = ${ids.map((id) => `'${id}'`).join(' | ')};\n`;
+}
+
 /** Check every table in `from` and write it to `to` as a module the program can import. */
 export function compileTables(from: string, to: string): void {
   mkdirSync(to, { recursive: true });
@@ -23,7 +30,7 @@ export function compileTables(from: string, to: string): void {
     writeFileSync(join(to, `${name}.js`), `export default JSON.parse(${JSON.stringify(text)});\n`);
     writeFileSync(
       join(to, `${name}.d.ts`),
-      "import type { Table } from '../../../src/tables/table';\ndeclare const table: Table<never>;\nexport default table;\n",
+      `import type { Table } from '../../../src/tables/table';\ndeclare const table: Table<never>;\nexport default table;\n${rowIds(all)}`,
     );
   }
 }

@@ -1,3 +1,4 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import { type Figure, figure } from '../quantity/figure';
 import type { Facts } from './facts';
 import { sourceOfAnswer } from './sources';
@@ -9,7 +10,7 @@ export type Widths = ReadonlyMap<string, { readonly low: number; readonly high: 
 export function answerFigure(
   facts: Facts,
   widths: Widths,
-  id: string,
+  id: QuestionId,
   as: { unit: string; name: string; nameplate?: boolean },
 ): Figure | null {
   const value = facts.number(id);

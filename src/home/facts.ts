@@ -1,3 +1,4 @@
+import type { ChoiceId, QuestionId } from '#compiled/question-ids.js';
 import type { Answer } from '../interview/answers';
 import type { Resolved } from '../interview/resolve';
 
@@ -10,45 +11,56 @@ export class Facts {
   constructor(private readonly known: Resolved) {}
 
   /** The question applies to this home. */
-  applies(id: string): boolean {
+  applies(id: QuestionId): boolean {
     return this.known.has(id);
   }
 
   /** The household answered it (not "not sure", not unasked). */
-  told(id: string): boolean {
+  told(id: QuestionId): boolean {
     return this.known.get(id)?.how === 'told';
   }
 
   /** It applies and we do not know it: "not sure", or never asked. */
-  open(id: string): boolean {
+  open(id: QuestionId): boolean {
     const at = this.known.get(id);
     return at !== undefined && at.how !== 'told';
   }
 
   /** The answer, told or assumed. Null: unknown, or the question does not apply. */
-  value(id: string): Answer | null {
+  value(id: QuestionId): Answer | null {
     return this.known.get(id)?.value ?? null;
   }
 
   /** The single choice is one of these, told or assumed. */
-  is(id: string, ...choices: string[]): boolean {
+  is<Q extends QuestionId>(id: Q, ...choices: readonly ChoiceId<Q>[]): boolean {
     const value = this.value(id);
-    return typeof value === 'string' && choices.includes(value);
+    return typeof value === 'string' && (choices as readonly string[]).includes(value);
   }
 
   /** The ticked choices hold one of these, told or assumed. */
-  has(id: string, ...choices: string[]): boolean {
-    return this.list(id).some((one) => choices.includes(one));
+  has<Q extends QuestionId>(id: Q, ...choices: readonly ChoiceId<Q>[]): boolean {
+    return this.list(id).some((one) => (choices as readonly string[]).includes(one));
   }
 
   /** The ticked choices; empty when unknown or when the question does not apply. */
-  list(id: string): readonly string[] {
+  list(id: QuestionId): readonly string[] {
     const value = this.value(id);
     return Array.isArray(value) ? value.filter((one) => typeof one === 'string') : [];
   }
 
+  /** The same by the ids of the question's choices. */
+  choices<Q extends QuestionId>(id: Q): readonly ChoiceId<Q>[] {
+    return this.list(id) as readonly ChoiceId<Q>[];
+  }
+
+  /** The single choice, told or assumed. Null: unknown, or does not apply. */
+  choice<Q extends QuestionId>(id: Q): ChoiceId<Q> | null {
+    const value = this.value(id);
+    return typeof value === 'string' ? (value as ChoiceId<Q>) : null;
+  }
+
   /** The numbers typed in one line, in the question's unit. Null: unknown, or does not apply. */
-  numbers(id: string): readonly number[] | null {
+  numbers(id: QuestionId): readonly number[] | null {
     const value = this.value(id);
     if (value === null || typeof value !== 'object') return null;
     const numbers = value.filter((one) => typeof one === 'number');
@@ -56,18 +68,18 @@ export class Facts {
   }
 
   /** The number in the question's unit, told or assumed. Null: unknown, or does not apply. */
-  number(id: string): number | null {
+  number(id: QuestionId): number | null {
     const value = this.value(id);
     return typeof value === 'number' ? value : null;
   }
 
   /** Ids that apply and are unknown, in asking order. */
-  openIds(): string[] {
-    return [...this.known.keys()].filter((id) => this.open(id));
+  openIds(): QuestionId[] {
+    return this.ids().filter((id) => this.open(id));
   }
 
   /** Ids that apply, in asking order. */
-  ids(): string[] {
-    return [...this.known.keys()];
+  ids(): QuestionId[] {
+    return [...this.known.keys()] as QuestionId[];
   }
 }

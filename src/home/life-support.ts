@@ -1,7 +1,8 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
 import type { Facts } from './facts';
 import type { Home } from './home';
 
-const lifeDevices = [
+const lifeDevices: readonly ChoiceId<'medical-devices'>[] = [
   'oxygen-concentrator',
   'ventilator',
   'dialysis',

@@ -1,9 +1,10 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import { type Figure, figure, type Source } from '../quantity/figure';
 import type { HouseholdLoadRow, Triple } from '../tables/household-loads';
 import type { Facts } from './facts';
 
 /** Source words for an answer: told, read off a label, or assumed. */
-export function sourceOfAnswer(facts: Facts, id: string, nameplate = false): Source {
+export function sourceOfAnswer(facts: Facts, id: QuestionId, nameplate = false): Source {
   if (facts.told(id)) {
     return nameplate
       ? { kind: 'nameplate', label: 'the label you read' }

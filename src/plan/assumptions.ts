@@ -18,8 +18,9 @@ export function assumptionsOf(
   home: Home,
   answered: ReadonlySet<string>,
 ): Assumption[] {
+  const unknown = new Set<string>(home.facts.openIds());
   const open = interview.questions
-    .filter((q) => home.facts.open(q.id) && q.id !== 'home-name')
+    .filter((q) => unknown.has(q.id) && q.id !== 'home-name')
     .map((q) => ({
       question: q.id,
       says: q.says,

@@ -1,3 +1,4 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../home/home';
 import { isWired } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
@@ -79,7 +80,7 @@ function firstSentence(says: string): string {
 }
 
 function serviceLine({ facts }: Home): string {
-  const amps = (id: string) => {
+  const amps = (id: QuestionId) => {
     const value = facts.number(id);
     return value === null ? 'not known' : formatQuantity(value, 'A');
   };

@@ -1,3 +1,4 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import type { Facts } from '../home/facts';
 import type { Load, Site } from '../home/home';
 import { drawWeather, WEATHER_SEED, World } from '../home/world';
@@ -50,6 +51,6 @@ export function januaryWeek(): (facts: Facts, site: Site, must: readonly Load[])
   };
 }
 
-function keyOf(facts: Facts, questions: readonly string[]): string {
+function keyOf(facts: Facts, questions: readonly QuestionId[]): string {
   return questions.map((id) => String(facts.value(id))).join(' ');
 }

@@ -121,8 +121,9 @@ function whyDraft(home: Home, interview: Interview): string[] {
       'somebody depends on power to live, and no tested second way is agreed with the clinician and supplier',
     );
   }
+  const unknown = new Set<string>(home.facts.openIds());
   const open = interview.questions.filter(
-    (q) => interview.short.includes(q.id) && home.facts.open(q.id),
+    (q) => interview.short.includes(q.id) && unknown.has(q.id),
   );
   const says = open.filter((q) => !['home-name', 'now-danger'].includes(q.id)).map((q) => q.says);
   if (says.length > 0) why.push(`these answers are still open: ${says.join('; ')}`);

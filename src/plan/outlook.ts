@@ -1,3 +1,4 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../home/home';
 import { chanceOfLongOutage, outageOutlook, yearlyOutages } from '../outage/expected-outages';
 import { type Figure, figure } from '../quantity/figure';
@@ -15,7 +16,7 @@ export interface Outlook {
 
 /** Published rates of the state, moved by what the household has lived through. */
 export function outlookOf(home: Home): Outlook {
-  const told = (id: string) =>
+  const told = (id: QuestionId) =>
     home.facts.told(id) ? (home.facts.number(id) ?? undefined) : undefined;
   const outlook = outageOutlook(home.site.state, {
     timesPerYear: told('outage-often'),

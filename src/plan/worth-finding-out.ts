@@ -27,7 +27,8 @@ export function worthFindingOut(
   home: Home,
   widths: Widths,
 ): ToFindOut[] {
-  const open = interview.questions.filter((q) => home.facts.open(q.id) && q.id !== 'home-name');
+  const unknown = new Set<string>(home.facts.openIds());
+  const open = interview.questions.filter((q) => unknown.has(q.id) && q.id !== 'home-name');
   const found = open.map((q) => ({
     question: q.id,
     says: q.says,

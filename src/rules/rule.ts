@@ -1,5 +1,7 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../home/home';
 import type { RouteTraits } from '../kinds/route-traits';
+import type { RuleId } from '../tables/rule-words';
 
 export type Who =
   | 'household'
@@ -18,7 +20,7 @@ export interface Trigger {
   readonly because: string;
   readonly careful: boolean;
   /** The open question whose answer would settle it; left out where no one question would. */
-  readonly asks?: string;
+  readonly asks?: QuestionId;
 }
 
 /** The traits of the routes under discussion. A rule never learns which routes they are. */
@@ -26,14 +28,14 @@ export type Routes = readonly RouteTraits[];
 
 /** One rule: when it applies to this home with these routes under discussion. Its words stand in the table. */
 export interface Rule {
-  readonly id: string;
+  readonly id: RuleId;
   /** Null when the rule has nothing to say. Never guesses: an open safety answer is careful. */
   applies(home: Home, routes: Routes): Trigger | null;
 }
 
 /** What the plan prints of a rule that applies. */
 export interface Finding extends Trigger {
-  readonly id: string;
+  readonly id: RuleId;
   readonly severity: Severity;
   readonly says: string;
   readonly who: readonly Who[];
@@ -46,6 +48,6 @@ export function yes(because: string): Trigger {
   return { because, careful: false };
 }
 
-export function careful(because: string, asks?: string): Trigger {
+export function careful(because: string, asks?: QuestionId): Trigger {
   return { because, careful: true, asks };
 }

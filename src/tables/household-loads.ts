@@ -1,12 +1,15 @@
-import loads from '#compiled/tables/household-loads.js';
+import loads, { type RowId } from '#compiled/tables/household-loads.js';
 import type { Table } from './table';
 
 /** Low, likely, high. */
 export type Triple = readonly [low: number, likely: number, high: number];
 export type Season = 'winter' | 'mild' | 'summer';
 
+/** Id of a row of the table. */
+export type HouseholdLoadId = RowId;
+
 export interface HouseholdLoadRow {
-  id: string;
+  id: HouseholdLoadId;
   name: string;
   /** Set where the figures are for one ton, or one bank, and must be multiplied. */
   per?: string;
@@ -35,7 +38,7 @@ export interface HouseholdLoadRow {
 export const householdLoads: Table<HouseholdLoadRow> = loads;
 
 /** The row of a load; throws RangeError for an id that is not in the table. */
-export function householdLoad(id: string): HouseholdLoadRow {
+export function householdLoad(id: HouseholdLoadId): HouseholdLoadRow {
   const row = householdLoads.rows.find((r) => r.id === id);
   if (!row) throw new RangeError(`no household load called ${id}`);
   return row;

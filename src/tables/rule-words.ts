@@ -1,8 +1,11 @@
-import words from '#compiled/tables/rule-words.js';
+import words, { type RowId } from '#compiled/tables/rule-words.js';
 import type { Table } from './table';
 
+/** Id of a rule: each has a row of words, and each row a rule. */
+export type RuleId = RowId;
+
 export interface RuleWordsRow {
-  id: string;
+  id: RuleId;
   /** 5 can kill; 4 injury, fire or major damage; 3 the backup fails; 2 money or law; 1 nuisance. */
   severity: 1 | 2 | 3 | 4 | 5;
   /** Who may do the work or must be asked. */
@@ -29,7 +32,7 @@ export const ruleWords: Table<RuleWordsRow> = words;
 const byId = new Map(ruleWords.rows.map((row) => [row.id, row]));
 
 /** The words of one rule. Throws RangeError for an id the table does not hold. */
-export function wordsOf(id: string): RuleWordsRow {
+export function wordsOf(id: RuleId): RuleWordsRow {
   const row = byId.get(id);
   if (!row) throw new RangeError(`rule words hold no row "${id}"`);
   return row;

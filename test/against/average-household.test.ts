@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { dailyKwh, householdLoad } from '../../src/tables/household-loads';
+import { dailyKwh, type HouseholdLoadId, householdLoad } from '../../src/tables/household-loads';
 
 // Our likely figures for single loads, multiplied by how many an average US dwelling has, against what EIA says an average
 // residential customer uses. Every input is published; nothing is fitted.
@@ -36,7 +36,7 @@ const SHARE = {
 const TELEVISIONS = 2.3;
 
 /** kWh a year of one load by our table, the three seasons weighing the same. */
-const yearKwh = (id: string) => {
+const yearKwh = (id: HouseholdLoadId) => {
   const row = householdLoad(id);
   const days = (['winter', 'mild', 'summer'] as const).map((season) => dailyKwh(row, season)[1]);
   return (365 * days.reduce((sum, kwh) => sum + kwh, 0)) / 3;

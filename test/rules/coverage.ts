@@ -1,8 +1,10 @@
+import type { RuleId } from '../../src/tables/rule-words';
+
 /** A hazard in a few words of our own, and what takes care of it. */
 export interface Cover {
   readonly hazard: string;
   /** Rules that speak of it. */
-  readonly rules?: readonly string[];
+  readonly rules?: readonly RuleId[];
   /** Questions that find it while the interview runs. */
   readonly asks?: readonly string[];
   /** Why no rule speaks of it. */
@@ -10,7 +12,7 @@ export interface Cover {
 }
 
 /** A hazard that rules speak of. */
-export const byRules = (hazard: string, ...rules: string[]): Cover => ({ hazard, rules });
+export const byRules = (hazard: string, ...rules: RuleId[]): Cover => ({ hazard, rules });
 
 /** A hazard that the interview finds, and what it does about it. */
 export const byAsking = (hazard: string, asks: string[], reason: string): Cover => ({

@@ -2,17 +2,17 @@ import { describe, expect, it } from 'vitest';
 import { foodSafety } from '../../src/tables/food-safety';
 import { fuelStorage } from '../../src/tables/fuel-storage';
 import { namedValue } from '../../src/tables/named-values';
-import { wordsOf } from '../../src/tables/rule-words';
+import { type RuleId, wordsOf } from '../../src/tables/rule-words';
 import { sitingDistances } from '../../src/tables/siting-distances';
 
 const siting = (id: string) => namedValue(sitingDistances, id).value;
 const food = (id: string) => namedValue(foodSafety, id).value;
-const says = (id: string) => wordsOf(id).says;
+const says = (id: RuleId) => wordsOf(id).says;
 
 describe('figures in the cautions agree with the published tables', () => {
   it('20 ft for a portable engine (CPSC)', () => {
     const feet = `${siting('portable-engine-to-home')} feet`;
-    for (const id of ['co-distance', 'engine-too-close', 'hybrid-starts-itself']) {
+    for (const id of ['co-distance', 'engine-too-close', 'hybrid-starts-itself'] as const) {
       expect(says(id)).toContain(feet);
     }
   });

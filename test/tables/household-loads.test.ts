@@ -62,7 +62,7 @@ describe('every household load', () => {
 });
 
 test('an unknown id is our own bug and throws', () => {
-  expect(() => householdLoad('perpetual-motion')).toThrow(RangeError);
+  expect(() => householdLoad('perpetual-motion' as never)).toThrow(RangeError);
   expect(() => loadShape('perpetual-motion')).toThrow(RangeError);
 });
 

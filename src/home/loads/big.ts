@@ -1,4 +1,6 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
 import { timesFigure } from '../../quantity/figure-arithmetic';
+import type { HouseholdLoadId } from '../../tables/household-loads';
 import type { Load } from '../home';
 import { rankOf } from '../load-keys';
 import { tonsFromArea } from './compressor';
@@ -8,16 +10,15 @@ import { makeLoad } from './make-load';
 /** Big and occasional loads. Those no backup should carry are marked off in an outage. */
 export function big(context: LoadContext): Load[] {
   const { facts } = context;
-  return facts.list('big-loads').flatMap((id) => {
-    const make = makers[id];
-    return make === undefined ? [] : [make(context)];
-  });
+  return facts.choices('big-loads').flatMap((id) => makers[id]?.(context) ?? []);
 }
 
 const restsOn = ['big-loads'];
-const plain = (row: string) => (): Load => makeLoad(row, { rank: 'wait', restsOn });
+const plain = (row: HouseholdLoadId) => (): Load => makeLoad(row, { rank: 'wait', restsOn });
 
-const makers: Readonly<Record<string, (context: LoadContext) => Load>> = {
+/** What each choice brings: a choice without a line here does not compile. */
+const makers: Readonly<Record<ChoiceId<'big-loads'>, ((context: LoadContext) => Load) | null>> = {
+  none: null,
   'ev-charger': carCharger,
   'electric-dryer': () => makeLoad('electric-dryer', { rank: 'wait', offInOutage: true, restsOn }),
   'hot-tub': () => makeLoad('hot-tub', { rank: 'wait', offInOutage: true, restsOn }),

@@ -1,3 +1,4 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import { type Figure, figure } from '../../quantity/figure';
 import { timesFigure } from '../../quantity/figure-arithmetic';
 import { compressorLabels } from '../../tables/compressor-labels';
@@ -26,7 +27,7 @@ export function tonsFromArea(context: LoadContext): Figure {
 }
 
 /** Running power from the running amps on the outdoor label, or undefined when it was not read. */
-export function compressorWatts(context: LoadContext, id: string): Figure | undefined {
+export function compressorWatts(context: LoadContext, id: QuestionId): Figure | undefined {
   const amps = asFigure(context, id, 'A', 'running amps on the outdoor label', true);
   if (amps === null) return undefined;
   return timesFigure(amps, VOLTS * POWER_FACTOR, {
@@ -42,8 +43,8 @@ export function compressorWatts(context: LoadContext, id: string): Figure | unde
 
 interface StartOf {
   /** Question ids. */
-  readonly kind: string;
-  readonly startAmps: string;
+  readonly kind: 'cool-kind' | 'heat-pump-kind';
+  readonly startAmps: QuestionId;
   readonly tons: Figure;
   readonly watts: Figure | undefined;
 }

@@ -1,3 +1,4 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import type { Figure } from '../../quantity/figure';
 import { answerFigure, type Widths } from '../answer-figure';
 import type { ClimateHours } from '../climate-hours';
@@ -14,7 +15,7 @@ export interface LoadContext {
 /** The answer to a number question as a figure, or null. */
 export function asFigure(
   { facts, widths }: LoadContext,
-  id: string,
+  id: QuestionId,
   unit: string,
   name: string,
   nameplate = false,

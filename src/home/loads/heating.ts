@@ -1,5 +1,7 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula, timesFigure } from '../../quantity/figure-arithmetic';
+import type { HouseholdLoadId } from '../../tables/household-loads';
 import type { Load } from '../home';
 import { rankOf } from '../load-keys';
 import { besidePump } from './beside-pump';
@@ -7,14 +9,14 @@ import { compressorStart, compressorWatts, tonsFromArea } from './compressor';
 import { asFigure, type LoadContext } from './context';
 import { type Better, makeLoad } from './make-load';
 
-const fuelHeaters: Readonly<Record<string, string>> = {
+const fuelHeaters: Readonly<Partial<Record<ChoiceId<'heat-main'>, HouseholdLoadId>>> = {
   'gas-furnace': 'furnace-gas',
   'oil-furnace': 'furnace-oil',
   boiler: 'boiler',
   pellet: 'pellet-stove',
 };
 
-const heaterNames: Readonly<Record<string, string>> = {
+const heaterNames: Readonly<Partial<Record<HouseholdLoadId, string>>> = {
   'furnace-gas': 'Furnace',
   'furnace-oil': 'Oil furnace',
   boiler: 'Boiler',
@@ -23,8 +25,8 @@ const heaterNames: Readonly<Record<string, string>> = {
 
 /** Whatever of the heating uses electricity. A wood stove and a gas heater without a plug use none. */
 export function heating(context: LoadContext): Load[] {
-  const kind = context.facts.value('heat-main');
-  if (typeof kind !== 'string') return [];
+  const kind = context.facts.choice('heat-main');
+  if (kind === null) return [];
   const row = fuelHeaters[kind];
   if (row !== undefined) return [fuelHeater(context, row)];
   if (kind === 'heat-pump') {
@@ -39,7 +41,7 @@ export function heating(context: LoadContext): Load[] {
 /** A label gives the most it may draw; it usually runs at about three quarters of that. */
 const OF_LABEL = { low: 0.5, likely: 0.75, high: 1 };
 
-function fuelHeater(context: LoadContext, row: string): Load {
+function fuelHeater(context: LoadContext, row: HouseholdLoadId): Load {
   const label = asFigure(context, 'heat-watts', 'W', 'power on the heater label', true);
   const runningWatts =
     label === null

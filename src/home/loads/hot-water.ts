@@ -1,10 +1,12 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
 import { timesFigure } from '../../quantity/figure-arithmetic';
+import type { HouseholdLoadId } from '../../tables/household-loads';
 import type { Load } from '../home';
 import { rankOf } from '../load-keys';
 import { asFigure, type LoadContext } from './context';
 import { makeLoad } from './make-load';
 
-const rows: Readonly<Record<string, string>> = {
+const rows: Readonly<Partial<Record<ChoiceId<'water-heater'>, HouseholdLoadId>>> = {
   'electric-tank': 'electric-water-heater',
   'heat-pump-tank': 'heat-pump-water-heater',
   'gas-plug': 'gas-power-vent-water-heater',
@@ -18,8 +20,8 @@ const PEOPLE_OF_ROW = 3;
 /** The water heater, where it uses electricity. An electric tankless heater is off in any outage. */
 export function hotWater(context: LoadContext): Load[] {
   const { facts } = context;
-  const kind = facts.value('water-heater');
-  const row = typeof kind === 'string' ? rows[kind] : undefined;
+  const kind = facts.choice('water-heater');
+  const row = kind === null ? undefined : rows[kind];
   if (row === undefined) return [];
   const load = makeLoad(row, {
     id: 'water-heater',

@@ -1,17 +1,19 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
 import { figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
+import type { HouseholdLoadId } from '../../tables/household-loads';
 import type { Load, Season } from '../home';
 import { type LoadKey, rankOf } from '../load-keys';
 import { asFigure, type LoadContext } from './context';
 import { makeLoad } from './make-load';
 
-const internetRows: Readonly<Record<string, string>> = {
+const internetRows: Readonly<Partial<Record<ChoiceId<'internet-kind'>, HouseholdLoadId>>> = {
   'cable-fiber': 'modem-router',
   'fixed-wireless': 'fixed-wireless',
   satellite: 'satellite-internet',
 };
 
-const workRows: Readonly<Record<string, readonly string[]>> = {
+const workRows: Readonly<Partial<Record<ChoiceId<'work-gear'>, readonly HouseholdLoadId[]>>> = {
   laptop: ['laptop'],
   desktop: ['desktop'],
   several: ['laptop', 'desktop'],
@@ -40,7 +42,8 @@ export function living(context: LoadContext): Load[] {
     );
     loads.push(makeLoad('microwave', { rank: rank('cooking'), restsOn: ['must-run'] }));
   }
-  const internet = internetRows[String(facts.value('internet-kind'))];
+  const kind = facts.choice('internet-kind');
+  const internet = kind === null ? undefined : internetRows[kind];
   if (internet !== undefined) {
     loads.push(
       makeLoad(internet, { name: 'Internet', rank: rank('internet'), restsOn: ['internet-kind'] }),
@@ -61,7 +64,8 @@ export function living(context: LoadContext): Load[] {
 
 function work(context: LoadContext): Load[] {
   const { facts } = context;
-  const rows = workRows[String(facts.value('work-gear'))] ?? [];
+  const gear = facts.choice('work-gear');
+  const rows = (gear !== null && workRows[gear]) || [];
   const hours = asFigure(context, 'work-hours', 'h', 'hours of work a day');
   return rows.map((row) => {
     const load = makeLoad(row, {

@@ -1,6 +1,11 @@
 import { type Figure, figure } from '../../quantity/figure';
 import { formula, largerFigure, timesFigure } from '../../quantity/figure-arithmetic';
-import { dailyKwh, householdLoad, type Triple } from '../../tables/household-loads';
+import {
+  dailyKwh,
+  type HouseholdLoadId,
+  householdLoad,
+  type Triple,
+} from '../../tables/household-loads';
 import { loadShape } from '../../tables/load-shapes';
 import type { ClimateHours } from '../climate-hours';
 import type { Load, Rank, Season } from '../home';
@@ -30,7 +35,7 @@ export interface Better {
 }
 
 /** A load from its row of the household-load table, with whatever this home knows better put in its place. */
-export function makeLoad(rowId: string, better: Better): Load {
+export function makeLoad(rowId: HouseholdLoadId, better: Better): Load {
   const row = householdLoad(rowId);
   const name = better.name ?? row.name;
   const source = sourceOfRow(row);

@@ -1,14 +1,16 @@
+import type { ChoiceId, QuestionId } from '#compiled/question-ids.js';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
+import type { HouseholdLoadId } from '../../tables/household-loads';
 import { loadShape } from '../../tables/load-shapes';
 import type { Load } from '../home';
 import { asFigure, type LoadContext } from './context';
 import { makeLoad } from './make-load';
 
 interface Device {
-  readonly ticked: string;
-  readonly row: string;
-  readonly watts: string;
+  readonly ticked: ChoiceId<'medical-devices'>;
+  readonly row: HouseholdLoadId;
+  readonly watts: QuestionId;
   readonly name: string;
   readonly life: boolean;
 }
@@ -39,7 +41,7 @@ const devices: readonly Device[] = [
   },
 ];
 
-const others = [
+const others: readonly ChoiceId<'medical-devices'>[] = [
   'feeding-pump',
   'suction',
   'nebuliser',

@@ -1,7 +1,7 @@
 import { START_MULTIPLES, startFromMultiple } from '../../physics/motor-start';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula, timesFigure } from '../../quantity/figure-arithmetic';
-import { householdLoad, householdLoads } from '../../tables/household-loads';
+import { type HouseholdLoadId, householdLoad, householdLoads } from '../../tables/household-loads';
 import type { Load, Season } from '../home';
 import { rankOf } from '../load-keys';
 import { asFigure, type LoadContext } from './context';
@@ -14,7 +14,7 @@ export function pumps(context: LoadContext): Load[] {
 }
 
 /** The id of the table row of a kind of pump whose horsepower is at or just above `hp`. */
-function rowByHp(prefix: string, hp: number): string {
+function rowByHp(prefix: string, hp: number): HouseholdLoadId {
   const rows = householdLoads.rows
     .filter((row) => row.id.startsWith(`${prefix}-`) && row.hp !== undefined)
     .sort((a, b) => a.hp! - b.hp!);
@@ -133,7 +133,7 @@ function startOfSump(amps: Figure): Figure {
   });
 }
 
-function wattsOf(row: string): Figure {
+function wattsOf(row: HouseholdLoadId): Figure {
   const [low, value, high] = householdLoad(row).runningWatts;
   const source = {
     kind: 'table',
@@ -143,7 +143,7 @@ function wattsOf(row: string): Figure {
   return figure({ low, value, high, unit: 'W', source });
 }
 
-function wattsFromAmps(amps: Figure, volts: number, row: string): Figure {
+function wattsFromAmps(amps: Figure, volts: number, row: HouseholdLoadId): Figure {
   const powerFactor = householdLoad(row).powerFactor;
   return timesFigure(amps, volts * powerFactor, {
     unit: 'W',

@@ -1,7 +1,7 @@
 import { startFromHorsepower } from '../../physics/motor-start';
 import { type Figure, figure } from '../../quantity/figure';
 import { timesFigure } from '../../quantity/figure-arithmetic';
-import { householdLoad } from '../../tables/household-loads';
+import { type HouseholdLoadId, householdLoad } from '../../tables/household-loads';
 import { lockedRotorCurrent } from '../../tables/locked-rotor-current';
 import { asFigure, type LoadContext } from './context';
 
@@ -9,7 +9,7 @@ interface WellStart {
   readonly volts: 120 | 240;
   readonly hp: number;
   readonly runningAmps: number;
-  readonly row: string;
+  readonly row: HouseholdLoadId;
 }
 
 const name = 'starting demand of the well pump';
@@ -73,7 +73,7 @@ function fromTable({ hp, volts }: WellStart): Figure {
 }
 
 /** A three-wire motor lies in the lower half of the band, a two-wire one in the upper half. */
-function fromRow(id: string, threeWire: boolean): Figure {
+function fromRow(id: HouseholdLoadId, threeWire: boolean): Figure {
   const row = householdLoad(id);
   const [low, likely, high] = row.startingVa;
   const value = threeWire ? (low + likely) / 2 : (likely + high) / 2;

@@ -1,3 +1,4 @@
+import type { ChoiceId, QuestionId } from '#compiled/question-ids.js';
 import type { Tariff } from '../../bill/tariff';
 import type { Home } from '../../home/home';
 import type { Answers } from '../../interview/answers';
@@ -20,8 +21,11 @@ export type Check = (
 ) => Contradiction | null;
 
 /** A number that was told; null for one assumed or not given. */
-export const told = ({ facts }: Home, id: string) => (facts.told(id) ? facts.number(id) : null);
+export const told = ({ facts }: Home, id: QuestionId) => (facts.told(id) ? facts.number(id) : null);
 
 /** One of these choices was told, not assumed. */
-export const said = ({ facts }: Home, id: string, ...choices: string[]) =>
-  facts.told(id) && (facts.is(id, ...choices) || facts.has(id, ...choices));
+export const said = <Q extends QuestionId>(
+  { facts }: Home,
+  id: Q,
+  ...choices: readonly ChoiceId<Q>[]
+) => facts.told(id) && (facts.is(id, ...choices) || facts.has(id, ...choices));

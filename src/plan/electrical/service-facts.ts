@@ -1,3 +1,4 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../../home/home';
 import { formatQuantity } from '../../quantity/format-quantity';
 
@@ -8,7 +9,7 @@ export interface ServiceFact {
   readonly how: 'read by the household' | 'assumed' | 'not known';
 }
 
-const asked: readonly (readonly [id: string, what: string, unit: string | null])[] = [
+const asked: readonly (readonly [id: QuestionId, what: string, unit: string | null])[] = [
   ['main-amps', 'Main breaker', 'A'],
   ['panel-bus', 'Panel bus', 'A'],
   ['panel-kind', 'Kind of panel', null],
@@ -25,7 +26,12 @@ export function serviceFacts({ facts }: Home): ServiceFact[] {
   return [voltsFact(facts), ...found.map(([id, what, unit]) => factOf(facts, id, what, unit))];
 }
 
-function factOf(facts: Home['facts'], id: string, what: string, unit: string | null): ServiceFact {
+function factOf(
+  facts: Home['facts'],
+  id: QuestionId,
+  what: string,
+  unit: string | null,
+): ServiceFact {
   const value = facts.value(id);
   if (value === null) return { what, value: 'not known', how: 'not known' };
   const how = facts.told(id) ? 'read by the household' : 'assumed';

@@ -1,3 +1,4 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import { type BillMatch, matchBill } from '../../bill/match-bill';
 import type { Home } from '../../home/home';
 import type { HomeTariff } from './tariff-of';
@@ -5,7 +6,7 @@ import type { HomeTariff } from './tariff-of';
 /** The bill as told held against the prices as told, to within 10 %. Null when either was not told. */
 export function billFit(home: Home, of: HomeTariff): BillMatch | null {
   const { facts } = home;
-  const told = (id: string) => (facts.told(id) ? facts.number(id) : null);
+  const told = (id: QuestionId) => (facts.told(id) ? facts.number(id) : null);
   const [kwh, dollars] = [told('bill-kwh'), told('bill-dollars')];
   if (!of.told || kwh === null || dollars === null) return null;
   return matchBill(of.tariff, { kwh, dollars, days: facts.number('bill-days') ?? 30 });

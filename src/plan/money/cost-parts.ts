@@ -32,7 +32,7 @@ export function costPartsOf(home: Home, route: Route, kwhOutPerYear = 0): CostPa
 
 /** The total of the household's quote, $, where it is for this kind of route. */
 export function quoteFor({ facts }: Home, { kind }: Route): number | null {
-  if (!facts.told('quote-kind') || !facts.is('quote-kind', kind)) return null;
+  if (!facts.told('quote-kind') || facts.value('quote-kind') !== kind) return null;
   return facts.told('quote-total') ? facts.number('quote-total') : null;
 }
 

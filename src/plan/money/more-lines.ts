@@ -1,3 +1,4 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import type { MoreLines } from '../../bill/bill-reading';
 import type { Home } from '../../home/home';
 import { toldDollars, toldNumber } from './told-price';
@@ -23,7 +24,7 @@ export function moreLinesOf(home: Home): MoreLines {
 
 /** Lines the household saw on the bill and could not give the figures of, in words. */
 export function linesLeftOut({ facts }: Home): string[] {
-  const open = (id: string) => facts.applies(id) && !facts.told(id);
+  const open = (id: QuestionId) => facts.applies(id) && !facts.told(id);
   return [
     ...(open('rider-kwh') ? ['the other charge for each kWh'] : []),
     ...(open('rider-month') ? ['the other charge each month'] : []),

@@ -1,3 +1,4 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import type { BillReading, ClockPrices } from '../../bill/bill-reading';
 import type { Home } from '../../home/home';
 import { listOf } from '../list-of';
@@ -44,7 +45,7 @@ function sayClock({ periods, otherPrice, months, rest, holidaysOff }: ClockPrice
 }
 
 function beside({ facts }: Home, { fixedPerMonth, more, energy }: BillReading): string[] {
-  const assumed = (id: string) => (facts.told(id) ? '' : ' (assumed)');
+  const assumed = (id: QuestionId) => (facts.told(id) ? '' : ' (assumed)');
   const lines = [
     ...(fixedPerMonth === null || fixedPerMonth === 0
       ? []

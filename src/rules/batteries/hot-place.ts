@@ -1,10 +1,16 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
 import { type Rule, yes } from '../rule';
 import { both } from '../when/both';
 import { fixedBattery } from '../when/fixed-battery';
 
 /** Outdoor heat, F, from which a closed garage or shed can pass 113 F (our judgement). */
 const hotOutdoorsF = 90;
-const hotPlaces = ['attached-garage', 'detached', 'outside-wall', 'shed-unheated'];
+const hotPlaces: readonly ChoiceId<'battery-place'>[] = [
+  'attached-garage',
+  'detached',
+  'outside-wall',
+  'shed-unheated',
+];
 
 /** A place so hot that the battery slows or wears out. */
 export const hotPlace: Rule = {

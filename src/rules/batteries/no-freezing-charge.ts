@@ -1,8 +1,14 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
 import { hasFixedBattery } from '../../kinds/ask-traits';
 import { careful, type Rule, yes } from '../rule';
 
 /** Places that follow the weather outdoors. */
-const coldPlaces = ['shed-unheated', 'detached', 'outside-wall', 'attached-garage'];
+const coldPlaces: readonly ChoiceId<'battery-place'>[] = [
+  'shed-unheated',
+  'detached',
+  'outside-wall',
+  'attached-garage',
+];
 
 /** A lithium battery, or one of unknown kind, that would have to take charge where it freezes. */
 export const noFreezingCharge: Rule = {

@@ -1,8 +1,14 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
 import { careful, type Rule, yes } from '../rule';
 import { anyEngine } from '../when/any-engine';
 import { firstOf } from '../when/first-of';
 
-const burners = ['wood-stove', 'vented-gas', 'unvented', 'oven-or-grill'];
+const burners: readonly ChoiceId<'heat-second'>[] = [
+  'wood-stove',
+  'vented-gas',
+  'unvented',
+  'oven-or-grill',
+];
 
 /** Alarms before any engine; and wherever alarms are missing or unknown. */
 export const coAlarmFirst: Rule = {

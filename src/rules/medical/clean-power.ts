@@ -1,3 +1,4 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
 import { isSource } from '../../kinds/ask-traits';
 import type { Rule } from '../rule';
 import { both } from '../when/both';
@@ -6,7 +7,7 @@ import { firstOf } from '../when/first-of';
 import { routeWith } from '../when/route-with';
 import { said } from '../when/said';
 
-const plugged = [
+const plugged: readonly ChoiceId<'medical-devices'>[] = [
   'oxygen-concentrator',
   'ventilator',
   'cpap',

@@ -1,9 +1,15 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
 import { careful, type Rule, yes } from '../rule';
 import { both } from '../when/both';
 import { firstOpen } from '../when/first-open';
 import { lifeDevice } from '../when/life-device';
 
-const everybody = ['clinician', 'supplier', 'power-company', 'fire-department'];
+const everybody: readonly ChoiceId<'device-team'>[] = [
+  'clinician',
+  'supplier',
+  'power-company',
+  'fire-department',
+];
 
 /** Clinician, supplier, power company and fire department should all know. */
 export const tellTheTeam: Rule = {

@@ -1,7 +1,8 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
 import type { Home } from '../../home/home';
 import { careful, type Trigger, yes } from '../rule';
 
-const lifeDevices = [
+const lifeDevices: readonly ChoiceId<'medical-devices'>[] = [
   'oxygen-concentrator',
   'ventilator',
   'dialysis',

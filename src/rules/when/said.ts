@@ -1,12 +1,13 @@
+import type { ChoiceId, QuestionId } from '#compiled/question-ids.js';
 import type { Facts } from '../../home/facts';
 import { careful, type Trigger, yes } from '../rule';
 
-export interface Said {
+export interface Said<Q extends QuestionId> {
   readonly facts: Facts;
   /** The question. */
-  readonly id: string;
+  readonly id: Q;
   /** The choices that give cause to speak. */
-  readonly choices: readonly string[];
+  readonly choices: readonly ChoiceId<Q>[];
   /** Why, when the household chose one of them. */
   readonly because: string;
   /** Why, when we do not know. */
@@ -17,7 +18,13 @@ export interface Said {
  * Told, and one of these choices: yes. Not known, and either assumed to be one of these or not to
  * be assumed at all: careful. Anything else, or a question that does not apply: null.
  */
-export function said({ facts, id, choices, because, unknown }: Said): Trigger | null {
+export function said<Q extends QuestionId>({
+  facts,
+  id,
+  choices,
+  because,
+  unknown,
+}: Said<Q>): Trigger | null {
   if (!facts.applies(id)) return null;
   const hit = facts.is(id, ...choices) || facts.has(id, ...choices);
   if (facts.told(id)) return hit ? yes(because) : null;

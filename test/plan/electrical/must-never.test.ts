@@ -86,7 +86,9 @@ describe('no plan of any home', () => {
       const { facts } = plan.home;
       expect(plan.leavingPoint.length).toBeGreaterThan(0);
       expect(plan.cautions.map((c) => c.id)).toContain('leaving-point');
-      const team = ['supplier', 'power-company'].every((who) => facts.has('device-team', who));
+      const team = (['supplier', 'power-company'] as const).every((who) =>
+        facts.has('device-team', who),
+      );
       const second = facts.told('second-source') && !facts.has('second-source', 'none');
       if (plan.home.lifeSupport === 'unknown' || !team || !second) {
         expect(plan.state).toBe('draft');
