@@ -5,7 +5,7 @@ import { sumLines } from '../../src/bill/bill-line';
 import { billYear } from '../../src/bill/bill-year';
 import { demoTariff } from '../../src/bill/demo-tariffs';
 import { paperBill } from '../../src/bill/paper-bill';
-import { demoMonth } from '../../src/build/demo-month';
+import { demoMonth } from '../fixtures/demo-month';
 
 const bill = (letter: 'A' | 'B' | 'C' | 'D', month: number, withSolar: boolean) =>
   billYear({ tariff: demoTariff(letter), ...demoMonth(month, { withSolar }) }).months[0]!;

@@ -1,8 +1,8 @@
-// See src/build/dispatch-rows.ts for where the optima come from. Tolerance 1e-4 dollars: printed to four digits.
+// See test/fixtures/dispatch-rows.ts for where the optima come from. Tolerance 1e-4 dollars: printed to four digits.
 import { expect, test } from 'vitest';
 import { cyclicOptimum } from '../../src/bill/cyclic-optimum';
 import { peakOptimum } from '../../src/bill/peak-optimum';
-import { dispatchRows } from '../../src/build/dispatch-rows';
+import { dispatchRows } from '../fixtures/dispatch-rows';
 
 for (const row of dispatchRows.filter((r) => !r.demand)) {
   test(`${row.name}: the optimum of the day costs ${row.optimum} dollars`, () => {

@@ -5,8 +5,8 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { cyclicOptimum } from '../../src/bill/cyclic-optimum';
 import { optimum } from '../../src/bill/optimum';
 import { peakOptimum } from '../../src/bill/peak-optimum';
-import { dispatchProgram, solveProgram } from '../../src/build/dispatch-program';
-import { type PriceSort, randomProblem, seeded } from '../../src/build/random-problem';
+import { dispatchProgram, solveProgram } from '../fixtures/dispatch-program';
+import { type PriceSort, randomProblem, seeded } from '../fixtures/random-problem';
 
 let highs: Awaited<ReturnType<typeof loadHighs>>;
 beforeAll(async () => {

@@ -1,11 +1,11 @@
-// The two plain rules against the same days worked out apart from this program (see src/build/dispatch-rows.ts), day
+// The two plain rules against the same days worked out apart from this program (see test/fixtures/dispatch-rows.ts), day
 // repeated until the charge repeats, one settled day billed. Tolerance 1e-4 dollars: printed to four digits.
 import { describe, expect, test } from 'vitest';
 import { dayAheadRule } from '../../src/bill/day-ahead-rule';
 import { selfUseRule } from '../../src/bill/self-use-rule';
 import { timeRule } from '../../src/bill/time-rule';
-import { type DispatchRow, dispatchRows } from '../../src/build/dispatch-rows';
-import { repeatDay } from '../../src/build/repeat-day';
+import { type DispatchRow, dispatchRows } from '../fixtures/dispatch-rows';
+import { repeatDay } from '../fixtures/repeat-day';
 
 const window = (h: number) => h % 24 >= 15 && h % 24 < 20;
 

@@ -4,8 +4,8 @@ import { amountOptimum } from '../../src/bill/amount-optimum';
 import { amountCost, amountSteps } from '../../src/bill/amount-steps';
 import { demoTariff } from '../../src/bill/demo-tariffs';
 import { optimum } from '../../src/bill/optimum';
-import { dispatchProgram } from '../../src/build/dispatch-program';
-import { randomProblem, seeded } from '../../src/build/random-problem';
+import { dispatchProgram } from '../fixtures/dispatch-program';
+import { randomProblem, seeded } from '../fixtures/random-problem';
 
 test('a baseline credit is a first step that is cheaper by the credit', () => {
   const tariff = demoTariff('C');

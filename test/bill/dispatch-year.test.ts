@@ -3,7 +3,7 @@ import { ceilingYear } from '../../src/bill/ceiling-year';
 import { demoTariff } from '../../src/bill/demo-tariffs';
 import { dispatchYear, type Strategy, settingOfYear } from '../../src/bill/dispatch-year';
 import { reserveCost } from '../../src/bill/reserve-cost';
-import { demoSetting } from '../../src/build/bench-dispatch';
+import { demoSetting } from '../bench/bench-dispatch';
 
 const strategies: Strategy[] = ['self-use', 'time-shift', 'both', 'peak-limit'];
 

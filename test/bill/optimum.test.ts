@@ -8,8 +8,8 @@ import { followCharge } from '../../src/bill/follow-charge';
 import { optimum, valueFunctions } from '../../src/bill/optimum';
 import { runRule } from '../../src/bill/rule';
 import { selfUseRule } from '../../src/bill/self-use-rule';
-import { demoSetting } from '../../src/build/bench-dispatch';
-import { randomProblem, seeded } from '../../src/build/random-problem';
+import { demoSetting } from '../bench/bench-dispatch';
+import { randomProblem, seeded } from '../fixtures/random-problem';
 
 const day = (seed: number, prices: 'ordinary' | 'negative' = 'ordinary') =>
   randomProblem(seeded(seed), { hours: 24, prices });

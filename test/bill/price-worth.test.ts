@@ -5,7 +5,7 @@ import { demoTariff } from '../../src/bill/demo-tariffs';
 import { dispatchYear, settingOfYear } from '../../src/bill/dispatch-year';
 import { priceWorth } from '../../src/bill/price-worth';
 import type { Tariff } from '../../src/bill/tariff';
-import { demoSetting } from '../../src/build/bench-dispatch';
+import { demoSetting } from '../bench/bench-dispatch';
 
 const more: Pick<Tariff, 'riders' | 'taxes'> = {
   riders: [

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { ruleShare } from '../../src/bill/rule-share';
-import { demoSetting, rowShare } from '../../src/build/bench-dispatch';
-import { dispatchRows } from '../../src/build/dispatch-rows';
+import { demoSetting, rowShare } from '../bench/bench-dispatch';
+import { dispatchRows } from '../fixtures/dispatch-rows';
 
 test('on every demo tariff the day-ahead rule keeps at least 75 % of what could be saved', () => {
   for (const letter of ['B', 'C', 'D'] as const) {

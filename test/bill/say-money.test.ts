@@ -5,7 +5,7 @@ import { demoTariff } from '../../src/bill/demo-tariffs';
 import { routeMoney } from '../../src/bill/route-money';
 import { dollars, sayBill } from '../../src/bill/say-bill';
 import { sayRouteMoney } from '../../src/bill/say-route-money';
-import { demoMonth } from '../../src/build/demo-month';
+import { demoMonth } from '../fixtures/demo-month';
 
 test('a bill reads as on paper', () => {
   const bill = billYear({ tariff: demoTariff('B'), ...demoMonth(7, { withSolar: true }) })

@@ -9,7 +9,7 @@ const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 mkdirSync(join(root, 'dist/build'), { recursive: true });
 await build({
   absWorkingDir: root,
-  entryPoints: ['src/build/bench.ts'],
+  entryPoints: ['test/bench/bench.ts'],
   outfile: 'dist/build/bench.mjs',
   bundle: true,
   platform: 'node',

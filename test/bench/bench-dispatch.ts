@@ -1,16 +1,16 @@
 import type { Highs } from 'highs';
-import { cyclicOptimum } from '../bill/cyclic-optimum';
-import { dayAheadRule } from '../bill/day-ahead-rule';
-import { demoTariff } from '../bill/demo-tariffs';
-import type { DispatchProblem } from '../bill/dispatch-problem';
-import { settingOfYear, type YearSetting } from '../bill/dispatch-year';
-import { optimum } from '../bill/optimum';
-import { peakOptimum } from '../bill/peak-optimum';
-import { ruleShare } from '../bill/rule-share';
-import { dispatchProgram, solveProgram } from './dispatch-program';
-import { type DispatchRow, dispatchRows } from './dispatch-rows';
-import { repeatDay } from './repeat-day';
-import { sampleYear } from './sample-year';
+import { cyclicOptimum } from '../../src/bill/cyclic-optimum';
+import { dayAheadRule } from '../../src/bill/day-ahead-rule';
+import { demoTariff } from '../../src/bill/demo-tariffs';
+import type { DispatchProblem } from '../../src/bill/dispatch-problem';
+import { settingOfYear, type YearSetting } from '../../src/bill/dispatch-year';
+import { optimum } from '../../src/bill/optimum';
+import { peakOptimum } from '../../src/bill/peak-optimum';
+import { ruleShare } from '../../src/bill/rule-share';
+import { dispatchProgram, solveProgram } from '../fixtures/dispatch-program';
+import { type DispatchRow, dispatchRows } from '../fixtures/dispatch-rows';
+import { repeatDay } from '../fixtures/repeat-day';
+import { sampleYear } from '../fixtures/sample-year';
 
 const letters = ['A', 'B', 'C', 'D'] as const;
 

@@ -1,10 +1,10 @@
-import { ChargePass } from '../outage/charge-pass';
-import { DrawdownPass } from '../outage/drawdown-pass';
-import { hoursSurvived } from '../outage/hours-survived';
-import { NeedTally } from '../outage/need-tally';
-import { WHOLE_YEAR } from '../outage/season';
-import { sampleOutages } from '../outage/walk/sampled-odds';
-import { outageHours } from './outage-hours';
+import { ChargePass } from '../../src/outage/charge-pass';
+import { DrawdownPass } from '../../src/outage/drawdown-pass';
+import { hoursSurvived } from '../../src/outage/hours-survived';
+import { NeedTally } from '../../src/outage/need-tally';
+import { WHOLE_YEAR } from '../../src/outage/season';
+import { sampleOutages } from '../../src/outage/walk/sampled-odds';
+import { outageHours } from '../fixtures/outage-hours';
 
 const HOURS = 876_000;
 const WEEK = 168;
