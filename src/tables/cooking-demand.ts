@@ -11,5 +11,5 @@ export interface CookingDemandRow {
   rangeVa: number;
 }
 
-/** Demand of one to three household cooking appliances. NEC Table 220.55. */
+/** Demand of up to five household cooking appliances. NEC Table 220.55. */
 export const cookingDemand: Table<CookingDemandRow> = demand;

@@ -21,6 +21,8 @@ export interface ServiceLoadRulesRow {
   manyAppliancesFrom: number | null;
   manyAppliancesShare: number | null;
   neutralShare: number | null;
+  /** A motor left out as the smaller of two loads still counts as the largest motor (220.60 from 2020). */
+  leftOutMotorCounts: boolean | null;
   unitLoadSection: string;
   demandSection: string | null;
   optionalSection: string;

@@ -39,6 +39,22 @@ describe('NEC 220.83, existing dwelling', () => {
     expect(after.lenientVa).toBeNull();
   });
 
+  test('counts fewer than four room heaters whole and four or more with the other loads (220.83(B))', () => {
+    const with_ = (spaceHeatControls: number, coolingVa = 0) =>
+      existingServiceLoad(
+        {
+          ...home,
+          heatingCooling: { spaceHeatVa: 9000, spaceHeatControls, coolingVa },
+          addsHeatingOrCooling: true,
+        },
+        rules,
+      ).totalVa - existingServiceLoad({ ...home, addsHeatingOrCooling: true }, rules).totalVa;
+    expect(with_(3)).toBeCloseTo(9000, 9);
+    expect(with_(4)).toBeCloseTo(0.4 * 9000, 9);
+    // Of the two that are not on together the one with which the sum is larger.
+    expect(with_(4, 5000)).toBeCloseTo(5000, 9);
+  });
+
   test('shows both readings of existing heating and cooling and takes the higher (220.83(A), disputed)', () => {
     const heatingCooling = { coolingVa: 5000 };
     const load = existingServiceLoad(

@@ -1,5 +1,6 @@
 import { parseQuantity } from '../../quantity/parse-quantity';
 import { unitWords } from '../../quantity/unit-words';
+import { vaAsPrinted } from './amps-as-printed';
 import type { ChoiceInput, Input, ListInput, NumberInput, TextInput } from './calculation';
 import { sayValue } from './say-value';
 import type { NamedValue, Value } from './values';
@@ -23,7 +24,7 @@ export function readInput(input: Input, text: string): Read {
 function readNumberInput(input: NumberInput, text: string): Read {
   const { key, unit, from, to } = input;
   const value = numberIn(text, unit);
-  if (value === null) return no(`${key}: "${text}" is not a number ${unit ? `of ${unit}` : ''}`);
+  if (value === null) return no(`${key}: "${text}" is not a number ${wantedAs(unit)}`);
   if (value < from || value > to) {
     const given = sayValue(value, unit);
     return no(`${key} must be from ${sayValue(from, unit)} to ${sayValue(to, unit)}, not ${given}`);
@@ -34,6 +35,8 @@ function readNumberInput(input: NumberInput, text: string): Read {
 
 /** A unit that quantities do not know may follow its number as it stands; the number is then read alone. */
 function numberIn(text: string, unit: string): number | null {
+  const printed = unit === 'VA' ? vaAsPrinted(text) : null;
+  if (printed !== null) return printed;
   const known = unitWords.some((word) => word.unit === unit);
   const bare = !known && unit !== '' && text.trim().endsWith(unit);
   const number = bare ? text.trim().slice(0, -unit.length) : text;
@@ -62,7 +65,9 @@ function readList(input: ListInput, text: string): Read {
   for (const part of text.split(';').filter((p) => p.trim() !== '')) {
     const found = nameAndValue(part.trim(), input.unit);
     if (found === null) {
-      return no(`${input.key}: "${part.trim()}" is not a name with a number of ${input.unit}`);
+      return no(
+        `${input.key}: "${part.trim()}" is not a name with a number ${wantedAs(input.unit)}`,
+      );
     }
     if (found.value < 0 || found.value > input.to) {
       return no(`${input.key}: ${found.name} must be from 0 to ${sayValue(input.to, input.unit)}`);
@@ -80,6 +85,12 @@ function nameAndValue(part: string, unit: string): NamedValue | null {
       return { name: words.slice(0, i).join(' ').replace(/:$/, '') || part, value };
   }
   return null;
+}
+
+/** Amps alone do not tell the power: a label prints the volts beside them. */
+function wantedAs(unit: string): string {
+  if (unit === 'VA') return 'of VA, nor amps with their volts ("8 A 115 V")';
+  return unit ? `of ${unit}` : '';
 }
 
 const no = (says: string): Read => ({ ok: false, says: `${says.trim()}.` });

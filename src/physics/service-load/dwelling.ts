@@ -4,9 +4,17 @@ export interface NamedVa {
   readonly va: number;
 }
 
+/** An appliance on the service. */
+export interface ApplianceVa extends NamedVa {
+  /** false for what is not fastened in place, or is space heating: never brought down by 220.53. */
+  readonly fastened?: boolean;
+}
+
 /** Heating and cooling of a dwelling, VA by nameplate; what is not there is left out. */
 export interface HeatingCooling {
   readonly coolingVa?: number;
+  /** Largest single compressor of the cooling; all of it where this is left out. */
+  readonly coolingMotorVa?: number;
   /** Compressor of a heat pump. */
   readonly heatPumpVa?: number;
   /** Electric back-up heat of a heat pump. */
@@ -33,7 +41,7 @@ export interface DwellingLoads {
   /** Electric dryer; null for none. */
   readonly dryerVa: number | null;
   /** Fastened in place or on their own circuit: water heater, dishwasher, disposer, pumps. */
-  readonly appliances: readonly NamedVa[];
+  readonly appliances: readonly ApplianceVa[];
   /** Electric-vehicle chargers. */
   readonly chargers: readonly NamedVa[];
   readonly heatingCooling: HeatingCooling;
@@ -57,13 +65,14 @@ export interface ServiceLoadRules {
   readonly manyAppliancesFrom: number;
   readonly manyAppliancesShare: number;
   readonly neutralShare: number;
+  readonly leftOutMotorCounts: boolean;
   readonly unitLoadSection: string;
   readonly demandSection: string;
   readonly optionalSection: string;
   readonly existingSection: string;
 }
 
-/** One row of NEC Table 220.55, for one, two or three cooking appliances. */
+/** One row of NEC Table 220.55, for one to five cooking appliances. */
 export interface CookingDemand {
   readonly units: number;
   readonly underShare: number;

@@ -1,5 +1,6 @@
 import type { HeatingCooling } from './dwelling';
 import { countedLine, type LoadLine, shownLine } from './load-lines';
+import { heatPumpWithHeat } from './whole-shares';
 
 interface Share {
   readonly label: string;
@@ -12,17 +13,19 @@ interface Share {
  * control keeps them apart); electric heat 65 % with fewer than four controls, 40 % with four or more; storage 100 %.
  */
 export function largestShareLines(hvac: HeatingCooling, section: string): LoadLine[] {
-  return largestOf(optionalShares(hvac), section);
+  const there = optionalShares(hvac)
+    .filter((share) => share.va > 0)
+    .sort((a, b) => b.va - a.va);
+  return oneCountedLines(there, section);
 }
 
-/** The larger of heating and cooling, each at 100 % of its nameplate: NEC 220.60, and 220.83(B). */
-export function largerWholeLines(hvac: HeatingCooling, section: string): LoadLine[] {
-  const heatVa = heatPumpWithHeat(hvac, 1) + (hvac.spaceHeatVa ?? 0) + (hvac.continuousHeatVa ?? 0);
-  const shares = [
-    { label: 'Cooling at 100 %', va: hvac.coolingVa ?? 0 },
-    { label: 'Heating at 100 %', va: heatVa },
-  ];
-  return largestOf(shares, section);
+/** The first counts; the others are shown as left out. */
+export function oneCountedLines(shares: readonly Share[], section: string): LoadLine[] {
+  return shares.map((share, i) =>
+    i === 0
+      ? countedLine(share.label, share.va, section)
+      : shownLine(`${share.label}, left out as smaller`, share.va, '220.60'),
+  );
 }
 
 function optionalShares(hvac: HeatingCooling): Share[] {
@@ -39,21 +42,4 @@ function optionalShares(hvac: HeatingCooling): Share[] {
     },
     { label: 'Storage or continuous heat at 100 %', va: hvac.continuousHeatVa ?? 0 },
   ];
-}
-
-function heatPumpWithHeat(hvac: HeatingCooling, share: number): number {
-  const back = (hvac.supplementalVa ?? 0) * share;
-  const apart = hvac.supplementalWithCompressor === false && back > 0;
-  const compressor = hvac.heatPumpVa ?? 0;
-  // Kept apart, only one of the two runs; the larger is the careful one.
-  return apart ? Math.max(back, compressor) : compressor + back;
-}
-
-function largestOf(shares: readonly Share[], section: string): LoadLine[] {
-  const there = shares.filter((share) => share.va > 0).sort((a, b) => b.va - a.va);
-  return there.map((share, i) =>
-    i === 0
-      ? countedLine(share.label, share.va, section)
-      : shownLine(`${share.label}, left out as smaller`, share.va, '220.60'),
-  );
 }

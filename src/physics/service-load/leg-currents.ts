@@ -1,3 +1,5 @@
+import { LARGEST_MOTOR_SHARE } from './largest-motor';
+
 /** Amps on the two legs and the neutral. */
 export interface LegCurrents {
   readonly legA: number;
@@ -23,7 +25,7 @@ export type MotorOnLegs =
 export function legCurrents(base: LegCurrents, motors: readonly MotorOnLegs[]): LegCurrents {
   const each = motors.map(onLegs);
   const largest = each.reduce((best, l) => (mostAmps(l) > mostAmps(best) ? l : best), NONE);
-  return [...each, scaled(largest, 0.25)].reduce(plus, base);
+  return [...each, scaled(largest, LARGEST_MOTOR_SHARE)].reduce(plus, base);
 }
 
 const NONE: LegCurrents = { legA: 0, neutral: 0, legB: 0 };

@@ -1,5 +1,9 @@
 import type { Home, Load } from '../../home/home';
-import type { DwellingLoads, HeatingCooling, NamedVa } from '../../physics/service-load/dwelling';
+import type {
+  ApplianceVa,
+  DwellingLoads,
+  HeatingCooling,
+} from '../../physics/service-load/dwelling';
 
 /** Which end of each figure is counted: the likely one, or the high one for the careful sum. */
 export type End = 'value' | 'high';
@@ -24,12 +28,18 @@ const fixedAppliances = [
   'boiler',
   'stairlift',
 ];
+/** Space heating, and what is plugged in: NEC 220.53 brings neither down. */
+const neverReduced = ['furnace-gas', 'furnace-oil', 'boiler', 'sump'];
 const coolers = ['central-ac', 'second-ac', 'mini-split', 'room-ac', 'evaporative-cooler'];
 
 /** What the dwelling load calculation starts from, VA; nameplates that were not read are assumed and named as such. */
 export function dwellingLoads(home: Home, volts: number, end: End): DwellingLoads {
   const { facts, loads } = home;
-  const named = (load: Load): NamedVa => ({ name: load.name, va: Math.round(va(load, end)) });
+  const named = (load: Load): ApplianceVa => ({
+    name: load.name,
+    va: Math.round(va(load, end)),
+    ...(neverReduced.includes(load.id) && { fastened: false }),
+  });
   return {
     floorAreaFt2: facts.number('home-area') ?? 1800,
     smallApplianceCircuits: 2,
@@ -47,7 +57,7 @@ export function dwellingLoads(home: Home, volts: number, end: End): DwellingLoad
 }
 
 /** Running VA of the largest motor that is not a cooling or heating compressor. */
-export function largestMotorVa(home: Home, end: End): number {
+export function otherMotorVa(home: Home, end: End): number {
   const motors = home.loads.filter(
     (load) => load.startVa !== null && fixedAppliances.includes(load.id),
   );
@@ -76,7 +86,7 @@ export const isCharger = (load: Load) => load.id === 'ev-charger-240';
 
 const va = (load: Load, end: End) => load.runningVa[end];
 
-function atLeastTank({ facts }: Home, load: NamedVa): NamedVa {
+function atLeastTank({ facts }: Home, load: ApplianceVa): ApplianceVa {
   const tank = load.name.toLowerCase().includes('water heater');
   const element = facts.is('water-heater', 'electric-tank', 'heat-pump-tank');
   return tank && element ? { ...load, va: Math.max(TANK_VA, load.va) } : load;
@@ -91,9 +101,15 @@ function heatingCooling(home: Home, end: End): HeatingCooling {
   const backUp = home.facts.is('heat-main', 'heat-pump');
   return {
     coolingVa: sum(...coolers) + (cools ? pump : 0),
+    coolingMotorVa: Math.max(cools ? pump : 0, ...coolers.map((id) => sum(id) / unitsOf(home, id))),
     heatPumpVa: pump,
     supplementalVa: backUp ? strips : 0,
     spaceHeatVa: backUp ? 0 : strips,
     spaceHeatControls: 1,
   };
+}
+
+/** How many compressors share the load of this id. */
+function unitsOf({ facts }: Home, id: string): number {
+  return id === 'room-ac' ? Math.max(1, facts.number('room-cool-count') ?? 1) : 1;
 }

@@ -6,8 +6,9 @@ import { optionalNewServiceLoad } from '../../physics/service-load/optional-new'
 import { serviceVerdict } from '../../physics/service-load/service-verdict';
 import { standardServiceLoad } from '../../physics/service-load/standard';
 import { cookingDemand } from '../../tables/cooking-demand';
+import { LEAST_HOUSE_AMPS } from '../../tables/least-service';
 import { type CodeEdition, serviceLoadRulesOf } from '../../tables/service-load-rules';
-import { dwellingAssumptions, dwellingLoads, type End, largestMotorVa } from './dwelling-loads';
+import { dwellingAssumptions, dwellingLoads, type End, otherMotorVa } from './dwelling-loads';
 import { lineVolts, mainAmps } from './service-facts';
 
 export interface LoadSum {
@@ -57,7 +58,15 @@ export function loadCalculation(home: Home): LoadCalculation {
   }
   const worked = editions.map((edition) => editionLoad(home, edition));
   const assumptions = dwellingAssumptions(home);
-  return { ...judge(home, worked), editions: worked, assumptions };
+  const { verdict, says } = judge(home, worked);
+  return { verdict, says: `${says}${leastService(home)}`, editions: worked, assumptions };
+}
+
+/** A main under the least of a one-family house may stay as it is, and only as long as it does. */
+function leastService(home: Home): string {
+  const main = mainAmps(home);
+  if (main === null || main >= LEAST_HOUSE_AMPS) return '';
+  return ` A new or changed service of a house is rated ${LEAST_HOUSE_AMPS} A or more (230.79(C)).`;
 }
 
 /** The largest likely sum of all methods and editions worked out, VA; null without one. */
@@ -135,8 +144,8 @@ function loadBy(
 ): ServiceLoad {
   const loads = dwellingLoads(home, lineVolts(home)!, end);
   if (method === 'standard') {
-    const motor = largestMotorVa(home, end);
-    return standardServiceLoad({ ...loads, largestMotorVa: motor }, rules, cookingDemand.rows);
+    const motorVa = otherMotorVa(home, end);
+    return standardServiceLoad({ ...loads, otherMotorVa: motorVa }, rules, cookingDemand.rows);
   }
   if (method === 'optional, new dwelling') return optionalNewServiceLoad(loads, rules);
   return existingServiceLoad({ ...loads, addsHeatingOrCooling: false }, rules);

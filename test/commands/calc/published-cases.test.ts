@@ -95,4 +95,27 @@ describe('service-load', () => {
     expect(await resultOf(line, 'total')).toBeCloseTo(21_480, 6);
     expect(Math.round(await resultOf(line, 'current'))).toBe(90);
   });
+
+  test('NEC Annex D, example D2(c), heat pump with the label of its compressor: 34,790 VA; kept apart 29,030', async () => {
+    const line =
+      'service-load method=optional edition=2017 area=2000 cooking=range 12 kW dryer=5 kW ' +
+      'appliances=water heater 4.5 kW; dishwasher 10 A 120 V heat-pump=24 A 240 V backup-heat=15 kW';
+    expect(await resultOf(line, 'total')).toBeCloseTo(34_790, 6);
+    expect(await resultOf(line, 'least service')).toBe(150);
+    expect(await resultOf(`${line} backup-kept-apart=yes`, 'total')).toBeCloseTo(29_030, 6);
+  });
+
+  test('NEC Annex D, example D1(a): 78 A takes the least service of a house, 100 A (230.79(C))', async () => {
+    const line =
+      'service-load method=standard edition=2017 area=1500 cooking=Range 12 kW dryer=5.5 kW';
+    expect(await resultOf(line, 'least service')).toBe(100);
+    expect((await workOf(line)).notes!.join(' ')).toContain('230.79(C)');
+  });
+
+  test('the largest motor may be the air conditioner: six of 7 A at 240 V add a quarter of one (430.24)', async () => {
+    const line = 'service-load method=standard edition=2017 area=1500';
+    const bare = await resultOf(line, 'total');
+    const cooled = await resultOf(`${line} cooling=42 A 240 V cooling-units=6`, 'total');
+    expect(cooled - bare).toBeCloseTo(10_080 + 0.25 * 1680, 6);
+  });
 });

@@ -40,8 +40,46 @@ describe('the standard method', () => {
   });
 
   test('adds a quarter of the largest motor', () => {
-    const load = standardServiceLoad({ ...bare, largestMotorVa: 2000 }, rules, cookingDemand.rows);
+    const load = standardServiceLoad({ ...bare, otherMotorVa: 2000 }, rules, cookingDemand.rows);
     expect(load.totalVa - standard(bare).totalVa).toBe(500);
+  });
+
+  // NEC 220.50 and 430.24: the largest motor at 125 %, also where it is the compressor that cools or heats.
+  test('adds the quarter of the compressor where that is the largest motor', () => {
+    const with_ = (heatingCooling: DwellingLoads['heatingCooling'], otherMotorVa = 1500) =>
+      standardServiceLoad({ ...bare, heatingCooling, otherMotorVa }, rules, cookingDemand.rows)
+        .totalVa - standard(bare).totalVa;
+    expect(with_({ coolingVa: 5760 })).toBe(5760 * 1.25);
+    expect(with_({ heatPumpVa: 5760, supplementalVa: 10_000 })).toBe(5760 * 1.25 + 10_000);
+    expect(with_({ coolingVa: 1200 })).toBe(1200 + 0.25 * 1500);
+    // Six units of 1,680 VA: the largest motor is one of them.
+    expect(with_({ coolingVa: 10_080, coolingMotorVa: 1680 })).toBe(10_080 + 0.25 * 1680);
+    // Kept apart, the strips run without the compressor; from 2020 on it still counts as a motor left out (220.60).
+    const apart = { heatPumpVa: 5760, supplementalVa: 10_000, supplementalWithCompressor: false };
+    expect(with_(apart, 0)).toBe(10_000 + 0.25 * 5760);
+  });
+
+  test('weighs heating against cooling with the motor in, and from 2020 on counts a motor that is left out', () => {
+    const total = (edition: 2017 | 2023, heatingCooling: DwellingLoads['heatingCooling']) => {
+      const of = serviceLoadRulesOf(edition)!;
+      const sum = (home: DwellingLoads) =>
+        standardServiceLoad(home, of, cookingDemand.rows).totalVa;
+      return sum({ ...bare, heatingCooling }) - sum(bare);
+    };
+    // 125 % of 5,760 is 7,200, more than 6,000 of heat.
+    expect(total(2017, { coolingVa: 5760, spaceHeatVa: 6000 })).toBe(7200);
+    expect(total(2017, { coolingVa: 5760, spaceHeatVa: 10_000 })).toBe(10_000);
+    expect(total(2023, { coolingVa: 5760, spaceHeatVa: 10_000 })).toBe(10_000 + 0.25 * 5760);
+  });
+
+  test('brings down only what is fastened in place and of 500 W or more (220.53)', () => {
+    const of = (name: string, va: number, fastened?: boolean) => ({ name, va, fastened });
+    const large = ['heater', 'dishwasher', 'disposer'].map((name) => of(name, 1000));
+    const more = (extra: ReturnType<typeof of>) =>
+      standard({ ...bare, appliances: [...large, extra] }).totalVa - standard(bare).totalVa;
+    expect(more(of('bath fan', 60))).toBe(3060);
+    expect(more(of('sump pump, plugged in', 1000, false))).toBe(4000);
+    expect(more(of('well', 1000))).toBe(3000);
   });
 
   test('takes what is above 120 kVA of general load at 25 %', () => {
@@ -56,7 +94,14 @@ test.each([
   [[13_500], 8800],
   [[3000], 2400],
   [[4000, 4000], 5200],
-  [[14_000, 4000], 18_000],
+  [[12_000, 12_000], 11_000],
+  [[12_000, 4000], 11_000],
+  [[16_000, 12_000], 11_000 * 1.1],
+  [[14_000, 4000], 8800 + 3200],
+  [[3000, 4000], 2400 + 3200],
+  [[1500], 1500],
+  [[1500, 12_000], 8000 + 1500],
+  [[30_000], 30_000],
   [[], 0],
 ])('cooking of %j VA counts as %i VA', (units, va) => {
   const cooking = units.map((unit, i) => ({ name: `unit ${i}`, va: unit }));

@@ -28,6 +28,21 @@ describe('the dwelling load calculation of a home', () => {
     }
   });
 
+  // NEC 220.50, 430.24: a quarter of the largest motor, the compressor of the air conditioner.
+  test('adds a quarter of the air conditioner where the standard method is used', () => {
+    const cooled = { 'cool-main': 'central', 'cool-tons': 3, 'main-amps': 60 };
+    const [, warm] = sumsOf(houseWith({ 'main-amps': 60 }), 2017);
+    const home = houseWith(cooled);
+    const [, cool] = sumsOf(home, 2017);
+    const va = home.loads.find((load) => load.id === 'central-ac')!.runningVa.value;
+    expect(cool!.totalVa - warm!.totalVa).toBeCloseTo(1.25 * va, 6);
+  });
+
+  test('says the least service of a house where the main is smaller (230.79(C))', () => {
+    expect(loadCalculation(houseWith({ 'main-amps': 60 })).says).toContain('230.79(C)');
+    expect(loadCalculation(houseWith({ 'main-amps': 200 })).says).not.toContain('230.79(C)');
+  });
+
   test('gives amps of a 120/208 V building from 208 V', () => {
     const house = houseWith({ 'home-kind': 'off-grid', 'supply-volts': 'v120-208' });
     const [existing] = sumsOf(house, 2017);

@@ -4,6 +4,7 @@ import { existingServiceLoad } from '../../../physics/service-load/optional-exis
 import { optionalNewServiceLoad } from '../../../physics/service-load/optional-new';
 import { standardServiceLoad } from '../../../physics/service-load/standard';
 import { cookingDemand } from '../../../tables/cooking-demand';
+import { LEAST_HOUSE_AMPS, leastHouseService } from '../../../tables/least-service';
 import {
   type CodeEdition,
   type CompleteServiceLoadRules,
@@ -11,7 +12,7 @@ import {
   serviceLoadRulesOf,
 } from '../../../tables/service-load-rules';
 import { citeTable } from '../../../tables/table';
-import type { Calculation, Outcome } from '../calculation';
+import type { Calculation, Outcome, Result } from '../calculation';
 import type { Values } from '../values';
 import { serviceLoadInputs } from './service-load-inputs';
 
@@ -25,14 +26,16 @@ export const serviceLoadOf: Calculation = {
   run: loadOf,
 };
 
+const MOST_COOKING = cookingDemand.rows.length;
+
 function loadOf(values: Values): Outcome {
   const edition = Number(values.word('edition')) as CodeEdition;
   const rules = serviceLoadRulesOf(edition);
   if (rules === null) {
     return { ok: false, says: `not all numbers of the ${edition} edition are known to us.` };
   }
-  if (values.list('cooking').length > 3) {
-    return { ok: false, says: 'the cooking table here holds three appliances at most.' };
+  if (values.list('cooking').length > MOST_COOKING) {
+    return { ok: false, says: `the cooking table here holds ${MOST_COOKING} appliances at most.` };
   }
   const load = byMethod(values, rules);
   return {
@@ -46,20 +49,28 @@ function loadOf(values: Values): Outcome {
     results: [
       { label: 'total', value: load.totalVa, unit: 'VA' },
       { label: `current at ${values.word('volts')} V`, value: load.amps, unit: 'A' },
+      ...leastService(load.amps),
     ],
     notes: [
       ...load.notes,
+      `A new or changed service of a one-family house is rated ${LEAST_HOUSE_AMPS} A or more (230.79(C)).`,
       'The code edition in force, local changes and a licensed electrician decide.',
     ],
   };
+}
+
+/** Smallest standard service for these amps, never under the least of a one-family house; nothing above the table. */
+function leastService(amps: number): Result[] {
+  const rating = leastHouseService(amps);
+  return rating === null ? [] : [{ label: 'least service rating', value: rating, unit: 'A' }];
 }
 
 function byMethod(values: Values, rules: CompleteServiceLoadRules): ServiceLoad {
   const home = homeOf(values);
   switch (values.word('method')) {
     case 'standard': {
-      const largestMotorVa = values.numberOrNull('largest-motor') ?? 0;
-      return standardServiceLoad({ ...home, largestMotorVa }, rules, cookingDemand.rows);
+      const otherMotorVa = values.numberOrNull('largest-motor') ?? 0;
+      return standardServiceLoad({ ...home, otherMotorVa }, rules, cookingDemand.rows);
     }
     case 'optional':
       return optionalNewServiceLoad(home, rules);
@@ -78,7 +89,10 @@ function homeOf(values: Values): DwellingLoads {
     laundryCircuits: values.number('laundry-circuits'),
     cooking: loads('cooking'),
     dryerVa: values.numberOrNull('dryer'),
-    appliances: loads('appliances'),
+    appliances: [
+      ...loads('appliances'),
+      ...loads('whole-appliances').map((one) => ({ ...one, fastened: false })),
+    ],
     chargers: loads('chargers'),
     heatingCooling: heatingCoolingOf(values),
     volts: Number(values.word('volts')),
@@ -87,10 +101,14 @@ function homeOf(values: Values): DwellingLoads {
 
 function heatingCoolingOf(values: Values): HeatingCooling {
   const given = (key: string) => values.numberOrNull(key) ?? undefined;
+  const cooling = given('cooling');
+  const units = values.number('cooling-units');
   return {
-    coolingVa: given('cooling'),
+    coolingVa: cooling,
+    coolingMotorVa: cooling === undefined ? undefined : cooling / units,
     heatPumpVa: given('heat-pump'),
     supplementalVa: given('backup-heat'),
+    supplementalWithCompressor: values.word('backup-kept-apart') === 'no',
     spaceHeatVa: given('electric-heat'),
     spaceHeatControls: given('heat-controls'),
   };
