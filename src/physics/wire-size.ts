@@ -8,6 +8,7 @@ export interface WireOption {
   /** Largest breaker the small-wire rule (NEC 240.4(D)) allows; null where it sets none. */
   readonly maxBreakerAmps: number | null;
   readonly ohmPer1000Ft: number;
+  readonly reactancePer1000Ft?: number;
 }
 
 export interface WireSize {
@@ -18,10 +19,20 @@ export interface WireSize {
   readonly limitedBy: 'ampacity' | 'voltage drop';
 }
 
+/** Share of its rating that the conductors of a whole dwelling's service carry. NEC 310.12. */
+export const DWELLING_SERVICE_SHARE = 0.83;
+
+/** What a breaker must be rated for, A: the load, or 1.25 x a load that is on for three hours or more (210.20, 215.3). */
+export function breakerNeedAmps(of: { loadAmps: number; continuous: boolean }): number {
+  mustNotBeNegative('loadAmps', of.loadAmps, 'A');
+  return of.loadAmps * (of.continuous ? 1.25 : 1);
+}
+
 /**
  * Thinnest wire that carries the breaker's rating and the load (continuous loads at 125 %, NEC 210.19 and 215.2)
  * and keeps the drop within `maxDropPercent` (3 % a branch circuit, 5 % in all: NEC notes, recommended).
  * The wire must carry the whole breaker rating: the next-size-up allowance of 240.4(B) is left to the electrician.
+ * For the service or the one main feeder of a dwelling, 100 to 400 A, 83 % of the rating is enough (310.12).
  * No correction for heat or bundling. null when no wire in the list does it.
  */
 export function smallestWire(of: {
@@ -32,11 +43,13 @@ export function smallestWire(of: {
   oneWayFt: number;
   supplyVolts: number;
   maxDropPercent: number;
+  /** Share of the breaker's rating to carry; 1 unless 310.12 applies. */
+  ratingShare?: number;
 }): WireSize | null {
   mustBePositive('breakerAmps', of.breakerAmps, 'A');
-  mustNotBeNegative('loadAmps', of.loadAmps, 'A');
   mustBePositive('maxDropPercent', of.maxDropPercent, '%');
-  const needAmps = Math.max(of.breakerAmps, of.loadAmps * (of.continuous ? 1.25 : 1));
+  const share = of.ratingShare ?? 1;
+  const needAmps = Math.max(share * of.breakerAmps, share * breakerNeedAmps(of));
   const carries = (wire: WireOption) =>
     wire.ampacityAmps >= needAmps &&
     (wire.maxBreakerAmps === null || wire.maxBreakerAmps >= of.breakerAmps);
@@ -45,6 +58,7 @@ export function smallestWire(of: {
       amps: of.loadAmps,
       oneWayFt: of.oneWayFt,
       ohmPer1000Ft: wire.ohmPer1000Ft,
+      reactancePer1000Ft: wire.reactancePer1000Ft,
       supplyVolts: of.supplyVolts,
     });
   const byAmpacity = of.options.find(carries);

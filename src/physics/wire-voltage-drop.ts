@@ -7,19 +7,22 @@ export interface VoltageDrop {
 }
 
 /**
- * Single-phase drop from a resistance table: V = 2 x ft x (ohm per 1000 ft) / 1000 x A, ft one way.
- * Resistance by NEC Chapter 9 Table 8 (75 C). Reactance is left out: good to about 1/0 AWG at household currents.
+ * Single-phase drop: V = 2 x ft / 1000 x Z x A, ft one way. Z = root(R^2 + X^2) ohm per 1000 ft is the most that
+ * R cos(a) + X sin(a) comes to, whatever the power factor of the load. Resistance by NEC Chapter 9 Table 8 (75 C),
+ * reactance by Table 9; without one it is left out, which is good to about 4 AWG.
  */
 export function voltageDropByResistance(of: {
   amps: number;
   oneWayFt: number;
   ohmPer1000Ft: number;
+  reactancePer1000Ft?: number;
   supplyVolts: number;
 }): VoltageDrop {
   mustNotBeNegative('amps', of.amps, 'A');
   mustNotBeNegative('oneWayFt', of.oneWayFt, 'ft');
   mustBePositive('ohmPer1000Ft', of.ohmPer1000Ft, 'ohm');
-  return dropOf((2 * of.oneWayFt * of.ohmPer1000Ft * of.amps) / 1000, of.supplyVolts);
+  const z = Math.hypot(of.ohmPer1000Ft, of.reactancePer1000Ft ?? 0);
+  return dropOf((2 * of.oneWayFt * z * of.amps) / 1000, of.supplyVolts);
 }
 
 /**

@@ -1,5 +1,6 @@
 import ampacities from '#compiled/tables/nec-310-16.js';
 import type { Table } from './table';
+import { reactancePer1000Ft } from './wire-reactance';
 import { wireResistance } from './wire-resistance';
 
 export interface WireAmpacityRow {
@@ -22,6 +23,8 @@ export interface WireChoice {
   readonly ampacityAmps: number;
   readonly maxBreakerAmps: number | null;
   readonly ohmPer1000Ft: number;
+  /** In steel conduit, the larger; 0 below 4 AWG. */
+  readonly reactancePer1000Ft: number;
 }
 
 /** Ampacity by wire size, A. NEC Table 310.16 with the breaker limits of 240.4(D). */
@@ -29,7 +32,7 @@ export const wireAmpacity: Table<WireAmpacityRow> = ampacities;
 
 /**
  * The wires of one metal and terminal column, thin to thick, with ampacity (310.16), breaker limit (240.4(D))
- * and resistance (Chapter 9 Table 8, stranded). Column 60 is for NM cable and for terminals not marked 75 C at
+ * resistance (Chapter 9 Table 8, stranded) and reactance (Table 9). Column 60 is for NM cable and for terminals not marked 75 C at
  * 100 A or less. Sizes without a figure in that column are left out.
  */
 export function wireChoices(metal: WireMetal, column: TerminalColumn): WireChoice[] {
@@ -39,6 +42,14 @@ export function wireChoices(metal: WireMetal, column: TerminalColumn): WireChoic
     const ohmPer1000Ft = metal === 'copper' ? resistance?.copperStranded : resistance?.aluminum;
     if (ampacityAmps === null || !ohmPer1000Ft) return [];
     const maxBreakerAmps = metal === 'copper' ? row.breakerCopper : row.breakerAluminum;
-    return [{ size: row.size, ampacityAmps, maxBreakerAmps, ohmPer1000Ft }];
+    return [
+      {
+        size: row.size,
+        ampacityAmps,
+        maxBreakerAmps,
+        ohmPer1000Ft,
+        reactancePer1000Ft: reactancePer1000Ft(row.size),
+      },
+    ];
   });
 }

@@ -4,6 +4,7 @@ import { voltageDropByK, voltageDropByResistance } from '../../src/physics/wire-
 import { breakerAtLeast, breakerAtMost } from '../../src/tables/breaker-sizes';
 import { serviceConductorFor, serviceConductors } from '../../src/tables/service-conductors';
 import { wireAmpacity, wireChoices } from '../../src/tables/wire-ampacity';
+import { wireReactance } from '../../src/tables/wire-reactance';
 import { wireResistance } from '../../src/tables/wire-resistance';
 
 const resistance = (size: string) => wireResistance.rows.find((r) => r.size === size)!;
@@ -77,6 +78,21 @@ describe('voltage drop, worked lesson for the electrician licence', () => {
     });
     expect(drop.volts).toBeCloseTo(8.93, 2);
     expect(drop.percent).toBeCloseTo(3.72, 2);
+  });
+});
+
+// NEC Chapter 9 Table 9: effective impedance at 0.85 power factor, printed to two or three digits.
+describe('NEC Chapter 9 Table 9', () => {
+  test.each([
+    ['1/0', 'pvc', 0.12, 0.13],
+    ['4/0', 'pvc', 0.062, 0.074],
+    ['250', 'steel', 0.054, 0.073],
+  ] as const)('%s copper in %s: R cos + X sin is the Z printed', (size, conduit, acOhm, z) => {
+    const { [conduit]: reactance } = wireReactance.rows.find((r) => r.size === size)!;
+    const at085 = 0.85 * acOhm + Math.sin(Math.acos(0.85)) * reactance;
+    expect(Math.abs(at085 - z)).toBeLessThanOrEqual(0.006);
+    // What the drop is worked out with is never less.
+    expect(Math.hypot(acOhm, reactance)).toBeGreaterThanOrEqual(at085);
   });
 });
 

@@ -50,6 +50,35 @@ describe('wire-size', () => {
   });
 });
 
+describe('wire-size for a whole dwelling, and over 100 A', () => {
+  // NEC 2020 Table 310.12(A).
+  test.each([
+    [100, 'copper', '4'],
+    [150, 'aluminum', '2/0'],
+    [200, 'copper', '2/0'],
+    [200, 'aluminum', '4/0'],
+    [400, 'copper', '400'],
+  ])('a %i A service takes %s %s', async (breaker, metal, size) => {
+    const line = `wire-size use=dwelling-service breaker=${breaker} amps=80 distance=20 volts=240 metal=${metal}`;
+    expect((await workOf(line)).result[0]!.value).toBe(`${size} ${metal}`);
+  });
+
+  test('a 125 A feeder takes the 75 C column, 1 AWG copper (Table 310.16, 110.14(C)), and says so', async () => {
+    const line = 'wire-size breaker=125 amps=80 distance=20 volts=240';
+    const { result, notes } = await workOf(line);
+    expect(result[0]!.value).toBe('1 copper');
+    expect(notes!.join(' ')).toContain('75 C column');
+    const sixty = await workOf(`${line} column=60`);
+    expect(sixty.result[0]!.value).toBe('1/0 copper');
+  });
+});
+
+test('wire-drop: from 4 AWG up reactance counts; 4/0 copper in steel has 0.0608 and 0.051 ohm (Tables 8 and 9)', async () => {
+  const line = 'wire-drop size=4/0 amps=200 distance=100 ft volts=240';
+  const z = Math.hypot(0.0608, 0.051);
+  expect(await resultOf(line, 'voltage drop')).toBeCloseTo((2 * 100 * z * 200) / 1000, 9);
+});
+
 test('cooling-power: three tons at EER 12 take 3.0 kW (kW a ton = 12 / EER)', async () => {
   const watts = await resultOf('cooling-power capacity=3 tons eer=12', 'electric power');
   expect(watts).toBeCloseTo(3000, 9);

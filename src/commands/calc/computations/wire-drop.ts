@@ -1,5 +1,6 @@
 import { voltageDropByResistance } from '../../../physics/wire-voltage-drop';
 import { citeTable } from '../../../tables/table';
+import { reactancePer1000Ft, wireReactance } from '../../../tables/wire-reactance';
 import { wireResistance } from '../../../tables/wire-resistance';
 import type { Calculation, Outcome } from '../calculation';
 import type { Values } from '../values';
@@ -26,7 +27,7 @@ export const wireDrop: Calculation = {
     { kind: 'number', key: 'distance', about: 'one way', unit: 'ft', from: 0, to: 5000 },
     { kind: 'number', key: 'volts', about: 'at the supply', unit: 'V', from: 100, to: 250 },
   ],
-  source: citeTable(wireResistance),
+  source: [wireResistance, wireReactance].map((table) => citeTable(table)).join('; '),
   example: 'size=10 amps=24 distance=150 volts=240',
   run: dropOf,
 };
@@ -38,13 +39,16 @@ function dropOf(values: Values): Outcome {
   const ohmPer1000Ft = metal === 'copper' ? row.copperStranded : row.aluminum;
   if (ohmPer1000Ft === null)
     return { ok: false, says: `the table has no ${metal} in size ${size}.` };
+  const reactance = reactancePer1000Ft(size);
   const drop = voltageDropByResistance({
     amps: values.number('amps'),
     oneWayFt: values.number('distance'),
     ohmPer1000Ft,
+    reactancePer1000Ft: reactance,
     supplyVolts: values.number('volts'),
   });
-  const formula = `2 x ft x ${ohmPer1000Ft} ohm / 1000 ft x A`;
+  const ohms = reactance === 0 ? `${ohmPer1000Ft}` : `root(${ohmPer1000Ft}^2 + ${reactance}^2)`;
+  const formula = `2 x ft x ${ohms} ohm / 1000 ft x A`;
   return {
     ok: true,
     steps: [
@@ -57,7 +61,9 @@ function dropOf(values: Values): Outcome {
     ],
     notes: [
       'The code recommends no more than 3% on a branch circuit and 5% in all.',
-      'Reactance is left out: good to about 1/0 at household currents.',
+      reactance === 0
+        ? 'Reactance is left out: it changes the drop of wires this thin by less than 1%.'
+        : 'Reactance is counted as in steel conduit and at the worst power factor, so the drop is no less than this says.',
     ],
   };
 }
