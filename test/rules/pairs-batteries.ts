@@ -25,6 +25,8 @@ export const batteryPairs = [
   ),
   pair('solar-live', solar),
   pair('home-made-battery', { ...pack, 'battery-kind': 'home-made' }, { twin: pack }),
+  pair('panels-in-cold', { ...pack, 'solar-row': 3 }, { twin: { ...pack, 'solar-row': 0 } }),
+  pair('panels-in-cold', pack, { twin: { ...pack, 'solar-row': 0 } }),
   pair(
     'not-where-you-sleep',
     { 'battery-place': 'bedroom-living' },

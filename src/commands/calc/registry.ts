@@ -12,6 +12,7 @@ export const calculations: Readonly<Record<string, () => Promise<Calculation>>> 
   'engine-fuel': async () => (await import('./computations/engine-fuel')).engineFuel,
   busbar: async () => (await import('./computations/busbar')).busbar,
   'service-load': async () => (await import('./computations/service-load')).serviceLoadOf,
+  'string-voltage': async () => (await import('./computations/string-voltage')).stringVoltage,
   'sun-position': async () => (await import('./computations/sun-position')).sunPositionOf,
   'roof-yield': async () => (await import('./computations/roof-yield')).roofYieldOf,
   'weather-year': async () => (await import('./computations/weather-year')).weatherYear,

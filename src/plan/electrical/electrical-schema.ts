@@ -144,6 +144,8 @@ export const electricalSchema = z.strictObject({
     }),
   ),
   transferPoints: lines,
+  /** Not in plans written before it was asked. */
+  solarRow: lines.optional(),
   wires: z.array(wire),
   editionNotes: lines,
   siting: z.array(

@@ -15,6 +15,7 @@ import { type PanelFit, panelFit } from './panel-fit';
 import { type Scope, scopeOf } from './scope';
 import { type ServiceFact, serviceFacts } from './service-facts';
 import { type SitingPoint, sitingOf } from './siting';
+import { solarRowPoints } from './solar-row-points';
 import { type RouteStarting, startingOf } from './starting';
 import { gapPoints } from './transfer-gap';
 import { type WayOut, waysOut } from './way-out';
@@ -33,6 +34,8 @@ export interface Electrical {
   readonly highEnd: readonly HighEndGap[];
   readonly connections: readonly Connection[];
   readonly transferPoints: readonly string[];
+  /** Solar panels in a row against the cold; empty where there are none. */
+  readonly solarRow: readonly string[];
   readonly wires: readonly WireRun[];
   readonly editionNotes: readonly string[];
   readonly siting: readonly SitingPoint[];
@@ -68,6 +71,7 @@ export function electricalOf(
       ...neutralPoints(home, route),
       ...points.filter((point) => point !== null),
     ],
+    solarRow: solarRowPoints(home, route),
     wires: wireRuns(home, route),
     editionNotes,
     siting: sitingOf(home, route),

@@ -22,7 +22,7 @@ export function startOrderLine(plan: Plan): string | null {
 export function electricalLines(plan: Plan): string[] {
   const { electrical: e, advice } = plan;
   const load = `Load calculation: ${e.loadCalculation.says}`;
-  if (!isWired(advice.route)) return [load];
+  if (!isWired(advice.route)) return [load, ...e.solarRow];
   return [
     load,
     ...(e.metered.kind === 'done' ? [`Metered demand: ${e.metered.says}`] : []),
@@ -32,6 +32,7 @@ export function electricalLines(plan: Plan): string[] {
     ...startLine(plan),
     ...highEndLines(plan),
     ...wireLines(plan),
+    ...e.solarRow,
     ...e.siting
       .filter((point) => point.verdict === 'no' || point.verdict === 'ask')
       .map((point) => `${point.says} (${point.cite})`),

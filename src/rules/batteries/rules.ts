@@ -16,6 +16,7 @@ import { notWhereYouSleep } from './not-where-you-sleep';
 import { oldSolarNewBattery } from './old-solar-new-battery';
 import { outsideStopBattery } from './outside-stop-battery';
 import { overLimit } from './over-limit';
+import { panelsInCold } from './panels-in-cold';
 import { rapidShutdown } from './rapid-shutdown';
 import { roofLoad } from './roof-load';
 import { roofPathways } from './roof-pathways';
@@ -45,6 +46,7 @@ export const batteryRules: readonly Rule[] = [
   fireDetector,
   aboveFlood,
   noFreezingCharge,
+  panelsInCold,
   hotPlace,
   leadAcidGas,
   chargingIndoors,

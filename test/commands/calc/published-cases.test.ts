@@ -148,3 +148,27 @@ describe('service-load', () => {
     expect(cooled - bare).toBeCloseTo(10_080 + 0.25 * 1680, 6);
   });
 });
+
+describe('string-voltage', () => {
+  test('40 V that gain 0.30 % a kelvin come to 44.2 V at -10 C; eleven give 486 V (trade guide to NEC 690.7)', async () => {
+    const line = 'string-voltage in-row=11 voc=40 lowest=-10 C coefficient=-0.30 limit=500';
+    expect(await resultOf(line, 'highest voltage')).toBeCloseTo(11 * 44.2, 6);
+    expect((await workOf(line)).result[1]!.value).toContain('not more');
+  });
+
+  test('three of 22.6 V give 76 V at -18 C into an input that takes 60 (arithmetic of 690.7(A)(1))', async () => {
+    const line = 'string-voltage in-row=3 voc=22.6 lowest=-18 C coefficient=-0.28 limit=60';
+    expect(Math.round(await resultOf(line, 'highest voltage'))).toBe(76);
+    expect((await workOf(line)).result[1]!.value).toContain('too much');
+    // Without the data sheet the code's own factor is the more careful.
+    const byTable = 'string-voltage in-row=3 voc=22.6 lowest=-18 C';
+    expect(await resultOf(byTable, 'highest voltage')).toBeGreaterThan(76);
+  });
+
+  test('takes degrees Fahrenheit, and amps by 690.8: two rows of 10 A need 25 A, wires 31.25 A', async () => {
+    const line = 'string-voltage in-row=2 voc=40 lowest=14 F coefficient=-0.30 isc=10 rows=2';
+    expect(await resultOf(line, 'highest voltage')).toBeCloseTo(88.4, 6);
+    expect(await resultOf(line, 'highest current')).toBe(25);
+    expect(await resultOf(line, 'wires and fuses')).toBe(31.25);
+  });
+});

@@ -1,0 +1,45 @@
+import { describe, expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import { relevant } from '../../../src/interview/relevant';
+import { solarRowPoints } from '../../../src/plan/electrical/solar-row-points';
+import type { Route } from '../../../src/routes/route';
+import { answersWith, houseWith } from './electrical-home';
+
+const on = (kind: Route['kind']) => ({ kind }) as Route;
+const pack = { 'own-sources': ['power-pack'], 'solar-row': 3, 'solar-limit': 60 };
+
+describe('solar panels in a row, at the record low of the home', () => {
+  // Lansing, Michigan: a record low near -35 °C, where Table 690.7(A) has 1.23 to 1.25.
+  test('gives the most volts a label may show, and calls a row too long that no usual panel fits', () => {
+    const [row, amps] = solarRowPoints(houseWith(pack), on('power-pack'));
+    const most = Number(/may show ([\d.]+) V/.exec(row!)![1]);
+    expect(most).toBeGreaterThanOrEqual(Math.floor((60 / 3 / 1.27) * 10) / 10);
+    expect(most).toBeLessThanOrEqual(60 / 3 / 1.21);
+    expect(row).toContain('too long');
+    expect(amps).toContain('690.8');
+    const two = solarRowPoints(houseWith({ ...pack, 'solar-row': 2 }), on('power-pack'))[0];
+    expect(two).not.toContain('too long');
+  });
+
+  test('never judges while a number is missing, and says nothing where there is no row', () => {
+    const open = houseWith({ ...pack, 'solar-limit': 'not sure' });
+    expect(solarRowPoints(open, on('power-pack'))[0]).toContain('Multiply the Voc');
+    expect(solarRowPoints(houseWith({ ...pack, 'solar-row': 0 }), on('power-pack'))).toEqual([]);
+    expect(solarRowPoints(houseWith(), on('power-pack'))).toEqual([]);
+    expect(solarRowPoints(houseWith(), on('battery-solar'))[0]).toContain('New solar');
+  });
+
+  test('is asked only of a home with solar or a power pack, and the limit only with a row', () => {
+    const asked = (changed: Record<string, unknown>) =>
+      relevant(
+        { interview, short: false, nameProblem: () => null, spareName: () => null } as never,
+        answersWith(changed as never),
+      ).map((q) => q.id);
+    expect(asked({ 'own-sources': ['none'] })).not.toContain('solar-row');
+    expect(asked({ 'own-sources': ['engine-portable'] })).not.toContain('solar-row');
+    expect(asked({ 'own-sources': ['solar'] })).toContain('solar-row');
+    expect(asked({ 'own-sources': ['power-pack'] })).toContain('solar-row');
+    expect(asked({ ...pack, 'solar-row': 0 })).not.toContain('solar-limit');
+    expect(asked(pack)).toContain('solar-limit');
+  });
+});
