@@ -1,13 +1,14 @@
 import type { Home } from '../home/home';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
+import { mustLoads } from '../routes/must-carried';
 import { inSentence, listOf } from './list-of';
 
 /** The job of this home in three sentences: what must run and for how long, how hard that is, what it takes in a day. */
 export function jobOf(home: Home): string[] {
   const must = home.demand.must;
-  const names = home.loads
-    .filter((l) => l.rank === 'must' && !l.offInOutage)
-    .map((l) => inSentence(l.name));
+  const told = mustLoads(home);
+  const names = told.map((l) => inSentence(l.name));
+  const tooMuch = told.filter((l) => l.offInOutage).map((l) => inSentence(l.name));
   const hours = formatQuantity(home.goalHours.value, 'h');
   const season =
     home.goalSeasons.length > 1 ? 'in winter and in summer' : `in ${home.goalSeasons[0]}`;
@@ -32,9 +33,15 @@ export function jobOf(home: Home): string[] {
   const kwh = formatRange(day.low, day.value, day.high, 'kWh');
   return [
     `Keep the ${listOf(names)} running for ${hours} ${season}.`,
-    `All of that running at once is ${watts}; the hardest moment, when ${startMoment(must.startsTogether)}, asks for ${start}.`,
+    `${allOf(tooMuch)} running at once is ${watts}; the hardest moment, when ${startMoment(must.startsTogether)}, asks for ${start}.`,
     `A hard ${season1} day takes ${kwh}.`,
   ];
+}
+
+/** What draws too much for any backup is named, and stands beside the sum instead of in it. */
+function allOf(tooMuch: readonly string[]): string {
+  if (tooMuch.length === 0) return 'All of that';
+  return `The ${listOf(tooMuch)} draws more than any backup here carries and stays off in an outage. All the rest`;
 }
 
 function startMoment(names: readonly string[]): string {

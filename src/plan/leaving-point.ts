@@ -1,6 +1,7 @@
 import type { Home } from '../home/home';
-import { formatQuantity } from '../quantity/format-quantity';
 import { atRisk } from '../rules/when/at-risk';
+import { lifeFirst } from './life-first';
+import { sayLeaveWithDevice } from './markdown/say-life-first';
 
 /** When to go, whatever is still running. Every plan has these lines. */
 export function leavingPoint(home: Home): string[] {
@@ -8,7 +9,7 @@ export function leavingPoint(home: Home): string[] {
   const lines = [
     'An official order to leave, rising water, fire near: people, medicine, device batteries, go. Leave the rest.',
     'A carbon monoxide alarm sounds, or anyone has a headache or is dizzy: out into fresh air and call 911.',
-    ...people,
+    ...people.map((line) => line.says),
   ];
   if (!someoneAtRisk(home)) {
     lines.push(
@@ -22,13 +23,22 @@ export function leavingPoint(home: Home): string[] {
   return lines;
 }
 
+/** A line of the leaving point for one person, and what it is about. */
+export interface LeavingLine {
+  readonly about: 'device' | 'risk';
+  readonly says: string;
+}
+
 /** The lines for a person whose life hangs on a device, or who is made ill sooner than others; empty without one. */
-export function leavingForPeople(home: Home): string[] {
-  const lines = home.lifeSupport === 'no' ? [] : [deviceLine(home)];
+export function leavingForPeople(home: Home): LeavingLine[] {
+  const first = lifeFirst(home);
+  const lines: LeavingLine[] =
+    first === null ? [] : [{ about: 'device', says: sayLeaveWithDevice(first) }];
   if (someoneAtRisk(home)) {
-    lines.push(
-      'For a person at risk: act when the room falls to 65 °F and leave by 60 °F; act at 86 °F and leave at 90 °F, unless the clinician gave other limits.',
-    );
+    lines.push({
+      about: 'risk',
+      says: 'For a person at risk: act when the room falls to 65 °F and leave by 60 °F; act at 86 °F and leave at 90 °F, unless the clinician gave other limits.',
+    });
   }
   return lines;
 }
@@ -36,18 +46,6 @@ export function leavingForPeople(home: Home): string[] {
 /** By cold or by heat, by age or by illness; not known counts as yes. */
 function someoneAtRisk(home: Home): boolean {
   return atRisk(home, 'cold') !== null || atRisk(home, 'heat') !== null;
-}
-
-/** What can be carried must still cover three times the trip plus two hours. */
-function deviceLine({ facts }: Home): string {
-  const told = facts.told('trip-hours') ? facts.number('trip-hours') : null;
-  const trip = told ?? 3;
-  const kept = formatQuantity(3 * trip + 2, 'h');
-  const basis =
-    told === null
-      ? 'the trip is not known, so we count 3 hours'
-      : `three times your trip of ${formatQuantity(trip, 'h')} plus two hours`;
-  return `Life support: leave while what you can carry (device battery, spare batteries, cylinders) still covers ${kept} (${basis}), and at the latest when you start on your last source. If you cannot leave in time, call 911 early and say "on life support".`;
 }
 
 function placeLine({ facts }: Home): string {

@@ -7,10 +7,11 @@ import { besideTariff } from '../interview/beside-tariff';
 import type { Interview } from '../interview/question';
 import { type Advice, advise } from '../routes/advise';
 import { allRoutes } from '../routes/all-routes';
-import { findings } from '../rules/find';
+import { findingOf, findings } from '../rules/find';
 import type { Finding } from '../rules/rule';
 import { addOnsOf } from './add-ons';
 import { assumptionsOf } from './assumptions';
+import { type ComfortLost, comfortLost } from './comfort-lost';
 import { electricalOf } from './electrical/electrical';
 import { electricianPoints } from './electrician-points';
 import { fuelToStore } from './fuel-to-store';
@@ -18,6 +19,7 @@ import { homeFromAnswers } from './home-from-answers';
 import { jobOf } from './job';
 import { ladderOf } from './ladder';
 import { leavingPoint } from './leaving-point';
+import { lifeFirst } from './life-first';
 import { moneyOf } from './money/money-of';
 import { nextSteps } from './next-steps';
 import { outlookOf } from './outlook';
@@ -47,7 +49,8 @@ export function makePlan(
   const world = new World(home, years);
   const routes = allRoutes(home, world, widths);
   const advice = advise(home, routes);
-  const cautions = cautionsFor(home, advice);
+  const lost = comfortLost(home, advice.route);
+  const cautions = cautionsFor(home, advice, lost);
   const toFindOut = worthFindingOut(interview, answers, home, widths);
   const answered = new Set(Object.keys(answers));
   const draftBecause = whyDraft(home, interview);
@@ -77,6 +80,8 @@ export function makePlan(
     advice,
     rideThrough,
     money,
+    lifeFirst: lifeFirst(home),
+    comfortLost: lost,
     willNotDo: willNotDo(home, advice, fuel),
     cautions,
     electrician: electricianPoints(home, advice.route, findings(home, [advice.route.kind])),
@@ -101,14 +106,17 @@ export function makePlan(
 }
 
 /** What the rules say of the route advised, and of the others only what can kill. */
-function cautionsFor(home: Home, advice: Advice): Finding[] {
+function cautionsFor(home: Home, advice: Advice, lost: ComfortLost): Finding[] {
   const own = findings(home, [advice.route.kind]);
   const others = findings(
     home,
     advice.beside.map((route) => route.kind),
   );
   const more = others.filter((c) => c.severity === 5 && own.every((o) => o.id !== c.id));
-  return [...own, ...more].sort((a, b) => b.severity - a.severity);
+  const all = [...own, ...more];
+  if (lost.heat.length > 0 && all.every((one) => one.id !== 'heat-off'))
+    all.push(findingOf('heat-off', 'The plan does not carry your heat.'));
+  return all.sort((a, b) => b.severity - a.severity);
 }
 
 /** Why the plan stays a draft: unknown life support, no second source, or a question that matters most unanswered. */

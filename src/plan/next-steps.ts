@@ -12,7 +12,27 @@ import { alarmStep, medicalSteps, rehearsal } from './safety-steps';
 import { sentenceCase } from './sentence-case';
 import type { ToFindOut } from './worth-finding-out';
 
+/** What a step is about, for whoever picks among them. */
+export type StepId =
+  | 'agree-on-device'
+  | 'on-the-lists'
+  | 'settle'
+  | 'alarms'
+  | 'store-water'
+  | 'find-out'
+  | 'panel'
+  | 'quotes'
+  | 'permits'
+  | 'grid-approval'
+  | 'gas-supply'
+  | 'measure'
+  | 'fuel'
+  | 'price-beside'
+  | 'tell-insurer'
+  | 'rehearse';
+
 export interface NextStep {
+  readonly id: StepId;
   readonly what: string;
   readonly who: Who;
 }
@@ -36,6 +56,7 @@ export function nextSteps(of: Of): NextStep[] {
     ...settleSteps(of),
     alarmStep(home),
     {
+      id: 'store-water' as const,
       what: 'Store a gallon of water a person a day, lights, a cooler and a paper list of phone numbers.',
       who: 'household',
     },
@@ -46,10 +67,11 @@ export function nextSteps(of: Of): NextStep[] {
     ...(power
       ? [
           {
+            id: 'tell-insurer' as const,
             what: 'Tell the insurer, and the landlord or association where there is one, and keep the answer.',
             who: 'insurer or landlord' as const,
           },
-          { what: rehearsal(home), who: 'household' as const },
+          { id: 'rehearse' as const, what: rehearsal(home), who: 'household' as const },
         ]
       : []),
   ];
@@ -58,6 +80,7 @@ export function nextSteps(of: Of): NextStep[] {
 /** Answers that do not fit together come before anything is bought on them. */
 function settleSteps({ electrical }: Of): NextStep[] {
   return electrical.toSettle.map(({ answers: [one, other], asks }) => ({
+    id: 'settle' as const,
     what: `Settle this first. ${one} But: ${other} ${asks}`,
     who: 'household',
   }));
@@ -65,7 +88,9 @@ function settleSteps({ electrical }: Of): NextStep[] {
 
 function findOutSteps({ toFindOut }: Of): NextStep[] {
   const open = toFindOut.slice(0, 4).map((one) => one.says);
-  return open.length > 0 ? [{ what: `Find out: ${open.join('; ')}.`, who: 'household' }] : [];
+  return open.length > 0
+    ? [{ id: 'find-out' as const, what: `Find out: ${open.join('; ')}.`, who: 'household' }]
+    : [];
 }
 
 function panelSteps({ cautions }: Of): NextStep[] {
@@ -73,6 +98,7 @@ function panelSteps({ cautions }: Of): NextStep[] {
   return bad
     ? [
         {
+          id: 'panel' as const,
           what: 'Have the electrical panel looked at before anything else is bought.',
           who: 'licensed electrician',
         },
@@ -85,10 +111,12 @@ function wiredSteps({ advice: { route } }: Of): NextStep[] {
   if (isWired(traitsOf[route.kind])) {
     steps.push(
       {
+        id: 'quotes' as const,
         what: 'Ask three licensed electricians to quote from the points under "Where a licensed electrician is required", with permit and inspection in the price.',
         who: 'licensed electrician',
       },
       {
+        id: 'permits' as const,
         what: 'Ask which permits are needed and where the equipment may stand.',
         who: 'building or fire department',
       },
@@ -96,12 +124,14 @@ function wiredSteps({ advice: { route } }: Of): NextStep[] {
   }
   if (hasFixedBattery(traitsOf[route.kind])) {
     steps.push({
+      id: 'grid-approval' as const,
       what: 'Ask the power company for its approval before anything that runs beside the grid is switched on.',
       who: 'utility',
     });
   }
   if (hasFixedGenerator(traitsOf[route.kind])) {
     steps.push({
+      id: 'gas-supply' as const,
       what: 'Have meter, pipe and regulator confirmed in writing before ordering the engine.',
       who: 'gas fitter',
     });
@@ -115,13 +145,16 @@ function sourceSteps({ advice, electrical, fuelToStore, addOns }: Of): NextStep[
   const steps: NextStep[] = [];
   if (gaps.length > 0) {
     steps.push({
+      id: 'measure' as const,
       what: `${sentenceCase(remedy(gaps))}. At the high end it is more than the ${inSentence(advice.route.title)} gives.`,
       who: 'household',
     });
   }
-  if (fuelToStore !== null) steps.push({ what: fuelToStore.says, who: fuelToStore.who });
+  if (fuelToStore !== null)
+    steps.push({ id: 'fuel' as const, what: fuelToStore.says, who: fuelToStore.who });
   if (addOns.length > 0) {
     steps.push({
+      id: 'price-beside' as const,
       what: `Price beside it: ${listOf(addOns.map((one) => `${inSentence(one.name)}, ${one.cost}`))}.`,
       who: 'household',
     });

@@ -85,6 +85,8 @@ export function planData(plan: Plan) {
       gainsHours: step.gainsHours === null ? 'not counted' : round(step.gainsHours),
       why: step.why,
     })),
+    lifeFirst: lifeFirstData(plan.lifeFirst),
+    comfortLost: { heat: [...plan.comfortLost.heat], cool: [...plan.comfortLost.cool] },
     leavingPoint: [...plan.leavingPoint],
     toFindOut: plan.toFindOut.map((t) => ({ ...t, changes: round(t.changes) })),
     assumptions: plan.assumptions.map((a) => ({ ...a })),
@@ -225,4 +227,15 @@ function routeData(route: Route) {
 /** Four significant digits, so that the file does not promise more than we know. */
 function round(value: number): number {
   return value === 0 ? 0 : Number(value.toPrecision(4));
+}
+
+function lifeFirstData(first: Plan['lifeFirst']) {
+  if (first === null) return 'nobody' as const;
+  const { ownBattery } = first;
+  return {
+    ...first,
+    callToday: [...first.callToday],
+    ownBattery: { ...ownBattery, toldHours: ownBattery.toldHours ?? ('not known' as const) },
+    secondWays: [...first.secondWays],
+  };
 }

@@ -181,6 +181,28 @@ export const planSchema = z.strictObject({
       why: z.string(),
     }),
   ),
+  lifeFirst: z
+    .union([
+      z.strictObject({
+        told: z.boolean().describe('Told; false: nobody said, so the careful branch.'),
+        callToday: lines.describe('Who has not been told of the device.'),
+        ownBattery: z.strictObject({
+          toldHours: z.union([z.number(), z.literal('not known')]),
+          tested: z.boolean(),
+          countedHours: z.number(),
+        }),
+        secondWays: lines,
+        tripHours: z.number(),
+        tripTold: z.boolean(),
+        leaveAtHours: z.number().describe('Hours that must still be carried when leaving.'),
+        leaveAtOnce: z.boolean().describe('Leave when the power fails, or before a storm.'),
+      }),
+      z.literal('nobody'),
+    ])
+    .describe('What comes before any purchase where life hangs on a device.'),
+  comfortLost: z
+    .strictObject({ heat: lines, cool: lines })
+    .describe('Loads whose heat or cooling the route advised does not carry, where that harms.'),
   leavingPoint: lines,
   toFindOut: z.array(
     z.strictObject({
@@ -200,7 +222,13 @@ export const planSchema = z.strictObject({
       asked: z.boolean(),
     }),
   ),
-  nextSteps: z.array(z.strictObject({ what: z.string(), who: z.string() })),
+  nextSteps: z.array(
+    z.strictObject({
+      id: z.string().describe('What the step is about.'),
+      what: z.string(),
+      who: z.string(),
+    }),
+  ),
   sources: lines,
 });
 

@@ -4,9 +4,11 @@ import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
 import type { AddOn } from './add-ons';
 import type { Assumption } from './assumptions';
+import type { ComfortLost } from './comfort-lost';
 import type { Electrical } from './electrical/electrical';
 import type { FuelToStore } from './fuel-to-store';
 import type { LadderStep } from './ladder';
+import type { LifeFirst } from './life-first';
 import type { PlanMoney } from './money/plan-money';
 import type { NextStep } from './next-steps';
 import type { Outlook } from './outlook';
@@ -37,6 +39,10 @@ export interface Plan {
   readonly advice: Advice;
   readonly rideThrough: RideThrough;
   readonly money: PlanMoney;
+  /** What comes before any purchase where life hangs on a device; null where none does. */
+  readonly lifeFirst: LifeFirst | null;
+  /** Heat and cooling the route advised does not carry, where that harms. */
+  readonly comfortLost: ComfortLost;
   readonly willNotDo: readonly string[];
   readonly cautions: readonly Finding[];
   readonly electrician: readonly string[];

@@ -6,10 +6,12 @@ export function medicalSteps(home: Home): NextStep[] {
   if (home.lifeSupport === 'no') return [];
   return [
     {
+      id: 'agree-on-device',
       what: 'Agree with the clinician and the equipment supplier: how long each device may be without power, a second way that needs no power from this house, and when to leave.',
       who: 'clinician or supplier',
     },
     {
+      id: 'on-the-lists',
       what: "Put the household on the power company's and the supplier's lists. A list gives warning; it does not keep the power on.",
       who: 'utility',
     },
@@ -21,6 +23,7 @@ export function alarmStep({ facts }: Home): NextStep {
   const told = facts.told('co-alarm');
   if (told && facts.is('co-alarm', 'every-floor')) {
     return {
+      id: 'alarms',
       what: 'Test the carbon monoxide alarms you have: press each button, and read the date on the back, for most last 5 to 10 years.',
       who: 'household',
     };
@@ -30,6 +33,7 @@ export function alarmStep({ facts }: Home): NextStep {
       ? 'the carbon monoxide alarms that are missing'
       : 'carbon monoxide alarms';
   return {
+    id: 'alarms',
     what: `Buy and place ${missing}, with batteries, so that one hangs on each floor and by the bedrooms; then press the button of each.`,
     who: 'household',
   };

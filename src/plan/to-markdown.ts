@@ -4,6 +4,7 @@ import { frontPage } from './markdown/front-page';
 import { sayAdvised } from './markdown/say-advised';
 import { sayCautions } from './markdown/say-cautions';
 import { sayLadder } from './markdown/say-ladder';
+import { sayLifeFirst } from './markdown/say-life-first';
 import { sayLoads } from './markdown/say-loads';
 import { sayAssumptions, sayToFindOut, sayToSettle } from './markdown/say-open-answers';
 import { sayRoutes } from './markdown/say-routes';
@@ -19,6 +20,9 @@ export function planMarkdown(plan: Plan): string {
     ['# The details'],
     draftLines(plan),
     sayToSettle(plan),
+    plan.lifeFirst?.told
+      ? titledList('## Before anything is bought', sayLifeFirst(plan.lifeFirst))
+      : [],
     ['## The job', ...plan.job],
     sayLoads(plan),
     sayRoutes(plan),

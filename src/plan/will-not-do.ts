@@ -2,6 +2,7 @@ import type { Home } from '../home/home';
 import { isWired } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
 import type { Advice } from '../routes/advise';
+import { carriesAllMust } from '../routes/must-carried';
 import type { Route } from '../routes/route';
 import type { FuelToStore } from './fuel-to-store';
 
@@ -21,7 +22,7 @@ export function willNotDo(home: Home, advice: Advice, fuel: FuelToStore | null):
   if (!isWired(traitsOf[route.kind])) lines.push(byCordOnly(home, route));
   if (advice.wholeJob !== null) {
     const other = `the cheapest here would be: ${advice.wholeJob.title.toLowerCase()}`;
-    const enough = fuel?.reachesGoal === true && route.leavesOut.every((load) => !load.must);
+    const enough = fuel?.reachesGoal === true && carriesAllMust(home, route);
     lines.push(
       enough
         ? `With the ${gallons(fuel)} still to be stored it would do the whole job at the likely burn. To do it without more fuel, ${other}.`

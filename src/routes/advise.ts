@@ -3,6 +3,7 @@ import { isSource } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
 import { budgetUsd } from './costs';
 import { gasolineLimitGal } from './gasoline-limit';
+import { carriesAllMust, mustCarried } from './must-carried';
 import type { Route } from './route';
 
 export interface Advice {
@@ -25,9 +26,9 @@ export function advise(home: Home, routes: readonly Route[]): Advice {
   const able = routes.filter(
     (r) => r.verdict !== 'cannot' && isSource(traitsOf[r.kind]) && r.carries.length > 0,
   );
-  const whole = able.filter(doesWholeJob).sort(byCost);
+  const whole = able.filter((route) => doesWholeJob(home, route)).sort(byCost);
   const affordable = able.filter((r) => r.costUsd.low <= budget);
-  const wholeAffordable = affordable.filter(doesWholeJob).sort(byCost)[0];
+  const wholeAffordable = affordable.filter((route) => doesWholeJob(home, route)).sort(byCost)[0];
   const nearest = [...affordable].sort(
     (a, b) =>
       Number(carriesAllForLong(home, b)) - Number(carriesAllForLong(home, a)) ||
@@ -52,12 +53,12 @@ const LONG_SHARE = 0.5;
 
 /** A furnace left out is not made up for by a refrigerator that runs longer. */
 function carriesAllForLong(home: Home, route: Route): boolean {
-  return route.leavesOut.every((load) => !load.must) && share(home, route) >= LONG_SHARE;
+  return carriesAllMust(home, route) && share(home, route) >= LONG_SHARE;
 }
 
 /** Carries everything that must run, for the time asked. */
-export function doesWholeJob(route: Route): boolean {
-  return route.lasting.reachesGoal && route.leavesOut.every((load) => !load.must);
+export function doesWholeJob(home: Home, route: Route): boolean {
+  return route.lasting.reachesGoal && carriesAllMust(home, route);
 }
 
 /**
@@ -65,9 +66,8 @@ export function doesWholeJob(route: Route): boolean {
  * that may be stored for it counted as stored.
  */
 export function share(home: Home, route: Route): number {
-  const missed = new Set(route.leavesOut.filter((load) => load.must).map((load) => load.name)).size;
-  const all = home.loads.filter((load) => load.rank === 'must').length;
-  const carried = all === 0 ? 1 : Math.max(0, 1 - missed / all);
+  const count = mustCarried(home, route);
+  const carried = count.of === 0 ? 1 : count.carried / count.of;
   const hours = route.lasting.hours;
   const lasts =
     hours === null
@@ -102,7 +102,7 @@ function because(
   if (whole) {
     return `Of the routes that carry all that must keep running for the time you asked, it costs least, and it fits your ${usd}.`;
   }
-  const missing = route.leavesOut.some((load) => load.must);
+  const missing = !carriesAllMust(home, route);
   const hours = route.lasting.hours?.value ?? Infinity;
   const stored = hours < home.goalHours.value && hoursOnStored(home, route) > hours;
   const fuel = stored ? ', with as much fuel as may be stored' : '';

@@ -10,6 +10,7 @@ import { singleBattery } from './kinds/single-battery';
 import { standbyEngine } from './kinds/standby-engine';
 import { vehicle } from './kinds/vehicle';
 import { cannot } from './make-route';
+import { withAllLeftOut } from './must-carried';
 import { loadsOf } from './pick-loads';
 import type { Route } from './route';
 
@@ -28,7 +29,10 @@ export function allRoutes(home: Home, world: World, widths: Widths): Route[] {
     vehicle(home, widths),
   ];
   const nothing = loadsOf(home, ['must']).length === 0;
-  return [preparation(), ...(nothing ? sized.map(forNothing) : sized)];
+  return [
+    preparation(),
+    ...sized.map((route) => (nothing ? forNothing(route) : withAllLeftOut(home, route))),
+  ];
 }
 
 /** Without a load that must run there is nothing to size a source for. */

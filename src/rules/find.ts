@@ -1,9 +1,9 @@
 import type { Home } from '../home/home';
 import type { RouteKind } from '../kinds/route-kind';
 import { traitsOf } from '../kinds/route-traits';
-import { wordsOf } from '../tables/rule-words';
+import { type RuleId, wordsOf } from '../tables/rule-words';
 import { rules } from './index';
-import type { Finding, Routes } from './rule';
+import { type Finding, type Routes, type Trigger, yes } from './rule';
 
 /**
  * What the rules say about this home with these routes under discussion: most severe first, and
@@ -21,8 +21,17 @@ export function findingsOf(home: Home, routes: Routes): Finding[] {
   const found = rules.flatMap((rule): Finding[] => {
     const trigger = rule.applies(home, routes);
     if (trigger === null) return [];
-    const { id, severity, says, who, cite, proof } = wordsOf(rule.id);
-    return [{ ...trigger, id, severity, says, who, cite, proof }];
+    return [withWords(rule.id, trigger)];
   });
   return found.sort((a, b) => b.severity - a.severity);
+}
+
+/** A rule that the plan itself has cause to speak, for something only the routes can tell. */
+export function findingOf(id: RuleId, because: string): Finding {
+  return withWords(id, yes(because));
+}
+
+function withWords(id: RuleId, trigger: Trigger): Finding {
+  const { severity, says, who, cite, proof } = wordsOf(id);
+  return { ...trigger, id, severity, says, who, cite, proof };
 }

@@ -48,7 +48,7 @@ describe.each(all)('$home', (wish) => {
 
   test('the route advised is one a practitioner would advise', () => {
     expect(wish.advised).toContain(advised.kind);
-    expect(doesWholeJob(advised)).toBe(wish.doesTheWholeJob);
+    expect(doesWholeJob(plan.home, advised)).toBe(wish.doesTheWholeJob);
     if (wish.fuelPerDayGal !== undefined) within(advised.fuel!.perDay.value, wish.fuelPerDayGal);
     if (wish.nameplateKwh !== undefined) within(advised.nameplateKwh!, wish.nameplateKwh);
     for (const name of wish.carries) expect(advised.carries).toContain(name);

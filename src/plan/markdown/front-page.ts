@@ -1,16 +1,20 @@
+import type { Home } from '../../home/home';
 import { hasFixedBattery } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity } from '../../quantity/format-quantity';
+import { carriesAllMust, mustMissed } from '../../routes/must-carried';
 import type { Route } from '../../routes/route';
 import { isWired } from '../electrical/route-traits';
 import { plugsOnly } from '../electrician-points';
 import { leavingForPeople } from '../leaving-point';
 import { inSentence, listOf } from '../list-of';
+import type { NextStep, StepId } from '../next-steps';
 import type { Plan } from '../plan';
 import { bullets } from './bullets';
 import { firstSentences } from './first-sentences';
 import { frontCautions } from './front-cautions';
 import { sayFigure } from './say-figure';
+import { sayLifeFirst } from './say-life-first';
 
 /** Steps shown on the front page. */
 const STEPS = 3;
@@ -23,6 +27,8 @@ export function frontPage(plan: Plan): string[] {
     ...draft(plan),
     bullets([
       `The job: ${plan.job[0]}`,
+      ...lifeBefore(plan),
+      ...comfort(plan),
       buy(plan),
       lasts(plan),
       notCarried(plan),
@@ -32,10 +38,14 @@ export function frontPage(plan: Plan): string[] {
     'What can hurt here most:',
     bullets(frontCautions(plan).map((one) => firstSentences(one.says))),
     'First steps:',
-    bullets(
-      plan.nextSteps.slice(0, STEPS).map((step) => `${firstSentences(step.what)} (${step.who})`),
-    ),
+    bullets(firstSteps(plan).map((step) => `${firstSentences(step.what)} (${step.who})`)),
   ];
+}
+
+/** The first steps, without those that stand above already. */
+function firstSteps({ nextSteps, lifeFirst }: Plan): NextStep[] {
+  const above: StepId[] = lifeFirst?.told ? ['agree-on-device', 'on-the-lists'] : [];
+  return nextSteps.filter((step) => !above.includes(step.id)).slice(0, STEPS);
 }
 
 /** What keeps it a draft, the open answers only counted. */
@@ -50,14 +60,40 @@ function draft({ state, draftBecause }: Plan): string[] {
   return [`DRAFT, not for buying from: ${short.join('; ')}.`];
 }
 
-function buy({ advice: { route }, addOns }: Plan): string {
+function buy({ advice: { route }, addOns, lifeFirst }: Plan): string {
   const made = route.parts.map((part) => inSentence(part.name)).join('; ');
   const installed = isWired(route) ? ' installed' : '';
   const beside = addOns
     .map((one) => `${inSentence(one.name)}, ${withoutYear(one.cost)}`)
     .join('; ');
-  const also = beside === '' ? '' : ` Worth having beside it: ${beside}.`;
-  return `What to buy: ${inSentence(route.title)}, ${sayFigure(route.costUsd)}${installed}: ${made}.${also}`;
+  const also = beside === '' || lifeFirst?.told ? '' : ` Worth having beside it: ${beside}.`;
+  const head = lifeFirst?.told ? 'Beside that, and only as a bridge' : 'What to buy';
+  return `${head}: ${inSentence(route.title)}, ${sayFigure(route.costUsd)}${installed}: ${made}.${also}`;
+}
+
+/** Where life hangs on a device: whom to call, its own battery and the second way come before any purchase. */
+function lifeBefore({ lifeFirst }: Plan): string[] {
+  return lifeFirst?.told ? [`Before anything is bought: ${sayLifeFirst(lifeFirst).join(' ')}`] : [];
+}
+
+/** No heat or no cooling, where that harms, is said before what is bought. */
+function comfort({ comfortLost: { heat, cool }, home }: Plan): string[] {
+  const names = (ids: readonly string[]) =>
+    home.loads.filter((load) => ids.includes(load.id)).map((load) => inSentence(load.name));
+  const because = (ids: readonly string[], building: string) =>
+    names(ids).length > 0 ? `this plan does not carry the ${listOf(names(ids))}` : building;
+  return [
+    ...(heat.length > 0
+      ? [
+          `Expect no heat while the power is out: ${because(heat, 'the building heats your home, and its boiler needs power too')}. Live in one room, hang a thermometer in it, and leave before it stays below 60 °F.`,
+        ]
+      : []),
+    ...(cool.length > 0
+      ? [
+          `Expect no cooling while the power is out: ${because(cool, '')}. Have a cool place to go to, and leave before a room stays above 90 °F; a fan alone does not protect above that.`,
+        ]
+      : []),
+  ];
 }
 
 /** The year of a price stands in the details. */
@@ -80,15 +116,15 @@ function lasts({ advice: { route }, home, fuelToStore }: Plan): string {
   return `How long: about ${likely}; in a bad case ${bad}. ${asked}${more}`;
 }
 
-function notCarried({ advice: { route }, routes, willNotDo }: Plan): string {
+function notCarried({ advice: { route }, home, routes, willNotDo }: Plan): string {
   if (route.carries.length === 0) return 'What it does not carry: anything; it gives no power.';
-  const missed = [...new Set(route.leavesOut.filter((l) => l.must).map((l) => l.name))];
+  const missed = [...new Set(mustMissed(home, route).map((load) => load.name))];
   const wired = willNotDo.some((line) => line.startsWith('It feeds nothing that is wired in'));
   const must =
     missed.length > 0
       ? `${listOf(missed.map(inSentence))}, which must keep running`
       : 'nothing that must keep running is left out';
-  const all = missed.length > 0 ? carriesAll(routes) : null;
+  const all = missed.length > 0 ? carriesAll(home, routes) : null;
   const other =
     all === null
       ? ''
@@ -97,10 +133,10 @@ function notCarried({ advice: { route }, routes, willNotDo }: Plan): string {
 }
 
 /** The cheapest route that carries everything that must run, for however long. */
-function carriesAll(routes: readonly Route[]): Route | null {
+function carriesAll(home: Home, routes: readonly Route[]): Route | null {
   const all = routes.filter(
-    ({ verdict, carries, leavesOut }) =>
-      verdict !== 'cannot' && carries.length > 0 && leavesOut.every((load) => !load.must),
+    (route) =>
+      route.verdict !== 'cannot' && route.carries.length > 0 && carriesAllMust(home, route),
   );
   return [...all].sort((a, b) => a.costUsd.value - b.costUsd.value)[0] ?? null;
 }
@@ -109,7 +145,7 @@ function carriesAll(routes: readonly Route[]): Route | null {
 function leave({ home }: Plan): string[] {
   const [first] = leavingForPeople(home);
   if (first === undefined) return [];
-  return [first.startsWith('Life support') ? first : `When to leave. ${first}`];
+  return [first.about === 'device' ? first.says : `When to leave. ${first.says}`];
 }
 
 /** Whom to call before anything is connected. */

@@ -8,7 +8,7 @@ export function sayAdvised(plan: Plan): string[] {
   const { route, because } = plan.advice;
   const parts = route.parts.map((p) => `${p.name}: ${sayFigure(p.costUsd)}`);
   return [
-    `## The one advised: ${route.title.toLowerCase()}`,
+    `## ${plan.lifeFirst?.told ? 'Beside that, only as a bridge' : 'The one advised'}: ${route.title.toLowerCase()}`,
     because,
     ...carriesLine(plan),
     route.lasting.says,

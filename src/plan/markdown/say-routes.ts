@@ -1,8 +1,8 @@
 import { isSource } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity } from '../../quantity/format-quantity';
+import { mustCarried } from '../../routes/must-carried';
 import type { Route } from '../../routes/route';
-import { carriesOfMust } from '../carries-of-must';
 import { inSentence, listOf } from '../list-of';
 import type { Plan } from '../plan';
 import { bullets } from './bullets';
@@ -46,7 +46,7 @@ function otherLine(plan: Plan, route: Route): string {
 
 function carried(plan: Plan, route: Route): string {
   if (route.carries.length === 0) return 'none';
-  const { carried: some, of } = carriesOfMust(route, plan.mustRun.length);
+  const { carried: some, of } = mustCarried(plan.home, route);
   return some === of ? 'all' : `${some} of ${of}`;
 }
 

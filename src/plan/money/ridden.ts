@@ -2,9 +2,9 @@ import type { MoneyRange } from '../../bill/money-range';
 import type { Home } from '../../home/home';
 import { carriedHours } from '../../outage/expected-outages';
 import type { Figure } from '../../quantity/figure';
+import { mustCarried } from '../../routes/must-carried';
 import type { Route } from '../../routes/route';
 import { fuelPrice } from '../../tables/fuel-prices';
-import { carriesOfMust } from '../carries-of-must';
 import type { Outlook } from '../outlook';
 
 /** What a year of expected outages asks of a route. */
@@ -24,8 +24,7 @@ export interface Ridden {
  * all lengths an outage may have.
  */
 export function riddenThrough(home: Home, route: Route, outlook: Outlook): Ridden {
-  const must = home.loads.filter((load) => load.rank === 'must').length;
-  const carries = carriesOfMust(route, must);
+  const carries = mustCarried(home, route);
   if (route.carries.length === 0) {
     const fuelPerYear = { low: 0, likely: 0, high: 0 };
     return { ordinary: 0, major: 0, ...carries, backupKwh: 0, fuelPerYear };

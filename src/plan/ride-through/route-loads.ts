@@ -1,6 +1,7 @@
 import type { Home, Load } from '../../home/home';
 import { outletsOnly } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
+import { mustCarried as countMust } from '../../routes/must-carried';
 import type { Route } from '../../routes/route';
 import type { MustCarried, Scope } from './ride-through';
 
@@ -23,6 +24,6 @@ function reachable(route: Route, load: Load): boolean {
 
 /** How many of the things that must keep running a route carries. */
 export function mustCarried(home: Home, route: Route): MustCarried {
-  const must = home.loads.filter((load) => load.rank === 'must' && !load.offInOutage);
-  return { things: loadsIn(home, route, 'must')?.length ?? 0, of: must.length };
+  const { carried, of } = countMust(home, route);
+  return { things: carried, of };
 }

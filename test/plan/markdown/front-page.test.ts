@@ -7,8 +7,12 @@ import type { Plan } from '../../../src/plan/plan';
 import { planMarkdown } from '../../../src/plan/to-markdown';
 import { planOf } from '../../households/read-household';
 
-/** A page of a usual printer at 80 columns holds about so many lines with its margins. Common practice, no source. */
-const PAGE_LINES = 45;
+/**
+ * Letter paper with margins of an inch holds 54 lines at six to the inch. Nine of them are kept free, but not where
+ * life hangs on a device: there more has to be said before what is bought. Common practice, no source.
+ */
+const PAGE_LINES = 54;
+const KEPT_FREE = 9;
 
 const lifeSupport = planOf('birch-street', {
   'medical-devices': ['oxygen-concentrator'],
@@ -38,13 +42,14 @@ describe.each(plans)('the front page of %s', (_, plan) => {
   const { front, details } = halves(plan);
 
   test('is one page in 80 columns', () => {
-    expect(planLines(front, 80).length).toBeLessThanOrEqual(PAGE_LINES);
+    const limit = plan.lifeFirst?.told ? PAGE_LINES : PAGE_LINES - KEPT_FREE;
+    expect(planLines(front, 80).length).toBeLessThanOrEqual(limit);
   });
 
   test('says the job, what to buy, how long, what not, whom to call, three cautions and three steps', () => {
     for (const head of [
       'The job:',
-      'What to buy:',
+      plan.lifeFirst?.told ? 'Beside that, and only as a bridge:' : 'What to buy:',
       'How long:',
       'What it does not carry:',
       'Whom to call:',

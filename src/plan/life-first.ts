@@ -1,0 +1,61 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
+import type { Home } from '../home/home';
+
+export type LifeTeam = Exclude<ChoiceId<'device-team'>, 'none'>;
+
+/** What comes before any purchase where somebody cannot live without a powered device. */
+export interface LifeFirst {
+  /** Told that somebody depends on one; false: nobody said, so the careful branch. */
+  readonly told: boolean;
+  /** Who has not been told yet, to call today. */
+  readonly callToday: readonly LifeTeam[];
+  /** Hours of the device's own battery as told, and as counted: half until it was tested, none while not known. */
+  readonly ownBattery: {
+    readonly toldHours: number | null;
+    readonly tested: boolean;
+    readonly countedHours: number;
+  };
+  /** Ready ways that need nothing from this house. */
+  readonly secondWays: readonly Exclude<ChoiceId<'second-source'>, 'none'>[];
+  /** The trip as told or, while not known, three hours; h. */
+  readonly tripHours: number;
+  readonly tripTold: boolean;
+  /** What must still be carried when leaving: three times the trip plus two hours; h. */
+  readonly leaveAtHours: number;
+  /** What the device's own battery is counted as is less than that: leave when the power fails, or before. */
+  readonly leaveAtOnce: boolean;
+}
+
+const team: readonly LifeTeam[] = ['clinician', 'supplier', 'power-company', 'fire-department'];
+const ways = ['cylinders', 'spare-batteries', 'hand-powered', 'other-place'] as const;
+
+/** A trip that is not known. Our judgement. */
+const UNKNOWN_TRIP_HOURS = 3;
+/** Nobody has tried how long it runs: half of what is told. Common practice, no source. */
+const UNTESTED_SHARE = 0.5;
+
+/** Null where nobody's life hangs on a device; not known counts as if it did. */
+export function lifeFirst(home: Home): LifeFirst | null {
+  if (home.lifeSupport === 'no') return null;
+  const { facts } = home;
+  const toldHours = facts.told('device-battery-hours')
+    ? facts.number('device-battery-hours')
+    : null;
+  const tested = facts.told('device-battery-tested') && facts.is('device-battery-tested', 'yes');
+  const countedHours = (toldHours ?? 0) * (tested ? 1 : UNTESTED_SHARE);
+  const tripTold = facts.told('trip-hours');
+  const tripHours = (tripTold ? facts.number('trip-hours') : null) ?? UNKNOWN_TRIP_HOURS;
+  const leaveAtHours = 3 * tripHours + 2;
+  return {
+    told: home.lifeSupport === 'yes',
+    callToday: team.filter((one) => !(facts.told('device-team') && facts.has('device-team', one))),
+    ownBattery: { toldHours, tested, countedHours },
+    secondWays: ways.filter(
+      (one) => facts.told('second-source') && facts.has('second-source', one),
+    ),
+    tripHours,
+    tripTold,
+    leaveAtHours,
+    leaveAtOnce: countedHours < leaveAtHours,
+  };
+}

@@ -1,0 +1,56 @@
+import { formatQuantity } from '../../quantity/format-quantity';
+import type { LifeFirst, LifeTeam } from '../life-first';
+import { listOf } from '../list-of';
+
+const people: Readonly<Record<LifeTeam, string>> = {
+  clinician: 'the doctor or nurse',
+  supplier: 'the device supplier',
+  'power-company': 'the power company',
+  'fire-department': 'the fire department (office line, not 911)',
+};
+
+const ways: Readonly<Record<LifeFirst['secondWays'][number], string>> = {
+  cylinders: 'oxygen cylinders',
+  'spare-batteries': 'charged spare batteries',
+  'hand-powered': 'a way that works by hand',
+  'other-place': 'a place with power that has agreed to take you in',
+};
+
+/** What comes first where somebody cannot live without a device, most urgent first. */
+export function sayLifeFirst(first: LifeFirst): string[] {
+  const call =
+    first.callToday.length > 0
+      ? `Call today and say that somebody here depends on a powered device: ${listOf(first.callToday.map((one) => people[one]))}.`
+      : 'Everybody who should know about the device has been told. Ask each of them once a year whether that still stands.';
+  return [call, battery(first), secondWay(first)];
+}
+
+function battery({ ownBattery: { toldHours, tested, countedHours } }: LifeFirst): string {
+  if (toldHours === 0)
+    return 'The device has no battery of its own. Ask the supplier today for one that can be carried, or for a device that has one.';
+  if (toldHours === null)
+    return "The device's own battery is not known and counts as nothing: ask the supplier, and have it timed with somebody watching.";
+  if (tested)
+    return `The device's own battery was timed and counts ${formatQuantity(countedHours, 'h')}. Time it again every year.`;
+  return `Have the device's own battery timed, with the supplier's agreement, the second way ready and somebody watching. Until then it counts as ${formatQuantity(countedHours, 'h')}, half of the ${formatQuantity(toldHours, 'h')} you told us.`;
+}
+
+function secondWay({ secondWays }: LifeFirst): string {
+  if (secondWays.length === 0)
+    return 'Agree with them on a second way that needs no power from this house: the plan is not complete without it.';
+  return `Second way you named: ${listOf(secondWays.map((one) => ways[one]))}. Check it today, and ask how many hours it gives.`;
+}
+
+/** When to leave with a device, by what can be carried and by the trip. */
+export function sayLeaveWithDevice(first: LifeFirst): string {
+  const kept = formatQuantity(first.leaveAtHours, 'h');
+  const basis = first.tripTold
+    ? `three times your trip of ${formatQuantity(first.tripHours, 'h')} plus two hours`
+    : `the trip is not known, so we count ${formatQuantity(first.tripHours, 'h')} three times, plus two hours`;
+  const late = 'If you cannot leave in time, call 911 early and say "on life support".';
+  if (first.told && first.leaveAtOnce) {
+    const counted = formatQuantity(first.ownBattery.countedHours, 'h');
+    return `Life support: leave as soon as the power fails, or before a storm that is forecast. The device's own battery counts as ${counted}, and ${kept} should be left when you set out (${basis}). Tested cylinders or spare batteries may give longer: ask the supplier. ${late}`;
+  }
+  return `Life support: leave while what you can carry (device battery, spare batteries, cylinders) still covers ${kept} (${basis}), and at the latest when you start on your last source. ${late}`;
+}
