@@ -9,10 +9,10 @@ import { type EngineFuel, type EngineType, engineType, fuelHeatKwh } from '../ta
 import type { PowerStep } from '../tables/generic-steps';
 import type { FuelUse } from './route';
 
-/** What each size of engine still gives at the height and heat of this site. */
-export function atSite(home: Home, steps: readonly PowerStep[]): PowerStep[] {
-  const share = siteShare(home);
-  return steps.map((s) => ({ watts: s.watts * share, startVa: s.startVa * share }));
+/** What each size of engine still gives at the height and heat of this site, and on its fuel. */
+export function atSite(home: Home, steps: readonly PowerStep[], onFuel = 1): PowerStep[] {
+  const share = siteShare(home) * onFuel;
+  return steps.map((s) => ({ ...s, watts: s.watts * share, startVa: s.startVa * share }));
 }
 
 /** Share of its rating an engine gives here: height above the sea, and the hottest hours. */

@@ -1,7 +1,9 @@
 import { demandOf } from '../home/demand';
 import type { Demand, Load, Season } from '../home/home';
 import { timesFigure } from '../quantity/figure-arithmetic';
+import { formatQuantity } from '../quantity/format-quantity';
 import type { PowerStep } from '../tables/generic-steps';
+import { busierLegWatts } from './leg-watts';
 import type { LeftOut } from './route';
 
 /** A source is not loaded above this share of its continuous rating. Common practice, no source. */
@@ -39,15 +41,23 @@ export function fitPower(wish: FitWish): Fitted | null {
   while (carried.length > 0) {
     const loads = softStarter ? carried.map(softened) : carried;
     const demand = demandOf(loads, wish.seasons);
-    const step = wish.steps.find((s) => holds(s, demand, wish.startEnd));
+    const legWatts = busierLegWatts(loads, wish.seasons);
+    const step = wish.steps.find((s) => holds(s, demand, wish.startEnd) && legHolds(s, legWatts));
     if (step !== undefined) return { step, carried: loads, leftOut, demand, softStarter };
-    if (wish.maySoftStart && !softStarter && carried.some(isCompressor)) {
+    const largest = wish.steps.at(-1)!;
+    const byLeg = holds(largest, demand, wish.startEnd);
+    if (wish.maySoftStart && !softStarter && !byLeg && carried.some(isCompressor)) {
       softStarter = true;
       continue;
     }
-    const worst = worstOf(carried, demand, wish.steps.at(-1)!);
+    const worst = byLeg
+      ? worstOf(
+          carried.filter((load) => load.volts === 120),
+          runningWatts,
+        )
+      : worstOf(carried, asksOf(demand, largest));
     carried = carried.filter((load) => load !== worst);
-    leftOut.push(tooHard(worst, wish.sourceName));
+    leftOut.push(byLeg ? tooMuchForHalf(worst, largest) : tooHard(worst, wish.sourceName));
   }
   return null;
 }
@@ -55,6 +65,11 @@ export function fitPower(wish: FitWish): Fitted | null {
 function holds(step: PowerStep, demand: Demand, end: 'value' | 'high'): boolean {
   const runs = demand.runningWatts.value <= LOAD_SHARE * step.watts;
   return runs && demand.startVa[end] <= step.startVa;
+}
+
+/** Each half of a 120/240 V set carries half its power, however strong the whole is. */
+function legHolds(step: PowerStep, busierWatts: number): boolean {
+  return step.volts !== 240 || busierWatts <= step.watts / 2;
 }
 
 function isCompressor(load: Load): boolean {
@@ -67,15 +82,30 @@ export function softened(load: Load): Load {
   return { ...load, startVa: timesFigure(load.startVa, SOFT_START_SHARE) };
 }
 
-/** Drop a load that is not life support: of the lowest rank first, then the one that asks most. */
-function worstOf(loads: readonly Load[], demand: Demand, largest: PowerStep): Load {
+const runningWatts = (load: Load) => load.runningWatts.value;
+
+/** What a load asks of a source that is too weak: its start where that is the point, else its running power. */
+function asksOf(demand: Demand, largest: PowerStep): (load: Load) => number {
   const startIsThePoint = demand.runningWatts.value <= LOAD_SHARE * largest.watts;
-  const asks = (load: Load) =>
-    startIsThePoint ? (load.startVa?.high ?? 0) - load.runningVa.value : load.runningWatts.value;
+  return startIsThePoint
+    ? (load) => (load.startVa?.high ?? 0) - load.runningVa.value
+    : runningWatts;
+}
+
+/** Drop a load that is not life support: of the lowest rank first, then the one that asks most. */
+function worstOf(loads: readonly Load[], asks: (load: Load) => number): Load {
   const order = { wait: 0, good: 1, must: 2 };
   const spare = loads.filter((load) => !load.life);
   const pool = spare.length > 0 ? spare : loads;
   return [...pool].sort((a, b) => order[a.rank] - order[b.rank] || asks(b) - asks(a))[0]!;
+}
+
+function tooMuchForHalf(load: Load, { watts }: PowerStep): LeftOut {
+  return {
+    name: load.name,
+    must: load.rank === 'must',
+    why: `too much for one half of a 120/240 V generator, which carries ${formatQuantity(Math.round(watts / 2), 'W')} on each`,
+  };
 }
 
 function tooHard(load: Load, sourceName: string): LeftOut {

@@ -8,15 +8,25 @@ export function loadsOf(home: Home, ranks: readonly Rank[]): Load[] {
 }
 
 /** Split loads into those an ordinary outlet feeds and those it cannot, with the reason. */
-export function splitPlugIn(loads: readonly Load[]): { plugIn: Load[]; leftOut: LeftOut[] } {
+export function splitPlugIn(
+  loads: readonly Load[],
+  gives: 120 | 240 = 120,
+): { plugIn: Load[]; leftOut: LeftOut[] } {
   const leftOut = loads
     .filter((load) => !load.plugIn)
     .map((load) => ({
       name: load.name,
       must: load.rank === 'must',
-      why: load.volts === 240 ? 'needs 240 volts; this gives 120' : 'is wired in, not plugged in',
+      why: whyNot(load, gives),
     }));
   return { plugIn: loads.filter((load) => load.plugIn), leftOut };
+}
+
+function whyNot(load: Load, gives: 120 | 240): string {
+  if (load.volts === 120) return 'is wired in, not plugged in';
+  return gives === 240
+    ? 'needs 240 volts by a wire fixed to the house; a cord does not bring them'
+    : 'needs 240 volts; this gives 120';
 }
 
 /** Must-run loads that no backup should carry: electric heat elements and the like. */

@@ -45,7 +45,7 @@ export interface EngineSize {
   readonly siteKw: number;
   /** Hours of the day in which it runs, 1 or 0 by hour. */
   readonly runsByHour: readonly number[];
-  readonly sort: 'portable' | 'standby';
+  readonly sort: 'portable' | 'portable-inverter' | 'standby';
 }
 
 /** How long it lasts from full, in the season of the goal. */

@@ -1,13 +1,19 @@
 import steps from '#compiled/tables/generic-steps.js';
 import type { Table } from './table';
 
-export type PowerStep = { readonly watts: number; readonly startVa: number };
+export type PowerStep = {
+  readonly watts: number;
+  readonly startVa: number;
+  /** 240: a set with two halves, each with half its power; 120: one half alone. Left out where halves are not checked. */
+  readonly volts?: 120 | 240;
+};
 export type PackStep = PowerStep & { readonly kwh: number };
 
 interface StepRow {
   kind: 'pack' | 'engine' | 'standby' | 'inverter' | 'battery' | 'solar';
   watts?: number;
   startVa?: number;
+  volts?: 120 | 240;
   kwh?: number;
   kw?: number;
 }
@@ -17,7 +23,11 @@ export const genericSteps: Table<StepRow> = steps;
 
 /** Sizes of sources by power: engines, standby engines, inverters. W and VA. */
 export function powerSteps(kind: 'engine' | 'standby' | 'inverter'): PowerStep[] {
-  return rowsOf(kind).map(({ watts, startVa }) => ({ watts: watts!, startVa: startVa! }));
+  return rowsOf(kind).map(({ watts, startVa, volts }) => ({
+    watts: watts!,
+    startVa: startVa!,
+    ...(volts && { volts }),
+  }));
 }
 
 /** Sizes of plug-in packs: kWh, W, VA. */

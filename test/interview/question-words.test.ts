@@ -43,6 +43,7 @@ const neverAssumed = [
   'own-sources',
   'engine-neutral',
   'engine-connect',
+  'engine-stood',
   'battery-kind',
   'battery-place',
   'who-works',

@@ -26,6 +26,17 @@ export const enginePairs = [
     { ...portable, 'engine-place': 'porch-carport' },
     { twin: { ...portable, 'engine-place': 'open-20ft' } },
   ),
+  // Where it stood the last time speaks even where a good place was named.
+  pair(
+    'porch-carport',
+    { ...portable, 'engine-place': 'open-20ft', 'engine-stood': 'porch-carport' },
+    { twin: { ...portable, 'engine-place': 'open-20ft', 'engine-stood': 'open-20ft' } },
+  ),
+  pair(
+    'engine-too-close',
+    { ...portable, 'engine-place': 'open-20ft', 'engine-stood': 'open-closer' },
+    { twin: { ...portable, 'engine-place': 'open-20ft', 'engine-stood': 'never-ran' } },
+  ),
   pair(
     'engine-too-close',
     { ...portable, 'engine-place': 'open-closer' },

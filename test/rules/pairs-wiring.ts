@@ -21,6 +21,18 @@ export const wiringPairs = [
     { ...portable, 'engine-neutral': 'not sure' },
     { twin: { ...portable, 'engine-connect': 'cords' } },
   ),
+  pair(
+    'one-leg-120',
+    { 'own-sources': ['ev-outlet'], 'vehicle-kind': 'battery-only' },
+    {
+      twin: {
+        'own-sources': ['ev-outlet'],
+        'vehicle-kind': 'battery-only',
+        'vehicle-volts': 'v240',
+      },
+      kinds: ['vehicle'],
+    },
+  ),
   pair('one-leg-120', { ...portable, 'engine-volts': 'v120' }, { twin: portable }),
   pair(
     'solar-with-engine',

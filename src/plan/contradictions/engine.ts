@@ -1,6 +1,7 @@
 import type { Home, Load } from '../../home/home';
 import { formatQuantity } from '../../quantity/format-quantity';
-import { fuelUse, siteShare } from '../../routes/engine-size';
+import { fuelUse } from '../../routes/engine-size';
+import { ownEngine } from '../../routes/kinds/own-engine';
 import { type Check, said, told } from './contradiction';
 
 export const goalBeyondFuel: Check = (home) => {
@@ -29,14 +30,13 @@ function gallonsADay(home: Home): number | null {
   const hardest = home.goalSeasons.reduce((a, b) =>
     kwhPerDay[b].value > kwhPerDay[a].value ? b : a,
   );
-  const watts = home.facts.number('engine-watts');
-  if (watts === null || kwhPerDay[hardest].value <= 0) return null;
-  const ratedKw = watts / 1000;
+  const own = ownEngine(home);
+  if (own === null || kwhPerDay[hardest].value <= 0) return null;
   return fuelUse({
-    engine: 'portable',
+    engine: own.sort,
     fuel: 'gasoline',
-    ratedKw,
-    siteKw: ratedKw * siteShare(home),
+    ratedKw: own.ratedWatts / 1000,
+    siteKw: own.step.watts / 1000,
     wattsByHour: wattsByHour[hardest],
     atHand: null,
   }).perDay.value;

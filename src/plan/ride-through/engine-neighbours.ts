@@ -1,5 +1,6 @@
 import type { Home, Season } from '../../home/home';
 import type { World } from '../../home/world';
+import { traitsOf } from '../../kinds/route-traits';
 import { figure } from '../../quantity/figure';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { usableOf } from '../../routes/battery-hours';
@@ -85,10 +86,14 @@ function engineSteps(home: Home, route: Route): Beside[] {
   if (engine === null || power === null || bought === undefined || bought.costUsd.high === 0) {
     return [];
   }
-  const share = siteShare(home);
-  const labels = powerSteps(engine.sort === 'standby' ? 'standby' : 'engine');
+  // Height, heat and fuel take from each size what they take from the one of the route.
+  const share = engine.siteKw / engine.ratedKw;
+  const inlet = traitsOf[route.kind].connection === 'inlet';
+  const labels = powerSteps(engine.sort === 'standby' ? 'standby' : 'engine').filter(
+    (step) => !inlet || step.volts === 240,
+  );
   return stepsBeside(labels, 1000 * engine.ratedKw, ({ watts }) => watts).map((label) => {
-    const [site] = atSite(home, [label]);
+    const [site] = atSite(home, [label], share / siteShare(home));
     const ratedKw = label.watts / 1000;
     const makePart = engine.sort === 'standby' ? standbyEnginePart : portableEnginePart;
     return {

@@ -2,8 +2,8 @@ import type { Widths } from '../../home/answer-figure';
 import type { Home, Rank } from '../../home/home';
 import type { RouteKind } from '../../kinds/route-kind';
 import { formatQuantity } from '../../quantity/format-quantity';
-import type { EngineFuel } from '../../tables/fuels';
-import { powerSteps } from '../../tables/generic-steps';
+import { type EngineFuel, fuelShare } from '../../tables/fuels';
+import { type PowerStep, powerSteps } from '../../tables/generic-steps';
 import { owned, part } from '../costs';
 import { portableEnginePart } from '../engine-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from '../engine-size';
@@ -14,7 +14,7 @@ import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { FuelUse, LeftOut, Part, Route } from '../route';
 import { engineStops, fuelIfs, handStops, plugIfs, wiringIfs, wiringStops } from '../stops';
 import { blockNotes } from './engine-blocks';
-import { type OwnEngine, ownEngine } from './own-engine';
+import { inletThere, type OwnEngine, ownEngine } from './own-engine';
 
 interface Sort {
   readonly kind: RouteKind;
@@ -51,19 +51,25 @@ function portable(home: Home, widths: Widths, sort: Sort): Route {
   const fitted = fitPower({
     loads: wanted.loads,
     seasons: home.goalSeasons,
-    steps: own === null ? atSite(home, powerSteps('engine')) : [own.step],
-    startEnd: 'value',
+    steps: own === null ? stepsFor(home, sort) : [own.step],
+    startEnd: own?.startEnd ?? 'value',
     maySoftStart: !sort.cords,
-    sourceName: own === null ? 'a portable engine' : 'your engine',
+    sourceName: own === null ? 'a portable generator' : 'your generator',
   });
   if (fitted === null)
-    return cannot(sort.kind, sort.title, ['a portable engine carries none of what must run']);
+    return cannot(sort.kind, sort.title, ['a portable generator carries none of what must run']);
   return describe(home, widths, {
     sort,
     own,
     fitted,
     leftOut: [...wanted.leftOut, ...fitted.leftOut],
   });
+}
+
+/** Sizes to buy: an inlet of 240 V needs a set that gives 240 V, and on propane each gives less. */
+function stepsFor(home: Home, sort: Sort): PowerStep[] {
+  const steps = powerSteps('engine').filter((step) => sort.cords || step.volts === 240);
+  return atSite(home, steps, fuelShare(portableFuel(home)));
 }
 
 /** Must-run loads, and good-to-have ones when more than a few things are wished for. */
@@ -81,7 +87,7 @@ function wantedLoads(home: Home, sort: Sort, volts: 120 | 240) {
     leftOut: need240.map((load) => ({
       name: load.name,
       must: load.rank === 'must',
-      why: 'needs 240 volts and your engine gives 120: it cannot run it, whatever its watts',
+      why: 'needs 240 volts and your generator gives 120: it cannot run it, whatever its watts',
     })),
   };
 }
@@ -95,12 +101,14 @@ interface Described {
 
 function describe(home: Home, widths: Widths, it: Described): Route {
   const { sort, own, fitted } = it;
-  const ratedWatts = own?.ratedWatts ?? fitted.step.watts / siteShare(home);
+  const fuelKind = own?.fuel ?? portableFuel(home);
+  const onFuel = own?.fuelShare ?? fuelShare(fuelKind);
+  const ratedWatts = own?.ratedWatts ?? fitted.step.watts / (siteShare(home) * onFuel);
   const engine = { ratedKw: ratedWatts / 1000, siteKw: fitted.step.watts / 1000 };
   const season = hardestSeason(home, fitted);
-  const fuelKind = own?.fuel ?? portableFuel(home);
+  const sortOf = own?.sort ?? 'portable';
   const fuel = fuelUse({
-    engine: 'portable',
+    engine: sortOf,
     fuel: fuelKind,
     ...engine,
     wattsByHour: fitted.demand.wattsByHour[season],
@@ -108,7 +116,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
   });
   const refill = home.facts.is('fuel-refill', 'sure', 'likely') && home.facts.told('fuel-refill');
   return makeRoute(sort.kind, sort.title, {
-    ifs: ifsOf(home, sort, { fitted, fuelKind }),
+    ifs: ifsOf(home, sort, { own, fitted, fuelKind }),
     carries: fitted.carried.map((load) => load.name),
     leavesOut: [...it.leftOut, ...alwaysOff(home)],
     power: {
@@ -118,12 +126,13 @@ function describe(home: Home, widths: Widths, it: Described): Route {
       startDemandVa: fitted.demand.startVa,
     },
     fuel,
-    engine: { ...engine, runsByHour: ALL_DAY, sort: 'portable' },
+    engine: { ...engine, runsByHour: ALL_DAY, sort: sortOf },
     gap: '5 to 30 minutes, and somebody must be home to start it',
     lasting: lastingOf(home, fuel),
-    parts: partsOf(sort, own, fitted, { ratedWatts, containers: fuelContainers(home, fuel) }),
+    parts: partsOf(home, sort, { own, fitted, ratedWatts, containers: fuelContainers(home, fuel) }),
     notes: [
       ...notesOf(home, fitted, ratedWatts, refill),
+      ...ownNotes(home, own, onFuel),
       ...blockNotes(home, { fitted, engine, fuel, season }),
     ],
   });
@@ -153,31 +162,68 @@ function lastingOf(home: Home, fuel: FuelUse) {
 function ifsOf(
   home: Home,
   sort: Sort,
-  { fitted, fuelKind }: { fitted: Fitted; fuelKind: EngineFuel },
+  { own, fitted, fuelKind }: Pick<Described, 'own' | 'fitted'> & { fuelKind: EngineFuel },
 ): string[] {
   const ifs = [
     'battery carbon monoxide alarms hang on each floor and by the bedrooms before it first runs',
   ];
-  ifs.push(...(sort.cords ? plugIfs(fitted.carried) : wiringIfs(home)));
+  if (sort.cords) ifs.push(...plugIfs(fitted.carried));
+  else ifs.push(...(usesInletThere(home, own) ? [LOOKED_AT] : wiringIfs(home)));
+  if (!sort.cords && own?.volts === 120) ifs.push(AT_120);
   ifs.push(...fuelIfs(home, fuelKind));
   if (!home.facts.told('operators')) ifs.push('somebody here can lift, start and refuel it');
   return ifs;
 }
 
+/** The inlet there is for a set of 240 V; one of 120 V goes on no such inlet. */
+const usesInletThere = (home: Home, own: OwnEngine | null) =>
+  inletThere(home) && own?.volts !== 120;
+
+const LOOKED_AT =
+  'a licensed electrician has looked at the inlet and the switch that are there, and a permit or an inspection sticker was found';
+const AT_120 =
+  'the inlet is one of 120 volts for chosen circuits: your generator gives 120 volts and goes on no 240 volt inlet';
+
 function partsOf(
+  home: Home,
   sort: Sort,
-  own: OwnEngine | null,
-  fitted: Fitted,
-  { ratedWatts, containers }: { ratedWatts: number; containers: readonly Part[] },
+  of: Pick<Described, 'own' | 'fitted'> & { ratedWatts: number; containers: readonly Part[] },
 ): Part[] {
+  const { own, fitted, ratedWatts, containers } = of;
   const kw = `${Math.round(ratedWatts / 100) / 10} kW running`;
   const engine =
     own === null
       ? portableEnginePart(ratedWatts)
-      : owned(`Your own engine, ${kw}`, 'portable-engine');
+      : owned(`Your own generator, ${kw}`, 'portable-engine');
   const soft = fitted.softStarter ? [part('soft-starter')] : [];
   if (sort.cords) return [engine, part('cords'), ...containers];
-  return [engine, part('inlet-interlock'), ...soft, part('permit'), ...containers];
+  if (usesInletThere(home, own)) {
+    const there = owned('Your own inlet and transfer equipment', 'inlet-interlock');
+    return [engine, there, ...soft, ...containers];
+  }
+  const inlet =
+    own?.volts === 120
+      ? part('inlet-interlock', 1, '120 V inlet and transfer switch for chosen circuits')
+      : part('inlet-interlock');
+  return [engine, inlet, ...soft, part('permit'), ...containers];
+}
+
+/** What is known of their own generator, and what was taken for want of it. */
+function ownNotes({ facts }: Home, own: OwnEngine | null, onFuel: number): string[] {
+  const notes: string[] = [];
+  if (onFuel < 1) {
+    const less = onFuel === 0.9 ? 'a tenth' : 'a fifth';
+    notes.push(
+      `On this fuel it gives about ${less} less than on gasoline; the label for this fuel goes first (common practice, no source).`,
+    );
+  }
+  if (own === null) return notes;
+  if (!facts.told('engine-kind')) {
+    notes.push(
+      'Whether it is an inverter generator is not known, so it is taken to lend no more than a quarter over its running power when a motor starts.',
+    );
+  }
+  return notes;
 }
 
 function notesOf(home: Home, fitted: Fitted, ratedWatts: number, refill: boolean): string[] {

@@ -23,7 +23,8 @@ export function vehicle(home: Home, _widths: Widths): Route {
   const store = vehicleOf(facts);
   const stops = store === null ? engineStops(home) : [];
   const watts = facts.number('vehicle-watts') ?? 1500;
-  const { plugIn, leftOut } = splitPlugIn(loadsOf(home, ['must']));
+  const volts = facts.told('vehicle-volts') && facts.is('vehicle-volts', 'v240') ? 240 : 120;
+  const { plugIn, leftOut } = splitPlugIn(loadsOf(home, ['must']), volts);
   const { loads, dropped } = within(plugIn, watts, home);
   if (stops.length > 0 || loads.length === 0) {
     return cannot(
@@ -48,9 +49,12 @@ export function vehicle(home: Home, _widths: Widths): Route {
     gap: '10 to 30 minutes, by hand, if it is at home',
     lasting: lastingOf(home, loads, store),
     parts: [part('cords')],
-    notes: store === null ? [] : notesOf(store),
+    notes: [...(store === null ? [] : notesOf(store)), ...(volts === 240 ? [WITH_240] : [])],
   });
 }
+
+const WITH_240 =
+  'Its 240 volt outlet may feed the house through an inlet and transfer equipment, where its maker allows it: ask an electrician. Each half of that outlet carries half its power. This plan counts cords alone.';
 
 function ifsOf(store: HomeVehicle | null): string[] {
   if (store === null) {

@@ -5,7 +5,7 @@ import { firstOf } from '../when/first-of';
 import { portableEngine } from '../when/portable-engine';
 import { said } from '../when/said';
 
-/** A covered or half-closed place counts as indoors. Silent once an open place 20 ft off is named. */
+/** A covered or half-closed place counts as indoors. Silent once an open place 20 ft off is named, unless it stood under a roof the last time. */
 export const porchCarport: Rule = {
   id: 'porch-carport',
   applies: (home, routes) => {
@@ -24,6 +24,10 @@ export const porchCarport: Rule = {
     const running = facts.has('now-danger', 'engine-near')
       ? yes('An engine runs in a covered place or near an opening.')
       : null;
-    return firstOf(running, both(place, engine), unplaced);
+    const stood =
+      facts.told('engine-stood') && facts.is('engine-stood', 'porch-carport', 'garage-shed')
+        ? yes('Your generator stood in a covered place the last time it ran.')
+        : null;
+    return firstOf(running, stood, both(place, engine), unplaced);
   },
 };

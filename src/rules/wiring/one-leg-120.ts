@@ -1,3 +1,4 @@
+import type { Facts } from '../../home/facts';
 import { careful, type Rule } from '../rule';
 import { both } from '../when/both';
 import { firstOf } from '../when/first-of';
@@ -29,9 +30,13 @@ export const oneLeg120: Rule = {
     });
     return firstOf(
       both(firstOf(inlet, owned), volts),
-      routes.some((route) => route.vehicle)
-        ? careful('Vehicle outlets often give 120 volts only.')
+      routes.some((route) => route.vehicle) && !gives240(facts)
+        ? careful('Vehicle outlets often give 120 volts only.', asksVolts(facts))
         : null,
     );
   },
 };
+
+const gives240 = (facts: Facts) => facts.told('vehicle-volts') && facts.is('vehicle-volts', 'v240');
+
+const asksVolts = (facts: Facts) => (facts.open('vehicle-volts') ? 'vehicle-volts' : undefined);

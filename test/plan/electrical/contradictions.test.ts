@@ -109,7 +109,14 @@ describe('two answers that do not fit together', () => {
 });
 
 test('the hours of fuel told against the goal are those of the route with that engine', () => {
-  const own = { ...engine, 'engine-watts': 3500, 'gasoline-gallons': 10, 'fuel-refill': 'no' };
+  // An ordinary set carries what is good to have too; an inverter set, or one of unknown sort, starts less.
+  const own = {
+    ...engine,
+    'engine-kind': 'ordinary',
+    'engine-watts': 3500,
+    'gasoline-gallons': 10,
+    'fuel-refill': 'no',
+  };
   const plan = planOf('birch-street', own);
   const [found] = plan.electrical.toSettle.filter((one) => one.id === 'goal-beyond-fuel');
   const route = plan.routes.find((one) => one.kind === 'engine-inlet')!;

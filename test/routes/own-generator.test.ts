@@ -1,0 +1,151 @@
+import { describe, expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import { widthsOf } from '../../src/home/build-home';
+import { wireRuns } from '../../src/plan/electrical/wires';
+import { siteShare } from '../../src/routes/engine-size';
+import { fitPower } from '../../src/routes/fit-power';
+import { ownEngine } from '../../src/routes/kinds/own-engine';
+import { engineCords, engineInlet } from '../../src/routes/kinds/portable-engine';
+import { vehicle } from '../../src/routes/kinds/vehicle';
+import { houseWith } from '../plan/electrical/electrical-home';
+
+const widths = widthsOf(interview);
+const own = {
+  'own-sources': ['engine-portable'],
+  'engine-watts': 1600,
+  'engine-volts': 'v120',
+  'engine-fuel': 'gasoline',
+  'engine-connect': 'cords',
+  'must-run': ['fridge', 'lights'],
+  'fridge-count': 1,
+  'gasoline-gallons': 10,
+};
+
+describe('a generator of their own', () => {
+  // An inverter set of 1,600 W running has a peak of about 2,000 W on its label (common practice, no source).
+  test('lends its peak where it is an inverter set or nobody knows, more than twice its power where it is not', () => {
+    const lends = (changed = {}) => ownEngine(houseWith({ ...own, ...changed }))!.step.startVa;
+    const share = siteShare(houseWith(own));
+    expect(lends({ 'engine-kind': 'inverter' })).toBeCloseTo(2000 * share, 6);
+    expect(lends()).toBeCloseTo(2000 * share, 6);
+    expect(lends({ 'engine-kind': 'not sure' })).toBeCloseTo(2000 * share, 6);
+    expect(lends({ 'engine-kind': 'ordinary' })).toBeGreaterThan(3500 * share);
+  });
+
+  test('gives about a tenth less on propane, unless the label was for propane', () => {
+    const watts = (changed: object) => ownEngine(houseWith({ ...own, ...changed }))!.step.watts;
+    const full = watts({});
+    expect(watts({ 'engine-fuel': 'propane' })).toBeCloseTo(0.9 * full, 6);
+    expect(watts({ 'engine-fuel': 'propane', 'engine-watts-for': 'gasoline' })).toBeCloseTo(
+      0.9 * full,
+      6,
+    );
+    expect(watts({ 'engine-fuel': 'propane', 'engine-watts-for': 'this-fuel' })).toBeCloseTo(
+      full,
+      6,
+    );
+  });
+
+  const large = { ...own, 'engine-watts': 7500, 'engine-volts': 'v240', 'engine-kind': 'ordinary' };
+
+  test('with its inlet and switch there buys neither again, and no permit for them', () => {
+    const classes = (changed: object) =>
+      engineInlet(houseWith({ ...large, ...changed }), widths).parts.map((one) => [
+        one.equipmentClass,
+        one.costUsd.value,
+      ]);
+    const there = { 'engine-connect': 'inlet', 'transfer-existing': 'interlock' };
+    expect(classes(there)).toContainEqual(['inlet-interlock', 0]);
+    expect(classes(there).map(([name]) => name)).not.toContain('permit');
+    // A switch alone, or an inlet with a switch nobody can name, is not yet both.
+    for (const part of [{ 'transfer-existing': 'interlock' }, { 'engine-connect': 'inlet' }]) {
+      const price = classes(part).find(([name]) => name === 'inlet-interlock')![1];
+      expect(price).toBeGreaterThan(0);
+      expect(classes(part).map(([name]) => name)).toContain('permit');
+    }
+  });
+
+  test('of 120 V goes on no 240 V inlet: neither one that is there nor one to buy', () => {
+    const there = { 'engine-connect': 'inlet', 'transfer-existing': 'interlock' };
+    const route = engineInlet(houseWith({ ...own, ...there }), widths);
+    const inlet = route.parts.find((one) => one.equipmentClass === 'inlet-interlock')!;
+    expect(inlet.costUsd.value).toBeGreaterThan(0);
+    expect(inlet.name).toContain('120 V');
+    const bought = engineInlet(houseWith({ 'must-run': ['lights'] }), widths);
+    expect(bought.power!.continuousWatts).toBeGreaterThanOrEqual(3000);
+  });
+
+  // NEC Chapter 9 Table 8: the same watts at half the volts lose four times the share in the same wire.
+  test('has its voltage drop at its own voltage', () => {
+    const at = (changed: object) => {
+      const home = houseWith({ ...own, 'engine-watts': 3000, ...changed });
+      return wireRuns(home, engineInlet(home, widths)).find((run) => run.run === 'Inlet to panel')!;
+    };
+    expect(at({}).volts).toBe(120);
+    expect(at({}).loadAmps).toBeCloseTo(25, 6);
+    expect(at({ 'engine-volts': 'v240' }).volts).toBe(240);
+    expect(at({ 'engine-volts': 'v240' }).loadAmps).toBeCloseTo(12.5, 6);
+  });
+});
+
+describe('each half of a 120/240 V set', () => {
+  const home = houseWith({ 'must-run': ['fridge', 'lights'], 'fridge-count': 1 });
+  const [like] = home.loads.filter((load) => load.volts === 120);
+  const figure = (value: number) => ({ ...like!.runningWatts, low: value, value, high: value });
+  const load = (name: string, watts: number) => ({
+    ...like!,
+    name,
+    startVa: null,
+    runningWatts: figure(watts),
+    runningVa: figure(watts),
+    rank: 'must' as const,
+  });
+  const carriedBy = (watts: number, volts: 120 | 240, ...loads: ReturnType<typeof load>[]) =>
+    fitPower({
+      loads,
+      seasons: home.goalSeasons,
+      steps: [{ watts, startVa: 2 * watts, volts }],
+      startEnd: 'value',
+      maySoftStart: false,
+      sourceName: 'a set',
+    })!;
+
+  test('carries half its power and no more: 1,500 W beside 300 W on one half of 3.5 kW is 1,750 W', () => {
+    expect(carriedBy(3500, 240, load('heater', 1500), load('lights', 300)).carried).toHaveLength(2);
+    const two = carriedBy(3000, 240, load('heater', 1600), load('lights', 100));
+    expect(two.carried.map((one) => one.name)).toEqual(['lights']);
+    expect(two.leftOut[0]!.why).toContain('1,500 W on each');
+    // A set of 120 V puts all of its power on one.
+    expect(carriedBy(3000, 120, load('heater', 1600), load('lights', 100)).carried).toHaveLength(2);
+  });
+
+  test('never drops a 240 V load for what weighs on one half', () => {
+    const pump = { ...load('pump', 1000), volts: 240 as const };
+    const left = carriedBy(4000, 240, load('heater', 1700), pump).leftOut.map((one) => one.name);
+    expect(left).toEqual(['heater']);
+  });
+});
+
+test('a vehicle with a 240 V outlet says what that outlet could do, and cords still bring no 240 V', () => {
+  const with_ = (volts: string) =>
+    vehicle(
+      houseWith({
+        'own-sources': ['ev-outlet'],
+        'vehicle-kind': 'battery-only',
+        'vehicle-kwh': 60,
+        'vehicle-watts': 3600,
+        'vehicle-volts': volts,
+        'must-run': ['fridge', 'lights'],
+        'fridge-count': 1,
+      }),
+      widths,
+    );
+  expect(with_('v240').notes.join(' ')).toContain('240 volt outlet');
+  expect(with_('v120').notes.join(' ')).not.toContain('240 volt outlet');
+});
+
+test('cords from a generator of unknown sort never carry more than from an ordinary one', () => {
+  const carries = (kind: string) =>
+    engineCords(houseWith({ ...own, 'engine-kind': kind }), widths).carries.length;
+  expect(carries('not sure')).toBeLessThanOrEqual(carries('ordinary'));
+});
