@@ -27,9 +27,20 @@ export function compileQuestions(from: string, to: string): void {
         throw new Error(`order.yaml: ${list} names ${id}, which is no question`);
     }
   }
+  for (const [i, id] of order.opening.entries()) {
+    const question = questions[i];
+    if (question?.id !== id || question.when !== undefined)
+      throw new Error(`order.yaml: opening names ${id}, which is not certain to be asked there`);
+  }
   const topics = order.topics.map(({ id, title }) => ({ id, title }));
   mkdirSync(to, { recursive: true });
-  const text = JSON.stringify({ topics, questions, short: order.short, tariff: order.tariff });
+  const text = JSON.stringify({
+    topics,
+    questions,
+    opening: order.opening,
+    short: order.short,
+    tariff: order.tariff,
+  });
   writeFileSync(join(to, 'questions.js'), `export default JSON.parse(${JSON.stringify(text)});\n`);
   writeFileSync(
     join(to, 'questions.d.ts'),

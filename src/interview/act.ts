@@ -3,6 +3,7 @@ import { type Answer, choicesIn, NOT_SURE } from './answers';
 import { checkTyped } from './check-answer';
 import { end, saveAndStop } from './end';
 import { goBack, goOn } from './go-on';
+import { NO_ROW } from './no-row';
 import { questionAt } from './relevant';
 import type { Act } from './rows';
 import type { Context, State } from './state';
@@ -15,13 +16,13 @@ export function onAct(context: Context, state: State, act: Act): State {
     case 'not-sure':
       return notSure(context, state);
     case 'help':
-      return { ...state, view: 'help', row: 0, scroll: 0, digits: '' };
+      return { ...state, view: 'help', row: 0, scroll: 0, digits: '', error: null, notice: null };
     case 'back':
       return goBack(context, state);
     case 'stop':
       return saveAndStop(context, state);
     case 'draft':
-      return { ...setAside(context, state), view: 'check', row: 0, error: null };
+      return { ...setAside(context, state), view: 'check', row: NO_ROW, error: null };
     case 'yes':
       return accept(context, state, state.unusual?.value ?? NOT_SURE);
     case 'again':
@@ -49,7 +50,7 @@ export function submitTyped(context: Context, state: State): State {
   if (read.unusual && typeof read.value === 'number') {
     const said = formatQuantity(read.value, question.unit ?? 'count');
     const unusual = { value: read.value, said };
-    return { ...state, view: 'unusual', row: 0, error: null, unusual };
+    return { ...state, view: 'unusual', row: NO_ROW, error: null, unusual };
   }
   const notice = read.note === undefined ? null : words.understood(read.note);
   return accept(context, { ...state, notice }, read.value);

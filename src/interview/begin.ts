@@ -1,5 +1,6 @@
 import { exactQuantity } from '../quantity/exact-quantity';
 import { type Answer, type Answers, choicesIn, NOT_SURE, numbersIn } from './answers';
+import { firstRow, NO_ROW } from './no-row';
 import type { Question } from './question';
 import { offered, questionAt, relevant } from './relevant';
 import { sayAnswer } from './say-answer';
@@ -47,7 +48,7 @@ export function show(context: Context, state: State, id: string): State {
     scroll: 0,
     field: fieldOf(typeof begun === 'string' ? begun : typedFor(question, answer)),
     ticked: Array.isArray(begun) ? begun : (choicesIn(answer) ?? []),
-    row: begun === undefined ? rowFor(context, fresh, question, answer) : 0,
+    row: begun === undefined ? rowFor(context, fresh, question, answer) : firstRow(question),
     ...(begun === undefined ? {} : { notice: words.begun(sayAnswer(question, begun)) }),
   };
 }
@@ -60,17 +61,17 @@ export function typedFor(question: Question, answer: Answer | undefined): string
   return question.choices === undefined ? String(answer) : '';
 }
 
-/** The chosen row, the "not sure" row, or the top. */
+/** The row of the answer that was given; without one the field, or none. */
 function rowFor(
   context: Context,
   state: State,
   question: Question,
   answer: Answer | undefined,
 ): number {
-  if (answer === undefined) return 0;
+  if (answer === undefined) return firstRow(question);
   const choices = offered(context, state, question);
   const own = question.choices === undefined ? 1 : choices.length;
   if (answer === NOT_SURE) return own;
   const chosen = choices.findIndex((c) => c.id === answer || choicesIn(answer)?.[0] === c.id);
-  return Math.max(0, chosen);
+  return question.choices === undefined ? 0 : chosen < 0 ? NO_ROW : chosen;
 }

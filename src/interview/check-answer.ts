@@ -21,12 +21,11 @@ export function checkTyped(question: Question, typed: string): Checked {
 
 function checkNumber(question: Question, text: string): Checked {
   const unit = question.unit ?? 'count';
-  const said = sayUnit(unit);
   const read = parseQuantity(text, { unit, volts: question.volts });
   if (!read.ok) {
-    if (read.problem === 'empty') return no(words.empty.number(question.says, said));
-    if (read.problem === 'other-unit') return no(words.otherUnit(text, said));
-    return no(words.noNumber(text, said));
+    if (read.problem === 'empty') return no(words.empty.number(question.says, unit));
+    if (read.problem === 'other-unit') return no(words.otherUnit(text, unit));
+    return no(words.noNumber(text, unit));
   }
   const wrong = outside(question, read.value);
   if (wrong !== null) return no(wrong);

@@ -1,5 +1,6 @@
 import { show } from './begin';
-import { relevant } from './relevant';
+import { firstRow, NO_ROW } from './no-row';
+import { questionAt, relevant } from './relevant';
 import { rowsOf } from './rows';
 import type { Context, State } from './state';
 import { setAside } from './unfinished';
@@ -20,7 +21,7 @@ export function goOn(context: Context, state: State): State {
   const next = [fresh.find((id) => order.indexOf(id) > here) ?? fresh[0], nearest]
     .filter((id) => id !== undefined)
     .sort((a, b) => order.indexOf(a) - order.indexOf(b))[0];
-  if (next === undefined) return { ...toCheck(context, state), row: 0 };
+  if (next === undefined) return { ...toCheck(context, state), row: NO_ROW };
   // What was answered at an earlier sitting is passed over, but the way back leads through it.
   const passed = order.slice(here + 1, Math.max(here + 1, order.indexOf(next)));
   const trail = [...state.trail, state.at, ...passed];
@@ -32,7 +33,7 @@ export function goOn(context: Context, state: State): State {
 function toCheck(context: Context, state: State): State {
   const list: State = { ...state, view: 'check', row: 0, error: null, unusual: null };
   const row = rowsOf(context, list).findIndex((r) => r.kind === 'answer' && r.id === state.at);
-  return { ...list, row: Math.max(0, row), fromCheck: false };
+  return { ...list, row: row < 0 ? NO_ROW : row, fromCheck: false };
 }
 
 /**
@@ -49,7 +50,8 @@ export function openFromList(context: Context, state: State, id: string): State 
 /** One question back, or out of help and the like. */
 export function goBack(context: Context, state: State): State {
   if (state.view === 'help' || state.view === 'unusual') {
-    return { ...state, view: 'ask', row: 0, unusual: null };
+    const row = firstRow(questionAt(context, state.at));
+    return { ...state, view: 'ask', row, unusual: null, error: null };
   }
   if (state.view === 'act-now') return show(context, { ...state, notice: null }, state.at);
   const left = setAside(context, state);

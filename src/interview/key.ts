@@ -17,5 +17,6 @@ export type Key =
         | 'page-down'
         | 'ctrl-c'
         | 'ctrl-s'
-        | 'ctrl-u';
+        | 'ctrl-u'
+        | 'ctrl-z';
     };

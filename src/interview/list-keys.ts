@@ -13,7 +13,9 @@ export function onListText(context: Context, state: State, key: Key & { name: 't
   const question = questionAt(context, state.at);
   if (key.text === ' ') {
     const row = rowsOf(context, state)[state.row];
-    if (row?.kind !== 'choice' || question.kind !== 'choices') return { ...state, digits: '' };
+    if (question.kind !== 'choices') return { ...state, digits: '' };
+    if (row === undefined) return { ...state, error: words.tickFirst };
+    if (row.kind !== 'choice') return { ...state, digits: '' };
     return { ...state, digits: '', error: null, ticked: tick(context, state, row.id) };
   }
   if (/^[0-9]$/.test(key.text)) return moveToDigit(context, state, key.text);
@@ -36,7 +38,7 @@ function moveToDigit(context: Context, state: State, digit: string): State {
   if (number < 1 || number > count) {
     return { ...state, digits: STRAY, error: words.noSuchLine(digit) };
   }
-  return { ...state, row: number - 1, digits: String(number) };
+  return { ...state, row: number - 1, digits: String(number), error: null };
 }
 
 /** Tick or untick a choice; one that stands alone clears the others and is cleared by them. */

@@ -12,9 +12,12 @@ export function moveRow(
   const by = { up: -1, down: 1, 'page-up': -8, 'page-down': 8 }[name];
   // Among many answers going on past the end is handy; below a warning it could mislead.
   const far = Math.abs(by) > 1 || state.view === 'act-now';
-  const next = state.row + by;
+  // From no line at all, Down is the first one and Up the last.
+  const from = state.row < 0 && by < 0 && !far ? count : state.row;
+  const next = from + by;
   const row = far ? Math.min(count - 1, Math.max(0, next)) : (next + count) % count;
-  return { ...state, row };
+  // An error was read by whoever moves on.
+  return { ...state, row, error: null };
 }
 
 /** In the list of answers Left and Right go from section to section, Home and End to its ends. */
@@ -24,15 +27,16 @@ export function moveTopic(context: Context, state: State, rows: readonly Row[], 
   const starts = rows.flatMap((row, i) => {
     return i === 0 || topicAt(row) !== topicAt(rows[i - 1]) ? [i] : [];
   });
+  const moved: State = { ...state, error: null };
   switch (key.name) {
     case 'left':
-      return { ...state, row: starts.filter((start) => start < state.row).at(-1) ?? 0 };
+      return { ...moved, row: starts.filter((start) => start < state.row).at(-1) ?? 0 };
     case 'right':
-      return { ...state, row: starts.find((start) => start > state.row) ?? state.row };
+      return { ...moved, row: starts.find((start) => start > Math.max(0, state.row)) ?? state.row };
     case 'home':
-      return { ...state, row: 0 };
+      return { ...moved, row: 0 };
     case 'end':
-      return { ...state, row: rows.length - 1 };
+      return { ...moved, row: rows.length - 1 };
     default:
       return state;
   }

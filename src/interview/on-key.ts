@@ -52,7 +52,7 @@ export function onKey(context: Context, state: State, key: Key): State {
 function onEnter(context: Context, before: State): State {
   const state: State = { ...before, notice: null, digits: '' };
   const row = rowsOf(context, state)[state.row];
-  if (row === undefined) return state;
+  if (row === undefined) return { ...state, error: unmarked(context, state) };
   if (row.kind === 'field') return submitTyped(context, state);
   if (row.kind === 'act') return onAct(context, state, row.act);
   if (row.kind === 'answer') return openFromList(context, state, row.id);
@@ -60,10 +60,17 @@ function onEnter(context: Context, before: State): State {
   if (question.kind === 'choice') return accept(context, state, row.id);
   const shown = offered(context, state, question).map((c) => c.id);
   const ticked = state.ticked.filter((id) => shown.includes(id));
-  if (ticked.length === 0) return { ...state, error: words.tickFirst(state.row + 1) };
+  if (ticked.length === 0) return { ...state, error: words.tickHere(state.row + 1) };
   // A number was typed and the line is not ticked: whoever types fast takes it for ticked.
   if (before.digits !== '' && !row.ticked) {
     return { ...state, error: words.tickOrLeave(state.row + 1) };
   }
   return accept(context, state, ticked);
+}
+
+/** Enter where no line is marked: what to press instead. */
+function unmarked(context: Context, state: State): string {
+  if (state.view !== 'ask') return words.moveFirst;
+  const ticks = questionAt(context, state.at).kind === 'choices';
+  return ticks ? words.tickFirst : words.markFirst;
 }

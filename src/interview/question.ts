@@ -75,6 +75,8 @@ export interface Topic {
 export interface Interview {
   readonly topics: readonly Topic[];
   readonly questions: readonly Question[];
+  /** Ids asked first and in this order, whatever is answered: the next one is certain. */
+  readonly opening: readonly string[];
   /** Ids asked in a short consult. */
   readonly short: readonly string[];
   /** Ids of what a tariff file tells; never a condition of a question outside the list. */

@@ -35,7 +35,7 @@ export interface State {
   /** What was unanswered when a question was opened from the list. */
   readonly leftOpen: readonly string[];
   readonly field: TextField;
-  /** Highlighted row. */
+  /** Highlighted row, or NO_ROW. */
   readonly row: number;
   /** Ticked choices of a question with several answers. */
   readonly ticked: readonly string[];

@@ -16,21 +16,25 @@ export const words = {
   chooseOne: 'Go down to the line you choose, then press Enter.',
   begun: (said: string) => `You began this before and did not enter it: ${said}.`,
   nameToSave: 'Nothing can be saved under this one. Ctrl+C stops at once.',
-  tickFirst: (line: number) =>
+  moveFirst: 'Go to the line you choose with Up and Down, then press Enter.',
+  markFirst: 'Go to your answer with Up and Down, or type its number, then press Enter.',
+  tickFirst:
+    'Nothing is ticked yet. Go to a line with Up and Down, press Space to tick it, then Enter to go on.',
+  tickHere: (line: number) =>
     `Nothing is ticked yet. Press Space to tick a line (now line ${line}), then Enter to go on.`,
   tickOrLeave: (line: number) =>
     `Line ${line} is not ticked. Press Space to tick it; press Enter again to go on without it.`,
   firstQuestion: 'This is the first question, so there is nothing to go back to.',
   empty: {
     number: (says: string, unit: string) =>
-      `Type a number in ${unit} for "${says}", or press Tab if you are not sure.`,
+      `Type ${numberIn(unit)} for "${says}", or press Tab if you are not sure.`,
     zip: 'Type the five digits of your ZIP code, or press Tab if you are not sure.',
     name: 'Type a short name for this home, or press Tab and we choose one.',
   },
   noNumber: (typed: string, unit: string) =>
-    `We could not read "${typed}" as a number of ${unit}. Type it in digits, for example 12.`,
+    `We could not read "${typed}" as ${numberIn(unit)}. Type it in digits, for example ${unit === 'year' ? 1985 : 12}.`,
   otherUnit: (typed: string, unit: string) =>
-    `"${typed}" is in another unit. Type the number in ${unit}.`,
+    `"${typed}" is in another unit. Type ${numberIn(unit)}.`,
   outOfRange: (says: string, low: string, high: string) =>
     `"${says}" must be between ${low} and ${high}. Type a number in that range.`,
   labelOutOfRange: (says: string, low: string, high: string) =>
@@ -74,6 +78,13 @@ export const unitWords: Readonly<Record<string, string>> = {
   year: 'a year',
   'per year': 'times a year',
 };
+
+/** What is to be typed: a bare number where the question itself says what is counted. */
+export function numberIn(unit: string): string {
+  if (unit === 'year') return 'a year';
+  const bare = ['count', 'people', 'per year'].includes(unit);
+  return bare ? 'a number' : `a number in ${sayUnit(unit)}`;
+}
 
 /** The unit as words, or the unit itself where we have none. */
 export function sayUnit(unit: string): string {

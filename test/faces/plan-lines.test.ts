@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { widthOf } from '../../src/faces/screen/line';
+import { planFrame } from '../../src/faces/screen/plan-frame';
 import { planLines } from '../../src/faces/screen/plan-lines';
-import { planFrame } from '../../src/faces/screen/read-plan';
 import { planMarkdown } from '../../src/plan/to-markdown';
 import { planOf } from '../households/read-household';
 
@@ -40,10 +40,10 @@ describe.each(widths)('the plan in %i columns', (columns) => {
 test('the window of the plan never overflows, and its place is told in words', () => {
   const lines = planLines(texts[0]!, 80);
   for (const scroll of [0, 5, 100_000]) {
-    const frame = planFrame(lines, { columns: 80, rows: 24 }, scroll);
+    const frame = planFrame(lines, { columns: 80, rows: 24 }, { scroll, asking: false });
     expect(frame.lines.length).toBeLessThanOrEqual(22);
   }
-  const last = planFrame(lines, { columns: 80, rows: 24 }, 100_000);
+  const last = planFrame(lines, { columns: 80, rows: 24 }, { scroll: 100_000, asking: false });
   expect(last.lines.map((l) => l.map((s) => s.text).join('')).join('\n')).toMatch(
     /Lines \d+ to \d+ of \d+, the end/,
   );

@@ -43,7 +43,8 @@ async function say(
 
 /** The same answers through the reducer's keys, as the screen gives them. */
 function byKeys(keys: readonly string[]): State {
-  const named: Record<string, 'enter' | 'tab' | 'escape'> = {
+  const named: Record<string, 'enter' | 'tab' | 'escape' | 'down'> = {
+    '\u001b[B': 'down',
     '\r': 'enter',
     '\t': 'tab',
     '\u001b': 'escape',
@@ -92,6 +93,7 @@ describe('line by line', () => {
       '\t',
       ...'2 days',
       '\r',
+      '\u001b[B',
       '\r',
     ];
     const screen = byKeys(keys);

@@ -10,6 +10,7 @@ export const smallInterview: Interview = {
     { id: 'water', title: 'Water and waste' },
     { id: 'goal', title: 'What you want to ride out' },
   ],
+  opening: ['now-danger', 'home-name'],
   short: ['now-danger', 'home-name', 'goal-hours'],
   tariff: [],
   questions: [

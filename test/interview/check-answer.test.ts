@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import interview from '#compiled/questions.js';
 import { checkTyped, outside } from '../../src/interview/check-answer';
 import type { Question } from '../../src/interview/question';
 import { smallInterview } from '../faces/small-interview';
@@ -98,4 +99,15 @@ describe('checking a name for the files', () => {
   it('takes at most 24 letters', () => {
     expect(checkTyped(name, 'x'.repeat(24)).ok).toBe(true);
   });
+});
+
+it('a count is asked for as a number, without the word twice', () => {
+  for (const question of interview.questions.filter((q) => q.kind === 'number')) {
+    for (const typed of ['', 'x', '3 kW 5']) {
+      const read = checkTyped(question, typed);
+      expect(read.ok ? '' : read.message, question.id).not.toMatch(
+        /number (in|of) (a number|a year|times)|number of people for/,
+      );
+    }
+  }
 });

@@ -5,6 +5,7 @@ import { begin } from '../../src/interview/begin';
 import { checkTyped } from '../../src/interview/check-answer';
 import type { Event } from '../../src/interview/event';
 import type { Key } from '../../src/interview/key';
+import { NO_ROW } from '../../src/interview/no-row';
 import type { Question } from '../../src/interview/question';
 import { reduce } from '../../src/interview/reduce';
 import { rowsOf } from '../../src/interview/rows';
@@ -126,8 +127,12 @@ describe('a typed answer', () => {
   test('that is unusual is asked back once', () => {
     const state = run([...type('5 kW'), ...press('enter')], atWatts);
     expect(state).toMatchObject({ view: 'unusual', unusual: { value: 5000 } });
-    expect(run(press('enter'), state).answers['well-watts']).toBe(5000);
-    const again = run(press('down', 'enter'), state);
+    expect(run(press('enter', 'enter'), state)).toMatchObject({
+      view: 'unusual',
+      answers: state.answers,
+    });
+    expect(run(press('down', 'enter'), state).answers['well-watts']).toBe(5000);
+    const again = run(press('down', 'down', 'enter'), state);
     expect(again).toMatchObject({ view: 'ask', at: 'well-watts' });
     expect(again.field.text).toBe('5 kW');
   });
@@ -202,7 +207,8 @@ describe('a list', () => {
   });
 
   test('Enter with nothing ticked says what to do', () => {
-    expect(run(press('enter'), atWaste).error).toMatch(/Space to tick a line \(now line 1\)/);
+    expect(run(press('enter'), atWaste).error).toMatch(/Go to a line .* press Space to tick it/);
+    expect(run(press('down', 'enter'), atWaste).error).toMatch(/tick a line \(now line 1\)/);
   });
 
   test('Enter behind a digit says that its line is not ticked, and goes on the second time', () => {
@@ -216,7 +222,7 @@ describe('a list', () => {
   test('letters and pastes do nothing', () => {
     expect(run([...type('x'), ...type('12 3', true)], atWaste)).toMatchObject({
       ticked: [],
-      row: 0,
+      row: NO_ROW,
     });
   });
 });
@@ -227,7 +233,8 @@ describe('the list of answers', () => {
   test('comes after the last question, and writes the plan', () => {
     const state = run(all);
     expect(state.view).toBe('check');
-    expect(run(press('enter'), state).ending).toBe('plan');
+    expect(run(press('enter', 'enter'), state)).toMatchObject({ view: 'check', ending: null });
+    expect(run(press('down', 'enter'), state).ending).toBe('plan');
   });
 
   test('opens a question, asks what the change brings up, and comes back', () => {
@@ -331,7 +338,7 @@ describe('whatever is pressed', () => {
       .map((text): Event => ({ type: 'key', key: { name: 'text', text } })),
   );
 
-  test('nothing throws, a row is always highlighted, and no answer is lost', () => {
+  test('nothing throws, no row beyond the last is marked, and no answer is lost', () => {
     fc.assert(
       fc.property(fc.array(key, { maxLength: 120 }), (events) => {
         let state = begin(context, {});
@@ -342,7 +349,7 @@ describe('whatever is pressed', () => {
           kept = state.answers;
           const rows = rowsOf(context, state);
           if (state.view !== 'help') expect(state.row).toBeLessThan(rows.length);
-          expect(state.row).toBeGreaterThanOrEqual(0);
+          expect(state.row).toBeGreaterThanOrEqual(NO_ROW);
           expect(state.field.cursor).toBeLessThanOrEqual(state.field.text.length);
         }
       }),
@@ -367,6 +374,7 @@ describe('digits that name no line', () => {
     expect(after.answers).toEqual(list.answers);
     expect(after.row).toBe(list.row);
     expect(after.error).toContain('No line here has the number 9');
-    expect(run(press('enter'), after).at).not.toBe(list.at);
+    expect(run(press('enter', 'enter'), after).answers).toEqual(list.answers);
+    expect(run([...type('1'), ...press('enter')], after).answers['water-source']).toBe('town');
   });
 });

@@ -43,9 +43,16 @@ describe('the keyboard, through a pseudo-terminal', () => {
     expect(stateOf(terminal).answers['home-name']).toBe('abc');
   });
 
-  it('takes a whole run of keys in one chunk', async () => {
+  it('takes a run of keys in one chunk as far as the opening is fixed, and says it dropped the rest', async () => {
     const terminal = await start();
     terminal.press('3 \roak\r2\r900\r');
+    await terminal.shows('Keys pressed before this stood on the screen were not used.');
+    expect(terminal.text()).toContain(WATER);
+    expect(terminal.text()).not.toMatch(/^> /m);
+    terminal.press('2\r');
+    await terminal.shows(WATTS);
+    expect(terminal.text()).not.toContain('Keys pressed');
+    terminal.press('900\r');
     await terminal.shows(WASTE);
     terminal.press('\x03');
     await terminal.ended();
@@ -57,11 +64,41 @@ describe('the keyboard, through a pseudo-terminal', () => {
     });
   });
 
+  it('answers nothing by thirty Enters, at once or one by one', async () => {
+    const terminal = await atName();
+    terminal.press('oak\r');
+    await terminal.shows(WATER);
+    terminal.press('\r'.repeat(30));
+    await terminal.shows('Error: Go to your answer with Up and Down');
+    for (let i = 0; i < 30; i++) {
+      terminal.press('\r');
+      await new Promise((resolve) => setTimeout(resolve, 10));
+    }
+    expect(terminal.text()).toContain(WATER);
+    expect(terminal.text()).not.toMatch(/^> /m);
+    terminal.press('\x13');
+    await terminal.ended();
+    expect(stateOf(terminal).answers).toEqual({ 'now-danger': ['none'], 'home-name': 'oak' });
+  });
+
+  it('takes an Enter too many as no answer to the number asked back', async () => {
+    const terminal = await atName();
+    terminal.press('oak\r');
+    await terminal.shows(WATER);
+    terminal.press('2\r');
+    await terminal.shows(WATTS);
+    terminal.press('5000\r\r\r');
+    await terminal.shows('5,000 W is more or less');
+    terminal.press('\r');
+    await terminal.shows('Error: Go to the line you choose');
+    expect(terminal.text()).toContain('5,000 W is more or less');
+  });
+
   it('takes Enter as \\r and as \\n', async () => {
     const terminal = await atName();
     terminal.press('oak\n');
     await terminal.shows(WATER);
-    terminal.press('\r');
+    terminal.press('1\r');
     await terminal.shows(WASTE);
   });
 
@@ -87,7 +124,7 @@ describe('the keyboard, through a pseudo-terminal', () => {
     const terminal = await start();
     terminal.press('\x1b');
     terminal.press('[B');
-    await terminal.shows('> 2. [ ] Water near the panel');
+    await terminal.shows('> 1. [ ] I smell gas');
   });
 
   it('erases many letters when Backspace is held', async () => {
@@ -135,6 +172,8 @@ describe('the keyboard, through a pseudo-terminal', () => {
   it('neither stops nor goes on by an Enter too many where a danger is told', async () => {
     const terminal = await start();
     terminal.press('\t\r\r\r\r');
+    await terminal.shows('Check these now');
+    terminal.press('\r');
     await terminal.shows('Go down to the line you choose');
     expect(terminal.text()).toContain('> Read this first');
     terminal.press('\x1b[B\x1b[B\r');
@@ -152,7 +191,11 @@ describe('the keyboard, through a pseudo-terminal', () => {
 
   it('keeps what stands in the field when the terminal is closed over it', async () => {
     const terminal = await atName();
-    terminal.press('oak\r2\r15');
+    terminal.press('oak\r');
+    await terminal.shows(WATER);
+    terminal.press('2\r');
+    await terminal.shows(WATTS);
+    terminal.press('15');
     await terminal.shows('[ 15 ');
     terminal.kill('SIGHUP');
     await terminal.ended();
@@ -182,7 +225,9 @@ describe('the keyboard, through a pseudo-terminal', () => {
 
   it('takes Tab as not sure and says the range that leaves', async () => {
     const terminal = await atName();
-    terminal.press('oak\r2\r');
+    terminal.press('oak\r');
+    await terminal.shows(WATER);
+    terminal.press('2\r');
     await terminal.shows(WATTS);
     terminal.press('\t');
     await terminal.shows('1,000 W (600 to 2,000 W)');

@@ -16,13 +16,13 @@ const LIMIT_MS = 19_000;
 export function openTerminal(
   command: readonly string[],
   { columns, rows }: Size,
-  beside: { readonly folder?: string; readonly env?: object } = {},
+  beside: { readonly folder?: string; readonly env?: object; readonly file?: string } = {},
 ) {
   const folder = beside.folder ?? mkdtempSync(join(tmpdir(), 'lampkeeper-pty-'));
   // The terminal exists in its size before the program starts.
   const screen = new xterm.Terminal({ cols: columns, rows, allowProposedApi: true });
   const { CI: _, NO_COLOR: __, FORCE_COLOR: ___, npm_lifecycle_event: ____, ...env } = process.env;
-  const pty = spawn(process.execPath, [...command], {
+  const pty = spawn(beside.file ?? process.execPath, [...command], {
     name: 'xterm-256color',
     cols: columns,
     rows,

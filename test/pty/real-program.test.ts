@@ -100,11 +100,22 @@ describe('the program itself, through a pseudo-terminal', () => {
     copyFileSync(household, join(folder, 'kim.home.yaml'));
     const terminal = await start({ args: ['kim.home.yaml'], folder });
     // The last line of a question opens the list; its first line writes the plan.
-    terminal.press('1 \r\x1b[A\r');
+    terminal.press('1 \r');
+    await terminal.hides(FIRST);
+    terminal.press('\x1b[A\r');
     await terminal.shows('Check your answers');
-    terminal.press('\r');
+    terminal.press('\x1b[B\r\r\r');
     await terminal.shows('N next home');
-    terminal.press('n');
+    // It asks first. Enter chooses nothing unseen, and Esc comes back.
+    for (const key of ['\x1b', '\r', 'n']) {
+      terminal.press('n');
+      await terminal.shows('Y begin');
+      terminal.press(key);
+      await terminal.shows('N next home');
+    }
+    terminal.press('N');
+    await terminal.shows('Y begin');
+    terminal.press('y');
     await terminal.shows(FIRST);
     terminal.press('1 \r');
     await terminal.shows(NAME);

@@ -11,6 +11,8 @@ export interface Beside {
 export interface Start extends Beside {
   readonly args?: readonly string[];
   readonly size?: Size;
+  /** As a job of an interactive shell, so that it can be stopped and brought back. */
+  readonly shell?: boolean;
 }
 
 export const WINDOW: Size = { columns: 80, rows: 24 };
@@ -27,9 +29,14 @@ export function terminalsOf(program: () => string, first: string) {
     for (const terminal of all) await terminal.ended();
     for (const { folder } of all) rmSync(folder, { recursive: true, force: true });
   });
-  return async ({ args = [], size = WINDOW, ...beside }: Start = {}): Promise<OpenTerminal> => {
-    const terminal = openTerminal([program(), ...args], size, beside);
+  return async (of: Start = {}): Promise<OpenTerminal> => {
+    const { args = [], size = WINDOW, shell = false, ...beside } = of;
+    const command = [program(), ...args];
+    const terminal = shell
+      ? openTerminal(['--norc', '--noprofile', '-i'], size, { ...beside, file: 'bash' })
+      : openTerminal(command, size, beside);
     opened.push(terminal);
+    if (shell) terminal.press(`'${[process.execPath, ...command].join("' '")}'\r`);
     await terminal.shows(first);
     return terminal;
   };

@@ -1,14 +1,24 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { OpenTerminal, Size } from './open-terminal';
 import { smallTerminals } from './small-terminals';
-
-const FIRST = 'Is anything wrong';
 
 const start = smallTerminals();
 
 /** How often a text stands on the screen. */
 function count(terminal: OpenTerminal, text: string): number {
   return terminal.text().split(text).length - 1;
+}
+
+/** Past the well pump, with 900 W. Each question is waited for. */
+async function toWaste(terminal: OpenTerminal): Promise<void> {
+  terminal.press('3 \roak\r');
+  await terminal.shows('Where does your water');
+  terminal.press('2\r');
+  await terminal.shows('How many watts');
+  terminal.press('900\r');
+  await terminal.shows('Which of these move');
 }
 
 function expectWithin(terminal: OpenTerminal, { columns, rows }: Size): void {
@@ -32,9 +42,9 @@ describe('the window, through a pseudo-terminal', () => {
     expectWithin(terminal, size);
     const steps: [string, string][] = [
       ['1 \r', 'Leave the house'],
-      ['\x1b', FIRST],
+      ['\x1b', '1. ['],
       ['?', '> Back to the question'],
-      ['\x1b', FIRST],
+      ['\x1b', '1. ['],
       ['\t', 'Check these now'],
       ['\x1b[B'.repeat(30), '> Everyone is safe now.'],
       ['\r', 'What shall we call'],
@@ -43,9 +53,11 @@ describe('the window, through a pseudo-terminal', () => {
       ['\x1b[A\x1b[A\x1b[A\x15oak\r', 'Where does your water'],
       ['2\r', 'How many watts'],
       ['200\r', '200 W is more or less'],
-      ['\r\t', 'ZIP code?'],
-      ['48911\r3 days\r', 'Check your answers'],
-      ['\x1b[B'.repeat(5), '> ? Pumps for waste'],
+      ['\x1b[B\r', 'Which of these move'],
+      ['\t', 'ZIP code?'],
+      ['48911\r', 'How long should the home'],
+      ['3 days\r', 'Check your answers'],
+      ['\x1b[B'.repeat(6), '> ? Pumps for waste'],
     ];
     for (const [keys, text] of steps) {
       terminal.press(keys);
@@ -63,11 +75,11 @@ describe('the window, through a pseudo-terminal', () => {
 
   it('shows the sums beside the question from 100 columns on, below it under 100', async () => {
     const wide = await start({ size: { columns: 120, rows: 40 } });
-    wide.press('3 \roak\r2\r900\r');
+    await toWaste(wide);
     await wide.shows('Running power: 900 W');
     expect(wide.lines()[2]).toMatch(/Which of these move water.*Running power: 900 W/);
     const narrow = await start();
-    narrow.press('3 \roak\r2\r900\r');
+    await toWaste(narrow);
     await narrow.shows('Running power: 900 W');
     const at = (text: string) => narrow.lines().findIndex((line) => line.includes(text));
     expect(at('Running power')).toBeGreaterThan(at('A sump pump'));
@@ -109,5 +121,60 @@ describe('the window, through a pseudo-terminal', () => {
     terminal.press('3 \r\x13');
     await terminal.ended();
     expect(terminal.lines().filter((line) => line !== '')).toEqual(['Ended: saved']);
+  });
+
+  it.each([
+    { columns: 1, rows: 1 },
+    { columns: 2, rows: 24 },
+    { columns: 6, rows: 24 },
+    { columns: 29, rows: 10 },
+    { columns: 80, rows: 9 },
+    { columns: 80, rows: 2 },
+  ])(
+    'says at $columns columns and $rows rows that it is too small, takes keys and loses nothing',
+    async (size) => {
+      const terminal = await start();
+      terminal.press('3 \roak');
+      await terminal.shows('[ oak ');
+      terminal.resize(size);
+      await terminal.until('one line that says so', () => {
+        const lines = terminal.lines().filter((line) => line !== '');
+        return lines.length === 1 && /^(Thi|Too|Mak|Sma|Sm|S)/.test(lines[0]!);
+      });
+      expect(terminal.scrolledOff()).toBe(0);
+      terminal.press('-house');
+      // Neither Tab nor Up answers or moves what cannot be seen.
+      terminal.press('\t\x1b[A');
+      await new Promise((resolve) => setTimeout(resolve, 60));
+      terminal.resize({ columns: 80, rows: 24 });
+      await terminal.shows('[ oak-house ');
+      terminal.press('\r');
+      await terminal.shows('Where does your water');
+    },
+  );
+
+  it('leaves on Ctrl+C from a window of one column, the text kept', async () => {
+    const terminal = await start();
+    terminal.press('3 \roak');
+    await terminal.shows('[ oak ');
+    terminal.resize({ columns: 1, rows: 1 });
+    await terminal.until('the small line', () => /^S/.test(terminal.lines()[0] ?? ''));
+    terminal.press('\x03');
+    expect((await terminal.ended()).exitCode).toBe(130);
+    const state = JSON.parse(readFileSync(join(terminal.folder, 'state.json'), 'utf8'));
+    expect(state.answers['home-name']).toBe('oak');
+  });
+
+  it('chooses no line that cannot be seen', async () => {
+    const terminal = await start();
+    terminal.press('3 \roak\r');
+    await terminal.shows('Where does your water');
+    terminal.resize({ columns: 6, rows: 6 });
+    await terminal.until('the small line', () => /^Small/.test(terminal.lines()[0] ?? ''));
+    terminal.press('2\r');
+    await new Promise((resolve) => setTimeout(resolve, 60));
+    terminal.resize({ columns: 80, rows: 24 });
+    await terminal.shows('Keys pressed before this');
+    expect(terminal.text()).toContain('Where does your water');
   });
 });

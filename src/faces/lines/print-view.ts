@@ -1,7 +1,7 @@
 import { questionAt } from '../../interview/relevant';
 import { type Row, rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
-import { sayUnit, words } from '../../interview/words';
+import { numberIn, sayUnit, words } from '../../interview/words';
 import { ACT_NOW_TITLE, ACT_NOW_UNSURE, actNowChoices } from '../act-now-texts';
 import { CHECK_TITLE, openWords } from '../check-words';
 import { leftWords, placeWords } from '../place-words';
@@ -34,7 +34,7 @@ function askLines(context: Context, state: State): string[] {
   const how = {
     choice: 'Type a number',
     choices: 'Type one or more numbers, such as 1, 3',
-    number: `Type the number${unit}`,
+    number: `Type ${numberIn(question.unit ?? 'count')}`,
     numbers: `Type ${question.count} numbers${unit}, with spaces or commas`,
     zip: 'Type the five digits',
     name: 'Type a name',

@@ -1,3 +1,4 @@
+import { NO_ROW } from '../../interview/no-row';
 import type { Question } from '../../interview/question';
 import { rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
@@ -18,7 +19,7 @@ function footWords(context: Context, state: State, question: Question): string[]
     case 'help':
       return ['Up Down read on', 'Enter or Esc back', 'Ctrl+S save and stop'];
     case 'unusual':
-      return ['Enter choose', 'Esc back', 'Ctrl+S save and stop'];
+      return [chooseOr(state, 'Enter choose'), 'Esc back', 'Ctrl+S save and stop'];
     case 'act-now':
       return ['Up Down read and move', 'Enter choose', 'Esc back', 'Ctrl+S save and stop'];
     case 'check':
@@ -29,13 +30,21 @@ function footWords(context: Context, state: State, question: Question): string[]
 }
 
 function checkEnter(context: Context, state: State): string {
-  return rowsOf(context, state)[state.row]?.kind === 'answer' ? 'Enter change' : 'Enter choose';
+  const here = rowsOf(context, state)[state.row]?.kind;
+  return chooseOr(state, here === 'answer' ? 'Enter change' : 'Enter choose');
 }
 
 function askEnter(context: Context, state: State, question: Question): string {
   const row = rowsOf(context, state)[state.row];
-  if (row?.kind !== 'choice') return 'Enter go on';
+  if (row === undefined && question.kind === 'choice') return 'Up Down or number, then Enter';
+  if (row === undefined) return 'Up Down move, Space ticks';
+  if (row.kind !== 'choice') return 'Enter go on';
   return question.kind === 'choices' ? 'Space ticks, Enter goes on' : 'Enter choose';
+}
+
+/** While no line is marked Enter does nothing: how to mark one. */
+function chooseOr({ row }: State, enter: string): string {
+  return row === NO_ROW ? 'Up Down move, then Enter' : enter;
 }
 
 const ASK_ALWAYS = ['? help', 'Esc back', 'Tab not sure', 'Ctrl+S save and stop'];

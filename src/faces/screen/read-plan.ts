@@ -1,13 +1,15 @@
 import type { Key } from '../../interview/key';
-import { flow } from './foot';
-import { type Frame, frameHeight } from './frame';
 import { openKeyboard } from './keys/open-keyboard';
-import { widthOf } from './line';
 import { openCanvas } from './open-canvas';
+import { planFrame } from './plan-frame';
+import { planKey } from './plan-keys';
 import { planLines } from './plan-lines';
-import { scrollLines } from './scroll-lines';
+import { isSmall } from './small-window';
+import { Standing } from './standing';
+import { watchSuspension } from './suspension';
 import { takeTerminal } from './terminal-modes';
 import { sizeOf, watchSize } from './watch-size';
+import { isAlwaysHeard } from './whose-key';
 
 export interface PlanReading {
   readonly markdown: string;
@@ -21,41 +23,80 @@ export type Left = 'done' | 'next';
 
 /** Show the summary in a window that scrolls and never overflows. Resolves when the reader leaves it. */
 export async function readPlan({ markdown, stdin, stdout }: PlanReading): Promise<Left> {
-  const leave = takeTerminal({ stdin, stdout });
-  const canvas = openCanvas(stdout);
+  const terminal = takeTerminal({ stdin, stdout });
+  const standing = new Standing();
   const linesAt = remember(markdown);
-  let scroll = 0;
+  let view = { scroll: 0, asking: false };
   let page = 1;
-  const draw = (anew: boolean) => {
-    const made = planFrame(linesAt(sizeOf(stdout).columns), sizeOf(stdout), scroll);
-    scroll = Math.min(scroll, made.maxScroll);
+  const stepNow = () => (view.asking ? 'next home' : 'plan');
+  const canvas = openCanvas(stdout);
+  const frame = () => {
+    const made = planFrame(linesAt(sizeOf(stdout).columns), sizeOf(stdout), view);
+    view = { ...view, scroll: Math.min(view.scroll, made.maxScroll) };
     page = made.page;
-    if (anew) canvas.redraw(made);
-    else canvas.draw(made);
+    return made;
   };
-  const left = await new Promise<Left>((done) => {
+  let left = false;
+  const draw = (how: 'over' | 'anew' = 'over') => {
+    const now = () => {
+      if (left) return;
+      if (!isSmall(sizeOf(stdout))) standing.set(stepNow());
+      if (how === 'anew') canvas.redraw(frame);
+      else canvas.draw(frame);
+    };
+    if (standing.is(stepNow())) now();
+    else standing.whenQuiet(now);
+  };
+  const way = await new Promise<Left>((done) => {
+    const take = (key: Key): Left | null => {
+      const means = planKey(key, view.asking, page);
+      if (means === 'leave') return 'done';
+      if (means === 'next') return 'next';
+      const by = typeof means === 'object' ? means.scroll : 0;
+      view = { scroll: Math.max(0, view.scroll + by), asking: means === 'ask-next' };
+      return null;
+    };
     const keyboard = openKeyboard({
       stdin,
       onKeys: (keys) => {
+        standing.hear();
         for (const key of keys) {
-          const way = leaves(key);
-          if (way !== null) {
-            keyboard.close();
-            stop();
-            done(way);
+          if (key.name === 'ctrl-z') {
+            suspension.suspend();
             return;
           }
-          scroll = Math.max(0, scrolled(key, scroll, page));
+          // Enter pressed once too often while the plan was made would leave it unread.
+          if (!isAlwaysHeard(key) && !standing.is(stepNow())) continue;
+          const out = take(key);
+          if (out === null) continue;
+          left = true;
+          keyboard.close();
+          stop();
+          suspension.close();
+          done(out);
+          return;
         }
-        draw(false);
+        draw();
       },
     });
-    const stop = watchSize(stdout, () => draw(true));
-    draw(false);
+    const suspension = watchSuspension({
+      lend: () => {
+        canvas.close();
+        keyboard.rest();
+        terminal.lend();
+      },
+      retake: () => {
+        terminal.retake();
+        keyboard.wake();
+        draw();
+      },
+    });
+    const stop = watchSize(stdout, () => draw('anew'));
+    draw();
   });
   canvas.close();
-  leave();
-  return left;
+  terminal.leave();
+  return way;
 }
 
 /** Lines are made anew only when the width has changed. */
@@ -66,65 +107,3 @@ function remember(markdown: string): (columns: number) => readonly string[] {
     return made.lines;
   };
 }
-
-function leaves(key: Key): Left | null {
-  const letter = key.name === 'text' ? key.text.toLowerCase() : '';
-  if (letter === 'n') return 'next';
-  return letter === 'q' || ['enter', 'escape', 'ctrl-c', 'ctrl-s'].includes(key.name)
-    ? 'done'
-    : null;
-}
-
-function scrolled(key: Key, scroll: number, page: number): number {
-  switch (key.name) {
-    case 'up':
-      return scroll - 1;
-    case 'down':
-      return scroll + 1;
-    case 'page-up':
-      return scroll - page;
-    case 'page-down':
-      return scroll + page;
-    case 'home':
-      return 0;
-    case 'end':
-      return Number.MAX_SAFE_INTEGER;
-    case 'text':
-      return key.text === ' ' ? scroll + page : scroll;
-    default:
-      return scroll;
-  }
-}
-
-/** The plan in a window: its lines, where we are, and the keys. */
-export function planFrame(
-  text: readonly string[],
-  size: { columns: number; rows: number },
-  scroll: number,
-): Frame {
-  const foot = flow(KEYS, size.columns, '   ');
-  const height = frameHeight(size.rows) - foot.length - 1;
-  const lines = text.map((line) => [{ text: line }]);
-  const { lines: shown, place, maxScroll } = scrollLines({ lines, height, scroll });
-  return {
-    lines: [
-      ...shown,
-      [{ text: clip(place ?? '', size.columns), dim: true }],
-      ...foot.map((text) => [{ text, dim: true }]),
-    ],
-    cursor: null,
-    maxScroll,
-    page: shown.length,
-  };
-}
-
-function clip(text: string, columns: number): string {
-  return widthOf(text) <= columns ? text : text.slice(0, columns);
-}
-
-const KEYS = [
-  'Up Down Space read on',
-  'Enter or Esc leave',
-  'N next home',
-  '(the plan stays in its files)',
-];

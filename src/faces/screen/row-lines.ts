@@ -87,10 +87,12 @@ function fieldLine(state: State, question: Question, here: boolean, width: numbe
   const unit = question.unit === undefined ? '' : unitBeside(question.unit);
   const isList = question.kind === 'numbers';
   const beside = unit !== '' && !isList && width - widthOf(unit) - 8 >= 12;
-  const room = Math.min(
+  const widest = Math.min(
     isList ? WIDEST_LIST : WIDEST_FIELD,
     width - 6 - (beside ? widthOf(unit) + 1 : 0),
   );
+  // The cursor needs a column of its own, or no letter could be scrolled into sight.
+  const room = Math.max(1, widest);
   const letters = graphemes(state.field.text);
   let first = 0;
   const before = () => widthOf(letters.slice(first, state.field.cursor).join(''));

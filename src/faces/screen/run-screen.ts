@@ -2,6 +2,7 @@ import type { Event } from '../../interview/event';
 import type { Key } from '../../interview/key';
 import { reduce } from '../../interview/reduce';
 import type { State } from '../../interview/state';
+import { setAside } from '../../interview/unfinished';
 import type { Draft } from '../../plan/draft';
 import type { Door, Later } from '../door';
 import { eventFor } from './event-for';
@@ -10,8 +11,12 @@ import { frameOf } from './frame-of';
 import { glyphsFor } from './glyphs';
 import { openKeyboard } from './keys/open-keyboard';
 import { openCanvas } from './open-canvas';
-import { takeTerminal } from './terminal-modes';
+import { isSmall } from './small-window';
+import { Standing } from './standing';
+import { watchSuspension } from './suspension';
+import { type Taken, takeTerminal } from './terminal-modes';
 import { sizeOf, watchSize } from './watch-size';
+import { isAlwaysHeard, isCertainNext, isForField, NOT_MEANT, stepOf } from './whose-key';
 
 /**
  * The interview on the whole window. Resolves with the state once it has ended,
@@ -19,11 +24,11 @@ import { sizeOf, watchSize } from './watch-size';
  */
 export async function runScreen(door: Door): Promise<State> {
   const screen = new Screen(door);
-  const leave = takeTerminal(door, () => screen.cutOff());
+  const terminal = takeTerminal(door, () => screen.cutOff());
   try {
-    return await screen.run();
+    return await screen.run(terminal);
   } finally {
-    leave();
+    terminal.leave();
   }
 }
 
@@ -37,19 +42,40 @@ class Screen {
   private readonly glyphs = glyphsFor(process.env);
   private readonly canvas;
   private finish: () => void = () => {};
+  private suspend: () => void = () => {};
+  private readonly standing = new Standing();
 
   constructor(private readonly door: Door) {
     this.state = door.start;
     this.kept = door.start;
     this.canvas = openCanvas(door.stdout);
+    // The first question is the same for everybody.
+    this.standing.set(stepOf(door.start));
   }
 
-  async run(): Promise<State> {
+  async run(terminal: Taken): Promise<State> {
     const { stdin, stdout, later } = this.door;
     // The keyboard first: from the first question on, Ctrl+C is a key and not a signal.
     const keyboard = openKeyboard({ stdin, onKeys: (keys) => this.onKeys(keys) });
-    this.canvas.draw(this.frame());
-    const stopWatching = watchSize(stdout, () => this.canvas.redraw(this.frame()));
+    this.draw();
+    const stopWatching = watchSize(stdout, () => this.draw('anew'));
+    const suspension = watchSuspension({
+      lend: () => {
+        this.canvas.close();
+        keyboard.rest();
+        terminal.lend();
+      },
+      retake: () => {
+        terminal.retake();
+        keyboard.wake();
+        this.draw();
+      },
+    });
+    this.suspend = () => {
+      const { answers } = this.state;
+      this.later?.save(answers, setAside(this.door.context, this.state).unfinished);
+      suspension.suspend();
+    };
     const ended = new Promise<void>((resolve) => {
       this.finish = resolve;
     });
@@ -60,6 +86,7 @@ class Screen {
     } finally {
       keyboard.close();
       stopWatching();
+      suspension.close();
       this.canvas.close();
     }
     return this.state;
@@ -72,6 +99,17 @@ class Screen {
     this.keep();
   }
 
+  private draw(how: 'over' | 'anew' = 'over'): void {
+    const now = () => {
+      if (this.state.ending !== null) return;
+      if (!isSmall(sizeOf(this.door.stdout))) this.standing.set(stepOf(this.state));
+      if (how === 'anew') this.canvas.redraw(() => this.frame());
+      else this.canvas.draw(() => this.frame());
+    };
+    if (this.standing.is(stepOf(this.state))) now();
+    else this.standing.whenQuiet(now);
+  }
+
   private frame() {
     const { context, stdout } = this.door;
     const { state, draft, glyphs } = this;
@@ -81,15 +119,41 @@ class Screen {
   }
 
   private onKeys(keys: readonly Key[]): void {
+    this.standing.hear();
+    let dropped = false;
     for (const key of keys) {
       if (this.state.ending !== null) break;
-      this.happen(eventFor(this.state, key, this.shown));
-      this.keep();
-      // How far the next key may scroll depends on what this one has brought up.
-      if (this.state.view === 'help' || this.state.view === 'act-now') this.frame();
+      // What follows Ctrl+Z is meant for the shell.
+      if (key.name === 'ctrl-z') {
+        this.suspend();
+        return;
+      }
+      if (!isAlwaysHeard(key) && !this.isMeant(key)) {
+        dropped = true;
+        continue;
+      }
+      this.take(key);
     }
-    if (this.state.ending === null) this.canvas.draw(this.frame());
+    if (dropped && this.state.ending === null) this.happen({ type: 'notice', text: NOT_MEANT });
+    if (this.state.ending === null) this.draw();
     else this.finish();
+  }
+
+  private isMeant(key: Key): boolean {
+    if (!this.standing.is(stepOf(this.state))) return false;
+    return !isSmall(sizeOf(this.door.stdout)) || isForField(this.door.context, this.state, key);
+  }
+
+  private take(key: Key): void {
+    const before = this.state;
+    this.happen(eventFor(before, key, this.shown));
+    this.keep();
+    if (isCertainNext(this.door.context, before, this.state)) {
+      this.standing.set(stepOf(this.state));
+    }
+    // How far the next key may scroll depends on what this one has brought up.
+    const reads = this.state.view === 'help' || this.state.view === 'act-now';
+    if (reads && !isSmall(sizeOf(this.door.stdout))) this.frame();
   }
 
   private happen(event: Event): void {
@@ -101,7 +165,7 @@ class Screen {
     this.later = later;
     this.draft = later.weigh(this.state.answers);
     this.keep();
-    if (this.state.ending === null) this.canvas.draw(this.frame());
+    if (this.state.ending === null) this.draw();
   }
 
   /** Keep changed answers on disk and weigh them, once there is something to do it with. */

@@ -3,18 +3,12 @@ export interface Size {
   readonly rows: number;
 }
 
-/** Below these a screen cannot hold a question and its answers: the line face is used. */
+/** Below these a screen cannot hold a question and its answers: one line says so. */
 export const LEAST: Size = { columns: 30, rows: 10 };
 
 /** The size of a terminal. One that gives no size counts as 80 by 24. */
 export function sizeOf(stdout: NodeJS.WriteStream): Size {
-  return { columns: stdout.columns ?? 80, rows: stdout.rows ?? 24 };
-}
-
-/** True when the window is large enough for the screen face. */
-export function fitsScreen(stdout: NodeJS.WriteStream): boolean {
-  const { columns, rows } = sizeOf(stdout);
-  return columns >= LEAST.columns && rows >= LEAST.rows;
+  return { columns: stdout.columns || 80, rows: stdout.rows || 24 };
 }
 
 /** Call `onChange` once a change of the window's size has come to rest. Returns the function that stops it. */

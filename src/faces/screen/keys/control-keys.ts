@@ -12,6 +12,7 @@ export const CONTROL_KEYS: Readonly<Record<string, Named>> = {
   '\x03': 'ctrl-c',
   '\x13': 'ctrl-s',
   '\x15': 'ctrl-u',
+  '\x1a': 'ctrl-z',
 };
 
 /** Escape sequences that mean something, without their leading ESC. Every other one is dropped. */

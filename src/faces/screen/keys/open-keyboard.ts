@@ -3,6 +3,9 @@ import type { Key } from '../../../interview/key';
 import { cutKeys, NOTHING_PENDING, settleKeys } from './cut-keys';
 
 export interface Keyboard {
+  /** Leave the keys to somebody else for a while: what is typed then is not ours. */
+  rest(): void;
+  wake(): void;
   /** Give the keyboard back as it was found. May be called twice. */
   close(): void;
 }
@@ -47,16 +50,19 @@ export function openKeyboard({ stdin, onKeys, escapeDelayMs = 30 }: KeyboardPart
   };
   const onEnd = () => onKeys([{ name: 'ctrl-c' }]);
 
-  stdin.setRawMode?.(true);
-  stdin.on('data', onData).on('end', onEnd).on('error', onEnd);
-  stdin.resume();
-  return {
-    close() {
-      clearTimeout(timer);
-      clearImmediate(settle);
-      stdin.off('data', onData).off('end', onEnd).off('error', onEnd);
-      stdin.setRawMode?.(false);
-      stdin.pause();
-    },
+  const wake = () => {
+    stdin.setRawMode?.(true);
+    stdin.on('data', onData).on('end', onEnd).on('error', onEnd);
+    stdin.resume();
   };
+  const rest = () => {
+    clearTimeout(timer);
+    clearImmediate(settle);
+    pending = NOTHING_PENDING;
+    stdin.off('data', onData).off('end', onEnd).off('error', onEnd);
+    stdin.setRawMode?.(false);
+    stdin.pause();
+  };
+  wake();
+  return { rest, wake, close: rest };
 }
