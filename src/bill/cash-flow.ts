@@ -17,7 +17,7 @@ export interface RatesOfReturn {
 
 /**
  * Internal rates of return, ASTM E1057: all r with NPV(r) = 0. In x = 1 / (1 + r) the present value is a polynomial;
- * its roots lie one each between neighbouring roots of its derivative, so they are found all, by halving.
+ * its roots lie one each between neighboring roots of its derivative, so they are found all, by halving.
  */
 export function ratesOfReturn(flow: CashFlow): RatesOfReturn {
   const signs = flow.filter((amount) => amount !== 0).map(Math.sign);

@@ -130,7 +130,7 @@ function lowest(pieces: readonly Piece[], s: number): number {
   return best;
 }
 
-/** Corners closer to the straight line between their neighbours than this are rounding, $. */
+/** Corners closer to the straight line between their neighbors than this are rounding, $. */
 const sameCost = 1e-11;
 
 /** Leave out the corners at which nothing bends, so that rounding does not breed pieces from hour to hour. */

@@ -1,7 +1,7 @@
 import { mustBePositive, mustNotBeNegative } from '../quantity/must-be';
 
 /** Ways to connect a source that the busbar's own numbers decide; see also the table of busbar routes. */
-export type BusbarRoute = 'any-place' | 'opposite-end' | 'centre-fed' | 'sum-of-breakers';
+export type BusbarRoute = 'any-place' | 'opposite-end' | 'center-fed' | 'sum-of-breakers';
 
 export interface BusbarRoom {
   readonly route: BusbarRoute;
@@ -15,7 +15,7 @@ const CONTINUOUS = 1.25;
 
 /**
  * Room for a power source on a panel's busbar, NEC 705.12, 2017 to 2023, by each route that holds here:
- * anywhere: 1.25 x source + main <= busbar; opposite end from the main, or one end of a centre-fed dwelling panel:
+ * anywhere: 1.25 x source + main <= busbar; opposite end from the main, or one end of a center-fed dwelling panel:
  * 1.25 x source + main <= 1.2 x busbar; sum of breakers: all but the main <= busbar.
  * A position that is not known (null) gives no 120 % route; breakers not known give no sum route.
  * Sources already there are taken off every route, as 1.25 x their current (in the sum, as their breakers).
@@ -25,7 +25,7 @@ export function busbarRoom(of: {
   mainAmps: number;
   /** 1.25 x the current of sources already on this busbar, A. */
   existingSourcesAt125Amps: number;
-  position: 'opposite-end' | 'centre-fed-end' | 'elsewhere' | null;
+  position: 'opposite-end' | 'center-fed-end' | 'elsewhere' | null;
   /** Sum of all load and supply breakers but the main, without the new one, A. */
   otherBreakersAmps: number | null;
 }): BusbarRoom[] {
@@ -35,7 +35,7 @@ export function busbarRoom(of: {
   const left = (limit: number) => limit - of.mainAmps - of.existingSourcesAt125Amps;
   const rooms = [room('any-place', left(of.busbarAmps))];
   if (of.position === 'opposite-end') rooms.push(room('opposite-end', left(1.2 * of.busbarAmps)));
-  if (of.position === 'centre-fed-end') rooms.push(room('centre-fed', left(1.2 * of.busbarAmps)));
+  if (of.position === 'center-fed-end') rooms.push(room('center-fed', left(1.2 * of.busbarAmps)));
   if (of.otherBreakersAmps !== null) {
     rooms.push(room('sum-of-breakers', of.busbarAmps - of.otherBreakersAmps));
   }

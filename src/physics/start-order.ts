@@ -18,7 +18,7 @@ export interface StartOrder {
 }
 
 /**
- * The order in which to switch loads on, one at a time: by falling step (start - run). Swapping two neighbours that stand
+ * The order in which to switch loads on, one at a time: by falling step (start - run). Swapping two neighbors that stand
  * the other way never raises the highest moment, so no order is gentler. Needs the surge of the source, VA.
  */
 export function startOrder(of: { loads: readonly StartingLoad[]; surgeVa: number }): StartOrder {

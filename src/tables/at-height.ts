@@ -6,7 +6,7 @@ const BASE_C = (65 - 32) / 1.8;
 const MONTH_DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
 /**
- * A climate moved `higherM` metres up (negative: down): temperatures fall by 6.5 K a kilometre and
+ * A climate moved `higherM` meters up (negative: down): temperatures fall by 6.5 K a kilometre and
  * degree days change by what the monthly means lose or gain. Sun and scatter stay as they are.
  */
 export function atHeight(climate: Climate, higherM: number): Climate {

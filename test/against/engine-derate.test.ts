@@ -20,8 +20,8 @@ describe('an engine in thin or hot air', () => {
       [3500, 0.85],
       [4000, 0.82],
     ];
-    for (const [metres, share] of altitude) {
-      const got = engineOutputKw({ ...manual, altitudeFt: metres / 0.3048, airC: 20 });
+    for (const [meters, share] of altitude) {
+      const got = engineOutputKw({ ...manual, altitudeFt: meters / 0.3048, airC: 20 });
       expect(got).toBeCloseTo(share, 9);
     }
     const heat: [number, number][] = [

@@ -11,7 +11,7 @@ import {
   singlePresentValue,
   uniformPresentValue,
 } from '../../src/bill/factors';
-import { levelisedStorageCost } from '../../src/bill/levelised-storage';
+import { levelizedStorageCost } from '../../src/bill/levelized-storage';
 import {
   type LifeCycleInput,
   lifeCycleCost,
@@ -210,7 +210,7 @@ describe('cash flows', () => {
   });
 });
 
-describe('levelised cost of storage (invented cases on the 12.5 kWh, 1,503 $/kWh benchmark of NREL Q1 2022)', () => {
+describe('levelized cost of storage (invented cases on the 12.5 kWh, 1,503 $/kWh benchmark of NREL Q1 2022)', () => {
   const l1 = {
     capital: 1503 * 12.5,
     usableKwh: 12.5,
@@ -224,26 +224,26 @@ describe('levelised cost of storage (invented cases on the 12.5 kWh, 1,503 $/kWh
     rate: 0.05,
   };
   test('L1, and L1 charged for free', () => {
-    within(levelisedStorageCost(l1)!, 0.7141, 5e-5);
-    within(levelisedStorageCost({ ...l1, chargePrice: 0 })!, 0.5494, 5e-5);
+    within(levelizedStorageCost(l1)!, 0.7141, 5e-5);
+    within(levelizedStorageCost({ ...l1, chargePrice: 0 })!, 0.5494, 5e-5);
   });
   test('L2, with 2.5 % of capital a year for upkeep', () => {
-    within(levelisedStorageCost({ ...l1, upkeepPerYear: 0.025 * l1.capital })!, 0.8567, 5e-5);
+    within(levelizedStorageCost({ ...l1, upkeepPerYear: 0.025 * l1.capital })!, 0.8567, 5e-5);
   });
   test('L3, by hand', () => {
     const l3 = { ...l1, capital: 10_000, usableKwh: 10, depth: 1, cyclesPerYear: 365 };
     const plain = { ...l3, roundTripEfficiency: 0.9025, fadePerYear: 0, years: 10, rate: 0 };
-    within(levelisedStorageCost(plain)!, 10_000 / 36_500 + 0.14 / 0.9025, 1e-9);
+    within(levelizedStorageCost(plain)!, 10_000 / 36_500 + 0.14 / 0.9025, 1e-9);
   });
   test('L4, used ten times a year only in outages, stored energy costs 17 dollars a kWh', () => {
     const l4 = { ...l1, cyclesPerYear: 10, fadePerYear: 0.01, chargePrice: 0.17 };
-    within(levelisedStorageCost(l4)!, 17.2903, 5e-5);
+    within(levelizedStorageCost(l4)!, 17.2903, 5e-5);
   });
 });
 
 describe('check computations', () => {
   test('K11: to break even in 15 years, a delivered kWh must be worth 0.3612 dollars above its charging', () => {
-    const worth = levelisedStorageCost({
+    const worth = levelizedStorageCost({
       capital: 18_787.5,
       usableKwh: 9.5,
       depth: 1,

@@ -39,9 +39,9 @@ describe('NEC 705.12, the other ways', () => {
     expect(any).toMatchObject({ route: 'any-place', sourceAt125Amps: 50, continuousAmps: 40 });
   });
 
-  test('one end of a centre-fed dwelling panel has the 120 % as well (2017 on)', () => {
-    const rooms = busbarRoom({ ...panel, position: 'centre-fed-end', otherBreakersAmps: null });
-    expect(rooms.find((r) => r.route === 'centre-fed')!.sourceAt125Amps).toBe(90);
+  test('one end of a center-fed dwelling panel has the 120 % as well (2017 on)', () => {
+    const rooms = busbarRoom({ ...panel, position: 'center-fed-end', otherBreakersAmps: null });
+    expect(rooms.find((r) => r.route === 'center-fed')!.sourceAt125Amps).toBe(90);
   });
 
   test('a place that is not known gets no 120 %', () => {

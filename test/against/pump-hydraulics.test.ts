@@ -8,7 +8,7 @@ import {
 
 const noLoss = { pumpEfficiency: 1, motorEfficiency: 1 };
 
-test('5 ft3/s against 25 ft at 72 % takes 19.7 hp (handbook example for the engineering licence)', () => {
+test('5 ft3/s against 25 ft at 72 % takes 19.7 hp (handbook example for the engineering license)', () => {
   // The source works in ft-lb/s: 62.4 x 5 x 25 / 0.72 = 10,833 ft-lb/s = 19.7 hp. 1 ft3/s = 448.8 gpm.
   const power = pumpPower({ ...noLoss, gpm: 5 * 448.83, headFt: 25, pumpEfficiency: 0.72 });
   expect(power.brakeHp).toBeCloseTo(19.7, 1);

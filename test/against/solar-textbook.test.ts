@@ -134,7 +134,7 @@ describe('beam and diffuse', () => {
 });
 
 describe('a day over its hours', () => {
-  /** The book leaves the profile unnormalised; this is the factor it leaves in (Gueymard 1986). */
+  /** The book leaves the profile unnormalized; this is the factor it leaves in (Gueymard 1986). */
   const leftIn = (wsDeg: number) => {
     const { a, b } = profileConstants(wsDeg);
     const ws = wsDeg * RAD;

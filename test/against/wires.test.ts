@@ -39,7 +39,7 @@ describe('NEC Chapter 9 Table 8', () => {
   });
 });
 
-describe('voltage drop, worked lesson for the electrician licence', () => {
+describe('voltage drop, worked lesson for the electrician license', () => {
   const run = { k: 12.9, amps: 20, oneWayFt: 100, supplyVolts: 120 };
 
   test('20 A over 100 ft of 10 AWG copper at 120 V loses 4.97 V, 4.1 %', () => {

@@ -4,7 +4,7 @@ import { World } from '../../src/home/world';
 import type { RouteKind } from '../../src/kinds/route-kind';
 import { ladderOf } from '../../src/plan/ladder';
 import { walkLadder } from '../../src/plan/ride-through/ladder-walk';
-import { neighboursOf } from '../../src/plan/ride-through/neighbours';
+import { neighborsOf } from '../../src/plan/ride-through/neighbors';
 import { variantsOf } from '../../src/plan/ride-through/variants';
 import { walkedRide } from '../../src/plan/ride-through/walked-ride';
 import { total } from '../../src/routes/costs';
@@ -97,7 +97,7 @@ describe('refills', () => {
 describe('the sizes beside a route', () => {
   const plan = planOf('mill-lane', { 'goal-hours': 48 });
   const few = new World(plan.home, 4);
-  const beside = (kind: RouteKind) => neighboursOf(plan.home, few, routeOf(plan, kind), 'winter');
+  const beside = (kind: RouteKind) => neighborsOf(plan.home, few, routeOf(plan, kind), 'winter');
 
   test('have better odds for more battery and for more fuel, and worse for less', () => {
     for (const kind of ['battery-circuits', 'battery-engine', 'engine-cords'] as const) {

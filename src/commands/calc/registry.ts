@@ -21,7 +21,7 @@ export const calculations: Readonly<Record<string, () => Promise<Calculation>>> 
   'largest-start': async () => (await import('./computations/largest-start')).largestStartOf,
   'outage-outlook': async () => (await import('./computations/outage-outlook')).outageOutlookOf,
   bill: async () => (await import('./computations/bill')).bill,
-  dispatch: async () => (await import('./computations/dispatch')).dispatch,
-  reserve: async () => (await import('./computations/reserve')).reserve,
+  'battery-savings': async () => (await import('./computations/battery-savings')).batterySavings,
+  'kept-charge': async () => (await import('./computations/kept-charge')).keptCharge,
   'life-cycle-cost': async () => (await import('./computations/life-cycle-cost')).lifeCycleCostOf,
 };

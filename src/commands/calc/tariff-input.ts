@@ -14,7 +14,7 @@ export const tariffInputs: readonly Input[] = [
     key: 'tariff',
     about:
       'one price (flat), an invented tariff of two periods, of three periods with seasons, or with a demand charge, or your own from a file (own, with --tariff FILE)',
-    choices: ['flat', 'demo-b', 'demo-c', 'demo-d', OWN_TARIFF],
+    choices: ['flat', 'two-prices', 'three-prices', 'highest-use', OWN_TARIFF],
   },
   {
     kind: 'number',
@@ -46,7 +46,7 @@ export const tariffInputs: readonly Input[] = [
   },
 ];
 
-const demos = { 'demo-b': 'B', 'demo-c': 'C', 'demo-d': 'D' } as const;
+const demos = { 'two-prices': 'B', 'three-prices': 'C', 'highest-use': 'D' } as const;
 
 /** The tariff of those inputs, or the reason why they make none. */
 export function tariffIn(values: Values): Tariff | string {

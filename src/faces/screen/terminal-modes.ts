@@ -1,6 +1,6 @@
 /** Another screen page, a clear window, pastes marked as such. */
 const ENTER = '\x1b[?1049h\x1b[2J\x1b[H\x1b[?2004h';
-/** Pastes unmarked, cursor shown, colours off, the first page back. */
+/** Pastes unmarked, cursor shown, colors off, the first page back. */
 const LEAVE = '\x1b[?2004l\x1b[?25h\x1b[0m\x1b[?1049l';
 export const CLEAR_WINDOW = '\x1b[2J\x1b[H';
 export const HIDE_CURSOR = '\x1b[?25l';

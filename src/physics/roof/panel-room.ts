@@ -1,7 +1,7 @@
 const M2_PER_FT2 = 0.09290304;
 
 /**
- * Rated kW of panels that an area holds: area x watts a square metre x the share that panels cover.
+ * Rated kW of panels that an area holds: area x watts a square meter x the share that panels cover.
  * `coveredShare` (0 to 1) allows for edges and gaps between whole panels.
  */
 export function panelRoomKw(room: {

@@ -16,7 +16,7 @@ export interface EngineSiting {
 
 /**
  * Whether an engine may run where it stands. Inside or under a roof: never. Portable and nearer than the least distance to
- * any opening, the neighbour's too: no. Fixed and nearer: the installer must show where the exhaust goes. Not known: ask.
+ * any opening, the neighbor's too: no. Fixed and nearer: the installer must show where the exhaust goes. Not known: ask.
  * `leastFt` is 20 ft for portable engines (CPSC) and 25 ft for fixed ones (CPSC 2025).
  */
 export function engineSiting(of: {

@@ -2,7 +2,7 @@ import { RAD_PER_DEG } from '../angle';
 import { almanac } from './almanac';
 import { sunPosition } from './sun-position';
 
-/** Elevation of the sun's centre when its upper rim touches the horizon: 34' of air, 16' of disc. */
+/** Elevation of the sun's center when its upper rim touches the horizon: 34' of air, 16' of disc. */
 const RISE_ELEVATION_DEG = -0.8333;
 
 export interface SunTimes {

@@ -68,10 +68,10 @@ function knownRooms(home: Home): BusbarRoom[] {
   const existing = existingSourcesAmps(home);
   if (main === null || bus === null || existing === null) return [];
   const of = { busbarAmps: bus, mainAmps: main, existingSourcesAt125Amps: existing };
-  const at = (position: 'opposite-end' | 'centre-fed-end') =>
+  const at = (position: 'opposite-end' | 'center-fed-end') =>
     busbarRoom({ ...of, position, otherBreakersAmps: null });
-  const [opposite, centre] = [at('opposite-end'), at('centre-fed-end')];
-  return [...opposite, ...centre.slice(1)];
+  const [opposite, center] = [at('opposite-end'), at('center-fed-end')];
+  return [...opposite, ...center.slice(1)];
 }
 
 /** 1.25 x the current of solar already there, A; null when that is not known. */

@@ -57,7 +57,7 @@ function routeData(route: RouteRide) {
       odds: round(v.share),
       standardError: v.standardError === null ? 'none' : round(v.standardError),
     })),
-    neighbours: route.neighbours.map((n) => ({
+    neighbors: route.neighbors.map((n) => ({
       says: n.says,
       nameplateKwh: n.nameplateKwh ?? 'no battery',
       solarKw: n.solarKw,

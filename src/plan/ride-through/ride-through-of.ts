@@ -6,7 +6,7 @@ import type { Advice } from '../../routes/advise';
 import type { Route } from '../../routes/route';
 import { batteryOdds, batteryRide } from './battery-ride';
 import { lengthsFor } from './lengths';
-import { neighboursOf } from './neighbours';
+import { neighborsOf } from './neighbors';
 import type { OtherRide, RouteRide, Variant } from './ride-through';
 import { mustCarried } from './route-loads';
 import { variantsOf } from './variants';
@@ -67,7 +67,7 @@ function rideOf(home: Home, world: World, route: Route, season: Season): RouteRi
       ...ride,
       carries: mustCarried(home, route),
       variants: walked ? variantsOf(home, world, route, season) : [],
-      neighbours: neighboursOf(home, world, route, season),
+      neighbors: neighborsOf(home, world, route, season),
     },
   ];
 }

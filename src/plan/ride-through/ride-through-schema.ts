@@ -61,7 +61,7 @@ export const rideThroughSchema = z.strictObject({
           standardError: z.union([z.number(), z.literal('none')]),
         }),
       ),
-      neighbours: z.array(
+      neighbors: z.array(
         z.strictObject({
           says: z.string(),
           nameplateKwh: z.union([z.number(), z.literal('no battery')]),

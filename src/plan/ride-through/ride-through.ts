@@ -44,7 +44,7 @@ export interface BadCase {
 }
 
 /** A size beside the one chosen, and what it would bring. */
-export interface Neighbour {
+export interface Neighbor {
   readonly says: string;
   /** Null where the route has no battery. */
   readonly nameplateKwh: number | null;
@@ -87,12 +87,12 @@ export interface RouteRide {
   readonly failsFirst: string;
   readonly badCase: BadCase | null;
   readonly variants: readonly Variant[];
-  readonly neighbours: readonly Neighbour[];
+  readonly neighbors: readonly Neighbor[];
   readonly carries: MustCarried;
 }
 
 /** A route's ride before the sizes beside it are looked at. */
-export type Ride = Omit<RouteRide, 'neighbours' | 'variants' | 'carries'>;
+export type Ride = Omit<RouteRide, 'neighbors' | 'variants' | 'carries'>;
 
 /** Odds of a battery route that works but is neither advised nor beside it, with what must keep running. */
 export interface OtherRide {

@@ -74,7 +74,7 @@ function sayRoute(route: RouteRide, { goalHours, season }: RideThrough): string[
   if (route.keepByMonth !== null) lines.push(keepLine(route.keepByMonth, goal));
   if (route.badCase !== null) lines.push(badCaseLine(route, season, goal));
   lines.push(...sayVariants(route, goal));
-  return [lines.join(' '), ...sayNeighbours(route, goal)];
+  return [lines.join(' '), ...sayNeighbors(route, goal)];
 }
 
 function sayVariants({ variants }: RouteRide, goal: string): string[] {
@@ -85,9 +85,9 @@ function sayVariants({ variants }: RouteRide, goal: string): string[] {
   return [`Used otherwise, of 100 outages of ${goal}: ${each.join('; ')}.`];
 }
 
-function sayNeighbours({ title, neighbours }: RouteRide, goal: string): string[] {
-  if (neighbours.length === 0) return [];
-  const each = neighbours.map(({ says, odds, costUsd: { low, value, high } }) =>
+function sayNeighbors({ title, neighbors }: RouteRide, goal: string): string[] {
+  if (neighbors.length === 0) return [];
+  const each = neighbors.map(({ says, odds, costUsd: { low, value, high } }) =>
     odds === null
       ? `${says}: does not run or start all of it`
       : `${says}: ${sayShare(odds)}, ${formatRange(low, value, high, '$')}`,

@@ -5,7 +5,13 @@ import { calculations } from '../../../src/commands/calc/registry';
 import { type Value, Values } from '../../../src/commands/calc/values';
 
 /** Slow ones draw weather or whole years; a few cases each keep the suite fast. */
-const slow = new Set(['roof-yield', 'weather-year', 'ride-through', 'dispatch', 'reserve']);
+const slow = new Set([
+  'roof-yield',
+  'weather-year',
+  'ride-through',
+  'battery-savings',
+  'kept-charge',
+]);
 
 /** Two hundred years of weather would take most of a second each time. */
 const MOST_YEARS = 30;

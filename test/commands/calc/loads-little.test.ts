@@ -33,7 +33,13 @@ test('the command loads no table, no yaml and no computation before it knows whi
 test('pump-power does not load the climate, and roof-yield does', () => {
   const of = (name: string) => loadedWith(join(src, `commands/calc/computations/${name}.ts`));
   expect(of('roof-yield')).toContain(climate);
-  for (const name of ['pump-power', 'wire-size', 'service-load', 'sun-position', 'dispatch']) {
+  for (const name of [
+    'pump-power',
+    'wire-size',
+    'service-load',
+    'sun-position',
+    'battery-savings',
+  ]) {
     expect(of(name)).not.toContain(climate);
   }
 });

@@ -36,7 +36,7 @@ test('wire-drop: 24 A over 150 ft of 10 AWG at 240 V loses 8.93 V, 3.72 % (NEC C
 });
 
 describe('wire-size', () => {
-  test('20 A over 100 ft at 120 V within 3 % takes 8 AWG (worked lesson for the electrician licence)', async () => {
+  test('20 A over 100 ft at 120 V within 3 % takes 8 AWG (worked lesson for the electrician license)', async () => {
     const line = 'wire-size breaker=20 amps=20 distance=100 volts=120 continuous=no column=75';
     expect((await workOf(line)).result.map((one) => one.value)).toEqual([
       '8 copper',

@@ -127,7 +127,7 @@ describe('bill', () => {
   });
 
   test('the lines add up to the total for every tariff', async () => {
-    for (const tariff of ['demo-b', 'demo-c', 'demo-d']) {
+    for (const tariff of ['two-prices', 'three-prices', 'highest-use']) {
       const { steps, result } = await workOf(`bill tariff=${tariff} kwh=930 month=7`);
       const sum = steps.reduce((all, step) => all + step.value, 0);
       expect(sum).toBeCloseTo(result[0]!.value as number, 9);
@@ -136,9 +136,9 @@ describe('bill', () => {
 
   test.each([
     ['bill tariff=flat kwh=900', 'also needs price'],
-    ['bill tariff=demo-b price=20 kwh=900', 'belong to tariff=flat'],
-    ['reserve tariff=flat kwh-per-year=9000 usable=10 power=5', 'also needs price'],
-    ['dispatch tariff=demo-d fixed=3 kwh-per-year=9000 usable=10 power=5', 'belong to'],
+    ['bill tariff=two-prices price=20 kwh=900', 'belong to tariff=flat'],
+    ['kept-charge tariff=flat kwh-per-year=9000 usable=10 power=5', 'also needs price'],
+    ['battery-savings tariff=highest-use fixed=3 kwh-per-year=9000 usable=10 power=5', 'belong to'],
   ])('%s has no result', async (line, says) => {
     const { code, err } = await runCalc(...line.split(' '));
     expect(code).toBe(1);
@@ -147,10 +147,10 @@ describe('bill', () => {
 });
 
 describe('a battery in an ordinary home on two periods', () => {
-  const battery = 'tariff=demo-b kwh-per-year=10791 usable=10 power=5 round-trip=90.25';
+  const battery = 'tariff=two-prices kwh-per-year=10791 usable=10 power=5 round-trip=90.25';
 
-  test('dispatch saves no more than a full cycle a day can (arithmetic)', async () => {
-    const line = `dispatch ${battery} kept=0`;
+  test('battery-savings saves no more than a full cycle a day can (arithmetic)', async () => {
+    const line = `battery-savings ${battery} kept=0`;
     const most = 365 * (9.5 * 0.36 - (10 / 0.95) * 0.15);
     const ceiling = await resultOf(line, 'at the very most');
     const rule = await resultOf(line, 'saved a year');
@@ -160,13 +160,13 @@ describe('a battery in an ordinary home on two periods', () => {
   });
 
   test('one price at all hours leaves nothing to save', async () => {
-    const flat = battery.replace('tariff=demo-b', 'tariff=flat price=16.5');
-    expect(await resultOf(`dispatch ${flat} kept=0`, 'at the very most')).toBeCloseTo(0, 6);
+    const flat = battery.replace('tariff=two-prices', 'tariff=flat price=16.5');
+    expect(await resultOf(`battery-savings ${flat} kept=0`, 'at the very most')).toBeCloseTo(0, 6);
   });
 
-  test('reserve: all of it kept saves nothing, none kept gives nothing up', async () => {
-    expect(await resultOf(`reserve ${battery} kept=100`, 'still saved')).toBeCloseTo(0, 6);
-    expect(await resultOf(`reserve ${battery} kept=0`, 'given up')).toBe(0);
+  test('kept-charge: all of it kept saves nothing, none kept gives nothing up', async () => {
+    expect(await resultOf(`kept-charge ${battery} kept=100`, 'still saved')).toBeCloseTo(0, 6);
+    expect(await resultOf(`kept-charge ${battery} kept=0`, 'given up')).toBe(0);
   });
 });
 

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { normalShare } from '../../../src/physics/weather/normal-share';
 import { seededRandom } from '../../../src/physics/weather/seeded-random';
 
-test('the same seed repeats, neighbouring seeds do not', () => {
+test('the same seed repeats, neighboring seeds do not', () => {
   const draw = (seed: number) => {
     const random = seededRandom(seed);
     return Array.from({ length: 5 }, () => random.uniform());

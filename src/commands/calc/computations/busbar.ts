@@ -4,7 +4,7 @@ import { citeTable } from '../../../tables/table';
 import type { Calculation, Outcome } from '../calculation';
 import type { Values } from '../values';
 
-const positions = ['opposite-end', 'centre-fed-end', 'elsewhere', 'not-known'] as const;
+const positions = ['opposite-end', 'center-fed-end', 'elsewhere', 'not-known'] as const;
 
 /** Room for a battery or solar breaker on a panel's busbar. */
 export const busbar: Calculation = {
@@ -81,7 +81,7 @@ function roomOf(values: Values): Outcome {
 const formulas = {
   'any-place': 'busbar - main - existing',
   'opposite-end': '1.2 x busbar - main - existing',
-  'centre-fed': '1.2 x busbar - main - existing',
+  'center-fed': '1.2 x busbar - main - existing',
   'sum-of-breakers': 'busbar - sum of breakers',
 };
 

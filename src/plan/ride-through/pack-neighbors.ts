@@ -9,17 +9,12 @@ import type { Route } from '../../routes/route';
 import { type PackStep, packSteps } from '../../tables/generic-steps';
 import { energyOf } from './battery-ride';
 import { priceOfExchange } from './price-of-exchange';
-import type { Neighbour } from './ride-through';
+import type { Neighbor } from './ride-through';
 import { loadsIn } from './route-loads';
 import { stepsBeside } from './steps-beside';
 
 /** Beside a plug-in battery: the next packs down and up. One that cannot run or start the loads has no odds. */
-export function packNeighbours(
-  home: Home,
-  world: World,
-  route: Route,
-  season: Season,
-): Neighbour[] {
+export function packNeighbors(home: Home, world: World, route: Route, season: Season): Neighbor[] {
   const { nameplateKwh, usableKwh, power } = route;
   // A battery for one job is a box of its own kind, not a step of the packs.
   const isPack = route.parts.some((one) => one.equipmentClass === 'power-pack');

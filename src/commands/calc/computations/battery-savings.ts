@@ -6,12 +6,12 @@ import type { Calculation, Outcome } from '../calculation';
 import type { Values } from '../values';
 
 /** What a battery saves on a year's bills. */
-export const dispatch: Calculation = {
-  name: 'dispatch',
+export const batterySavings: Calculation = {
+  name: 'battery-savings',
   about: "what a battery saves on a year's bills by a rule, and at the very most",
   inputs: batteryForBills,
   source: `exact optimum by a value function, a rule that sees only the past; ${citeTable(demoTariffs)}`,
-  example: 'tariff=demo-b kwh-per-year=10791 usable=10 power=5 kept=0',
+  example: 'tariff=two-prices kwh-per-year=10791 usable=10 power=5 kept=0',
   run: savingsOf,
 };
 

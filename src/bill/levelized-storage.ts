@@ -18,11 +18,11 @@ export interface StorageLife {
 }
 
 /**
- * Levelised cost of storage, $ per kWh discharged: discounted capital, upkeep and charging over discounted kWh out.
+ * Levelized cost of storage, $ per kWh discharged: discounted capital, upkeep and charging over discounted kWh out.
  * LCOS = (I + sum (O + p E_t / eta) (1+d)^-t) / sum E_t (1+d)^-t, E_t = kWh x depth x cycles x (1 - fade)^(t-1).
  * The kWh are those that come out, not those put in. A number to compare with, not a saving. Null with no cycles.
  */
-export function levelisedStorageCost(life: StorageLife): number | null {
+export function levelizedStorageCost(life: StorageLife): number | null {
   let cost = life.capital;
   let out = 0;
   for (let t = 1; t <= life.years; t++) {

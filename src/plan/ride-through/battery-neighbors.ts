@@ -9,7 +9,7 @@ import type { Route } from '../../routes/route';
 import { batteryStepsKwh, solarStepsKw } from '../../tables/generic-steps';
 import { energyOf } from './battery-ride';
 import { priceOfExchange } from './price-of-exchange';
-import type { Neighbour } from './ride-through';
+import type { Neighbor } from './ride-through';
 import { loadsIn } from './route-loads';
 import { stepsBeside } from './steps-beside';
 
@@ -19,12 +19,12 @@ interface Size {
 }
 
 /** Beside a fixed battery: one step of battery, and of solar where there is some. */
-export function batteryNeighbours(
+export function batteryNeighbors(
   home: Home,
   world: World,
   route: Route,
   season: Season,
-): Neighbour[] {
+): Neighbor[] {
   if (route.nameplateKwh === null || route.power === null || route.sizeByOdds === null) return [];
   const now: Size = { kwh: route.nameplateKwh, solarKw: route.solarKw ?? 0 };
   const room = world.roof?.roomKw ?? 0;

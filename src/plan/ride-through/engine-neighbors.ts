@@ -12,7 +12,7 @@ import { fuelStorage } from '../../tables/fuel-storage';
 import { batteryStepsKwh, type PowerStep, powerSteps } from '../../tables/generic-steps';
 import { namedValue } from '../../tables/named-values';
 import { priceOfExchange } from './price-of-exchange';
-import type { Neighbour } from './ride-through';
+import type { Neighbor } from './ride-through';
 import { MEANS_EVERY_HOURS } from './sampled-starts';
 import { stepsBeside } from './steps-beside';
 import { mustWalkable } from './walkable';
@@ -22,14 +22,14 @@ const CAN_GAL = namedValue(fuelStorage, 'gasoline-can-gal').value;
 const MOST_GASOLINE_GAL = namedValue(fuelStorage, 'gasoline-total-gal').value;
 
 /** Beside an engine: a can of fuel less and more, an engine one step smaller and larger, and its battery's steps. */
-export function engineNeighbours(
+export function engineNeighbors(
   home: Home,
   world: World,
   route: Route,
   season: Season,
-): Neighbour[] {
+): Neighbor[] {
   const goal = Math.round(home.goalHours.value);
-  const withOdds = ({ says, other, ableTo }: Beside): Neighbour => ({
+  const withOdds = ({ says, other, ableTo }: Beside): Neighbor => ({
     says,
     nameplateKwh: other.nameplateKwh,
     solarKw: 0,

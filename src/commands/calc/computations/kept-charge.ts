@@ -6,12 +6,12 @@ import type { Calculation, Outcome } from '../calculation';
 import type { Values } from '../values';
 
 /** What it costs to keep charge for outages. */
-export const reserve: Calculation = {
-  name: 'reserve',
+export const keptCharge: Calculation = {
+  name: 'kept-charge',
   about: 'what keeping charge for outages costs a year in savings given up',
   inputs: batteryForBills,
   source: `a year's bills by a rule that sees only the past, at each level; ${citeTable(demoTariffs)}`,
-  example: 'tariff=demo-b kwh-per-year=10791 usable=10 power=5 kept=50',
+  example: 'tariff=two-prices kwh-per-year=10791 usable=10 power=5 kept=50',
   run: costOf,
 };
 
