@@ -5,6 +5,7 @@ import { traitsOf } from '../kinds/route-traits';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
 import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
+import { wordsOf } from '../tables/rule-words';
 import { givesWatts } from './electrical/high-end';
 
 /** What can injure or kill; what merely keeps the backup from working stands under the cautions and in figures. */
@@ -19,7 +20,7 @@ export function electricianPoints(
   const theirs = cautions.filter(
     (one) => one.who[0] === 'licensed electrician' && one.severity >= CAN_INJURE,
   );
-  const said = theirs.map((one) => firstSentence(one.says));
+  const said = theirs.map((one) => (wordsOf(one.id).whole ? one.says : firstSentence(one.says)));
   if (isWired(traitsOf[route.kind])) return [...quotePoints(home, route), ...said];
   const work = theirs.filter((one) => !neverWork.includes(one.id));
   if (work.some((one) => !one.careful)) return [plugsOnly, ...said];
@@ -45,7 +46,7 @@ function quotePoints(home: Home, route: Route): string[] {
     const soft = route.parts.some((part) => part.equipmentClass === 'soft-starter');
     const softened = soft ? ' and the compressor behind its soft starter' : '';
     points.push(
-      `With all of these on at once${softened}, the source must give ${formatRange(w.low, w.value, w.high, 'W')} for hours and stand a start of ${formatRange(va.low, va.value, va.high, 'VA')}. Plan size: ${sizeOf(route)}.`,
+      `With all of these on at once${softened}, the source must give ${formatRange(w.low, w.value, w.high, 'W')} for hours and stand their hardest start, with the rest running, of ${formatRange(va.low, va.value, va.high, 'VA')}. Plan size: ${sizeOf(route)}.`,
     );
   }
   if (route.usableKwh !== null) {

@@ -22,6 +22,8 @@ export interface RuleWordsRow {
   says: string;
   /** What to ask for as proof; null when there is nothing to show. */
   proof: string | null;
+  /** Never cut short: steps in an order, of which a part would mislead. */
+  whole?: boolean;
   /** Published source with its edition, or how we know it. */
   cite: string;
 }

@@ -38,7 +38,7 @@ export function highEndGaps(home: Home, routes: readonly Route[]): HighEndGap[] 
 
 /** What a route gives for hours at this site, W: an engine loses by height and heat, an inverter does not. */
 export function givesWatts(route: Route): number {
-  const direct = route.engine !== null && !byInverter(route);
+  const direct = route.engine !== null && !traitsOf[route.kind].inverter;
   return direct ? route.engine!.siteKw * 1000 : (route.power?.continuousWatts ?? 0);
 }
 
@@ -65,7 +65,7 @@ function gap(home: Home, route: Route, what: HighEndGap['what']): HighEndGap | n
 }
 
 /** Loads as the source sees them, a compressor behind its soft starter. */
-function carriedLoads(home: Home, route: Route): Load[] {
+export function carriedLoads(home: Home, route: Route): Load[] {
   const soft = route.parts.some((part) => part.equipmentClass === 'soft-starter');
   const carried = home.loads.filter((load) => route.carries.includes(load.name));
   return soft ? carried.map(softened) : carried;

@@ -11,8 +11,9 @@ export const hasEngine = (route: Route) => ask.hasGenerator(traitsOf[route.kind]
 /** It is wired to the house. */
 export const isWired = (route: Route) => ask.isWired(traitsOf[route.kind]);
 
-/** Its power is limited by an inverter, which trips where an engine sags. */
-export const byInverter = (route: Route) => traitsOf[route.kind].inverter;
+/** Its power is limited by an inverter, its own or that of an inverter generator, which trips where an engine sags. */
+export const byInverter = (route: Route) =>
+  traitsOf[route.kind].inverter || route.engine?.sort === 'portable-inverter';
 
 /** A route that could work here and gives power. */
 export const givesPower = (route: Route) => route.verdict !== 'cannot' && route.power !== null;

@@ -65,9 +65,10 @@ function wayOutLine({ electrical: { waysOut } }: Plan): string[] {
 function startLine({ electrical, advice }: Plan): string[] {
   const start = electrical.starting.find((one) => one.route === advice.route.kind);
   if (start === undefined || start.starting.length === 0) return [];
-  const kva = (va: number) => Math.round(va / 100) / 10;
+  const need = advice.route.power!.startDemandVa;
+  const kva = (va: number) => (va / 1000).toFixed(1);
   return [
-    `Hardest start: ${start.starting.join(' and ')}${start.starting.length > 1 ? ' together' : ''}, ${kva(start.peakVa)} kVA with the rest that it carries running; all that start by themselves at once: ${kva(start.allAtOnceVa)} kVA. The source lends ${kva(start.surgeVa)} kVA. Cure: ${start.cure}.`,
+    `Hardest start: ${start.starting.join(' and ')}${start.starting.length > 1 ? ' together' : ''}, with the rest that it carries running, ${kva(need.value)} kVA likely and ${kva(need.high)} kVA at the high end. Everything that starts by itself at the same moment, as when power comes back: ${kva(start.allAtOnceVa)} kVA. What the source lends for a moment: ${kva(start.surgeVa)} kVA. Cure: ${start.cure}.`,
   ];
 }
 

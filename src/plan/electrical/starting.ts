@@ -1,4 +1,5 @@
-import type { Home, Load } from '../../home/home';
+import { demandOf, runsIn } from '../../home/demand';
+import type { Home, Season } from '../../home/home';
 import { traitsOf } from '../../kinds/route-traits';
 import { largestStart, type StartingLoad } from '../../physics/largest-start';
 import { type StartCure, startCures } from '../../physics/start-cures';
@@ -6,6 +7,7 @@ import { type StartOrder, startOrder } from '../../physics/start-order';
 import { engineVoltageDipPercent } from '../../physics/voltage-dip';
 import type { Route } from '../../routes/route';
 import { equipmentCost } from '../../tables/equipment-costs';
+import { carriedLoads } from './high-end';
 import { byInverter, givesPower } from './route-traits';
 
 export interface RouteStarting {
@@ -75,26 +77,24 @@ function one(home: Home, route: Route): RouteStarting {
   };
 }
 
-/** Loads as the source sees them. A route that has a soft starter counted in is taken with it. */
+/**
+ * Loads as the source sees them in the season of the hardest start, as the size of the route was found: with its soft
+ * starter, at the likely end, or at the high end for an inverter.
+ */
 function startingLoads(home: Home, route: Route): StartingLoad[] {
   const end = byInverter(route) ? 'high' : 'value';
-  const carried = home.loads.filter((load) => route.carries.includes(load.name));
-  const soft = route.parts.some((part) => part.name === equipmentCost('soft-starter').name);
-  return carried.map((load) => {
-    const runningVa = load.runningVa.value;
-    const startingVa = Math.max(runningVa, load.startVa?.[end] ?? runningVa);
-    const softened = soft && compressors.includes(load.id);
-    return {
+  const carried = carriedLoads(home, route);
+  const startVa = (season: Season) => demandOf(carried, [season]).startVa.value;
+  const season = home.goalSeasons.reduce((a, b) => (startVa(b) > startVa(a) ? b : a));
+  return carried
+    .filter((load) => !load.offInOutage && runsIn(load, season))
+    .map((load) => ({
       id: load.id,
-      runningVa,
-      startingVa: softened ? Math.min(startingVa, SOFT_START_MULTIPLE * runningVa) : startingVa,
-      selfStarting: startsItself(load),
-    };
-  });
+      runningVa: load.runningVa[end],
+      startingVa: load.startVa?.[end] ?? load.runningVa[end],
+      selfStarting: load.selfStarting,
+    }));
 }
-
-/** A thermostat or a float starts it; a compressor on a thermostat too. */
-const startsItself = (load: Load) => load.selfStarting || compressors.includes(load.id);
 
 const motors = (loads: readonly StartingLoad[]) =>
   loads.filter((load) => load.startingVa > load.runningVa).map((load) => load.id);

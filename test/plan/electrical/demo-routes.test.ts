@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { electricalOf } from '../../../src/plan/electrical/electrical';
+import { electricalLines } from '../../../src/plan/electrical/say-electrical';
+import { electricianPoints } from '../../../src/plan/electrician-points';
 import type { Plan } from '../../../src/plan/plan';
 import { planMarkdown } from '../../../src/plan/to-markdown';
 import type { Route } from '../../../src/routes/route';
+import { findings } from '../../../src/rules/find';
 import { planOf } from '../../households/read-household';
 
 const routeOf = (plan: Plan, kind: Route['kind']) => plan.routes.find((r) => r.kind === kind)!;
@@ -36,6 +39,33 @@ describe('the electrical half of a demo home', () => {
       expect(start.order[0]).toBe(start.starting[0]);
     }
     expect(ridge.electrical.starting.some((start) => start.starting.length === 2)).toBe(true);
+  });
+
+  test('gives one hardest start for a route: its size, its starting and its electrician have the same kVA', () => {
+    for (const start of ridge.electrical.starting) {
+      const need = routeOf(ridge, start.route).power!.startDemandVa;
+      const inverter = start.dipPercent === null;
+      expect(start.peakVa, start.route).toBeCloseTo(inverter ? need.high : need.value, 6);
+    }
+  });
+
+  test('names each kVA of the hardest start by what it is', () => {
+    const route = routeOf(ridge, 'battery-whole');
+    const plan = { ...ridge, advice: { ...ridge.advice, route } };
+    const line = electricalLines(plan).find((one) => one.startsWith('Hardest start'))!;
+    const words = [/ kVA likely/, / kVA at the high end/, /when power comes back: [\d.]+ kVA/];
+    for (const word of [...words, /the source lends for a moment: [\d.]+ kVA/]) {
+      expect(line).toMatch(word);
+    }
+    expect(line.match(/ kVA/g)).toHaveLength(4);
+  });
+
+  test('gives the electrician the order for the transfer whole', () => {
+    const route = routeOf(ridge, 'engine-inlet');
+    const points = electricianPoints(ridge.home, route, findings(ridge.home, ['engine-inlet']));
+    const order = points.find((one) => one.startsWith('Use the same order'))!;
+    expect(order).toContain('The main must be off before');
+    expect(order).toContain('To go back');
   });
 
   test('states a dip for an engine and a trip limit for an inverter, never the other way', () => {
