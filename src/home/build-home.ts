@@ -10,6 +10,7 @@ import type { Facts } from './facts';
 import type { Home, Season } from './home';
 import { lifeSupport } from './life-support';
 import { allLoads } from './loads/all-loads';
+import { inOneRoom } from './loads/one-room';
 import { siteOf } from './site';
 
 /**
@@ -22,7 +23,8 @@ export function buildHome(facts: Facts, widths: Widths, asOf: string): Home {
   const hours = climateHours(climate);
   const named = allLoads({ facts, widths, climate: hours });
   const billYear = billYearOf(facts, named, climate);
-  const { loads, says: calibration } = calibrate({ facts, loads: named, hours, billYear });
+  const { loads: usual, says: calibration } = calibrate({ facts, loads: named, hours, billYear });
+  const loads = inOneRoom({ facts, widths, climate: hours }, usual, named);
   const goalSeasons = seasonsOf(facts);
   const ranked = (...ranks: string[]) => loads.filter((load) => ranks.includes(load.rank));
   return {
@@ -46,7 +48,7 @@ export function buildHome(facts: Facts, widths: Widths, asOf: string): Home {
     })!,
     goalSeasons,
     billYear,
-    billCheck: checkBill({ facts, loads, climate, hours, billYear }),
+    billCheck: checkBill({ facts, loads: usual, climate, hours, billYear }),
     calibration,
   };
 }

@@ -39,6 +39,10 @@ export interface Load {
   readonly plugIn: boolean;
   /** Too big for any backup route: switched off in an outage (car charging, dryer, strip heat). */
   readonly offInOutage: boolean;
+  /** Taken into use only in an outage: it is in no bill and in no panel calculation. */
+  readonly onlyInOutage?: true;
+  /** A heater that must plug straight into a wall outlet: no cord and no pack feeds it. */
+  readonly wallOutletOnly?: true;
   /** Questions whose answers it rests on. */
   readonly restsOn: readonly string[];
 }

@@ -25,11 +25,28 @@ const bought: readonly { caution: string; buys: EquipmentClass; because: string 
   },
 ];
 
-/** What the cautions advise to buy beside the route, each with a price range of its year. */
+/** A unit for the one room that is kept warm or cool; a household that has one already buys none. */
+const roomUnits: readonly { load: string; buys: EquipmentClass; because: string }[] = [
+  {
+    load: 'room-heater',
+    buys: 'room-heater',
+    because: 'the plan counts on it for the one warm room; you may have one already',
+  },
+  {
+    load: 'room-cooler',
+    buys: 'room-cooler',
+    because: 'the plan counts on it for the one cool room; you may have one already',
+  },
+];
+
+/** What the cautions and the one room advise to buy beside the route, each with a price range of its year. */
 export function addOnsOf(home: Home, route: Route, cautions: readonly Finding[]): AddOn[] {
-  if (!home.facts.told('sump') || !home.facts.is('sump', 'one')) return [];
-  return bought
-    .filter(({ caution }) => cautions.some((one) => one.id === caution))
+  const pump = home.facts.told('sump') && home.facts.is('sump', 'one');
+  const carried = home.loads.filter((load) => route.carries.includes(load.name));
+  return [
+    ...bought.filter(({ caution }) => pump && cautions.some((one) => one.id === caution)),
+    ...roomUnits.filter(({ load }) => carried.some((one) => one.id === load)),
+  ]
     .filter(({ buys }) => route.parts.every((part) => part.equipmentClass !== buys))
     .map(({ buys, because }) => {
       const { name, low, likely, high, year } = equipmentCost(buys);

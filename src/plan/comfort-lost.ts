@@ -23,8 +23,9 @@ export function comfortLost(home: Home, route: Pick<Route, 'carries'>): ComfortL
   const coolers = home.loads.filter(
     (load) => ['heat', 'both'].includes(load.follows) && load.rank !== 'wait',
   );
-  // Strips beside a heat pump are no loss of heat.
-  const main = heaters.filter((load) => load.id !== 'heat-strips' || heaters.length === 1);
+  // Strips beside a heat pump are no loss of heat, nor is what one warm room makes needless.
+  const inUse = heaters.filter((load) => !load.offInOutage);
+  const main = inUse.length > 0 ? inUse : heaters;
   const told = (id: 'heat-main' | 'cool-main') => home.facts.told(id);
   const building = home.facts.is('heat-main', 'building') ? ['building'] : [];
   const cold = home.goalSeasons.includes('winter') && home.site.coldF < COOL_OUTDOORS_F;

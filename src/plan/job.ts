@@ -2,6 +2,7 @@ import type { Home } from '../home/home';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
 import { mustLoads } from '../routes/must-carried';
 import { inSentence, listOf } from './list-of';
+import { oneRoomWords } from './one-room-words';
 
 /** The job of this home in three sentences: what must run and for how long, how hard that is, what it takes in a day. */
 export function jobOf(home: Home): string[] {
@@ -32,7 +33,7 @@ export function jobOf(home: Home): string[] {
   const day = must.kwhPerDay[season1];
   const kwh = formatRange(day.low, day.value, day.high, 'kWh');
   return [
-    `Keep the ${listOf(names)} running for ${hours} ${season}.`,
+    [`Keep the ${listOf(names)} running for ${hours} ${season}.`, ...oneRoomWords(home)].join(' '),
     `${allOf(tooMuch)} running at once is ${watts}; the hardest moment, when ${startMoment(must.startsTogether)}, asks for ${start}.`,
     `A hard ${season1} day takes ${kwh}.`,
   ];

@@ -24,6 +24,8 @@ const comfortFirst = [
   'heat-pump',
   'central-ac',
   'room-ac',
+  'room-heater',
+  'room-cooler',
   'mini-split',
   'water-heater',
 ];

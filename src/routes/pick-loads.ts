@@ -23,6 +23,9 @@ export function splitPlugIn(
 }
 
 function whyNot(load: Load, gives: 120 | 240): string {
+  if (load.wallOutletOnly) {
+    return 'must plug straight into a wall outlet, never into a cord or a pack';
+  }
   if (load.volts === 120) return 'is wired in, not plugged in';
   return gives === 240
     ? 'needs 240 volts by a wire fixed to the house; a cord does not bring them'

@@ -5,6 +5,8 @@ import type { Table } from './table';
 export type EquipmentClass =
   | 'preparation'
   | 'cords'
+  | 'room-heater'
+  | 'room-cooler'
   | 'fuel-storage'
   | 'power-pack'
   | 'portable-solar'

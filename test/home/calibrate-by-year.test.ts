@@ -61,7 +61,8 @@ describe('twelve bills', () => {
   ])('of the drawn hours of %s at %s leave heating within 6 % of what was counted', (name, zip) => {
     const told = { ...answersOf(name), 'home-zip': zip, 'bill-kwh': 900 };
     const home = homeFromAnswers(interview, told, '2026-11-25');
-    const loads = home.loads.map((load) => ({ ...load, offInOutage: false }));
+    const metered = home.loads.filter((load) => !load.onlyInOutage);
+    const loads = metered.map((load) => ({ ...load, offInOutage: false }));
     const hours = hourlyLoadKw(loads, new World(home, 20).airC(), home.site.place.climate);
     const months = new Array<number>(12).fill(0);
     hours.forEach((kw, i) => {

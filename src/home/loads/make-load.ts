@@ -31,6 +31,8 @@ export interface Better {
   /** With `follows`: the hours this climate asks for. */
   readonly climate?: ClimateHours | null;
   readonly wired?: boolean;
+  readonly onlyInOutage?: true;
+  readonly wallOutletOnly?: true;
   readonly restsOn: readonly string[];
 }
 
@@ -77,7 +79,9 @@ export function makeLoad(rowId: HouseholdLoadId, better: Better): Load {
     offInOutage: better.offInOutage ?? false,
     follows: better.follows ?? 'neither',
     ...(better.heatsBy && { heatsBy: better.heatsBy }),
-    plugIn: volts === 120 && better.wired !== true,
+    plugIn: volts === 120 && better.wired !== true && better.wallOutletOnly !== true,
+    ...(better.onlyInOutage && { onlyInOutage: better.onlyInOutage }),
+    ...(better.wallOutletOnly && { wallOutletOnly: better.wallOutletOnly }),
     restsOn: better.restsOn,
   };
 }

@@ -1,0 +1,122 @@
+import { figure } from '../../quantity/figure';
+import { formula } from '../../quantity/figure-arithmetic';
+import { type Load, type Season, seasons } from '../home';
+import { rankOf } from '../load-keys';
+import type { LoadContext } from './context';
+import { makeLoad } from './make-load';
+
+/** A heat pump of up to so many tons is a room unit already, and stays. Our judgement. */
+const ROOM_TONS = 1.5;
+const PLUG_HEATER_WATTS = 1500;
+
+/**
+ * The loads of an outage where one warm or cool room is enough: what heats or cools the whole home stays off, and
+ * one heater or room air conditioner stands in its place, unless a stove that needs no power or a room unit that is
+ * there already does that. What stays off is still in the list, for the bill and the panel know it.
+ *
+ * @param loads as the bills left them
+ * @param named the same loads before any bill: what the bills changed, they change in one room too
+ */
+export function inOneRoom(context: LoadContext, loads: readonly Load[], named: readonly Load[]) {
+  const { facts } = context;
+  if (!facts.is('one-room', 'yes')) return [...loads];
+  const big = loads.filter((load) => isWholeHome(context, load));
+  const roomPump = loads.some((load) => load.id === 'heat-pump' && !big.includes(load));
+  const heat = big.filter((load) => load.restsOn.includes('heat-main') && !roomPump);
+  const cool = big.filter((load) => ['heat', 'both'].includes(load.follows));
+  const splitHeats = facts.is('cool-main', 'mini-split');
+  const room = [
+    ...(heat.length > 0 && !splitHeats && !hasStove(context) ? [heater(context)] : []),
+    ...(cool.length > 0 ? [cooler(context)] : []),
+  ].map((load) => byBills(load, big, named));
+  const kept = loads.map((load) => {
+    if (big.includes(load)) return { ...load, rank: 'wait' as const, offInOutage: true };
+    const warms = load.id === 'mini-split' && heat.length > 0;
+    if (!warms) return load;
+    return {
+      ...load,
+      rank: rankOf(facts, ['heat', 'cool']),
+      restsOn: [...load.restsOn, 'heat-main', 'one-room'],
+    };
+  });
+  return [...kept, ...room];
+}
+
+function isWholeHome({ facts }: LoadContext, load: Load): boolean {
+  if (['central-ac', 'heat-strips'].includes(load.id)) return true;
+  if (load.id !== 'heat-pump') return false;
+  return !(facts.told('heat-pump-tons') && (facts.number('heat-pump-tons') ?? 0) <= ROOM_TONS);
+}
+
+/** A stove with a chimney or a heater with a pipe outside warms one room without power. */
+const hasStove = ({ facts }: LoadContext) =>
+  facts.told('heat-second') && facts.is('heat-second', 'wood-stove', 'vented-gas');
+
+/** One plug-in heater; by our own caution it plugs into a wall outlet and into nothing else. */
+function heater(context: LoadContext): Load {
+  return makeLoad('space-heater', {
+    id: 'room-heater',
+    name: 'Plug-in heater for one room',
+    rank: rankOf(context.facts, ['heat']),
+    follows: 'cold',
+    climate: context.climate,
+    runningWatts: figure({
+      value: PLUG_HEATER_WATTS,
+      low: PLUG_HEATER_WATTS / 2,
+      unit: 'W',
+      name: 'running power of a plug-in heater',
+      source: {
+        kind: 'table',
+        label: 'a plug-in heater, low to high setting',
+        cite: 'DOE wattage list 750 to 1500 W',
+      },
+    }),
+    shape: 'flat',
+    wallOutletOnly: true,
+    onlyInOutage: true,
+    restsOn: ['heat-main', 'heat-second', 'one-room'],
+  });
+}
+
+function cooler(context: LoadContext): Load {
+  return makeLoad('room-ac', {
+    id: 'room-cooler',
+    name: 'Air conditioner for one room',
+    rank: rankOf(context.facts, ['cool']),
+    follows: 'heat',
+    climate: context.climate,
+    onlyInOutage: true,
+    restsOn: ['cool-main', 'one-room'],
+  });
+}
+
+/** A home that needs more or less than usual does so in one room too, as far as the unit can: 24 h a day. */
+function byBills(load: Load, big: readonly Load[], named: readonly Load[]): Load {
+  const share = (season: Season) => {
+    const sum = (of: readonly Load[]) =>
+      of
+        .filter((one) => big.some((other) => other.id === one.id))
+        .reduce((kwh, one) => kwh + one.kwhPerDay[season].value, 0);
+    const before = sum(named);
+    return before > 0 ? sum(big) / before : 1;
+  };
+  const most = (24 * load.runningWatts.high) / 1000;
+  const scaled = seasons.map((season) => {
+    const [plain, by] = [load.kwhPerDay[season], share(season)];
+    if (by === 1) return [season, plain] as const;
+    const kwh = (at: number) => Math.min(most, at);
+    const source = formula(`what the bills say of the whole home, x ${by.toFixed(2)}`, [plain]);
+    const value = kwh(plain.value * by);
+    return [
+      season,
+      figure({
+        ...plain,
+        value,
+        low: Math.min(value, kwh(plain.low * Math.min(1, by))),
+        high: Math.max(value, kwh(plain.high * Math.max(1, by))),
+        source,
+      }),
+    ] as const;
+  });
+  return { ...load, kwhPerDay: Object.fromEntries(scaled) as Load['kwhPerDay'] };
+}

@@ -1,0 +1,14 @@
+import type { Home } from '../home/home';
+import { inSentence, listOf } from './list-of';
+
+/** What one warm or cool room changes, in a sentence; empty where the whole home is heated and cooled as ever. */
+export function oneRoomWords({ facts, loads }: Home): string[] {
+  if (!facts.is('one-room', 'yes')) return [];
+  const off = loads.filter((load) => load.offInOutage && load.restsOn.some(isHeatOrCool));
+  if (off.length === 0) return [];
+  const named = listOf([...new Set(off.map((load) => `the ${inSentence(load.name)}`))]);
+  const said = facts.told('one-room') ? 'You said that one room is enough' : 'We count on one room';
+  return [`${said}, so ${named} ${off.length > 1 ? 'stay' : 'stays'} off in an outage.`];
+}
+
+const isHeatOrCool = (id: string) => id === 'heat-main' || id === 'cool-main';

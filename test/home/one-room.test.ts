@@ -1,0 +1,89 @@
+import { describe, expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import type { Answers } from '../../src/interview/answers';
+import { comfortLost } from '../../src/plan/comfort-lost';
+import { homeFromAnswers } from '../../src/plan/home-from-answers';
+import { jobOf } from '../../src/plan/job';
+
+const electric: Answers = {
+  'home-zip': '13057',
+  'home-kind': 'house',
+  'home-tenure': 'own',
+  'goal-hours': 72,
+  'goal-season': 'winter',
+  'heat-main': 'heat-pump',
+  'heat-pump-tons': 3,
+  'heat-second': 'none',
+  'cool-main': 'heat-pump',
+  'fridge-count': 1,
+  'must-run': ['heat', 'fridge', 'lights', 'phones'],
+  'nice-run': ['none'],
+};
+const home = (more: Answers) => homeFromAnswers(interview, { ...electric, ...more }, '2026-11-25');
+const whole = home({ 'one-room': 'no' });
+const room = home({ 'one-room': 'yes' });
+const winterKwh = (of: typeof whole) => of.demand.must.kwhPerDay.winter.value;
+
+describe('one warm or cool room', () => {
+  test('takes 8 to 20 kWh a day where the whole heat pump takes 37 or more', () => {
+    // The two ranges are a practitioner's, for six homes: common practice, no source.
+    expect(winterKwh(whole)).toBeGreaterThan(37);
+    expect(winterKwh(room)).toBeGreaterThan(8);
+    expect(winterKwh(room)).toBeLessThan(25);
+  });
+
+  test('needs no 240 volts and no hard start', () => {
+    expect(whole.demand.must.needs240).toBe(true);
+    expect(room.demand.must.needs240).toBe(false);
+    expect(room.demand.must.startVa.high).toBeLessThan(whole.demand.must.startVa.high / 3);
+  });
+
+  test('is told must-run as the heat was, and the heat is not called lost', () => {
+    expect(room.loads.find((load) => load.id === 'room-heater')?.rank).toBe('must');
+    const carries = room.loads.map((load) => load.name);
+    expect(comfortLost(room, { carries }).heat).toEqual([]);
+    expect(jobOf(room)[0]).not.toContain('air conditioner');
+    expect(jobOf(room)[0]).toContain(
+      'one room is enough, so the heat pump and the backup heating strips stay off',
+    );
+  });
+
+  test('leaves the bill and the panel of the whole home as they were', () => {
+    const bill = { 'bill-kwh': 1500, 'bill-season': 'winter' };
+    const asked = (one: string) => home({ ...bill, 'one-room': one }).billCheck;
+    expect(asked('yes')).toEqual(asked('no'));
+  });
+
+  test('asks for no electric heat beside a stove that needs no power', () => {
+    const stove = home({ 'one-room': 'yes', 'heat-second': 'wood-stove' });
+    expect(stove.loads.some((load) => load.id === 'room-heater')).toBe(false);
+    expect(winterKwh(stove)).toBeLessThan(4);
+  });
+
+  test('heats with the mini-split that is there, and keeps a heat pump of room size', () => {
+    const split = home({
+      'heat-main': 'baseboard',
+      'heat-strips': 10,
+      'cool-main': 'mini-split',
+      'one-room': 'yes',
+    });
+    expect(split.loads.some((load) => load.id === 'room-heater')).toBe(false);
+    expect(split.loads.find((load) => load.id === 'mini-split')?.rank).toBe('must');
+    const small = home({ 'heat-pump-tons': 1, 'one-room': 'yes' });
+    expect(small.loads.find((load) => load.id === 'heat-pump')?.offInOutage).toBe(false);
+  });
+
+  test('puts a room unit for the central air conditioner in summer', () => {
+    const summer: Answers = {
+      'heat-main': 'gas-furnace',
+      'cool-main': 'central',
+      'goal-season': 'summer',
+      'must-run': ['cool', 'fridge'],
+    };
+    const central = home({ ...summer, 'one-room': 'no' });
+    const cooler = home({ ...summer, 'one-room': 'yes' });
+    const kwh = (of: typeof whole) => of.demand.must.kwhPerDay.summer.value;
+    expect(kwh(cooler)).toBeLessThan(kwh(central) / 2);
+    expect(cooler.demand.must.needs240).toBe(false);
+  });
+});
