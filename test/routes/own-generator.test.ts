@@ -4,6 +4,7 @@ import { widthsOf } from '../../src/home/build-home';
 import { wireRuns } from '../../src/plan/electrical/wires';
 import { siteShare } from '../../src/routes/engine-size';
 import { fitPower } from '../../src/routes/fit-power';
+import { chargingEngine } from '../../src/routes/kinds/charging-engine';
 import { ownEngine } from '../../src/routes/kinds/own-engine';
 import { engineCords, engineInlet } from '../../src/routes/kinds/portable-engine';
 import { vehicle } from '../../src/routes/kinds/vehicle';
@@ -85,6 +86,24 @@ describe('a generator of their own', () => {
     expect(at({}).loadAmps).toBeCloseTo(25, 6);
     expect(at({ 'engine-volts': 'v240' }).volts).toBe(240);
     expect(at({ 'engine-volts': 'v240' }).loadAmps).toBeCloseTo(12.5, 6);
+  });
+});
+
+describe('a battery that a generator refills', () => {
+  const engineOf = (changed: object) =>
+    chargingEngine(houseWith({ ...own, ...changed }), { inverterWatts: 7600, kwhPerDay: 10 });
+
+  test('is refilled by their own where that is strong enough, at no price', () => {
+    const theirs = engineOf({ 'engine-watts': 3000, 'engine-kind': 'inverter' });
+    expect(theirs.part.costUsd.value).toBe(0);
+    expect(theirs.size.ratedKw).toBe(3);
+    expect(theirs.sort).toBe('portable-inverter');
+  });
+
+  test('has one bought where their own would run for more than sixteen hours a day', () => {
+    const bought = engineOf({ 'engine-watts': 800 });
+    expect(bought.part.costUsd.value).toBeGreaterThan(0);
+    expect(bought.size.ratedKw).toBeGreaterThan(0.8);
   });
 });
 

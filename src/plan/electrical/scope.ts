@@ -31,7 +31,7 @@ export function scopeOf(home: Home, route: Route): Scope {
     purpose: purpose(home, route),
     circuits: home.loads.filter((load) => route.carries.includes(load.name)).map(circuit),
     requirements: isWired(route) ? requirements(home, route) : [],
-    quotePoints: isWired(route) ? quotePoints(route) : [],
+    quotePoints: isWired(route) ? quotePoints(home, route) : [],
     siteQuestions: siteQuestions(home, route),
     householdMay,
     confirmLocally:
@@ -95,7 +95,7 @@ function listings(route: Route): string[] {
   return made;
 }
 
-function quotePoints(route: Route): string[] {
+function quotePoints(home: Home, route: Route): string[] {
   const all = [
     'The load calculation used (220.82, 220.83 or 220.87) and its result.',
     'Transfer equipment: listing, rating, neutral switched or solid, and where the one bond is.',
@@ -112,6 +112,13 @@ function quotePoints(route: Route): string[] {
       0,
       'The 705.12 way chosen and its sum.',
       'Least charging temperature, inverter idle watts, black start, warranty at this site.',
+    );
+  }
+  if (route.solarKw !== null || home.facts.has('own-sources', 'solar')) {
+    all.splice(
+      1,
+      0,
+      'Volts of each row of panels at the record low, and amps of the rows, against what the input takes (690.7, 690.8).',
     );
   }
   if (hasEngine(route))

@@ -5,8 +5,7 @@ import { figure } from '../../quantity/figure';
 import { batteryStepsKwh, powerSteps } from '../../tables/generic-steps';
 import { limitsOf, usableOf } from '../battery-hours';
 import { part } from '../costs';
-import { portableEnginePart } from '../engine-part';
-import { fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from '../engine-size';
+import { fuelAtHand, fuelHours, fuelUse } from '../engine-size';
 import { fitPower } from '../fit-power';
 import { fuelContainers } from '../fuel-containers';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
@@ -21,6 +20,7 @@ import {
   wiringIfs,
   wiringStops,
 } from '../stops';
+import { CHARGE_EFFICIENCY, CHARGE_LOAD, chargingEngine } from './charging-engine';
 import { hardestSeason } from './portable-engine';
 
 const title = 'Battery for the nights, portable engine to refill it';
@@ -31,8 +31,6 @@ const NIGHT_HOURS = 14;
 const COLDER_DAYS = 1.3;
 /** A larger battery is not planned here: where a night asks more, the engine runs in the night too. */
 const LARGEST_KWH = 20;
-/** Share of its rating at which an engine charges well. Common practice, no source. */
-const CHARGE_LOAD = 0.7;
 
 /** A battery that carries the night; an engine run well loaded for some hours a day fills it again. */
 export function batteryEngine(home: Home, _world: World, widths: Widths): Route {
@@ -58,15 +56,16 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
   const nightKwh = (kwhPerDay * NIGHT_HOURS) / 24 / limitsOf(1).dischargeEfficiency;
   const steps = batteryStepsKwh().filter((kwh) => kwh <= LARGEST_KWH);
   const nameplateKwh = steps.find((kwh) => usableOf(home, kwh) >= nightKwh) ?? steps.at(-1)!;
-  const engine = engineFor(home, fitted.step.watts, kwhPerDay);
+  const charging = chargingEngine(home, { inverterWatts: fitted.step.watts, kwhPerDay });
+  const engine = charging.size;
   const runHours = Math.min(
     24,
-    Math.ceil((COLDER_DAYS * kwhPerDay) / 0.85 / (engine.siteKw * CHARGE_LOAD)),
+    Math.ceil((COLDER_DAYS * kwhPerDay) / CHARGE_EFFICIENCY / (engine.siteKw * CHARGE_LOAD)),
   );
   const runsByHour = timetable(runHours, usableOf(home, nameplateKwh) >= nightKwh);
-  const fuelKind = portableFuel(home);
+  const fuelKind = charging.fuel;
   const fuel = fuelUse({
-    engine: 'portable',
+    engine: charging.sort,
     fuel: fuelKind,
     ...engine,
     wattsByHour: runsByHour.map((runs) => runs * engine.siteKw * CHARGE_LOAD * 1000),
@@ -97,7 +96,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
     nameplateKwh,
     usableKwh: usableOf(home, nameplateKwh),
     fuel,
-    engine: { ...engine, runsByHour, sort: 'portable' },
+    engine: { ...engine, runsByHour, sort: charging.sort },
     gap: 'from no blink to a few seconds, by itself; the engine is started by hand later',
     lasting:
       hours === null
@@ -114,7 +113,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
           ),
     parts: [
       part('battery', nameplateKwh, `Battery, ${nameplateKwh} kWh, with an inverter`),
-      portableEnginePart(1000 * engine.ratedKw),
+      charging.part,
       part('backup-subpanel'),
       part('inlet-interlock', 1, 'Inlet for the engine to the charger'),
       ...(fitted.softStarter ? [part('soft-starter')] : []),
@@ -139,15 +138,4 @@ function timetable(hoursPerDay: number, holdsNight: boolean): number[] {
   const spread = Array.from({ length: hoursPerDay }, (_, i) => Math.floor((i * 24) / hoursPerDay));
   const runs = new Set(holdsNight ? QUIET_NIGHTS.slice(0, hoursPerDay) : spread);
   return Array.from({ length: 24 }, (_, hour) => (runs.has(hour) ? 1 : 0));
-}
-
-/** The smallest portable engine that refills a day's use in eight hours or less. */
-function engineFor(home: Home, inverterWatts: number, kwhPerDay: number) {
-  const share = siteShare(home);
-  const enough = powerSteps('engine').find(
-    (s) => (s.watts / 1000) * share * CHARGE_LOAD * 8 >= kwhPerDay / 0.85,
-  );
-  const largest = powerSteps('engine').at(-1)!;
-  const ratedKw = Math.min((enough ?? largest).watts, Math.max(inverterWatts, 3500)) / 1000;
-  return { ratedKw, siteKw: ratedKw * share };
 }

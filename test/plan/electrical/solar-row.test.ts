@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { relevant } from '../../../src/interview/relevant';
+import { scopeOf } from '../../../src/plan/electrical/scope';
 import { solarRowPoints } from '../../../src/plan/electrical/solar-row-points';
 import type { Route } from '../../../src/routes/route';
 import { answersWith, houseWith } from './electrical-home';
@@ -27,6 +28,20 @@ describe('solar panels in a row, at the record low of the home', () => {
     expect(solarRowPoints(houseWith({ ...pack, 'solar-row': 0 }), on('power-pack'))).toEqual([]);
     expect(solarRowPoints(houseWith(), on('power-pack'))).toEqual([]);
     expect(solarRowPoints(houseWith(), on('battery-solar'))[0]).toContain('New solar');
+  });
+
+  test('is asked of whoever quotes a wired route of a home with solar', () => {
+    const points = (changed: Record<string, string[] | number>) =>
+      scopeOf(houseWith(changed), {
+        ...on('battery-circuits'),
+        title: 'Battery',
+        power: null,
+        usableKwh: null,
+        solarKw: null,
+        carries: [] as readonly string[],
+      } as Route).quotePoints;
+    expect(points({ 'own-sources': ['solar'] }).join(' ')).toContain('690.8');
+    expect(points({}).join(' ')).not.toContain('690.8');
   });
 
   test('is asked only of a home with solar or a power pack, and the limit only with a row', () => {
