@@ -1,7 +1,7 @@
 import type { Home } from '../home/home';
 import { isSource } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
-import { budgetUsd } from './costs';
+import { budgetUsd, withinBudgetUsd } from './budget';
 import { gasolineLimitGal } from './gasoline-limit';
 import { carriesAllMust, mustCarried } from './must-carried';
 import type { Route } from './route';
@@ -17,9 +17,9 @@ export interface Advice {
 }
 
 /**
- * The route to advise: the cheapest within the later budget that carries all that must run for the time asked;
- * where none does, the one within budget that comes nearest, one that leaves nothing out first; where the budget buys
- * none, getting ready.
+ * The route to advise: the cheapest within the money told that carries all that must run for the time asked;
+ * where none does, the one within it that comes nearest, one that leaves nothing out first; where it buys none, getting
+ * ready. Where no money was told, none is too dear.
  */
 export function advise(home: Home, routes: readonly Route[]): Advice {
   const budget = budgetUsd(home);
@@ -27,7 +27,7 @@ export function advise(home: Home, routes: readonly Route[]): Advice {
     (r) => r.verdict !== 'cannot' && isSource(traitsOf[r.kind]) && r.carries.length > 0,
   );
   const whole = able.filter((route) => doesWholeJob(home, route)).sort(byCost);
-  const affordable = able.filter((r) => r.costUsd.low <= budget);
+  const affordable = able.filter((r) => withinBudgetUsd(home, r.costUsd.low));
   const wholeAffordable = affordable.filter((route) => doesWholeJob(home, route)).sort(byCost)[0];
   const nearest = [...affordable].sort(
     (a, b) =>
@@ -39,7 +39,7 @@ export function advise(home: Home, routes: readonly Route[]): Advice {
   const route = wholeAffordable ?? nearest ?? ready;
   return {
     route,
-    because: `${because(home, route, { whole: wholeAffordable !== undefined, budget })}${atLowEnd(route, budget)}`,
+    because: `${because(home, route, { whole: wholeAffordable !== undefined, budget })}${aboveBudget(route, budget)}`,
     beside: able
       .filter((r) => r !== route && share(home, r) > 0)
       .sort((a, b) => share(home, b) - share(home, a) || byCost(a, b))
@@ -82,9 +82,16 @@ function hoursOnStored(home: Home, { fuel }: Route): number {
   return (24 * gasolineLimitGal(home)) / Math.max(fuel.perDay.value, 0.01);
 }
 
-function atLowEnd(route: Route, budget: number): string {
-  return route.costUsd.value > budget ? ' Your budget reaches only the low end of its price.' : '';
+/** Nothing above what was told without saying by how much. */
+function aboveBudget({ costUsd }: Route, budget: number | null): string {
+  if (budget === null || costUsd.value <= budget) return '';
+  const above = usd(costUsd.value - budget);
+  return costUsd.low > budget
+    ? ` Its likely price of ${usd(costUsd.value)} is ${above} above the ${usd(budget)} you told us.`
+    : ` The ${usd(budget)} you told us reaches only the low end of its price: at its likely price of ${usd(costUsd.value)} it is ${above} more.`;
 }
+
+const usd = (dollars: number) => `$${Math.round(dollars).toLocaleString('en-US')}`;
 
 function byCost(a: Route, b: Route): number {
   return a.costUsd.value - b.costUsd.value;
@@ -93,18 +100,24 @@ function byCost(a: Route, b: Route): number {
 function because(
   home: Home,
   route: Route,
-  { whole, budget }: { whole: boolean; budget: number },
+  { whole, budget }: { whole: boolean; budget: number | null },
 ): string {
-  const usd = `$${budget.toLocaleString('en-US')}`;
   if (!isSource(traitsOf[route.kind])) {
-    return `No route that gives power fits a budget of ${usd} here. Getting ready costs little and is worth doing first.`;
+    return budget === null
+      ? 'No route that gives power is open here yet. Getting ready costs little and is worth doing first.'
+      : `No route that gives power fits the ${usd(budget)} you told us. Getting ready costs little and is worth doing first.`;
   }
   if (whole) {
-    return `Of the routes that carry all that must keep running for the time you asked, it costs least, and it fits your ${usd}.`;
+    return `Of the routes that carry all that must keep running for the time you asked, it costs least${budget === null ? `. ${NO_MONEY_TOLD}` : `, and it fits the ${usd(budget)} you told us.`}`;
   }
   const missing = !carriesAllMust(home, route);
   const hours = route.lasting.hours?.value ?? Infinity;
   const stored = hours < home.goalHours.value && hoursOnStored(home, route) > hours;
   const fuel = stored ? ', with as much fuel as may be stored' : '';
-  return `No route within your ${usd} does the whole job. This one comes nearest: it carries ${missing ? 'the most of what' : 'all that'} must run for the most of the time${fuel}.`;
+  const within = budget === null ? 'here' : `within the ${usd(budget)} you told us`;
+  const money = budget === null ? ` ${NO_MONEY_TOLD}` : '';
+  return `No route ${within} does the whole job. This one comes nearest: it carries ${missing ? 'the most of what' : 'all that'} must run for the most of the time${fuel}.${money}`;
 }
+
+const NO_MONEY_TOLD =
+  'You told us no amount of money, so none set a limit here: say what you can spend, and this may change.';

@@ -1,4 +1,3 @@
-import type { Home } from '../home/home';
 import { type Figure, figure } from '../quantity/figure';
 import { addFigures } from '../quantity/figure-arithmetic';
 import { type EquipmentClass, equipmentCost } from '../tables/equipment-costs';
@@ -28,11 +27,6 @@ export function owned(name: string, equipmentClass: EquipmentClass): Part {
   const source = { kind: 'told', label: 'you have it already' } as const;
   const costUsd = figure({ value: 0, unit: '$', name, source });
   return { name, year: 0, costUsd, equipmentClass, units: 1 };
-}
-
-/** The most the household could spend, now or in the next two years, $. */
-export function budgetUsd(home: Home): number {
-  return Math.max(home.facts.number('budget-now') ?? 0, home.facts.number('budget-later') ?? 0);
 }
 
 /** The sum of the parts, low ends together and high ends together. */

@@ -31,7 +31,7 @@ const SMALL_BUDGET_USD = 1000;
 export const normalLifeSmallBudget: Check = (home) => {
   const [now, later] = [told(home, 'budget-now'), told(home, 'budget-later')];
   if (!said(home, 'goal-scope', 'normal') || now === null || later === null) return null;
-  const most = Math.max(now, later);
+  const most = now + later;
   if (most >= SMALL_BUDGET_USD) return null;
   return {
     id: 'normal-life-small-budget',

@@ -5,7 +5,8 @@ import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { batteryStepsKwh, solarStepsKw } from '../../tables/generic-steps';
 import { goalHours, goalNet, hoursFrom, sizeFor, usableOf } from '../battery-hours';
-import { budgetUsd, part, total } from '../costs';
+import { budgetUsd } from '../budget';
+import { part, total } from '../costs';
 import type { Fitted } from '../fit-power';
 import type { Part, SizeByOdds } from '../route';
 
@@ -77,9 +78,9 @@ function solarOptions(world: World, sort: Sort): number[] {
     .slice(-4);
 }
 
-/** The largest battery step that the later budget buys; 10 kWh when it buys less. */
+/** The largest battery step that the money told buys; 10 kWh when it buys less, and when no money was told. */
 function withinBudget(home: Home, sort: Sort, fitted: Fitted, solarKw: number): number {
-  const budget = budgetUsd(home);
+  const budget = budgetUsd(home) ?? 0;
   const steps = batteryStepsKwh().filter((kwh) => kwh >= 10);
   const bought = steps.filter((kwh) => total(partsOf(sort, fitted, kwh, solarKw)).value <= budget);
   return bought.at(-1) ?? 10;

@@ -7,7 +7,8 @@ import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { batteryType } from '../../tables/battery-types';
 import { packSteps } from '../../tables/generic-steps';
-import { budgetUsd, part } from '../costs';
+import { withinBudgetUsd } from '../budget';
+import { part } from '../costs';
 
 /** What a pack's own inverter draws by being on, W. Common practice, 8 to 25 W. */
 export const PACK_IDLE_WATTS = 15;
@@ -38,8 +39,8 @@ export function choosePack(home: Home, loads: readonly Load[], goalHours: number
     const { kwh: nameplateKwh, watts, startVa } = s;
     return { nameplateKwh, usableKwh, watts, startVa, hours: packHours(home, loads, usableKwh) };
   });
-  const payable = sized.filter(
-    (s) => part('power-pack', s.nameplateKwh).costUsd.low <= budgetUsd(home),
+  const payable = sized.filter((s) =>
+    withinBudgetUsd(home, part('power-pack', s.nameplateKwh).costUsd.low),
   );
   return payable.find((s) => s.hours.value >= goalHours) ?? payable.at(-1) ?? sized[0] ?? null;
 }

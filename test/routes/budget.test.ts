@@ -1,0 +1,55 @@
+import { describe, expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import { widthsOf } from '../../src/home/build-home';
+import { advise } from '../../src/routes/advise';
+import { budgetUsd } from '../../src/routes/budget';
+import { engineCords, engineInlet } from '../../src/routes/kinds/portable-engine';
+import { preparation } from '../../src/routes/kinds/preparation';
+import { houseWith } from '../plan/electrical/electrical-home';
+
+const widths = widthsOf(interview);
+const open = {
+  'engine-place': 'open-20ft',
+  operators: 'two',
+  'must-run': ['fridge', 'lights'],
+  'fridge-count': 1,
+  'goal-hours': 12,
+  'gasoline-gallons': 10,
+};
+const house = (money: object) => houseWith({ ...open, ...money });
+const adviceFor = (money: object) => {
+  const home = house(money);
+  return advise(home, [engineCords(home, widths), engineInlet(home, widths), preparation()]);
+};
+
+describe('money as asked', () => {
+  test('what could be spent later is added to what can be spent now', () => {
+    expect(budgetUsd(house({ 'budget-now': 900, 'budget-later': 700 }))).toBe(1600);
+  });
+
+  test('a part nobody told counts as nothing, and no part told is no amount at all', () => {
+    expect(budgetUsd(house({ 'budget-now': 900 }))).toBe(900);
+    expect(budgetUsd(house({ 'budget-now': 900, 'budget-later': 'not sure' }))).toBe(900);
+    expect(budgetUsd(house({}))).toBeNull();
+    expect(budgetUsd(house({ 'budget-now': 'not sure' }))).toBeNull();
+  });
+
+  test('an unanswered budget is no amount of the household, and sets no limit', () => {
+    const { route, because } = adviceFor({});
+    expect(route.kind).toBe('engine-cords');
+    expect(because).not.toMatch(/\$|your \$/);
+    expect(because).toContain('You told us no amount of money');
+  });
+
+  test('what is advised above the money told says by how much', () => {
+    const cords = engineCords(house({}), widths).costUsd;
+    const told = Math.round((cords.low + cords.value) / 2);
+    const { route, because } = adviceFor({ 'budget-now': told, 'budget-later': 0 });
+    expect(route.kind).toBe('engine-cords');
+    expect(because).toContain(`$${(cords.value - told).toLocaleString('en-US')} more`);
+  });
+
+  test('nothing that costs more even at its low end is advised', () => {
+    expect(adviceFor({ 'budget-now': 100, 'budget-later': 50 }).route.kind).toBe('preparation');
+  });
+});
