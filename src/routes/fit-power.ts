@@ -3,7 +3,7 @@ import type { Demand, Load, Season } from '../home/home';
 import { timesFigure } from '../quantity/figure-arithmetic';
 import { formatQuantity } from '../quantity/format-quantity';
 import type { PowerStep } from '../tables/generic-steps';
-import { busierLegWatts } from './leg-watts';
+import { type BusierLeg, busierLegs } from './busier-leg';
 import type { LeftOut } from './route';
 
 /** A source is not loaded above this share of its continuous rating. Common practice, no source. */
@@ -41,8 +41,8 @@ export function fitPower(wish: FitWish): Fitted | null {
   while (carried.length > 0) {
     const loads = softStarter ? carried.map(softened) : carried;
     const demand = demandOf(loads, wish.seasons);
-    const legWatts = busierLegWatts(loads, wish.seasons);
-    const step = wish.steps.find((s) => holds(s, demand, wish.startEnd) && legHolds(s, legWatts));
+    const legs = busierLegs(loads, { seasons: wish.seasons, end: wish.startEnd });
+    const step = wish.steps.find((s) => holds(s, demand, wish.startEnd) && legHolds(s, legs));
     if (step !== undefined) return { step, carried: loads, leftOut, demand, softStarter };
     const largest = wish.steps.at(-1)!;
     const byLeg = holds(largest, demand, wish.startEnd);
@@ -53,7 +53,7 @@ export function fitPower(wish: FitWish): Fitted | null {
     const worst = byLeg
       ? worstOf(
           carried.filter((load) => load.volts === 120),
-          runningWatts,
+          legs.some((leg) => leg.watts <= largest.watts / 2) ? startStep : runningWatts,
         )
       : worstOf(carried, asksOf(demand, largest));
     carried = carried.filter((load) => load !== worst);
@@ -67,9 +67,11 @@ function holds(step: PowerStep, demand: Demand, end: 'value' | 'high'): boolean 
   return runs && demand.startVa[end] <= step.startVa;
 }
 
-/** Each half of a 120/240 V set carries half its power, however strong the whole is. */
-function legHolds(step: PowerStep, busierWatts: number): boolean {
-  return step.volts !== 240 || busierWatts <= step.watts / 2;
+/** Each half of a 120/240 V set carries half its power and lends half its start, however strong the whole is. */
+function legHolds(step: PowerStep, ways: readonly BusierLeg[]): boolean {
+  if (step.volts !== 240) return true;
+  const starts = (leg: BusierLeg) => !step.startsByHalf || leg.startVa <= step.startVa / 2;
+  return ways.some((leg) => leg.watts <= step.watts / 2 && starts(leg));
 }
 
 function isCompressor(load: Load): boolean {
@@ -83,13 +85,12 @@ export function softened(load: Load): Load {
 }
 
 const runningWatts = (load: Load) => load.runningWatts.value;
+const startStep = (load: Load) => (load.startVa?.high ?? 0) - load.runningVa.value;
 
 /** What a load asks of a source that is too weak: its start where that is the point, else its running power. */
 function asksOf(demand: Demand, largest: PowerStep): (load: Load) => number {
   const startIsThePoint = demand.runningWatts.value <= LOAD_SHARE * largest.watts;
-  return startIsThePoint
-    ? (load) => (load.startVa?.high ?? 0) - load.runningVa.value
-    : runningWatts;
+  return startIsThePoint ? startStep : runningWatts;
 }
 
 /** Drop a load that is not life support: of the lowest rank first, then the one that asks most. */
@@ -100,11 +101,11 @@ function worstOf(loads: readonly Load[], asks: (load: Load) => number): Load {
   return [...pool].sort((a, b) => order[a.rank] - order[b.rank] || asks(b) - asks(a))[0]!;
 }
 
-function tooMuchForHalf(load: Load, { watts }: PowerStep): LeftOut {
+function tooMuchForHalf(load: Load, { watts, startVa }: PowerStep): LeftOut {
   return {
     name: load.name,
     must: load.rank === 'must',
-    why: `too much for one half of a 120/240 V generator, which carries ${formatQuantity(Math.round(watts / 2), 'W')} on each`,
+    why: `too much for one half of a 120/240 V generator, which carries ${formatQuantity(Math.round(watts / 2), 'W')} on each and lends ${formatQuantity(Math.round(startVa / 2), 'VA')} for a start`,
   };
 }
 

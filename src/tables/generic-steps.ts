@@ -6,6 +6,8 @@ export type PowerStep = {
   readonly startVa: number;
   /** 240: a set with two halves, each with half its power; 120: one half alone. Left out where halves are not checked. */
   readonly volts?: 120 | 240;
+  /** Starts are held to each half too: for a set that is there. A size to buy leaves that to the quote. */
+  readonly startsByHalf?: true;
 };
 export type PackStep = PowerStep & { readonly kwh: number };
 

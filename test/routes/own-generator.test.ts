@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
+import type { Load } from '../../src/home/home';
 import { wireRuns } from '../../src/plan/electrical/wires';
 import { siteShare } from '../../src/routes/engine-size';
 import { fitPower } from '../../src/routes/fit-power';
@@ -111,7 +112,7 @@ describe('each half of a 120/240 V set', () => {
   const home = houseWith({ 'must-run': ['fridge', 'lights'], 'fridge-count': 1 });
   const [like] = home.loads.filter((load) => load.volts === 120);
   const figure = (value: number) => ({ ...like!.runningWatts, low: value, value, high: value });
-  const load = (name: string, watts: number) => ({
+  const load = (name: string, watts: number): Load => ({
     ...like!,
     name,
     startVa: null,
@@ -119,11 +120,11 @@ describe('each half of a 120/240 V set', () => {
     runningVa: figure(watts),
     rank: 'must' as const,
   });
-  const carriedBy = (watts: number, volts: 120 | 240, ...loads: ReturnType<typeof load>[]) =>
+  const carriedBy = (watts: number, volts: 120 | 240, ...loads: Load[]) =>
     fitPower({
       loads,
       seasons: home.goalSeasons,
-      steps: [{ watts, startVa: 2 * watts, volts }],
+      steps: [{ watts, startVa: 2 * watts, volts, startsByHalf: true }],
       startEnd: 'value',
       maySoftStart: false,
       sourceName: 'a set',
@@ -136,6 +137,19 @@ describe('each half of a 120/240 V set', () => {
     expect(two.leftOut[0]!.why).toContain('1,500 W on each');
     // A set of 120 V puts all of its power on one.
     expect(carriedBy(3000, 120, load('heater', 1600), load('lights', 100)).carried).toHaveLength(2);
+  });
+
+  test('lends half of its start to each: of two that start as hard as that, one on each half', () => {
+    const pump = (name: string, va: number) => ({
+      ...load(name, 300),
+      startVa: { ...like!.runningVa, low: va, value: va, high: va },
+      selfStarting: false,
+    });
+    // 3.5 kW lends 7,000 VA in all, 3,500 on each half.
+    expect(carriedBy(3500, 240, pump('one', 3200), pump('two', 3200)).carried).toHaveLength(2);
+    const hard = carriedBy(3500, 240, pump('hard', 3600), load('lights', 100));
+    expect(hard.leftOut.map((one) => one.name)).toEqual(['hard']);
+    expect(hard.leftOut[0]!.why).toContain('3,500 VA for a start');
   });
 
   test('never drops a 240 V load for what weighs on one half', () => {

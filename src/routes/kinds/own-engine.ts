@@ -37,7 +37,12 @@ export function ownEngine(home: Home): OwnEngine | null {
   const volts = facts.is('engine-volts', 'v240') ? 240 : 120;
   return {
     ratedWatts,
-    step: { watts, startVa: watts * (ordinary ? START_PER_WATT : PEAK_PER_WATT), volts },
+    step: {
+      watts,
+      startVa: watts * (ordinary ? START_PER_WATT : PEAK_PER_WATT),
+      volts,
+      startsByHalf: true,
+    },
     volts,
     fuel: burns,
     fuelShare: share,
