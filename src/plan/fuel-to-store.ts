@@ -63,15 +63,17 @@ function otherWays({ route, wholeJob }: Advice): string {
 }
 
 function propane(home: Home, fuel: FuelUse): FuelToStore | null {
-  const needGal = gallonsForGoal(home, fuel);
-  const atHandGal = fuel.atHand!.value;
+  const beside = fuel.besidePerDay?.value ?? 0;
+  const needGal = gallonsForGoal(home, fuel) + Math.ceil((beside * home.goalHours.value) / 24);
+  const atHandGal = (fuel.tank ?? fuel.atHand!).value;
   if (atHandGal >= needGal) return null;
   const goal = formatQuantity(home.goalHours.value, 'h');
   const moreGallons = Math.ceil(needGal - atHandGal);
-  const need = `${goal} of running takes about ${needGal} gallons of propane`;
+  const house = beside > 0 ? ', with what the house burns from the same tank' : '';
+  const need = `${goal} of running takes about ${needGal} gallons of propane${house}`;
   if (atHandGal > 0) {
     return {
-      says: `Have the propane tank kept fuller, or a larger one set: ${need}, and about ${Math.round(atHandGal)} can be burned from what is usually in it. The dealer and a gas fitter decide.`,
+      says: `Have the propane tank kept fuller, or a larger one set: ${need}, and about ${Math.round(atHandGal)} can be burned from what is in it. The dealer and a gas fitter decide.`,
       who: 'gas fitter',
       moreGallons,
       reachesGoal: false,

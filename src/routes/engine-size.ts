@@ -38,6 +38,8 @@ export interface FuelWish {
   readonly runsByHour?: readonly number[];
   /** Fuel at hand; null when piped. */
   readonly atHand: Figure | null;
+  /** What else burns from the same tank, a day; missing where nothing does. */
+  readonly besidePerDay?: Figure;
 }
 
 /** Fuel a day, likely with its range from thrifty to thirsty, at this part load with the idle burn in it. */
@@ -57,23 +59,45 @@ export function fuelUse(wish: FuelWish): FuelUse {
       usableFuel: null,
       runsByHour: wish.runsByHour,
     }).fuelPerDay;
+  const burns = figure({
+    value: perDay(type.efficiency, type.noLoadRatio),
+    low: perDay(type.efficiencyHigh, type.noLoadRatioLow),
+    high: perDay(type.efficiencyLow, type.noLoadRatioHigh),
+    unit: `${heat.unit}/day`,
+    name: 'fuel burned a day',
+    source: formula(
+      'fuel line of a small engine: idle burn plus fuel for each kWh',
+      [],
+      'heat content: AFDC; efficiency: common practice',
+    ),
+  });
+  const { atHand, besidePerDay } = wish;
+  const shared = atHand !== null && besidePerDay !== undefined && besidePerDay.high > 0;
   return {
     fuel: wish.fuel,
     unit: heat.unit,
-    atHand: wish.atHand,
-    perDay: figure({
-      value: perDay(type.efficiency, type.noLoadRatio),
-      low: perDay(type.efficiencyHigh, type.noLoadRatioLow),
-      high: perDay(type.efficiencyLow, type.noLoadRatioHigh),
-      unit: `${heat.unit}/day`,
-      name: 'fuel burned a day',
-      source: formula(
-        'fuel line of a small engine: idle burn plus fuel for each kWh',
-        [],
-        'heat content: AFDC; efficiency: common practice',
-      ),
-    }),
+    atHand: shared ? shareOfTank(atHand, burns, besidePerDay) : atHand,
+    ...(shared && { tank: atHand, besidePerDay }),
+    perDay: burns,
   };
+}
+
+/** What the generator gets of a tank before it is empty: contents x its burn / all that burns from it. */
+function shareOfTank(tank: Figure, engine: Figure, beside: Figure): Figure {
+  const share = (gallons: number, own: number, other: number) =>
+    own + other > 0 ? (gallons * own) / (own + other) : gallons;
+  return figure({
+    value: share(tank.value, engine.value, beside.value),
+    low: share(tank.low, engine.high, beside.high),
+    high: share(tank.high, engine.low, beside.low),
+    unit: tank.unit,
+    name: 'fuel at hand',
+    source: formula('contents of the tank x own burn / all that burns from it', [
+      tank,
+      engine,
+      beside,
+    ]),
+  });
 }
 
 /** Hours the fuel at hand lasts; null when it is piped or nothing burns. */
@@ -105,10 +129,10 @@ export function portableFuel({ facts }: Home): EngineFuel {
   return none && facts.is('gas-supply', 'propane-tank') ? 'propane' : 'gasoline';
 }
 
-/** A propane tank is filled to 80 %, half empty when the storm comes, and not run dry. Common practice. */
-const PROPANE_USABLE = { low: 0.2, likely: 0.45, high: 0.7 };
+/** Contents told are contents. A float gauge is rough to a tenth, and a tank run dry needs a leak test. Common practice. */
+const PROPANE_USABLE = { low: 0.8, likely: 0.9, high: 1 };
 
-/** Fuel at hand for an engine: gasoline kept, or what a propane tank usually holds; piped gas has no end. */
+/** Fuel at hand for an engine: gasoline kept, or the propane told to be in the tank; piped gas has no end. */
 export function fuelAtHand(home: Home, widths: Widths, fuel: EngineFuel): Figure | null {
   if (fuel === 'natural-gas') return null;
   const { facts } = home;
@@ -119,7 +143,7 @@ export function fuelAtHand(home: Home, widths: Widths, fuel: EngineFuel): Figure
   }
   const tank = answerFigure(facts, widths, 'propane-gallons', {
     unit: 'gal',
-    name: 'propane tank',
+    name: 'propane in the tank',
   });
   if (tank === null) {
     return figure({
@@ -136,7 +160,7 @@ export function fuelAtHand(home: Home, widths: Widths, fuel: EngineFuel): Figure
     unit: 'gal',
     name,
     source: formula(
-      '20 to 70 % of the tank can be burned when the storm comes',
+      '80 to 100 % of the gallons in the tank can be burned',
       [tank],
       'common practice, no source',
     ),

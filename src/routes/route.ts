@@ -35,6 +35,9 @@ export interface FuelUse {
   readonly perDay: Figure;
   /** Fuel at hand that can be burned; null when it is piped in. */
   readonly atHand: Figure | null;
+  /** Where the house burns from the same tank: what is in it, and what the house takes of it a day. */
+  readonly tank?: Figure;
+  readonly besidePerDay?: Figure;
 }
 
 /** The engine of a route and how it is run. */

@@ -10,6 +10,7 @@ import { fitPower } from '../fit-power';
 import { fuelContainers } from '../fuel-containers';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf } from '../pick-loads';
+import { fromSameTank, sharedTankNotes } from '../propane-beside';
 import type { Route } from '../route';
 import {
   batteryPlaceIfs,
@@ -71,6 +72,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
     wattsByHour: runsByHour.map((runs) => runs * engine.siteKw * CHARGE_LOAD * 1000),
     runsByHour,
     atHand: fuelAtHand(home, widths, fuelKind),
+    ...fromSameTank(home, fuelKind, fitted.carried),
   });
   const hours = fuelHours(fuel);
   const bridge =
@@ -124,6 +126,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
       usableOf(home, nameplateKwh) >= nightKwh
         ? `The engine runs about ${runHours} hours a day, well loaded, and the nights are quiet.`
         : `The engine runs about ${runHours} hours a day, on hard nights too: the battery holds less than a hard night.`,
+      ...sharedTankNotes(fuel),
     ],
   });
 }

@@ -25,7 +25,8 @@ export function blockNotes(home: Home, { fitted, engine, fuel, season }: Of): st
     ...engine,
     wattsByHour: fitted.demand.wattsByHour[season],
     runsByHour: BLOCKS,
-    atHand: fuel.atHand,
+    atHand: fuel.tank ?? fuel.atHand,
+    besidePerDay: fuel.besidePerDay,
   });
   const perDay = formatQuantity(blocks.perDay.value, blocks.unit);
   const hours = fuelHours(blocks);

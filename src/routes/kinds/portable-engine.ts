@@ -11,6 +11,7 @@ import { type Fitted, fitPower } from '../fit-power';
 import { fuelContainers } from '../fuel-containers';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
+import { fromSameTank, sharedTankNotes } from '../propane-beside';
 import type { FuelUse, LeftOut, Part, Route } from '../route';
 import { engineStops, fuelIfs, handStops, plugIfs, wiringIfs, wiringStops } from '../stops';
 import { blockNotes } from './engine-blocks';
@@ -113,6 +114,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
     ...engine,
     wattsByHour: fitted.demand.wattsByHour[season],
     atHand: fuelAtHand(home, widths, fuelKind),
+    ...fromSameTank(home, fuelKind, fitted.carried),
   });
   const refill = home.facts.is('fuel-refill', 'sure', 'likely') && home.facts.told('fuel-refill');
   return makeRoute(sort.kind, sort.title, {
@@ -132,6 +134,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
     parts: partsOf(home, sort, { own, fitted, ratedWatts, containers: fuelContainers(home, fuel) }),
     notes: [
       ...notesOf(home, fitted, ratedWatts, refill),
+      ...sharedTankNotes(fuel),
       ...ownNotes(home, own, onFuel),
       ...blockNotes(home, { fitted, engine, fuel, season }),
     ],
@@ -155,7 +158,7 @@ function lastingOf(home: Home, fuel: FuelUse) {
       'It runs as long as the gas in the street does; that can fail in an earthquake or deep cold.',
     );
   }
-  const gallons = formatQuantity(fuel.atHand?.value ?? 0, 'gal');
+  const gallons = formatQuantity((fuel.tank ?? fuel.atHand)?.value ?? 0, 'gal');
   return lastsHours(home, hours, `The fuel (${gallons} of ${fuel.fuel})`);
 }
 

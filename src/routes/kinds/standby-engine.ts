@@ -8,6 +8,7 @@ import { atSite, fuelAtHand, fuelHours, fuelUse, siteShare } from '../engine-siz
 import { fitPower } from '../fit-power';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf } from '../pick-loads';
+import { fromSameTank, sharedTankNotes } from '../propane-beside';
 import type { Route } from '../route';
 import { engineStops, wiringIfs, wiringStops } from '../stops';
 import { ALL_DAY, hardestSeason } from './portable-engine';
@@ -48,6 +49,7 @@ export function standbyEngine(home: Home, widths: Widths): Route {
     ...engine,
     wattsByHour: fitted.demand.wattsByHour[hardestSeason(home, fitted)],
     atHand: fuelAtHand(home, widths, fuel),
+    ...fromSameTank(home, fuel, fitted.carried),
   });
   const hours = fuelHours(use);
   return makeRoute('standby-engine', title, {
@@ -75,14 +77,17 @@ export function standbyEngine(home: Home, widths: Widths): Route {
             true,
             'It runs as long as the gas in the street does; that can fail in an earthquake or deep cold.',
           )
-        : lastsHours(home, hours, 'The propane usually in the tank when a storm comes'),
+        : lastsHours(home, hours, 'The propane in the tank'),
     parts: [
       standbyEnginePart(ratedWatts),
       part('gas-line'),
       ...(fitted.softStarter ? [part('soft-starter')] : []),
       part('permit'),
     ],
-    notes: ['It needs service every year and a test run under load every month.'],
+    notes: [
+      'It needs service every year and a test run under load every month.',
+      ...sharedTankNotes(use),
+    ],
   });
 }
 

@@ -1,0 +1,92 @@
+import { hardDaysC } from '../home/climate-hours';
+import { BALANCE_C } from '../home/heat-need';
+import type { Home, Load } from '../home/home';
+import { type Figure, figure } from '../quantity/figure';
+import { addFigures, formula } from '../quantity/figure-arithmetic';
+import { formatQuantity } from '../quantity/format-quantity';
+import { type EngineFuel, fuelHeat } from '../tables/fuels';
+import type { FuelUse } from './route';
+
+/**
+ * Fuel a house burns for heat, Btu a square foot and degree day below 65 F, from a tight house to a drafty one: the
+ * heating index of weatherizing crews. Common practice, no source.
+ */
+const HEATING_INDEX = { low: 5, value: 8.5, high: 13 };
+/** A water heater with its pilot, gal a person and day; a stove, gal a day. Common practice, no source. */
+const HOT_WATER_GAL = { low: 0.1, value: 0.2, high: 0.35 };
+const COOKING_GAL = { low: 0.05, value: 0.1, high: 0.25 };
+/** A usual house where its size is not known, sq ft. Our judgement. */
+const USUAL_SQFT = 1800;
+
+/**
+ * Gallons a day that the house itself burns from the propane tank while this generator runs what it carries: a furnace
+ * or boiler only where it has power, a heater that needs none, a water heater and a stove in any case.
+ *
+ *   heat: index x floor area x degree days of a hard winter day / heat of a gallon
+ */
+function propaneBeside(home: Home, carried: readonly Load[]): Figure {
+  const parts = [...heat(home, carried), ...hotWater(home, carried), ...cooking(home)];
+  return addFigures(parts, {
+    unit: 'gal/day',
+    name: 'propane the house itself burns from the tank',
+  });
+}
+
+/** The same as part of a wish for fuel: nothing unless this generator burns from the house tank. */
+export function fromSameTank(home: Home, fuel: EngineFuel, carried: readonly Load[]) {
+  return fuel === 'propane' && home.facts.is('gas-supply', 'propane-tank')
+    ? { besidePerDay: propaneBeside(home, carried) }
+    : {};
+}
+
+/** Says what the house takes of the tank, where it takes any. */
+export function sharedTankNotes({ tank, besidePerDay }: FuelUse): string[] {
+  if (tank === undefined || besidePerDay === undefined) return [];
+  const [low, likely, high] = [besidePerDay.low, besidePerDay.value, besidePerDay.high].map(
+    (gallons) => formatQuantity(Number(gallons.toFixed(1)), 'gal'),
+  );
+  const what = besidePerDay.source.from?.map(({ name }) => name) ?? [];
+  return [
+    `About ${formatQuantity(Math.round(tank.value), 'gal')} can be burned from the tank, and the house burns from it too: about ${likely} a day (${low} to ${high}; ${what.join(', ')}). Both are counted in how long it lasts.`,
+  ];
+}
+
+function heat(home: Home, carried: readonly Load[]): Figure[] {
+  const { facts, site } = home;
+  const powered =
+    facts.is('heat-main', 'gas-furnace', 'boiler') &&
+    carried.some(({ id }) => id === 'furnace-gas' || id === 'boiler');
+  const flame = facts.is('heat-main', 'gas-no-power') || facts.is('heat-second', 'vented-gas');
+  if (!home.goalSeasons.includes('winter') || !(powered || flame)) return [];
+  const { hardCold } = hardDaysC(site.place.climate);
+  const degreeDaysF = 1.8 * Math.max(0, BALANCE_C - hardCold);
+  const sqft = facts.number('home-area') ?? USUAL_SQFT;
+  const { higherBtu } = fuelHeat.rows.find((row) => row.fuel === 'propane')!;
+  const gallons = (end: 'low' | 'value' | 'high') =>
+    (HEATING_INDEX[end] * sqft * degreeDaysF) / higherBtu;
+  return [burned('heat of a hard winter day', gallons)];
+}
+
+function hotWater(home: Home, carried: readonly Load[]): Figure[] {
+  const { facts, people } = home;
+  const powered = carried.some(({ id }) => id === 'water-heater');
+  const burns =
+    facts.is('water-heater', 'gas-pilot') ||
+    (facts.is('water-heater', 'gas-plug', 'tankless-gas') && powered);
+  return burns ? [burned('hot water', (end) => HOT_WATER_GAL[end] * people[end])] : [];
+}
+
+function cooking({ facts }: Home): Figure[] {
+  return facts.is('cook-main', 'gas') ? [burned('cooking', (end) => COOKING_GAL[end])] : [];
+}
+
+function burned(name: string, gallons: (end: 'low' | 'value' | 'high') => number): Figure {
+  return figure({
+    value: gallons('value'),
+    low: gallons('low'),
+    high: gallons('high'),
+    unit: 'gal/day',
+    name: `propane for ${name}`,
+    source: formula(`${name}, from the same tank`, [], 'common practice, no source'),
+  });
+}
