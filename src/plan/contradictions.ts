@@ -4,6 +4,7 @@ import type { Answers } from '../interview/answers';
 import { monthOutsideYear, mustRunOverBill } from './contradictions/bill';
 import type { Check, Contradiction } from './contradictions/contradiction';
 import { goalBeyondFuel, mustRunAt240 } from './contradictions/engine';
+import { gasHeatWithoutGas } from './contradictions/gas';
 import { deepPumpAt120, overOutlet, pumpVoltsAmps, startBelowRun } from './contradictions/motors';
 import { chargerOnSmallService, fuseWithInterlock, mainOverBus } from './contradictions/panel';
 import {
@@ -32,6 +33,7 @@ const checks: readonly Check[] = [
   chargerOnSmallService,
   fuseWithInterlock,
   batteryBelowFlood,
+  gasHeatWithoutGas,
   mustRunAt240,
   apartmentWith,
   deepPumpAt120,

@@ -1,3 +1,4 @@
+import { type GasHere, gasHere } from '../home/gas-here';
 import type { Home, Load } from '../home/home';
 
 /** Why an engine cannot stand here; empty when there is an open place 20 ft from every opening. */
@@ -18,6 +19,21 @@ export function engineStops(home: Home): string[] {
     "there is no open place outdoors at least 20 feet from every door, window and vent, yours and the neighbors'",
   ];
 }
+
+/** Why nothing here feeds an engine that starts by itself; where that is only not known, it says so. */
+export function gasStops({ facts }: Home): string[] {
+  return facts.applies('gas-supply') ? gasReasons[gasHere(facts)] : [];
+}
+
+const gasReasons: Readonly<Record<GasHere, string[]>> = {
+  street: [],
+  tank: [],
+  some: [
+    'you burn gas, but we do not know whether it comes from the street or from a tank; find out first',
+  ],
+  none: ['there is no gas from the street and no propane tank here'],
+  unknown: ['we do not know whether gas or a propane tank is here; find out first'],
+};
 
 /** Why nobody here could run an engine by hand. */
 export function handStops(home: Home): string[] {

@@ -32,6 +32,7 @@ export function findingOf(id: RuleId, because: string): Finding {
 }
 
 function withWords(id: RuleId, trigger: Trigger): Finding {
-  const { severity, says, who, cite, proof } = wordsOf(id);
-  return { ...trigger, id, severity, says, who, cite, proof };
+  const { severity, says, saysIfOpen, who, cite, proof } = wordsOf(id);
+  const words = trigger.careful ? (saysIfOpen ?? says) : says;
+  return { ...trigger, id, severity, says: words, who, cite, proof };
 }

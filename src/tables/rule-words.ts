@@ -20,6 +20,8 @@ export interface RuleWordsRow {
   )[];
   /** The caution in plain words, one to five short sentences. */
   says: string;
+  /** The same where nobody told it, so that nothing is claimed of this home that is only not known. */
+  saysIfOpen?: string;
   /** What to ask for as proof; null when there is nothing to show. */
   proof: string | null;
   /** Never cut short: steps in an order, of which a part would mislead. */

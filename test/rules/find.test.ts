@@ -29,6 +29,22 @@ describe('findings', () => {
     expect(distance(unasked)?.careful).toBe(true);
   });
 
+  it('claim nothing of a home that nobody told', () => {
+    const says = (told: Parameters<typeof knownOf>[0], open: Parameters<typeof knownOf>[1]) =>
+      new Map(findings(someHome(knownOf(told, open)), ['engine-cords']).map((f) => [f.id, f.says]));
+    const open = says({}, { 'outage-longest': null, 'engine-connect': null, 'engine-place': null });
+    const told = says(
+      { 'outage-longest': 200, 'engine-connect': 'wall-outlet', 'engine-place': 'open-closer' },
+      {},
+    );
+    expect(told.get('outlasts-plan')).toContain('has been out here for longer');
+    expect(open.get('outlasts-plan')).not.toContain('has been out here');
+    for (const id of ['outlasts-plan', 'backfeed-found', 'engine-too-close'] as const) {
+      expect(open.get(id), id).toBeDefined();
+      expect(open.get(id), id).not.toBe(told.get(id));
+    }
+  });
+
   it('print the gravest cautions when nothing was asked', () => {
     const open = {
       'now-danger': null,

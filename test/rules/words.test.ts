@@ -50,6 +50,14 @@ describe('the words of the rules', () => {
     expect(schoolGrade(row.says)).toBeLessThanOrEqual(9);
   });
 
+  it.each(ruleWords.rows.filter((row) => row.saysIfOpen))(
+    'says $id as shortly and plainly where nobody told it',
+    (row) => {
+      expect(sentences(row.saysIfOpen!).length).toBeLessThanOrEqual(5);
+      expect(schoolGrade(row.saysIfOpen!)).toBeLessThanOrEqual(9);
+    },
+  );
+
   it('is on average at grade 6 or below', () => {
     const grades = ruleWords.rows.map((row) => schoolGrade(row.says));
     expect(grades.reduce((a, b) => a + b, 0) / grades.length).toBeLessThanOrEqual(6);

@@ -1,4 +1,5 @@
 import type { Widths } from '../../home/answer-figure';
+import { type GasHere, gasHere } from '../../home/gas-here';
 import type { Home, Rank } from '../../home/home';
 import type { EngineFuel } from '../../tables/fuels';
 import { powerSteps } from '../../tables/generic-steps';
@@ -10,19 +11,15 @@ import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
 import type { Route } from '../route';
-import { engineStops, wiringIfs, wiringStops } from '../stops';
+import { engineStops, gasStops, wiringIfs, wiringStops } from '../stops';
 import { ALL_DAY, hardestSeason } from './portable-engine';
 
 const title = 'Standby engine that starts by itself';
 
 /** A fixed engine outdoors on piped gas or a propane tank, with an automatic transfer switch. */
 export function standbyEngine(home: Home, widths: Widths): Route {
-  const fuel = fuelOf(home);
-  const stops = [
-    ...engineStops(home),
-    ...wiringStops(home),
-    ...(fuel === null ? ['there is no town gas and no propane tank here'] : []),
-  ];
+  const fuel = fuels[gasHere(home.facts)];
+  const stops = [...engineStops(home), ...wiringStops(home), ...gasStops(home)];
   const scope: Rank[] = home.facts.is('goal-scope', 'normal')
     ? ['must', 'good', 'wait']
     : ['must', 'good'];
@@ -91,7 +88,10 @@ export function standbyEngine(home: Home, widths: Widths): Route {
   });
 }
 
-function fuelOf(home: Home): EngineFuel | null {
-  if (home.facts.is('gas-supply', 'town-gas')) return 'natural-gas';
-  return home.facts.is('gas-supply', 'propane-tank') ? 'propane' : null;
-}
+const fuels: Readonly<Record<GasHere, EngineFuel | null>> = {
+  street: 'natural-gas',
+  tank: 'propane',
+  some: null,
+  none: null,
+  unknown: null,
+};

@@ -22,6 +22,11 @@ const pairs: [id: string, has: Changed, twin: Changed][] = [
     { 'main-amps': 60, 'big-loads': ['ev-charger'], 'ev-breaker': 50 },
     { 'main-amps': 200, 'big-loads': ['ev-charger'], 'ev-breaker': 50 },
   ],
+  [
+    'gas-heat-without-gas',
+    { 'heat-main': 'gas-furnace', 'gas-supply': 'none' },
+    { 'heat-main': 'gas-furnace', 'gas-supply': 'town-gas' },
+  ],
   ['main-over-bus', { 'panel-bus': 125 }, { 'panel-bus': 200 }],
   [
     'apartment-with',
