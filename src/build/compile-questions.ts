@@ -2,7 +2,12 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 
 import { join } from 'node:path';
 import { parseDocument } from 'yaml';
 import { prettifyError, type ZodType } from 'zod';
-import { orderFileSchema, questionFileSchema } from '../interview/question-schema';
+import type { Dangers } from '../interview/dangers';
+import {
+  dangersFileSchema,
+  orderFileSchema,
+  questionFileSchema,
+} from '../interview/question-schema';
 
 /** Check every question file under `from` and write the interview to `to` as one module. */
 export function compileQuestions(from: string, to: string): void {
@@ -32,11 +37,14 @@ export function compileQuestions(from: string, to: string): void {
     if (question?.id !== id || question.when !== undefined)
       throw new Error(`order.yaml: opening names ${id}, which is not certain to be asked there`);
   }
+  const dangers = read(join(from, 'dangers.yaml'), dangersFileSchema) as Dangers;
+  checkDangers(dangers, questions);
   const topics = order.topics.map(({ id, title }) => ({ id, title }));
   mkdirSync(to, { recursive: true });
   const text = JSON.stringify({
     topics,
     questions,
+    dangers,
     opening: order.opening,
     short: order.short,
     tariff: order.tariff,
@@ -66,6 +74,33 @@ function read<T>(path: string, schema: ZodType<T>): T {
   const result = schema.safeParse(doc.toJS());
   if (!result.success) throw new Error(`${path}: ${prettifyError(result.error)}`);
   return result.data;
+}
+
+/** Each danger is a choice of its question and the other way round; no name leads nowhere; no two ranks are equal. */
+function checkDangers(
+  { question, dangers, steps }: Dangers,
+  questions: readonly {
+    id: string;
+    choices?: readonly { id: string; alone?: boolean | undefined }[] | undefined;
+  }[],
+): void {
+  const choices = questions.find((one) => one.id === question)?.choices ?? [];
+  const offered = choices.filter((one) => one.alone !== true).map((one) => one.id);
+  const ids = dangers.map((one) => one.id);
+  const known = new Set(steps.map((one) => one.id));
+  const used = new Set(dangers.flatMap((one) => one.steps));
+  const wrong = [
+    ...offered.filter((id) => !ids.includes(id)).map((id) => `${id} has no row`),
+    ...ids.filter((id) => !offered.includes(id)).map((id) => `${id} is no choice of ${question}`),
+    ...[...used].filter((id) => !known.has(id)).map((id) => `step ${id} is not there`),
+    ...[...known].filter((id) => !used.has(id)).map((id) => `step ${id} is never used`),
+    ...steps
+      .flatMap((one) => [...(one.with ?? []), ...(one.without ?? [])])
+      .filter((id) => !ids.includes(id))
+      .map((id) => `${id} is no danger`),
+    ...(new Set(dangers.map((one) => one.rank)).size < ids.length ? ['two ranks are equal'] : []),
+  ];
+  if (wrong.length > 0) throw new Error(`dangers.yaml: ${wrong.join('; ')}`);
 }
 
 /** Ids that the conditions of a question or its choices refer to. */

@@ -1,6 +1,7 @@
 import { formatQuantity } from '../quantity/format-quantity';
 import { type Answer, choicesIn, NOT_SURE } from './answers';
 import { checkTyped } from './check-answer';
+import { dangersOf, mustLeave } from './dangers';
 import { end, saveAndStop } from './end';
 import { goBack, goOn } from './go-on';
 import { NO_ROW } from './no-row';
@@ -12,6 +13,12 @@ import { words } from './words';
 
 /** The interview after a line of its own was chosen, or a key that stands for one. */
 export function onAct(context: Context, state: State, act: Act): State {
+  if (act === 'draft' || act === 'write') {
+    const { question } = context.interview.dangers;
+    const told = choicesIn(state.answers[question]) ?? [];
+    // Nobody writes a plan in a house that must be left.
+    if (mustLeave(context.interview.dangers, told)) return actNow(state, question, told);
+  }
   switch (act) {
     case 'not-sure':
       return notSure(context, state);
@@ -72,11 +79,17 @@ export function accept(context: Context, state: State, answer: Answer): State {
     error: null,
   };
   const ids: readonly Answer[] = choicesIn(answer) ?? [answer];
-  const urgent = question.choices?.some((c) => c.actNow !== undefined && ids.includes(c.id));
-  const hasWarnings = question.choices?.some((c) => c.stopFirst === true);
-  if (urgent || (hasWarnings && answer === NOT_SURE)) {
-    const ticked = answer === NOT_SURE ? [] : ids.map(String);
-    return { ...kept, view: 'act-now', ticked, row: 0, notice: null };
+  const asksOfDanger = state.at === context.interview.dangers.question;
+  const urgent = asksOfDanger
+    ? answer === NOT_SURE || dangersOf(context.interview.dangers, answer).length > 0
+    : question.choices?.some((c) => c.actNow !== undefined && ids.includes(c.id));
+  if (urgent) {
+    return actNow(kept, state.at, answer === NOT_SURE ? [] : ids.map(String));
   }
   return goOn(context, kept);
+}
+
+/** What to do at once about these choices of a question. The line marked is one that does nothing. */
+function actNow(state: State, at: string, ticked: readonly string[]): State {
+  return { ...state, at, view: 'act-now', ticked, row: 0, scroll: 0, error: null, notice: null };
 }

@@ -22,7 +22,6 @@ const choice = z.strictObject({
   when: condition.optional(),
   alone: z.boolean().optional(),
   actNow: z.string().optional(),
-  stopFirst: z.boolean().optional(),
 });
 
 const span = z.tuple([z.number(), z.number()]).refine(([lo, hi]) => lo < hi, 'low before high');
@@ -100,4 +99,32 @@ export const orderFileSchema = z.strictObject({
   opening: z.array(z.string()).min(1),
   short: z.array(z.string()).min(1),
   tariff: z.array(z.string()).min(1),
+});
+
+const names = z.array(z.string().regex(/^[a-z0-9-]+$/));
+
+/** What `questions/en/dangers.yaml` must hold. */
+export const dangersFileSchema = z.strictObject({
+  question: z.string(),
+  dangers: z
+    .array(
+      z.strictObject({
+        id: z.string(),
+        rank: z.number().int().min(1),
+        leaveNow: z.boolean(),
+        forbids: names,
+        steps: names.min(1),
+      }),
+    )
+    .min(1),
+  steps: z.array(
+    z.strictObject({
+      id: z.string(),
+      part: z.enum(['away', 'call', 'off', 'rest']),
+      does: names,
+      with: names.optional(),
+      without: names.optional(),
+      say: z.string().min(8).max(140),
+    }),
+  ),
 });

@@ -1,3 +1,5 @@
+import type { Dangers } from './dangers';
+
 /** When a question or a choice applies. Refers to earlier questions by id only. */
 export type Condition =
   | { readonly q: string; readonly is: string | readonly string[] }
@@ -17,10 +19,8 @@ export interface Choice {
   readonly when?: Condition;
   /** In a list of ticks: this one stands alone ("none of these"). */
   readonly alone?: boolean;
-  /** Shown at once when chosen, before anything else goes on. */
+  /** Shown at once when chosen, before anything else goes on: one instruction a line. */
   readonly actNow?: string;
-  /** With `actNow`: the highlighted way on is to stop. */
-  readonly stopFirst?: boolean;
 }
 
 export type Kind = 'choice' | 'choices' | 'number' | 'numbers' | 'zip' | 'name';
@@ -75,6 +75,8 @@ export interface Topic {
 export interface Interview {
   readonly topics: readonly Topic[];
   readonly questions: readonly Question[];
+  /** What each danger asks for, and what it forbids. */
+  readonly dangers: Dangers;
   /** Ids asked first and in this order, whatever is answered: the next one is certain. */
   readonly opening: readonly string[];
   /** Ids asked in a short consult. */

@@ -1,3 +1,4 @@
+import { canWait, mustLeave } from './dangers';
 import type { Question } from './question';
 import { offered, questionAt, relevant } from './relevant';
 import { sayAnswer } from './say-answer';
@@ -41,7 +42,7 @@ export function rowsOf(context: Context, state: State): Row[] {
     case 'help':
       return [act('back', 'Back to the question')];
     case 'act-now':
-      return actNowRows(question, state);
+      return actNowRows(context, state);
     case 'check':
       return checkRows(context, state);
     case 'ask':
@@ -65,17 +66,21 @@ function askRows(context: Context, state: State, question: Question): Row[] {
     act('back', words.back),
     act('stop', words.stop),
   ];
-  const started = state.answers['home-name'] !== undefined;
+  const { dangers } = context.interview;
+  const leaving = question.id === dangers.question && mustLeave(dangers, state.ticked);
+  const started = state.answers['home-name'] !== undefined && !leaving;
   return started ? [...own, ...always, act('draft', words.draft)] : [...own, ...always];
 }
 
-function actNowRows(question: Question, state: State): Row[] {
+/** A key too many must neither stop the sitting nor pass over the warning: the first line does nothing. */
+function actNowRows({ interview: { dangers } }: Context, { at, ticked }: State): Row[] {
+  const read = act('read', words.readFirst);
   const goOn = act('go-on', words.goOn);
   const stop = act('stop-now', words.stopNow);
-  const urgent = question.choices?.some((c) => c.stopFirst && state.ticked.includes(c.id));
-  if (!urgent && state.ticked.length > 0) return [goOn, stop];
-  // A key too many must neither stop the sitting nor pass over the warning.
-  return [act('read', words.readFirst), stop, goOn];
+  if (at !== dangers.question) return [read, goOn, stop];
+  // Nothing here says to go on while somebody should be on the way out.
+  if (mustLeave(dangers, ticked)) return [read, stop, act('back', words.isOver)];
+  return canWait(dangers, ticked) ? [read, goOn, stop] : [read, stop, goOn];
 }
 
 function checkRows(context: Context, state: State): Row[] {

@@ -9,6 +9,7 @@ export const words = {
   unusualNo: 'No, let me type it again',
   unusualAsk: (said: string) => `${said} is more or less than most homes have. Is it right?`,
   goOn: 'Everyone is safe now. Go on with the questions',
+  isOver: 'It is over. Look again at what is dangerous',
   stopNow: 'Stop here and deal with it now',
   writePlan: 'Write my plan',
   understood: (note: string) => `We read that as ${note}.`,

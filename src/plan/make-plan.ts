@@ -12,6 +12,7 @@ import type { Finding } from '../rules/rule';
 import { addOnsOf } from './add-ons';
 import { assumptionsOf } from './assumptions';
 import { type ComfortLost, comfortLost } from './comfort-lost';
+import { dangerToldIn } from './danger-told';
 import { electricalOf } from './electrical/electrical';
 import { electricianPoints } from './electrician-points';
 import { fuelToStore } from './fuel-to-store';
@@ -71,6 +72,7 @@ export function makePlan(
     weatherYears: years,
     state: draftBecause.length > 0 ? 'draft' : 'complete',
     draftBecause,
+    danger: dangerToldIn(interview, answers),
     job: jobOf(home),
     home,
     mustRun: home.loads.filter((load) => load.rank === 'must'),

@@ -21,6 +21,7 @@ export function planData(plan: Plan) {
   return {
     lampkeeperPlan: plan.schemaVersion,
     schemaVersion: plan.schemaVersion,
+    ...dangerData(plan),
     name: plan.name,
     asOf: plan.asOf,
     seed: plan.seed,
@@ -238,4 +239,11 @@ function lifeFirstData(first: Plan['lifeFirst']) {
     ownBattery: { ...ownBattery, toldHours: ownBattery.toldHours ?? ('not known' as const) },
     secondWays: [...first.secondWays],
   };
+}
+
+/** Only a plan made while a danger is told has it. */
+function dangerData({ danger }: Plan) {
+  if (danger === null) return {};
+  const told = danger.told.map(({ id, says }) => ({ id, says }));
+  return { danger: { told, firstOfAll: [...danger.steps] } };
 }

@@ -89,6 +89,13 @@ const route = z.strictObject({
 export const planSchema = z.strictObject({
   lampkeeperPlan: z.literal(PLAN_SCHEMA_VERSION),
   schemaVersion: z.literal(PLAN_SCHEMA_VERSION),
+  danger: z
+    .strictObject({
+      told: z.array(z.strictObject({ id: z.string(), says: z.string() })).min(1),
+      firstOfAll: lines.min(1).describe('What to do at once, in this order.'),
+    })
+    .optional()
+    .describe('Danger told while the plan was made, the deadliest first.'),
   name: z.string(),
   asOf: z.string(),
   seed: z.number().int().describe('Seed of the drawn weather years.'),

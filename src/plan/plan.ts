@@ -5,6 +5,7 @@ import type { Finding } from '../rules/rule';
 import type { AddOn } from './add-ons';
 import type { Assumption } from './assumptions';
 import type { ComfortLost } from './comfort-lost';
+import type { DangerTold } from './danger-told';
 import type { Electrical } from './electrical/electrical';
 import type { FuelToStore } from './fuel-to-store';
 import type { LadderStep } from './ladder';
@@ -29,6 +30,8 @@ export interface Plan {
   /** `draft` while a question that matters most is unanswered, or life support has no second source. */
   readonly state: 'draft' | 'complete';
   readonly draftBecause: readonly string[];
+  /** A danger told while the plan was made, before anything else; null when none was. */
+  readonly danger: DangerTold | null;
   /** The job of this home, in three sentences. */
   readonly job: readonly string[];
   readonly home: Home;

@@ -125,7 +125,7 @@ test('the interview takes it too, and keeps it with the first answers', () => {
     cwd: folder,
     env,
     encoding: 'utf8',
-    input: '1\nlane-house\n',
+    input: '9\nlane-house\n',
   });
   expect(begun.stderr).toContain('lane-house.home.yaml');
   expect(run('check', 'lane-house.home.yaml').out).toContain('the tariff "Evening rate"');

@@ -118,7 +118,7 @@ describe('the commands on a home file', () => {
     const asked = spawnSync(process.execPath, [program], {
       cwd: folder,
       env,
-      input: '1\nlane-house\n',
+      input: '9\nlane-house\n',
       encoding: 'utf8',
     });
     expect(asked.stdout).toContain('How many people');
@@ -130,10 +130,10 @@ describe('the commands on a home file', () => {
   it('leave no file of a name that was taken back, and keep a named file by its name', () => {
     const say = (args: string[], input: string) =>
       spawnSync(process.execPath, [program, ...args], { cwd: folder, input, encoding: 'utf8' });
-    say([], '1\nfamily-name\nback\nblue-house\n3\n');
+    say([], '9\nfamily-name\nback\nblue-house\n3\n');
     expect(readdirSync(folder)).toContain('blue-house.home.yaml');
     expect(readdirSync(folder)).not.toContain('family-name.home.yaml');
-    const again = say(['blue-house.home.yaml'], '1\ndraft\n2\nred-house\nstop\n');
+    const again = say(['blue-house.home.yaml'], '9\ndraft\n2\nred-house\nstop\n');
     expect(again.stdout).toContain('This home is named after its file, blue-house.home.yaml.');
     expect(read('blue-house.home.yaml')).toContain('home-name: blue-house');
   });

@@ -10,6 +10,31 @@ export const smallInterview: Interview = {
     { id: 'water', title: 'Water and waste' },
     { id: 'goal', title: 'What you want to ride out' },
   ],
+  dangers: {
+    question: 'now-danger',
+    dangers: [
+      {
+        id: 'gas',
+        rank: 1,
+        leaveNow: true,
+        forbids: ['switch'],
+        steps: ['leave', 'touch-nothing', 'call-gas'],
+      },
+      { id: 'wet', rank: 2, leaveNow: false, forbids: [], steps: ['off-panel', 'main-off'] },
+    ],
+    steps: [
+      {
+        id: 'leave',
+        part: 'away',
+        does: [],
+        say: 'Leave the house now and take everyone with you.',
+      },
+      { id: 'touch-nothing', part: 'away', does: [], say: 'Touch no switch.' },
+      { id: 'call-gas', part: 'call', does: [], say: 'Call the gas company from outside.' },
+      { id: 'off-panel', part: 'away', does: [], say: 'Keep away from the panel.' },
+      { id: 'main-off', part: 'off', does: ['switch'], say: 'Switch off what stands in the wet.' },
+    ],
+  },
   opening: ['now-danger', 'home-name'],
   short: ['now-danger', 'home-name', 'goal-hours'],
   tariff: [],
@@ -27,11 +52,8 @@ export const smallInterview: Interview = {
         {
           id: 'gas',
           label: 'I smell gas',
-          stopFirst: true,
-          actNow:
-            'Leave the house now and take everyone with you.\n\nTouch no switch. Call the gas company from outside.',
         },
-        { id: 'wet', label: 'Water near the panel', actNow: 'Keep away from the panel.' },
+        { id: 'wet', label: 'Water near the panel' },
         { id: 'none', label: 'None of these', alone: true },
       ],
       unsure: { assume: null, because },

@@ -97,21 +97,14 @@ test('not sure takes the careful branch wherever a guess could hurt', () => {
   expect(open).toEqual(neverAssumed);
 });
 
-test('every danger but a plain outage stops the interview and says to leave or call', () => {
-  const dangers = questions.find((q) => q.id === 'now-danger')!.choices!.filter((c) => !c.alone);
-  expect(dangers.filter((c) => !c.stopFirst).map((c) => c.id)).toEqual(['power-off']);
-  for (const { id, actNow = '' } of dangers) {
-    expect(actNow.length, id).toBeGreaterThan(0);
-    expect(actNow, id).toMatch(/\bcall\b/i);
-    expect(actNow.match(/\.( |$)/g)?.length, id).toBeLessThanOrEqual(5);
-  }
-});
-
-test('what stops the interview tells you to leave, to stop or to call', () => {
-  const stops = questions.flatMap((q) => q.choices ?? []).filter((c) => c.stopFirst);
-  expect(stops.length).toBeGreaterThanOrEqual(7);
-  for (const { id, actNow = '' } of stops) {
-    expect(actNow, id).toMatch(/\b(leave|get everyone|stay|stop|call)\b/i);
+test('what must be done at once is one instruction a line', () => {
+  const urgent = questions.flatMap((q) => q.choices ?? []).filter((c) => c.actNow !== undefined);
+  expect(urgent.length).toBeGreaterThanOrEqual(2);
+  for (const { id, actNow = '' } of urgent) {
+    const lines = actNow.trim().split('\n');
+    expect(lines.length, id).toBeGreaterThan(1);
+    expect(lines.length, id).toBeLessThanOrEqual(5);
+    for (const line of lines) expect(line.match(/\.( |$)/g), line).toHaveLength(1);
   }
 });
 

@@ -56,16 +56,23 @@ describe('the first question', () => {
   test('a danger shows what to do now; stopping and going on are each a choice of their own', () => {
     const state = run([answer(['gas'])]);
     expect(state.view).toBe('act-now');
-    expect(actsOf(state)).toEqual(['read', 'stop-now', 'go-on']);
+    // While somebody must leave, no line goes on: the last one asks again what is dangerous.
+    expect(actsOf(state)).toEqual(['read', 'stop-now', 'back']);
     const read = run(press('enter', 'enter', 'enter'), state);
     expect(read).toMatchObject({ view: 'act-now', ending: null });
     expect(read.notice).toMatch(/Go down to the line you choose/);
     expect(run(press('down', 'enter'), state).ending).toBe('danger');
-    expect(run(press('down', 'down', 'enter'), state).at).toBe('home-name');
+    expect(run(press('down', 'down', 'enter'), state)).toMatchObject({
+      view: 'ask',
+      at: 'now-danger',
+    });
   });
 
-  test('a danger that can wait shows going on first', () => {
-    expect(rowsOf(context, run([answer(['wet'])]))[0]).toMatchObject({ act: 'go-on' });
+  test('a danger that can wait shows going on first, and no line does it unmoved', () => {
+    const state = run([answer(['wet'])]);
+    expect(actsOf(state)).toEqual(['read', 'go-on', 'stop-now']);
+    expect(run(press('enter', 'enter'), state).view).toBe('act-now');
+    expect(run(press('down', 'enter'), state).at).toBe('home-name');
   });
 
   test('not sure is treated as a danger, not as none', () => {

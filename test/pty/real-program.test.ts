@@ -16,7 +16,7 @@ const start = terminalsOf(() => program, FIRST);
 
 async function atPeople(): Promise<OpenTerminal> {
   const terminal = await start();
-  terminal.press('1 \r');
+  terminal.press('9 \r');
   await terminal.shows(NAME);
   terminal.press('oak-lane\r');
   await terminal.shows(PEOPLE);
@@ -36,7 +36,7 @@ describe('the program itself, through a pseudo-terminal', () => {
 
     // Danger is asked afresh at every sitting.
     const again = await start({ args: ['oak-lane.home.yaml'], folder: first.folder });
-    again.press('1 \r');
+    again.press('9 \r');
     await again.until('a later question', () => {
       const text = again.text();
       return (
@@ -60,19 +60,19 @@ describe('the program itself, through a pseudo-terminal', () => {
 
   it('shows the act-now words before anything else when something is wrong', async () => {
     const terminal = await start();
-    terminal.press('4 \r');
-    await terminal.shows('Leave now and take everyone with you.');
+    terminal.press('2 \r');
+    await terminal.shows('Leave now, and take everyone with you');
     expect(terminal.text()).not.toContain(NAME);
   });
 
   it('prints what to do once more after leaving at a danger, and keeps what was told', async () => {
     const terminal = await start();
-    terminal.press('4 \r');
+    terminal.press('2 \r');
     await terminal.shows('> Read this first');
     terminal.press('\x1b[B\r');
     expect((await terminal.ended()).exitCode).toBe(0);
     await terminal.shows('To go on: lampkeeper my-home.home.yaml');
-    expect(terminal.text()).toContain('Leave now and take everyone with you.');
+    expect(terminal.text()).toContain('Leave now, and take everyone with you');
     const kept = readFileSync(join(terminal.folder, 'my-home.home.yaml'), 'utf8');
     expect(kept).toMatch(/now-danger:\s+- gas-smell/);
   });
@@ -90,7 +90,7 @@ describe('the program itself, through a pseudo-terminal', () => {
     expect(kept).toMatch(/unfinished:\n {2}people-count: "12"/);
     expect(kept.match(/people-count/g)).toHaveLength(1);
     const again = await start({ args: ['oak-lane.home.yaml'], folder: first.folder });
-    again.press('1 \r');
+    again.press('9 \r');
     await again.shows('[ 12 ');
     expect(again.text()).toContain('You began this before');
   });
@@ -100,7 +100,7 @@ describe('the program itself, through a pseudo-terminal', () => {
     copyFileSync(household, join(folder, 'kim.home.yaml'));
     const terminal = await start({ args: ['kim.home.yaml'], folder });
     // The last line of a question opens the list; its first line writes the plan.
-    terminal.press('1 \r');
+    terminal.press('9 \r');
     await terminal.hides(FIRST);
     terminal.press('\x1b[A\r');
     await terminal.shows('Check your answers');
@@ -117,7 +117,7 @@ describe('the program itself, through a pseudo-terminal', () => {
     await terminal.shows('Y begin');
     terminal.press('y');
     await terminal.shows(FIRST);
-    terminal.press('1 \r');
+    terminal.press('9 \r');
     await terminal.shows(NAME);
     expect(existsSync(join(folder, 'kim.plan.md'))).toBe(true);
   });

@@ -2,7 +2,7 @@ import { questionAt } from '../../interview/relevant';
 import { type Row, rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
 import { numberIn, sayUnit, words } from '../../interview/words';
-import { ACT_NOW_TITLE, ACT_NOW_UNSURE, actNowChoices } from '../act-now-texts';
+import { actNowTexts, actNowTitle } from '../act-now-texts';
 import { CHECK_TITLE, openWords } from '../check-words';
 import { leftWords, placeWords } from '../place-words';
 import { unsureWords } from '../unsure-words';
@@ -58,10 +58,11 @@ function helpLines(context: Context, state: State): string[] {
 }
 
 function actNowLines(context: Context, state: State): string[] {
-  const choices = actNowChoices(questionAt(context, state.at), state.ticked);
-  const title = state.ticked.length === 0 ? ACT_NOW_UNSURE : ACT_NOW_TITLE;
-  const texts = choices.map((choice) => `${choice.label}. ${(choice.actNow ?? '').trim()}`);
-  return [`${title}.`, ...texts, ...numbered(context, state)];
+  const texts = actNowTexts(context.interview, state).flatMap(({ title, lines }) => [
+    ...(title === null ? [] : [`${title}.`]),
+    ...lines,
+  ]);
+  return [`${actNowTitle(state)}.`, ...texts, ...numbered(context, state)];
 }
 
 function numbered(context: Context, state: State): string[] {

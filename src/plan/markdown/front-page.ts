@@ -23,6 +23,7 @@ const STEPS = 3;
 export function frontPage(plan: Plan): string[] {
   return [
     `# Backup power plan: ${plan.name}`,
+    ...danger(plan),
     `As of ${plan.asOf}. A planning aid, not an electrical design: a licensed electrician, the building department and the local code decide.`,
     ...draft(plan),
     bullets([
@@ -39,6 +40,15 @@ export function frontPage(plan: Plan): string[] {
     bullets(frontCautions(plan).map((one) => firstSentences(one.says))),
     'First steps:',
     bullets(firstSteps(plan).map((step) => `${firstSentences(step.what)} (${step.who})`)),
+  ];
+}
+
+/** A danger told while the plan was made comes before anything planned. */
+function danger({ danger }: Plan): string[] {
+  if (danger === null) return [];
+  return [
+    `**Danger now. You told us: ${danger.told.map(({ says }) => says[0]!.toLowerCase() + says.slice(1)).join('; ')}. Do this before you read on:**`,
+    bullets(danger.steps),
   ];
 }
 

@@ -1,18 +1,16 @@
-import { questionAt } from '../../../interview/relevant';
-import { ACT_NOW_TITLE, ACT_NOW_UNSURE, actNowChoices } from '../../act-now-texts';
+import { actNowTexts, actNowTitle } from '../../act-now-texts';
 import type { Frame, FrameParts } from '../frame';
-import { styled, wrapParagraphs, wrapText } from '../line';
+import { type Line, styled, wrapText } from '../line';
+import { labelLines } from '../row-lines';
 import { readingFrame } from './reading';
 
-/** What to do at once about the dangers named, in full. */
+/** What to do at once, one instruction a line. */
 export function actNowFrame(parts: FrameParts, width: number): Frame {
   const { context, state } = parts;
-  const choices = actNowChoices(questionAt(context, state.at), state.ticked);
-  const text = choices.flatMap((choice, i) => [
+  const text = actNowTexts(context.interview, state).flatMap(({ title, lines }, i): Line[] => [
     ...(i > 0 ? [[]] : []),
-    ...styled(wrapText(choice.label, width), { bold: true }),
-    ...styled(wrapParagraphs(choice.actNow ?? '', width)),
+    ...(title === null ? [] : styled(wrapText(title, width), { bold: true })),
+    ...lines.flatMap((line) => labelLines('- ', line, false, width)),
   ]);
-  const title = state.ticked.length === 0 ? ACT_NOW_UNSURE : ACT_NOW_TITLE;
-  return readingFrame(parts, width, { title, text });
+  return readingFrame(parts, width, { title: actNowTitle(state), text });
 }
