@@ -11,6 +11,7 @@ import type { Home, Season } from './home';
 import { lifeSupport } from './life-support';
 import { allLoads } from './loads/all-loads';
 import { inOneRoom } from './loads/one-room';
+import { withStoredWater } from './loads/stored-water';
 import { siteOf } from './site';
 
 /**
@@ -24,7 +25,8 @@ export function buildHome(facts: Facts, widths: Widths, asOf: string): Home {
   const named = allLoads({ facts, widths, climate: hours });
   const billYear = billYearOf(facts, named, climate);
   const { loads: usual, says: calibration } = calibrate({ facts, loads: named, hours, billYear });
-  const loads = inOneRoom({ facts, widths, climate: hours }, usual, named);
+  const inRoom = inOneRoom({ facts, widths, climate: hours }, usual, named);
+  const loads = withStoredWater(facts, inRoom);
   const goalSeasons = seasonsOf(facts);
   const ranked = (...ranks: string[]) => loads.filter((load) => ranks.includes(load.rank));
   return {
@@ -37,6 +39,7 @@ export function buildHome(facts: Facts, widths: Widths, asOf: string): Home {
       figure({ value: 1, unit: 'people', source: { kind: 'assumed', label: 'at least one' } }),
     lifeSupport: lifeSupport(facts),
     loads,
+    usualLoads: usual,
     demand: {
       must: demandOf(ranked('must'), goalSeasons),
       good: demandOf(ranked('must', 'good'), goalSeasons),

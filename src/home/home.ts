@@ -99,6 +99,8 @@ export interface Home {
   /** Someone depends on a powered device for life: oxygen, ventilator, dialysis, heart pump, or it is not known. */
   readonly lifeSupport: 'yes' | 'no' | 'unknown';
   readonly loads: readonly Load[];
+  /** The same home on an ordinary day: what its bills and its year of hours are made of. */
+  readonly usualLoads: readonly Load[];
   /** Sums for life and must-run loads; these with good-to-have; and everything that may run in an outage. */
   readonly demand: Readonly<Record<'must' | 'good' | 'all', Demand>>;
   /** How long the household wants to manage, h. */

@@ -7,6 +7,7 @@ import { usableRoof } from '../physics/roof/usable-roof';
 import { panelAssumption, panelLosses } from '../tables/panel-figures';
 import { roofPathways } from '../tables/roof-pathways';
 import type { Facts } from './facts';
+import { ownSolarKw } from './own-solar';
 import { usualPanels } from './panel-traits';
 
 /** The roof face that panels would lie on, and how much of it they may cover. */
@@ -15,7 +16,7 @@ export interface Roof {
   /** Area told, and what access pathways leave of it, ft2 on the slope. */
   readonly areaFt2: number;
   readonly usableFt2: number;
-  /** Rated panels that fit, kW. */
+  /** Rated panels that fit beside those that are there, kW. */
   readonly roomKw: number;
   readonly shadeShare: number;
 }
@@ -38,22 +39,37 @@ const EAVE_PER_DEPTH = 40 / 15;
 const COVERED_SHARE = 0.85;
 const FLAT_TILT_DEG = 5;
 
+/** Where panels are told and their roof is not: no room for more, half of them in the shade, facing east or west. */
+const UNKNOWN_ROOF: Roof = {
+  plane: { tiltDeg: tiltOfPitch(PITCH_RISE), facingDeg: 90 },
+  areaFt2: 0,
+  usableFt2: 0,
+  roomKw: 0,
+  shadeShare: 0.4,
+};
+
 /** The roof for panels, or null where there is none to plan on. */
 export function roofOf(facts: Facts): Roof | null {
   const face = facts.value('roof-face');
   const areaFt2 = facts.number('roof-area');
-  if (typeof face !== 'string' || facing[face] === undefined || areaFt2 === null) return null;
+  const own = ownSolarKw(facts);
+  if (typeof face !== 'string' || facing[face] === undefined || areaFt2 === null) {
+    return own > 0 ? UNKNOWN_ROOF : null;
+  }
   const tiltDeg = face === 'flat' ? FLAT_TILT_DEG : tiltOfPitch(PITCH_RISE);
   const usableFt2 = openFt2(areaFt2, tiltDeg);
   return {
     plane: { tiltDeg, facingDeg: facing[face]! },
     areaFt2,
     usableFt2,
-    roomKw: panelRoomKw({
-      areaFt2: usableFt2,
-      wattsPerM2: panelAssumption('wattsPerM2'),
-      coveredShare: COVERED_SHARE,
-    }),
+    roomKw: Math.max(
+      0,
+      panelRoomKw({
+        areaFt2: usableFt2,
+        wattsPerM2: panelAssumption('wattsPerM2'),
+        coveredShare: COVERED_SHARE,
+      }) - own,
+    ),
     shadeShare: shade[String(facts.value('roof-shade'))] ?? shade.most!,
   };
 }

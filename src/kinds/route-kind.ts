@@ -1,6 +1,7 @@
 /** The ways to get backup power that Lampkeeper knows, plainest first. */
 export const routeKinds = [
   'preparation',
+  'own-battery',
   'single-battery',
   'power-pack',
   'engine-cords',

@@ -50,6 +50,7 @@ const portable = { ...none, generator: 'portable', byHand: true } as const;
 /** The traits of each route: a kind without a row here does not compile. */
 export const traitsOf: Readonly<Record<RouteKind, RouteTraits>> = {
   preparation: none,
+  'own-battery': fixedBattery,
   'single-battery': { ...pack, oneJob: true },
   'power-pack': pack,
   'engine-cords': { ...portable, connection: 'outlets' },

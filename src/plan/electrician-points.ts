@@ -1,9 +1,8 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../home/home';
-import { isWired } from '../kinds/ask-traits';
-import { traitsOf } from '../kinds/route-traits';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
 import type { Route } from '../routes/route';
+import { hasWiringToDo } from '../routes/wiring-to-do';
 import type { Finding } from '../rules/rule';
 import { wordsOf } from '../tables/rule-words';
 import { givesWatts } from './electrical/high-end';
@@ -21,7 +20,7 @@ export function electricianPoints(
     (one) => one.who[0] === 'licensed electrician' && one.severity >= CAN_INJURE,
   );
   const said = theirs.map((one) => (wordsOf(one.id).whole ? one.says : firstSentence(one.says)));
-  if (isWired(traitsOf[route.kind])) return [...quotePoints(home, route), ...said];
+  if (hasWiringToDo(route)) return [...quotePoints(home, route), ...said];
   const work = theirs.filter((one) => !neverWork.includes(one.id));
   if (work.some((one) => !one.careful)) return [plugsOnly, ...said];
   return [work.length > 0 ? `${noWork} ${mayStill}` : noWork, ...said];

@@ -1,7 +1,8 @@
 import type { Home } from '../home/home';
-import { hasFixedBattery, hasFixedGenerator, isSource, isWired } from '../kinds/ask-traits';
+import { hasFixedBattery, hasFixedGenerator, isSource } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
 import type { Advice } from '../routes/advise';
+import { hasWiringToDo } from '../routes/wiring-to-do';
 import type { Finding, Who } from '../rules/rule';
 import type { AddOn } from './add-ons';
 import type { Electrical } from './electrical/electrical';
@@ -108,7 +109,7 @@ function panelSteps({ cautions }: Of): NextStep[] {
 
 function wiredSteps({ advice: { route } }: Of): NextStep[] {
   const steps: NextStep[] = [];
-  if (isWired(traitsOf[route.kind])) {
+  if (hasWiringToDo(route)) {
     steps.push(
       {
         id: 'quotes' as const,

@@ -3,6 +3,7 @@ import type { Home } from '../home/home';
 import type { World } from '../home/world';
 import { batteryEngine } from './kinds/battery-engine';
 import { batteryCircuits, batterySolar, batteryWhole } from './kinds/fixed-battery';
+import { ownBatteryRoute } from './kinds/own-battery';
 import { engineCords, engineInlet } from './kinds/portable-engine';
 import { powerPack } from './kinds/power-pack';
 import { preparation } from './kinds/preparation';
@@ -16,7 +17,9 @@ import type { Route } from './route';
 
 /** Every route, sized for this home, plainest first; those that cannot work here say why. */
 export function allRoutes(home: Home, world: World, widths: Widths): Route[] {
+  const own = ownBatteryRoute(home, world);
   const sized = [
+    ...(own === null ? [] : [own]),
     singleBattery(home),
     powerPack(home),
     engineCords(home, widths),

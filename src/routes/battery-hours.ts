@@ -32,16 +32,20 @@ const lfp = batteryType('lithium-iron-phosphate');
 
 /** Usable kWh of a battery of so much nameplate, at its planned age and the cold of its place. */
 export function usableOf(home: Home, nameplateKwh: number): number {
-  const outdoors = home.facts.is('battery-place', 'detached', 'outside-wall', 'shed-unheated');
-  // A battery with its own heater keeps its cells near freezing on the coldest days.
-  const cellC = outdoors && home.goalSeasons.includes('winter') ? 0 : 20;
   return usableKwh({
     nameplateKwh,
     usableDepth: lfp.usableDepth,
     ageYears: PLANNED_AGE_YEARS,
     fadePerYear: lfp.fadePerYear,
-    coldShare: coldCapacity(cellC, coldPoints(lfp)),
+    coldShare: coldCapacity(cellC(home), coldPoints(lfp)),
   });
+}
+
+/** Temperature of the cells on a hard day of the goal's seasons, C. */
+export function cellC(home: Home): number {
+  const outdoors = home.facts.is('battery-place', 'detached', 'outside-wall', 'shed-unheated');
+  // A battery with its own heater keeps its cells near freezing on the coldest days.
+  return outdoors && home.goalSeasons.includes('winter') ? 0 : 20;
 }
 
 /** Limits of a battery with an inverter of so many kW. */

@@ -23,10 +23,10 @@ export function partBySize(equipmentClass: EquipmentClass, share: number, name?:
 }
 
 /** Something the household has already, of a class whose upkeep it goes on paying. */
-export function owned(name: string, equipmentClass: EquipmentClass): Part {
+export function owned(name: string, equipmentClass: EquipmentClass, units = 1): Part {
   const source = { kind: 'told', label: 'you have it already' } as const;
   const costUsd = figure({ value: 0, unit: '$', name, source });
-  return { name, year: 0, costUsd, equipmentClass, units: 1 };
+  return { name, year: 0, costUsd, equipmentClass, units };
 }
 
 /** The sum of the parts, low ends together and high ends together. */

@@ -25,6 +25,7 @@ export type EquipmentClass =
   | 'backup-subpanel'
   | 'solar'
   | 'solar-inverter'
+  | 'solar-rewire'
   | 'soft-starter'
   | 'panel-upgrade'
   | 'service-upgrade'

@@ -6,7 +6,6 @@ const portable = {
   'engine-volts': 'v240',
   'engine-neutral': 'floating',
   'engine-connect': 'cords',
-  'engine-shutoff': 'yes',
 };
 const standby = { ...portable, 'own-sources': ['engine-standby'], 'engine-connect': 'inlet' };
 const car = { 'own-sources': ['ev-outlet'], 'vehicle-kind': 'battery-only' };

@@ -61,6 +61,7 @@ export function someHome(known: Resolved, site: Partial<Site> = {}): Home {
     people: plain(2, 'people'),
     lifeSupport: lifeSupportOf(known),
     loads: [],
+    usualLoads: [],
     demand: { must: nothing, good: nothing, all: nothing },
     goalHours: plain(facts.number('goal-hours') ?? 24, 'h'),
     goalSeasons: seasonsOf(facts),

@@ -10,6 +10,7 @@ import {
   type YearSetting,
 } from '../../bill/dispatch-year';
 import type { Home } from '../../home/home';
+import { ownSolarKw } from '../../home/own-solar';
 import { limitsOf } from '../../routes/battery-hours';
 import type { Route } from '../../routes/route';
 import { batteryType } from '../../tables/battery-types';
@@ -67,7 +68,7 @@ export function betweenOutages(input: BetweenInput): BetweenOutages {
   const { home, route, of, year, keptKwh } = input;
   const { tariff } = of;
   const { days, loadKwh, sunKwhPerKw } = year;
-  const own = ownSolarKw(home);
+  const own = ownSolarKw(home.facts);
   const solarKw = Math.max(own, route.solarKw ?? 0);
   const sun = (kw: number) =>
     Float64Array.from({ length: loadKwh.length }, (_, h) => kw * (sunKwhPerKw?.[h] ?? 0));
@@ -153,10 +154,4 @@ function billOf({ input, layout }: YearSetting, solarKwh: Float64Array): YearBil
   const importKwh = net.map((kwh) => Math.max(0, kwh));
   const exportKwh = net.map((kwh) => (exportAllowed ? Math.max(0, -kwh) : 0));
   return billYear({ tariff, days, importKwh, exportKwh, layout });
-}
-
-/** Panels on the roof already, kW. */
-export function ownSolarKw({ facts }: Home): number {
-  if (!facts.told('own-sources') || !facts.has('own-sources', 'solar')) return 0;
-  return facts.told('solar-kw') ? (facts.number('solar-kw') ?? 0) : 0;
 }

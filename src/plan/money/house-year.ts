@@ -30,9 +30,7 @@ export function houseYear(home: Home, world: World, withSun: boolean): HouseYear
   const from = middleYear(world) * HOURS_PER_YEAR;
   const airC = world.airC().subarray(from, from + HOURS_PER_YEAR);
   // Nothing is switched off on an ordinary day.
-  const loads = home.loads
-    .filter((load) => !load.onlyInOutage)
-    .map((load) => ({ ...load, offInOutage: false }));
+  const loads = home.usualLoads.map((load) => ({ ...load, offInOutage: false }));
   const named = hourlyLoadKw(loads, airC, home.site.place.climate);
   const sun = withSun ? world.sunKwhPerKw() : null;
   return {

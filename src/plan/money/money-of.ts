@@ -4,6 +4,7 @@ import { routeMoney } from '../../bill/route-money';
 import { sayCarriesOver, stagedBuying } from '../../bill/staged-buying';
 import type { Tariff } from '../../bill/tariff';
 import type { Home } from '../../home/home';
+import { ownSolarKw } from '../../home/own-solar';
 import type { World } from '../../home/world';
 import { hasFixedBattery, isSource } from '../../kinds/ask-traits';
 import type { RouteKind } from '../../kinds/route-kind';
@@ -14,7 +15,7 @@ import { endedBy } from '../../tables/incentives';
 import { inSentence, listOf } from '../list-of';
 import type { Outlook } from '../outlook';
 import type { RideThrough } from '../ride-through/ride-through-of';
-import { type BetweenOutages, betweenOutages, ownSolarKw, withCeiling } from './between-outages';
+import { type BetweenOutages, betweenOutages, withCeiling } from './between-outages';
 import { billFit } from './bill-fit';
 import { batteryLife, costPartsOf } from './cost-parts';
 import { type HouseYear, houseYear } from './house-year';
@@ -41,7 +42,7 @@ export function moneyOf(input: MoneyInput): PlanMoney {
   const able = input.routes.filter((route) => route.verdict !== 'cannot');
   const of = tariffOf(home, input.ownTariff);
   const batteries = able.filter((route) => onTheBill(route));
-  const withSun = ownSolarKw(home) > 0 || batteries.some((route) => route.solarKw !== null);
+  const withSun = ownSolarKw(home.facts) > 0 || batteries.some((route) => route.solarKw !== null);
   const year = houseYear(home, world, withSun);
   const betweens = new Map<RouteKind, BetweenOutages>();
   for (const route of of === null ? [] : batteries)

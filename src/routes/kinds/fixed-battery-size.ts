@@ -1,4 +1,5 @@
 import type { Home, Rank } from '../../home/home';
+import { ownSolarKw } from '../../home/own-solar';
 import type { World } from '../../home/world';
 import type { RouteKind } from '../../kinds/route-kind';
 import { traitsOf } from '../../kinds/route-traits';
@@ -8,6 +9,8 @@ import { goalHours, goalNet, hoursFrom, sizeFor, usableOf } from '../battery-hou
 import { budgetUsd } from '../budget';
 import { part, total } from '../costs';
 import type { Fitted } from '../fit-power';
+import { ownFixedBattery } from '../own-battery';
+import { ownPanelParts } from '../own-panels';
 import type { Part, SizeByOdds } from '../route';
 
 /** What sets the three fixed batteries apart. */
@@ -34,18 +37,20 @@ export interface Chosen {
  */
 export function choose(home: Home, world: World, sort: Sort, fitted: Fitted): Chosen {
   const goal = goalHours(home, world, fitted.carried);
-  const options = solarOptions(world, sort).map((solarKw) => {
+  const own = ownFixedBattery(home)?.usableKwh ?? 0;
+  const options = solarOptions(home, world, sort).map((solarKw) => {
     const nets = goal.map((hours) => ({
       pieces: hours.pieces,
       netKwh: goalNet(hours, fitted.step.watts / 1000, solarKw),
     }));
     const size = sizeFor(home, nets);
     const asked = sizedByYears(home) ? size.nineYearsInTenKwh : size.nineOutagesInTenKwh;
-    const nameplateKwh = batteryStepsKwh().find((kwh) => usableOf(home, kwh) >= asked) ?? null;
+    const nameplateKwh =
+      batteryStepsKwh().find((kwh) => own + usableOf(home, kwh) >= asked) ?? null;
     return { solarKw, nets, size, nameplateKwh };
   });
   const price = (o: { nameplateKwh: number; solarKw: number }) =>
-    total(partsOf(sort, fitted, o.nameplateKwh, o.solarKw)).value;
+    total(partsOf(home, sort, fitted, o.nameplateKwh, o.solarKw)).value;
   const able = options.flatMap((o) =>
     o.nameplateKwh === null ? [] : [{ ...o, nameplateKwh: o.nameplateKwh }],
   );
@@ -54,7 +59,7 @@ export function choose(home: Home, world: World, sort: Sort, fitted: Fitted): Ch
     ...options.at(-1)!,
     nameplateKwh: withinBudget(home, sort, fitted, options.at(-1)!.solarKw),
   };
-  const usableKwh = usableOf(home, pick.nameplateKwh);
+  const usableKwh = own + usableOf(home, pick.nameplateKwh);
   const { nets, ...rest } = pick;
   return {
     ...rest,
@@ -69,27 +74,39 @@ export function sizedByYears(home: Home): boolean {
   return home.lifeSupport !== 'no';
 }
 
-/** No panels; or, with solar, up to four steps of the roof's room, the largest last. */
-function solarOptions(world: World, sort: Sort): number[] {
-  if (!sort.solar) return [0];
+/** The panels that are there; or, with solar, up to four steps of the roof's room, the largest last. */
+function solarOptions({ facts }: Home, world: World, sort: Sort): number[] {
+  const own = ownSolarKw(facts);
+  if (!sort.solar) return [own];
   const room = world.roof?.roomKw ?? 0;
   return solarStepsKw()
     .filter((kw) => kw <= room)
-    .slice(-4);
+    .slice(-4)
+    .map((kw) => own + kw);
 }
 
 /** The largest battery step that the money told buys; 10 kWh when it buys less, and when no money was told. */
 function withinBudget(home: Home, sort: Sort, fitted: Fitted, solarKw: number): number {
   const budget = budgetUsd(home) ?? 0;
   const steps = batteryStepsKwh().filter((kwh) => kwh >= 10);
-  const bought = steps.filter((kwh) => total(partsOf(sort, fitted, kwh, solarKw)).value <= budget);
+  const bought = steps.filter(
+    (kwh) => total(partsOf(home, sort, fitted, kwh, solarKw)).value <= budget,
+  );
   return bought.at(-1) ?? 10;
 }
 
 /** What the route is made of. */
-export function partsOf(sort: Sort, fitted: Fitted, nameplateKwh: number, solarKw: number): Part[] {
+export function partsOf(
+  home: Home,
+  sort: Sort,
+  fitted: Fitted,
+  nameplateKwh: number,
+  solarKw: number,
+): Part[] {
   const inverter = formatQuantity(fitted.step.watts, 'W');
-  const solar = solarKw > 0 ? [part('solar', solarKw * 1000, `Roof solar, ${solarKw} kW`)] : [];
+  const more = solarKw - ownSolarKw(home.facts);
+  const solar =
+    more > 0 ? [part('solar', more * 1000, `Roof solar, ${formatQuantity(more, 'kW')}`)] : [];
   const wiring =
     traitsOf[sort.kind].connection === 'house' ? part('load-control') : part('backup-subpanel');
   const soft = fitted.softStarter ? [part('soft-starter')] : [];
@@ -97,6 +114,7 @@ export function partsOf(sort: Sort, fitted: Fitted, nameplateKwh: number, solarK
   return [
     part(battery, nameplateKwh, `Battery, ${nameplateKwh} kWh, with an inverter of ${inverter}`),
     ...solar,
+    ...ownPanelParts(home),
     wiring,
     ...soft,
     part('permit'),

@@ -8,6 +8,8 @@ import { powerSteps, solarStepsKw } from '../../tables/generic-steps';
 import { LIMIT_HOURS } from '../battery-hours';
 import { type Fitted, fitPower } from '../fit-power';
 import { cannot, hoursRange, lasts, makeRoute } from '../make-route';
+import { ownFixedBattery } from '../own-battery';
+import { ownPanelIfs } from '../own-panels';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import type { Lasting, Route } from '../route';
 import { batteryPlaceIfs, batteryPlaceStops, wiringIfs, wiringStops } from '../stops';
@@ -80,6 +82,8 @@ function describe(home: Home, sort: Sort, fitted: Fitted, chosen: Chosen): Route
       ...wiringIfs(home),
       ...batteryPlaceIfs(home),
       'the utility agrees before it is switched on',
+      ...ownPanelIfs(home),
+      ...besideOwn(home),
       ...(sort.solar ? solarIfs(home) : []),
     ],
     carries: fitted.carried.map((load) => load.name),
@@ -96,9 +100,18 @@ function describe(home: Home, sort: Sort, fitted: Fitted, chosen: Chosen): Route
     sizeByOdds: chosen.size,
     gap: 'from no blink to a few seconds, by itself',
     lasting: lastingOf(home, chosen),
-    parts: partsOf(sort, fitted, chosen.nameplateKwh, chosen.solarKw),
+    parts: partsOf(home, sort, fitted, chosen.nameplateKwh, chosen.solarKw),
     notes: notesOf(home, fitted, chosen),
   });
+}
+
+/** A battery beside the one that is there. */
+function besideOwn(home: Home): string[] {
+  return ownFixedBattery(home) === null
+    ? []
+    : [
+        'the new battery is of a make and kind that works with the one you have, which is counted in',
+      ];
 }
 
 function solarIfs(home: Home): string[] {
@@ -107,7 +120,7 @@ function solarIfs(home: Home): string[] {
   return doubt === null ? ifs : [doubt, ...ifs];
 }
 
-function lastingOf(home: Home, chosen: Chosen): Lasting {
+export function lastingOf(home: Home, chosen: Chosen): Lasting {
   const hours: Figure = figure({
     ...chosen.hours,
     unit: 'h',

@@ -8,14 +8,19 @@ import { formula } from '../../quantity/figure-arithmetic';
 import { batteryType } from '../../tables/battery-types';
 import { packSteps } from '../../tables/generic-steps';
 import { withinBudgetUsd } from '../budget';
-import { part } from '../costs';
+import { owned, part } from '../costs';
+import { ownPack } from '../own-battery';
+import type { Part } from '../route';
 
 /** What a pack's own inverter draws by being on, W. Common practice, 8 to 25 W. */
 export const PACK_IDLE_WATTS = 15;
 const lfp = batteryType('lithium-iron-phosphate');
 
 export interface PackSize {
+  /** With the pack that is there, kWh. */
   readonly nameplateKwh: number;
+  /** Of that, still to be bought. */
+  readonly boughtKwh: number;
   readonly usableKwh: number;
   readonly watts: number;
   readonly startVa: number;
@@ -23,25 +28,28 @@ export interface PackSize {
 }
 
 /**
- * A pack that runs and starts these loads (up to two of the largest): the smallest that lasts the hours and may fit
+ * A pack that runs and starts these loads, the household's own first, alone or beside a new one (up to two of the
+ * largest): the smallest that lasts the hours and may fit
  * the budget; where none does, the largest that may fit; where none may, the smallest. Null: none runs them.
  */
 export function choosePack(home: Home, loads: readonly Load[], goalHours: number): PackSize | null {
   const demand = demandOf(loads, home.goalSeasons);
   const single = packSteps();
   const largest = single.at(-1)!;
-  const steps = [...single, { ...largest, kwh: 2 * largest.kwh }];
+  const own = ownPack(home);
+  const alone = own === null ? [] : [{ kwh: 0, watts: own.watts, startVa: own.startVa }];
+  const steps = [...alone, ...single, { ...largest, kwh: 2 * largest.kwh }];
   const able = steps.filter(
     (s) => demand.runningWatts.value <= s.watts && demand.startVa.high <= s.startVa,
   );
-  const sized = able.map((s) => {
-    const usableKwh = s.kwh * lfp.usableDepth;
-    const { kwh: nameplateKwh, watts, startVa } = s;
-    return { nameplateKwh, usableKwh, watts, startVa, hours: packHours(home, loads, usableKwh) };
+  const sized = able.map(({ kwh: boughtKwh, watts, startVa }) => {
+    const usableKwh = boughtKwh * lfp.usableDepth + (own?.usableKwh ?? 0);
+    const nameplateKwh = boughtKwh + (own?.nameplateKwh ?? 0);
+    const hours = packHours(home, loads, usableKwh);
+    return { nameplateKwh, boughtKwh, usableKwh, watts, startVa, hours };
   });
-  const payable = sized.filter((s) =>
-    withinBudgetUsd(home, part('power-pack', s.nameplateKwh).costUsd.low),
-  );
+  const price = (kwh: number) => (kwh === 0 ? 0 : part('power-pack', kwh).costUsd.low);
+  const payable = sized.filter((s) => withinBudgetUsd(home, price(s.boughtKwh)));
   return payable.find((s) => s.hours.value >= goalHours) ?? payable.at(-1) ?? sized[0] ?? null;
 }
 
@@ -72,3 +80,15 @@ export function packHours(home: Home, loads: readonly Load[], usableKwh: number)
     source: formula('usable energy against the use of a hard day, idle draw and losses counted'),
   });
 }
+
+/** What is there and what is bought of a pack, of the class a pack of its size belongs to. */
+export function packParts(
+  { nameplateKwh, boughtKwh }: PackSize,
+  buy: (kwh: number) => Part = (kwh) => part('power-pack', kwh, `Power pack, ${kwh} kWh`),
+): Part[] {
+  const ownKwh = nameplateKwh - boughtKwh;
+  const have = owned(`The power pack you have, ${round(ownKwh)} kWh`, 'power-pack', ownKwh);
+  return [...(ownKwh > 0 ? [have] : []), ...(boughtKwh > 0 ? [buy(boughtKwh)] : [])];
+}
+
+const round = (kwh: number) => Math.round(10 * kwh) / 10;

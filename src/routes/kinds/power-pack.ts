@@ -1,11 +1,10 @@
 import { demandOf } from '../../home/demand';
 import type { Home, Load } from '../../home/home';
-import { part } from '../costs';
 import { cannot, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { LeftOut, Route } from '../route';
 import { plugIfs } from '../stops';
-import { choosePack, type PackSize } from './packs';
+import { choosePack, type PackSize, packParts } from './packs';
 
 const title = 'Plug-in power pack';
 
@@ -34,7 +33,7 @@ export function powerPack(home: Home): Route {
     usableKwh: pack.usableKwh,
     gap: 'a few minutes, until somebody plugs things in',
     lasting: lastsHours(home, pack.hours, `A full pack of ${pack.nameplateKwh} kWh`),
-    parts: [part('power-pack', pack.nameplateKwh, `Power pack, ${pack.nameplateKwh} kWh`)],
+    parts: packParts(pack),
     notes: [
       'Charge it from the grid before a storm; without sun or an engine it cannot be refilled in the outage.',
       'Ask for clean "pure sine" output and a safety listing.',

@@ -4,14 +4,14 @@ import { part } from '../costs';
 import { cannot, lastsHours, makeRoute } from '../make-route';
 import { loadsOf } from '../pick-loads';
 import type { Part, Route } from '../route';
-import { choosePack, type PackSize, packHours } from './packs';
+import { choosePack, type PackSize, packHours, packParts } from './packs';
 
 const title = 'Small battery for one job';
 
 /** Anything but a medical device is carried for a day; after that an engine or the grid refills it. */
 const DAY_HOURS = 24;
 /** A second pump with a battery of 100 Ah at 12 V, of which about 80 % can be used. Common practice, no source. */
-const SUMP_SET = { nameplateKwh: 1.2, usableKwh: 0.96, watts: 600, startVa: 600 };
+const SUMP_SET = { nameplateKwh: 1.2, boughtKwh: 1.2, usableKwh: 0.96, watts: 600, startVa: 600 };
 
 /** The one thing that must not stop: a medical device, else the sump pump, else being reached. */
 export function singleBattery(home: Home): Route {
@@ -37,7 +37,7 @@ export function singleBattery(home: Home): Route {
     usableKwh: size.usableKwh,
     gap: 'none to a few seconds, if it stands ready at the device',
     lasting: lastsHours(home, size.hours, `${names.join(' and ')} on ${size.nameplateKwh} kWh`),
-    parts: [partOf(loads, size)],
+    parts: loads[0]!.id === 'sump' ? [part('sump-battery')] : packParts(size, buy),
     notes: [
       "It is worth having beside any larger route: it bridges the gap and the engine's rest.",
     ],
@@ -66,12 +66,8 @@ function sizeOf(home: Home, loads: readonly Load[]): PackSize | null {
   return choosePack(home, loads, loads.some(isMedical) ? goal : Math.min(goal, DAY_HOURS));
 }
 
-function partOf(loads: readonly Load[], size: PackSize): Part {
-  if (loads[0]!.id === 'sump') {
-    return part('sump-battery');
-  }
-  if (size.nameplateKwh <= 0.6) {
-    return part('small-single-job-battery', 1, `Small battery, ${size.nameplateKwh} kWh`);
-  }
-  return part('power-pack', size.nameplateKwh, `Battery for one job, ${size.nameplateKwh} kWh`);
+function buy(kwh: number): Part {
+  return kwh <= 0.6
+    ? part('small-single-job-battery', 1, `Small battery, ${kwh} kWh`)
+    : part('power-pack', kwh, `Battery for one job, ${kwh} kWh`);
 }

@@ -1,0 +1,112 @@
+import type { Home } from '../../home/home';
+import { ownSolarKw } from '../../home/own-solar';
+import type { World } from '../../home/world';
+import { formatQuantity } from '../../quantity/format-quantity';
+import { goalHours, goalNet, hoursFrom, sizeFor } from '../battery-hours';
+import { owned, part } from '../costs';
+import { fitPower } from '../fit-power';
+import { cannot, makeRoute } from '../make-route';
+import { type OwnBattery, ownFixedBattery } from '../own-battery';
+import { ownPanelIfs, ownPanelParts } from '../own-panels';
+import { alwaysOff, loadsOf } from '../pick-loads';
+import type { Route } from '../route';
+import { batteryPlaceStops, wiringIfs, wiringStops } from '../stops';
+import { lastingOf } from './fixed-battery';
+import { sizedByYears } from './fixed-battery-size';
+
+const title = 'The home battery you have';
+
+/** The battery that is fixed to the house already, with the panels that are: nothing is bought but what it lacks. */
+export function ownBatteryRoute(home: Home, world: World): Route | null {
+  const own = ownFixedBattery(home);
+  if (own === null) return null;
+  const backed = backsUp(home);
+  // What is there already is held to the same: a sound panel, and a place that the rules allow.
+  const stops = [...wiringStops(home), ...batteryPlaceStops(home)];
+  if (stops.length > 0) return cannot('own-battery', title, stops);
+  const fitted = fitPower({
+    loads: loadsOf(home, ['must']),
+    seasons: home.goalSeasons,
+    steps: [own],
+    startEnd: 'high',
+    maySoftStart: true,
+    sourceName: 'the battery you have',
+  });
+  if (fitted === null || own.usableKwh <= 0) {
+    return cannot('own-battery', title, ['it is too weak for anything that must keep running']);
+  }
+  const solarKw = ownSolarKw(home.facts);
+  const nets = goalHours(home, world, fitted.carried).map((hours) => ({
+    pieces: hours.pieces,
+    netKwh: goalNet(hours, own.watts / 1000, solarKw),
+  }));
+  const size = sizeFor(home, nets);
+  const asked = sizedByYears(home) ? size.nineYearsInTenKwh : size.nineOutagesInTenKwh;
+  const { nameplateKwh, usableKwh } = own;
+  const hours = hoursFrom(nets, usableKwh);
+  const reaches = usableKwh >= asked;
+  return makeRoute('own-battery', title, {
+    ifs: [
+      ...(backed ? [] : [NOT_BACKED, ...wiringIfs(home)]),
+      ...reserveIfs(home),
+      ...ownPanelIfs(home),
+    ],
+    carries: fitted.carried.map((load) => load.name),
+    leavesOut: [...fitted.leftOut, ...alwaysOff(home)],
+    power: {
+      continuousWatts: own.watts,
+      startVa: own.startVa,
+      runningWatts: fitted.demand.runningWatts,
+      startDemandVa: fitted.demand.startVa,
+    },
+    nameplateKwh,
+    usableKwh,
+    solarKw: solarKw > 0 ? solarKw : null,
+    sizeByOdds: size,
+    gap: 'from no blink to a few seconds, by itself',
+    lasting: lastingOf(home, { nameplateKwh, usableKwh, solarKw, size, hours, reaches }),
+    parts: [
+      owned(
+        `The battery you have, ${formatQuantity(nameplateKwh, 'kWh')}`,
+        'battery',
+        nameplateKwh,
+      ),
+      ...(backed ? [] : [part('backup-subpanel'), part('permit')]),
+      ...(fitted.softStarter ? [part('soft-starter')] : []),
+      ...ownPanelParts(home),
+    ],
+    notes: notesOf(home, own),
+  });
+}
+
+const NOT_BACKED =
+  'an electrician shows that it runs with the grid off, and on which circuits: a battery needs a backed-up panel for that';
+
+/** Seen to run circuits or the house with the grid off; not tried counts as no. */
+function backsUp({ facts }: Home): boolean {
+  return facts.told('battery-backup') && facts.is('battery-backup', 'circuits', 'house');
+}
+
+/** Below this share kept, the plan asks for more before it counts on a full battery. */
+const FULL_SHARE = 0.9;
+
+function reserveIfs({ facts }: Home): string[] {
+  const kept = facts.number('battery-reserve') ?? 0;
+  if (kept >= 100 * FULL_SHARE) return [];
+  return [
+    `the share it keeps for outages is set to 100 % before a storm: ${facts.told('battery-reserve') ? `it keeps ${kept} % now` : 'what it keeps now is not known'}`,
+  ];
+}
+
+function notesOf({ facts }: Home, own: OwnBattery): string[] {
+  const kept = (facts.number('battery-reserve') ?? 0) / 100;
+  const notes = [
+    `Counted at ${own.ageYears} years old: ${formatQuantity(own.usableKwh, 'kWh')} of its ${formatQuantity(own.nameplateKwh, 'kWh')} can be used.`,
+  ];
+  if (kept < FULL_SHARE) {
+    notes.push(
+      `With only the share it keeps now, an outage without warning may find ${formatQuantity(own.usableKwh * kept, 'kWh')} in it.`,
+    );
+  }
+  return notes;
+}

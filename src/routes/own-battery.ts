@@ -1,0 +1,70 @@
+import type { Home } from '../home/home';
+import { usableKwh } from '../physics/battery-capacity';
+import { coldCapacity } from '../physics/cold-battery';
+import { type BatteryType, batteryType, coldPoints } from '../tables/battery-types';
+import { cellC, PLANNED_AGE_YEARS } from './battery-hours';
+
+/** A battery the household has already, as it can be counted on in an outage. */
+export interface OwnBattery {
+  readonly sort: 'pack' | 'fixed';
+  readonly nameplateKwh: number;
+  readonly usableKwh: number;
+  readonly watts: number;
+  readonly startVa: number;
+  readonly ageYears: number;
+}
+
+/** VA of start for each W of a home inverter, and of a pack, as in the table of generic sizes. */
+const START_PER_WATT = { fixed: 1.6, pack: 2 } as const;
+
+const types: Readonly<Record<string, BatteryType | null>> = {
+  lfp: 'lithium-iron-phosphate',
+  'other-lithium': 'lithium-iron-phosphate',
+  'lead-acid': 'lead-acid-sealed',
+  'home-made': null,
+};
+/** A kind nobody has read counts as the one that gives least. */
+const LEAST = 'lead-acid-sealed';
+
+/**
+ * Null where none was told, or where it was built at home, which nobody can plan on. Counted at its own age, and at
+ * no less than the planned age of a new one.
+ */
+export function ownBattery(home: Home): OwnBattery | null {
+  const { facts } = home;
+  if (!facts.told('own-sources')) return null;
+  const fixed = facts.has('own-sources', 'home-battery');
+  if (!fixed && !facts.has('own-sources', 'power-pack')) return null;
+  const kind = facts.told('battery-kind') ? String(facts.value('battery-kind')) : null;
+  const type = kind === null ? LEAST : (types[kind] ?? null);
+  if (type === null) return null;
+  const row = batteryType(type);
+  const nameplateKwh = facts.number('battery-kwh') ?? 0;
+  const watts = 1000 * (facts.number('battery-kw') ?? 0);
+  const sort = fixed ? 'fixed' : 'pack';
+  const ageYears = Math.max(PLANNED_AGE_YEARS, facts.number('battery-years') ?? 0);
+  return {
+    sort,
+    nameplateKwh,
+    usableKwh: usableKwh({
+      nameplateKwh,
+      usableDepth: row.usableDepth,
+      ageYears,
+      fadePerYear: row.fadePerYear,
+      coldShare: coldCapacity(fixed ? cellC(home) : 20, coldPoints(row)),
+    }),
+    watts,
+    startVa: START_PER_WATT[sort] * watts,
+    ageYears,
+  };
+}
+
+export function ownFixedBattery(home: Home): OwnBattery | null {
+  const own = ownBattery(home);
+  return own?.sort === 'fixed' ? own : null;
+}
+
+export function ownPack(home: Home): OwnBattery | null {
+  const own = ownBattery(home);
+  return own?.sort === 'pack' ? own : null;
+}

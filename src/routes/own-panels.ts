@@ -1,0 +1,26 @@
+import type { Home } from '../home/home';
+import { ownSolarKw, solarRunsHouse } from '../home/own-solar';
+import { formatQuantity } from '../quantity/format-quantity';
+import { owned, part } from './costs';
+import type { Part } from './route';
+
+/** What brings the sun of the panels that are there to a battery fixed to the house. */
+export function ownPanelParts({ facts }: Home): Part[] {
+  const kw = ownSolarKw(facts);
+  if (kw === 0) return [];
+  const have = owned(`The solar panels you have, ${formatQuantity(kw, 'kW')}`, 'solar', 1000 * kw);
+  return islands(facts) ? [have] : [have, part('solar-rewire')];
+}
+
+/** What must be settled before they run with the grid off. */
+export function ownPanelIfs({ facts }: Home): string[] {
+  if (ownSolarKw(facts) === 0 || islands(facts)) return [];
+  return [
+    'an installer puts the solar panels you have behind the battery, for by themselves they turn off with the grid',
+  ];
+}
+
+/** Panels that already run the house beside a battery that is already there. */
+function islands(facts: Home['facts']): boolean {
+  return solarRunsHouse(facts) && facts.has('own-sources', 'home-battery');
+}
