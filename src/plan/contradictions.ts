@@ -6,7 +6,12 @@ import type { Check, Contradiction } from './contradictions/contradiction';
 import { goalBeyondFuel, mustRunAt240 } from './contradictions/engine';
 import { gasHeatWithoutGas } from './contradictions/gas';
 import { deepPumpAt120, overOutlet, pumpVoltsAmps, startBelowRun } from './contradictions/motors';
-import { chargerOnSmallService, fuseWithInterlock, mainOverBus } from './contradictions/panel';
+import {
+  chargerOnSmallService,
+  fuseWithInterlock,
+  inletWithoutSwitch,
+  mainOverBus,
+} from './contradictions/panel';
 import {
   lifeWithoutSecondWay,
   nobodyForEngine,
@@ -32,6 +37,7 @@ const checks: readonly Check[] = [
   mainOverBus,
   chargerOnSmallService,
   fuseWithInterlock,
+  inletWithoutSwitch,
   batteryBelowFlood,
   gasHeatWithoutGas,
   mustRunAt240,

@@ -41,3 +41,18 @@ export const fuseWithInterlock: Check = (home) => {
     questions: ['panel-kind', 'transfer-existing'],
   };
 };
+
+export const inletWithoutSwitch: Check = (home) => {
+  if (!said(home, 'engine-connect', 'inlet') || !said(home, 'transfer-existing', 'none')) {
+    return null;
+  }
+  return {
+    id: 'inlet-without-switch',
+    asks: 'Is there a sliding plate or a second box after all? Without one, power flows out to the street and can kill a line worker. Do not use the inlet before an electrician has looked.',
+    answers: [
+      'The generator feeds the house through an inlet or fixed wiring.',
+      'No switch moves the house over from the grid.',
+    ],
+    questions: ['engine-connect', 'transfer-existing'],
+  };
+};

@@ -2,6 +2,7 @@ import type { Home } from '../../home/home';
 import { hasFixedBattery, hasGenerator } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { largestChargerWatts } from '../../physics/engine-charging';
+import { ownEngine } from '../../routes/kinds/own-engine';
 import type { Route } from '../../routes/route';
 
 /** Share of its rating an engine is loaded to. Common practice, no source. */
@@ -11,7 +12,9 @@ const CHARGER_POWER_FACTOR = 0.7;
 
 /** How large a charger the engine of this route, or the engine here now, may feed. Null without either. */
 export function engineChargingPoint(home: Home, route: Route): string | null {
-  const own = home.facts.told('engine-watts') ? home.facts.number('engine-watts') : null;
+  const told = home.facts.told('engine-watts') ? home.facts.number('engine-watts') : null;
+  // On propane or piped gas a portable set gives less than its gasoline label says.
+  const own = told === null ? null : told * (ownEngine(home)?.fuelShare ?? 1);
   const engine = hasGenerator(traitsOf[route.kind]) && !hasFixedBattery(traitsOf[route.kind]);
   const ratedWatts = own ?? (engine ? (route.power?.continuousWatts ?? null) : null);
   if (ratedWatts === null) return null;

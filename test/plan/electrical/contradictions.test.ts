@@ -27,6 +27,11 @@ const pairs: [id: string, has: Changed, twin: Changed][] = [
     { 'heat-main': 'gas-furnace', 'gas-supply': 'none' },
     { 'heat-main': 'gas-furnace', 'gas-supply': 'town-gas' },
   ],
+  [
+    'inlet-without-switch',
+    { ...engine, 'engine-connect': 'inlet', 'transfer-existing': 'none' },
+    { ...engine, 'engine-connect': 'inlet', 'transfer-existing': 'interlock' },
+  ],
   ['main-over-bus', { 'panel-bus': 125 }, { 'panel-bus': 200 }],
   [
     'apartment-with',
