@@ -1,7 +1,7 @@
 import type { Tariff } from '../bill/tariff';
 import type { Home } from '../home/home';
 import type { Answers } from '../interview/answers';
-import { monthOutsideYear, mustRunOverBill } from './contradictions/bill';
+import { cheapHoursAtPeak, monthOutsideYear, mustRunOverBill } from './contradictions/bill';
 import type { Check, Contradiction } from './contradictions/contradiction';
 import { goalBeyondFuel, mustRunAt240 } from './contradictions/engine';
 import { gasHeatWithoutGas } from './contradictions/gas';
@@ -49,6 +49,7 @@ const checks: readonly Check[] = [
   overOutlet,
   mustRunOverBill,
   monthOutsideYear,
+  cheapHoursAtPeak,
   (home, _, ownTariff) => billNotMatched(home, ownTariff),
   nobodyForEngine,
   goalBeyondFuel,

@@ -1,6 +1,8 @@
 import type { Home } from '../../home/home';
 import { seasonBill } from '../../home/season-bill';
 import { formatQuantity } from '../../quantity/format-quantity';
+import { hoursTold } from '../money/clock-hours-told';
+import { cheapInsidePeak } from '../money/clock-prices';
 import type { Contradiction } from './contradiction';
 
 /** Must-run energy may be so much over the bill before we ask. Our judgement. */
@@ -58,3 +60,31 @@ export function monthOutsideYear({ facts }: Home): Contradiction | null {
     questions: ['bill-kwh', 'bill-year-kwh'],
   };
 }
+
+/** The cheapest hours cannot be hours of the peak. */
+export function cheapHoursAtPeak(home: Home): Contradiction | null {
+  if (!cheapInsidePeak(home)) return null;
+  return {
+    id: 'cheap-hours-at-peak',
+    asks: 'Which hours are dearest, and which are cheapest? Until you know, the lowest price counts in all hours outside the peak.',
+    answers: [
+      `Power is dearest ${hoursSaid(home, 'peak-hours')}.`,
+      `Power is cheapest ${hoursSaid(home, 'low-hours')}.`,
+    ],
+    questions: ['peak-hours', 'low-hours'],
+  };
+}
+
+function hoursSaid({ facts }: Home, id: 'peak-hours' | 'low-hours'): string {
+  const [[from, to] = [0, 24]] = hoursTold(facts.value(id)) ?? [];
+  return `from ${clockHour(from)} to ${clockHour(to)}`;
+}
+
+const clockHour = (hour: number) =>
+  hour % 24 === 0
+    ? 'midnight'
+    : hour === 12
+      ? 'noon'
+      : hour < 12
+        ? `${hour} am`
+        : `${hour - 12} pm`;

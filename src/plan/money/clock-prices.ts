@@ -1,4 +1,5 @@
 import type { ClockPrices } from '../../bill/bill-reading';
+import type { ClockRange, DayKind } from '../../bill/tariff';
 import type { Home } from '../../home/home';
 import { hoursTold, hoursWithout } from './clock-hours-told';
 import { toldDollars } from './told-price';
@@ -18,10 +19,37 @@ export function clockPrices(home: Home): ClockPrices | null {
   };
   const middle = toldDollars(home, 'price-middle');
   if (middle === null) return { kind: 'by-clock', periods: [top], otherPrice: low, ...when };
-  // Cheap hours that reach into the peak would price one hour twice: the peak goes first.
-  const cheap = hoursWithout(hoursTold(facts.value('low-hours')) ?? [[0, 6]], hours);
-  const bottom = { name: 'night', price: low, days: 'every', hours: cheap } as const;
-  return { kind: 'by-clock', periods: [top, bottom], otherPrice: middle, ...when };
+  const periods = [top, ...cheapest(hoursTold(facts.value('low-hours')) ?? [[0, 6]], top, low)];
+  // Told to lie inside the peak, the cheapest hours are all those outside it: no price told counts in no hour.
+  if (periods.length === 1) return { kind: 'by-clock', periods, otherPrice: low, ...when };
+  return { kind: 'by-clock', periods, otherPrice: middle, ...when };
+}
+
+type Clocked = ClockPrices['periods'][number];
+
+/** Cheap hours that reach into the peak would price one hour twice: the peak goes first, on the days it holds. */
+function cheapest(told: readonly ClockRange[], peak: Clocked, price: number): Clocked[] {
+  const left = hoursWithout(told, peak.hours);
+  const cheap = (days: DayKind, hours: readonly ClockRange[]): Clocked => ({
+    name: 'night',
+    price,
+    days,
+    hours,
+  });
+  if (left.length === 0) return [];
+  const whole = left.length === hoursWithout(told, []).length;
+  return whole || peak.days === 'every'
+    ? [cheap('every', left)]
+    : [cheap('weekdays', left), cheap('weekends', told)];
+}
+
+/** The cheapest hours told lie whole within the peak hours told, on the days of the peak. */
+export function cheapInsidePeak({ facts }: Home): boolean {
+  const [peak, low] = [hoursTold(facts.value('peak-hours')), hoursTold(facts.value('low-hours'))];
+  if (peak === null || low === null) return false;
+  return (
+    facts.told('peak-hours') && facts.told('low-hours') && hoursWithout(low, peak).length === 0
+  );
 }
 
 /** The months the prices told hold in, and those of the rest of the year where both ends of them are known. */

@@ -9,6 +9,13 @@ const idsOf = (changed: Changed) =>
   contradictions(houseWith(changed), answersWith(changed)).map((one) => one.id);
 
 const well: Changed = { 'water-source': 'well', 'must-run': ['well'] };
+const clocked: Changed = {
+  'bill-plan': 'time-of-use',
+  'price-steps': 'three',
+  'price-peak': 40,
+  'price-middle': 20,
+  'price-low': 10,
+};
 const engine: Changed = {
   'own-sources': ['engine-portable'],
   'engine-fuel': 'gasoline',
@@ -78,6 +85,11 @@ const pairs: [id: string, has: Changed, twin: Changed][] = [
     'normal-life-small-budget',
     { 'goal-scope': 'normal', 'budget-now': 100, 'budget-later': 300 },
     { 'goal-scope': 'normal', 'budget-now': 100, 'budget-later': 20_000 },
+  ],
+  [
+    'cheap-hours-at-peak',
+    { ...clocked, 'peak-hours': 'h7-23', 'low-hours': 'h9-14' },
+    { ...clocked, 'peak-hours': 'h16-21', 'low-hours': 'h9-14' },
   ],
   [
     'must-run-at-240',
