@@ -38,10 +38,11 @@ export function fitPower(wish: FitWish): Fitted | null {
   let carried = [...wish.loads];
   let softStarter = false;
   const leftOut: LeftOut[] = [];
+  const halves = wish.steps.some((step) => step.volts === 240);
   while (carried.length > 0) {
     const loads = softStarter ? carried.map(softened) : carried;
     const demand = demandOf(loads, wish.seasons);
-    const legs = busierLegs(loads, { seasons: wish.seasons, end: wish.startEnd });
+    const legs = halves ? busierLegs(loads, { seasons: wish.seasons, end: wish.startEnd }) : [];
     const step = wish.steps.find((s) => holds(s, demand, wish.startEnd) && legHolds(s, legs));
     if (step !== undefined) return { step, carried: loads, leftOut, demand, softStarter };
     const largest = wish.steps.at(-1)!;

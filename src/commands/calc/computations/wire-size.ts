@@ -109,13 +109,16 @@ function notesFor(
   values: Values,
   of: { service: boolean; column: TerminalColumn; wire: WireSize },
 ): string[] {
-  const column = values.has('column')
-    ? []
-    : [
-        `The ${of.column} C column is taken: 60 up to ${SIXTY_COLUMN_AMPS} A unless you say that every terminal is marked 75 C, 75 above (110.14(C)). NM cable always takes 60 (334.80).`,
-      ];
+  const column =
+    values.has('column') || of.service
+      ? []
+      : [
+          `The ${of.column} C column is taken: 60 up to ${SIXTY_COLUMN_AMPS} A unless you say that every terminal is marked 75 C, 75 above (110.14(C)). NM cable always takes 60 (334.80).`,
+        ];
   const service = of.service
-    ? ['Only where these wires carry the whole dwelling, with no correction for heat or bundling.']
+    ? [
+        '310.12 goes by the 75 C column, and only where these wires carry the whole dwelling. The load is the calculated one, not counted at 125%.',
+      ]
     : [];
   return [
     ...column,
