@@ -1,6 +1,7 @@
 import type { Demand, Load, Season } from '../home/home';
 import type { Figure } from '../quantity/figure';
 import type { Route } from '../routes/route';
+import { onlyUnknown } from '../routes/stop';
 import { billYearFigures } from './bill-year-data';
 import { electricalData } from './electrical/electrical-data';
 import { moneyData } from './money/money-data';
@@ -184,7 +185,8 @@ function routeData(route: Route) {
     kind: route.kind,
     title: route.title,
     verdict: route.verdict,
-    cannotBecause: [...route.stops],
+    cannotBecause: route.stops.map((stop) => stop.says),
+    notKnownYet: onlyUnknown(route.stops),
     worksIf: [...route.ifs],
     carries: [...route.carries],
     leavesOut: route.leavesOut.map((l) => ({ ...l })),

@@ -49,6 +49,7 @@ const route = z.strictObject({
   title: z.string(),
   verdict: z.enum(['works', 'works-if', 'cannot']),
   cannotBecause: lines,
+  notKnownYet: z.boolean().describe('It cannot be said to work only for want of answers.'),
   worksIf: lines,
   carries: lines,
   leavesOut: z.array(z.strictObject({ name: z.string(), why: z.string(), must: z.boolean() })),

@@ -14,6 +14,7 @@ import { cannot } from './make-route';
 import { withAllLeftOut } from './must-carried';
 import { loadsOf } from './pick-loads';
 import type { Route } from './route';
+import { notKnown } from './stop';
 
 /** Every route, sized for this home, plainest first; those that cannot work here say why. */
 export function allRoutes(home: Home, world: World, widths: Widths): Route[] {
@@ -34,12 +35,14 @@ export function allRoutes(home: Home, world: World, widths: Widths): Route[] {
   const nothing = loadsOf(home, ['must']).length === 0;
   return [
     preparation(),
-    ...sized.map((route) => (nothing ? forNothing(route) : withAllLeftOut(home, route))),
+    ...sized.map((route) => (nothing ? forNothing(home, route) : withAllLeftOut(home, route))),
   ];
 }
 
 /** Without a load that must run there is nothing to size a source for. */
-function forNothing(route: Route): Route {
-  const stop = 'nothing was named that must keep running, so there is nothing to size it for';
+function forNothing({ facts }: Home, route: Route): Route {
+  const stop = facts.told('must-run')
+    ? 'nothing was named that must keep running, so there is nothing to size it for'
+    : notKnown('we do not know yet what must keep running');
   return cannot(route.kind, route.title, [stop]);
 }

@@ -5,6 +5,7 @@ import { figure } from '../quantity/figure';
 import { formatQuantity } from '../quantity/format-quantity';
 import { total } from './costs';
 import type { Lasting, Route } from './route';
+import { asStop, type Stop } from './stop';
 
 /** A route with the parts it does not have left empty, its verdict and cost worked out. */
 export function makeRoute(
@@ -38,9 +39,9 @@ export function makeRoute(
 }
 
 /** A route that cannot work here: only why. */
-export function cannot(kind: RouteKind, title: string, stops: readonly string[]): Route {
+export function cannot(kind: RouteKind, title: string, stops: readonly (Stop | string)[]): Route {
   return makeRoute(kind, title, {
-    stops,
+    stops: stops.map(asStop),
     gap: 'not worked out',
     lasting: lasts(zeroHours, false, 'It cannot be used here.'),
   });

@@ -1,6 +1,7 @@
 import type { RouteKind } from '../kinds/route-kind';
 import type { Figure } from '../quantity/figure';
 import type { EquipmentClass } from '../tables/equipment-costs';
+import type { Stop } from './stop';
 
 /** Something to buy or have done, with its price as a range of a year's dollars. */
 export interface Part {
@@ -72,8 +73,8 @@ export interface Route {
   readonly kind: RouteKind;
   readonly title: string;
   readonly verdict: 'works' | 'works-if' | 'cannot';
-  /** Why it cannot work here. */
-  readonly stops: readonly string[];
+  /** Why it cannot work here, or cannot be said to yet. */
+  readonly stops: readonly Stop[];
   /** What must be true, or be settled, before it works. */
   readonly ifs: readonly string[];
   readonly carries: readonly string[];

@@ -1,8 +1,9 @@
 import { type GasHere, gasHere } from '../home/gas-here';
 import type { Home, Load } from '../home/home';
+import { notKnown, type Stop } from './stop';
 
 /** Why an engine cannot stand here; empty when there is an open place 20 ft from every opening. */
-export function engineStops(home: Home): string[] {
+export function engineStops(home: Home): (Stop | string)[] {
   const { facts } = home;
   if (facts.is('home-kind', 'apartment')) {
     return [
@@ -11,7 +12,9 @@ export function engineStops(home: Home): string[] {
   }
   if (!facts.told('engine-place')) {
     return [
-      'we do not know of an open place outdoors at least 20 feet from every door, window and vent; find one first',
+      notKnown(
+        'we do not know of an open place outdoors at least 20 feet from every door, window and vent; find one first',
+      ),
     ];
   }
   if (facts.is('engine-place', 'open-20ft')) return [];
@@ -21,18 +24,20 @@ export function engineStops(home: Home): string[] {
 }
 
 /** Why nothing here feeds an engine that starts by itself; where that is only not known, it says so. */
-export function gasStops({ facts }: Home): string[] {
+export function gasStops({ facts }: Home): (Stop | string)[] {
   return facts.applies('gas-supply') ? gasReasons[gasHere(facts)] : [];
 }
 
-const gasReasons: Readonly<Record<GasHere, string[]>> = {
+const gasReasons: Readonly<Record<GasHere, (Stop | string)[]>> = {
   street: [],
   tank: [],
   some: [
-    'you burn gas, but we do not know whether it comes from the street or from a tank; find out first',
+    notKnown(
+      'you burn gas, but we do not know whether it comes from the street or from a tank; find out first',
+    ),
   ],
   none: ['there is no gas from the street and no propane tank here'],
-  unknown: ['we do not know whether gas or a propane tank is here; find out first'],
+  unknown: [notKnown('we do not know whether gas or a propane tank is here; find out first')],
 };
 
 /** Why nobody here could run an engine by hand. */
@@ -43,12 +48,18 @@ export function handStops(home: Home): string[] {
 }
 
 /** Why nothing may be wired to this house yet. */
-export function wiringStops(home: Home): string[] {
+export function wiringStops(home: Home): (Stop | string)[] {
   const { facts } = home;
-  const stops: string[] = [];
+  const stops: (Stop | string)[] = [];
   if (facts.is('home-kind', 'apartment')) stops.push('the wiring belongs to the building');
   if (facts.is('home-tenure', 'rent') && !facts.has('permissions', 'landlord-ok')) {
-    stops.push("you rent: wiring needs the owner's consent in writing");
+    stops.push(
+      facts.told('home-tenure')
+        ? "you rent: wiring needs the owner's consent in writing"
+        : notKnown(
+            "we do not know whether the home is yours; a rented one needs the owner's consent in writing before anything is wired",
+          ),
+    );
   }
   if (facts.has('panel-signs', 'heat-or-buzz', 'burn-or-rust', 'covers-missing')) {
     stops.push('the electrical panel shows signs of trouble: an electrician must clear it first');
@@ -75,10 +86,12 @@ export function wiringIfs(home: Home): string[] {
 }
 
 /** Why a battery cannot be fixed here. */
-export function batteryPlaceStops(home: Home): string[] {
+export function batteryPlaceStops(home: Home): (Stop | string)[] {
   const { facts } = home;
   if (!facts.told('battery-place')) {
-    return ['we do not know of a place for a battery that the rules allow; find one first'];
+    return [
+      notKnown('we do not know of a place for a battery that the rules allow; find one first'),
+    ];
   }
   if (facts.is('battery-place', 'nowhere')) return ['there is no place for a fixed battery'];
   if (facts.is('battery-place', 'bedroom-living')) {

@@ -3,6 +3,7 @@ import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { mustCarried } from '../../routes/must-carried';
 import type { Route } from '../../routes/route';
+import { onlyUnknown } from '../../routes/stop';
 import { inSentence, listOf } from '../list-of';
 import type { Plan } from '../plan';
 import { bullets } from './bullets';
@@ -30,10 +31,26 @@ export function sayRoutes(plan: Plan): string[] {
     ...(others.length > 0
       ? ['Also possible here:', bullets(others.map((r) => otherLine(plan, r)))]
       : []),
-    ...(cannot.length > 0
-      ? ['Not possible here:', bullets(cannot.map((r) => `${r.title}: ${r.stops.join('; ')}.`))]
-      : []),
+    ...because(
+      'Not possible here:',
+      cannot.filter((route) => !onlyUnknown(route.stops)),
+    ),
+    ...because(
+      'Not known yet, for want of an answer:',
+      cannot.filter((route) => onlyUnknown(route.stops)),
+    ),
   ];
+}
+
+/** Under "not possible" stands only what was told; what is missing beside it settles nothing. */
+function because(title: string, routes: readonly Route[]): string[] {
+  const why = ({ stops }: Route) => {
+    const told = stops.filter((stop) => !stop.open);
+    return (told.length > 0 ? told : stops).map((stop) => stop.says).join('; ');
+  };
+  return routes.length > 0
+    ? [title, bullets(routes.map((route) => `${route.title}: ${why(route)}.`))]
+    : [];
 }
 
 /** "Power pack: 5 of 7, 43 h, $1,600 ($900 to $2,600). Without the furnace, which is wired in, not plugged in." */

@@ -12,6 +12,7 @@ import { ownFixedBattery } from '../own-battery';
 import { ownPanelIfs } from '../own-panels';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import type { Lasting, Route } from '../route';
+import { notKnown, type Stop } from '../stop';
 import { batteryPlaceIfs, batteryPlaceStops, wiringIfs, wiringStops } from '../stops';
 import { leaveOutTooMuch } from '../too-much-energy';
 import { type Chosen, choose, partsOf, type Sort, sizedByYears } from './fixed-battery-size';
@@ -62,10 +63,12 @@ function fixed(home: Home, world: World, sort: Sort): Route {
   return describe(home, sort, fitted, choose(home, world, sort, fitted));
 }
 
-function roofStops(home: Home, world: World): string[] {
+function roofStops(home: Home, world: World): (Stop | string)[] {
   if (world.roof === null) {
-    return home.facts.applies('roof-face')
-      ? ['no roof with sun is known here; measure one first']
+    const { facts } = home;
+    if (facts.told('roof-face')) return ['there is no room for panels on a roof of yours'];
+    return facts.applies('roof-face') || !facts.told('home-tenure')
+      ? [notKnown('no roof with sun is known here; measure one first')]
       : ['the roof is not yours to build on'];
   }
   const least = solarStepsKw()[0]!;

@@ -9,6 +9,7 @@ import { part } from '../costs';
 import { cannot, hoursRange, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { Lasting, LeftOut, Route } from '../route';
+import { notKnown } from '../stop';
 import { engineStops, plugIfs } from '../stops';
 import { packHours } from './packs';
 
@@ -18,7 +19,10 @@ const title = 'Vehicle with an outlet, on cords';
 export function vehicle(home: Home, _widths: Widths): Route {
   const { facts } = home;
   if (!facts.has('own-sources', 'ev-outlet', 'hybrid-outlet')) {
-    return cannot('vehicle', title, ['no vehicle with outlets was named']);
+    const why = facts.told('own-sources')
+      ? 'no vehicle with outlets was named'
+      : notKnown('we do not know whether you have a vehicle with outlets');
+    return cannot('vehicle', title, [why]);
   }
   const store = vehicleOf(facts);
   const stops = store === null ? engineStops(home) : [];
