@@ -32,7 +32,7 @@ const made = new WeakMap<Climate, UsualHours>();
 function usualHours(climate: Climate): UsualHours {
   const kept = made.get(climate);
   if (kept !== undefined) return kept;
-  const { usualC, strayK } = temperatureCourse(climate);
+  const { usualC, strayK } = temperatureCourse(climate, climate.temperatureLag1);
   const hours = {
     meanC: usualC,
     dayStrayK: strayK,

@@ -18,7 +18,7 @@ export const WEATHER_SEED = 20261125;
 export function drawWeather({ place }: Site, years: number, seed = WEATHER_SEED): Weather {
   return weatherYears({
     climate: place.climate,
-    persistence: persistenceFigures(),
+    persistence: persistenceFigures(place.climate),
     latDeg: place.latDeg,
     years,
     seed,

@@ -17,11 +17,15 @@ export function blendClimate(parts: readonly Part[]): Climate {
     Array.from({ length: 12 }, (_, m) => mean((climate) => series(climate)[m]!));
   return {
     ghiKwhPerM2Day: months((c) => c.ghiKwhPerM2Day),
+    diffuseKwhPerM2Day: months((c) => c.diffuseKwhPerM2Day),
     clearnessSpread: Array.from({ length: 12 }, (_, m) => blendSpread(parts, m)),
     meanC: months((c) => c.meanC),
     rangeK: months((c) => c.rangeK),
+    daySpreadK: months((c) => c.daySpreadK),
     winterSpreadK: mean((c) => c.winterSpreadK),
     summerSpreadK: mean((c) => c.summerSpreadK),
+    clearnessLag1: mean((c) => c.clearnessLag1),
+    temperatureLag1: mean((c) => c.temperatureLag1),
     heat99C: mean((c) => c.heat99C),
     cool1C: mean((c) => c.cool1C),
     heatingDegreeDays65F: mean((c) => c.heatingDegreeDays65F),

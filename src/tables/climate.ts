@@ -1,3 +1,5 @@
+import diffuse from '#compiled/tables/climate-diffuse.js';
+import spread from '#compiled/tables/climate-spread.js';
 import stations from '#compiled/tables/climate-stations.js';
 import type { Table } from './table';
 
@@ -5,13 +7,21 @@ import type { Table } from './table';
 export interface Climate {
   /** Mean daily sun on the level, kWh/m2. */
   ghiKwhPerM2Day: number[];
+  /** The part of it that comes from the whole sky and not the disc, kWh/m2. */
+  diffuseKwhPerM2Day: number[];
   /** Standard deviation of daily clearness within the month; null in polar night. */
   clearnessSpread: (number | null)[];
   meanC: number[];
   /** Mean daily range of temperature, K. */
   rangeK: number[];
+  /** Standard deviation of the daily mean temperature within each month, K. */
+  daySpreadK: number[];
+  /** The same of December to February, and of June to August, K. */
   winterSpreadK: number;
   summerSpreadK: number;
+  /** Correlation of a day with the day before, within months, of clearness and of mean temperature. */
+  clearnessLag1: number;
+  temperatureLag1: number;
   /** Temperature that 99 of 100 hours exceed, C. */
   heat99C: number;
   /** Temperature that 1 of 100 hours exceeds, C. */
@@ -37,6 +47,8 @@ const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', '
 
 /** The published monthly figures as they stand. */
 export const climateStations: Table<Row> = stations;
+export const climateDiffuse: Table<Row> = diffuse;
+export const climateSpread: Table<Row> = spread;
 
 let made: readonly Station[] | null = null;
 
@@ -56,12 +68,23 @@ function toStation(row: Row): Station {
     lonDeg: row.lon as number,
     elevationM: row.elevation_m as number,
     utcOffsetH: row.utc_offset_h as number,
-    // A place looks at every station but takes the climate of four.
+    // A place looks at every station but takes the climate of a few.
     get climate() {
-      climate ??= toClimate(row);
+      climate ??= toClimate({
+        ...row,
+        ...rowOf(climateDiffuse, row.id),
+        ...rowOf(climateSpread, row.id),
+      });
       return climate;
     },
   };
+}
+
+/** The three tables list the same stations, not in the same order. */
+function rowOf(table: Table<Row>, id: Row[string] | undefined): Row {
+  const row = table.rows.find((one) => one.id === id);
+  if (row === undefined) throw new RangeError(`${table.name} has no station ${id}`);
+  return row;
 }
 
 function toClimate(row: Row): Climate {
@@ -69,11 +92,15 @@ function toClimate(row: Row): Climate {
   const months = (of: string) => MONTHS.map((m) => row[`${of}_${m}`] as number);
   return {
     ghiKwhPerM2Day: months('ghi'),
+    diffuseKwhPerM2Day: months('dhi'),
     clearnessSpread: months('ktsd'),
     meanC: months('tmean'),
     rangeK: months('trange'),
+    daySpreadK: months('tsd'),
     winterSpreadK: number('tsd_winter'),
     summerSpreadK: number('tsd_summer'),
+    clearnessLag1: number('clearness_lag1'),
+    temperatureLag1: number('temperature_lag1'),
     heat99C: number('heat99_c'),
     cool1C: number('cool1_c'),
     heatingDegreeDays65F: number('hdd65f'),

@@ -1,21 +1,15 @@
 import correlation from '#compiled/tables/clearness-temperature.js';
-import persistence from '#compiled/tables/weather-persistence.js';
+import type { Climate } from './climate';
 import type { Table } from './table';
-
-/** Day-to-day persistence of clearness and of temperature. */
-export const weatherPersistence: Table<{ of: 'clearness' | 'temperature'; lag1: number }> =
-  persistence;
 
 /** Correlation of a day's clearness with its mean temperature, January first. */
 export const clearnessTemperature: Table<{ month: number; correlation: number }> = correlation;
 
-/** The figures of both tables in the form the weather generator takes. */
-export function persistenceFigures() {
-  const lag1 = (of: 'clearness' | 'temperature') =>
-    weatherPersistence.rows.find((row) => row.of === of)!.lag1;
+/** How days hang together at a place, in the form the weather generator takes. */
+export function persistenceFigures({ clearnessLag1, temperatureLag1 }: Climate) {
   return {
-    clearnessLag1: lag1('clearness'),
-    temperatureLag1: lag1('temperature'),
+    clearnessLag1,
+    temperatureLag1,
     clearnessTemperature: clearnessTemperature.rows.map((row) => row.correlation),
   };
 }

@@ -92,8 +92,16 @@ describe('over a winter', () => {
     },
   };
 
-  test('the kWh are those of degree hours within 2 %: the weather only shares them out', () => {
-    expect(Math.abs(winterKwh(pump) / winterKwh(plain) - 1)).toBeLessThan(0.02);
+  test('the kWh of a pump that keeps up are those of degree hours within 2 %: the weather only shares them out', () => {
+    const { runningWatts } = pump;
+    const large = { ...pump, runningWatts: { ...runningWatts, value: 4 * runningWatts.value } };
+    expect(Math.abs(winterKwh(large) / winterKwh(plain) - 1)).toBeLessThan(0.02);
+  });
+
+  test('a usual pump, at its highest draw in the coldest hours, takes up to 5 % less', () => {
+    const less = 1 - winterKwh(pump) / winterKwh(plain);
+    expect(less).toBeGreaterThan(0);
+    expect(less).toBeLessThan(0.05);
   });
 
   test('a cold hour takes more than its share of degree hours, a mild one less', () => {

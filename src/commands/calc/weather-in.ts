@@ -9,7 +9,7 @@ import type { Values } from './values';
 export function weatherIn(place: Place, values: Values): Weather {
   return weatherYears({
     climate: place.climate,
-    persistence: persistenceFigures(),
+    persistence: persistenceFigures(place.climate),
     latDeg: place.latDeg,
     years: values.number('years'),
     seed: values.number('seed'),

@@ -1,6 +1,7 @@
 import { RAD_PER_DEG } from '../angle';
+import { beamRatio } from '../sun/beam-ratio';
 import { hourShare } from '../sun/hour-share';
-import { planeCosines } from '../sun/incidence';
+import { planeCourse } from '../sun/incidence';
 import { DAYS_PER_YEAR } from '../weather/calendar';
 import type { SkyYear } from '../weather/sky-year';
 
@@ -34,12 +35,11 @@ export interface PlaneYear {
   beamRatio: Float32Array;
 }
 
-const STEPS_PER_HOUR = 6;
 const HOUR_RAD = 15 * RAD_PER_DEG;
 
 /**
- * The geometry of one plane for every hour of a plain year. The beam ratio is the mean of the
- * plane's cosine over the mean of the level's, six points an hour, only while the sun is up.
+ * The geometry of one plane for every hour of a plain year. The beam ratio is the integral
+ * of the plane's cosine over that of the level's, from sunrise or the hour's start to sunset or the hour's end.
  */
 export function planeYear(sky: SkyYear, plane: Plane, clock: ClockPlace | null): PlaneYear {
   const hours = DAYS_PER_YEAR * 24;
@@ -66,8 +66,11 @@ function fillDay(year: PlaneYear, day: number, plane: Plane, solarAheadH: number
   const declinationDeg = year.sky.declinationDeg[day]!;
   const share = hourShare({ latDeg, declinationDeg });
   if (share === null) return;
-  const onPlane = planeCosines({ latDeg, declinationDeg, ...plane });
-  const onLevel = planeCosines({ latDeg, declinationDeg, tiltDeg: 0, facingDeg: 180 });
+  const courses = {
+    plane: planeCourse({ latDeg, declinationDeg, ...plane }),
+    level: planeCourse({ latDeg, declinationDeg, tiltDeg: 0, facingDeg: 180 }),
+  };
+  const sunsetRad = year.sky.sunsetHourAngleDeg[day]! * RAD_PER_DEG;
   const outsideWh = year.sky.extraterrestrialKwh[day]! * 1000;
   let first = 24;
   let end = 0;
@@ -82,23 +85,12 @@ function fillDay(year: PlaneYear, day: number, plane: Plane, solarAheadH: number
     year.diffuseShare[i] = share.diffuse(from, from + HOUR_RAD);
     // Outside the air the day follows the same cosine as the diffuse part, so its share is the same.
     year.extraterrestrialWh[i] = year.diffuseShare[i]! * outsideWh;
-    year.beamRatio[i] = meanBeamRatio(from, onPlane, onLevel);
+    year.beamRatio[i] = beamRatio(courses, {
+      fromRad: from,
+      toRad: from + HOUR_RAD,
+      sunsetRad,
+    });
   }
   year.firstHour[day] = Math.min(first, end);
   year.endHour[day] = end;
-}
-
-type Cosine = (hourAngleRad: number) => number;
-
-function meanBeamRatio(from: number, onPlane: Cosine, onLevel: Cosine): number {
-  let plane = 0;
-  let level = 0;
-  for (let step = 0; step < STEPS_PER_HOUR; step++) {
-    const w = from + ((step + 0.5) / STEPS_PER_HOUR) * HOUR_RAD;
-    const up = onLevel(w);
-    if (up <= 0) continue;
-    level += up;
-    plane += Math.max(0, onPlane(w));
-  }
-  return level > 0 ? plane / level : 0;
 }

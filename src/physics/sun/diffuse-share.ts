@@ -34,3 +34,14 @@ export function monthlyDiffuseShare(clearness: number, sunsetHourAngleDeg: numbe
   if (sunsetHourAngleDeg <= 81.4) return 1.391 + k * (-3.56 + k * (4.189 + k * -2.137));
   return 1.311 + k * (-3.022 + k * (3.427 + k * -1.821));
 }
+
+/**
+ * A share `share` with its odds made `odds` times as large, 0 to 1: the same law at a place with more,
+ * or less, sun from the whole sky. At 1 the share stays as it is; 0 and 1 stay where they are.
+ *
+ *     s' = s p / (1 - s + s p)
+ */
+export function withOdds(share: number, odds: number): number {
+  const scaled = share * odds;
+  return scaled / (1 - share + scaled);
+}

@@ -35,6 +35,19 @@ export function cosZenith(it: Omit<PlaneAndSun, 'tiltDeg' | 'facingDeg'>): numbe
 export function planeCosines(
   it: Omit<PlaneAndSun, 'hourAngleDeg'>,
 ): (hourAngleRad: number) => number {
+  const { fixed, cosPart, sinPart } = planeCourse(it);
+  return (w) => fixed + cosPart * Math.cos(w) + sinPart * Math.sin(w);
+}
+
+/** The cosine of incidence over one day as fixed + cosPart cos w + sinPart sin w. */
+export interface PlaneCourse {
+  fixed: number;
+  cosPart: number;
+  sinPart: number;
+}
+
+/** The three parts of a plane's cosine at one latitude and declination (Duffie & Beckman, eq. 1.6.2). */
+export function planeCourse(it: Omit<PlaneAndSun, 'hourAngleDeg'>): PlaneCourse {
   const d = it.declinationDeg * RAD_PER_DEG;
   const p = it.latDeg * RAD_PER_DEG;
   const b = it.tiltDeg * RAD_PER_DEG;
@@ -43,5 +56,5 @@ export function planeCosines(
   const cosPart =
     Math.cos(d) * (Math.cos(p) * Math.cos(b) + Math.sin(p) * Math.sin(b) * Math.cos(g));
   const sinPart = Math.cos(d) * Math.sin(b) * Math.sin(g);
-  return (w) => fixed + cosPart * Math.cos(w) + sinPart * Math.sin(w);
+  return { fixed, cosPart, sinPart };
 }

@@ -13,7 +13,7 @@ export interface MonthClearness {
 
 /** No day is darker or clearer than this on a level surface. */
 const DARKEST = 0.02;
-const CLEAREST = 0.85;
+export const CLEAREST = 0.85;
 
 /**
  * The scatter of daily clearness in a month with the given mean and the place's own spread: the

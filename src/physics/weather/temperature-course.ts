@@ -1,35 +1,44 @@
-import { DAYS_PER_YEAR, MONTH_OF_DAY } from './calendar';
+import { DAYS_PER_YEAR, MONTH_DAYS, MONTH_OF_DAY, MONTH_START } from './calendar';
+import { endlessLag1, varianceWithinMonths } from './lag1';
 import { monthCurve, monthMean } from './month-curve';
 import type { MonthlyClimate } from './monthly-climate';
 
-/** What is usual for each day of the year: mean temperature, and how far days stray from it. */
+/** What is usual for each day of the year: mean temperature, and how far days stray from it over many years. */
 export interface TemperatureCourse {
   usualC: Float64Array;
   strayK: Float64Array;
 }
 
-/** Share of the winter spread in each month's; the rest is summer's. Our judgement between seasons. */
-const WINTER_SHARE = [1, 1, 2 / 3, 1 / 2, 1 / 3, 0, 0, 0, 1 / 3, 1 / 2, 2 / 3, 1];
+/** A month's days stray at least by this share of their own spread, however steep its course. */
+const LEAST_STRAY_SHARE = 0.5;
 
 /**
- * The usual course of daily mean temperature and the spread of days about it. The published seasonal
- * spread is about one mean for three months, so the part that is only the course itself is taken out.
+ * The usual course of daily mean temperature and how far days stray about it. The published spread is that of the days of
+ * one month of one year about their own mean. The course of the season inside that month is part of it and is taken out;
+ * that the whole month was cold or mild is not part of it and is put back, by how strongly days lean on the day before.
  */
-export function temperatureCourse(climate: MonthlyClimate): TemperatureCourse {
+export function temperatureCourse(
+  climate: Pick<MonthlyClimate, 'meanC' | 'daySpreadK'>,
+  lag1WithinMonths: number,
+): TemperatureCourse {
   const usualC = monthCurve(climate.meanC);
-  const winter = strayOnly(climate.winterSpreadK, usualC, [11, 0, 1]);
-  const summer = strayOnly(climate.summerSpreadK, usualC, [5, 6, 7]);
+  const kept = varianceWithinMonths(endlessLag1(lag1WithinMonths));
+  const byMonth = climate.daySpreadK.map((spreadK, m) =>
+    Math.sqrt(strayVariance(spreadK, courseVariance(usualC, m)) / kept),
+  );
   const strayK = new Float64Array(DAYS_PER_YEAR);
-  for (let day = 0; day < DAYS_PER_YEAR; day++) {
-    const share = WINTER_SHARE[MONTH_OF_DAY[day]!]!;
-    strayK[day] = share * winter + (1 - share) * summer;
-  }
+  for (let day = 0; day < DAYS_PER_YEAR; day++) strayK[day] = byMonth[MONTH_OF_DAY[day]!]!;
   return { usualC, strayK };
 }
 
-function strayOnly(spreadK: number, usualC: Float64Array, months: readonly number[]): number {
-  const mean = months.reduce((sum, m) => sum + monthMean(usualC, m), 0) / months.length;
-  const squares = usualC.map((c) => (c - mean) ** 2);
-  const drift = months.reduce((sum, m) => sum + monthMean(squares, m), 0) / months.length;
-  return Math.sqrt(Math.max(spreadK ** 2 - drift, spreadK ** 2 / 4));
+function strayVariance(spreadK: number, course: number): number {
+  return Math.max(spreadK ** 2 - course, (LEAST_STRAY_SHARE * spreadK) ** 2);
+}
+
+/** Variance of the course alone over the days of month `m`, K2. */
+function courseVariance(usualC: Float64Array, m: number): number {
+  const mean = monthMean(usualC, m);
+  let squares = 0;
+  for (let d = 0; d < MONTH_DAYS[m]!; d++) squares += (usualC[MONTH_START[m]! + d]! - mean) ** 2;
+  return squares / MONTH_DAYS[m]!;
 }

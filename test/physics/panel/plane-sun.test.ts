@@ -6,11 +6,11 @@ import { weatherYears } from '../../../src/physics/weather/weather-years';
 const flat = (value: number) => new Array<number>(12).fill(value);
 const climate = {
   ghiKwhPerM2Day: flat(3),
+  diffuseKwhPerM2Day: flat(1.4),
   clearnessSpread: flat(0.15),
   meanC: flat(10),
   rangeK: flat(10),
-  winterSpreadK: 4,
-  summerSpreadK: 3,
+  daySpreadK: flat(4),
 };
 const persistence = { clearnessLag1: 0.29, temperatureLag1: 0.7, clearnessTemperature: flat(0) };
 const weather = weatherYears({ climate, persistence, latDeg: 35, years: 3, seed: 9 });

@@ -10,11 +10,11 @@ const persistence = {
 };
 const climate = {
   ghiKwhPerM2Day: [2, 2.8, 4, 5, 6, 6.5, 6.5, 5.8, 4.6, 3.2, 2.1, 1.7],
+  diffuseKwhPerM2Day: [0.9, 1.26, 1.8, 2.25, 2.7, 2.93, 2.93, 2.61, 2.07, 1.44, 0.95, 0.77],
   clearnessSpread: flat(0.17),
   meanC: [-3, -1, 4, 10, 16, 21, 24, 23, 18, 11, 4, -1],
   rangeK: flat(11),
-  winterSpreadK: 5,
-  summerSpreadK: 2.5,
+  daySpreadK: flat(5),
 };
 const weather = weatherYears({ climate, persistence, latDeg: 42, years: 4, seed: 3 });
 const traits = { albedo: 0.2, noctC: 45, powerPerKelvin: -0.0035, lossShare: 0.14 };

@@ -6,11 +6,11 @@ import { weatherYears } from '../../../src/physics/weather/weather-years';
 const flat = (value: number) => new Array<number>(12).fill(value);
 const climate = {
   ghiKwhPerM2Day: [1.9, 2.8, 4, 5, 6, 6.5, 6.4, 5.6, 4.4, 3.1, 2, 1.6],
+  diffuseKwhPerM2Day: [0.85, 1.26, 1.8, 2.25, 2.7, 2.93, 2.88, 2.52, 1.98, 1.4, 0.9, 0.72],
   clearnessSpread: flat(0.16) as (number | null)[],
   meanC: [-4, -2, 3, 10, 16, 21, 24, 23, 18, 11, 4, -2],
   rangeK: flat(10),
-  winterSpreadK: 5,
-  summerSpreadK: 3,
+  daySpreadK: flat(5),
 };
 const persistence = {
   clearnessLag1: 0.29,
