@@ -5,13 +5,13 @@ import { WEATHER_SEED, WEATHER_YEARS, World } from '../home/world';
 import type { Answers } from '../interview/answers';
 import { besideTariff } from '../interview/beside-tariff';
 import type { Interview } from '../interview/question';
-import { type Advice, advise } from '../routes/advise';
+import { advise } from '../routes/advise';
 import { allRoutes } from '../routes/all-routes';
-import { findingOf, findings } from '../rules/find';
-import type { Finding } from '../rules/rule';
+import { findings } from '../rules/find';
 import { addOnsOf } from './add-ons';
 import { assumptionsOf } from './assumptions';
-import { type ComfortLost, comfortLost } from './comfort-lost';
+import { cautionsFor } from './cautions-for';
+import { comfortLost } from './comfort-lost';
 import { dangerToldIn } from './danger-told';
 import { electricalOf } from './electrical/electrical';
 import { electricianPoints } from './electrician-points';
@@ -105,20 +105,6 @@ export function makePlan(
     leavingPoint: leavingPoint(home),
     sources: sourcesOf(home, routes, cautions, money),
   };
-}
-
-/** What the rules say of the route advised, and of the others only what can kill. */
-function cautionsFor(home: Home, advice: Advice, lost: ComfortLost): Finding[] {
-  const own = findings(home, [advice.route.kind]);
-  const others = findings(
-    home,
-    advice.beside.map((route) => route.kind),
-  );
-  const more = others.filter((c) => c.severity === 5 && own.every((o) => o.id !== c.id));
-  const all = [...own, ...more];
-  if (lost.heat.length > 0 && all.every((one) => one.id !== 'heat-off'))
-    all.push(findingOf('heat-off', 'The plan does not carry your heat.'));
-  return all.sort((a, b) => b.severity - a.severity);
 }
 
 /** Why the plan stays a draft: unknown life support, no second source, or a question that matters most unanswered. */

@@ -26,6 +26,8 @@ export interface RuleWordsRow {
   proof: string | null;
   /** Never cut short: steps in an order, of which a part would mislead. */
   whole?: boolean;
+  /** Holds for a route laid beside the advice too, though it cannot kill: it decides whether that route can be had. */
+  beside?: boolean;
   /** Published source with its edition, or how we know it. */
   cite: string;
 }

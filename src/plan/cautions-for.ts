@@ -1,0 +1,27 @@
+import type { Home } from '../home/home';
+import type { Advice } from '../routes/advise';
+import { findingOf, findings } from '../rules/find';
+import type { Finding } from '../rules/rule';
+import { wordsOf } from '../tables/rule-words';
+import type { ComfortLost } from './comfort-lost';
+
+/** What the rules say of the route advised, and of the others what can kill or decides whether they can be had at all. */
+export function cautionsFor(
+  home: Home,
+  advice: Pick<Advice, 'route' | 'beside'>,
+  lost: Pick<ComfortLost, 'heat'>,
+): Finding[] {
+  const own = findings(home, [advice.route.kind]);
+  const others = findings(
+    home,
+    advice.beside.map((route) => route.kind),
+  );
+  const more = others.filter(
+    ({ id, severity }) =>
+      (severity === 5 || wordsOf(id).beside === true) && own.every((one) => one.id !== id),
+  );
+  const all = [...own, ...more];
+  if (lost.heat.length > 0 && all.every((one) => one.id !== 'heat-off'))
+    all.push(findingOf('heat-off', 'The plan does not carry your heat.'));
+  return all.sort((a, b) => b.severity - a.severity);
+}
