@@ -37,6 +37,12 @@ export function compileQuestions(from: string, to: string): void {
     if (question?.id !== id || question.when !== undefined)
       throw new Error(`order.yaml: opening names ${id}, which is not certain to be asked there`);
   }
+  for (const [id, opens] of Object.entries(order.readBack)) {
+    const choices = questions.find((one) => one.id === id)?.choices?.map((one) => one.id) ?? [];
+    const strange = opens.filter((choice) => !choices.includes(choice));
+    if (strange.length > 0)
+      throw new Error(`order.yaml: readBack names ${id} ${strange.join(', ')}`);
+  }
   const dangers = read(join(from, 'dangers.yaml'), dangersFileSchema) as Dangers;
   checkDangers(dangers, questions);
   const topics = order.topics.map(({ id, title }) => ({ id, title }));
@@ -46,6 +52,7 @@ export function compileQuestions(from: string, to: string): void {
     questions,
     dangers,
     opening: order.opening,
+    readBack: order.readBack,
     short: order.short,
     tariff: order.tariff,
   });

@@ -5,6 +5,7 @@ import { dangersOf, mustLeave } from './dangers';
 import { end, saveAndStop } from './end';
 import { goBack, goOn } from './go-on';
 import { NO_ROW } from './no-row';
+import { answersToReadBack } from './read-back';
 import { questionAt } from './relevant';
 import type { Act } from './rows';
 import type { Context, State } from './state';
@@ -41,6 +42,10 @@ export function onAct(context: Context, state: State, act: Act): State {
     case 'stop-now':
       return end(context, state, 'danger');
     case 'write':
+      return answersToReadBack(context, state.answers).length === 0
+        ? end(context, state, 'plan')
+        : { ...state, view: 'read-back', row: 0, scroll: 0, error: null, notice: null };
+    case 'all-so':
       return end(context, state, 'plan');
   }
 }

@@ -53,6 +53,7 @@ export function goBack(context: Context, state: State): State {
     const row = firstRow(questionAt(context, state.at));
     return { ...state, view: 'ask', row, unusual: null, error: null };
   }
+  if (state.view === 'read-back') return { ...toCheck(context, state), row: NO_ROW };
   if (state.view === 'act-now') return show(context, { ...state, notice: null }, state.at);
   const left = setAside(context, state);
   if (left.fromCheck) return toCheck(context, left);

@@ -97,6 +97,7 @@ export const orderFileSchema = z.strictObject({
     )
     .min(1),
   opening: z.array(z.string()).min(1),
+  readBack: z.record(z.string(), z.array(z.string()).min(1)),
   short: z.array(z.string()).min(1),
   tariff: z.array(z.string()).min(1),
 });

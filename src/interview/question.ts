@@ -79,6 +79,8 @@ export interface Interview {
   readonly dangers: Dangers;
   /** Ids asked first and in this order, whatever is answered: the next one is certain. */
   readonly opening: readonly string[];
+  /** By question, the choices that open the way to a generator. The first question decides. */
+  readonly readBack: Readonly<Record<string, readonly string[]>>;
   /** Ids asked in a short consult. */
   readonly short: readonly string[];
   /** Ids of what a tariff file tells; never a condition of a question outside the list. */

@@ -16,7 +16,8 @@ export type Act =
   | 'read'
   | 'go-on'
   | 'stop-now'
-  | 'write';
+  | 'write'
+  | 'all-so';
 
 /** A line on the screen that can be highlighted and chosen. */
 export type Row =
@@ -43,6 +44,12 @@ export function rowsOf(context: Context, state: State): Row[] {
       return [act('back', 'Back to the question')];
     case 'act-now':
       return actNowRows(context, state);
+    case 'read-back':
+      return [
+        act('read', words.readFirst),
+        act('all-so', words.allSo),
+        act('back', words.notAllSo),
+      ];
     case 'check':
       return checkRows(context, state);
     case 'ask':

@@ -35,6 +35,7 @@ export const smallInterview: Interview = {
       { id: 'main-off', part: 'off', does: ['switch'], say: 'Switch off what stands in the wet.' },
     ],
   },
+  readBack: {},
   opening: ['now-danger', 'home-name'],
   short: ['now-danger', 'home-name', 'goal-hours'],
   tariff: [],

@@ -105,6 +105,9 @@ describe('the program itself, through a pseudo-terminal', () => {
     terminal.press('\x1b[A\r');
     await terminal.shows('Check your answers');
     terminal.press('\x1b[B\r\r\r');
+    // The place told for a generator is read back; Enter alone does not confirm it.
+    await terminal.shows('is all of this so?');
+    terminal.press('\x1b[B\r\r\r');
     await terminal.shows('N next home');
     // It asks first. Enter chooses nothing unseen, and Esc comes back.
     for (const key of ['\x1b', '\r', 'n']) {

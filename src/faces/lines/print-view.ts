@@ -1,3 +1,4 @@
+import { answersToReadBack } from '../../interview/read-back';
 import { questionAt } from '../../interview/relevant';
 import { type Row, rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
@@ -18,6 +19,8 @@ export function printView(context: Context, state: State): string[] {
       return [words.unusualAsk(state.unusual?.said ?? ''), ...numbered(context, state)];
     case 'act-now':
       return actNowLines(context, state);
+    case 'read-back':
+      return readBackLines(context, state);
     case 'check':
       return [
         CHECK_TITLE,
@@ -63,6 +66,11 @@ function actNowLines(context: Context, state: State): string[] {
     ...lines,
   ]);
   return [`${actNowTitle(state)}.`, ...texts, ...numbered(context, state)];
+}
+
+function readBackLines(context: Context, state: State): string[] {
+  const said = answersToReadBack(context, state.answers).map((one) => `${one.says}: ${one.said}.`);
+  return [words.readBackTitle, ...said, ...numbered(context, state)];
 }
 
 function numbered(context: Context, state: State): string[] {

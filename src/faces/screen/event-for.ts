@@ -6,13 +6,18 @@ import type { Frame } from './frame';
 /** What a key means where a long text stands: it is read to its end before the rows below are reached. */
 export function eventFor(state: State, key: Key, shown: Pick<Frame, 'maxScroll' | 'page'>): Event {
   const plain: Event = { type: 'key', key };
-  if (state.view !== 'help' && state.view !== 'act-now') return plain;
+  if (!isRead(state)) return plain;
   const page = Math.max(1, shown.page - 1);
   if (key.name === 'page-down') return { type: 'scroll', by: page };
   if (key.name === 'page-up') return { type: 'scroll', by: -page };
   const more = state.scroll < shown.maxScroll;
   if (key.name === 'down' && more) return { type: 'scroll', by: 1 };
-  if (key.name === 'enter' && more && state.view === 'act-now') return { type: 'scroll', by: page };
+  if (key.name === 'enter' && more && state.view !== 'help') return { type: 'scroll', by: page };
   if (key.name === 'up' && state.row === 0 && state.scroll > 0) return { type: 'scroll', by: -1 };
   return plain;
+}
+
+/** True where a text stands that may be longer than the window. */
+export function isRead({ view }: State): boolean {
+  return view === 'help' || view === 'act-now' || view === 'read-back';
 }

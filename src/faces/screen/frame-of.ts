@@ -5,6 +5,7 @@ import { actNowFrame } from './views/act-now';
 import { askFrame } from './views/ask';
 import { checkFrame } from './views/check';
 import { helpFrame } from './views/help';
+import { readBackFrame } from './views/read-back';
 import { unusualFrame } from './views/unusual';
 
 /** From this width on the draft stands beside the question. */
@@ -37,6 +38,8 @@ function viewFrame(parts: FrameParts, width: number, pane: readonly Line[]): Fra
       return helpFrame(parts, width);
     case 'act-now':
       return actNowFrame(parts, width);
+    case 'read-back':
+      return readBackFrame(parts, width);
     case 'check':
       return checkFrame(parts, width, pane);
   }

@@ -5,7 +5,7 @@ import type { State } from '../../interview/state';
 import { setAside } from '../../interview/unfinished';
 import type { Draft } from '../../plan/draft';
 import type { Door, Later } from '../door';
-import { eventFor } from './event-for';
+import { eventFor, isRead } from './event-for';
 import type { Frame } from './frame';
 import { frameOf } from './frame-of';
 import { glyphsFor } from './glyphs';
@@ -152,8 +152,7 @@ class Screen {
       this.standing.set(stepOf(this.state));
     }
     // How far the next key may scroll depends on what this one has brought up.
-    const reads = this.state.view === 'help' || this.state.view === 'act-now';
-    if (reads && !isSmall(sizeOf(this.door.stdout))) this.frame();
+    if (isRead(this.state) && !isSmall(sizeOf(this.door.stdout))) this.frame();
   }
 
   private happen(event: Event): void {
