@@ -27,6 +27,8 @@ export interface Load {
   readonly startVa: Figure | null;
   /** Starts without anybody: a pump, a fridge, a furnace. */
   readonly selfStarting: boolean;
+  /** It fills a battery of its own, so that nothing stops while its source is switched off. */
+  readonly ownBattery?: true;
   /** Energy of a day in each season as the home normally uses it, kWh/day. */
   readonly kwhPerDay: Readonly<Record<Season, Figure>>;
   /** Share of the day's energy used in each hour 0-23; the shares sum to 1. */

@@ -19,6 +19,7 @@ export type LoadKey =
   | 'garage-door'
   | 'aquarium'
   | 'radon-fan'
+  | 'heat-tape'
   | 'pool';
 
 /** Rank of a load by its keys: the best rank any of them was given. No key: it can wait. */

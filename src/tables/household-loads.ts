@@ -26,6 +26,8 @@ export interface HouseholdLoadRow {
   motor: boolean;
   /** Starts without anyone touching it, so it can start while something else does. */
   selfStarting: boolean;
+  /** It fills a battery of its own, so that nothing stops while its source is switched off. */
+  ownBattery?: true;
   /** Id of a row of the load shapes. */
   shape: string;
   /** A plausible range only: never plan on it, ask the supplier. */

@@ -18,6 +18,8 @@ const careful: Record<string, string | number | string[]> = {
   'flood-history': 'inside',
   'heat-second': 'none',
   'phone-works': 'neither',
+  'stairlift-battery': 'no',
+  'ventilator-hours': 24,
   'supply-volts': 'v120-240',
   'transfer-existing': 'not-known',
   'solar-in-outage': 'never-tried',

@@ -3,6 +3,7 @@ import { big } from './big';
 import { coldFood } from './cold-food';
 import type { LoadContext } from './context';
 import { cooling } from './cooling';
+import { heatTape } from './heat-tape';
 import { heating } from './heating';
 import { hotWater } from './hot-water';
 import { living } from './living';
@@ -11,6 +12,6 @@ import { pumps } from './pumps';
 
 /** Everything in the home that uses electricity, medical devices first. */
 export function allLoads(context: LoadContext): Load[] {
-  const groups = [medical, heating, cooling, pumps, coldFood, living, hotWater, big];
+  const groups = [medical, heating, heatTape, cooling, pumps, coldFood, living, hotWater, big];
   return groups.flatMap((group) => group(context));
 }

@@ -6,6 +6,7 @@ import type { Load, Season } from '../home';
 import { type LoadKey, rankOf } from '../load-keys';
 import { asFigure, type LoadContext } from './context';
 import { makeLoad } from './make-load';
+import { stairLift } from './stair-lift';
 
 const internetRows: Readonly<Partial<Record<ChoiceId<'internet-kind'>, HouseholdLoadId>>> = {
   'cable-fiber': 'modem-router',
@@ -56,10 +57,7 @@ export function living(context: LoadContext): Load[] {
   if (facts.has('access-lifts', 'garage-door')) {
     loads.push(makeLoad('garage-door', { rank: rank('garage-door'), restsOn: ['access-lifts'] }));
   }
-  if (facts.has('access-lifts', 'stairlift')) {
-    loads.push(makeLoad('stairlift', { rank: 'must', restsOn: ['access-lifts'] }));
-  }
-  return loads;
+  return [...loads, ...stairLift(context)];
 }
 
 function work(context: LoadContext): Load[] {

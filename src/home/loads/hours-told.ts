@@ -1,0 +1,32 @@
+import type { QuestionId } from '#compiled/question-ids.js';
+import { figure } from '../../quantity/figure';
+import { formula } from '../../quantity/figure-arithmetic';
+import type { Load } from '../home';
+import { asFigure, type LoadContext } from './context';
+
+/** The load with its energy of a day by the hours of use that were told or are assumed; as it was where neither is. */
+export function byHoursTold(context: LoadContext, load: Load, hoursId: QuestionId): Load {
+  const hours = asFigure(context, hoursId, 'h', `hours a day of the ${load.name}`);
+  if (hours === null) return load;
+  const watts = load.runningWatts;
+  const day = figure({
+    value: (watts.value * hours.value) / 1000,
+    low: (watts.low * hours.low) / 1000,
+    high: (watts.high * hours.high) / 1000,
+    unit: 'kWh/day',
+    name: `energy of the ${load.name}`,
+    source: formula('power x hours a day', [watts, hours]),
+  });
+  return {
+    ...load,
+    kwhPerDay: { winter: day, summer: day, mild: day },
+    shape: shapeFor(load.shape, hours.value),
+    restsOn: [...load.restsOn, hoursId],
+  };
+}
+
+/** The usual hours of the day, unless more is used than they hold: then it is spread evenly. */
+function shapeFor(shape: readonly number[], hours: number): readonly number[] {
+  const fullHours = Math.max(...shape) * hours;
+  return fullHours > 1 + 1e-9 ? shape.map(() => 1 / 24) : shape;
+}

@@ -1,0 +1,42 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
+import type { HouseholdLoadId } from '../../tables/household-loads';
+import type { Load } from '../home';
+import { asFigure, type LoadContext } from './context';
+import { byHoursTold } from './hours-told';
+import { makeLoad } from './make-load';
+
+interface SmallDevice {
+  readonly ticked: ChoiceId<'medical-devices'>;
+  readonly row: HouseholdLoadId;
+  readonly name: string;
+  readonly life: boolean;
+}
+
+/** Devices whose watts and hours are asked together. */
+const small: readonly SmallDevice[] = [
+  { ticked: 'feeding-pump', row: 'feeding-pump', name: 'Pump for food or medicine', life: true },
+  { ticked: 'suction', row: 'suction', name: 'Suction or cough machine', life: true },
+  { ticked: 'nebuliser', row: 'nebuliser', name: 'Nebulizer', life: false },
+  { ticked: 'power-chair', row: 'power-wheelchair', name: 'Power wheelchair charger', life: false },
+  { ticked: 'medical-bed', row: 'medical-bed', name: 'Medical bed or lift', life: false },
+  { ticked: 'other-device', row: 'medical-bed', name: 'Another health device', life: true },
+];
+
+/** One load for all of them, called by what was named, at the watts and hours told for them together. */
+export function smallDevices(context: LoadContext): Load[] {
+  const named = small.filter(({ ticked }) => context.facts.has('medical-devices', ticked));
+  const first = named[0];
+  if (first === undefined) return [];
+  const watts = asFigure(context, 'other-medical-watts', 'W', 'power of these devices', true);
+  const load = makeLoad(named.length === 1 ? first.row : 'medical-bed', {
+    id: 'other-medical',
+    name: named.map(({ name }, i) => (i === 0 ? name : lower(name))).join(' with '),
+    rank: 'must',
+    life: named.some(({ life }) => life),
+    runningWatts: watts ?? undefined,
+    restsOn: ['medical-devices', 'other-medical-watts'],
+  });
+  return [byHoursTold(context, load, 'other-medical-hours')];
+}
+
+const lower = (name: string) => name.charAt(0).toLowerCase() + name.slice(1);

@@ -1,0 +1,31 @@
+import { figure } from '../../quantity/figure';
+import type { Load } from '../home';
+import type { LoadContext } from './context';
+import { makeLoad } from './make-load';
+
+/** Power of the charger of a lift with its own battery. Common practice, no source. */
+const CHARGER_WATTS = { low: 20, value: 50, high: 100 } as const;
+
+/** A stair lift: with its own battery it only charges, else its motor starts on the backup. Not known counts as without. */
+export function stairLift({ facts }: LoadContext): Load[] {
+  if (!facts.has('access-lifts', 'stairlift')) return [];
+  const restsOn = ['access-lifts', 'stairlift-battery'];
+  if (!facts.is('stairlift-battery', 'yes')) {
+    return [makeLoad('stairlift', { rank: 'must', restsOn })];
+  }
+  const runningWatts = figure({
+    ...CHARGER_WATTS,
+    unit: 'W',
+    name: 'power of the charger of the stair lift',
+    source: { kind: 'assumed', label: 'usual for a lift with its own battery; common practice' },
+  });
+  const lift = makeLoad('stairlift', {
+    name: 'Charger of the stair lift',
+    rank: 'must',
+    runningWatts,
+    restsOn,
+  });
+  // The energy of the trips is the same; only the motor's start is the lift battery's own affair.
+  const asTaken = makeLoad('stairlift', { rank: 'must', restsOn }).kwhPerDay;
+  return [{ ...lift, startVa: null, startAmps: null, kwhPerDay: asTaken }];
+}

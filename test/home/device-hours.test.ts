@@ -1,0 +1,73 @@
+import { expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import type { Answers } from '../../src/interview/answers';
+import { homeFromAnswers } from '../../src/plan/home-from-answers';
+import { answersOf } from '../households/read-household';
+
+const loadOf = (id: string, changed: Answers) => {
+  const home = homeFromAnswers(interview, { ...answersOf('tower-six'), ...changed }, '2026-11-25');
+  return home.loads.find((load) => load.id === id)!;
+};
+
+test('a ventilator counts the hours told, and day and night where nobody told', () => {
+  const told = { 'medical-devices': ['ventilator'], 'ventilator-watts': 200 };
+  const half = loadOf('ventilator', { ...told, 'ventilator-hours': 12 });
+  // 200 W x 12 h = 2.4 kWh a day, x 24 h = 4.8.
+  expect(half.kwhPerDay.winter.value).toBeCloseTo(2.4, 9);
+  expect(half.kwhPerDay.winter.high).toBeCloseTo(2.4, 9);
+  expect(loadOf('ventilator', told).kwhPerDay.winter.value).toBeCloseTo(4.8, 9);
+  const unsure = loadOf('ventilator', { ...told, 'ventilator-hours': 'not sure' });
+  expect(unsure.kwhPerDay.winter.low).toBeCloseTo(4.8, 9);
+});
+
+test.each([
+  ['cpap', 'cpap', { 'cpap-watts': 40, 'cpap-hours': 10 }, 0.4],
+  ['dialysis', 'dialysis', { 'dialysis-watts': 1000, 'dialysis-hours': 3 }, 3],
+  ['other-medical', 'suction', { 'other-medical-watts': 90, 'other-medical-hours': 2 }, 0.18],
+] as const)('the hours of %s count', (id, ticked, told, kwh) => {
+  const load = loadOf(id, { 'medical-devices': [ticked], ...told });
+  expect(load.kwhPerDay.summer.value).toBeCloseTo(kwh, 9);
+});
+
+test('no hour asks for more than the device draws', () => {
+  for (const hours of [4, 8, 12, 20, 24]) {
+    const { kwhPerDay, shape, runningWatts } = loadOf('cpap', {
+      'medical-devices': ['cpap'],
+      'cpap-watts': 50,
+      'cpap-hours': hours,
+    });
+    const mostW = Math.max(...shape) * kwhPerDay.winter.value * 1000;
+    expect(mostW).toBeLessThanOrEqual(runningWatts.value * 1.001);
+  }
+});
+
+test('a power chair that was named is called by its name', () => {
+  const chair = loadOf('other-medical', { 'medical-devices': ['power-chair'] });
+  expect(chair).toMatchObject({ name: 'Power wheelchair charger', life: false, startVa: null });
+  const both = loadOf('other-medical', { 'medical-devices': ['suction', 'medical-bed'] });
+  expect(both).toMatchObject({
+    name: 'Suction or cough machine with medical bed or lift',
+    life: true,
+  });
+});
+
+test('heat tape that was told is counted, at the rank it was given', () => {
+  const tape = { 'freeze-risk': ['heat-tape'] };
+  // 5 to 8 W a foot, common practice: some tens of feet on a thermostat take 1 to 5 kWh on a hard winter day.
+  const must = loadOf('heat-tape', { ...tape, 'must-run': ['heat-tape'], 'nice-run': ['none'] });
+  expect(must.rank).toBe('must');
+  expect(must.kwhPerDay.winter.value).toBeGreaterThan(1);
+  expect(must.kwhPerDay.winter.value).toBeLessThan(5);
+  expect(loadOf('heat-tape', { ...tape, 'must-run': 'not sure' }).rank).toBe('must');
+  expect(loadOf('heat-tape', { 'freeze-risk': ['crawl-pipes'] })).toBeUndefined();
+});
+
+test('a stair lift with its own battery starts no motor on the backup; not known counts as without', () => {
+  const lift = { 'access-lifts': ['stairlift'] };
+  const own = loadOf('stairlift', { ...lift, 'stairlift-battery': 'yes' });
+  expect(own.startVa).toBeNull();
+  for (const answer of ['no', 'not sure']) {
+    const without = loadOf('stairlift', { ...lift, 'stairlift-battery': answer });
+    expect(without.startVa!.high).toBeGreaterThan(own.runningVa.high);
+  }
+});
