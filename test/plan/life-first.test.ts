@@ -56,7 +56,10 @@ describe('where somebody cannot live without a device', () => {
 });
 
 describe('what was told to run never vanishes', () => {
-  const heat = planOf('tower-six', { 'must-run': ['heat', 'internet', 'phones', 'lights'] });
+  const heat = planOf('tower-six', {
+    'must-run': ['heat', 'internet', 'phones', 'lights'],
+    'one-room': 'no',
+  });
 
   test('electric heat stands in the job, beside what no backup carries', () => {
     expect(heat.job[0]).toContain('electric baseboard heat');

@@ -37,7 +37,8 @@ export function batteryNeighbors(
   ];
   const needs = new Map<number, Float64Array>();
   return sizes.map((size) => {
-    const needed = needs.get(size.solarKw) ?? neededWith(home, world, route, size.solarKw);
+    const needed =
+      needs.get(size.solarKw) ?? neededWith(home, world, route, { season, solarKw: size.solarKw });
     needs.set(size.solarKw, needed);
     const usableKwh = usableOf(home, size.kwh);
     const rides = (start: number) => needed[start]! <= usableKwh + 1e-9;
@@ -51,8 +52,14 @@ export function batteryNeighbors(
   });
 }
 
-function neededWith(home: Home, world: World, route: Route, solarKw: number): Float64Array {
-  const { netKwh } = energyOf(world, route, loadsIn(home, route, 'must') ?? [], solarKw);
+function neededWith(
+  home: Home,
+  world: World,
+  route: Route,
+  { season, solarKw }: { season: Season; solarKw: number },
+): Float64Array {
+  const loads = loadsIn(home, route, 'must') ?? [];
+  const { netKwh } = energyOf(world, route, { loads, season }, solarKw);
   return neededForEveryStart(netKwh, Math.round(home.goalHours.value));
 }
 

@@ -1,4 +1,4 @@
-import type { Home, Load, Season } from '../../home/home';
+import type { Home, Season } from '../../home/home';
 import type { World } from '../../home/world';
 import { badCaseStart } from '../../outage/bad-case';
 import { chargeToKeep } from '../../outage/charge-to-keep';
@@ -22,7 +22,7 @@ import { lengthsFor } from './lengths';
 import { passedOdds } from './passed-odds';
 import { type BadCase, type Odds, type Ride, SCOPES, type Scope } from './ride-through';
 import { loadsIn } from './route-loads';
-import { storeLimits } from './walk-system';
+import { type Fed, storeLimits } from './walk-system';
 import { mustWalkable, type Walkable } from './walkable';
 
 /** Odds, charge and bad case of a battery route, from every hour an outage could start in the drawn years. */
@@ -35,7 +35,7 @@ export function batteryRide(home: Home, world: World, route: Route, season: Seas
     if (found !== null) odds[scope] = found;
   }
   const mustLoads = loadsIn(home, route, 'must') ?? [];
-  const must = energyOf(world, route, mustLoads);
+  const must = energyOf(world, route, { loads: mustLoads, season });
   const way = mustWalkable(home, world, route, season);
   const charge = chargeForEveryStart(must.netKwh, goal, capKwh);
   const [middle, most, worst] = chargeToKeep(charge, capKwh);
@@ -78,7 +78,7 @@ export function batteryOdds(
     {
       loadKw: world.loadKw(loads).subarray(0, hours),
       supplyKw: world.sunKw(route.solarKw ?? 0).subarray(0, hours),
-      limits: storeLimits(route),
+      limits: storeLimits(route, { loads, season }),
     },
     spare,
   );
@@ -92,11 +92,11 @@ export function batteryOdds(
 export function energyOf(
   world: World,
   route: Route,
-  loads: readonly Load[],
+  fed: Fed,
   solarKw = route.solarKw ?? 0,
 ): NetEnergy {
-  const loadKw = world.loadKw(loads);
-  return netEnergy({ loadKw, supplyKw: world.sunKw(solarKw), limits: storeLimits(route) });
+  const loadKw = world.loadKw(fed.loads);
+  return netEnergy({ loadKw, supplyKw: world.sunKw(solarKw), limits: storeLimits(route, fed) });
 }
 
 function oddsOf(

@@ -55,10 +55,11 @@ export function hourByHour(way: Walkable, goalHours: number, start: number): Bad
     start,
     outageHours,
     startKwh,
-    onHour: ({ hours: hour, wantedKwh, chargeKwh, fuel }) =>
+    onHour: ({ hours: hour, wantedKwh, unservedKwh, chargeKwh, fuel }) =>
       hours.push({
         hour,
         loadKw: wantedKwh,
+        servedKw: wantedKwh - unservedKwh,
         sunKw: record.solarKw[(start + hour) % record.solarKw.length]!,
         chargeKwh,
         fuelLeft: system.engine === null || !Number.isFinite(fuel) ? null : fuel,

@@ -20,7 +20,7 @@ export function packNeighbors(home: Home, world: World, route: Route, season: Se
   const isPack = route.parts.some((one) => one.equipmentClass === 'power-pack');
   if (nameplateKwh === null || usableKwh === null || power === null || !isPack) return [];
   const usableShare = usableKwh / nameplateKwh;
-  const { netKwh } = energyOf(world, route, loadsIn(home, route, 'must') ?? []);
+  const { netKwh } = energyOf(world, route, { loads: loadsIn(home, route, 'must') ?? [], season });
   const goal = Math.round(home.goalHours.value);
   return stepsBeside(packSteps(), nameplateKwh, ({ kwh }) => kwh).map((step) => {
     const able = runs(step, power);

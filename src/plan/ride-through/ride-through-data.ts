@@ -46,6 +46,7 @@ function routeData(route: RouteRide) {
             hourOfDay: route.badCase.hourOfDay,
             endsAfterHours: route.badCase.endsAfter ?? 'ridden through',
             loadKw: route.badCase.hours.map((h) => round(h.loadKw)),
+            servedKw: route.badCase.hours.map((h) => round(h.servedKw)),
             sunKw: route.badCase.hours.map((h) => round(h.sunKw)),
             chargeKwh: route.badCase.hours.map((h) => round(h.chargeKwh)),
             fuelLeft: route.badCase.hours.flatMap((h) =>

@@ -48,6 +48,7 @@ export const rideThroughSchema = z.strictObject({
           hourOfDay: z.number().int(),
           endsAfterHours: z.union([z.number(), z.literal('ridden through')]),
           loadKw: z.array(z.number()),
+          servedKw: z.array(z.number()).describe('Of it, what was given.'),
           sunKw: z.array(z.number()),
           chargeKwh: z.array(z.number()),
           fuelLeft: z.array(z.number()).describe('Empty without fuel that is kept here.'),

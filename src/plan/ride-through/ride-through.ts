@@ -27,7 +27,9 @@ export interface ChargeAtStart {
 
 export interface BadCaseHour {
   readonly hour: number;
+  /** What the things switched on asked for, and what of it was given. */
   readonly loadKw: number;
+  readonly servedKw: number;
   readonly sunKw: number;
   readonly chargeKwh: number;
   /** Fuel at the end of the hour, gal; null without an engine, or where it is piped in. */

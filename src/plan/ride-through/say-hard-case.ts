@@ -31,9 +31,9 @@ interface Column {
 
 function columnsOf({ hours }: BadCase): Column[] {
   const kwh = (value: number) => formatQuantity(Number(value.toFixed(1)), 'kWh');
-  const sum = (steps: readonly BadCaseHour[], of: 'loadKw' | 'sunKw') =>
+  const sum = (steps: readonly BadCaseHour[], of: 'servedKw' | 'sunKw') =>
     steps.reduce((total, step) => total + step[of], 0);
-  const took: Column = { head: 'What runs took', of: (steps) => kwh(sum(steps, 'loadKw')) };
+  const took: Column = { head: 'It served', of: (steps) => kwh(sum(steps, 'servedKw')) };
   const sun: Column = { head: 'The sun gave', of: (steps) => kwh(sum(steps, 'sunKw')) };
   const charge: Column = {
     head: 'Left in the battery',

@@ -1,4 +1,4 @@
-import type { Home } from '../../home/home';
+import type { Home, Load, Season } from '../../home/home';
 import { type HomeVehicle, vehicleOf } from '../../home/vehicle';
 import { isPack } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
@@ -6,33 +6,40 @@ import type { StoreLimits } from '../../outage/net-energy';
 import type { WalkEngine, WalkSystem, WalkVehicle } from '../../outage/walk/system';
 import { fuelLine } from '../../physics/engine-fuel';
 import { limitsOf } from '../../routes/battery-hours';
-import { PACK_IDLE_WATTS } from '../../routes/kinds/packs';
+import { PACK_IDLE_WATTS, packIdleWatts } from '../../routes/kinds/pack-idle';
 import type { Route } from '../../routes/route';
 import { type EngineFuel, engineType, fuelHeatKwh } from '../../tables/fuels';
 
-/** What a plug-in pack or a vehicle's outlet draws by being on, kW. */
-const PACK_IDLE_KW = PACK_IDLE_WATTS / 1000;
+/** What a vehicle's outlet draws by being on, kW. */
+const OUTLET_IDLE_KW = PACK_IDLE_WATTS / 1000;
+
+/** What a route feeds, and in which season. */
+export interface Fed {
+  readonly loads: readonly Load[];
+  readonly season: Season;
+}
 
 /** The sources of a route as they run down in an outage: battery, engine with its fuel, vehicle; no rung in use. */
-export function walkSystem(home: Home, route: Route): WalkSystem {
+export function walkSystem(home: Home, route: Route, fed: Fed): WalkSystem {
   const own = traitsOf[route.kind].vehicle ? vehicleOf(home.facts) : null;
   return {
-    battery: own === null ? batteryOf(route) : null,
+    battery: own === null ? batteryOf(route, fed) : null,
     engine: engineOf(route),
     vehicle: own === null ? null : vehicleSource(route, own),
     ladder: [],
   };
 }
 
-function batteryOf(route: Route): WalkSystem['battery'] {
+function batteryOf(route: Route, fed: Fed): WalkSystem['battery'] {
   if (route.usableKwh === null) return null;
-  return { capKwh: route.usableKwh, limits: storeLimits(route) };
+  return { capKwh: route.usableKwh, limits: storeLimits(route, fed) };
 }
 
-/** Limits of a route's battery; a plug-in pack draws less by being on than an inverter for a house. */
-export function storeLimits(route: Route): StoreLimits {
+/** Limits of a route's battery; a plug-in pack draws less by being on than an inverter for a house, and is off between uses. */
+export function storeLimits(route: Route, { loads, season }: Fed): StoreLimits {
   const limits = limitsOf((route.power?.continuousWatts ?? 0) / 1000);
-  return isPack(traitsOf[route.kind]) ? { ...limits, idleKw: PACK_IDLE_KW } : limits;
+  if (!isPack(traitsOf[route.kind])) return limits;
+  return { ...limits, idleKw: packIdleWatts(loads, season) / 1000 };
 }
 
 function engineOf({ engine, fuel }: Route): WalkEngine | null {
@@ -60,7 +67,7 @@ function vehicleSource(route: Route, own: HomeVehicle): WalkVehicle {
     storeKwh: own.storeKwh,
     outKw: (route.power?.continuousWatts ?? 0) / 1000,
     efficiency: limitsOf(1).dischargeEfficiency,
-    idleKw: PACK_IDLE_KW,
+    idleKw: OUTLET_IDLE_KW,
     homeByHour: own.homeByHour,
     helpBelow: 1,
   };

@@ -28,9 +28,10 @@ export interface WalkWish {
 
 /** A route with the loads it is to carry, ready to be walked hour by hour. */
 export function walkableOf(home: Home, world: World, route: Route, wish: WalkWish): Walkable {
+  const fed = { loads: wish.classes.flat(), season: wish.season };
   const years = Math.min(wish.years ?? world.years, world.years);
   return {
-    system: { ...walkSystem(home, route), ladder: wish.ladder ?? [] },
+    system: { ...walkSystem(home, route, fed), ladder: wish.ladder ?? [] },
     record: {
       loadsKw: wish.classes.map((loads) => world.loadKw(loads, years)),
       solarKw: world.sunKw(route.solarKw ?? 0).subarray(0, years * HOURS_PER_YEAR),

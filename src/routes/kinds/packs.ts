@@ -11,9 +11,8 @@ import { withinBudgetUsd } from '../budget';
 import { owned, part } from '../costs';
 import { ownPack } from '../own-battery';
 import type { Part } from '../route';
+import { PACK_IDLE_WATTS, packIdleWatts } from './pack-idle';
 
-/** What a pack's own inverter draws by being on, W. Common practice, 8 to 25 W. */
-export const PACK_IDLE_WATTS = 15;
 const lfp = batteryType('lithium-iron-phosphate');
 
 export interface PackSize {
@@ -53,7 +52,10 @@ export function choosePack(home: Home, loads: readonly Load[], goalHours: number
   return payable.find((s) => s.hours.value >= goalHours) ?? payable.at(-1) ?? sized[0] ?? null;
 }
 
-/** Hours a pack runs these loads on a hard day of the goal's season: from the hungriest to the thriftiest use. */
+/**
+ * Hours a pack runs these loads on a hard day of the goal's season: from the hungriest to the thriftiest use. Between
+ * uses it is switched off, but in the hungriest, where it is left on day and night.
+ */
 export function packHours(home: Home, loads: readonly Load[], usableKwh: number): Figure {
   const { dischargeEfficiency } = splitRoundTrip(lfp.roundTrip);
   const hours = (pick: 'low' | 'value' | 'high') =>
@@ -65,7 +67,7 @@ export function packHours(home: Home, loads: readonly Load[], usableKwh: number)
         const runtime = batteryRuntime({
           usableKwh,
           loadWattsByHour: wattsByHour,
-          inverterIdleWatts: PACK_IDLE_WATTS,
+          inverterIdleWatts: pick === 'high' ? PACK_IDLE_WATTS : packIdleWatts(loads, season),
           dischargeEfficiency,
         });
         return runtime.typicalHours ?? HOURS_PER_YEAR;
