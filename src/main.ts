@@ -27,10 +27,14 @@ async function run(args: Arguments): Promise<number> {
   }
 }
 
-// A reader that goes away (a pager closed early) is no failure of ours.
+// A reader that goes away (a pager closed early) is no failure of ours; a full disk behind ">" is said.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  process.exit(error.code === 'EPIPE' ? DONE : FAILED);
+  if (error.code === 'EPIPE') process.exit(DONE);
+  const why = error.code === 'ENOSPC' ? 'the disk is full' : error.message;
+  process.stderr.write(`Could not write all of the output: ${why}. What was written is cut off.\n`);
+  process.exit(FAILED);
 });
+process.stderr.on('error', () => {});
 
 const args = readArguments(process.argv.slice(2));
 if ('wrong' in args) {

@@ -7,6 +7,7 @@ import { calculations } from './calc/registry';
 import { sayHelp } from './calc/say-inputs';
 import { sayWork, workData } from './calc/say-work';
 import { DONE, FAILED, WRONG_USAGE } from './exit-codes';
+import { printErr, printOut } from './print';
 import type { Arguments } from './read-arguments';
 
 /** `lampkeeper calc`: the list; `calc NAME`: its inputs; `calc NAME key=value ...`: its work. */
@@ -81,14 +82,14 @@ function work(
 }
 
 function wrong(says: string): number {
-  process.stderr.write(`${says}\n`);
+  printErr(`${says}\n`);
   return WRONG_USAGE;
 }
 
 function failed(says: string): number {
-  process.stderr.write(`${says}\n`);
+  printErr(`${says}\n`);
   return FAILED;
 }
 
-const print = (text: string) => process.stdout.write(text);
+const print = (text: string) => printOut(text);
 const json = (data: object) => `${JSON.stringify(data, null, 2)}\n`;

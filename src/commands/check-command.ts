@@ -3,17 +3,18 @@ import { readYamlFile } from '../store/read-yaml-file';
 import { DONE, FAILED, WRONG_USAGE } from './exit-codes';
 import { homeFromFile } from './home-from-file';
 import { tariffFromFile } from './own-tariff';
+import { printErr, printOut } from './print';
 import type { Arguments } from './read-arguments';
 
 /** `lampkeeper check FILE`: line, column and what to do for every fault, in a home file or a tariff file. */
 export async function checkCommand(args: Arguments): Promise<number> {
   const [path, ...more] = args.rest;
   if (path === undefined || more.length > 0) {
-    process.stderr.write('check takes one file: lampkeeper check kim.home.yaml\n');
+    printErr('check takes one file: lampkeeper check kim.home.yaml\n');
     return WRONG_USAGE;
   }
   const checked = isTariff(path) ? await checkTariff(path) : await checkHome(path);
-  process.stdout.write(`${checked.says}\n`);
+  printOut(`${checked.says}\n`);
   return checked.ok ? DONE : FAILED;
 }
 
@@ -33,5 +34,6 @@ async function checkHome(path: string): Promise<{ ok: boolean; says: string }> {
   if (!home.ok) return home;
   const tariff = home.tariff === null ? '' : ` and the tariff "${home.tariff.name}"`;
   const count = Object.keys(home.answers).length;
-  return { ok: true, says: `${path}: ${count} answers${tariff}, nothing wrong.` };
+  const said = `${path}: ${count} answers${tariff}, nothing wrong.`;
+  return { ok: true, says: [...home.remarks, said].join('\n') };
 }

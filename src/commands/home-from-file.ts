@@ -2,7 +2,7 @@ import interview from '#compiled/questions.js';
 import type { Tariff } from '../bill/tariff';
 import type { Answers } from '../interview/answers';
 import type { Unfinished } from '../interview/unfinished';
-import { sayFault } from '../store/home-file';
+import { sayFault, sayFaults } from '../store/home-file';
 import { isDay, readHome } from '../store/read-home';
 import { tariffFromHome } from './own-tariff';
 
@@ -17,6 +17,8 @@ export type FileHome =
       readonly asOf: string;
       /** The household's own tariff, where the file holds one. */
       readonly tariff: Tariff | null;
+      /** What stands in the file and is not read, a line each. */
+      readonly remarks: readonly string[];
     }
   | { readonly ok: false; readonly says: string };
 
@@ -26,13 +28,14 @@ export async function homeFromFile(path: string, asOf: string | null): Promise<F
     return { ok: false, says: '--as-of takes a day such as 2026-11-25.' };
   }
   const read = readHome(path, interview);
-  if (!read.ok) return { ok: false, says: read.faults.map((f) => sayFault(path, f)).join('\n') };
+  if (!read.ok) return { ok: false, says: sayFaults(path, read.faults) };
   const { answers, unfinished } = read;
+  const remarks = (read.remarks ?? []).slice(0, 20).map((one) => sayFault(path, one));
   const day = asOf ?? read.asOf ?? TABLES_AS_OF;
   if (read.ownTariff === undefined) {
-    return { ok: true, answers, unfinished, asOf: day, tariff: null };
+    return { ok: true, answers, unfinished, asOf: day, tariff: null, remarks };
   }
   const own = await tariffFromHome(path, read.ownTariff);
   if (!own.ok) return own;
-  return { ok: true, answers, unfinished, asOf: day, tariff: own.tariff };
+  return { ok: true, answers, unfinished, asOf: day, tariff: own.tariff, remarks };
 }

@@ -1,6 +1,6 @@
 import type { ReadTariff } from '../bill/read-tariff';
 import type { Tariff } from '../bill/tariff';
-import { sayFault } from '../store/home-file';
+import { sayFaults } from '../store/home-file';
 import type { PlaceIn } from '../store/place-in';
 import { readYamlFile } from '../store/read-yaml-file';
 
@@ -11,7 +11,7 @@ export type OwnTariff =
 /** The tariff in a file of its own, or every fault in it as text: place, what is wrong, what to do. */
 export async function tariffFromFile(path: string): Promise<OwnTariff> {
   const file = readYamlFile(path);
-  if (!file.ok) return { ok: false, says: file.faults.map((f) => sayFault(path, f)).join('\n') };
+  if (!file.ok) return { ok: false, says: sayFaults(path, file.faults) };
   const { readTariffFile } = await import('../bill/read-tariff');
   return settle(path, readTariffFile(file.data), file.placeOf);
 }
@@ -27,8 +27,6 @@ export async function tariffFromHome(
 
 function settle(path: string, read: ReadTariff, placeOf: PlaceIn): OwnTariff {
   if (read.tariff !== null) return { ok: true, tariff: read.tariff };
-  const lines = read.faults.map((fault) =>
-    sayFault(path, { ...placeOf(fault.path), says: fault.says }),
-  );
-  return { ok: false, says: lines.join('\n') };
+  const faults = read.faults.map((fault) => ({ ...placeOf(fault.path), says: fault.says }));
+  return { ok: false, says: sayFaults(path, faults) };
 }

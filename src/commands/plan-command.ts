@@ -10,23 +10,25 @@ import { DONE, FAILED, WRONG_USAGE } from './exit-codes';
 import { homeFromFile } from './home-from-file';
 import { tariffFromFile } from './own-tariff';
 import { planPapers } from './plan-papers';
+import { printErr, printOut } from './print';
 import type { Arguments } from './read-arguments';
 
 /** `lampkeeper plan HOME.yaml`: the same plan as the interview gives, from the answers file. */
 export async function planCommand(args: Arguments): Promise<number> {
   const [path, ...more] = args.rest;
   if (path === undefined || more.length > 0) {
-    process.stderr.write('plan takes one home file: lampkeeper plan kim.home.yaml\n');
+    printErr('plan takes one home file: lampkeeper plan kim.home.yaml\n');
     return WRONG_USAGE;
   }
   const home = await homeFromFile(path, args.asOf);
   if (!home.ok) {
-    process.stderr.write(`${home.says}\n`);
+    printErr(`${home.says}\n`);
     return args.asOf !== null && home.says.startsWith('--as-of') ? WRONG_USAGE : FAILED;
   }
+  for (const remark of home.remarks) printErr(`${remark}\n`);
   const own = await ownTariff(path, home.tariff, args.tariff);
   if (!own.ok) {
-    process.stderr.write(`${own.says}\n`);
+    printErr(`${own.says}\n`);
     return FAILED;
   }
   const name = nameOfFile(path);
@@ -34,16 +36,16 @@ export async function planCommand(args: Arguments): Promise<number> {
   const plan = makePlan(interview, answers, home.asOf, undefined, own.tariff);
   if (args.out === null) {
     const text = args.json ? `${JSON.stringify(planData(plan), null, 2)}\n` : planMarkdown(plan);
-    process.stdout.write(text);
+    printOut(text);
     return DONE;
   }
   const written = writePapers(args.out, planPapers(plan, name), args.force);
   if (!written.ok) {
-    process.stderr.write(`${written.says}\n`);
+    printErr(`${written.says}\n`);
     return FAILED;
   }
-  process.stderr.write(`${written.paths.map((p) => `Wrote ${p}`).join('\n')}\n`);
-  if (args.json) process.stdout.write(`${JSON.stringify(planData(plan), null, 2)}\n`);
+  printErr(`${written.paths.map((p) => `Wrote ${p}`).join('\n')}\n`);
+  if (args.json) printOut(`${JSON.stringify(planData(plan), null, 2)}\n`);
   return DONE;
 }
 
@@ -61,7 +63,7 @@ async function ownTariff(
   if (!own.ok) return own;
   const failed = keepTariff(homePath, own.tariff);
   if (failed !== null) return { ok: false, says: failed };
-  process.stderr.write(
+  printErr(
     `The tariff "${own.tariff.name}" now stands in ${homePath}, under "tariff:". Take it out there to go back to your answers.\n`,
   );
   return own;

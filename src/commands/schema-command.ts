@@ -3,6 +3,7 @@ import { tariffJsonSchema, tariffSchema } from '../bill/tariff-schema';
 import { planJsonSchema } from '../plan/plan-schema';
 import { homeJsonSchema } from '../store/home-schema';
 import { DONE, WRONG_USAGE } from './exit-codes';
+import { printErr, printOut } from './print';
 import type { Arguments } from './read-arguments';
 
 const schemas: Readonly<Record<string, () => unknown>> = {
@@ -15,9 +16,9 @@ const schemas: Readonly<Record<string, () => unknown>> = {
 export function schemaCommand(args: Arguments): number {
   const which = args.rest[0] ?? '';
   if (!Object.hasOwn(schemas, which)) {
-    process.stderr.write('schema takes "home", "plan" or "tariff": lampkeeper schema home\n');
+    printErr('schema takes "home", "plan" or "tariff": lampkeeper schema home\n');
     return WRONG_USAGE;
   }
-  process.stdout.write(`${JSON.stringify(schemas[which]!(), null, 2)}\n`);
+  printOut(`${JSON.stringify(schemas[which]!(), null, 2)}\n`);
   return DONE;
 }

@@ -1,3 +1,5 @@
+import { visibleLine } from '../quantity/visible';
+
 /** First key of a home file, with the version of its form. */
 export const HOME_KEY = 'lampkeeperHome';
 export const HOME_VERSION = 1;
@@ -5,9 +7,6 @@ export const HOME_VERSION = 1;
 export const UNFINISHED_KEY = 'unfinished';
 /** Key of a home file under which the household's own tariff stands in full, where it has one. */
 export const TARIFF_BLOCK = 'tariff';
-/** A home file is a page or two; anything much larger is something else. */
-export const MOST_BYTES = 1_000_000;
-
 /** Something wrong in a home file: where, what, and what to do. Line and column count from 1. */
 export interface Fault {
   readonly line: number;
@@ -15,9 +14,19 @@ export interface Fault {
   readonly says: string;
 }
 
-/** "FILE:12:3: ..." as editors understand it. */
+/** "FILE:12:3: ..." as editors understand it, on one line. */
 export function sayFault(file: string, { line, column, says }: Fault): string {
-  return `${file}:${line}:${column}: ${says}`;
+  return visibleLine(`${file}:${line}:${column}: ${says}`);
+}
+
+/** Faults told at once. Who has more mends these first. */
+const MOST_FAULTS = 20;
+
+/** The first faults of a file, a line each, and how many more there are. */
+export function sayFaults(file: string, faults: readonly Fault[]): string {
+  const more = faults.length - MOST_FAULTS;
+  const told = faults.slice(0, MOST_FAULTS).map((fault) => sayFault(file, fault));
+  return [...told, ...(more > 0 ? [`and ${more.toLocaleString('en-US')} more.`] : [])].join('\n');
 }
 
 /** The file that holds the home of this name. */

@@ -1,6 +1,6 @@
-import { readFileSync } from 'node:fs';
 import { isMap, isScalar, parseDocument } from 'yaml';
 import { TARIFF_BLOCK } from './home-file';
+import { readText } from './read-text';
 import { saySystemError } from './say-system-error';
 import { tariffNode } from './tariff-node';
 import { writeFileWhole } from './write-file-whole';
@@ -11,7 +11,7 @@ import { writeFileWhole } from './write-file-whole';
  */
 export function keepTariff(path: string, tariff: object): string | null {
   try {
-    const text = readFileSync(path, 'utf8');
+    const text = readText(path);
     const kept = withTariff(text, tariff);
     if (kept !== text) writeFileWhole(path, kept);
     return null;

@@ -1,30 +1,23 @@
-import { readFileSync, statSync } from 'node:fs';
 import {
   type Document,
   isMap,
   isScalar,
   isSeq,
-  LineCounter,
+  type LineCounter,
   type Node,
   type Pair,
-  parseDocument,
 } from 'yaml';
 import { type Answer, NOT_SURE } from '../interview/answers';
 import { checkTyped, outside } from '../interview/check-answer';
 import type { Interview, Question } from '../interview/question';
 import type { Unfinished } from '../interview/unfinished';
 import { parseQuantity } from '../quantity/parse-quantity';
-import {
-  type Fault,
-  HOME_KEY,
-  HOME_VERSION,
-  MOST_BYTES,
-  TARIFF_BLOCK,
-  UNFINISHED_KEY,
-} from './home-file';
+import { type Disk, realDisk } from './disk';
+import { type Fault, HOME_KEY, HOME_VERSION, TARIFF_BLOCK, UNFINISHED_KEY } from './home-file';
+import { parseYaml } from './parse-yaml';
 import { type PlaceIn, placeIn } from './place-in';
+import { readText } from './read-text';
 import { readUnfinished } from './read-unfinished';
-import { firstLine } from './read-yaml-file';
 import { saySystemError } from './say-system-error';
 
 export type ReadHome =
@@ -35,16 +28,15 @@ export type ReadHome =
       readonly unfinished: Unfinished;
       /** The household's own tariff as plain data, not yet checked, where the file holds one. */
       readonly ownTariff?: { readonly data: unknown; readonly placeOf: PlaceIn };
+      /** Keys that are not ours: kept in the file, and of no meaning to us. */
+      readonly remarks?: readonly Fault[];
     }
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
 /** Read a home file. Never throws: a file that cannot be read, or is not sound, comes back as faults. */
-export function readHome(path: string, interview: Interview): ReadHome {
+export function readHome(path: string, interview: Interview, disk: Disk = realDisk): ReadHome {
   try {
-    if (statSync(path).size > MOST_BYTES) {
-      return faulty('this file is far too large for a home file. Check that it is the right one.');
-    }
-    return parseHome(readFileSync(path, 'utf8'), interview);
+    return parseHome(readText(path, disk), interview);
   } catch (error) {
     return faulty(saySystemError(error, 'read', path));
   }
@@ -52,49 +44,52 @@ export function readHome(path: string, interview: Interview): ReadHome {
 
 /** The answers in a home file's text, or every fault in it with its place and remedy. */
 export function parseHome(text: string, interview: Interview): ReadHome {
-  const counter = new LineCounter();
+  const parsed = parseYaml(text);
+  if (parsed === null) return faulty(NO_YAML);
+  const { doc, counter, faults } = parsed;
+  if (faults.length > 0) return { ok: false, faults };
   const reader = new HomeReader(counter, interview);
   try {
-    // Aliases are of no use here and can be made to blow up; tags are not needed either.
-    const doc = parseDocument(text, {
-      lineCounter: counter,
-      uniqueKeys: true,
-      strict: true,
-      version: '1.2',
-    });
-    for (const error of doc.errors)
-      reader.fault(error.pos[0], `${firstLine(error.message)} Mend this line first.`);
-    if (doc.errors.length === 0) reader.readTop(doc);
-    if (reader.faults.length === 0) {
-      const { asOf, answers, unfinished, tariff } = reader;
-      if (tariff === null) return { ok: true, asOf, answers, unfinished };
-      const ownTariff = { data: tariff, placeOf: placeIn(doc, counter) };
-      return { ok: true, asOf, answers, unfinished, ownTariff };
-    }
+    reader.readTop(doc);
   } catch {
-    reader.fault(
-      0,
-      'this text could not be read as YAML. Start again from a file that lampkeeper wrote.',
-    );
+    // Aliases are of no use here and can be made to blow up; the reader then stops.
+    return faulty(NO_YAML);
   }
-  return { ok: false, faults: reader.faults };
+  if (reader.faults.length > 0) return { ok: false, faults: reader.faults };
+  const { asOf, answers, unfinished, tariff, remarks } = reader;
+  return {
+    ok: true,
+    asOf,
+    answers,
+    unfinished,
+    ...(tariff === null ? {} : { ownTariff: { data: tariff, placeOf: placeIn(doc, counter) } }),
+    ...(remarks.length === 0 ? {} : { remarks }),
+  };
 }
+
+const NO_YAML =
+  'this text could not be read as YAML. Start again from a file that lampkeeper wrote.';
 
 class HomeReader {
   readonly faults: Fault[] = [];
+  readonly remarks: Fault[] = [];
   readonly answers: Record<string, Answer> = Object.create(null);
   readonly unfinished: Record<string, string | readonly string[]> = {};
   asOf: string | null = null;
   tariff: unknown = null;
 
+  private readonly questions: ReadonlyMap<string, Question>;
+
   constructor(
     private readonly counter: LineCounter,
     private readonly interview: Interview,
-  ) {}
+  ) {
+    this.questions = new Map(interview.questions.map((question) => [question.id, question]));
+  }
 
-  fault(offset: number, says: string): void {
+  fault(offset: number, says: string, list = this.faults): void {
     const { line, col } = this.counter.linePos(offset);
-    this.faults.push({ line: Math.max(1, line), column: Math.max(1, col), says });
+    list.push({ line: Math.max(1, line), column: Math.max(1, col), says });
   }
 
   readTop(doc: Document.Parsed): void {
@@ -118,7 +113,8 @@ class HomeReader {
       else
         this.fault(
           at(pair.key),
-          `"${key}" does not belong here. A home file has ${HOME_KEY}, asOf, ${TARIFF_BLOCK} and answers.`,
+          `"${key}" is not read. It stays in the file and changes no plan. What is read: ${HOME_KEY}, asOf, ${TARIFF_BLOCK}, answers, ${UNFINISHED_KEY}.`,
+          this.remarks,
         );
     }
     if (!seen.has(HOME_KEY))
@@ -161,7 +157,7 @@ class HomeReader {
     }
     for (const line of pair.value.items) {
       const id = keyOf(line);
-      const question = this.interview.questions.find((q) => q.id === id);
+      const question = this.questions.get(id);
       if (question !== undefined) read(question, line);
       else
         this.fault(at(line.key), `no question is called "${id}". ${nearest(id, this.interview)}`);

@@ -1,7 +1,11 @@
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { visible } from '../quantity/visible';
+import { realDisk } from './disk';
+import { makeFolder } from './make-folder';
+import { readText } from './read-text';
 import { saySystemError } from './say-system-error';
+import { lookAt } from './target-of';
 import { writeFileWhole } from './write-file-whole';
 
 /** A paper to write: its file name and text. */
@@ -24,7 +28,7 @@ const MARK = 'lampkeeper wrote this; sum';
  */
 export function writePapers(folder: string, papers: readonly Paper[], force: boolean): Written {
   try {
-    mkdirSync(folder, { recursive: true });
+    makeFolder(folder);
     const kept = papers
       .map((p) => join(folder, p.file))
       .filter((path) => !force && !mayReplace(path));
@@ -43,13 +47,16 @@ export function writePapers(folder: string, papers: readonly Paper[], force: boo
 
 /** The text with a last line that lets us know our own file again. */
 export function signed({ text, comment }: Paper): string {
-  return `${text}${comment(`${MARK} ${sumOf(text)}`)}\n`;
+  const seen = visible(text);
+  return `${seen}${comment(`${MARK} ${sumOf(seen)}`)}\n`;
 }
 
 /** True when nothing is there, or what is there is ours as we wrote it. */
 function mayReplace(path: string): boolean {
-  if (!existsSync(path)) return true;
-  const text = readFileSync(path, 'utf8');
+  const entry = lookAt(path, realDisk);
+  if (entry === null) return true;
+  if (entry.kind !== 'file') return false;
+  const text = readText(path);
   const start = text.lastIndexOf('\n', text.length - 2) + 1;
   const sum = new RegExp(`${MARK} ([0-9a-f]{16})`).exec(text.slice(start))?.[1];
   return sum !== undefined && sum === sumOf(text.slice(0, start));

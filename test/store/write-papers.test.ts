@@ -5,15 +5,12 @@ import {
   readFileSync,
   rmSync,
   statSync,
-  symlinkSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import interview from '#compiled/questions.js';
 import { saySystemError } from '../../src/store/say-system-error';
-import { saveHome } from '../../src/store/write-home';
 import { type Paper, signed, writePapers } from '../../src/store/write-papers';
 
 let folder: string;
@@ -54,6 +51,26 @@ describe('papers', () => {
     expect(writePapers(folder, [paper('a: 1\n')], true).ok).toBe(true);
   });
 
+  test('are for their owner only, folder and file', () => {
+    const inner = join(folder, 'new', 'papers');
+    writePapers(inner, [paper('a: 1\n')], false);
+    expect(statSync(inner).mode & 0o777).toBe(0o700);
+    expect(statSync(join(inner, 'kim.plan.yaml')).mode & 0o777).toBe(0o600);
+  });
+
+  test('hold nothing that a terminal obeys, and are known again as ours', () => {
+    const bad = paper('name: \u001b[31mred\u202e\u0007\n');
+    expect(writePapers(folder, [bad], false).ok).toBe(true);
+    expect(readFileSync(join(folder, 'kim.plan.yaml'), 'utf8')).toMatch(
+      /^name: <U\+001B>\[31mred<U\+202E><U\+0007>\n/,
+    );
+    expect(writePapers(folder, [bad], false).ok).toBe(true);
+  });
+
+  test.skipIf(!existsSync('/proc/self'))('end with a sentence where no folder can be made', () => {
+    expect(writePapers('/proc/x', [paper('a: 1\n')], false).ok).toBe(false);
+  });
+
   test('say plainly when the folder is a file', () => {
     writeFileSync(join(folder, 'taken'), '');
     const written = writePapers(join(folder, 'taken'), [paper('a: 1\n')], false);
@@ -61,40 +78,7 @@ describe('papers', () => {
   });
 });
 
-describe('the home file', () => {
-  test('is readable by its owner only, and leaves nothing beside it', () => {
-    const path = join(folder, 'kim.home.yaml');
-    expect(
-      saveHome(path, interview, { answers: { 'goal-hours': 24 }, asOf: '2026-11-25' }),
-    ).toBeNull();
-    expect(statSync(path).mode & 0o777).toBe(0o600);
-    expect(readdirSync(folder)).toEqual(['kim.home.yaml']);
-  });
-
-  test('that cannot be written is said plainly, and the old one stays whole', () => {
-    const path = join(folder, 'kim.home.yaml');
-    saveHome(path, interview, { answers: { 'goal-hours': 24 }, asOf: '2026-11-25' });
-    const before = readFileSync(path, 'utf8');
-    const says = saveHome(join(folder, 'nowhere', 'kim.home.yaml'), interview, {
-      answers: {},
-      asOf: '2026-11-25',
-    });
-    expect(says).toMatch(/Could not write .*no such file or folder/);
-    expect(readFileSync(path, 'utf8')).toBe(before);
-  });
-
-  test('on a full disk is said plainly, and the old one stays whole', () => {
-    const path = join(folder, 'kim.home.yaml');
-    saveHome(path, interview, { answers: { 'goal-hours': 24 }, asOf: '2026-11-25' });
-    const before = readFileSync(path, 'utf8');
-    // Linux has a device that is always full; elsewhere a folder in the way fails just as surely.
-    const full = existsSync('/dev/full');
-    symlinkSync(full ? '/dev/full' : folder, `${path}.new-${process.pid}`);
-    const says = saveHome(path, interview, { answers: { 'goal-hours': 48 }, asOf: '2026-11-25' });
-    expect(says).toMatch(full ? /the disk is full/ : /Could not write/);
-    expect(readFileSync(path, 'utf8')).toBe(before);
-  });
-
+describe('an error of the system', () => {
   test.each([
     ['EACCES', /may not be written/],
     ['EROFS', /can only be read/],

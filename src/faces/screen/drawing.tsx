@@ -1,5 +1,6 @@
 import { Box, Text, useCursor } from 'ink';
 import TextInput from 'ink-text-input';
+import { masked } from '../../quantity/visible';
 import type { Frame } from './frame';
 import type { Line, Span } from './line';
 
@@ -35,7 +36,14 @@ function DrawnLine({ line }: { readonly line: Line }) {
 
 function DrawnSpan({ span }: { readonly span: Span }) {
   if (span.field === true) {
-    return <TextInput value={span.text} onChange={neverChanges} focus={false} showCursor={false} />;
+    return (
+      <TextInput
+        value={masked(span.text)}
+        onChange={neverChanges}
+        focus={false}
+        showCursor={false}
+      />
+    );
   }
   return (
     <Text
@@ -43,7 +51,7 @@ function DrawnSpan({ span }: { readonly span: Span }) {
       dimColor={span.dim ?? false}
       color={span.tone && TONES[span.tone]}
     >
-      {span.text}
+      {masked(span.text)}
     </Text>
   );
 }

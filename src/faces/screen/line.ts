@@ -1,5 +1,6 @@
 import stringWidth from 'string-width';
 import { graphemes } from '../../interview/text-field';
+import { visible } from '../../quantity/visible';
 
 /** A piece of a line with its looks. Meaning never hangs on the looks alone. */
 export interface Span {
@@ -29,7 +30,9 @@ export function lineWidth(line: Line): number {
 export function wrapText(text: string, width: number): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/).flatMap((w) => chop(w, width))) {
+  for (const word of visible(text)
+    .split(/\s+/)
+    .flatMap((w) => chop(w, width))) {
     if (word === '') continue;
     if (line === '') line = word;
     else if (widthOf(line) + 1 + widthOf(word) <= width) line += ` ${word}`;

@@ -1,0 +1,52 @@
+import { type Disk, realDisk, refusal } from './disk';
+
+/** A home file is a page or two; anything much larger is something else. */
+export const MOST_BYTES = 1_000_000;
+
+/**
+ * The text of a file, at most a million bytes of it. Throws what the system throws, or a refusal: a pipe, a device, a
+ * folder, something far too large, or bytes that are no UTF-8 text.
+ */
+export function readText(path: string, disk: Disk = realDisk): string {
+  const bytes = readBytes(path, disk);
+  if (isUtf16(bytes)) throw refusal('UTF16');
+  const whole =
+    bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? bytes.subarray(3) : bytes;
+  if (whole.includes(0)) throw refusal('NULBYTE');
+  try {
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(whole);
+  } catch {
+    throw refusal('NOUTF8');
+  }
+}
+
+function readBytes(path: string, disk: Disk): Uint8Array {
+  const file = disk.open(path, 'read');
+  try {
+    const { kind, bytes } = disk.stat(file);
+    if (kind === 'folder') throw refusal('EISDIR');
+    if (kind !== 'file') throw refusal('NOFILE');
+    if (bytes > MOST_BYTES) throw refusal('TOOLARGE');
+    // A file may grow while it is read: never more than one byte over the limit is taken.
+    const into = new Uint8Array(MOST_BYTES + 1);
+    let length = 0;
+    for (;;) {
+      const more = disk.read(file, into, length);
+      length += more;
+      if (length > MOST_BYTES) throw refusal('TOOLARGE');
+      if (more === 0) return into.subarray(0, length);
+    }
+  } finally {
+    disk.close(file);
+  }
+}
+
+/** Its mark at the start, or a zero in every second place of the beginning. */
+function isUtf16(bytes: Uint8Array): boolean {
+  const [one = 1, other = 1] = bytes;
+  if ((one === 0xff && other === 0xfe) || (one === 0xfe && other === 0xff)) return true;
+  const start = bytes.subarray(0, 64);
+  const zeros = (from: number) => start.filter((byte, i) => i % 2 === from && byte === 0).length;
+  const half = Math.floor(start.length / 2);
+  return half >= 4 && (zeros(0) >= half || zeros(1) >= half);
+}
