@@ -3,17 +3,19 @@ import { dirname } from 'node:path';
 import interview from '#compiled/questions.js';
 import type { Tariff } from '../bill/tariff';
 import type { Answers } from '../interview/answers';
-import type { Unfinished } from '../interview/unfinished';
 import { makePlan } from '../plan/make-plan';
 import { planMarkdown } from '../plan/to-markdown';
+import { visible } from '../quantity/visible';
 import { homeFileName, nameOfFile } from '../store/home-file';
-import { saveHome } from '../store/write-home';
 import { writePapers } from '../store/write-papers';
 import { callName } from './call-name';
 import { mayColor, whyLines } from './choose-face';
 import { DONE, FAILED } from './exit-codes';
+import type { Keeping, Settled } from './keeping';
 import { planPapers } from './plan-papers';
+import { printErr, printOut } from './print';
 import type { Arguments } from './read-arguments';
+import { sayMissing } from './say-settled';
 
 /** How it went, and whether another home is to follow. */
 export interface Outcome {
@@ -23,37 +25,41 @@ export interface Outcome {
 
 interface Finished {
   readonly answers: Answers;
-  readonly unfinished: Unfinished;
   readonly asOf: string;
   readonly tariff: Tariff | null;
-  readonly file: string | null;
   readonly args: Arguments;
+  /** Why nothing may be written, or null. */
+  readonly looking: string | null;
+  readonly keeping: Keeping;
+  readonly settled: Settled;
 }
 
 /** Write the papers, show the summary, and say where everything is. */
 export async function finishWithPlan(finished: Finished): Promise<Outcome> {
-  const { answers, asOf, tariff, file, args } = finished;
-  const home = file ?? homeFileName('my-home');
+  const { answers, asOf, tariff, args, looking, keeping, settled } = finished;
+  const home = settled.file ?? homeFileName('my-home');
   const name = nameOfFile(home);
-  const unsaved = saveHome(home, interview, finished);
   const named = { ...answers, 'home-name': name };
   const plan = makePlan(interview, named, asOf, undefined, tariff);
-  const markdown = planMarkdown(plan);
-  const written = writeBeside(dirname(home), name, plan, args.force);
+  const markdown = visible(planMarkdown(plan));
+  const written =
+    looking === null
+      ? writeBeside(dirname(home), name, plan, args.force)
+      : ({ ok: false, says: looking } as const);
   const next = await show(markdown, args);
-  if (unsaved !== null) process.stderr.write(`${unsaved}\n`);
+  const missing = sayMissing(keeping, settled);
   if (!written.ok) {
-    process.stderr.write(`${written.says}\nThe plan is printed here instead:\n`);
-    process.stdout.write(markdown);
+    printErr(`${written.says}\nThe plan is printed here instead:\n`);
+    printOut(markdown);
     return { code: FAILED, next };
   }
   const call = callName(process.env);
   const names = [home, ...written.paths].filter((path) => existsSync(path));
-  process.stderr.write(`Your papers:\n${names.map((path) => `  ${path}\n`).join('')}`);
-  process.stderr.write(
+  printErr(`Your papers:\n${names.map((path) => `  ${path}\n`).join('')}`);
+  printErr(
     `To make the plan again: ${call} plan ${home}\nTo change an answer: ${call} ${home}\nFor another home: ${call}\n`,
   );
-  return { code: unsaved === null ? DONE : FAILED, next };
+  return { code: missing ? FAILED : DONE, next };
 }
 
 /** Never over a file that is not ours as we wrote it: then the plan takes the next free name. */
@@ -76,7 +82,7 @@ function writeBeside(
 async function show(markdown: string, args: Arguments): Promise<boolean> {
   const { stdin, stdout, env } = process;
   if (whyLines({ env, stdin, stdout, plain: args.plain }) !== null) {
-    process.stdout.write(markdown);
+    printOut(markdown);
     return false;
   }
   const { readPlan } = await import('../faces/screen/read-plan');

@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { resolve as resolvePath } from 'node:path';
+import { dirname, resolve as resolvePath } from 'node:path';
 import interview from '#compiled/questions.js';
 import type { Tariff } from '../bill/tariff';
 import type { Later } from '../faces/door';
@@ -13,6 +13,8 @@ import { callName } from './call-name';
 import { mayColor, whyLines } from './choose-face';
 import { DONE, FAILED, INTERRUPTED, WRONG_USAGE } from './exit-codes';
 import type { Outcome } from './finish-with-plan';
+import type { Keeping, Settled } from './keeping';
+import { printErr } from './print';
 import type { Arguments } from './read-arguments';
 
 /** What one run of the interview keeps in mind: which file, since when. */
@@ -25,13 +27,17 @@ interface Sitting {
   unfinished: Unfinished;
   /** The household's own tariff, from its home file or from --tariff. */
   tariff: Tariff | null;
+  /** Why nothing may be written: somebody sits at this home already. */
+  looking: string | null;
+  /** Keeps the answers, once loaded. */
+  keeping: Keeping | null;
 }
 
 /** `lampkeeper [interview] [FILE]`: ask, keep, and write the plan. */
 export async function interviewCommand(args: Arguments): Promise<number> {
   const [given = null, ...more] = args.rest;
   if (more.length > 0) {
-    process.stderr.write('interview takes one home file, or none.\n');
+    printErr('interview takes one home file, or none.\n');
     return WRONG_USAGE;
   }
   let outcome = await sit(args, given);
@@ -42,11 +48,20 @@ export async function interviewCommand(args: Arguments): Promise<number> {
 /** One home, from the first question to its plan or to where it was left. */
 async function sit(args: Arguments, given: string | null): Promise<Outcome> {
   const asOf = args.asOf ?? today();
-  const sitting: Sitting = { args, given, asOf, answers: {}, unfinished: {}, tariff: null };
+  const sitting: Sitting = {
+    args,
+    given,
+    asOf,
+    answers: {},
+    unfinished: {},
+    tariff: null,
+    looking: null,
+    keeping: null,
+  };
   if (given !== null) {
     const failed = await takeUp(sitting, given);
     if (failed !== null) {
-      process.stderr.write(`${failed}\n`);
+      printErr(`${failed}\n`);
       return { code: FAILED, next: false };
     }
   }
@@ -54,15 +69,33 @@ async function sit(args: Arguments, given: string | null): Promise<Outcome> {
     const { tariffFromFile } = await import('./own-tariff');
     const own = await tariffFromFile(args.tariff);
     if (!own.ok) {
-      process.stderr.write(`${own.says}\n`);
+      printErr(`${own.says}\n`);
       return { code: FAILED, next: false };
     }
     sitting.tariff = own.tariff;
   }
   const context = contextOf(sitting);
-  const start = begin(context, sitting.answers, sitting.unfinished);
+  const begun = begin(context, sitting.answers, sitting.unfinished);
+  const start = { ...begun, unsaved: sitting.looking ?? (await placeProblem(given)) };
   const state = await ask(sitting, context, start);
   return close(sitting, state);
+}
+
+/** Why nothing can be kept where this home goes, tried before the first question; null when it can. */
+async function placeProblem(given: string | null): Promise<string | null> {
+  const { folderProblem } = await import('../store/sitting-lock');
+  const { saySystemError } = await import('../store/say-system-error');
+  const folder = dirname(given ?? homeFileName('my-home'));
+  const problem = folderProblem(folder);
+  if (problem === null) return null;
+  return `Nothing can be kept here. ${saySystemError(problem, 'write', resolvePath(folder))} Every answer is tried again.`;
+}
+
+/** What keeps the answers of this sitting, loaded once. */
+async function keepingOf(sitting: Sitting): Promise<Keeping> {
+  const { Keeping } = await import('./keeping');
+  sitting.keeping ??= new Keeping(sitting, interview, () => fileOf(sitting));
+  return sitting.keeping;
 }
 
 /** Read the home begun before, or note the name of a new one. */
@@ -73,6 +106,8 @@ async function takeUp(sitting: Sitting, path: string): Promise<string | null> {
     return null;
   }
   const { homeFromFile } = await import('./home-from-file');
+  // First alone at the home, then read: nothing may come between.
+  (await keepingOf(sitting)).sitDown(path);
   const home = await homeFromFile(path, sitting.args.asOf);
   if (!home.ok) return home.says;
   sitting.tariff = home.tariff;
@@ -121,16 +156,12 @@ async function ask(sitting: Sitting, context: Context, start: State): Promise<St
   return runScreen(door);
 }
 
-/** What the first question does not need is loaded while it is being read. */
-function later(sitting: Sitting): Promise<Later> {
-  return new Promise((resolve, reject) => {
-    setTimeout(() => {
-      import('./later').then(
-        ({ makeLater }) => resolve(makeLater(() => fileOf(sitting), sitting, interview)),
-        reject,
-      );
-    }, 60);
-  });
+/** What the first question does not need is loaded while it is being read: what keeps answers first. */
+async function later(sitting: Sitting): Promise<Later> {
+  await new Promise((resolve) => setTimeout(resolve, 20));
+  const keeping = await keepingOf(sitting);
+  const { makeLater } = await import('./later');
+  return makeLater(keeping, sitting.tariff, interview);
 }
 
 /** The file of this home: the one named at the start, else NAME.home.yaml in this folder. */
@@ -140,39 +171,49 @@ function fileOf(sitting: Sitting): string | null {
   return typeof name === 'string' ? homeFileName(name) : null;
 }
 
+/** The end of a sitting: what is on the disk is read again before it is said to be there. */
 async function close(sitting: Sitting, state: State): Promise<Outcome> {
-  sitting.answers = state.answers;
-  const file = fileOf(sitting);
-  const kept = file !== null && existsSync(file) ? file : null;
-  const goOn =
-    kept === null
-      ? ''
-      : `Your answers are in ${kept}.\nTo go on: ${callName(process.env)} ${kept}\n`;
-  switch (state.ending) {
-    case 'interrupted':
-      process.stderr.write(kept === null ? 'Stopped. Nothing was kept yet.\n' : `Stopped. ${goOn}`);
-      return ended(process.env.npm_lifecycle_event === 'start' ? DONE : INTERRUPTED);
-    case 'danger':
-      if (whyScreenless(sitting) === null) await repeatDanger(state);
-      process.stderr.write(
-        `Stopped, so that you can deal with it now. Come back when everyone is safe.\n${goOn}`,
-      );
-      return ended(DONE);
-    case 'plan': {
-      const { finishWithPlan } = await import('./finish-with-plan');
-      return finishWithPlan({
-        answers: state.answers,
-        unfinished: state.unfinished,
-        asOf: sitting.asOf,
-        tariff: sitting.tariff,
-        file,
-        args: sitting.args,
-      });
-    }
-    default:
-      process.stderr.write(kept === null ? 'Stopped. Nothing was kept yet.\n' : goOn);
-      return ended(DONE);
+  const keeping = await keepingOf(sitting);
+  const settled = keeping.settle(state.answers, state.unfinished);
+  try {
+    return await closeSettled(sitting, state, keeping, settled);
+  } finally {
+    keeping.leave();
   }
+}
+
+async function closeSettled(
+  sitting: Sitting,
+  state: State,
+  keeping: Keeping,
+  settled: Settled,
+): Promise<Outcome> {
+  if (state.ending === 'plan') {
+    const { finishWithPlan } = await import('./finish-with-plan');
+    const { answers } = state;
+    const { asOf, tariff, args, looking } = sitting;
+    return finishWithPlan({ answers, asOf, tariff, args, looking, keeping, settled });
+  }
+  if (state.ending === 'danger') {
+    if (whyScreenless(sitting) === null) await repeatDanger(state);
+    printErr('Stopped, so that you can deal with it now. Come back when everyone is safe.\n');
+  }
+  const { sayMissing } = await import('./say-settled');
+  if (sayMissing(keeping, settled)) return ended(FAILED);
+  const stopped = state.ending === 'danger' ? '' : 'Stopped. ';
+  const { file } = settled;
+  if (file !== null) {
+    const begins = state.ending === 'interrupted' ? stopped : '';
+    const call = callName(process.env);
+    printErr(`${begins}Your answers are in ${file}.\nTo go on: ${call} ${file}\n`);
+  } else if (stopped !== '') {
+    printErr(`${stopped}Nothing was kept yet.\n`);
+  }
+  return ended(state.ending === 'interrupted' ? interruptedCode() : DONE);
+}
+
+function interruptedCode(): number {
+  return process.env.npm_lifecycle_event === 'start' ? DONE : INTERRUPTED;
 }
 
 function whyScreenless({ args }: Sitting): string | null {
@@ -183,7 +224,7 @@ function whyScreenless({ args }: Sitting): string | null {
 /** The screen that said what to do is gone: it is printed once more. */
 async function repeatDanger(state: State): Promise<void> {
   const { dangerWords } = await import('./danger-words');
-  process.stderr.write(`${dangerWords(state, process.stderr.columns)}\n`);
+  printErr(`${dangerWords(state, process.stderr.columns)}\n`);
 }
 
 function ended(code: number): Outcome {

@@ -51,3 +51,6 @@ export function widthWords({ unsureCount, kwhPerDay, runningWatts }: Draft): str
 }
 
 export const NOTHING_NAMED = 'Nothing that needs power is named yet.';
+
+/** What stands beside the question when the sums themselves are at fault. */
+export const NO_SUMS = 'No sums just now. Your answers are kept all the same.';

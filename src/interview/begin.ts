@@ -32,6 +32,7 @@ const blank: State = {
   digits: '',
   error: null,
   notice: null,
+  unsaved: null,
   unusual: null,
   scroll: 0,
   ending: null,

@@ -1,4 +1,4 @@
-import type { Answer } from './answers';
+import type { Answer, Answers } from './answers';
 import type { Key } from './key';
 import type { Act } from './rows';
 
@@ -12,4 +12,13 @@ export type Event =
   | { readonly type: 'open'; readonly question: string }
   /** Move a long text by so many lines. The face knows how many fit. */
   | { readonly type: 'scroll'; readonly by: number }
-  | { readonly type: 'notice'; readonly text: string | null };
+  | { readonly type: 'notice'; readonly text: string | null }
+  /** Why the answers are not on the disk just now; null once they are. */
+  | { readonly type: 'unsaved'; readonly text: string | null }
+  /** Somebody else changed the home: its answers now, and the questions to ask afresh because both sides answered. */
+  | {
+      readonly type: 'outside';
+      readonly answers: Answers;
+      readonly ask: readonly string[];
+      readonly text: string;
+    };

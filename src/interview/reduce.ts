@@ -3,6 +3,7 @@ import type { Event } from './event';
 import { openFromList } from './go-on';
 import { onKey } from './on-key';
 import type { Context, State } from './state';
+import { takeOutside } from './take-outside';
 import { fieldOf } from './text-field';
 
 /** The interview after an event. Pure; an ended interview stays as it is. */
@@ -23,5 +24,9 @@ export function reduce(context: Context, state: State, event: Event): State {
       return { ...state, scroll: Math.max(0, state.scroll + event.by) };
     case 'notice':
       return { ...state, notice: event.text };
+    case 'unsaved':
+      return { ...state, unsaved: event.text };
+    case 'outside':
+      return takeOutside(context, state, event);
   }
 }

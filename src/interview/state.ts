@@ -43,8 +43,10 @@ export interface State {
   readonly digits: string;
   /** A sentence that says what to do about the last answer. */
   readonly error: string | null;
-  /** What was understood of the last number, or a message from outside (a full disk). */
+  /** What was understood of the last number, or a message from outside. */
   readonly notice: string | null;
+  /** Why the answers are not on the disk just now. Stands until they are. */
+  readonly unsaved: string | null;
   /** The number asked back, with its words. */
   readonly unusual: { readonly value: number; readonly said: string } | null;
   /** First line of help shown, when help is longer than the window. */

@@ -3,8 +3,10 @@ import type { Event } from '../../interview/event';
 import { reduce } from '../../interview/reduce';
 import { questionAt } from '../../interview/relevant';
 import type { State } from '../../interview/state';
-import type { Door, Later } from '../door';
-import { NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draft-words';
+import { visible } from '../../quantity/visible';
+import { afterSaving, type Door, type Later } from '../door';
+import { NO_SUMS, NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draft-words';
+import { SUMS_FAILED, weighSafely } from '../weigh-safely';
 import { LineReader } from './line-reader';
 import { printList, printView } from './print-view';
 import { understand } from './understand';
@@ -90,14 +92,21 @@ class Lines {
 
   private keep(): void {
     const { answers, unfinished } = this.state;
-    if (answers === this.kept.answers && unfinished === this.kept.unfinished) return;
+    const same = answers === this.kept.answers && unfinished === this.kept.unfinished;
+    if (same && this.state.unsaved === null) return;
     this.kept = { answers, unfinished };
-    const problem = this.later.save(answers, unfinished);
-    if (problem !== null) this.print([`Error: ${problem}`]);
+    const saved = this.later.save(answers, unfinished);
+    for (const event of afterSaving(saved)) {
+      this.state = reduce(this.door.context, this.state, event);
+    }
+    if (typeof saved === 'string') this.print([`Error: ${saved}`]);
+    // What came from the file is in the file.
+    else this.kept = { answers: this.state.answers, unfinished: this.state.unfinished };
   }
 
   private sums(): string[] {
-    const draft = this.later.weigh(this.state.answers);
+    const draft = weighSafely(this.later, this.state.answers);
+    if (draft === SUMS_FAILED) return [NO_SUMS];
     if (draft.loads.length === 0) return [NOTHING_NAMED];
     const width = widthWords(draft);
     return [
@@ -109,6 +118,6 @@ class Lines {
   }
 
   private print(lines: readonly string[]): void {
-    this.door.stdout.write(`${lines.join('\n')}\n`);
+    this.door.stdout.write(`${visible(lines.join('\n'))}\n`);
   }
 }

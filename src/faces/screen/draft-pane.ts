@@ -1,5 +1,6 @@
 import type { Draft } from '../../plan/draft';
-import { NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draft-words';
+import { NO_SUMS, NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draft-words';
+import { SUMS_FAILED } from '../weigh-safely';
 import { flow } from './foot';
 import type { Glyphs } from './glyphs';
 import { type Line, shorten, styled, wrapText } from './line';
@@ -7,9 +8,13 @@ import { type Line, shorten, styled, wrapText } from './line';
 /** Lines a list of load names may take beside the question. */
 const MOST_NAME_LINES = 5;
 
+/** The sums beside the question: not made yet, made, or at fault. */
+export type Weighed = Draft | null | typeof SUMS_FAILED;
+
 /** What the answers add up to, for a column beside the question. */
-export function paneBeside(draft: Draft | null, width: number, glyphs: Glyphs): Line[] {
+export function paneBeside(draft: Weighed, width: number, glyphs: Glyphs): Line[] {
   const title: Line = [{ text: 'Your answers so far add up to', bold: true }];
+  if (draft === SUMS_FAILED) return [title, [], ...styled(wrapText(NO_SUMS, width))];
   const sums = draft === null ? [] : sumWords(draft);
   if (draft === null || (sums.length === 0 && draft.loads.length === 0)) {
     return [title, [], ...styled(wrapText(NOTHING_NAMED, width))];
@@ -32,8 +37,9 @@ function nameLines(words: string, width: number, glyphs: Glyphs): string[] {
 }
 
 /** The same in a few lines, for below the question: the sums first, names cut to one line each. */
-export function paneBelow(draft: Draft | null, width: number, glyphs: Glyphs): Line[] {
+export function paneBelow(draft: Weighed, width: number, glyphs: Glyphs): Line[] {
   if (draft === null) return [];
+  if (draft === SUMS_FAILED) return styled(wrapText(NO_SUMS, width));
   const sums = sumWords(draft);
   if (sums.length === 0 && draft.loads.length === 0)
     return styled(wrapText(`So far: ${NOTHING_NAMED}`, width));

@@ -1,5 +1,5 @@
 import type { Context, State } from '../../interview/state';
-import type { Draft } from '../../plan/draft';
+import type { Weighed } from './draft-pane';
 import type { Glyphs } from './glyphs';
 import type { Line } from './line';
 import type { Size } from './watch-size';
@@ -9,7 +9,7 @@ export interface FrameParts {
   readonly context: Context;
   readonly state: State;
   /** Null until the first sums are there. */
-  readonly draft: Draft | null;
+  readonly draft: Weighed;
   readonly size: Size;
   readonly glyphs: Glyphs;
 }

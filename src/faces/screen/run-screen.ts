@@ -3,8 +3,9 @@ import type { Key } from '../../interview/key';
 import { reduce } from '../../interview/reduce';
 import type { State } from '../../interview/state';
 import { setAside } from '../../interview/unfinished';
-import type { Draft } from '../../plan/draft';
-import type { Door, Later } from '../door';
+import { afterSaving, type Door, type Later } from '../door';
+import { weighSafely } from '../weigh-safely';
+import type { Weighed } from './draft-pane';
 import { eventFor, isRead } from './event-for';
 import type { Frame } from './frame';
 import { frameOf } from './frame-of';
@@ -32,10 +33,15 @@ export async function runScreen(door: Door): Promise<State> {
   }
 }
 
+/** Heard also before anything can be kept. */
+const NOW: readonly Key['name'][] = ['ctrl-c', 'ctrl-z'];
+
 class Screen {
   private state: State;
-  private draft: Draft | null = null;
+  private draft: Weighed = null;
   private later: Later | null = null;
+  /** Keys that came before anything could be kept. */
+  private readonly early: Key[] = [];
   /** Answers last kept on disk, and last weighed. */
   private kept: Pick<State, 'answers' | 'unfinished'>;
   private shown: Pick<Frame, 'maxScroll' | 'page'> = { maxScroll: 0, page: 1 };
@@ -119,6 +125,11 @@ class Screen {
   }
 
   private onKeys(keys: readonly Key[]): void {
+    if (this.later === null && !keys.some(({ name }) => NOW.includes(name))) {
+      // Nothing is taken before it can be kept.
+      this.early.push(...keys);
+      return;
+    }
     this.standing.hear();
     let dropped = false;
     for (const key of keys) {
@@ -147,7 +158,7 @@ class Screen {
   private take(key: Key): void {
     const before = this.state;
     this.happen(eventFor(before, key, this.shown));
-    this.keep();
+    this.keep(key.name === 'enter');
     if (isCertainNext(this.door.context, before, this.state)) {
       this.standing.set(stepOf(this.state));
     }
@@ -162,20 +173,24 @@ class Screen {
 
   private onLoaded(later: Later): void {
     this.later = later;
-    this.draft = later.weigh(this.state.answers);
     this.keep();
-    if (this.state.ending === null) this.draw();
+    this.draft = weighSafely(later, this.state.answers);
+    const early = this.early.splice(0);
+    if (early.length > 0) this.onKeys(early);
+    else if (this.state.ending === null) this.draw();
   }
 
-  /** Keep changed answers on disk and weigh them, once there is something to do it with. */
-  private keep(): void {
-    const { answers, unfinished } = this.state;
-    const { kept } = this;
-    if (this.later === null) return;
-    if (answers === kept.answers && unfinished === kept.unfinished) return;
-    this.kept = { answers, unfinished };
-    if (answers !== kept.answers) this.draft = this.later.weigh(answers);
-    const problem = this.later.save(answers, unfinished);
-    if (problem !== null) this.happen({ type: 'notice', text: problem });
+  /** Keep changed answers on disk, and only then weigh them. What could not be kept is tried again at each key that counts. */
+  private keep(again = false): void {
+    const { answers, unfinished, unsaved } = this.state;
+    const { kept, later } = this;
+    if (later === null) return;
+    const same = answers === kept.answers && unfinished === kept.unfinished;
+    if (same && !(again && unsaved !== null)) return;
+    const saved = later.save(answers, unfinished);
+    for (const event of afterSaving(saved)) this.happen(event);
+    // What came from the file is in the file.
+    this.kept = typeof saved === 'string' ? { answers, unfinished } : this.state;
+    if (this.state.answers !== kept.answers) this.draft = weighSafely(later, this.state.answers);
   }
 }

@@ -1,0 +1,15 @@
+import type { Answers } from '../interview/answers';
+import type { Draft } from '../plan/draft';
+import type { Later } from './door';
+
+/** The sums beside the question are at fault: the sitting goes on without them. */
+export const SUMS_FAILED = 'sums failed';
+
+/** What the answers add up to, or that there are no sums just now. */
+export function weighSafely(later: Later, answers: Answers): Draft | typeof SUMS_FAILED {
+  try {
+    return later.weigh(answers);
+  } catch {
+    return SUMS_FAILED;
+  }
+}
