@@ -54,7 +54,8 @@ export const words = {
     `Number ${place}, ${said}, must be between ${low} and ${high}. Check it and type it again.`,
   noSuchLine: (typed: string) =>
     `No line here has the number ${typed}. Choose one with Up and Down, then press Enter.`,
-  zipShape: 'A ZIP code has five digits, for example 48911. Type all five.',
+  zipShape:
+    'A ZIP code has five digits, for example 48911. Type all five, or only the first three.',
   nameShape: 'Use letters, digits and dashes only, at most 24, for example oak-house.',
 } as const;
 

@@ -1,6 +1,6 @@
 import type { Point } from './earth-distance';
 import { middleOfZips, zipMiddle } from './zip-middles';
-import { readZip, stateOfCode, stateOfZip } from './zip-state';
+import { readPrefix, readZip, stateOfCode, stateOfZip } from './zip-state';
 
 /** A point for the household, how sure it is, and the sentence that says so. */
 export interface Where extends Point {
@@ -23,6 +23,10 @@ export function whereZip(zip: string, state?: string): Where {
     const found = byZip(digits) ?? byPrefix(digits);
     if (found !== null) return found;
   }
+  const prefix = readPrefix(zip);
+  const shared =
+    prefix === null ? null : byPrefix(prefix, `Of ZIP ${prefix} only three digits were given`);
+  if (shared !== null) return shared;
   const home = state?.trim().toUpperCase() ?? stateOfZip(zip);
   const middle = home === null ? null : middleOfZips((code) => stateOfCode(code) === home);
   const problem = whatIsWrong(zip, digits);
@@ -41,14 +45,13 @@ function byZip(digits: string): Where | null {
   return { ...middle, foundBy: 'zip', state: stateOfZip(digits), basis };
 }
 
-function byPrefix(digits: string): Where | null {
-  const hundred = Math.floor(Number(digits) / 100);
+function byPrefix(digits: string, why = `ZIP ${digits} is not in our list`): Where | null {
+  const prefix = digits.slice(0, 3);
   const state = stateOfZip(digits);
   if (state === null || state === 'MIL') return null;
-  const middle = middleOfZips((code) => Math.floor(code / 100) === hundred);
+  const middle = middleOfZips((code) => Math.floor(code / 100) === Number(prefix));
   if (middle === null) return null;
-  const prefix = digits.slice(0, 3);
-  const basis = `ZIP ${digits} is not in our list, so the middle of the codes that begin with ${prefix} stands in for it.`;
+  const basis = `${why}, so the middle of the codes that begin with ${prefix} stands in for it.`;
   return { ...middle, foundBy: 'prefix', state, basis };
 }
 

@@ -9,13 +9,22 @@ export function readZip(text: string): string | null {
   return /^\s*(\d{5})(?:[- ]?\d{4})?\s*$/.exec(text)?.[1] ?? null;
 }
 
+/** The first three digits where no more are given ("044"); null otherwise. */
+export function readPrefix(text: string): string | null {
+  return /^\s*(\d{3})\s*$/.exec(text)?.[1] ?? null;
+}
+
 /**
  * Two letters of the state or territory a ZIP code belongs to; `MIL` for a military post office; null
  * when the code is unreadable or its prefix is not in use.
  */
 export function stateOfZip(zip: string): string | null {
   const digits = readZip(zip);
-  return digits === null ? null : stateOfCode(Number(digits));
+  if (digits !== null) return stateOfCode(Number(digits));
+  const prefix = readPrefix(zip);
+  if (prefix === null) return null;
+  const [first, last] = ['00', '99'].map((end) => stateOfCode(Number(`${prefix}${end}`)));
+  return first === last ? (first ?? null) : stateOfCode(Number(`${prefix}50`));
 }
 
 /** The same for a code as a number: 601 is 00601. */

@@ -71,6 +71,7 @@ describe('checking a ZIP code', () => {
 
   it('takes five digits, keeps a leading zero and drops the four after a dash', () => {
     expect(checkTyped(zip, '01001')).toMatchObject({ ok: true, value: '01001' });
+    expect(checkTyped(zip, '044')).toMatchObject({ ok: true, value: '044' });
     expect(checkTyped(zip, '48911-1234')).toMatchObject({ ok: true, value: '48911' });
   });
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { allStations } from '../../src/tables/climate';
 import { earthDistanceKm } from '../../src/tables/earth-distance';
+import { whereZip } from '../../src/tables/where-zip';
 import { zipCodes, zipMiddle } from '../../src/tables/zip-middles';
 import { readZip, stateOfCode, stateOfZip, zipStates } from '../../src/tables/zip-state';
 
@@ -55,4 +56,13 @@ test('narrow ranges stand before the wide ones that hold them', () => {
     const hidden = rows.slice(0, i).some((one) => one.first <= row.first && one.last >= row.last);
     expect(hidden, `${row.first}`).toBe(false);
   });
+});
+
+test('three digits are enough for the state and for the middle of the codes that begin with them', () => {
+  expect(stateOfZip('044')).toBe('ME');
+  const shared = whereZip('044');
+  expect(shared).toMatchObject({ foundBy: 'prefix', state: 'ME' });
+  expect(shared.basis).toContain('only three digits');
+  const full = whereZip('04401');
+  expect(Math.abs(shared.latDeg - full.latDeg)).toBeLessThan(1.5);
 });

@@ -1,5 +1,6 @@
 import type { MoneyRange } from '../../bill/money-range';
 import { sayPayback } from '../../bill/payback';
+import { sayRates } from '../../bill/say-rates';
 import { type MoneyOfRoute, type PlanMoney, REAL_RATE, STUDY_YEARS } from './plan-money';
 import { sayNoOutageHour } from './say-side-by-side';
 
@@ -40,7 +41,7 @@ export function moneyData(money: PlanMoney) {
 }
 
 function routeData({ kind, money, between, batteryLife, ridden, ...route }: MoneyOfRoute) {
-  const { simplePayback, discountedPayback, rates } = money.byCase.likely;
+  const { simplePayback, discountedPayback } = money.byCase.likely;
   const or = (of: MoneyRange | null, words: string) => (of === null ? words : rangeData(of));
   const noHour = sayNoOutageHour(ridden);
   return {
@@ -51,7 +52,7 @@ function routeData({ kind, money, between, batteryLife, ridden, ...route }: Mone
     costPerYear: rangeData(money.costPerYear),
     simplePayback: sayPayback(simplePayback, STUDY_YEARS),
     discountedPayback: sayPayback(discountedPayback, STUDY_YEARS),
-    ratesOfReturn: rates.rates.map(round),
+    rateOfReturn: sayRates(money.byCase.likely),
     hoursRiddenPerYear: { ordinary: round(ridden.ordinary), major: round(ridden.major) },
     carriesOfMustRun: { carried: ridden.carried, of: ridden.of },
     perOutageHour: or(money.perOutageHour, noHour),

@@ -31,7 +31,7 @@ const route = z.strictObject({
   costPerYear: range,
   simplePayback: z.string(),
   discountedPayback: z.string(),
-  ratesOfReturn: z.array(z.number()),
+  rateOfReturn: z.string(),
   hoursRiddenPerYear: hours.describe('Hours it runs what it carries.'),
   carriesOfMustRun: z.strictObject({ carried: z.number().int(), of: z.number().int() }),
   perOutageHour: rangeOrWords,
