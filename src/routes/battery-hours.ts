@@ -85,7 +85,7 @@ export interface GoalHours {
 /** The goal's seasons with these loads, one entry each. */
 export function goalHours(home: Home, world: World, loads: readonly Load[]): GoalHours[] {
   const loadKw = world.loadKw(loads);
-  const tailHours = Math.max(LIMIT_HOURS, Math.round(home.goalHours.value));
+  const tailHours = longestCounted(home);
   return home.goalSeasons.map((season) => {
     const pieces = { season: monthsOf[season], tailHours };
     const sun = world.sunKwhPerKw();
@@ -129,13 +129,21 @@ export function sizeFor(home: Home, nets: readonly SeasonNet[]): SizeByOdds {
   };
 }
 
-/** Longest outage looked at, h. */
+/** Longest outage looked at, h, where the goal is no longer. */
 export const LIMIT_HOURS = 336;
 
-/** Hours a full battery lasts: reached in 9, in 5 and in 1 of 10 outages of the hardest goal season. */
+/** Longest outage looked at for this home, h: nothing is said of hours that were not counted. */
+export function longestCounted(home: Home): number {
+  return Math.max(LIMIT_HOURS, Math.round(home.goalHours.value));
+}
+
+/**
+ * Hours a full battery lasts, up to the longest outage counted: reached in 9, in 5 and in 1 of 10 outages of the
+ * hardest goal season.
+ */
 export function hoursFrom(nets: readonly SeasonNet[], capKwh: number) {
   const bySeason = nets.map(({ pieces, netKwh }) => {
-    const survived = hoursSurvived({ netKwh, capKwh, limitHours: LIMIT_HOURS });
+    const survived = hoursSurvived({ netKwh, capKwh, limitHours: pieces.tailHours });
     const starts = startsOfPieces(pieces, survived);
     const at = (share: number) => quantileInPlace(starts, share) ?? 0;
     return { low: at(1 - ODDS), value: at(0.5), high: at(ODDS) };

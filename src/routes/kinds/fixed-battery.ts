@@ -5,7 +5,7 @@ import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { powerSteps, solarStepsKw } from '../../tables/generic-steps';
-import { LIMIT_HOURS } from '../battery-hours';
+import { LIMIT_HOURS, longestCounted } from '../battery-hours';
 import { type Fitted, fitPower } from '../fit-power';
 import { cannot, hoursRange, lasts, makeRoute } from '../make-route';
 import { ownFixedBattery } from '../own-battery';
@@ -123,6 +123,12 @@ function solarIfs(home: Home): string[] {
   return doubt === null ? ifs : [doubt, ...ifs];
 }
 
+/** "two weeks", or the goal where that is longer. */
+function atLeast(home: Home): string {
+  const hours = longestCounted(home);
+  return hours > LIMIT_HOURS ? formatQuantity(hours, 'h') : 'two weeks';
+}
+
 export function lastingOf(home: Home, chosen: Chosen): Lasting {
   const hours: Figure = figure({
     ...chosen.hours,
@@ -135,7 +141,8 @@ export function lastingOf(home: Home, chosen: Chosen): Lasting {
     ),
   });
   const goal = formatQuantity(home.goalHours.value, 'h');
-  const long = chosen.hours.value >= LIMIT_HOURS ? 'two weeks or more' : hoursRange(hours);
+  const long =
+    chosen.hours.value >= longestCounted(home) ? `${atLeast(home)} or more` : hoursRange(hours);
   const byYears = sizedByYears(home);
   const what = byYears
     ? `an outage of ${goal} in 9 years in 10, whenever it starts`
