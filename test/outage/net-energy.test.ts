@@ -30,6 +30,18 @@ describe('what an hour does to the store', () => {
     expect(got.netKwh[1]).toBeLessThan(0);
   });
 
+  it('lets sun carry the inverter’s own draw while the cells are too cold to charge', () => {
+    const hours = {
+      loadKw: Float64Array.of(1, 1, 1),
+      supplyKw: Float64Array.of(1, 1.05, 3),
+      limits,
+    };
+    const got = netEnergy({ ...hours, mayCharge: Uint8Array.of(0, 0, 0) });
+    expect(got.netKwh[0]).toBeCloseTo(-0.1, 12);
+    expect(got.netKwh[1]).toBeCloseTo(0.9 * 0.05 - 0.1, 12); // a little sun beside the load takes its part of the draw
+    expect(got.netKwh[2]).toBe(0);
+  });
+
   it('reuses the arrays it is given', () => {
     const hours = { loadKw: Float64Array.of(1), supplyKw: Float64Array.of(0), limits };
     const out = netEnergy(hours);

@@ -13,7 +13,7 @@ export function engineHour(
   hour: Hour,
 ): void {
   if (engine.runsByHour[hour.hourOfDay] === 0 || stores.fuel <= 0) return;
-  const charging = battery && hour.mayCharge ? chargingKw(battery, stores.chargeKwh) : 0;
+  const charging = battery ? chargingKw(battery, stores.chargeKwh, hour.mayCharge) : 0;
   const wantedKw = Math.max(0, hour.deficitKw + charging);
   const outputKw = Math.min(engine.ratedKw, wantedKw);
   const burned = engine.fuelLine.noLoadPerHour + engine.fuelLine.perKwh * outputKw;
@@ -22,10 +22,14 @@ export function engineHour(
   hour.deficitKw -= outputKw * share;
 }
 
-/** Power the charger would take to be full at the end of the hour, within its limit, kW. */
-function chargingKw(battery: WalkBattery, chargeKwh: number): number {
+/**
+ * Power the charger would take to be full at the end of the hour, within its limit, kW. Where the cells may take no
+ * charge it still carries the inverter's own draw, as the sun does.
+ */
+function chargingKw(battery: WalkBattery, chargeKwh: number, mayCharge: boolean): number {
   const { chargeKw, chargeEfficiency, idleKw } = battery.limits;
-  return Math.min(chargeKw, (battery.capKwh - chargeKwh + idleKw) / chargeEfficiency);
+  const roomKwh = mayCharge ? battery.capKwh - chargeKwh : 0;
+  return Math.min(chargeKw, (roomKwh + idleKw) / chargeEfficiency);
 }
 
 /** Put a refill into the tank; never beyond its size, and never takes fuel out. */

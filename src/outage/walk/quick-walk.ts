@@ -101,7 +101,7 @@ export function walkBatteryEngine(
     const may = mayCharge === undefined || mayCharge[at] !== 0;
     let deficit = loadKw[at]! - solarKw[at]!;
     if (runsByHour[hourOfDay] !== 0 && fuel > 0) {
-      let room = may ? (capKwh - charge + idleKw) / chargeEfficiency : 0;
+      let room = ((may ? capKwh - charge : 0) + idleKw) / chargeEfficiency;
       if (room > chargeKw) room = chargeKw;
       let output = deficit + room;
       if (output < 0) output = 0;

@@ -261,3 +261,27 @@ describe('an outage walked hour by hour', () => {
     );
   });
 });
+
+describe('cells too cold to charge', () => {
+  const left = (solarKw: number, system: Partial<WalkSystem> = {}) => {
+    const made = flat(0.5);
+    made.solarKw.fill(solarKw);
+    const record = { ...made, mayCharge: new Uint8Array(made.solarKw.length) };
+    const outage = { record, start: 0, outageHours: 10, startKwh: 5 };
+    return walkOutage({ system: { ...batteryOnly(10), ...system }, ...outage }).left;
+  };
+
+  it('take nothing, while sun carries the load and the inverter’s own draw', () => {
+    expect(left(2).chargeKwh).toBeCloseTo(5, 12);
+    expect(left(0.5).chargeKwh).toBeCloseTo(5 - 10 * 0.04, 12);
+    // 0.02 kW of sun beside the load carries its part of the draw.
+    expect(left(0.52).chargeKwh).toBeCloseTo(5 - 10 * (0.04 - 0.92 * 0.02), 12);
+  });
+
+  it('lose nothing to the inverter’s own draw while an engine runs either, which burns for it', () => {
+    const running = { ...engine, runsByHour: always };
+    const { chargeKwh, fuel } = left(0, { engine: running });
+    expect(chargeKwh).toBeCloseTo(5, 12);
+    expect(fuel).toBeCloseTo(10 - 10 * (0.25 + 0.11 * (0.5 + 0.04 / 0.92)), 12);
+  });
+});
