@@ -9,6 +9,7 @@ import { visible } from '../quantity/visible';
 import { homeFileName, nameOfFile } from '../store/home-file';
 import { writePapers } from '../store/write-papers';
 import { callName } from './call-name';
+import { changeCall } from './change-call';
 import { mayColor, whyLines } from './choose-face';
 import { DONE, FAILED } from './exit-codes';
 import type { Keeping, Settled } from './keeping';
@@ -57,7 +58,7 @@ export async function finishWithPlan(finished: Finished): Promise<Outcome> {
   const names = [home, ...written.paths].filter((path) => existsSync(path));
   printErr(`Your papers:\n${names.map((path) => `  ${path}\n`).join('')}`);
   printErr(
-    `To make the plan again: ${call} plan ${home}\nTo change an answer: ${call} ${home}\nFor another home: ${call}\n`,
+    `To make the plan again: ${call} plan ${home}\nTo change an answer: ${changeCall(call, args.short, home)}\nFor another home: ${call}\n`,
   );
   return { code: missing ? FAILED : DONE, next };
 }

@@ -122,6 +122,7 @@ function contextOf(sitting: Sitting): Context {
   return {
     interview: besideTariff(interview, sitting.tariff !== null),
     short: sitting.args.short,
+    listFirst: sitting.args.change,
     nameProblem: (name) => {
       const { given } = sitting;
       if (given !== null && name !== nameOfFile(given).toLowerCase()) {

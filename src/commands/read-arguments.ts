@@ -5,6 +5,8 @@ export interface Arguments {
   /** What follows the command. */
   readonly rest: readonly string[];
   readonly short: boolean;
+  /** Open the list of answers after the question about danger. */
+  readonly change: boolean;
   readonly plain: boolean;
   readonly json: boolean;
   readonly force: boolean;
@@ -28,6 +30,7 @@ export function readArguments(argv: readonly string[]): Arguments | { readonly w
       allowPositionals: true,
       options: {
         short: { type: 'boolean', default: false },
+        change: { type: 'boolean', default: false },
         plain: { type: 'boolean', default: false },
         json: { type: 'boolean', default: false },
         force: { type: 'boolean', default: false },
@@ -49,6 +52,7 @@ export function readArguments(argv: readonly string[]): Arguments | { readonly w
       command: isCommand ? first : 'interview',
       rest: isCommand ? others : positionals,
       short: values.short,
+      change: values.change,
       plain: values.plain,
       json: values.json,
       force: values.force,

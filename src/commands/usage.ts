@@ -14,6 +14,7 @@ export const usage = `Lampkeeper asks about your home in plain words and ends wi
 
 Options
   --short          interview: only the questions that matter most, for a short consult
+  --change         interview: the list of answers at once, to change some and write the plan again
   --plain          interview: line by line, for screen readers and plain terminals
   --no-color       no color (also: NO_COLOR, TERM=dumb)
   --as-of DATE     count ages of figures from this day (YYYY-MM-DD)

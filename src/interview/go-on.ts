@@ -15,6 +15,9 @@ export function goOn(context: Context, state: State): State {
     if (opened === undefined) return toCheck(context, state);
     return { ...show(context, state, opened), fromCheck: true };
   }
+  if (context.listFirst === true && leavesDanger(context, state)) {
+    return { ...toCheck(context, state), row: NO_ROW };
+  }
   const here = order.indexOf(state.at);
   const ahead = state.ahead.filter((id) => order.indexOf(id) > here);
   const nearest = ahead.at(-1);
@@ -27,6 +30,12 @@ export function goOn(context: Context, state: State): State {
   const trail = [...state.trail, state.at, ...passed];
   const rest = next === nearest ? ahead.slice(0, -1) : ahead;
   return show(context, { ...state, trail, ahead: rest }, next);
+}
+
+/** Danger was just asked, as at the start of every sitting, in a home that has other answers. */
+function leavesDanger({ interview }: Context, { at, trail, answers }: State): boolean {
+  const { question } = interview.dangers;
+  return at === question && trail.length === 0 && Object.keys(answers).length > 2;
 }
 
 /** The list of answers, on the line of the question we come from. */

@@ -8,6 +8,8 @@ export interface Context {
   readonly interview: Interview;
   /** Ask only the questions of the short consult. */
   readonly short: boolean;
+  /** After the question about danger comes the list of answers, not the next open question. */
+  readonly listFirst?: boolean;
   /** A sentence when a home of this name may not be written, else null. */
   nameProblem(name: string): string | null;
   /** A name that is free, for someone who does not want to choose. */

@@ -20,6 +20,20 @@ export class LineReader {
     return new Promise((resolve) => this.waiting.push(resolve));
   }
 
+  /**
+   * Drop what was typed before what stands there now, and give how many lines that were. From a terminal one line comes
+   * at a time, so we look until the event loop has read the keyboard and found nothing.
+   */
+  async dropEarly(): Promise<number> {
+    let dropped = 0;
+    for (let found = true; found; ) {
+      await new Promise((resolve) => setImmediate(() => setImmediate(resolve)));
+      found = this.ready.length > 0;
+      dropped += this.ready.splice(0).length;
+    }
+    return dropped;
+  }
+
   /** No more lines: whoever waits gets null. */
   readonly stop = (): void => {
     if (this.ended) return;

@@ -3,6 +3,7 @@ import type { Event } from '../../interview/event';
 import { reduce } from '../../interview/reduce';
 import { questionAt } from '../../interview/relevant';
 import type { State } from '../../interview/state';
+import { isCertainNext, stepOf } from '../../interview/step';
 import { visible } from '../../quantity/visible';
 import { afterSaving, type Door, type Later } from '../door';
 import { NO_SUMS, NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draft-words';
@@ -10,6 +11,9 @@ import { SUMS_FAILED, weighSafely } from '../weigh-safely';
 import { LineReader } from './line-reader';
 import { printList, printView } from './print-view';
 import { understand } from './understand';
+
+const NOT_MEANT =
+  'Lines typed before this was asked were not used. Type them again if you meant them.';
 
 /**
  * The interview line by line: what is asked is printed once, what is typed is read as a line. No color, no redrawing,
@@ -34,6 +38,8 @@ export async function runLines(door: Door): Promise<State> {
 
 class Lines {
   private state: State;
+  /** As it was when the last line was taken. */
+  private before: State;
   private kept: Pick<State, 'answers' | 'unfinished'>;
 
   constructor(
@@ -41,12 +47,14 @@ class Lines {
     private readonly later: Later,
   ) {
     this.state = door.start;
+    this.before = door.start;
     this.kept = door.start;
   }
 
   async run(reader: LineReader, interrupted: () => boolean): Promise<State> {
     this.print(['', ...printView(this.door.context, this.state)]);
     while (this.state.ending === null) {
+      await this.onlyWhatIsMeant(reader);
       const line = await reader.next();
       if (line === null) {
         this.state = end(this.door.context, this.state, interrupted() ? 'interrupted' : 'saved');
@@ -56,6 +64,15 @@ class Lines {
       this.take(line);
     }
     return this.state;
+  }
+
+  /** A line belongs to the question that stood there. A pipe or a file is a script, and knows its questions. */
+  private async onlyWhatIsMeant(reader: LineReader): Promise<void> {
+    const { before, state } = this;
+    this.before = state;
+    if (this.door.stdin.isTTY !== true || stepOf(before) === stepOf(state)) return;
+    if (isCertainNext(this.door.context, before, state)) return;
+    if ((await reader.dropEarly()) > 0) this.print([`Error: ${NOT_MEANT}`]);
   }
 
   private take(line: string): void {

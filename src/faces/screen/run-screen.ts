@@ -2,6 +2,7 @@ import type { Event } from '../../interview/event';
 import type { Key } from '../../interview/key';
 import { reduce } from '../../interview/reduce';
 import type { State } from '../../interview/state';
+import { isCertainNext, stepOf } from '../../interview/step';
 import { setAside } from '../../interview/unfinished';
 import { afterSaving, type Door, type Later } from '../door';
 import { weighSafely } from '../weigh-safely';
@@ -17,7 +18,7 @@ import { Standing } from './standing';
 import { watchSuspension } from './suspension';
 import { type Taken, takeTerminal } from './terminal-modes';
 import { sizeOf, watchSize } from './watch-size';
-import { isAlwaysHeard, isCertainNext, isForField, NOT_MEANT, stepOf } from './whose-key';
+import { isAlwaysHeard, isForField, NOT_MEANT } from './whose-key';
 
 /**
  * The interview on the whole window. Resolves with the state once it has ended,

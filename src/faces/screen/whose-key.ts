@@ -3,21 +3,9 @@ import { questionAt } from '../../interview/relevant';
 import { rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
 
-/** What a key can belong to: a question, or one of the screens above it. */
-export function stepOf({ view, at }: Pick<State, 'view' | 'at'>): string {
-  return `${view} ${at}`;
-}
-
 /** Keys that end or leave the sitting, and answer nothing: heard whatever stands on the screen. */
 export function isAlwaysHeard(key: Key): boolean {
   return ['ctrl-c', 'ctrl-s', 'ctrl-z'].includes(key.name);
-}
-
-/** Whether this question was certain to come after that one: only where the opening is fixed. */
-export function isCertainNext({ interview }: Context, before: State, after: State): boolean {
-  if (before.view !== 'ask' || after.view !== 'ask') return false;
-  const at = interview.opening.indexOf(before.at);
-  return at >= 0 && interview.opening[at + 1] === after.at;
 }
 
 /** In a window too small for a question, what is typed into its field is taken; no line is chosen unseen. */
