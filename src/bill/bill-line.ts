@@ -26,3 +26,17 @@ export function sumLines(lines: readonly BillLine[], ...kinds: BillLine['kind'][
     0,
   );
 }
+
+/** A line of so many units at a price. */
+export function line(
+  kind: BillLine['kind'],
+  label: string,
+  of: { quantity: number; unit: NonNullable<BillLine['unit']>; price: number },
+): BillLine {
+  return { kind, label, ...of, dollars: of.quantity * of.price };
+}
+
+/** A line of dollars alone. */
+export function amount(kind: BillLine['kind'], label: string, dollars: number): BillLine {
+  return { kind, label, quantity: null, unit: null, price: null, dollars };
+}

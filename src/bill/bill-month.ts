@@ -1,14 +1,17 @@
-import { type BillLine, sumLines } from './bill-line';
+import { amount, type BillLine, line, sumLines } from './bill-line';
 import { demandLines, monthPeaks } from './demand-lines';
 import { energyLines } from './energy-lines';
 import { type MeteredHours, type MonthKwh, monthKwh } from './month-kwh';
 import { netKwh } from './net-metering';
+import { settleBill, taxLines } from './settle-bill';
 import type { Tariff } from './tariff';
 
 /** What one bill hands on to the next. */
 export interface BillCarry {
   readonly bankKwh: number;
   readonly creditDollars: number;
+  /** Sent out less taken in since the last yearly true-up, kWh; below zero where more was taken in. */
+  readonly sentOutKwh: number;
   /** Peaks of earlier months, kW, for each demand charge. */
   readonly peaksKw: readonly (readonly number[])[];
 }
@@ -23,11 +26,17 @@ export interface MonthBill {
   readonly carry: BillCarry;
 }
 
-export const noCarry: BillCarry = { bankKwh: 0, creditDollars: 0, peaksKw: [] };
+export const noCarry: BillCarry = {
+  bankKwh: 0,
+  creditDollars: 0,
+  sentOutKwh: 0,
+  peaksKw: [],
+};
 
 /**
  * One month's bill, line by line. Import and export are kWh an hour at the meter, already netted within the hour.
- * bill = max(what credit may not pay, fixed + energy + demand + riders + tax - credits), and not below the minimum.
+ * bill = max(what credit may not pay, fixed + energy + demand + riders + tax - credits), and not below the minimum, which
+ * holds before tax unless the tariff says after it.
  */
 export function billMonth(
   tariff: Tariff,
@@ -48,7 +57,14 @@ export function billMonth(
   ];
   charges.push(...taxLines(tariff, 'charges', sumLines(charges)));
   const { credit, bankKwh } = exportCredit(tariff, { month, sums, netted });
-  const settled = settle(tariff, charges, credit, carry.creditDollars);
+  const sentOutKwh = carry.sentOutKwh + sums.exportKwh - sums.importKwh;
+  const trueUp = isTrueUp(tariff, month);
+  const settled = settleBill(tariff, {
+    charges,
+    credit,
+    carried: carry.creditDollars,
+    leftKwh: trueUp && netsByPeriod(tariff) ? Math.max(0, sentOutKwh) : null,
+  });
   const lines = [...charges, ...settled.lines];
   return {
     month,
@@ -59,10 +75,17 @@ export function billMonth(
     carry: {
       bankKwh,
       creditDollars: settled.left,
+      sentOutKwh: trueUp ? 0 : sentOutKwh,
       peaksKw: peaks.map((p, i) => [...(carry.peaksKw[i] ?? []), p.kw]),
     },
   };
 }
+
+const isTrueUp = ({ export: rule }: Tariff, month: number) =>
+  rule.rule === 'net-metering' && rule.trueUpMonth === month;
+
+const netsByPeriod = ({ export: rule }: Tariff) =>
+  rule.rule === 'net-metering' && rule.netting === 'by-period';
 
 function fixedLines(tariff: Tariff, days: number): BillLine[] {
   const { perMonth, perDay } = tariff.fixed;
@@ -113,12 +136,6 @@ function riderLines(
   });
 }
 
-function taxLines(tariff: Tariff, on: 'charges' | 'bill', base: number): BillLine[] {
-  return (tariff.taxes ?? [])
-    .filter((tax) => tax.on === on)
-    .map((tax) => amount('tax', tax.name, tax.share * base));
-}
-
 function exportCredit(
   tariff: Tariff,
   at: { month: number; sums: MonthKwh; netted: ReturnType<typeof netKwh> },
@@ -139,46 +156,7 @@ function exportCredit(
   if (netted.leftOverDollars !== 0) {
     credit.push(amount('export', 'Left over in a period', -netted.leftOverDollars));
   }
-  if (at.month !== rule.trueUpMonth || bankKwh === 0) return { credit, bankKwh };
+  if (!isTrueUp(tariff, at.month) || bankKwh === 0) return { credit, bankKwh };
   const paid = { quantity: bankKwh, unit: 'kWh', price: -rule.trueUpPrice } as const;
   return { credit: [...credit, line('export', 'Yearly true-up', paid)], bankKwh: 0 };
-}
-
-/** Set credit against charges down to the floor; carry the rest in dollars. */
-function settle(
-  tariff: Tariff,
-  charges: readonly BillLine[],
-  credit: readonly BillLine[],
-  carried: number,
-): { lines: BillLine[]; left: number } {
-  const due = sumLines(charges);
-  const floor = creditFloor(tariff, charges);
-  const lines: BillLine[] = [...credit];
-  if (carried > 0) lines.push(amount('carried', 'Credit from earlier months', -carried));
-  const left = Math.max(0, floor - (due + sumLines(lines)));
-  if (left > 0) lines.push(amount('carried', 'Credit kept for later months', left));
-  lines.push(...taxLines(tariff, 'bill', due + sumLines(lines)));
-  const short = (tariff.minimumBill ?? Number.NEGATIVE_INFINITY) - (due + sumLines(lines));
-  if (short > 0) lines.push(amount('minimum', 'Minimum bill', short));
-  return { lines, left };
-}
-
-/** The least credit may bring the bill down to; without a floor it may go below zero and be paid out. */
-function creditFloor(tariff: Tariff, charges: readonly BillLine[]): number {
-  if (tariff.creditFloor === undefined) return Number.NEGATIVE_INFINITY;
-  const kinds: BillLine['kind'][] = ['fixed'];
-  if (tariff.creditFloor === 'fixed-and-demand') kinds.push('demand');
-  return Math.min(sumLines(charges), sumLines(charges, ...kinds));
-}
-
-function line(
-  kind: BillLine['kind'],
-  label: string,
-  of: { quantity: number; unit: NonNullable<BillLine['unit']>; price: number },
-): BillLine {
-  return { kind, label, ...of, dollars: of.quantity * of.price };
-}
-
-function amount(kind: BillLine['kind'], label: string, dollars: number): BillLine {
-  return { kind, label, quantity: null, unit: null, price: null, dollars };
 }

@@ -60,7 +60,7 @@ function tierScale({ tierBasis, tierProrateDays }: Tariff, days: number): number
 
 /** Fixed and energy with riders, tax and the least bill. */
 function withRest(
-  { riders = [], taxes = [], minimumBill = Number.NEGATIVE_INFINITY }: Tariff,
+  { riders = [], taxes = [], minimumBill = Number.NEGATIVE_INFINITY, minimumBillTax }: Tariff,
   at: { energy: number; fixed: number; kwh: number; months: number },
 ): number {
   const more = riders.reduce(
@@ -69,7 +69,10 @@ function withRest(
     0,
   );
   const share = taxes.reduce((sum, tax) => sum + tax.share, 0);
-  return Math.max(minimumBill * at.months, (at.energy + at.fixed + more) * (1 + share));
+  const [least, sum] = [minimumBill * at.months, at.energy + at.fixed + more];
+  return minimumBillTax === 'after'
+    ? Math.max(least, sum * (1 + share))
+    : Math.max(least, sum) * (1 + share);
 }
 
 function tierCost(

@@ -75,6 +75,10 @@ export const tariffSchema = z.strictObject({
     perDay: z.number().nonnegative().optional(),
   }),
   minimumBill: z.number().nonnegative().describe('Least bill of a month, $.').optional(),
+  minimumBillTax: z
+    .enum(['before', 'after'])
+    .describe('before: tax comes on top of the least bill; after: it is in it. Missing: before.')
+    .optional(),
   seasons: z.array(season).min(1),
   tierBasis: z
     .enum(['day', 'month'])

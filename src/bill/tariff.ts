@@ -61,7 +61,8 @@ export type ExportRule =
   | { readonly rule: 'none' }
   | {
       readonly rule: 'net-metering';
-      /** `total` nets all kWh of the month and banks kWh; `by-period` nets each period and banks dollars. */
+      /** `total` nets all kWh of the month and banks kWh; `by-period` nets each period and banks dollars,
+       * which end at the true-up. */
       readonly netting: 'total' | 'by-period';
       readonly trueUpMonth: number;
       readonly trueUpPrice: number;
@@ -82,6 +83,8 @@ export interface Tariff {
   readonly fixed: { readonly perMonth?: number; readonly perDay?: number };
   /** Least amount of a month's bill, $. */
   readonly minimumBill?: number;
+  /** Whether tax comes on top of the least bill (`before`, usual and taken where missing) or is in it (`after`). */
+  readonly minimumBillTax?: 'before' | 'after';
   readonly seasons: readonly TariffSeason[];
   readonly tierBasis?: 'day' | 'month';
   /** A month's tier ends are scaled by days / this; missing, they hold for any month. */

@@ -26,7 +26,7 @@ test('the lines in text come to the total in text, whatever they are', () => {
       const lines = all.map(line);
       const exact = all.reduce((sum, each) => sum + each, 0);
       const bill = { month: 1, importKwh: 0, exportKwh: 0, lines, total: exact };
-      const carry = { bankKwh: 0, creditDollars: 0, peaksKw: [] };
+      const carry = { bankKwh: 0, creditDollars: 0, sentOutKwh: 0, peaksKw: [] };
       const cents = sayBill({ ...bill, carry }).map((text) =>
         Math.round(100 * Number(text.replace(/^[^:]*: /, '').replace('$', ''))),
       );

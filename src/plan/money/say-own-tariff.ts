@@ -24,7 +24,11 @@ export function sayOwnTariff(tariff: Tariff): string {
     seasons.length > 1 ? `${range} in ${seasons.length} seasons` : range,
     ...(seasons.some((season) => season.tiers !== undefined) ? ['prices by the amount'] : []),
     ...(tariff.baselineCredit === undefined ? [] : ['a baseline credit']),
-    ...(tariff.minimumBill === undefined ? [] : [`a least bill of $${tariff.minimumBill}`]),
+    ...(tariff.minimumBill === undefined
+      ? []
+      : [
+          `a least bill of $${tariff.minimumBill} ${tariff.minimumBillTax === 'after' ? 'with' : 'before'} tax`,
+        ]),
     ...demand.map(({ name }) => `a demand charge (${name})`),
     ...riders.map(({ name }) => name),
     ...taxes.map(({ name, share }) => `${name} of ${Number((100 * share).toFixed(2))} %`),

@@ -63,7 +63,7 @@ function beside({ facts }: Home, { fixedPerMonth, more, energy }: BillReading): 
     ...(more?.taxShare == null ? [] : [`${percent(more.taxShare)} tax on all charges`]),
     ...(more?.leastBill == null
       ? []
-      : [`a least bill of ${usd(more.leastBill)} a month${assumed('least-bill')}`]),
+      : [`a least bill of ${usd(more.leastBill)} a month before tax${assumed('least-bill')}`]),
   ];
   return lines.length === 0 ? [] : [`Beside it: ${listOf(lines)}.`];
 }

@@ -105,7 +105,9 @@ describe('a least bill', () => {
   test('not known, it is taken as $25, and it is said', () => {
     const open = seen(['least-bill'], { 'least-bill': NOT_SURE });
     expect(monthBill({ ...clocked, ...open }, 4, 0).total).toBe(25);
-    expect(ofHome({ ...clocked, ...open }).says).toContain('a least bill of $25 a month (assumed)');
+    expect(ofHome({ ...clocked, ...open }).says).toContain(
+      'a least bill of $25 a month before tax (assumed)',
+    );
   });
 });
 
