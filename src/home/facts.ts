@@ -20,6 +20,12 @@ export class Facts {
     return this.known.get(id)?.how === 'told';
   }
 
+  /** The household met it: told, or "not sure". A question that does not apply was not. */
+  asked(id: QuestionId): boolean {
+    const how = this.known.get(id)?.how;
+    return how === 'told' || how === 'unsure';
+  }
+
   /** It applies and we do not know it: "not sure", or never asked. */
   open(id: QuestionId): boolean {
     const at = this.known.get(id);

@@ -1,3 +1,4 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import type { Figure } from '../quantity/figure';
 import type { Place } from '../tables/place';
 import type { BillYear } from './bill-year';
@@ -46,7 +47,7 @@ export interface Load {
   /** A heater that must plug straight into a wall outlet: no cord and no pack feeds it. */
   readonly wallOutletOnly?: true;
   /** Questions whose answers it rests on. */
-  readonly restsOn: readonly string[];
+  readonly restsOn: readonly QuestionId[];
 }
 
 /** What the loads of some ranks add up to. */

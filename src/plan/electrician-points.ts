@@ -4,8 +4,12 @@ import { formatQuantity, formatRange } from '../quantity/format-quantity';
 import type { Route } from '../routes/route';
 import { hasWiringToDo } from '../routes/wiring-to-do';
 import type { Finding } from '../rules/rule';
-import { wordsOf } from '../tables/rule-words';
+import { type RuleId, wordsOf } from '../tables/rule-words';
+
 import { givesWatts } from './electrical/high-end';
+
+/** What a licensed electrician is needed for in this plan. */
+export type ElectricianFor = 'route' | 'home' | 'nothing';
 
 /** What can injure or kill; what merely keeps the backup from working stands under the cautions and in figures. */
 const CAN_INJURE = 4;
@@ -20,16 +24,30 @@ export function electricianPoints(
     (one) => one.who[0] === 'licensed electrician' && one.severity >= CAN_INJURE,
   );
   const said = theirs.map((one) => (wordsOf(one.id).whole ? one.says : firstSentence(one.says)));
-  if (hasWiringToDo(route)) return [...quotePoints(home, route), ...said];
+  const needed = electricianFor(route, cautions);
+  if (needed === 'route') return [...quotePoints(home, route), ...said];
+  if (needed === 'home') return [plugsOnly, ...said];
   const work = theirs.filter((one) => !neverWork.includes(one.id));
-  if (work.some((one) => !one.careful)) return [plugsOnly, ...said];
   return [work.length > 0 ? `${noWork} ${mayStill}` : noWork, ...said];
 }
 
+/** By the route, by what the household told of its home (`cautions` of this route alone), or for nothing. */
+export function electricianFor(route: Route, cautions: readonly Finding[]): ElectricianFor {
+  if (hasWiringToDo(route)) return 'route';
+  const work = cautions.some(
+    (one) =>
+      !one.careful &&
+      one.who[0] === 'licensed electrician' &&
+      one.severity >= CAN_INJURE &&
+      !neverWork.includes(one.id),
+  );
+  return work ? 'home' : 'nothing';
+}
+
 /** Cautions that forbid something rather than ask for work. */
-const neverWork = ['no-backfeed', 'vehicle-house-ok'];
+const neverWork: readonly RuleId[] = ['no-backfeed', 'vehicle-house-ok'];
 /** Said where the route needs no wiring, but the home needs an electrician. */
-export const plugsOnly =
+const plugsOnly =
   'Nothing in the route advised is wired to the house; the electrician is needed for what stands below.';
 const noWork =
   'No work in this plan needs a licensed electrician. What would: any wire fixed to the house, such as an inlet, a transfer switch, a new outlet or circuit, a fixed engine, a fixed battery or roof solar, with a permit.';

@@ -1,6 +1,8 @@
 import type { Home, Load } from '../home/home';
+import { wasAskedAbout } from '../home/load-told';
 import type { Route } from '../routes/route';
 import { atRisk } from '../rules/when/at-risk';
+import { listOf } from './list-of';
 
 /** What goes off at which level of charge or fuel, and what that buys. */
 export interface LadderStep {
@@ -107,7 +109,9 @@ function keepMedical(load: Load): Load {
 }
 
 function fromTheStart(home: Home, carried: ReadonlySet<string>): LadderStep {
-  const off = home.loads.filter((load) => !carried.has(load.name));
+  const off = home.loads.filter(
+    (load) => !carried.has(load.name) && wasAskedAbout(home.facts, load),
+  );
   return {
     atPercent: 100,
     switchOff: off.map((load) => load.name),
@@ -130,8 +134,16 @@ function lastStep(on: readonly Load[], toTheEnd: (load: Load) => boolean): Ladde
     why:
       life.length > 0
         ? `only ${life.join(' and ')} stays on: you should already be leaving`
-        : 'what is left is for a light, a phone and a sump pump: you should already be leaving',
+        : `${leftOn(on)}: you should already be leaving`,
   };
+}
+
+/** What stays on to the last, of the things this home has. */
+function leftOn(on: readonly Load[]): string {
+  const names = on
+    .filter((load) => lastOn.includes(load.id))
+    .map((load) => load.name.toLowerCase());
+  return names.length > 0 ? `what is left is for ${listOf(names)}` : 'nothing is left on';
 }
 
 /** Average power on the hardest of the goal's days, W. */

@@ -5,7 +5,7 @@ import { WEATHER_SEED, WEATHER_YEARS, World } from '../home/world';
 import type { Answers } from '../interview/answers';
 import { besideTariff } from '../interview/beside-tariff';
 import type { Interview } from '../interview/question';
-import { advise } from '../routes/advise';
+import { advise, onlyReady } from '../routes/advise';
 import { allRoutes } from '../routes/all-routes';
 import { findings } from '../rules/find';
 import { addOnsOf } from './add-ons';
@@ -14,7 +14,8 @@ import { cautionsFor } from './cautions-for';
 import { comfortLost } from './comfort-lost';
 import { dangerToldIn } from './danger-told';
 import { electricalOf } from './electrical/electrical';
-import { electricianPoints } from './electrician-points';
+import { electricianFor, electricianPoints } from './electrician-points';
+import { undecidedOf } from './floor-of-answers';
 import { fuelToStore } from './fuel-to-store';
 import { homeFromAnswers } from './home-from-answers';
 import { jobOf } from './job';
@@ -49,7 +50,9 @@ export function makePlan(
   const widths = widthsOf(interview);
   const world = new World(home, years);
   const routes = allRoutes(home, world, widths);
-  const advice = advise(home, routes);
+  const undecided = undecidedOf(interview, home);
+  const advice = undecided.length > 0 ? onlyReady(routes) : advise(home, routes);
+  const own = findings(home, [advice.route.kind]);
   const lost = comfortLost(home, advice.route);
   const cautions = cautionsFor(home, advice, lost);
   const toFindOut = worthFindingOut(interview, answers, home, widths);
@@ -73,6 +76,8 @@ export function makePlan(
     state: draftBecause.length > 0 ? 'draft' : 'complete',
     draftBecause,
     danger: dangerToldIn(interview, answers),
+    undecided,
+    jobTold: home.facts.asked('must-run'),
     job: jobOf(home),
     home,
     mustRun: home.loads.filter((load) => load.rank === 'must'),
@@ -86,7 +91,8 @@ export function makePlan(
     comfortLost: lost,
     willNotDo: willNotDo(home, advice, fuel),
     cautions,
-    electrician: electricianPoints(home, advice.route, findings(home, [advice.route.kind])),
+    electricianFor: electricianFor(advice.route, own),
+    electrician: electricianPoints(home, advice.route, own),
     electrical,
     addOns,
     fuelToStore: fuel,
@@ -123,7 +129,20 @@ function whyDraft(home: Home, interview: Interview): string[] {
   );
   const says = open.filter((q) => !['home-name', 'now-danger'].includes(q.id)).map((q) => q.says);
   if (says.length > 0) why.push(`these answers are still open: ${says.join('; ')}`);
+  const unasked = neverAsked(home, interview);
+  if (unasked.length > 0)
+    why.push(`questions about safety that apply here were never asked: ${unasked.join('; ')}`);
   return why;
+}
+
+/** Safety questions that apply and were never put, as after a short talk; those of the short list stand among the open ones. */
+function neverAsked({ facts }: Home, interview: Interview): string[] {
+  const met = new Set<string>(facts.ids().filter((id) => facts.asked(id)));
+  const applies = new Set<string>(facts.ids());
+  return interview.questions
+    .filter((q) => q.safety === true && applies.has(q.id) && !met.has(q.id))
+    .filter((q) => !interview.short.includes(q.id))
+    .map((q) => q.says);
 }
 
 function hasSecondWay({ facts }: Home): boolean {

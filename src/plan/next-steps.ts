@@ -22,6 +22,7 @@ export type StepId =
   | 'store-water'
   | 'find-out'
   | 'panel'
+  | 'buy'
   | 'quotes'
   | 'permits'
   | 'grid-approval'
@@ -55,15 +56,16 @@ export function nextSteps(of: Of): NextStep[] {
   return [
     ...medicalSteps(home),
     ...settleSteps(of),
+    ...panelSteps(of),
     alarmStep(home),
+    ...buySteps(of),
     {
       id: 'store-water' as const,
       what: 'Store a gallon of water a person a day, lights, a cooler and a paper list of phone numbers.',
       who: 'household',
     },
-    ...findOutSteps(of),
-    ...panelSteps(of),
     ...wiredSteps(of),
+    ...findOutSteps(of),
     ...sourceSteps(of),
     ...(power
       ? [
@@ -94,8 +96,18 @@ function findOutSteps({ toFindOut }: Of): NextStep[] {
     : [];
 }
 
+/** What is plugged in is bought by the household; what is wired in begins with quotes. */
+function buySteps({ advice: { route } }: Of): NextStep[] {
+  const traits = traitsOf[route.kind];
+  const parts = route.parts.filter((part) => part.costUsd.value > 0);
+  if (!isSource(traits) || isWired(traits) || parts.length === 0) return [];
+  const made = listOf(parts.map((part) => inSentence(part.name)));
+  return [{ id: 'buy', what: `Buy, once nothing above is open: ${made}.`, who: 'household' }];
+}
+
 function panelSteps({ cautions }: Of): NextStep[] {
-  const bad = cautions.some((c) => ['hot-panel', 'panel-damage', 'known-bad-panel'].includes(c.id));
+  const told = cautions.filter((one) => !one.careful);
+  const bad = told.some((c) => ['hot-panel', 'panel-damage', 'known-bad-panel'].includes(c.id));
   return bad
     ? [
         {

@@ -29,7 +29,9 @@ export function planData(plan: Plan) {
     weatherYears: plan.weatherYears,
     state: plan.state,
     draftBecause: [...plan.draftBecause],
+    undecided: plan.undecided.map((one) => ({ ...one })),
     job: [...plan.job],
+    jobTold: plan.jobTold,
     place: {
       basis: plan.home.site.place.basis,
       stations: plan.home.site.place.stationsUsed,
@@ -76,6 +78,7 @@ export function planData(plan: Plan) {
       proof: c.proof ?? 'none asked',
       cite: c.cite,
     })),
+    electricianFor: plan.electricianFor,
     electrician: [...plan.electrician],
     electrical: electricalData(plan.electrical),
     addOns: plan.addOns.map((one) => ({ ...one })),

@@ -103,7 +103,11 @@ export const planSchema = z.strictObject({
   weatherYears: z.number().int(),
   state: z.enum(['draft', 'complete']),
   draftBecause: lines,
+  undecided: z
+    .array(z.strictObject({ question: z.string(), says: z.string(), decides: z.string() }))
+    .describe('Questions never asked without which nothing is advised.'),
   job: lines.describe('The job of this home in three sentences.'),
+  jobTold: z.boolean().describe('The household was asked what must run.'),
   place: z.strictObject({
     basis: z.string(),
     stations: z.string(),
@@ -164,6 +168,9 @@ export const planSchema = z.strictObject({
       cite: z.string(),
     }),
   ),
+  electricianFor: z
+    .enum(['route', 'home', 'nothing'])
+    .describe('What a licensed electrician is needed for.'),
   electrician: lines,
   electrical: electricalSchema,
   addOns: z

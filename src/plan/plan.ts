@@ -7,6 +7,8 @@ import type { Assumption } from './assumptions';
 import type { ComfortLost } from './comfort-lost';
 import type { DangerTold } from './danger-told';
 import type { Electrical } from './electrical/electrical';
+import type { ElectricianFor } from './electrician-points';
+import type { Undecided } from './floor-of-answers';
 import type { FuelToStore } from './fuel-to-store';
 import type { LadderStep } from './ladder';
 import type { LifeFirst } from './life-first';
@@ -32,6 +34,10 @@ export interface Plan {
   readonly draftBecause: readonly string[];
   /** A danger told while the plan was made, before anything else; null when none was. */
   readonly danger: DangerTold | null;
+  /** Questions never asked without which nothing is advised; empty once enough is answered. */
+  readonly undecided: readonly Undecided[];
+  /** The household was asked what must run, so the job is its own and not assumed. */
+  readonly jobTold: boolean;
   /** The job of this home, in three sentences. */
   readonly job: readonly string[];
   readonly home: Home;
@@ -48,6 +54,8 @@ export interface Plan {
   readonly comfortLost: ComfortLost;
   readonly willNotDo: readonly string[];
   readonly cautions: readonly Finding[];
+  /** Whether a licensed electrician is needed: for the route, for the home as it is, or for nothing in this plan. */
+  readonly electricianFor: ElectricianFor;
   readonly electrician: readonly string[];
   /** Load calculation, panel, starting, transfer, wires, siting and scope, with the questions to settle. */
   readonly electrical: Electrical;

@@ -4,10 +4,15 @@ import type { NextStep } from './next-steps';
 /** What to agree on for a device somebody depends on; empty where there is none. */
 export function medicalSteps(home: Home): NextStep[] {
   if (home.lifeSupport === 'no') return [];
+  const agree =
+    'gree with the clinician and the equipment supplier: how long each device may be without power, a second way that needs no power from this house, and when to leave.';
   return [
     {
       id: 'agree-on-device',
-      what: 'Agree with the clinician and the equipment supplier: how long each device may be without power, a second way that needs no power from this house, and when to leave.',
+      what:
+        home.lifeSupport === 'yes'
+          ? `A${agree}`
+          : `If somebody here depends on a powered device: a${agree}`,
       who: 'clinician or supplier',
     },
     {

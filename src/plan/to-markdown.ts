@@ -9,12 +9,14 @@ import { sayLoads } from './markdown/say-loads';
 import { sayAssumptions, sayToFindOut, sayToSettle } from './markdown/say-open-answers';
 import { sayRoutes } from './markdown/say-routes';
 import { saySureness } from './markdown/say-sureness';
+import { thinPage } from './markdown/thin-page';
 import { sayMoney } from './money/say-money';
 import type { Plan } from './plan';
 import { sayRideThrough } from './ride-through/say-ride-through';
 
 /** The plain-language summary, for the household, as Markdown that needs nothing but a reader: one page, then the details. */
 export function planMarkdown(plan: Plan): string {
+  if (plan.undecided.length > 0) return `${thinPage(plan).join('\n\n')}\n`;
   const sections = [
     frontPage(plan),
     ['# The details'],

@@ -48,6 +48,17 @@ export function advise(home: Home, routes: readonly Route[]): Advice {
   };
 }
 
+/** Too little is known to advise a source: getting ready, and nothing laid beside it. */
+export function onlyReady(routes: readonly Route[]): Advice {
+  const route = routes.find((one) => !isSource(traitsOf[one.kind]))!;
+  return {
+    route,
+    because: 'Too little is answered to advise more yet.',
+    beside: [],
+    wholeJob: null,
+  };
+}
+
 /** Everything for so much of the time goes before a part of it for longer. Our judgement. */
 const LONG_SHARE = 0.5;
 

@@ -8,6 +8,8 @@ export interface RuleWordsRow {
   id: RuleId;
   /** 5 can kill; 4 injury, fire or major damage; 3 the backup fails; 2 money or law; 1 nuisance. */
   severity: 1 | 2 | 3 | 4 | 5;
+  /** Told by the household, it is something in use or in place that harms as it is: stop or mend it today. */
+  wrongAsItIs?: true;
   /** Who may do the work or must be asked. */
   who: (
     | 'household'

@@ -73,7 +73,9 @@ describe('what was told to run never vanishes', () => {
     const page = front(heat);
     expect(page).toMatch(/Expect no heat while the power is out: .*electric baseboard heat/);
     expect(page).toContain('leave before it stays below 60 °F');
-    expect(page).toMatch(/What it does not carry: electric baseboard heat/);
+    expect(page).toMatch(
+      /What it does not carry, though it must keep running: electric baseboard heat/,
+    );
     expect(heat.cautions.map((one) => one.id)).toContain('heat-off');
     expect(heat.comfortLost.heat).toEqual(['heat-strips']);
   });

@@ -1,4 +1,4 @@
-import type { ChoiceId } from '#compiled/question-ids.js';
+import type { ChoiceId, QuestionId } from '#compiled/question-ids.js';
 import { timesFigure } from '../../quantity/figure-arithmetic';
 import type { HouseholdLoadId } from '../../tables/household-loads';
 import type { Load } from '../home';
@@ -13,7 +13,7 @@ export function big(context: LoadContext): Load[] {
   return facts.choices('big-loads').flatMap((id) => makers[id]?.(context) ?? []);
 }
 
-const restsOn = ['big-loads'];
+const restsOn: readonly QuestionId[] = ['big-loads'];
 const plain = (row: HouseholdLoadId) => (): Load => makeLoad(row, { rank: 'wait', restsOn });
 
 /** What each choice brings: a choice without a line here does not compile. */

@@ -1,3 +1,4 @@
+import { type Figure, figure } from '../../quantity/figure';
 import { formula, timesFigure } from '../../quantity/figure-arithmetic';
 import type { Load } from '../home';
 import { rankOf } from '../load-keys';
@@ -6,21 +7,38 @@ import { makeLoad } from './make-load';
 
 /** Refrigerators and freezers. */
 export function coldFood(context: LoadContext): Load[] {
-  const fridges = asFigure(context, 'fridge-count', 'count', 'refrigerators');
-  const freezers = asFigure(context, 'freezer-count', 'count', 'freezers');
+  const fridges = howMany(context, 'fridge-count', 'fridge', 'refrigerators');
+  const freezers = howMany(context, 'freezer-count', 'freezer', 'freezers');
   const loads: Load[] = [];
-  if (fridges !== null && fridges.high > 0) {
+  if (fridges !== null) {
     const rank = rankOf(context.facts, ['fridge']);
     const fridge = makeLoad('fridge', { rank, count: fridges, restsOn: ['fridge-count'] });
     loads.push(inSummer(context, fridge));
   }
-  if (freezers !== null && freezers.high > 0) {
+  if (freezers !== null) {
     const rank = rankOf(context.facts, ['freezer']);
     const id = 'freezer-chest';
-    const of = { name: 'Freezer', rank, count: freezers, restsOn: ['freezer-count'] };
+    const of = { name: 'Freezer', rank, count: freezers, restsOn: ['freezer-count'] } as const;
     loads.push(inSummer(context, makeLoad(id, of)));
   }
   return loads;
+}
+
+/** How many there are; one at least where it was ticked as what must run and nobody counted. Null: none. */
+function howMany(
+  context: LoadContext,
+  id: 'fridge-count' | 'freezer-count',
+  key: 'fridge' | 'freezer',
+  name: string,
+): Figure | null {
+  const { facts } = context;
+  const count = asFigure(context, id, 'count', name);
+  const ticked = facts.told('must-run') && facts.has('must-run', key);
+  if (ticked && !facts.told(id) && (count === null || count.value < 1)) {
+    const source = { kind: 'told', label: 'you said it must keep running' } as const;
+    return figure({ value: 1, unit: 'count', name, source });
+  }
+  return count !== null && count.value > 0 ? count : null;
 }
 
 /** The same with what a warm kitchen adds on a hard summer day of this climate; an outage stops the cooling too. */

@@ -70,7 +70,7 @@ function roomCooler(context: LoadContext, row: 'room-ac' | 'mini-split'): Load {
             },
           },
         );
-  const restsOn = ['cool-main', 'room-cool-watts', 'room-cool-count'];
+  const restsOn = ['cool-main', 'room-cool-watts', 'room-cool-count'] as const;
   return makeLoad(row, {
     rank: rankOf(facts, ['cool']),
     follows: row === 'mini-split' ? 'both' : 'heat',

@@ -1,3 +1,4 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula, largerFigure, timesFigure } from '../../quantity/figure-arithmetic';
 import {
@@ -33,7 +34,7 @@ export interface Better {
   readonly wired?: boolean;
   readonly onlyInOutage?: true;
   readonly wallOutletOnly?: true;
-  readonly restsOn: readonly string[];
+  readonly restsOn: readonly QuestionId[];
 }
 
 /** A load from its row of the household-load table, with whatever this home knows better put in its place. */

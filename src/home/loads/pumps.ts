@@ -52,7 +52,14 @@ function well(context: LoadContext): Load[] {
         row,
       }),
       kwhPerDay: minutes === null ? undefined : everyDay(watts, minutes),
-      restsOn: ['well-hp', 'well-volts', 'well-run-amps', 'well-start-amps', 'well-start-kind'],
+      restsOn: [
+        'water-source',
+        'well-hp',
+        'well-volts',
+        'well-run-amps',
+        'well-start-amps',
+        'well-start-kind',
+      ],
     }),
   ];
 }

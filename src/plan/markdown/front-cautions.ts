@@ -1,15 +1,18 @@
+import type { Home } from '../../home/home';
 import { findings } from '../../rules/find';
 import type { Finding } from '../../rules/rule';
+import { type RuleId, wordsOf } from '../../tables/rule-words';
 import type { Plan } from '../plan';
 
-/** Cautions shown on the front page. */
+/** Cautions shown on the front page where there are so many, and how many of what is wrong as it is. */
 const SHOWN = 3;
+const MOST_WRONG = 4;
 
 /**
- * What kills in an outage, gravest first; one caution of each sort, so that three say three different things.
- * Our judgement; within a sort the more particular one comes first.
+ * What kills in an outage, gravest first, by sorts: of what only the route brings one of each sort is shown, so that
+ * three say three different things. Our judgement; within a sort the more particular one comes first.
  */
-const sorts: readonly (readonly string[])[] = [
+const sorts: readonly (readonly RuleId[])[] = [
   ['gas-smell', 'co-signs', 'hot-panel', 'backfeed-found'],
   ['second-source', 'heart-pump', 'ventilator-bag', 'leaving-point'],
   [
@@ -20,25 +23,54 @@ const sorts: readonly (readonly string[])[] = [
     'co-distance',
     'fixed-engine-exhaust',
   ],
+  ['charcoal-indoors', 'oven-heat'],
+  ['fuel-in-wrong-place', 'cylinder-hours'],
   ['cold-room', 'heat-room'],
-  ['water-and-electricity', 'flood-go', 'flooded-lithium'],
-  ['oven-heat', 'charcoal-indoors'],
+  ['water-and-electricity', 'wildfire-go', 'flood-go', 'flooded-lithium'],
   ['battery-smoke'],
   ['gas-leak-self-start'],
   ['no-backfeed', 'interlock-order'],
   ['co-alarm-first'],
+  ['fallen-wire'],
 ];
+const order = sorts.flat();
+
+/** Outdoor cold and heat, F, within which a room without heating or cooling harms nobody soon. Our judgement. */
+const MILD_F = { cold: 45, hot: 85 };
 
 /**
- * The three cautions that matter most to this home with the route advised. In a complete plan what was answered comes
- * before what was not; a draft has too little of the first.
+ * The cautions that matter most to this home: first what it told that is wrong as it is, gravest first, then by sorts
+ * what else the answers and the route advised give cause for, at least one of them; all in the seasons asked for.
+ * A caution about something nobody reported is a question to settle and never stands here.
  */
 export function frontCautions(plan: Plan): Finding[] {
-  const own = new Set(findings(plan.home, [plan.advice.route.kind]).map((one) => one.id));
-  const at = (id: string) => plan.cautions.find((one) => one.id === id && own.has(id));
-  const ofSorts = sorts.flatMap((ids) => ids.map(at).find((one) => one !== undefined) ?? []);
-  const late = (one: Finding) => plan.state === 'complete' && one.careful;
-  const ordered = [...ofSorts.filter((one) => !late(one)), ...ofSorts.filter(late)];
-  const rest = plan.cautions.filter((one) => own.has(one.id) && one.severity >= 4);
-  return [...new Set([...ordered, ...rest])].slice(0, SHOWN);
+  const { home } = plan;
+  const own = new Set(findings(home, [plan.advice.route.kind]).map((one) => one.id));
+  const known = plan.cautions.filter(
+    (one) => !one.careful && own.has(one.id) && inSeason(home, one.id),
+  );
+  const wrong = known
+    .filter((one) => wordsOf(one.id).wrongAsItIs)
+    .sort(byRank)
+    .slice(0, MOST_WRONG);
+  const others = known.filter((one) => !wrong.includes(one));
+  const ofSorts = sorts.flatMap((ids) =>
+    ids.flatMap((id) => others.filter((one) => one.id === id)).slice(0, 1),
+  );
+  const rest = others.filter((one) => one.severity >= 4);
+  const more = [...new Set([...ofSorts, ...rest])];
+  return [...wrong, ...more.slice(0, Math.max(1, SHOWN - wrong.length))];
+}
+
+/** Gravest first; within one severity as in the list above, what is not in it last. */
+function byRank(a: Finding, b: Finding): number {
+  const at = ({ id }: Finding) => (order.includes(id) ? order.indexOf(id) : order.length);
+  return b.severity - a.severity || at(a) - at(b);
+}
+
+/** Cold belongs to a cold winter asked for, heat to a hot summer. */
+function inSeason({ goalSeasons, site }: Home, id: RuleId): boolean {
+  if (id === 'cold-room') return goalSeasons.includes('winter') && site.coldF < MILD_F.cold;
+  if (id === 'heat-room') return goalSeasons.includes('summer') && site.hotF >= MILD_F.hot;
+  return true;
 }

@@ -1,11 +1,10 @@
 import type { Home } from '../../home/home';
-import { hasFixedBattery } from '../../kinds/ask-traits';
+import { hasFixedBattery, outletsOnly } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { carriesAllMust, mustMissed } from '../../routes/must-carried';
 import type { Route } from '../../routes/route';
 import { isWired } from '../electrical/route-traits';
-import { plugsOnly } from '../electrician-points';
 import { leavingForPeople } from '../leaving-point';
 import { inSentence, listOf } from '../list-of';
 import type { NextStep, StepId } from '../next-steps';
@@ -13,6 +12,7 @@ import type { Plan } from '../plan';
 import { bullets } from './bullets';
 import { firstSentences } from './first-sentences';
 import { frontCautions } from './front-cautions';
+import { danger } from './say-danger';
 import { sayFigure } from './say-figure';
 import { sayLifeFirst } from './say-life-first';
 
@@ -43,19 +43,16 @@ export function frontPage(plan: Plan): string[] {
   ];
 }
 
-/** A danger told while the plan was made comes before anything planned. */
-function danger({ danger }: Plan): string[] {
-  if (danger === null) return [];
-  return [
-    `**Danger now. You told us: ${danger.told.map(({ says }) => says[0]!.toLowerCase() + says.slice(1)).join('; ')}. Do this before you read on:**`,
-    bullets(danger.steps),
-  ];
-}
+/** Steps that begin the purchase: one of them stands on the front page of a plan to buy something. */
+const purchase: readonly StepId[] = ['buy', 'quotes'];
 
 /** The first steps, without those that stand above already. */
 function firstSteps({ nextSteps, lifeFirst }: Plan): NextStep[] {
   const above: StepId[] = lifeFirst?.told ? ['agree-on-device', 'on-the-lists'] : [];
-  return nextSteps.filter((step) => !above.includes(step.id)).slice(0, STEPS);
+  const left = nextSteps.filter((step) => !above.includes(step.id));
+  const first = left.slice(0, STEPS);
+  const buy = left.find((step) => purchase.includes(step.id));
+  return buy === undefined || first.includes(buy) ? first : [...first.slice(0, STEPS - 1), buy];
 }
 
 /** What keeps it a draft, the open answers only counted. */
@@ -126,20 +123,20 @@ function lasts({ advice: { route }, home, fuelToStore }: Plan): string {
   return `How long: about ${likely}; in a bad case ${bad}. ${asked}${more}`;
 }
 
-function notCarried({ advice: { route }, home, routes, willNotDo }: Plan): string {
-  if (route.carries.length === 0) return 'What it does not carry: anything; it gives no power.';
+function notCarried({ advice: { route }, home, routes }: Plan): string {
+  if (route.carries.length === 0) return 'What it carries: nothing; it gives no power.';
   const missed = [...new Set(mustMissed(home, route).map((load) => load.name))];
-  const wired = willNotDo.some((line) => line.startsWith('It feeds nothing that is wired in'));
-  const must =
-    missed.length > 0
-      ? `${listOf(missed.map(inSentence))}, which must keep running`
-      : 'nothing that must keep running is left out';
+  const reach = outletsOnly(traitsOf[route.kind])
+    ? ' It feeds only what has a plug: no ceiling light, no wall outlet, nothing wired in.'
+    : '';
   const all = missed.length > 0 ? carriesAll(home, routes) : null;
   const other =
     all === null
       ? ''
       : ` Cheapest that carries it too: ${inSentence(all.title)}, about ${formatQuantity(all.costUsd.value, '$')}.`;
-  return `What it does not carry: ${must}${wired ? '; and nothing that is wired in' : ''}.${other}`;
+  return missed.length > 0
+    ? `What it does not carry, though it must keep running: ${listOf(missed.map(inSentence))}.${reach}${other}`
+    : `What it carries: all that must keep running.${reach}`;
 }
 
 /** The cheapest route that carries everything that must run, for however long. */
@@ -159,11 +156,12 @@ function leave({ home }: Plan): string[] {
 }
 
 /** Whom to call before anything is connected. */
-function call({ advice: { route }, electrician }: Plan): string {
-  const needed = isWired(route) || electrician[0] === plugsOnly;
+function call({ advice: { route }, electricianFor }: Plan): string {
+  const needed = electricianFor !== 'nothing';
+  const home = electricianFor === 'home' ? ', for the home and not for this route' : '';
   const permit = route.parts.some((part) => part.equipmentClass === 'permit');
   const others = othersFor(route);
-  return `Whom to call: ${needed ? 'a licensed electrician, yes' : 'no electrician for this route'}${
+  return `Whom to call: ${needed ? `a licensed electrician${home || ', yes'}` : 'no electrician for this route'}${
     permit ? '; the building department, for permit and inspection' : ''
   }${others.length > 0 ? `; ${others.join('; ')}` : ''}.`;
 }

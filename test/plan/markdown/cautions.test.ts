@@ -1,15 +1,22 @@
 import { describe, expect, test } from 'vitest';
-import interview from '#compiled/questions.js';
-import { makePlan } from '../../../src/plan/make-plan';
 import { planData } from '../../../src/plan/plan-data';
 import { planMarkdown } from '../../../src/plan/to-markdown';
+import { frozenPlan } from '../../frozen-plans';
 import { planOf } from '../../households/read-household';
 
 const HEADING = '### Because these are not answered yet';
 const section = (text: string) => text.split('\n## Cautions\n')[1]!.split('\n## ')[0]!;
 
 describe('the cautions of a home with hardly an answer', () => {
-  const plan = makePlan(interview, { 'people-count': 2 }, '2026-11-25', 4);
+  // Enough is told to be advised, and little else.
+  const few = {
+    'home-zip': '48911',
+    'home-kind': 'house',
+    'heat-main': 'gas-furnace',
+    'must-run': ['heat', 'fridge'],
+    'engine-place': 'not sure',
+  };
+  const plan = frozenPlan(few, '2026-11-25', 4);
   const said = section(planMarkdown(plan));
   const [known, open] = said.split(HEADING) as [string, string];
   const careful = plan.cautions.filter((one) => one.careful);

@@ -1,10 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import interview from '#compiled/questions.js';
 import { planLines } from '../../../src/faces/screen/plan-lines';
-import { makePlan } from '../../../src/plan/make-plan';
 import { frontCautions } from '../../../src/plan/markdown/front-cautions';
 import type { Plan } from '../../../src/plan/plan';
 import { planMarkdown } from '../../../src/plan/to-markdown';
+import { mustMissed } from '../../../src/routes/must-carried';
 import { planOf } from '../../households/read-household';
 
 /**
@@ -25,7 +24,6 @@ const plans: [string, Plan][] = [
     planOf(name),
   ]),
   ['a home with life support', lifeSupport],
-  ['a home without answers', makePlan(interview, {}, '2026-11-25', 4)],
 ];
 
 function halves(plan: Plan): { front: string; details: string } {
@@ -51,13 +49,18 @@ describe.each(plans)('the front page of %s', (_, plan) => {
       'The job:',
       plan.lifeFirst?.told ? 'Beside that, and only as a bridge:' : 'What to buy:',
       'How long:',
-      'What it does not carry:',
       'Whom to call:',
     ])
       expect(front).toContain(`- ${head}`);
+    const missed = mustMissed(plan.home, plan.advice.route).length > 0;
+    expect(front).toContain(
+      missed
+        ? '- What it does not carry, though it must keep running:'
+        : '- What it carries: all that must keep running.',
+    );
     const items = (title: string) =>
       front.split(`${title}\n\n`)[1]!.split('\n\n')[0]!.split('\n- ').length;
-    expect(items('What can hurt here most:')).toBe(3);
+    expect(items('What can hurt here most:')).toBeGreaterThanOrEqual(3);
     expect(items('First steps:')).toBe(3);
   });
 
@@ -106,7 +109,7 @@ test('the front page calls an electrician for what is wired, and for nothing els
   );
   expect(halves(planOf('tower-six')).front).toContain('Whom to call: no electrician');
   const bad = planOf('tower-six', { 'panel-signs': ['heat-or-buzz'], 'now-danger': ['hot-panel'] });
-  expect(halves(bad).front).toContain('Whom to call: a licensed electrician, yes');
+  expect(halves(bad).front).toContain('Whom to call: a licensed electrician, for the home');
 });
 
 test('where something that must run is left out, the front page names the cheapest route that carries it', () => {
@@ -130,4 +133,44 @@ test('a vehicle with an outlet calls no electrician while nothing is wired to th
   expect(plan.advice.route.kind).toBe('power-pack');
   expect(halves(plan).front).toContain('Whom to call: no electrician');
   expect(halves(plan).details).toContain('A vehicle may feed house wiring only through equipment');
+});
+
+describe('what this home told comes first', () => {
+  const ids = (changed: Record<string, string | string[]>, name = 'mill-lane') =>
+    frontCautions(planOf(name, changed)).map((one) => one.id);
+
+  test.each([
+    ['a cord with two plugs', { 'own-sources': ['backfeed-cord'] }, 'backfeed-found'],
+    ['charcoal indoors', { 'cook-without': ['charcoal-indoors'] }, 'charcoal-indoors'],
+    ['an oven for heat', { 'heat-second': 'oven-or-grill' }, 'oven-heat'],
+    ['a panel that gets hot', { 'panel-signs': ['heat-or-buzz'] }, 'hot-panel'],
+  ])('%s', (_, changed, id) => {
+    expect(ids(changed as Record<string, string | string[]>)[0]).toBe(id);
+  });
+
+  test('two deadly ones of one sort are both shown, and one of the route beside them', () => {
+    const shown = ids({ 'own-sources': ['backfeed-cord'], 'panel-signs': ['heat-or-buzz'] });
+    expect(shown.slice(0, 2).sort()).toEqual(['backfeed-found', 'hot-panel']);
+    expect(shown).toContain('co-distance');
+  });
+
+  test('by season: heat where summers are hot, and no cold room where winters are mild', () => {
+    const phoenix = ids({ 'home-zip': '85031', 'goal-season': 'summer' }, 'tower-six');
+    expect(phoenix).toContain('heat-room');
+    expect(phoenix).not.toContain('cold-room');
+  });
+
+  test('a caution about something nobody reported is no caution of the front page', () => {
+    for (const name of ['birch-street', 'tower-six', 'ridge-road', 'mill-lane'])
+      expect(frontCautions(planOf(name)).filter((one) => one.careful)).toEqual([]);
+  });
+});
+
+test('the first steps of a plan to buy something include buying it', () => {
+  for (const name of ['birch-street', 'tower-six', 'ridge-road', 'mill-lane']) {
+    const steps = halves(planOf(name)).front.split('First steps:')[1]!;
+    expect(steps, name).toMatch(
+      /- Buy, once nothing above is open|- Ask three licensed electricians/,
+    );
+  }
 });

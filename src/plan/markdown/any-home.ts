@@ -1,0 +1,23 @@
+import type { RuleId } from '../../tables/rule-words';
+
+/**
+ * The cautions any home needs before the first outage, gravest first: all that is printed where too little is known to
+ * say which are this home's own. Our judgement.
+ */
+export const anyHomeCautions: readonly RuleId[] = [
+  'gas-smell',
+  'co-signs',
+  'fallen-wire',
+  'water-and-electricity',
+  'co-distance',
+  'porch-carport',
+  'no-backfeed',
+  'oven-heat',
+  'charcoal-indoors',
+  'co-alarm-first',
+  'second-source',
+  'cold-room',
+  'heat-room',
+  'battery-smoke',
+  'food-clock',
+];

@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest';
+import { planMarkdown } from '../../src/plan/to-markdown';
+import { frozenPlan } from '../frozen-plans';
+import { answersOf } from '../households/read-household';
+
+const empty = frozenPlan({}, '2026-11-25', 3);
+const text = planMarkdown(empty);
+
+describe('a home that told nothing', () => {
+  test('gets one short page that names nothing to buy', () => {
+    expect(text.split(/\s+/).length).toBeLessThan(1500);
+    expect(text).not.toMatch(/What to buy|Worth having beside|Freezer|\$/);
+    expect(empty.addOns).toEqual([]);
+    expect(empty.advice.beside).toEqual([]);
+  });
+
+  test('is told which questions decide, and what each of them decides', () => {
+    expect(empty.undecided.map((one) => one.question)).toEqual([
+      'home-zip',
+      'home-kind',
+      'heat-main',
+      'must-run',
+      'engine-place',
+      'battery-place',
+    ]);
+    for (const one of empty.undecided) expect(text).toContain(`${one.says}. ${one.decides}.`);
+  });
+
+  test('reads at most 15 cautions, what kills any home among them', () => {
+    const section = text.split('## Cautions any home needs\n\n')[1]!.split('\n\n## ')[0]!;
+    expect(section.split('\n- ').length).toBeLessThanOrEqual(15);
+    for (const id of ['gas-smell', 'co-distance', 'no-backfeed', 'oven-heat'])
+      expect(section).toContain(empty.cautions.find((one) => one.id === id)!.says);
+  });
+
+  test('never meets what it did not tell', () => {
+    expect(text).not.toMatch(/you said|You said|sump|furnace|air conditioner|water heater/i);
+    expect(text).not.toMatch(/not possible here|there is no\b/i);
+    const off = empty.ladder.flatMap((step) => step.switchOff);
+    expect(off.filter((name) => /air cond|water heater|sump/i.test(name))).toEqual([]);
+    expect(empty.ladder.at(-1)!.why).not.toMatch(/sump/);
+  });
+
+  test('what it told that harms as it is still comes first', () => {
+    const cord = planMarkdown(frozenPlan({ 'own-sources': ['backfeed-cord'] }, '2026-11-25', 3));
+    const section = cord.split('## Cautions any home needs\n\n')[1]!;
+    expect(section).toMatch(/^- Stop using the cord with a plug on both ends/);
+  });
+});
+
+describe('a short talk', () => {
+  const full = answersOf('tower-six');
+  const short = Object.fromEntries(
+    Object.entries(full).filter(([id]) => !['battery-place', 'heat-cold', 'cords'].includes(id)),
+  );
+  test('ends with a draft mark, for safety questions were never asked', () => {
+    const plan = frozenPlan(short, '2026-11-25', 3);
+    expect(plan.state).toBe('draft');
+    expect(plan.draftBecause.join(' ')).toMatch(/never asked: .*Place for a battery/);
+    expect(frozenPlan(full, '2026-11-25', 3).state).toBe('complete');
+  });
+});
