@@ -14,11 +14,12 @@ export interface ComfortLost {
 
 /**
  * What this route leaves cold or hot, in the seasons asked for and where the outdoors makes that harm:
- * told to run or not, what nobody carries gives no heat.
+ * told to run or not, what nobody carries gives no heat. One heater or room unit that is carried is enough.
  */
 export function comfortLost(home: Home, route: Pick<Route, 'carries'>): ComfortLost {
+  const carried = (load: Load) => route.carries.includes(load.name);
   const missing = (loads: readonly Load[]) =>
-    loads.filter((load) => !route.carries.includes(load.name)).map((load) => load.id);
+    loads.some(carried) ? [] : loads.map((load) => load.id);
   const heaters = home.loads.filter((load) => load.restsOn.includes('heat-main'));
   const coolers = home.loads.filter(
     (load) => ['heat', 'both'].includes(load.follows) && load.rank !== 'wait',

@@ -36,7 +36,7 @@ export function inOneRoom(context: LoadContext, loads: readonly Load[], named: r
     return {
       ...load,
       rank: rankOf(facts, ['heat', 'cool']),
-      restsOn: [...load.restsOn, 'heat-main', 'one-room'],
+      restsOn: [...load.restsOn, 'heat-main', 'one-room'] as const,
     };
   });
   return [...kept, ...room];
