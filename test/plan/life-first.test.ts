@@ -57,8 +57,8 @@ describe('where somebody cannot live without a device', () => {
 
 describe('what was told to run never vanishes', () => {
   const heat = planOf('tower-six', {
-    'must-run': ['heat', 'internet', 'phones', 'lights'],
     'one-room': 'no',
+    'must-run': ['heat', 'internet', 'phones', 'lights'],
   });
 
   test('electric heat stands in the job, beside what no backup carries', () => {
