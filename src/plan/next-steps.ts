@@ -100,7 +100,7 @@ function findOutSteps({ toFindOut }: Of): NextStep[] {
 function buySteps({ advice: { route } }: Of): NextStep[] {
   const traits = traitsOf[route.kind];
   const parts = route.parts.filter((part) => part.costUsd.value > 0);
-  if (!isSource(traits) || isWired(traits) || parts.length === 0) return [];
+  if (!isSource(traits) || hasWiringToDo(route) || parts.length === 0) return [];
   const made = listOf(parts.map((part) => inSentence(part.name)));
   return [{ id: 'buy', what: `Buy, once nothing above is open: ${made}.`, who: 'household' }];
 }
