@@ -6,6 +6,6 @@ import { makeLoad } from './make-load';
 /** The warm cable on pipes that would freeze, where there is one. */
 export function heatTape({ facts }: LoadContext): Load[] {
   if (!facts.has('freeze-risk', 'heat-tape')) return [];
-  const restsOn = ['freeze-risk', 'must-run'];
+  const restsOn = ['freeze-risk', 'must-run'] as const;
   return [makeLoad('heat-tape', { rank: rankOf(facts, ['heat-tape']), restsOn })];
 }

@@ -9,7 +9,7 @@ const CHARGER_WATTS = { low: 20, value: 50, high: 100 } as const;
 /** A stair lift: with its own battery it only charges, else its motor starts on the backup. Not known counts as without. */
 export function stairLift({ facts }: LoadContext): Load[] {
   if (!facts.has('access-lifts', 'stairlift')) return [];
-  const restsOn = ['access-lifts', 'stairlift-battery'];
+  const restsOn = ['access-lifts', 'stairlift-battery'] as const;
   if (!facts.is('stairlift-battery', 'yes')) {
     return [makeLoad('stairlift', { rank: 'must', restsOn })];
   }

@@ -30,7 +30,7 @@ interface Column {
 }
 
 function columnsOf({ hours }: BadCase): Column[] {
-  const kwh = (value: number) => formatQuantity(Number(value.toFixed(1)), 'kWh');
+  const kwh = (value: number) => formatQuantity(tenths(value), 'kWh');
   const sum = (steps: readonly BadCaseHour[], of: 'servedKw' | 'sunKw') =>
     steps.reduce((total, step) => total + step[of], 0);
   const took: Column = { head: 'It served', of: (steps) => kwh(sum(steps, 'servedKw')) };
@@ -41,7 +41,7 @@ function columnsOf({ hours }: BadCase): Column[] {
   };
   const fuel: Column = {
     head: 'Fuel left',
-    of: (steps) => formatQuantity(Number(steps.at(-1)!.fuelLeft!.toFixed(1)), 'gal'),
+    of: (steps) => formatQuantity(tenths(steps.at(-1)!.fuelLeft!), 'gal'),
   };
   return [
     took,
@@ -50,6 +50,9 @@ function columnsOf({ hours }: BadCase): Column[] {
     ...(hours.every((hour) => hour.fuelLeft !== null) ? [fuel] : []),
   ];
 }
+
+/** To a tenth where tenths are printed; a larger value is rounded once, in print. */
+const tenths = (value: number) => (value < 100 ? Number(value.toFixed(1)) : value);
 
 /** The hours in steps, up to the one in which it ends. */
 function stepsOf({ hours, endsAfter }: BadCase): BadCaseHour[][] {
