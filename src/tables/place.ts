@@ -52,9 +52,7 @@ export function placeOf({ zip, state, elevationM }: Whereabouts): Place {
   const told = elevationM !== undefined && Number.isFinite(elevationM);
   const near = nearStations({ ...where, elevationM: told ? elevationM : null });
   const stationHeight = near.reduce((sum, one) => sum + one.share * one.station.elevationM, 0);
-  const blend = blendClimate(
-    near.map((one) => ({ climate: one.station.climate, share: one.share })),
-  );
+  const blend = blendClimate(near.map((one) => ({ climate: one.station.held, share: one.share })));
   return {
     latDeg: where.latDeg,
     lonDeg: where.lonDeg,

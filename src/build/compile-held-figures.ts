@@ -1,0 +1,31 @@
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { ClimateRow } from '../tables/climate-row';
+import { heldFigures } from './held-figures';
+import { readCsv } from './read-csv';
+
+const FILES = ['climate-stations.csv', 'climate-diffuse.csv', 'climate-spread.csv'];
+
+/** Write what odd months of stations are drawn in to, by station and column, as one small module. */
+export function compileHeldFigures(from: string, to: string): void {
+  mkdirSync(to, { recursive: true });
+  const held = heldFigures(stationRows(from));
+  const text = JSON.stringify(Object.fromEntries(held));
+  writeFileSync(
+    join(to, 'climate-held.js'),
+    `export default JSON.parse(${JSON.stringify(text)});\n`,
+  );
+  writeFileSync(
+    join(to, 'climate-held.d.ts'),
+    'declare const held: Record<string, Record<string, number>>;\nexport default held;\n',
+  );
+}
+
+/** The three climate tables in the folder `from`, joined by station. */
+export function stationRows(from: string): ClimateRow[] {
+  const [first, ...others] = FILES.map((file) =>
+    readCsv(readFileSync(join(from, file), 'utf8'), file),
+  );
+  const byId = others.map((rows) => new Map(rows.map((row) => [row.id, row])));
+  return first!.map((row) => Object.assign({}, row, ...byId.map((rows) => rows.get(row.id))));
+}
