@@ -38,10 +38,14 @@ export function lockHome(path: string, disk: Disk = realDisk): Lock {
 
 function writeLock(file: string, disk: Disk): void {
   const open = disk.open(file, 'new', 0o600);
+  let written = false;
   try {
     disk.write(open, Buffer.from(`${process.pid}\n`), 0);
+    written = true;
   } finally {
     disk.close(open);
+    // One without a number holds nobody off.
+    if (!written) removeQuietly(file, disk);
   }
 }
 

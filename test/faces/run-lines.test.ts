@@ -174,6 +174,30 @@ describe('line by line', () => {
     expect(printed).toContain('Error: The disk is full.');
   });
 
+  test('somebody else changed the home: their answers are taken in, what both answered is asked again', async () => {
+    let times = 0;
+    const { state, printed } = await say(['3', 'kim', '2', '1500', '1', 'stop'], (answers) => {
+      times += 1;
+      if (times !== 4) return null;
+      const { 'water-source': _, ...others } = answers;
+      return { answers: others, ask: ['water-source'], says: 'Which is right?' };
+    });
+    expect(printed).toContain('Noted: Which is right?');
+    expect(state.answers).toMatchObject({ 'home-name': 'kim', 'water-source': 'town' });
+  });
+
+  test('why nothing can be kept is said before the first question', async () => {
+    const start = { ...begin(context, {}), unsaved: 'Nothing can be kept here.' };
+    const { printed } = await say(['3', 'stop'], undefined, smallInterview, start);
+    expect(printed).toMatch(/^Error: Nothing can be kept here\.\n/);
+  });
+
+  test('a file cannot make the terminal obey', async () => {
+    const start = { ...begin(context, {}), unsaved: 'at \u001b[2J\u202e.home.yaml' };
+    const { printed } = await say(['stop'], undefined, smallInterview, start);
+    expect(printed).toContain('at <U+001B>[2J<U+202E>.home.yaml');
+  });
+
   test('the end of the input keeps the answers; nothing is colored', async () => {
     const { state, printed } = await say(['3']);
     expect(state.ending).toBe('saved');

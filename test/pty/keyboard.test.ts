@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { State } from '../../src/interview/state';
@@ -258,12 +258,35 @@ describe('the keyboard, through a pseudo-terminal', () => {
     expectRestored(terminal);
   });
 
-  it('gives the terminal back when it is told to end', async () => {
+  it.each([
+    ['SIGTERM', 143],
+    ['SIGQUIT', 131],
+    ['SIGINT', 130],
+  ] as const)(
+    'gives the terminal back and keeps what was begun at %s from outside',
+    async (signal, code) => {
+      const terminal = await atName();
+      terminal.press('oa');
+      await terminal.shows('[ oa ');
+      process.kill(terminal.pid, signal);
+      expect((await terminal.ended()).exitCode).toBe(code);
+      expectRestored(terminal);
+      expect(readFileSync(join(terminal.folder, 'saved.jsonl'), 'utf8')).toMatch(
+        /"home-name":"oa"/,
+      );
+    },
+  );
+
+  it('goes on without sums where the sums are at fault, each answer kept first', async () => {
     const terminal = await start();
-    process.kill(terminal.pid, 'SIGTERM');
-    const { signal } = await terminal.ended();
-    expect(signal).toBe(15);
-    expectRestored(terminal);
+    writeFileSync(join(terminal.folder, 'sums-fail'), '');
+    terminal.press('3 \r');
+    await terminal.shows('No sums just now.');
+    expect(terminal.text()).toContain(NAME);
+    const saved = readFileSync(join(terminal.folder, 'saved.jsonl'), 'utf8');
+    expect(saved).toContain('now-danger');
+    terminal.press('oak\r');
+    await terminal.shows(WATER);
   });
 
   it('keeps each answer before the next question', async () => {
@@ -275,11 +298,20 @@ describe('the keyboard, through a pseudo-terminal', () => {
     expect(answers).toEqual({ 'now-danger': ['none'], 'home-name': 'oak' });
   });
 
-  it('says it when the answers cannot be kept, and goes on', async () => {
+  it('says that the answers cannot be kept for as long as they cannot', async () => {
     const terminal = await start();
     writeFileSync(join(terminal.folder, 'disk-is-full'), '');
     terminal.press('3 \r');
-    await terminal.shows('The disk is full.');
-    expect(terminal.text()).toContain(NAME);
+    await terminal.shows(NAME);
+    expect(terminal.text()).toContain('The disk is full.');
+    terminal.press('oak\r');
+    await terminal.shows(WATER);
+    expect(terminal.text()).toContain('The disk is full.');
+    rmSync(join(terminal.folder, 'disk-is-full'));
+    terminal.press('2\r');
+    await terminal.shows(WATTS);
+    expect(terminal.text()).not.toContain('The disk is full.');
+    const saved = readFileSync(join(terminal.folder, 'saved.jsonl'), 'utf8').trim();
+    expect(JSON.parse(saved).answers).toMatchObject({ 'home-name': 'oak', 'water-source': 'well' });
   });
 });

@@ -22,7 +22,10 @@ const state = await runScreen({
       appendFileSync('saved.jsonl', `${JSON.stringify({ answers, unfinished })}\n`);
       return null;
     },
-    weigh: weighSmall,
+    weigh(answers) {
+      if (existsSync('sums-fail')) throw new Error('a fault in the sums');
+      return weighSmall(answers);
+    },
   }),
   color: process.env.FORCE_COLOR !== '0',
   stdin: process.stdin,

@@ -29,6 +29,14 @@ test('a second one is told who sits there, and where that is written', () => {
   expect(lockHome(path, disk)).toEqual({ ok: false, pid: 77, file: lockOf(path) });
 });
 
+test('on a full disk there is none, and nothing is left', () => {
+  const write = () => {
+    throw Object.assign(new Error('full'), { code: 'ENOSPC' });
+  };
+  expect(() => lockHome(path, { ...realDisk, write })).toThrow('full');
+  expect(readdirSync(folder)).toEqual([]);
+});
+
 test.each(['', 'x', `${gone}\n`])('a lock left behind ("%s") is taken away', (left) => {
   writeFileSync(lockOf(path), left);
   expect(lockHome(path).ok).toBe(true);

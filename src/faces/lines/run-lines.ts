@@ -1,3 +1,4 @@
+import { isatty } from 'node:tty';
 import { end } from '../../interview/end';
 import type { Event } from '../../interview/event';
 import { reduce } from '../../interview/reduce';
@@ -7,6 +8,7 @@ import { isCertainNext, stepOf } from '../../interview/step';
 import { visible } from '../../quantity/visible';
 import { afterSaving, type Door, type Later } from '../door';
 import { NO_SUMS, NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draft-words';
+import { hangUp } from '../hang-up';
 import { SUMS_FAILED, weighSafely } from '../weigh-safely';
 import { LineReader } from './line-reader';
 import { printList, printView } from './print-view';
@@ -21,19 +23,29 @@ const NOT_MEANT =
  */
 export async function runLines(door: Door): Promise<State> {
   const reader = new LineReader(door.stdin);
-  let interrupted = false;
-  const onInterrupt = () => {
-    interrupted = true;
+  let by: NodeJS.Signals | null = null;
+  const onSignal = (signal: NodeJS.Signals) => {
+    by = signal;
     reader.stop();
   };
-  process.on('SIGINT', onInterrupt);
+  for (const signal of SIGNALS) process.on(signal, onSignal);
   try {
     const lines = new Lines(door, await door.later);
-    return await lines.run(reader, () => interrupted);
+    const state = await lines.run(reader, () => by !== null);
+    // The terminal was closed: nobody reads what else there is to say.
+    if (by === 'SIGHUP' || isGone(door.stdin)) hangUp();
+    return state;
   } finally {
-    process.off('SIGINT', onInterrupt);
+    for (const signal of SIGNALS) process.off(signal, onSignal);
     reader.close();
   }
+}
+
+const SIGNALS: readonly NodeJS.Signals[] = ['SIGINT', 'SIGTERM', 'SIGQUIT', 'SIGHUP'];
+
+/** A terminal that was one when we began, and is none any more. */
+function isGone({ isTTY, fd }: NodeJS.ReadStream & { fd?: number }): boolean {
+  return isTTY === true && !isatty(fd ?? 0);
 }
 
 class Lines {
@@ -52,6 +64,8 @@ class Lines {
   }
 
   async run(reader: LineReader, interrupted: () => boolean): Promise<State> {
+    const { unsaved } = this.state;
+    if (unsaved !== null) this.print([`Error: ${unsaved}`]);
     this.print(['', ...printView(this.door.context, this.state)]);
     while (this.state.ending === null) {
       await this.onlyWhatIsMeant(reader);

@@ -58,6 +58,7 @@ export async function readPlan({ markdown, stdin, stdout }: PlanReading): Promis
     };
     const keyboard = openKeyboard({
       stdin,
+      onGone: () => terminal.gone(),
       onKeys: (keys) => {
         standing.hear();
         for (const key of keys) {

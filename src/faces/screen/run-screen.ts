@@ -26,7 +26,7 @@ import { isAlwaysHeard, isForField, NOT_MEANT } from './whose-key';
  */
 export async function runScreen(door: Door): Promise<State> {
   const screen = new Screen(door);
-  const terminal = takeTerminal(door, () => screen.cutOff());
+  const terminal = takeTerminal(door, (gone) => screen.cutOff(gone));
   try {
     return await screen.run(terminal);
   } finally {
@@ -63,7 +63,11 @@ class Screen {
   async run(terminal: Taken): Promise<State> {
     const { stdin, stdout, later } = this.door;
     // The keyboard first: from the first question on, Ctrl+C is a key and not a signal.
-    const keyboard = openKeyboard({ stdin, onKeys: (keys) => this.onKeys(keys) });
+    const keyboard = openKeyboard({
+      stdin,
+      onKeys: (keys) => this.onKeys(keys),
+      onGone: () => terminal.gone(),
+    });
     this.draw();
     const stopWatching = watchSize(stdout, () => this.draw('anew'));
     const suspension = watchSuspension({
@@ -99,11 +103,16 @@ class Screen {
     return this.state;
   }
 
-  /** We are told to end, or the terminal is closed over us: keep what stands in the field. */
-  async cutOff(): Promise<void> {
+  /** We are told to end, or the terminal is closed over us: keep what stands in the field. False when that failed and is to be said. */
+  async cutOff(gone: boolean): Promise<boolean> {
     this.happen({ type: 'key', key: { name: 'ctrl-c' } });
     this.later ??= await this.door.later;
-    this.keep();
+    const { answers, unfinished } = this.state;
+    const saved = this.later.save(answers, unfinished);
+    if (gone || typeof saved !== 'string') return true;
+    // What could not be kept is printed by whoever called us.
+    this.finish();
+    return false;
   }
 
   private draw(how: 'over' | 'anew' = 'over'): void {

@@ -14,15 +14,22 @@ export interface KeyboardParts {
   readonly stdin: NodeJS.ReadStream;
   /** Called once a chunk, with every key in it. */
   readonly onKeys: (keys: readonly Key[]) => void;
+  /** Called when the terminal has been closed. */
+  readonly onGone?: () => void;
   /** How long a lone ESC waits for the rest of a sequence, ms. */
   readonly escapeDelayMs?: number;
 }
 
 /**
  * The only reader of the keyboard: raw mode, chunks cut into keys, handed on at once.
- * The end of the stream counts as Ctrl+C: the terminal is gone.
+ * The end of the stream means that the terminal is gone; it counts as Ctrl+C where nobody asked to be told.
  */
-export function openKeyboard({ stdin, onKeys, escapeDelayMs = 30 }: KeyboardParts): Keyboard {
+export function openKeyboard({
+  stdin,
+  onKeys,
+  onGone = () => onKeys([{ name: 'ctrl-c' }]),
+  escapeDelayMs = 30,
+}: KeyboardParts): Keyboard {
   const decoder = new StringDecoder('utf8');
   let pending = NOTHING_PENDING;
   let timer: NodeJS.Timeout | undefined;
@@ -48,7 +55,7 @@ export function openKeyboard({ stdin, onKeys, escapeDelayMs = 30 }: KeyboardPart
     wait();
     if (cut.keys.length > 0) onKeys(cut.keys);
   };
-  const onEnd = () => onKeys([{ name: 'ctrl-c' }]);
+  const onEnd = () => onGone();
 
   const wake = () => {
     stdin.setRawMode?.(true);
@@ -60,7 +67,11 @@ export function openKeyboard({ stdin, onKeys, escapeDelayMs = 30 }: KeyboardPart
     clearImmediate(settle);
     pending = NOTHING_PENDING;
     stdin.off('data', onData).off('end', onEnd).off('error', onEnd);
-    stdin.setRawMode?.(false);
+    try {
+      stdin.setRawMode?.(false);
+    } catch {
+      // A terminal that is gone has no modes.
+    }
     stdin.pause();
   };
   wake();
