@@ -29,3 +29,16 @@ test('a question is drawn with its typed text, its unit and its rows', () => {
   expect(shown).toContain('watts');
   expect(shown).toContain("I'm not sure");
 });
+
+test('the colors of the plan are colors, and nothing else in it is obeyed', () => {
+  const line = [{ text: '\x1b[1mThe plan\x1b[22m of \x1b]0;kim\x07\x1b[2J', painted: true }];
+  const frame = { lines: [line], cursor: null, maxScroll: 0, page: 1 };
+  const shown = render(<Drawing frame={frame} />).lastFrame() ?? '';
+  expect(shown).toContain('The plan');
+  expect(shown).not.toMatch(/\ufffd\[1m/);
+  expect(shown).toContain('\ufffd]0;kim\ufffd\ufffd[2J');
+  const plain = render(
+    <Drawing frame={{ ...frame, lines: [[{ text: '\x1b[1mtyped' }]] }} />,
+  ).lastFrame();
+  expect(plain).toContain('\ufffd[1mtyped');
+});

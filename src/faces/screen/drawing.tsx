@@ -51,7 +51,15 @@ function DrawnSpan({ span }: { readonly span: Span }) {
       dimColor={span.dim ?? false}
       color={span.tone && TONES[span.tone]}
     >
-      {masked(span.text)}
+      {span.painted === true ? maskedBetweenColors(span.text) : masked(span.text)}
     </Text>
   );
 }
+
+/** Everything a terminal would obey masked, but for colors and weights (SGR, ECMA-48 8.3.117). */
+function maskedBetweenColors(text: string): string {
+  const parts = text.split(COLORS);
+  return parts.map((part, i) => (i % 2 === 1 ? part : masked(part))).join('');
+}
+
+const COLORS = /(\x1b\[[0-9;]*m)/;

@@ -18,7 +18,7 @@ export function planFrame(
 ): Frame {
   const foot = flow(asking ? ASK_NEXT : KEYS, size.columns, '   ');
   const height = frameHeight(size.rows) - foot.length - 1;
-  const lines = text.map((line) => [{ text: line }]);
+  const lines = text.map((line) => [{ text: line, painted: true }]);
   const { lines: shown, place, maxScroll } = scrollLines({ lines, height, scroll });
   return {
     lines: [
