@@ -32,3 +32,27 @@ export function monthDays(year: number, month: number): BillDay[] {
     return { year, month, dayOfMonth, weekday: weekdayOf({ year, month, dayOfMonth }) };
   });
 }
+
+/** The days from one date to another, both counted, 29 February too; null where one is no date or the end is first. */
+export function daysBetween(from: string, to: string): BillDay[] | null {
+  const [first, last] = [dateOf(from), dateOf(to)];
+  if (first === null || last === null || last < first) return null;
+  const count = Math.round((last - first) / MS_A_DAY) + 1;
+  return Array.from({ length: count }, (_, i) => {
+    const date = new Date(first + i * MS_A_DAY);
+    return {
+      year: date.getUTCFullYear(),
+      month: date.getUTCMonth() + 1,
+      dayOfMonth: date.getUTCDate(),
+      weekday: date.getUTCDay(),
+    };
+  });
+}
+
+const MS_A_DAY = 86_400_000;
+
+function dateOf(text: string): number | null {
+  const [year, month, day] = text.split('-').map(Number);
+  const time = Date.UTC(year!, month! - 1, day!);
+  return new Date(time).toISOString().startsWith(text) ? time : null;
+}

@@ -3,6 +3,7 @@ import { demandLines, monthPeaks } from './demand-lines';
 import { energyLines } from './energy-lines';
 import { type MeteredHours, type MonthKwh, monthKwh } from './month-kwh';
 import { netKwh } from './net-metering';
+import type { PeakFactors } from './peak-factors';
 import { settleBill, taxLines } from './settle-bill';
 import type { Tariff } from './tariff';
 
@@ -40,13 +41,13 @@ export const noCarry: BillCarry = {
  */
 export function billMonth(
   tariff: Tariff,
-  metered: MeteredHours & { shortWindowFactor?: number },
+  metered: MeteredHours & { peakFactors?: PeakFactors },
   carry: BillCarry = noCarry,
 ): MonthBill {
   const month = metered.layout.monthOf[metered.from]!;
   const sums = monthKwh(metered);
   const netted = netKwh(tariff, sums, carry.bankKwh);
-  const peaks = monthPeaks(tariff, { shortWindowFactor: 1, ...metered });
+  const peaks = monthPeaks(tariff, metered);
   const days = (metered.to - metered.from) / 24;
   const energy = monthEnergy(tariff, sums, netted.charged, days);
   const charges = [

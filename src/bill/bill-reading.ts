@@ -10,6 +10,8 @@ export interface BillReading {
   readonly demand: {
     readonly perKw: number;
     readonly hours: readonly ClockRange[] | null;
+    readonly windowMinutes: 15 | 30 | 60;
+    readonly rolling?: boolean;
     readonly ratchet?: { readonly share: number; readonly months: number };
   } | null;
   readonly export: ExportReading;

@@ -1,5 +1,6 @@
 import type { BillDay } from './bill-days';
 import { type BillCarry, billMonth, type MonthBill, noCarry } from './bill-month';
+import type { PeakFactors } from './peak-factors';
 import type { Tariff } from './tariff';
 import { type TariffHours, tariffHours } from './tariff-hours';
 
@@ -10,8 +11,7 @@ export interface BillInput {
   /** kWh an hour through the meter, 24 for each day. */
   readonly importKwh: ArrayLike<number>;
   readonly exportKwh: ArrayLike<number>;
-  /** Peak of a 15- or 30-minute window over the hourly one; 1 or more. */
-  readonly shortWindowFactor?: number;
+  readonly peakFactors?: PeakFactors;
   /** The tariff already laid out on these days, to save doing it again. */
   readonly layout?: TariffHours;
 }
@@ -27,7 +27,7 @@ export interface YearBill {
 
 /** Bills of consecutive months, credit and ratchet carried from one to the next. Throws RangeError on a wrong length. */
 export function billYear(input: BillInput): YearBill {
-  const { tariff, days, importKwh, exportKwh, shortWindowFactor = 1 } = input;
+  const { tariff, days, importKwh, exportKwh, peakFactors } = input;
   const hours = days.length * 24;
   if (importKwh.length !== hours || exportKwh.length !== hours) {
     throw new RangeError(
@@ -38,11 +38,7 @@ export function billYear(input: BillInput): YearBill {
   const months: MonthBill[] = [];
   let carry = noCarry;
   for (const { from, to } of monthSpans(layout)) {
-    const bill = billMonth(
-      tariff,
-      { layout, from, to, importKwh, exportKwh, shortWindowFactor },
-      carry,
-    );
+    const bill = billMonth(tariff, { layout, from, to, importKwh, exportKwh, peakFactors }, carry);
     months.push(bill);
     carry = bill.carry;
   }

@@ -1,24 +1,36 @@
 import type { Battery } from './battery';
-import { monthDays, yearDays } from './bill-days';
-import type { MonthBill } from './bill-month';
-import { billYear } from './bill-year';
+import { type BillDay, yearDays } from './bill-days';
+import { billMonth, type MonthBill } from './bill-month';
 import { type CeilingYear, ceilingYear } from './ceiling-year';
 import { type DispatchYear, dispatchYear, settingOfYear } from './dispatch-year';
+import { peakFactors } from './peak-factors';
 import { type ReserveLevel, reserveCost } from './reserve-cost';
 import type { Tariff } from './tariff';
+import { tariffHours } from './tariff-hours';
 import { usualDays } from './usual-day';
 
-/** One month's bill for so many kWh, used in the shape of an ordinary home. */
-export function billOfMonth(at: {
+/**
+ * One bill over these days for so many kWh, used in the shape of an ordinary home; a bill that begins in one month and
+ * ends in the next is one bill. `meteredKw`: the highest use of those days as read off the meter or the bill.
+ */
+export function billOfDays(at: {
   tariff: Tariff;
   kwh: number;
-  month: number;
-  year: number;
+  days: readonly BillDay[];
+  meteredKw: number | null;
 }): MonthBill {
-  const days = monthDays(at.year, at.month);
-  const importKwh = usualDays({ kwhPerDay: at.kwh / days.length, days: days.length });
-  const exportKwh = new Float64Array(importKwh.length);
-  return billYear({ tariff: at.tariff, days, importKwh, exportKwh }).months[0]!;
+  const { tariff, kwh, days, meteredKw } = at;
+  const importKwh = usualDays({ kwhPerDay: kwh / days.length, days: days.length });
+  const hourKw = importKwh.reduce((most, each) => Math.max(most, each), 0);
+  const hours = importKwh.length;
+  return billMonth(tariff, {
+    layout: tariffHours(tariff, days),
+    from: 0,
+    to: hours,
+    importKwh,
+    exportKwh: new Float64Array(hours),
+    peakFactors: peakFactors(tariff, { hourKw, meteredKw, loads: [] }),
+  });
 }
 
 /** A battery without solar in an ordinary home, for a first look. */

@@ -1,17 +1,26 @@
 import type { BillLine } from './bill-line';
 import type { MeteredHours } from './month-kwh';
+import { hidesPeak, type PeakFactors } from './peak-factors';
 import type { DemandCharge, Tariff } from './tariff';
 
+/** What a charge bills in a month, kW and $/kW, and what its peak was taken from. */
+export interface MonthPeak {
+  readonly kw: number;
+  readonly perKw: number;
+  /** What the highest hour was multiplied by; null where that is not known. */
+  readonly factor: number | null;
+}
+
 /**
- * Peak import of a month that counts for each demand charge, kW. Hourly figures cannot see a window shorter than an
- * hour: `shortWindowFactor` (1 or more) is how much higher the peak of a 15- or 30-minute window is taken to be.
+ * Peak import of a month that counts for each demand charge. Hourly figures cannot see a shorter window:
+ * `peakFactors` says for each charge what the highest hour is multiplied by; null where nobody knows.
  */
 export function monthPeaks(
   tariff: Tariff,
-  metered: MeteredHours & { shortWindowFactor: number },
-): { kw: number; perKw: number }[] {
-  const { layout, from, to, importKwh, shortWindowFactor } = metered;
-  return (tariff.demand ?? []).map((charge, i) => {
+  metered: MeteredHours & { peakFactors?: PeakFactors },
+): MonthPeak[] {
+  const { layout, from, to, importKwh, peakFactors } = metered;
+  return (tariff.demand ?? []).map((_, i) => {
     const prices = layout.demandPrice[i]!;
     let kw = 0;
     let perKw = 0;
@@ -20,7 +29,8 @@ export function monthPeaks(
       perKw = Math.max(perKw, prices[h]!);
       kw = Math.max(kw, importKwh[h]!);
     }
-    return { kw: charge.windowMinutes < 60 ? kw * shortWindowFactor : kw, perKw };
+    const factor = peakFactors?.[i] ?? null;
+    return { kw: kw * (factor ?? 1), perKw, factor };
   });
 }
 
@@ -34,15 +44,15 @@ export function billedPeak(charge: DemandCharge, kw: number, pastKw: readonly nu
 /** The demand lines of a month. `past` holds the peaks of earlier months for each charge. */
 export function demandLines(
   tariff: Tariff,
-  peaks: readonly { kw: number; perKw: number }[],
+  peaks: readonly MonthPeak[],
   past: readonly (readonly number[])[],
 ): BillLine[] {
   return (tariff.demand ?? []).flatMap((charge, i) => {
-    const { kw, perKw } = peaks[i]!;
+    const { kw, perKw, factor } = peaks[i]!;
     if (perKw === 0) return [];
     const billed = billedPeak(charge, kw, past[i] ?? []);
     const held = billed > kw ? ' (held up by an earlier month)' : '';
-    const label = `Demand, ${charge.name}${held}`;
+    const label = `Demand, ${charge.name}${sayPeak(charge, factor)}${held}`;
     return [
       {
         kind: 'demand',
@@ -54,4 +64,13 @@ export function demandLines(
       },
     ];
   });
+}
+
+/** Never silently: how the peak was come by, where an hour does not show it. */
+function sayPeak(charge: DemandCharge, factor: number | null): string {
+  if (factor !== null && Math.abs(factor - 1) > 0.005) {
+    return ` (highest hour x ${factor.toFixed(2)})`;
+  }
+  if (factor !== null || !hidesPeak(charge)) return '';
+  return ` (highest hour; the peak of ${charge.windowMinutes} minutes is not known and may be higher)`;
 }

@@ -6,6 +6,7 @@ import { dayAheadRule } from './day-ahead-rule';
 import type { Dispatch, DispatchProblem } from './dispatch-problem';
 import { floorHours } from './floor-hours';
 import { followCharge } from './follow-charge';
+import type { PeakFactors } from './peak-factors';
 import { hourlyWorth, priceWorth } from './price-worth';
 import { type Rule, runRule } from './rule';
 import { selfUseRule } from './self-use-rule';
@@ -29,7 +30,7 @@ export interface DispatchYearInput {
   readonly exportAllowed: boolean;
   readonly batteryMayExport: boolean;
   readonly gridMayCharge: boolean;
-  readonly shortWindowFactor?: number;
+  readonly peakFactors?: PeakFactors;
 }
 
 export interface YearSetting {
@@ -98,7 +99,12 @@ function ruleOf(
   const { demandFactor } = priceWorth(input.tariff);
   const perKw = Float64Array.from(
     { length: layout.hours },
-    (_, h) => demandFactor * layout.demandPrice.reduce((sum, prices) => sum + prices[h]!, 0),
+    (_, h) =>
+      demandFactor *
+      layout.demandPrice.reduce(
+        (sum, prices, i) => sum + prices[h]! * (input.peakFactors?.[i] ?? 1),
+        0,
+      ),
   );
   return dayAheadRule(problem, { perKw, monthOf: layout.monthOf });
 }
@@ -122,6 +128,6 @@ function billOf(
   { input, layout }: Pick<YearSetting, 'input' | 'layout'>,
   { importKwh, exportKwh }: Dispatch,
 ): YearBill {
-  const { tariff, days, shortWindowFactor = 1 } = input;
-  return billYear({ tariff, days, importKwh, exportKwh, shortWindowFactor, layout });
+  const { tariff, days, peakFactors } = input;
+  return billYear({ tariff, days, importKwh, exportKwh, peakFactors, layout });
 }

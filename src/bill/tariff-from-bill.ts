@@ -45,10 +45,11 @@ function energySeasons(energy: BillReading['energy']): TariffSeason[] {
 
 function demandFromBill({ demand }: BillReading): Pick<Tariff, 'demand'> {
   if (demand === null) return {};
-  const { perKw, hours, ratchet } = demand;
+  const { perKw, hours, ratchet, windowMinutes, rolling } = demand;
   const charge = {
     name: 'highest use',
-    windowMinutes: 60 as const,
+    windowMinutes,
+    ...(rolling && { rolling }),
     ...(hours && { days: 'weekdays' as const, hours }),
     prices: [{ from: '01-01', to: '12-31', perKw }],
     ...(ratchet && { ratchet }),

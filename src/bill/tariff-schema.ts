@@ -33,6 +33,10 @@ const season = z.strictObject({
 const demand = z.strictObject({
   name: z.string().min(1),
   windowMinutes: z.union([z.literal(15), z.literal(30), z.literal(60)]),
+  rolling: z
+    .boolean()
+    .describe('true: any so many minutes in a row. Missing: those that begin with the clock.')
+    .optional(),
   days,
   hours,
   prices: z.array(z.strictObject({ from: day, to: day, perKw: z.number().nonnegative() })).min(1),

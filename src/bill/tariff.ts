@@ -35,6 +35,8 @@ export interface DemandCharge {
   readonly name: string;
   /** Length of the averaging window that sets the peak. */
   readonly windowMinutes: 15 | 30 | 60;
+  /** Any so many minutes in a row count, not only those of the clock. */
+  readonly rolling?: boolean;
   readonly days?: DayKind;
   readonly hours?: readonly ClockRange[];
   readonly prices: readonly { from: string; to: string; perKw: number }[];

@@ -66,17 +66,20 @@ test('a ratchet holds the billed peak up after a high month', () => {
   expect(kw.slice(1)).toEqual(Array(11).fill(8));
 });
 
-test('a window shorter than an hour takes the factor given, an hourly one does not', () => {
+test('a window shorter than an hour takes the factor given, and says where there is none', () => {
   const prices = [{ from: '01-01', to: '12-31', perKw: 10 }];
   const days = monthDays(2026, 3);
-  const peak = (windowMinutes: 15 | 60) => {
+  const peak = (windowMinutes: 15 | 60, factor: number | null) => {
     const tariff: Tariff = { ...flat, demand: [{ name: 'peak', windowMinutes, prices }] };
     const hours = { importKwh: useEach(days, 2), exportKwh: useEach(days, 0) };
-    const month = billYear({ tariff, days, ...hours, shortWindowFactor: 1.3 }).months[0]!;
-    return month.lines.find((l) => l.kind === 'demand')!.quantity;
+    const month = billYear({ tariff, days, ...hours, peakFactors: [factor] }).months[0]!;
+    return month.lines.find((l) => l.kind === 'demand')!;
   };
-  expect(peak(15)).toBeCloseTo(2.6, 9);
-  expect(peak(60)).toBe(2);
+  expect(peak(15, 1.3).quantity).toBeCloseTo(2.6, 9);
+  expect(peak(15, 1.3).label).toContain('highest hour x 1.30');
+  expect(peak(15, null).quantity).toBe(2);
+  expect(peak(15, null).label).toContain('not known and may be higher');
+  expect(peak(60, null).label).toBe('Demand, peak');
 });
 
 test('holidays named by the tariff are charged as weekend days', () => {

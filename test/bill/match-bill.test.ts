@@ -64,7 +64,7 @@ describe('a tariff from what is printed', () => {
     const tariff = tariffFromBill({
       fixedPerMonth: null,
       energy: { kind: 'tiers', tiers: [{ upToKwh: 500, price: 0.1 }, { price: 0.2 }] },
-      demand: { perKw: 8, hours: [[15, 20]] },
+      demand: { perKw: 8, hours: [[15, 20]], windowMinutes: 60 },
       export: { kind: 'net-metering', price: null },
     });
     expect(checkTariff(tariff)).toEqual([]);

@@ -1,4 +1,6 @@
 import type { QuickBattery } from '../../bill/calculations';
+import { hidesPeak } from '../../bill/peak-factors';
+import type { Tariff } from '../../bill/tariff';
 import type { Input } from './calculation';
 import { percentInput } from './percent-input';
 import { tariffIn, tariffInputs } from './tariff-input';
@@ -44,4 +46,13 @@ export function batteryIn(values: Values): (QuickBattery & { keptShare: number }
     year: values.number('year'),
     keptShare: values.number('kept') / 100,
   };
+}
+
+/** A note where a demand charge goes by a peak that hours do not show. */
+export function sayHiddenPeak({ demand = [] }: Tariff): string[] {
+  return demand.some(hidesPeak)
+    ? [
+        'The peak of the demand charge cannot be told from hours: the highest hour is counted, and the real peak may be higher.',
+      ]
+    : [];
 }

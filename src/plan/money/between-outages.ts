@@ -15,6 +15,7 @@ import { limitsOf } from '../../routes/battery-hours';
 import type { Route } from '../../routes/route';
 import { batteryType } from '../../tables/battery-types';
 import type { HouseYear } from './house-year';
+import { peakFactorsOf } from './peak-factors-of';
 import type { HomeTariff } from './tariff-of';
 
 /** What a route with a battery or solar does to the bill of an ordinary year. */
@@ -84,6 +85,7 @@ export function betweenOutages(input: BetweenInput): BetweenOutages {
     exportAllowed: tariff.export.rule !== 'none',
     batteryMayExport: facts.is('battery-export', 'yes'),
     gridMayCharge: gridMayCharge(home, solarKw > 0),
+    peakFactors: peakFactorsOf(home, tariff, year),
   };
   const setting = settingOfYear(asked);
   const before = solarKw > own ? billOf(setting, sun(own)) : setting.before;
@@ -149,9 +151,9 @@ function strategyOf({ layout, input }: YearSetting, solar: boolean): Strategy | 
 }
 
 function billOf({ input, layout }: YearSetting, solarKwh: Float64Array): YearBill {
-  const { tariff, days, loadKwh, exportAllowed } = input;
+  const { tariff, days, loadKwh, exportAllowed, peakFactors } = input;
   const net = Float64Array.from({ length: layout.hours }, (_, h) => loadKwh[h]! - solarKwh[h]!);
   const importKwh = net.map((kwh) => Math.max(0, kwh));
   const exportKwh = net.map((kwh) => (exportAllowed ? Math.max(0, -kwh) : 0));
-  return billYear({ tariff, days, importKwh, exportKwh, layout });
+  return billYear({ tariff, days, importKwh, exportKwh, peakFactors, layout });
 }

@@ -1,3 +1,4 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
 import type { BillReading, MoreLines } from '../../bill/bill-reading';
 import { flatPrice } from '../../bill/flat-price';
 import type { Home } from '../../home/home';
@@ -54,7 +55,25 @@ function demandOf(home: Home): BillReading['demand'] {
   const share = toldNumber(home, 'ratchet-share');
   const months = Number(/^m(\d+)$/.exec(String(facts.value('ratchet-months')))?.[1] ?? 11);
   const ratchet = share === null ? {} : { ratchet: { share: share / 100, months } };
-  return { perKw, hours: hoursTold(facts.value('demand-hours')), ...ratchet };
+  const hours = hoursTold(facts.value('demand-hours'));
+  return { perKw, hours, ...windowTold(facts.choice('demand-window')), ...ratchet };
+}
+
+/** Not known is a quarter of an hour, the shortest usual window, so that no peak is counted too low. */
+function windowTold(choice: ChoiceId<'demand-window'> | null): {
+  windowMinutes: 15 | 30 | 60;
+  rolling?: true;
+} {
+  switch (choice) {
+    case 'm60':
+      return { windowMinutes: 60 };
+    case 'm30':
+      return { windowMinutes: 30 };
+    case 'rolling15':
+      return { windowMinutes: 15, rolling: true };
+    default:
+      return { windowMinutes: 15 };
+  }
 }
 
 function exportOf(home: Home): BillReading['export'] {

@@ -21,6 +21,7 @@ import { batteryLife, costPartsOf } from './cost-parts';
 import { type HouseYear, houseYear } from './house-year';
 import { keptFor } from './kept-for';
 import { lossesOf } from './losses-of';
+import { peakFactorsOf, sayPeaks } from './peak-factors-of';
 import { type MoneyOfRoute, type PlanMoney, REAL_RATE, STUDY_YEARS } from './plan-money';
 import { reserveTable } from './reserve-table';
 import { carriesAll, riddenThrough } from './ridden';
@@ -56,7 +57,7 @@ export function moneyOf(input: MoneyInput): PlanMoney {
   const stages = stagedBuying(boughtInOrder(input, able));
   return {
     tariff: of,
-    use: year.says,
+    use: `${year.says}${of === null ? '' : sayPeaks(home, of.tariff, peakFactorsOf(home, of.tariff, year))}`,
     billFit: of && billFit(home, of),
     routes,
     losses: lossesOf(home, outlook),

@@ -1,7 +1,7 @@
 import { dispatchOfYear } from '../../../bill/calculations';
 import { demoTariffs } from '../../../bill/demo-tariffs';
 import { citeTable } from '../../../tables/table';
-import { batteryForBills, batteryIn } from '../battery-for-bills';
+import { batteryForBills, batteryIn, sayHiddenPeak } from '../battery-for-bills';
 import type { Calculation, Outcome } from '../calculation';
 import type { Values } from '../values';
 
@@ -37,6 +37,7 @@ function savingsOf(values: Values): Outcome {
     ],
     notes: [
       ...(ceiling.notExact === null ? [] : [`The ceiling is not exact: ${ceiling.notExact}`]),
+      ...sayHiddenPeak(battery.tariff),
       'A first look: an ordinary home without solar, the same losses in and out.',
     ],
   };

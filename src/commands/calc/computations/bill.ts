@@ -1,18 +1,29 @@
-import { billOfMonth } from '../../../bill/calculations';
+import { type BillDay, daysBetween, monthDays } from '../../../bill/bill-days';
+import { billOfDays } from '../../../bill/calculations';
 import { demoTariffs } from '../../../bill/demo-tariffs';
 import { paperBill } from '../../../bill/paper-bill';
+import { hidesPeak } from '../../../bill/peak-factors';
 import { citeTable } from '../../../tables/table';
-import type { Calculation, Outcome } from '../calculation';
+import type { Calculation, Input, Outcome } from '../calculation';
 import { tariffIn, tariffInputs } from '../tariff-input';
 import type { Values } from '../values';
 
-/** One month's bill, line by line. */
+const date = (key: 'from' | 'to', about: string): Input => ({
+  kind: 'text',
+  key,
+  about,
+  pattern: /^\d{4}-\d{2}-\d{2}$/,
+  form: 'a day such as 2026-06-17',
+  optional: true,
+});
+
+/** One bill of a month or of any days, line by line. */
 export const bill: Calculation = {
   name: 'bill',
-  about: "one month's electricity bill, line by line, for an ordinary home without solar",
+  about: 'one electricity bill, line by line, for an ordinary home without solar',
   inputs: [
     ...tariffInputs,
-    { kind: 'number', key: 'kwh', about: 'use in the month', unit: 'kWh', from: 0, to: 20_000 },
+    { kind: 'number', key: 'kwh', about: 'use in those days', unit: 'kWh', from: 0, to: 20_000 },
     {
       kind: 'number',
       key: 'month',
@@ -23,6 +34,17 @@ export const bill: Calculation = {
       whole: true,
       assumed: 1,
     },
+    date('from', 'first day of the bill, in place of month and year'),
+    date('to', 'last day of the bill, counted too'),
+    {
+      kind: 'number',
+      key: 'peak',
+      about: 'highest use as the bill or the meter shows it, for a demand charge',
+      unit: 'kW',
+      from: 0,
+      to: 200,
+      optional: true,
+    },
   ],
   source: `quantity times price, as on the bill; ${citeTable(demoTariffs)}`,
   example: 'tariff=flat price=16.5 fixed=12 kwh=899 month=4',
@@ -32,14 +54,13 @@ export const bill: Calculation = {
 function billOf(values: Values): Outcome {
   const tariff = tariffIn(values);
   if (typeof tariff === 'string') return { ok: false, says: tariff };
+  const days = daysOf(values);
+  if (typeof days === 'string') return { ok: false, says: days };
+  const meteredKw = values.numberOrNull('peak');
   const { lines, total } = paperBill(
-    billOfMonth({
-      tariff,
-      kwh: values.number('kwh'),
-      month: values.number('month'),
-      year: values.number('year'),
-    }),
+    billOfDays({ tariff, kwh: values.number('kwh'), days, meteredKw }),
   );
+  const hidden = meteredKw === null && (tariff.demand ?? []).some(hidesPeak);
   return {
     ok: true,
     steps: lines.map(({ label, quantity, unit, price, dollars }) => ({
@@ -54,6 +75,28 @@ function billOf(values: Values): Outcome {
     results: [{ label: 'total', value: total, unit: '$' }],
     notes: [
       'Spread over the hours as an ordinary home uses them. Each line is in whole cents, as on paper.',
+      ...(hidden
+        ? [
+            'The peak of the demand charge cannot be told from hours: the highest hour is counted, and the real peak may be higher. Give it with peak=.',
+          ]
+        : []),
     ],
   };
+}
+
+/** A bill covers this many days at most: two months and some, as where every second month is billed. */
+const MOST_DAYS = 100;
+
+function daysOf(values: Values): readonly BillDay[] | string {
+  const [from, to] = [values.wordOrNull('from'), values.wordOrNull('to')];
+  if (from === null && to === null) {
+    return monthDays(values.number('year'), values.number('month'));
+  }
+  if (from === null || to === null) return 'a bill needs both days, from and to.';
+  const days = daysBetween(from, to);
+  if (days === null)
+    return `from ${from} to ${to}: these are no days in order, such as 2026-06-17 and 2026-07-16.`;
+  return days.length > MOST_DAYS
+    ? `from and to hold ${days.length} days, more than one bill: give at most ${MOST_DAYS}.`
+    : days;
 }

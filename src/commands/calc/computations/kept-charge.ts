@@ -1,7 +1,7 @@
 import { reserveOfYear } from '../../../bill/calculations';
 import { demoTariffs } from '../../../bill/demo-tariffs';
 import { citeTable } from '../../../tables/table';
-import { batteryForBills, batteryIn } from '../battery-for-bills';
+import { batteryForBills, batteryIn, sayHiddenPeak } from '../battery-for-bills';
 import type { Calculation, Outcome } from '../calculation';
 import type { Values } from '../values';
 
@@ -33,6 +33,9 @@ function costOf(values: Values): Outcome {
       { label: 'still saved a year', value: chosen.savings, unit: '$' },
       { label: 'given up a year against keeping nothing', value: chosen.cost, unit: '$' },
     ],
-    notes: ['A first look: an ordinary home without solar, the same losses in and out.'],
+    notes: [
+      ...sayHiddenPeak(battery.tariff),
+      'A first look: an ordinary home without solar, the same losses in and out.',
+    ],
   };
 }

@@ -1,0 +1,46 @@
+import type { HourLoad, PeakFactors } from '../../bill/peak-factors';
+import { peakFactors } from '../../bill/peak-factors';
+import type { Tariff } from '../../bill/tariff';
+import type { Home } from '../../home/home';
+import { ownSolarKw } from '../../home/own-solar';
+import { seasonOf } from '../../home/season-of';
+import { MONTH_OF_DAY } from '../../physics/weather/calendar';
+import type { HouseYear } from './house-year';
+
+/**
+ * What the peaks of this home are over its highest hour: by the highest use told of the meter, which hides nothing
+ * unless its own panels stood before it; else by the loads of that hour.
+ */
+export function peakFactorsOf(home: Home, tariff: Tariff, { loadKwh }: HouseYear): PeakFactors {
+  const { facts, loads } = home;
+  const at = loadKwh.reduce((best, kwh, h) => (kwh > loadKwh[best]! ? h : best), 0);
+  const season = seasonOf(MONTH_OF_DAY[Math.floor(at / 24)]!);
+  const metered = facts.told('bill-peak-kw') && ownSolarKw(facts) === 0;
+  return peakFactors(tariff, {
+    hourKw: loadKwh[at]!,
+    meteredKw: metered ? facts.number('bill-peak-kw') : null,
+    loads: loads
+      .filter((load) => load.onlyInOutage !== true)
+      .map(
+        (load): HourLoad => ({
+          kwh: load.kwhPerDay[season].value * load.shape[at % 24]!,
+          runningKw: load.runningWatts.value / 1000,
+        }),
+      ),
+  });
+}
+
+/** The same in words; empty where no charge hides a peak. */
+export function sayPeaks(home: Home, tariff: Tariff, factors: PeakFactors): string {
+  if (tariff.demand === undefined || tariff.demand.length === 0) return '';
+  const told = home.facts.told('bill-peak-kw') && ownSolarKw(home.facts) === 0;
+  if (told) return ' The peaks of the demand charge go by the highest use of the year you told us.';
+  const known = factors.filter((factor) => factor !== null);
+  if (known.length < factors.length) {
+    return ' The peak of the demand charge cannot be told from hours, so its highest hour is counted: the real one may be higher.';
+  }
+  const most = Math.max(...known);
+  return most > 1.005
+    ? ` The peak of a short window is estimated from your loads as ${most.toFixed(2)} times the highest hour (our judgment); the meter may show another.`
+    : '';
+}
