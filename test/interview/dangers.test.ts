@@ -164,6 +164,7 @@ describe('the power is off and there is a smell of gas', () => {
       glyphs: glyphsFor({}),
     });
     expect(JSON.stringify(shown.lines)).not.toMatch(/draft plan/);
+    expect(printView(context, back).join('\n')).not.toMatch(/draft/);
     for (const act of ['draft', 'write'] as const) {
       expect(reduce(context, back, { type: 'act', act })).toMatchObject({
         view: 'act-now',

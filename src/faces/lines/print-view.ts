@@ -32,7 +32,9 @@ export function printView(context: Context, state: State): string[] {
 
 function askLines(context: Context, state: State): string[] {
   const question = questionAt(context, state.at);
-  const choices = rowsOf(context, state).filter((row) => row.kind === 'choice');
+  const rows = rowsOf(context, state);
+  const choices = rows.filter((row) => row.kind === 'choice');
+  const draft = rows.some((row) => row.kind === 'act' && row.act === 'draft') ? ' draft,' : '';
   const unit = question.unit === undefined ? '' : `, in ${sayUnit(question.unit)}`;
   const how = {
     choice: 'Type a number',
@@ -47,7 +49,7 @@ function askLines(context: Context, state: State): string[] {
     question.ask,
     `Hint: ${question.hint}.`,
     ...choices.map((row, i) => `${i + 1}. ${row.kind === 'choice' ? row.label : ''}`),
-    `${how}; or: unsure, help, back, list, sums, draft, stop.`,
+    `${how}; or: unsure, help, back, list, sums,${draft} stop.`,
   ];
 }
 
