@@ -26,6 +26,7 @@ import { moneyOf } from './money/money-of';
 import { nextSteps } from './next-steps';
 import { outlookOf } from './outlook';
 import { PLAN_SCHEMA_VERSION, type Plan } from './plan';
+import { healthFirst } from './ride-through/health-first';
 import { walkLadder } from './ride-through/ladder-walk';
 import { hardestSeason, rideThroughOf } from './ride-through/ride-through-of';
 import { sourcesOf } from './sources';
@@ -88,6 +89,7 @@ export function makePlan(
     rideThrough,
     money,
     lifeFirst: lifeFirst(home),
+    healthFirst: healthFirst(home, world, advice.route, season),
     comfortLost: lost,
     willNotDo: willNotDo(home, advice, fuel),
     cautions,

@@ -91,6 +91,7 @@ export function planData(plan: Plan) {
       why: step.why,
     })),
     lifeFirst: lifeFirstData(plan.lifeFirst),
+    healthFirst: healthFirstData(plan.healthFirst),
     comfortLost: { heat: [...plan.comfortLost.heat], cool: [...plan.comfortLost.cool] },
     leavingPoint: [...plan.leavingPoint],
     toFindOut: plan.toFindOut.map((t) => ({ ...t, changes: round(t.changes) })),
@@ -233,6 +234,15 @@ function routeData(route: Route) {
 /** Four significant digits, so that the file does not promise more than we know. */
 function round(value: number): number {
   return value === 0 ? 0 : Number(value.toPrecision(4));
+}
+
+function healthFirstData(first: Plan['healthFirst']) {
+  if (first === null) return null;
+  return {
+    carried: [...first.carried],
+    missed: [...first.missed],
+    covered: first.covered === null ? null : { ...first.covered },
+  };
 }
 
 function lifeFirstData(first: Plan['lifeFirst']) {

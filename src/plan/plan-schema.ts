@@ -215,6 +215,21 @@ export const planSchema = z.strictObject({
       z.literal('nobody'),
     ])
     .describe('What comes before any purchase where life hangs on a device.'),
+  healthFirst: z
+    .strictObject({
+      carried: z.array(z.string()),
+      missed: z.array(z.string()),
+      covered: z
+        .strictObject({
+          likelyHours: z.number(),
+          carefulHours: z.number(),
+          likelyShare: z.number().min(0).max(1),
+          carefulShare: z.number().min(0).max(1),
+        })
+        .nullable(),
+    })
+    .nullable()
+    .describe('How long the health devices alone are covered; null where none was named.'),
   comfortLost: z
     .strictObject({ heat: lines, cool: lines })
     .describe('Loads whose heat or cooling the route advised does not carry, where that harms.'),

@@ -15,6 +15,7 @@ import type { LifeFirst } from './life-first';
 import type { PlanMoney } from './money/plan-money';
 import type { NextStep } from './next-steps';
 import type { Outlook } from './outlook';
+import type { HealthFirst } from './ride-through/health-first';
 import type { RideThrough } from './ride-through/ride-through-of';
 import type { ToFindOut } from './worth-finding-out';
 
@@ -50,6 +51,8 @@ export interface Plan {
   readonly money: PlanMoney;
   /** What comes before any purchase where life hangs on a device; null where none does. */
   readonly lifeFirst: LifeFirst | null;
+  /** How long the devices alone are covered by the route advised; null where none was named. */
+  readonly healthFirst: HealthFirst | null;
   /** Heat and cooling the route advised does not carry, where that harms. */
   readonly comfortLost: ComfortLost;
   readonly willNotDo: readonly string[];

@@ -14,6 +14,7 @@ import { firstSentences } from './first-sentences';
 import { frontCautions } from './front-cautions';
 import { danger } from './say-danger';
 import { sayFigure } from './say-figure';
+import { sayDevicesAlone } from './say-health-first';
 import { sayLifeFirst } from './say-life-first';
 
 /** Steps shown on the front page. */
@@ -106,7 +107,12 @@ function comfort({ comfortLost: { heat, cool }, home }: Plan): string[] {
 /** The year of a price stands in the details. */
 const withoutYear = (cost: string) => cost.replace(/, prices of .*$/, '');
 
-function lasts({ advice: { route }, home, fuelToStore }: Plan): string {
+function lasts(plan: Plan): string {
+  const {
+    advice: { route },
+    home,
+    fuelToStore,
+  } = plan;
   const { hours, reachesGoal, says } = route.lasting;
   const goal = formatQuantity(home.goalHours.value, 'h');
   const asked = reachesGoal
@@ -120,7 +126,7 @@ function lasts({ advice: { route }, home, fuelToStore }: Plan): string {
     then === null || then <= hours.value
       ? ''
       : ` With the fuel still to store: about ${formatQuantity(Math.round(then), 'h')}.`;
-  return `How long: about ${likely}; in a bad case ${bad}. ${asked}${more}`;
+  return `How long: about ${likely}, careful count ${bad}. ${asked}${more}${sayDevicesAlone(plan)}`;
 }
 
 function notCarried({ advice: { route }, home, routes }: Plan): string {

@@ -2,6 +2,7 @@ import { highEndLines } from '../electrical/say-electrical';
 import type { Plan } from '../plan';
 import { bullets } from './bullets';
 import { sayFigure } from './say-figure';
+import { sayHealthFirst } from './say-health-first';
 
 /** The route advised: why, what it carries and how long, what it is made of, what it hangs on. */
 export function sayAdvised(plan: Plan): string[] {
@@ -12,6 +13,7 @@ export function sayAdvised(plan: Plan): string[] {
     because,
     ...carriesLine(plan),
     route.lasting.says,
+    ...sayHealthFirst(plan),
     ...(route.fuel === null
       ? []
       : [`It burns ${sayFigure(route.fuel.perDay)} of ${route.fuel.fuel}.`]),

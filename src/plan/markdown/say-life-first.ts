@@ -29,7 +29,7 @@ function battery({ ownBattery: { toldHours, tested, countedHours } }: LifeFirst)
   if (toldHours === 0)
     return 'The device has no battery of its own. Ask the supplier today for one that can be carried, or for a device that has one.';
   if (toldHours === null)
-    return "The device's own battery is not known and counts as nothing: ask the supplier, and have it timed with somebody watching.";
+    return "The device's own battery is not known and counts as none: ask the supplier.";
   if (tested)
     return `The device's own battery was timed and counts ${formatQuantity(countedHours, 'h')}. Time it again every year.`;
   return `Have the device's own battery timed, with the supplier's agreement, the second way ready and somebody watching. Until then it counts as ${formatQuantity(countedHours, 'h')}, half of the ${formatQuantity(toldHours, 'h')} you told us.`;
@@ -37,7 +37,7 @@ function battery({ ownBattery: { toldHours, tested, countedHours } }: LifeFirst)
 
 function secondWay({ secondWays }: LifeFirst): string {
   if (secondWays.length === 0)
-    return 'Agree with them on a second way that needs no power from this house: the plan is not complete without it.';
+    return 'Agree on a second way that needs no power from this house: the plan is not complete without it.';
   return `Second way you named: ${listOf(secondWays.map((one) => ways[one]))}. Check it today, and ask how many hours it gives.`;
 }
 

@@ -35,6 +35,7 @@ function routeData(route: RouteRide) {
           },
     keptForOutagesByMonth:
       route.keepByMonth === null ? 'not counted' : route.keepByMonth.map(orNot),
+    carefulOddsOfGoal: round(route.carefulShare),
     unservedKwh: round(route.unservedKwh),
     unservedHours: round(route.unservedHours),
     failsFirst: route.failsFirst,

@@ -8,10 +8,11 @@ import { batteryOdds, batteryRide } from './battery-ride';
 import { lengthsFor } from './lengths';
 import { neighborsOf } from './neighbors';
 import type { OtherRide, RouteRide, Variant } from './ride-through';
-import { mustCarried } from './route-loads';
+import { loadsIn, mustCarried } from './route-loads';
+import { MEANS_EVERY_HOURS } from './sampled-starts';
 import { variantsOf } from './variants';
-import { mustWalkable } from './walkable';
-import { walkedOdds } from './walked-odds';
+import { mustWalkable, walkableOf } from './walkable';
+import { walkedOdds, walkedShare } from './walked-odds';
 import { walkedRide } from './walked-ride';
 
 /** How the route advised and those beside it ride through, in the goal's hardest season. */
@@ -66,10 +67,17 @@ function rideOf(home: Home, world: World, route: Route, season: Season): RouteRi
     {
       ...ride,
       carries: mustCarried(home, route),
+      carefulShare: carefulShare(home, world, route, season),
       variants: walked ? variantsOf(home, world, route, season) : [],
       neighbors: neighborsOf(home, world, route, season),
     },
   ];
+}
+
+function carefulShare(home: Home, world: World, route: Route, season: Season): number {
+  const classes = [loadsIn(home, route, 'must') ?? []];
+  const way = walkableOf(home, world, route, { classes, season, careful: true });
+  return walkedShare(way, Math.round(home.goalHours.value), MEANS_EVERY_HOURS).share;
 }
 
 /** The routes not shown are counted from fewer of the drawn years, to keep a plan quick. */

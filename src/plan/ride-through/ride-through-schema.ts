@@ -37,6 +37,11 @@ export const rideThroughSchema = z.strictObject({
         z.literal('not counted'),
       ]),
       keptForOutagesByMonth: z.union([z.array(share).length(12), z.literal('not counted')]),
+      carefulOddsOfGoal: z
+        .number()
+        .min(0)
+        .max(1)
+        .describe('At hungry use, the low end of the fuel and with a thirsty generator.'),
       unservedKwh: z
         .number()
         .describe('Mean, at the house, of an outage of the goal in the season.'),

@@ -91,10 +91,12 @@ export interface RouteRide {
   readonly variants: readonly Variant[];
   readonly neighbors: readonly Neighbor[];
   readonly carries: MustCarried;
+  /** Share of outages of the goal's length ridden through by the careful count, of sampled starts in the season. */
+  readonly carefulShare: number;
 }
 
 /** A route's ride before the sizes beside it are looked at. */
-export type Ride = Omit<RouteRide, 'neighbors' | 'variants' | 'carries'>;
+export type Ride = Omit<RouteRide, 'neighbors' | 'variants' | 'carries' | 'carefulShare'>;
 
 /** Odds of a battery route that works but is neither advised nor beside it, with what must keep running. */
 export interface OtherRide {

@@ -5,6 +5,10 @@ import type { MustCarried, RouteRide } from './ride-through';
 import type { RideThrough } from './ride-through-of';
 import { sayHardCase } from './say-hard-case';
 
+/** What the two counts are: the same words wherever a figure is called likely or careful. */
+export const CAREFUL_COUNT =
+  'Likely means likely use, the likely fuel and the middle start hour. Careful means the high end of every use, the low end of the fuel, a thirsty generator and a hard start hour.';
+
 /** The section of the summary: chances in plain words, what to keep in the battery, the hard case, the neighbors. */
 export function sayRideThrough(ride: RideThrough): string[] {
   if (ride.routes.length === 0) return [];
@@ -12,6 +16,7 @@ export function sayRideThrough(ride: RideThrough): string[] {
     '## How it rides through',
     `Out of 100 outages that start at any hour in ${ride.season} with everything full, so many are ridden through with what the route carries of what must keep running:`,
     table(ride),
+    CAREFUL_COUNT,
     ...ride.routes.flatMap((route, i) => [
       ...sayRoute(route, ride),
       ...(i === 0 ? sayHardCase(route) : []),
@@ -38,6 +43,7 @@ function table({ routes, goalHours }: RideThrough): string {
     `|---|${routes.map(() => '---').join('|')}|`,
     `| carries of what must run | ${routes.map((route) => sayCarried(route.carries)).join(' | ')} |`,
     ...rows,
+    `| ${formatQuantity(goalHours, 'h')}, careful count | ${routes.map(({ carefulShare }) => sayShare(carefulShare)).join(' | ')} |`,
   ].join('\n');
 }
 

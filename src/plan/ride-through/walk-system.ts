@@ -17,6 +17,8 @@ const OUTLET_IDLE_KW = PACK_IDLE_WATTS / 1000;
 export interface Fed {
   readonly loads: readonly Load[];
   readonly season: Season;
+  /** Counted with care: a thirsty generator, the low end of the fuel, a pack left on day and night. */
+  readonly careful?: boolean;
 }
 
 /** The sources of a route as they run down in an outage: battery, engine with its fuel, vehicle; no rung in use. */
@@ -24,7 +26,7 @@ export function walkSystem(home: Home, route: Route, fed: Fed): WalkSystem {
   const own = traitsOf[route.kind].vehicle ? vehicleOf(home.facts) : null;
   return {
     battery: own === null ? batteryOf(route, fed) : null,
-    engine: engineOf(route),
+    engine: engineOf(route, fed.careful === true),
     vehicle: own === null ? null : vehicleSource(route, own),
     ladder: [],
   };
@@ -36,22 +38,23 @@ function batteryOf(route: Route, fed: Fed): WalkSystem['battery'] {
 }
 
 /** Limits of a route's battery; a plug-in pack draws less by being on than an inverter for a house, and is off between uses. */
-export function storeLimits(route: Route, { loads, season }: Fed): StoreLimits {
+export function storeLimits(route: Route, { loads, season, careful }: Fed): StoreLimits {
   const limits = limitsOf((route.power?.continuousWatts ?? 0) / 1000);
   if (!isPack(traitsOf[route.kind])) return limits;
-  return { ...limits, idleKw: packIdleWatts(loads, season) / 1000 };
+  const idleWatts = careful === true ? PACK_IDLE_WATTS : packIdleWatts(loads, season);
+  return { ...limits, idleKw: idleWatts / 1000 };
 }
 
-function engineOf({ engine, fuel }: Route): WalkEngine | null {
+function engineOf({ engine, fuel }: Route, careful: boolean): WalkEngine | null {
   if (engine === null || fuel === null) return null;
   const type = engineType(engine.sort);
-  const atHand = fuel.atHand === null ? Infinity : fuel.atHand.value;
+  const atHand = fuel.atHand === null ? Infinity : careful ? fuel.atHand.low : fuel.atHand.value;
   return {
     ratedKw: engine.siteKw,
     fuelLine: fuelLine({
       ratedKw: engine.ratedKw,
-      fullLoadEfficiency: type.efficiency,
-      noLoadRatio: type.noLoadRatio,
+      fullLoadEfficiency: careful ? type.efficiencyLow : type.efficiency,
+      noLoadRatio: careful ? type.noLoadRatioHigh : type.noLoadRatio,
       kwhPerUnit: fuelHeatKwh(fuel.fuel as EngineFuel).lowerKwh,
     }),
     runsByHour: engine.runsByHour,

@@ -5,6 +5,7 @@ import type { Season as Months } from '../../outage/season';
 import type { WalkRecord, WalkRung, WalkSystem } from '../../outage/walk/system';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { monthsOf } from '../../routes/battery-hours';
+import { hungryShare } from '../../routes/hungry-share';
 import type { Route } from '../../routes/route';
 import { loadsIn } from './route-loads';
 import { walkSystem } from './walk-system';
@@ -22,26 +23,38 @@ export interface WalkWish {
   /** Loads by class, first those that stay on to the end; rungs speak of the others by their place here. */
   readonly classes: readonly (readonly Load[])[];
   readonly ladder?: readonly WalkRung[];
+  /** Hungry use, the low end of the fuel, a thirsty generator. */
+  readonly careful?: boolean;
   /** Of the drawn years the first so many; all where it is left out. */
   readonly years?: number;
 }
 
 /** A route with the loads it is to carry, ready to be walked hour by hour. */
 export function walkableOf(home: Home, world: World, route: Route, wish: WalkWish): Walkable {
-  const fed = { loads: wish.classes.flat(), season: wish.season };
+  const { season, careful = false } = wish;
+  const fed = { loads: wish.classes.flat(), season, careful };
   const years = Math.min(wish.years ?? world.years, world.years);
   return {
     system: { ...walkSystem(home, route, fed), ladder: wish.ladder ?? [] },
     record: {
-      loadsKw: wish.classes.map((loads) => world.loadKw(loads, years)),
+      loadsKw: wish.classes.map((loads) => {
+        const likelyKw = world.loadKw(loads, years);
+        return careful ? hungryKw(likelyKw, hungryShare(loads, season), route) : likelyKw;
+      }),
       solarKw: world.sunKw(route.solarKw ?? 0).subarray(0, years * HOURS_PER_YEAR),
     },
     startKwh: traitsOf[route.kind].vehicle ? 0 : (route.usableKwh ?? 0),
-    months: monthsOf[wish.season],
+    months: monthsOf[season],
   };
 }
 
 /** A route with what must keep running. */
 export function mustWalkable(home: Home, world: World, route: Route, season: Season): Walkable {
   return walkableOf(home, world, route, { classes: [loadsIn(home, route, 'must') ?? []], season });
+}
+
+/** The hours at hungry use. It speaks of energy alone: no hour is lifted above what the source gives. */
+function hungryKw(likelyKw: Float64Array, share: number, route: Route): Float64Array {
+  const mostKw = (route.power?.continuousWatts ?? Infinity) / 1000;
+  return likelyKw.map((kw) => Math.max(kw, Math.min(kw * share, mostKw)));
 }

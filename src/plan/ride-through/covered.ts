@@ -1,0 +1,55 @@
+import type { Home, Load, Season } from '../../home/home';
+import type { World } from '../../home/world';
+import { quantileInPlace } from '../../outage/quantile';
+import { manyWalks } from '../../outage/walk/many-walks';
+import type { Route } from '../../routes/route';
+import { LENGTHS } from './lengths';
+import { sampledStarts } from './sampled-starts';
+import { type Walkable, walkableOf } from './walkable';
+
+/**
+ * How long some loads alone are covered by a route, by two counts. Likely: likely use, likely fuel, the middle start
+ * hour. Careful: the high end of every use, the low end of the fuel, a thirsty generator, a start hour of which one in
+ * ten is harder. Hours are counted up to two weeks.
+ */
+export interface Covered {
+  readonly likelyHours: number;
+  readonly carefulHours: number;
+  /** Shares of the outages of the goal's length that start in the season, 0 to 1. */
+  readonly likelyShare: number;
+  readonly carefulShare: number;
+}
+
+/** One start in ten is harder than the one the careful count takes. */
+const HARD_START = 0.1;
+
+export function coveredBy(
+  home: Home,
+  world: World,
+  route: Route,
+  { loads, season }: { loads: readonly Load[]; season: Season },
+): Covered {
+  const goal = Math.round(home.goalHours.value);
+  const count = (careful: boolean) =>
+    hoursOf(walkableOf(home, world, route, { classes: [loads], season, careful }), goal);
+  const [likely, careful] = [count(false), count(true)];
+  return {
+    likelyHours: quantileInPlace(likely.hours, 0.5) ?? 0,
+    carefulHours: quantileInPlace(careful.hours, HARD_START) ?? 0,
+    likelyShare: likely.share,
+    carefulShare: careful.share,
+  };
+}
+
+/** Hours served from sampled starts in the season, and the share that reaches the goal. */
+function hoursOf(way: Walkable, goal: number): { hours: Float64Array; share: number } {
+  const { system, record, startKwh, months } = way;
+  const walk = manyWalks(system, record);
+  const outageHours = Math.max(goal, LENGTHS.at(-1)!);
+  const hours = Float64Array.from(
+    sampledStarts(record.solarKw.length, months),
+    (start) => walk({ start, outageHours, startKwh }).hoursServed,
+  );
+  const reached = hours.filter((served) => served >= goal).length;
+  return { hours, share: hours.length === 0 ? 0 : reached / hours.length };
+}

@@ -1,0 +1,32 @@
+import { isHealthDevice } from '../../home/health-devices';
+import type { Home, Season } from '../../home/home';
+import type { World } from '../../home/world';
+import type { Route } from '../../routes/route';
+import { type Covered, coveredBy } from './covered';
+
+/** How long the health devices are covered by a route in its thrifty use: all else off from the first minute. */
+export interface HealthFirst {
+  /** Ids of the devices it carries, and of those it does not. */
+  readonly carried: readonly string[];
+  readonly missed: readonly string[];
+  /** Null where it carries none of them. */
+  readonly covered: Covered | null;
+}
+
+/** Null where no device was named. */
+export function healthFirst(
+  home: Home,
+  world: World,
+  route: Route,
+  season: Season,
+): HealthFirst | null {
+  const devices = home.loads.filter(isHealthDevice);
+  if (devices.length === 0) return null;
+  const loads = devices.filter(({ name }) => route.carries.includes(name));
+  const counted = loads.length > 0 && (route.usableKwh !== null || route.engine !== null);
+  return {
+    carried: loads.map(({ id }) => id),
+    missed: devices.filter((load) => !loads.includes(load)).map(({ id }) => id),
+    covered: counted ? coveredBy(home, world, route, { loads, season }) : null,
+  };
+}

@@ -1,0 +1,9 @@
+import type { Load, Season } from '../home/home';
+
+/** What these loads use on a hard day at the high end of every one, over what they are likely to use; at least 1. */
+export function hungryShare(loads: readonly Load[], season: Season): number {
+  const day = (end: 'value' | 'high') =>
+    loads.reduce((sum, load) => sum + load.kwhPerDay[season][end], 0);
+  const likely = day('value');
+  return likely > 0 ? Math.max(1, day('high') / likely) : 1;
+}
