@@ -24,6 +24,9 @@ function oneIn(percent: number): string {
   return `1 in ${nearest}`;
 }
 
+/** From here on a rate is said by the year: nobody says "one in 1 years". */
+const ABOUT_ONE = 2 / 3;
+
 /**
  * A weakly known rate a year, in round words: "about 2 a year (1 to 3)"; below one a year as "about one in 4 years
  * (one in 15 to one in 2)".
@@ -33,7 +36,7 @@ export function sayTimesAYear({
   value,
   high,
 }: Pick<Figure, 'low' | 'value' | 'high'>): string {
-  if (value < 0.75) {
+  if (value < ABOUT_ONE) {
     const [from, likely, to] = [low, value, high].map(years) as [string, string, string];
     return `about ${likely} (${from} to ${to})`;
   }
@@ -47,6 +50,6 @@ export function sayTimesAYear({
 }
 
 function years(times: number): string {
-  if (times >= 0.75) return `${Math.round(times)} a year`;
+  if (times >= ABOUT_ONE) return `${Math.round(times)} a year`;
   return times <= 0.01 ? 'one in 100 years or more' : `one in ${Math.round(1 / times)} years`;
 }

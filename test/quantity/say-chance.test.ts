@@ -30,3 +30,10 @@ test('a weakly known rate is said in whole times or whole years', () => {
     'about one in 3 years (one in 100 years or more to 1 a year)',
   );
 });
+
+test('no rate is ever said as one in 1 years or none a year', () => {
+  for (let times = 0.005; times < 6; times += 0.003) {
+    const said = sayTimesAYear({ low: times / 3, value: times, high: times * 1.2 });
+    expect(said).not.toMatch(/one in [01] years|\b0 a year/);
+  }
+});
