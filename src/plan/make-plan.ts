@@ -30,6 +30,7 @@ import { healthFirst } from './ride-through/health-first';
 import { walkLadder } from './ride-through/ladder-walk';
 import { hardestSeason, rideThroughOf } from './ride-through/ride-through-of';
 import { sourcesOf } from './sources';
+import { whyDraft } from './why-draft';
 import { willNotDo } from './will-not-do';
 import { worthFindingOut } from './worth-finding-out';
 
@@ -58,9 +59,9 @@ export function makePlan(
   const cautions = cautionsFor(home, advice, lost);
   const toFindOut = worthFindingOut(interview, answers, home, widths);
   const answered = new Set(Object.keys(answers));
-  const draftBecause = whyDraft(home, interview);
   const outlook = outlookOf(home);
   const electrical = electricalOf(home, answers, { route: advice.route, routes, ownTariff });
+  const draftBecause = whyDraft(home, interview, electrical.toSettle);
   const fuel = fuelToStore(home, advice);
   const addOns = addOnsOf(home, advice.route, cautions);
   const season = hardestSeason(home);
@@ -113,48 +114,4 @@ export function makePlan(
     leavingPoint: leavingPoint(home),
     sources: sourcesOf(home, routes, cautions, money),
   };
-}
-
-/** Why the plan stays a draft: unknown life support, no second source, or a question that matters most unanswered. */
-function whyDraft(home: Home, interview: Interview): string[] {
-  const why: string[] = [];
-  if (home.lifeSupport === 'unknown')
-    why.push('it is not known whether somebody here depends on a powered medical device');
-  if (home.lifeSupport === 'yes' && !hasSecondWay(home)) {
-    why.push(
-      'somebody depends on power to live, and no tested second way is agreed with the clinician and supplier',
-    );
-  }
-  const unknown = new Set<string>(home.facts.openIds());
-  const open = interview.questions.filter(
-    (q) => interview.short.includes(q.id) && unknown.has(q.id),
-  );
-  const says = open.filter((q) => !['home-name', 'now-danger'].includes(q.id)).map((q) => q.says);
-  if (says.length > 0) why.push(`these answers are still open: ${says.join('; ')}`);
-  const unasked = neverAsked(home, interview);
-  if (unasked.length > 0)
-    why.push(`questions about safety that apply here were never asked: ${unasked.join('; ')}`);
-  return why;
-}
-
-/** Safety questions that apply and were never put, as after a short talk; those of the short list stand among the open ones. */
-function neverAsked({ facts }: Home, interview: Interview): string[] {
-  const met = new Set<string>(facts.ids().filter((id) => facts.asked(id)));
-  const applies = new Set<string>(facts.ids());
-  return interview.questions
-    .filter((q) => q.safety === true && applies.has(q.id) && !met.has(q.id))
-    .filter((q) => !interview.short.includes(q.id))
-    .map((q) => q.says);
-}
-
-function hasSecondWay({ facts }: Home): boolean {
-  const ways = facts.has(
-    'second-source',
-    'cylinders',
-    'spare-batteries',
-    'hand-powered',
-    'other-place',
-  );
-  const team = facts.has('device-team', 'clinician') && facts.has('device-team', 'supplier');
-  return facts.told('second-source') && ways && team && facts.has('device-team', 'power-company');
 }

@@ -28,7 +28,7 @@ export function planData(plan: Plan) {
     seed: plan.seed,
     weatherYears: plan.weatherYears,
     state: plan.state,
-    draftBecause: [...plan.draftBecause],
+    draftBecause: plan.draftBecause.map((why) => why.says),
     undecided: plan.undecided.map((one) => ({ ...one })),
     job: [...plan.job],
     jobTold: plan.jobTold,

@@ -17,6 +17,7 @@ import type { NextStep } from './next-steps';
 import type { Outlook } from './outlook';
 import type { HealthFirst } from './ride-through/health-first';
 import type { RideThrough } from './ride-through/ride-through-of';
+import type { DraftReason } from './why-draft';
 import type { ToFindOut } from './worth-finding-out';
 
 /** Version of the plan file. Grows when a reader of an older file would misread a newer one. */
@@ -32,7 +33,7 @@ export interface Plan {
   readonly weatherYears: number;
   /** `draft` while a question that matters most is unanswered, or life support has no second source. */
   readonly state: 'draft' | 'complete';
-  readonly draftBecause: readonly string[];
+  readonly draftBecause: readonly DraftReason[];
   /** A danger told while the plan was made, before anything else; null when none was. */
   readonly danger: DangerTold | null;
   /** Questions never asked without which nothing is advised; empty once enough is answered. */

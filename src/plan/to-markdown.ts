@@ -62,5 +62,8 @@ export function planMarkdown(plan: Plan): string {
 function draftLines(plan: Plan): string[] {
   return plan.draftBecause.length === 0
     ? []
-    : titledList('## Why this is a draft', plan.draftBecause);
+    : titledList(
+        '## Why this is a draft',
+        plan.draftBecause.map((why) => why.says),
+      );
 }

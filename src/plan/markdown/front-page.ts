@@ -59,13 +59,7 @@ function firstSteps({ nextSteps, lifeFirst }: Plan): NextStep[] {
 /** What keeps it a draft, the open answers only counted. */
 function draft({ state, draftBecause }: Plan): string[] {
   if (state !== 'draft') return [];
-  const short = draftBecause.map((why) => {
-    const open = why.split('still open: ')[1]?.split('; ').length;
-    return open === undefined
-      ? why
-      : `${open} ${open === 1 ? 'answer is' : 'answers are'} still open`;
-  });
-  return [`DRAFT, not for buying from: ${short.join('; ')}.`];
+  return [`DRAFT, not for buying from: ${draftBecause.map((why) => why.short).join('; ')}.`];
 }
 
 function buy({ advice: { route }, addOns, lifeFirst }: Plan): string {
