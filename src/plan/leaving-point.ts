@@ -25,7 +25,7 @@ export function leavingPoint(home: Home): string[] {
 
 /** A line of the leaving point for one person, and what it is about. */
 export interface LeavingLine {
-  readonly about: 'device' | 'risk';
+  readonly about: 'device' | 'cold' | 'heat';
   readonly says: string;
 }
 
@@ -34,13 +34,22 @@ export function leavingForPeople(home: Home): LeavingLine[] {
   const first = lifeFirst(home);
   const lines: LeavingLine[] =
     first === null ? [] : [{ about: 'device', says: sayLeaveWithDevice(first) }];
-  if (someoneAtRisk(home)) {
-    lines.push({
-      about: 'risk',
-      says: 'For a person at risk: act when the room falls to 65 °F and leave by 60 °F; act at 86 °F and leave at 90 °F, unless the clinician gave other limits.',
-    });
-  }
-  return lines;
+  return [...lines, ...byRoom(home, 'cold'), ...byRoom(home, 'heat')];
+}
+
+const roomLimits = {
+  cold: 'act when the room falls to 65 °F and leave by 60 °F, unless the clinician gave other limits.',
+  heat: 'act when the room reaches 86 °F and leave by 90 °F, unless the clinician gave other limits.',
+} as const;
+
+/** For whoever is made ill sooner than others; where nobody told, it says "if". */
+function byRoom(home: Home, by: 'cold' | 'heat'): LeavingLine[] {
+  const risk = atRisk(home, by);
+  if (risk === null) return [];
+  const who = risk.careful
+    ? 'If a baby, an older, pregnant or ill person is here'
+    : 'For a person at risk';
+  return [{ about: by, says: `${who}: ${roomLimits[by]}` }];
 }
 
 /** By cold or by heat, by age or by illness; not known counts as yes. */

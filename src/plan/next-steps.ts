@@ -101,8 +101,8 @@ function buySteps({ advice: { route } }: Of): NextStep[] {
   const traits = traitsOf[route.kind];
   const parts = route.parts.filter((part) => part.costUsd.value > 0);
   if (!isSource(traits) || hasWiringToDo(route) || parts.length === 0) return [];
-  const made = listOf(parts.map((part) => inSentence(part.name)));
-  return [{ id: 'buy', what: `Buy, once nothing above is open: ${made}.`, who: 'household' }];
+  const made = parts.map((part) => inSentence(part.name)).join('; ');
+  return [{ id: 'buy', what: `When the steps above are done, buy: ${made}.`, who: 'household' }];
 }
 
 function panelSteps({ cautions }: Of): NextStep[] {

@@ -1,10 +1,13 @@
 import type { Home } from '../home/home';
+import { wasAskedAbout } from '../home/load-told';
 import { inSentence, listOf } from './list-of';
 
 /** What one warm or cool room changes, in a sentence; empty where the whole home is heated and cooled as ever. */
 export function oneRoomWords({ facts, loads }: Home): string[] {
   if (!facts.is('one-room', 'yes')) return [];
-  const off = loads.filter((load) => load.offInOutage && load.restsOn.some(isHeatOrCool));
+  const off = loads.filter(
+    (load) => load.offInOutage && wasAskedAbout(facts, load) && load.restsOn.some(isHeatOrCool),
+  );
   if (off.length === 0) return [];
   const named = listOf([...new Set(off.map((load) => `the ${inSentence(load.name)}`))]);
   const said = facts.told('one-room') ? 'You said that one room is enough' : 'We count on one room';

@@ -17,7 +17,7 @@ export function medicalSteps(home: Home): NextStep[] {
     },
     {
       id: 'on-the-lists',
-      what: "Put the household on the power company's and the supplier's lists. A list gives warning; it does not keep the power on.",
+      what: `${home.lifeSupport === 'yes' ? 'Put' : 'Then put'} the household on the power company's and the supplier's lists. A list gives warning; it does not keep the power on.`,
       who: 'utility',
     },
   ];

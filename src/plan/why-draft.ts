@@ -45,19 +45,21 @@ function settle(count: number): DraftReason[] {
 }
 
 function lifeReasons(home: Home): DraftReason[] {
-  const reason = (id: 'life-unknown' | 'no-second-way', says: string) => [
-    { id, says, short: says },
+  const reason = (id: 'life-unknown' | 'no-second-way', says: string, short: string) => [
+    { id, says, short },
   ];
   if (home.lifeSupport === 'unknown') {
     return reason(
       'life-unknown',
       'it is not known whether somebody here depends on a powered medical device',
+      'not known whether somebody here depends on a powered device',
     );
   }
   if (home.lifeSupport === 'yes' && !hasSecondWay(home)) {
     return reason(
       'no-second-way',
       'somebody depends on power to live, and no tested second way is agreed with the clinician and supplier',
+      'no tested second way for the device somebody lives by',
     );
   }
   return [];

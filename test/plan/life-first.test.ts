@@ -27,7 +27,7 @@ describe('where somebody cannot live without a device', () => {
       'Call today',
       'own battery timed',
       'second way that needs no power',
-      'only as a bridge',
+      'Beside that',
     ];
     const at = order.map((text) => page.indexOf(text));
     expect(at.every((one) => one > 0)).toBe(true);

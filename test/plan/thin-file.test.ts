@@ -65,3 +65,27 @@ describe('a short talk', () => {
     expect(frozenPlan(full, '2026-11-25', 3).state).toBe('complete');
   });
 });
+
+describe('a thin file that told what kills', () => {
+  const some = {
+    'must-run': ['fridge'],
+    'medical-devices': ['ventilator'],
+    'now-danger': ['none'],
+  };
+  const page = planMarkdown(frozenPlan(some, '2026-11-25', 3));
+
+  test('says whom to call before anything, and keeps the cautions every home needs', () => {
+    expect(page).toMatch(/## Before anything is bought\n\n- Call today/);
+    for (const words of [
+      'Never feed the house',
+      'Never heat with an oven',
+      'makes carbon monoxide',
+    ])
+      expect(page).toContain(words);
+  });
+
+  test('takes no wish for told: the hours are ours until they are given', () => {
+    expect(page).toContain('How long was not told');
+    expect(text).not.toMatch(/- Life support:|For a person at risk/);
+  });
+});

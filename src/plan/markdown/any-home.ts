@@ -9,6 +9,7 @@ export const anyHomeCautions: readonly RuleId[] = [
   'co-signs',
   'fallen-wire',
   'water-and-electricity',
+  'apartment-no-engine',
   'co-distance',
   'porch-carport',
   'no-backfeed',
@@ -20,4 +21,15 @@ export const anyHomeCautions: readonly RuleId[] = [
   'heat-room',
   'battery-smoke',
   'food-clock',
+];
+
+/** Of these the ones that hold whatever was told: no answer makes them needless. */
+export const inEveryHome: readonly RuleId[] = [
+  'gas-smell',
+  'co-signs',
+  'fallen-wire',
+  'co-distance',
+  'no-backfeed',
+  'oven-heat',
+  'charcoal-indoors',
 ];

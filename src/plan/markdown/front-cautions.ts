@@ -2,11 +2,11 @@ import type { Home } from '../../home/home';
 import { findings } from '../../rules/find';
 import type { Finding } from '../../rules/rule';
 import { type RuleId, wordsOf } from '../../tables/rule-words';
+import { harmfulSeason } from '../harmful-season';
 import type { Plan } from '../plan';
 
-/** Cautions shown on the front page where there are so many, and how many of what is wrong as it is. */
+/** Cautions shown on the front page where there are so many; of what is wrong as it is, each one. */
 const SHOWN = 3;
-const MOST_WRONG = 4;
 
 /**
  * What kills in an outage, gravest first, by sorts: of what only the route brings one of each sort is shown, so that
@@ -35,24 +35,20 @@ const sorts: readonly (readonly RuleId[])[] = [
 ];
 const order = sorts.flat();
 
-/** Outdoor cold and heat, F, within which a room without heating or cooling harms nobody soon. Our judgement. */
-const MILD_F = { cold: 45, hot: 85 };
-
 /**
- * The cautions that matter most to this home: first what it told that is wrong as it is, gravest first, then by sorts
+ * The cautions that matter most to this home: first all it told that is wrong as it is, gravest first (a porch is said once), then by sorts
  * what else the answers and the route advised give cause for, at least one of them; all in the seasons asked for.
  * A caution about something nobody reported is a question to settle and never stands here.
  */
 export function frontCautions(plan: Plan): Finding[] {
   const { home } = plan;
   const own = new Set(findings(home, [plan.advice.route.kind]).map((one) => one.id));
-  const known = plan.cautions.filter(
+  const here = plan.cautions.filter(
     (one) => !one.careful && own.has(one.id) && inSeason(home, one.id),
   );
-  const wrong = known
-    .filter((one) => wordsOf(one.id).wrongAsItIs)
-    .sort(byRank)
-    .slice(0, MOST_WRONG);
+  const porch = here.some((one) => one.id === 'porch-carport');
+  const known = here.filter((one) => !(porch && one.id === 'engine-too-close'));
+  const wrong = known.filter((one) => wordsOf(one.id).wrongAsItIs).sort(byRank);
   const others = known.filter((one) => !wrong.includes(one));
   const ofSorts = sorts.flatMap((ids) =>
     ids.flatMap((id) => others.filter((one) => one.id === id)).slice(0, 1),
@@ -69,8 +65,7 @@ function byRank(a: Finding, b: Finding): number {
 }
 
 /** Cold belongs to a cold winter asked for, heat to a hot summer. */
-function inSeason({ goalSeasons, site }: Home, id: RuleId): boolean {
-  if (id === 'cold-room') return goalSeasons.includes('winter') && site.coldF < MILD_F.cold;
-  if (id === 'heat-room') return goalSeasons.includes('summer') && site.hotF >= MILD_F.hot;
-  return true;
+function inSeason(home: Home, id: RuleId): boolean {
+  if (id === 'cold-room') return harmfulSeason(home, 'cold');
+  return id !== 'heat-room' || harmfulSeason(home, 'heat');
 }

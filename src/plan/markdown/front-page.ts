@@ -1,10 +1,11 @@
 import type { Home } from '../../home/home';
-import { hasFixedBattery, outletsOnly } from '../../kinds/ask-traits';
+import { hasFixedBattery, isSource, outletsOnly } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { carriesAllMust, mustMissed } from '../../routes/must-carried';
 import type { Route } from '../../routes/route';
 import { isWired } from '../electrical/route-traits';
+import { harmfulSeason } from '../harmful-season';
 import { leavingForPeople } from '../leaving-point';
 import { inSentence, listOf } from '../list-of';
 import type { NextStep, StepId } from '../next-steps';
@@ -69,7 +70,10 @@ function buy({ advice: { route }, addOns, lifeFirst }: Plan): string {
     .map((one) => `${inSentence(one.name)}, ${withoutYear(one.cost)}`)
     .join('; ');
   const also = beside === '' || lifeFirst?.told ? '' : ` Worth having beside it: ${beside}.`;
-  const head = lifeFirst?.told ? 'Beside that, and only as a bridge' : 'What to buy';
+  const bridge = isSource(traitsOf[route.kind])
+    ? 'Beside that, and only as a bridge'
+    : 'Beside that';
+  const head = lifeFirst?.told ? bridge : 'What to buy';
   return `${head}: ${inSentence(route.title)}, ${sayFigure(route.costUsd)}${installed}: ${made}.${also}`;
 }
 
@@ -148,11 +152,13 @@ function carriesAll(home: Home, routes: readonly Route[]): Route | null {
   return [...all].sort((a, b) => a.costUsd.value - b.costUsd.value)[0] ?? null;
 }
 
-/** For a life-support device its own line; else that for a person at risk, if one is here. */
+/** For a life-support device its own line; else those for a person at risk, in the seasons the plan is for. */
 function leave({ home }: Plan): string[] {
-  const [first] = leavingForPeople(home);
-  if (first === undefined) return [];
-  return [first.about === 'device' ? first.says : `When to leave. ${first.says}`];
+  const lines = leavingForPeople(home);
+  const device = lines.find((line) => line.about === 'device');
+  if (device !== undefined) return [device.says];
+  const now = lines.filter(({ about }) => about !== 'device' && harmfulSeason(home, about));
+  return now.length > 0 ? [`When to leave. ${now.map((line) => line.says).join(' ')}`] : [];
 }
 
 /** Whom to call before anything is connected. */

@@ -52,5 +52,6 @@ export function sayLeaveWithDevice(first: LifeFirst): string {
     const counted = formatQuantity(first.ownBattery.countedHours, 'h');
     return `Life support: leave as soon as the power fails, or before a storm that is forecast. The device's own battery counts as ${counted}, and ${kept} should be left when you set out (${basis}). Tested cylinders or spare batteries may give longer: ask the supplier. ${late}`;
   }
-  return `Life support: leave while what you can carry (device battery, spare batteries, cylinders) still covers ${kept} (${basis}), and at the latest when you start on your last source. ${late}`;
+  const head = first.told ? 'Life support' : 'If somebody here lives by a powered device';
+  return `${head}: leave while what you can carry (device battery, spare batteries, cylinders) still covers ${kept} (${basis}), and at the latest when you start on your last source. ${late}`;
 }

@@ -15,7 +15,7 @@ export function preparation(): Route {
     lasting: lasts(
       none,
       false,
-      'It powers nothing. It makes a short outage safe and a long one bearable.',
+      'It gives no power: what needs power stops when the outage begins.',
     ),
     parts: [part('preparation')],
     notes: [

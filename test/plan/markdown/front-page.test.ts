@@ -170,7 +170,39 @@ test('the first steps of a plan to buy something include buying it', () => {
   for (const name of ['birch-street', 'tower-six', 'ridge-road', 'mill-lane']) {
     const steps = halves(planOf(name)).front.split('First steps:')[1]!;
     expect(steps, name).toMatch(
-      /- Buy, once nothing above is open|- Ask three licensed electricians/,
+      /- When the steps above are done, buy|- Ask three licensed electricians/,
     );
   }
+});
+
+describe('a home with many things wrong as they are', () => {
+  const plan = planOf('mill-lane', {
+    'own-sources': ['engine-portable', 'backfeed-cord'],
+    'engine-watts': 3500,
+    'engine-stood': 'porch-carport',
+    'engine-place': 'porch-carport',
+    'panel-signs': ['heat-or-buzz'],
+    'gasoline-place': 'attached-garage',
+    'cook-without': ['charcoal-indoors'],
+  });
+
+  test('reads each of them on the first page, and the porch once', () => {
+    const shown = frontCautions(plan).map((one) => one.id);
+    expect(shown).toEqual(
+      expect.arrayContaining([
+        'hot-panel',
+        'backfeed-found',
+        'porch-carport',
+        'charcoal-indoors',
+        'fuel-in-wrong-place',
+      ]),
+    );
+    expect(shown).not.toContain('engine-too-close');
+  });
+});
+
+test('the leaving line of a person at risk goes by the season asked for', () => {
+  const { front } = halves(planOf('tower-six', { 'home-zip': '85031', 'goal-season': 'summer' }));
+  expect(front).toContain('act when the room reaches 86 °F');
+  expect(front).not.toContain('65 °F');
 });
