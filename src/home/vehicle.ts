@@ -3,13 +3,13 @@ import type { Facts } from './facts';
 
 /** Energy of a mile on a cold road, kWh: 0.25 to 0.5 by the official ratings, a third more in the cold. From memory. */
 export const KWH_PER_MILE = 0.45;
-/** How full a vehicle stands at home when an outage comes without warning. Our judgement: between two charges. */
-export const USUAL_CHARGE = 0.7;
 
 /** A battery-only vehicle with outlets, as a store for the house. */
 export interface HomeVehicle {
   readonly packKwh: number;
   readonly outWatts: number;
+  /** How full it stands at home when an outage comes without warning, 0 to 1. */
+  readonly chargeShare: number;
   /** To be kept for driving, kWh and miles. */
   readonly reserveMiles: number;
   readonly reserveKwh: number;
@@ -28,14 +28,16 @@ export function vehicleOf(facts: Facts): HomeVehicle | null {
   if (!(facts.told('vehicle-kind') && facts.is('vehicle-kind', 'battery-only'))) return null;
   const packKwh = facts.number('vehicle-kwh') ?? 0;
   const reserveMiles = facts.number('vehicle-miles') ?? 0;
+  const usualShare = (facts.number('vehicle-charge') ?? 70) / 100;
   const store = (chargeShare: number) =>
     vehicleStoreKwh({ packKwh, chargeShare, reserveMiles, kwhPerMile: KWH_PER_MILE });
   return {
     packKwh,
     outWatts: facts.number('vehicle-watts') ?? 1500,
+    chargeShare: usualShare,
     reserveMiles,
     reserveKwh: Math.min(packKwh, reserveMiles * KWH_PER_MILE),
-    storeKwh: store(USUAL_CHARGE),
+    storeKwh: store(usualShare),
     fullStoreKwh: store(1),
     homeByHour: homeByHour(facts.value('vehicle-away')),
   };

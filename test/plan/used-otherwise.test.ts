@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { KWH_PER_MILE, USUAL_CHARGE, vehicleOf } from '../../src/home/vehicle';
+import { KWH_PER_MILE, vehicleOf } from '../../src/home/vehicle';
 import { World } from '../../src/home/world';
 import type { RouteKind } from '../../src/kinds/route-kind';
 import { ladderOf } from '../../src/plan/ladder';
@@ -29,7 +29,7 @@ describe('a vehicle', () => {
   test('gives what stands in it less the miles kept', () => {
     const store = vehicleOf(atHome.home.facts)!;
     expect(store.reserveKwh).toBeCloseTo(40 * KWH_PER_MILE, 9);
-    expect(store.storeKwh).toBeCloseTo(USUAL_CHARGE * 60 - 40 * KWH_PER_MILE, 9);
+    expect(store.storeKwh).toBeCloseTo(0.7 * 60 - 40 * KWH_PER_MILE, 9);
     expect(store.fullStoreKwh).toBeCloseTo(60 - 40 * KWH_PER_MILE, 9);
     expect(routeOf(atHome, 'vehicle').usableKwh).toBeCloseTo(store.storeKwh, 9);
   });

@@ -1,5 +1,5 @@
 import type { Home, Season } from '../../home/home';
-import { USUAL_CHARGE } from '../../home/vehicle';
+import { vehicleOf } from '../../home/vehicle';
 import type { World } from '../../home/world';
 import { engineOdds } from '../../outage/engine-odds';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
@@ -35,7 +35,7 @@ export function walkedRide(home: Home, world: World, route: Route, season: Seaso
   return {
     kind: route.kind,
     title: route.title,
-    basis: basisOf(must, world.years),
+    basis: basisOf(home, must, world.years),
     odds,
     fromHalfFull: null,
     chargeAtStart: null,
@@ -58,7 +58,7 @@ function isEngineAlone({ system: { engine, battery, vehicle } }: Walkable): bool
   return engine !== null && battery === null && vehicle === null;
 }
 
-function basisOf(way: Walkable, years: number): string {
+function basisOf(home: Home, way: Walkable, years: number): string {
   const { engine, vehicle } = way.system;
   const fuel = engine === null ? '' : '; fuel at hand only, no refill counted';
   if (isEngineAlone(way)) {
@@ -68,6 +68,6 @@ function basisOf(way: Walkable, years: number): string {
   const what =
     vehicle === null
       ? 'an engine with a battery'
-      : `a vehicle, ${Math.round(100 * USUAL_CHARGE)} % charged when the power fails`;
+      : `a vehicle, ${Math.round(100 * (vehicleOf(home.facts)?.chargeShare ?? 0))} % charged when the power fails`;
   return `a sample for ${what}: ${starts.toLocaleString('en-US')} start hours of ${years} drawn years, one in ${SAMPLE_EVERY_HOURS}${fuel}`;
 }

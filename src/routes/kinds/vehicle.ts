@@ -1,8 +1,8 @@
 import type { Widths } from '../../home/answer-figure';
 import { demandOf } from '../../home/demand';
 import type { Home, Load } from '../../home/home';
-import { type HomeVehicle, USUAL_CHARGE, vehicleOf } from '../../home/vehicle';
-import { figure } from '../../quantity/figure';
+import { type HomeVehicle, vehicleOf } from '../../home/vehicle';
+import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { part } from '../costs';
@@ -82,22 +82,39 @@ function lastingOf(home: Home, loads: readonly Load[], store: HomeVehicle | null
   const hours = packHours(home, loads, store.storeKwh);
   const away = awayHours(store);
   if (away === 0) return lastsHours(home, hours, 'What may be taken from the vehicle');
-  const low = figure({ ...hours, low: 0 });
   const says = `While it stays at home, what may be taken from it lasts ${hoursRange(hours)}. You said it is away about ${away} hours a day: nothing runs in those, so it is not counted as reaching the ${formatQuantity(home.goalHours.value, 'h')} you asked for.`;
-  return lasts(low, false, says);
+  return lasts(untilAway(store, hours), false, says);
+}
+
+/** Hours until it drives off, for an outage that starts at any hour of the day: none, half of them, the longest. */
+function untilAway({ homeByHour }: HomeVehicle, hours: Figure): Figure {
+  const stays = homeByHour
+    .map((_, start) => homeByHour.findIndex((_, i) => homeByHour[(start + i) % 24] === 0))
+    .sort((a, b) => a - b);
+  const source = formula('hours until it is away, from each hour of the day', [hours]);
+  const value = Math.min(hours.value, stays[12]!);
+  const high = Math.max(value, Math.min(hours.high, stays.at(-1)!));
+  return figure({ ...hours, low: 0, value, high, name: 'hours until the vehicle leaves', source });
 }
 
 function awayHours({ homeByHour }: HomeVehicle): number {
   return homeByHour.filter((at) => at === 0).length;
 }
 
-function notesOf({ packKwh, reserveMiles, reserveKwh, storeKwh, fullStoreKwh }: HomeVehicle) {
+function notesOf({
+  chargeShare,
+  packKwh,
+  reserveMiles,
+  reserveKwh,
+  storeKwh,
+  fullStoreKwh,
+}: HomeVehicle) {
   const [pack, reserve, usual, full] = [packKwh, reserveKwh, storeKwh, fullStoreKwh].map((kwh) =>
     formatQuantity(kwh, 'kWh'),
   );
   return [
     `${formatQuantity(reserveMiles, 'mi')} are kept to drive away with: ${reserve} of its ${pack}, counted for a cold road.`,
-    `Counted ${Math.round(100 * USUAL_CHARGE)} % full when the power fails, it may give ${usual}; charged full before a storm, ${full}.`,
+    `Counted ${Math.round(100 * chargeShare)} % full when the power fails, it may give ${usual}; charged full before a storm, ${full}.`,
   ];
 }
 

@@ -16,7 +16,7 @@ export const coAlarmFirst: Rule = {
   applies: (home, routes) => {
     const { facts } = home;
     const lacking = facts.told('co-alarm') && !facts.is('co-alarm', 'every-floor');
-    const burning = facts.has('heat-second', ...burners) && !facts.is('co-alarm', 'every-floor');
+    const burning = facts.is('heat-second', ...burners) && !facts.is('co-alarm', 'every-floor');
     return firstOf(
       anyEngine(home, routes),
       lacking ? yes('There is no carbon monoxide alarm on every floor.') : null,

@@ -1,0 +1,71 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import type { Answers } from '../../src/interview/answers';
+import type { Question } from '../../src/interview/question';
+import { answersOf } from '../households/read-household';
+import { anyAnswers } from '../rules/any-answers';
+import { filled, homeAsked, waysToAnswer } from './asked-home';
+import { askedOf, billOf, homeOf, homeSays, planOf, routesOf } from './what-it-says';
+
+/** Questions that need change nothing, and why. */
+const exempt: Readonly<Record<string, string>> = {
+  'home-name': 'it names the file',
+  'now-danger': 'it is answered on the spot, before there is a plan; its own tests hold it',
+};
+
+/** 300 random homes take minutes: `RANDOM_HOMES=300 npx vitest run test/plan/every-question-counts.test.ts`. */
+const RANDOM_HOMES = Number(process.env.RANDOM_HOMES ?? 0);
+const SEED = 1128;
+
+/** A vehicle that has something to give, where one is asked about: by the assumed figures it has nothing to spare. */
+const vehicle: Answers = { 'vehicle-kwh': 100, 'vehicle-miles': 20 };
+
+const homes: readonly Answers[] =
+  RANDOM_HOMES > 0
+    ? fc.sample(anyAnswers, { numRuns: RANDOM_HOMES, seed: SEED })
+    : ['ridge-road', 'tower-six', 'birch-street', 'mill-lane'].map((name) => ({
+        ...answersOf(name),
+        ...vehicle,
+      }));
+
+/** Each costs more than the one before; a question that a cheap one shows to count goes no further. */
+const layers: readonly ((answers: Answers, id: string) => string)[] = [
+  askedOf,
+  (answers) => homeSays(homeOf(answers)),
+  (answers) => billOf(homeOf(answers)),
+  (answers) => routesOf(homeOf(answers)),
+  planOf,
+];
+
+/** How many answers to a question are tried in one home. */
+const WAYS = 4;
+
+/** A home is built in which it is asked; two of its answers give a plan that says something else. */
+function counts(question: Question): boolean {
+  return homes.some((home) => {
+    const bare = homeAsked(interview, home, question);
+    if (bare === null) return false;
+    const asked = filled(interview, bare);
+    const ways = waysToAnswer(question)
+      .slice(0, WAYS)
+      .map((answer): Answers => ({ ...asked, [question.id]: answer }));
+    return layers.some((says) => {
+      const said = says(ways[0]!, question.id);
+      return ways.slice(1).some((answers) => says(answers, question.id) !== said);
+    });
+  });
+}
+
+test('every question changes something besides being said back', () => {
+  const dead = interview.questions.filter((q) => !(q.id in exempt) && !counts(q)).map((q) => q.id);
+  expect(dead).toEqual([]);
+}, 900_000);
+
+test('an answer that nothing reads is found dead', () => {
+  const idle: Question = {
+    ...interview.questions.find((q) => q.id === 'home-tenure')!,
+    id: 'favorite-color' as Question['id'],
+  };
+  expect(counts(idle)).toBe(false);
+}, 60_000);

@@ -1,0 +1,89 @@
+import interview from '#compiled/questions.js';
+import { widthsOf } from '../../src/home/build-home';
+import { Facts } from '../../src/home/facts';
+import type { Home } from '../../src/home/home';
+import { World } from '../../src/home/world';
+import type { Answer, Answers } from '../../src/interview/answers';
+import { resolve } from '../../src/interview/resolve';
+import { routeKinds } from '../../src/kinds/route-kind';
+import { homeFromAnswers } from '../../src/plan/home-from-answers';
+import { makePlan } from '../../src/plan/make-plan';
+import { tariffOf } from '../../src/plan/money/tariff-of';
+import { allRoutes } from '../../src/routes/all-routes';
+import { findings } from '../../src/rules/find';
+
+const ASOF = '2026-11-25';
+const widths = widthsOf(interview);
+
+/** Numbers, ids and yes or no below a value; words are left out, for a word may be the answer said back. */
+function bare(value: unknown, skip: ReadonlySet<string>): unknown {
+  if (typeof value === 'number') return Math.round(value * 1e6) / 1e6;
+  if (typeof value === 'boolean' || value === null) return value;
+  if (ArrayBuffer.isView(value)) return (value as unknown as { length: number }).length;
+  if (Array.isArray(value)) return value.map((one) => bare(one, skip));
+  if (value instanceof Facts) return undefined;
+  if (typeof value === 'object') {
+    return Object.fromEntries(
+      Object.entries(value)
+        .filter(([key]) => !skip.has(key))
+        .map(([key, one]) => [key, bare(one, skip)]),
+    );
+  }
+  return undefined;
+}
+
+const notSaid = new Set(['source', 'facts', 'restsOn', 'shape', 'climate', 'place', 'billYear']);
+
+/** What is asked of this home beside one question. */
+export function askedOf(answers: Answers, but: string): string {
+  const known = resolve(interview.questions, answers, 'assume');
+  return [...known.keys()].filter((id) => id !== but).join(' ');
+}
+
+/** Loads, demand, life support and bill check of a home by numbers, and its cautions for every route by id. */
+export function homeSays(home: Home): string {
+  const ids = home.loads.map((load) => [load.id, load.rank, load.follows, load.volts]);
+  const { goalSeasons, lifeSupport } = home;
+  const cautions = findings(home, routeKinds).map((one) => [one.id, one.severity, one.careful]);
+  return JSON.stringify([ids, goalSeasons, lifeSupport, cautions, bare(home, notSaid)]);
+}
+
+/** Routes, sizes, odds and prices. */
+export function routesOf(home: Home): string {
+  return JSON.stringify(
+    allRoutes(home, new World(home, 1), widths).map((route) => [
+      route.kind,
+      route.verdict,
+      route.stops.length,
+      route.ifs.length,
+      route.carries,
+      route.leavesOut.map((load) => load.name),
+      bare(route, notSaid),
+    ]),
+  );
+}
+
+/** The bill as it is read and the tariff that comes of it. */
+export function billOf(home: Home): string {
+  return JSON.stringify(tariffOf(home)?.tariff ?? null);
+}
+
+/** The rest of a plan: money, electrical points, steps, the leaving point. */
+export function planOf(answers: Answers, id: string): string {
+  const { home, assumptions, toFindOut, sources, ...plan } = makePlan(interview, answers, ASOF, 1);
+  const steps = plan.nextSteps.map((step) => [step.what, step.who]);
+  const ladder = plan.ladder.map((step) => step.switchOff);
+  const said = [steps, ladder, plan.leavingPoint, plan.advice.route.kind, bare(plan, notSaid)];
+  return withoutEcho(JSON.stringify(said), answers[id]);
+}
+
+/** A number that was answered is an echo where it stands again. */
+function withoutEcho(text: string, answer: Answer | undefined): string {
+  const numbers = [answer].flat().filter((one) => typeof one === 'number');
+  return numbers.reduce<string>(
+    (left, n) => left.replaceAll(new RegExp(`\\b${n}\\b`, 'g'), ''),
+    text,
+  );
+}
+
+export const homeOf = (answers: Answers) => homeFromAnswers(interview, answers, ASOF);
