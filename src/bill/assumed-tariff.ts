@@ -1,5 +1,5 @@
 import { type Figure, figure } from '../quantity/figure';
-import { priceByState, statePrice } from '../tables/electricity-price';
+import { priceByState, type StatePriceRow, statePrice } from '../tables/electricity-price';
 import { citeTable } from '../tables/table';
 import type { Tariff } from './tariff';
 import { tariffFromBill } from './tariff-from-bill';
@@ -14,12 +14,12 @@ export function assumedTariff(state: string | null): { tariff: Tariff; price: Fi
   const price = figure({
     value,
     low: 0.75 * value,
-    high: 1.25 * value,
+    high: Math.max(1.25 * value, (1.1 * (row.centsPerKwhApril2025 ?? 0)) / 100),
     unit: '$/kWh',
     name: `average price of a kWh in ${row.name}`,
     source: {
       kind: 'assumed',
-      label: `the ${priceByState.source.year} average of ${row.name}, because you were not sure`,
+      label: `the ${priceByState.source.year} average of ${row.name}, because you were not sure${sayLater(row)}`,
       cite: row.standing === 'memory' ? 'from memory, not re-read' : citeTable(priceByState),
     },
   });
@@ -30,4 +30,11 @@ export function assumedTariff(state: string | null): { tariff: Tariff; price: Fi
     export: { kind: 'not-sure', price: null },
   });
   return { tariff: { ...tariff, name: `Assumed: average of ${row.name}` }, price };
+}
+
+/** The price has moved since: by how much, where a later month is known, and that it is not, where none is. */
+function sayLater({ centsPerKwhApril2025: later }: StatePriceRow): string {
+  return later === null
+    ? '; no later price of it is in our table, and prices have mostly risen since'
+    : `; in April 2025 it was ${later.toFixed(1)} cents`;
 }

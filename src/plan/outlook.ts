@@ -2,6 +2,7 @@ import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../home/home';
 import { chanceOfLongOutage, outageOutlook, yearlyOutages } from '../outage/expected-outages';
 import { type Figure, figure } from '../quantity/figure';
+import { sayOutageRecord } from '../tables/outage-statistics';
 
 /** What outages to expect here, ordinary and major apart; weak evidence, with wide ranges. */
 export interface Outlook {
@@ -12,6 +13,8 @@ export interface Outlook {
   /** Chance of at least one outage of the goal's length within ten years, %. */
   readonly chanceOfGoal: Figure;
   readonly fromState: boolean;
+  /** Whose record of which years went in, in words. */
+  readonly record: string;
 }
 
 /** Published rates of the state, moved by what the household has lived through. */
@@ -24,11 +27,10 @@ export function outlookOf(home: Home): Outlook {
   });
   const { ordinary, major } = yearlyOutages(outlook);
   const chance = chanceOfLongOutage(outlook, { hours: home.goalHours.value });
+  const record = sayOutageRecord(home.site.state);
   const source = {
     kind: 'table',
-    label: outlook.fromState
-      ? "your state's outage record, and yours"
-      : 'the national outage record, and yours',
+    label: `${record}; and your own years`,
     cite: 'EIA Electric Power Annual tables 11.1 and 11.3',
   } as const;
   const make = (of: { low: number; value: number; high: number }, unit: string, name: string) =>
@@ -44,5 +46,6 @@ export function outlookOf(home: Home): Outlook {
       'chance of at least one outage of this length in ten years',
     ),
     fromState: outlook.fromState,
+    record,
   };
 }

@@ -77,3 +77,23 @@ export function stateOutages(state: string): TwoSorts | null {
   const rows = outagesByState.rows.filter((row) => row.state === state.toUpperCase());
   return poolYears(rows, nationalOutages());
 }
+
+/**
+ * Whose record of outages stands for a home and of which years, in words; a state our table has no figures of is named
+ * with the gap.
+ */
+export function sayOutageRecord(state: string | null): string {
+  const code = state?.toUpperCase() ?? null;
+  const own = outagesByState.rows.filter((row) => row.state === code);
+  const nation = `the outage record of the US, ${sayYears(outagesNational.rows)}`;
+  if (own.length > 0) return `the outage record of ${code}, ${sayYears(own)}, with ${nation}`;
+  if (code === null) return nation;
+  const known = new Set(outagesByState.rows.map((row) => row.state)).size;
+  return `${nation}: our table knows ${known} states, and ${code} is not among them`;
+}
+
+function sayYears(rows: readonly OutageYear[]): string {
+  const years = rows.map(({ year }) => year);
+  const [first, last] = [Math.min(...years), Math.max(...years)];
+  return first === last ? `${first}` : `${first} to ${last}`;
+}

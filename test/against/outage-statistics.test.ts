@@ -1,9 +1,10 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import {
   nationalOutages,
   outagesByState,
   outagesNational,
   poolYears,
+  sayOutageRecord,
   stateOutages,
 } from '../../src/tables/outage-statistics';
 
@@ -105,4 +106,12 @@ describe('outage statistics, against the arithmetic of the EIA tables', () => {
       expect(major.meanHours, state).toBeLessThan(30);
     }
   });
+});
+
+test('the record that stands for a home is named with its years, and a state without one with the gap', () => {
+  expect(sayOutageRecord('me')).toContain('outage record of ME, 2022 to 2023');
+  expect(sayOutageRecord('CA')).toContain('outage record of CA, 2022,');
+  const known = new Set(outagesByState.rows.map((row) => row.state));
+  expect(sayOutageRecord('TX')).toContain(`knows ${known.size} states, and TX is not among them`);
+  expect(sayOutageRecord(null)).toMatch(/of the US, \d{4} to \d{4}$/);
 });

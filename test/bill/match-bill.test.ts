@@ -78,6 +78,10 @@ describe('not sure: the average price of the state', () => {
     const { price, tariff } = assumedTariff('CT');
     expect(price.value).toBeCloseTo(0.2988, 9);
     expect(price.source.label).toContain('2023 average of Connecticut');
+    expect(price.source.label).toContain('in April 2025 it was 32.3 cents');
+    expect(assumedTariff('TX').price.source.label).toContain(
+      'no later price of it is in our table',
+    );
     expect(price.source.cite).toContain('Electric Power Annual');
     expect(checkTariff(tariff)).toEqual([]);
   });

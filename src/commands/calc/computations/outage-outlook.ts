@@ -4,7 +4,11 @@ import {
   type YearlyOutages,
   yearlyOutages,
 } from '../../../outage/expected-outages';
-import { outagesByState, outagesNational } from '../../../tables/outage-statistics';
+import {
+  outagesByState,
+  outagesNational,
+  sayOutageRecord,
+} from '../../../tables/outage-statistics';
 import { citeTable } from '../../../tables/table';
 import type { Calculation, Outcome } from '../calculation';
 import type { Values } from '../values';
@@ -82,9 +86,7 @@ function outlookOf(values: Values): Outcome {
       percent('high', chance.high),
     ],
     notes: [
-      outlook.fromState
-        ? 'The figures of your state went in, half and half with those of the nation.'
-        : 'Only the figures of the nation went in.',
+      `What went in: ${sayOutageRecord(values.wordOrNull('state'))}.`,
       'Averages over customers say little about one home: take it as weak evidence.',
     ],
   };
