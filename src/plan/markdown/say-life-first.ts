@@ -20,7 +20,7 @@ const ways: Readonly<Record<LifeFirst['secondWays'][number], string>> = {
 export function sayLifeFirst(first: LifeFirst): string[] {
   const call =
     first.callToday.length > 0
-      ? `Call today and say that somebody here depends on a powered device: ${listOf(first.callToday.map((one) => people[one]))}.`
+      ? `Call today and say that someone here depends on a powered device: ${listOf(first.callToday.map((one) => people[one]))}.`
       : 'Everybody who should know about the device has been told. Ask each of them once a year whether that still stands.';
   return [call, battery(first), secondWay(first)];
 }
@@ -37,7 +37,7 @@ function battery({ ownBattery: { toldHours, tested, countedHours } }: LifeFirst)
 
 function secondWay({ secondWays }: LifeFirst): string {
   if (secondWays.length === 0)
-    return 'Agree on a second way that needs no power from this house: the plan is not complete without it.';
+    return 'Agree on a second way that needs no power from this house; the plan is not complete before.';
   return `Second way you named: ${listOf(secondWays.map((one) => ways[one]))}. Check it today, and ask how many hours it gives.`;
 }
 
@@ -46,11 +46,11 @@ export function sayLeaveWithDevice(first: LifeFirst): string {
   const kept = formatQuantity(first.leaveAtHours, 'h');
   const basis = first.tripTold
     ? `three times your trip of ${formatQuantity(first.tripHours, 'h')} plus two hours`
-    : `the trip is not known, so we count ${formatQuantity(first.tripHours, 'h')} three times, plus two hours`;
+    : `the trip is not known, so we count ${formatQuantity(first.tripHours, 'h')} times three, plus two hours`;
   const late = 'If you cannot leave in time, call 911 early and say "on life support".';
   if (first.told && first.leaveAtOnce) {
     const counted = formatQuantity(first.ownBattery.countedHours, 'h');
-    return `Life support: leave as soon as the power fails, or before a storm that is forecast. The device's own battery counts as ${counted}, and ${kept} should be left when you set out (${basis}). Tested cylinders or spare batteries may give longer: ask the supplier. ${late}`;
+    return `Life support: leave as soon as the power fails, or before a storm that is forecast. The device's own battery counts as ${counted}, and ${kept} should be left when you set out (${basis}). Tested cylinders or spare batteries may add to it: ask the supplier. ${late}`;
   }
   const head = first.told ? 'Life support' : 'If somebody here lives by a powered device';
   return `${head}: leave while what you can carry (device battery, spare batteries, cylinders) still covers ${kept} (${basis}), and at the latest when you start on your last source. ${late}`;
