@@ -9,7 +9,7 @@ const LAPSE_K_PER_M = 0.0065;
 /** How far a month may stand from what the stations around and its own season say. Our judgement, by the medians of all months. */
 const SUN_BAND = 0.06;
 const SUN_SEASON = 0.1;
-const WARMTH_BAND_K = 1.5;
+const WARMTH_BAND_K = 2;
 const SPREAD_BAND = 1.25;
 const DIFFUSE_BAND = 1.4;
 

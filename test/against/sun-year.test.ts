@@ -5,6 +5,7 @@ import { panelHoursKwh } from '../../src/physics/panel/panel-hours';
 import { planeSunWh } from '../../src/physics/panel/plane-sun';
 import { planeYear } from '../../src/physics/panel/plane-year';
 import { MONTH_DAYS, MONTH_OF_DAY } from '../../src/physics/weather/calendar';
+import { darkestRun } from '../../src/physics/weather/month-statistics';
 import { type Weather, weatherYears } from '../../src/physics/weather/weather-years';
 import { allStations } from '../../src/tables/climate';
 import { persistenceFigures } from '../../src/tables/weather-persistence';
@@ -18,6 +19,8 @@ interface Check {
   planeSunKwhPerM2Day: number[];
   acKwhPerKwDay: number[];
   acYearKwhPerKw: number;
+  /** Mean AC kWh a day of the darkest so many days in a row of the typical year. */
+  darkestRunKwhPerKwDay: Record<string, number>;
 }
 
 // Twelve TMY3 stations (Wilcox & Marion 2008, NREL/TP-581-43156), hour by hour with measured-model beam
@@ -32,6 +35,8 @@ interface Compared {
   check: Check;
   sun: number[];
   ac: number[];
+  /** Mean over years of each year's darkest so many days in a row, kWh a day. */
+  darkest(days: number): number;
 }
 
 let compared: Compared[] = [];
@@ -56,10 +61,12 @@ beforeAll(() => {
     // The fixture's figures: NOCT 45 C, -0.35 %/K, 14 % losses, albedo 0.2, an inverter of 96 %.
     const traits = { albedo: 0.2, noctC: 45, powerPerKelvin: -0.0035, lossShare: 0.14 };
     const dc = panelHoursKwh(years, plane, traits);
+    const ac = inverterHoursKwh(dc, { ratedKw: 1, ratedEfficiency: 0.96, into: dc });
     return {
       check,
+      darkest: (days) => meanDarkestRun(ac, days),
       sun: monthMeans(planeSunWh(years, plane, { albedo: 0.2 })).map((wh) => wh / 1000),
-      ac: monthMeans(inverterHoursKwh(dc, { ratedKw: 1, ratedEfficiency: 0.96, into: dc })),
+      ac: monthMeans(ac),
     };
   });
 });
@@ -69,6 +76,14 @@ function monthMeans(hours: Float32Array): number[] {
   for (let i = 0; i < hours.length; i++)
     sums[MONTH_OF_DAY[Math.floor(i / 24) % 365]!]! += hours[i]!;
   return sums.map((sum, m) => sum / MONTH_DAYS[m]! / YEARS);
+}
+
+function meanDarkestRun(hours: Float32Array, length: number): number {
+  const days = new Float64Array(hours.length / 24);
+  for (let i = 0; i < hours.length; i++) days[Math.floor(i / 24)]! += hours[i]!;
+  let sum = 0;
+  for (let y = 0; y < YEARS; y++) sum += darkestRun(days.subarray(365 * y, 365 * (y + 1)), length);
+  return sum / YEARS;
 }
 
 const yearOf = (months: readonly number[]) =>
@@ -118,3 +133,26 @@ test('the printed AC years of the fixture are met within 5 %, east within 10 %',
     expect(Math.abs(off)).toBeLessThan(one.check.facingDeg === 90 ? 0.1 : 0.05);
   }
 });
+
+// A typical year leaves out the extremes of single years, so drawn years are to be darker, not brighter.
+test.each([
+  [3, 0.5, 1.05],
+  [7, 0.6, 1.05],
+  [14, 0.75, 1.2],
+])(
+  'the darkest %i days in a row are no brighter than in the typical year (14: by a fifth at most), nor under half as bright',
+  (days, ...limits) => {
+    const shares = compared.map((one) => ({
+      one,
+      share: one.darkest(days) / one.check.darkestRunKwhPerKwDay[days]!,
+    }));
+    const [least, most] = [Math.min, Math.max].map((of) => of(...shares.map(({ share }) => share)));
+    console.log(
+      `darkest ${days} days: ${least!.toFixed(2)} to ${most!.toFixed(2)} of the typical year's`,
+    );
+    for (const { one, share } of shares) {
+      expect(share, `${one.check.station} ${one.check.tiltDeg}`).toBeGreaterThan(limits[0]!);
+      expect(share, `${one.check.station} ${one.check.tiltDeg}`).toBeLessThan(limits[1]!);
+    }
+  },
+);
