@@ -136,3 +136,9 @@ test('"not sure" leaves the sums wider than an answer does', () => {
   expect(open.high - open.low).toBeGreaterThan(told.high - told.low);
   expect(weigh({ ...answers, 'fridge-count': 'not sure' }).unsureCount).toBe(1);
 });
+
+test('in the least window the first instruction is whole in sight', () => {
+  const danger = reduce(context, begin(context, {}), { type: 'answer', answer: ['gas-smell'] });
+  const { text } = draw(danger, { columns: 30, rows: 10 });
+  expect(flat(text)).toContain('Leave now, and take everyone with you into the open air.');
+});
