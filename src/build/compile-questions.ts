@@ -53,6 +53,7 @@ export function compileQuestions(from: string, to: string): void {
     dangers,
     opening: order.opening,
     readBack: order.readBack,
+    private: privateIds(order.private, questions),
     short: order.short,
     tariff: order.tariff,
   });
@@ -62,6 +63,21 @@ export function compileQuestions(from: string, to: string): void {
     "import type { Interview } from '../../src/interview/question';\ndeclare const interview: Interview;\nexport default interview;\n",
   );
   writeFileSync(join(to, 'question-ids.d.ts'), idTypes(questions));
+}
+
+/** Questions named, or all of the topics named, by kind. */
+function privateIds(
+  kinds: Readonly<Record<string, readonly string[]>>,
+  questions: readonly { id: string; topic: string }[],
+): Record<string, string[]> {
+  const idsOf = (name: string) => {
+    const ids = questions.filter(({ id, topic }) => id === name || topic === name);
+    if (ids.length === 0) throw new Error(`order.yaml: private names ${name}, which is nothing`);
+    return ids.map(({ id }) => id);
+  };
+  return Object.fromEntries(
+    Object.entries(kinds).map(([kind, names]) => [kind, names.flatMap(idsOf)]),
+  );
 }
 
 /** The ids of all questions, and of the choices of each, as types: a misspelt one does not compile. */

@@ -1,9 +1,12 @@
+import interview from '#compiled/questions.js';
 import { TARIFF_KEY } from '../bill/tariff-key';
+import { privateIn } from '../interview/private-answers';
 import { readYamlFile } from '../store/read-yaml-file';
 import { DONE, FAILED, WRONG_USAGE } from './exit-codes';
 import { homeFromFile } from './home-from-file';
 import { tariffFromFile } from './own-tariff';
 import { printErr, printOut } from './print';
+import { privateWords } from './private-words';
 import type { Arguments } from './read-arguments';
 
 /** `lampkeeper check FILE`: line, column and what to do for every fault, in a home file or a tariff file. */
@@ -12,6 +15,10 @@ export async function checkCommand(args: Arguments): Promise<number> {
   if (path === undefined || more.length > 0) {
     printErr('check takes one file: lampkeeper check kim.home.yaml\n');
     return WRONG_USAGE;
+  }
+  if (args.private) {
+    const { privateCopy } = await import('./private-copy');
+    return privateCopy(path);
   }
   const checked = isTariff(path) ? await checkTariff(path) : await checkHome(path);
   printOut(`${checked.says}\n`);
@@ -35,5 +42,8 @@ async function checkHome(path: string): Promise<{ ok: boolean; says: string }> {
   const tariff = home.tariff === null ? '' : ` and the tariff "${home.tariff.name}"`;
   const count = Object.keys(home.answers).length;
   const said = `${path}: ${count} answers${tariff}, nothing wrong.`;
-  return { ok: true, says: [...home.remarks, said].join('\n') };
+  const found = privateWords(interview, privateIn(interview, home.answers), home.tariff !== null);
+  const share =
+    found.length === 0 ? [] : [`For a copy without them: lampkeeper check ${path} --private`];
+  return { ok: true, says: [...home.remarks, said, ...found, ...share].join('\n') };
 }

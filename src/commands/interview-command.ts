@@ -15,7 +15,7 @@ import { DONE, FAILED, INTERRUPTED, WRONG_USAGE } from './exit-codes';
 import type { Outcome } from './finish-with-plan';
 import type { Keeping, Settled } from './keeping';
 import { printErr } from './print';
-import type { Arguments } from './read-arguments';
+import { type Arguments, COMMANDS } from './read-arguments';
 
 /** What one run of the interview keeps in mind: which file, since when. */
 interface Sitting {
@@ -88,7 +88,7 @@ async function placeProblem(given: string | null): Promise<string | null> {
   const folder = dirname(given ?? homeFileName('my-home'));
   const problem = folderProblem(folder);
   if (problem === null) return null;
-  return `Nothing can be kept here. ${saySystemError(problem, 'write', resolvePath(folder))} Every answer is tried again.`;
+  return `Nothing can be kept here. ${saySystemError(problem, 'write', resolvePath(folder))}`;
 }
 
 /** What keeps the answers of this sitting, loaded once. */
@@ -127,6 +127,9 @@ function contextOf(sitting: Sitting): Context {
       const { given } = sitting;
       if (given !== null && name !== nameOfFile(given).toLowerCase()) {
         return `This home is named after its file, ${given}. Rename the file when you have stopped.`;
+      }
+      if (COMMANDS.includes(name)) {
+        return `"${name}" is a command of lampkeeper. Type another name, for example ${name}-house.`;
       }
       return taken(name)
         ? `A home called "${name}" is in this folder already; "${callName(process.env)} ${homeFileName(name)}" goes on with it. Type another name here.`

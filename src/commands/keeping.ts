@@ -25,6 +25,9 @@ export interface Settled {
   readonly why: string | null;
 }
 
+/** What stands on the screen while nothing can be written. */
+const AGAIN = 'Your answers stay in this window, and each next one tries again.';
+
 /**
  * Keeps the home of one sitting under its name, alone. When the name is changed, the file of the old one goes once the
  * new one is kept, since it may be the name that was to be taken back.
@@ -67,7 +70,7 @@ export class Keeping {
     if (this.keeper?.path !== file) this.changeTo(file);
     if (this.toKeep.looking !== null) return this.toKeep.looking;
     const kept = this.keeper!.keep(this.toKeep);
-    if (!kept.ok) return kept.says;
+    if (!kept.ok) return `${kept.says} ${AGAIN}`;
     const left = this.leaveOld();
     if (left !== null) return left;
     return kept.outside === null ? null : this.sayOutside(kept.outside);
@@ -84,7 +87,11 @@ export class Keeping {
       // Asked at every sitting, or told by the file's own name: no loss to who only looked.
       .filter((id) => !(looking && ['now-danger', 'home-name'].includes(id)));
     const missing = ids.map((id) => this.saysOf(id));
-    return { file, missing, why: typeof saved === 'string' ? saved : null };
+    return {
+      file,
+      missing,
+      why: typeof saved === 'string' ? saved.replace(` ${AGAIN}`, '') : null,
+    };
   }
 
   /** The home as a file to copy. */

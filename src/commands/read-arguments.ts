@@ -10,6 +10,8 @@ export interface Arguments {
   readonly plain: boolean;
   readonly json: boolean;
   readonly force: boolean;
+  /** check: write a copy without private answers. */
+  readonly private: boolean;
   readonly help: boolean;
   readonly version: boolean;
   readonly color: boolean;
@@ -20,7 +22,8 @@ export interface Arguments {
   readonly tariff: string | null;
 }
 
-const commands = ['interview', 'plan', 'check', 'schema', 'calc'];
+/** Words that begin a command line, and so are no names of homes. */
+export const COMMANDS = ['interview', 'plan', 'check', 'schema', 'calc'];
 
 /** The command line, read. A sentence instead where it is wrong. */
 export function readArguments(argv: readonly string[]): Arguments | { readonly wrong: string } {
@@ -34,6 +37,7 @@ export function readArguments(argv: readonly string[]): Arguments | { readonly w
         plain: { type: 'boolean', default: false },
         json: { type: 'boolean', default: false },
         force: { type: 'boolean', default: false },
+        private: { type: 'boolean', default: false },
         help: { type: 'boolean', short: 'h', default: false },
         version: { type: 'boolean', short: 'v', default: false },
         'no-color': { type: 'boolean', default: false },
@@ -44,7 +48,7 @@ export function readArguments(argv: readonly string[]): Arguments | { readonly w
       },
     });
     const [first = 'interview', ...others] = positionals;
-    const isCommand = commands.includes(first);
+    const isCommand = COMMANDS.includes(first);
     if (!isCommand && !/\.ya?ml$/i.test(first)) {
       return { wrong: `"${first}" is neither a command nor a home file. Try: lampkeeper --help` };
     }
@@ -56,6 +60,7 @@ export function readArguments(argv: readonly string[]): Arguments | { readonly w
       plain: values.plain,
       json: values.json,
       force: values.force,
+      private: values.private,
       help: values.help,
       version: values.version,
       color: !values['no-color'],

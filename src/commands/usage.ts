@@ -23,6 +23,7 @@ Options
   --in FILE        calc: read inputs from a YAML or JSON file
   --json           plan, calc: print data instead of words
   --force          plan: replace a plan file that somebody changed
+  --private        check: write a copy without who lives there, where, and money
   --help           this page
   --version        the version
 

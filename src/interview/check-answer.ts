@@ -72,8 +72,12 @@ function checkName(text: string): Checked {
   if (text === '') return no(words.empty.name);
   const name = text.toLowerCase().replace(/[\s_]+/g, '-');
   if (!/^[a-z0-9][a-z0-9-]{0,23}$/.test(name)) return no(words.nameShape);
+  if (HELD_NAMES.test(name)) return no(words.nameHeld(name));
   return { ok: true, value: name, unusual: false };
 }
+
+/** Names of devices on Windows, whatever stands behind a dot. */
+const HELD_NAMES = /^(con|prn|aux|nul|com\d|lpt\d)$/;
 
 function no(message: string): Checked {
   return { ok: false, message };

@@ -98,6 +98,12 @@ export const orderFileSchema = z.strictObject({
     .min(1),
   opening: z.array(z.string()).min(1),
   readBack: z.record(z.string(), z.array(z.string()).min(1)),
+  private: z.strictObject({
+    name: z.array(z.string()),
+    people: z.array(z.string()),
+    place: z.array(z.string()),
+    money: z.array(z.string()),
+  }),
   short: z.array(z.string()).min(1),
   tariff: z.array(z.string()).min(1),
 });

@@ -72,6 +72,9 @@ export interface Topic {
 }
 
 /** The whole interview as data, in asking order. */
+/** What is private about an answer: the name of the files, who lives there and their health, where, or money. */
+export type PrivateKind = 'name' | 'people' | 'place' | 'money';
+
 export interface Interview {
   readonly topics: readonly Topic[];
   readonly questions: readonly Question[];
@@ -81,6 +84,8 @@ export interface Interview {
   readonly opening: readonly string[];
   /** By question, the choices that open the way to a generator. The first question decides. */
   readonly readBack: Readonly<Record<string, readonly string[]>>;
+  /** Ids of what a household may not want to hand on, by kind. */
+  readonly private: Readonly<Record<PrivateKind, readonly string[]>>;
   /** Ids asked in a short consult. */
   readonly short: readonly string[];
   /** Ids of what a tariff file tells; never a condition of a question outside the list. */

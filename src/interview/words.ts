@@ -56,6 +56,8 @@ export const words = {
     `No line here has the number ${typed}. Choose one with Up and Down, then press Enter.`,
   zipShape:
     'A ZIP code has five digits, for example 48911. Type all five, or only the first three.',
+  nameHeld: (name: string) =>
+    `Some computers keep the name "${name}" for themselves. Type another, for example ${name}-house.`,
   nameShape: 'Use letters, digits and dashes only, at most 24, for example oak-house.',
 } as const;
 

@@ -6,9 +6,8 @@ const because: Readonly<Record<string, string>> = {
   EPERM: 'the system does not permit it. Use another folder.',
   EBUSY: 'another program holds it. Close that program.',
   EROFS: 'this disk can only be read. Use a folder on another disk.',
-  ENOSPC: 'the disk is full. Free some space; nothing you typed is lost while this window is open.',
-  EDQUOT:
-    'your share of the disk is used up. Free some space; nothing you typed is lost while this window is open.',
+  ENOSPC: 'the disk is full. Free some space.',
+  EDQUOT: 'your share of the disk is used up. Free some space.',
   EIO: 'the disk or the connection to it fails. Use a folder on another disk.',
   ENOENT: 'there is no such file or folder. Check the name.',
   EISDIR: 'this is a folder, not a file. Give the name of a file.',

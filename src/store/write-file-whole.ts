@@ -26,8 +26,13 @@ export function temporaryOf(target: string): string {
 }
 
 /** A new file that nobody prepared for us: neither a file nor a link of that name is ever written through. */
-export function writeNew(path: string, bytes: Uint8Array, disk: Disk): void {
-  const file = openNew(path, disk);
+export function writeNew(
+  path: string,
+  bytes: Uint8Array,
+  disk: Disk,
+  there: 'remove' | 'keep' = 'remove',
+): void {
+  const file = openNew(path, disk, there);
   try {
     let written = 0;
     while (written < bytes.length) {
@@ -41,12 +46,12 @@ export function writeNew(path: string, bytes: Uint8Array, disk: Disk): void {
   }
 }
 
-function openNew(path: string, disk: Disk): number {
+function openNew(path: string, disk: Disk, there: 'remove' | 'keep'): number {
   try {
     return disk.open(path, 'new', 0o600);
   } catch (error) {
     // Left by a program of our number that was killed, or laid there: taken away, never written through.
-    if (codeOf(error) !== 'EEXIST') throw error;
+    if (there === 'keep' || codeOf(error) !== 'EEXIST') throw error;
     disk.unlink(path);
     return disk.open(path, 'new', 0o600);
   }

@@ -82,7 +82,7 @@ describe('an error of the system', () => {
   test.each([
     ['EACCES', /may not be written/],
     ['EROFS', /can only be read/],
-    ['ENOSPC', /disk is full.*nothing you typed is lost/],
+    ['ENOSPC', /disk is full\. Free some space/],
     ['EDQUOT', /share of the disk/],
     ['EISDIR', /a folder, not a file/],
   ])('names the remedy for %s', (code, remedy) => {
