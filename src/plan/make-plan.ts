@@ -1,6 +1,5 @@
 import type { Tariff } from '../bill/tariff';
 import { widthsOf } from '../home/build-home';
-import type { Home } from '../home/home';
 import { WEATHER_SEED, WEATHER_YEARS, World } from '../home/world';
 import type { Answers } from '../interview/answers';
 import { besideTariff } from '../interview/beside-tariff';

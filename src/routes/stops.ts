@@ -125,10 +125,19 @@ export function batteryPlaceIfs(home: Home): string[] {
 }
 
 /** Who must agree before a portable engine burns from the house tank. */
-export function fuelIfs({ facts }: Home, fuel: string): string[] {
-  return fuel === 'propane' && facts.is('gas-supply', 'propane-tank')
-    ? ['a gas fitter and the propane dealer agree to feed the engine from the house tank']
-    : [];
+export function fuelIfs(home: Home, fuel: string): string[] {
+  if (fuel !== 'propane' || !home.facts.is('gas-supply', 'propane-tank')) return [];
+  return ['a gas fitter agrees to feed the generator from the house tank', ...tankIfs(home)];
+}
+
+/** A rented tank is its dealer's, and so is one of which nobody knows the owner. */
+export function tankIfs({ facts }: Home): string[] {
+  if (!facts.is('gas-supply', 'propane-tank')) return [];
+  return facts.told('propane-tank-owner') && facts.is('propane-tank-owner', 'owned')
+    ? []
+    : [
+        'the dealer who owns the propane tank agrees in writing to the generator on it, and to fill it before a storm',
+      ];
 }
 
 /** What must be true of loads that are fed by cord: each by a plug of its own. */

@@ -3,6 +3,7 @@ import type { Home } from '../../home/home';
 import type { World } from '../../home/world';
 import { figure } from '../../quantity/figure';
 import { batteryStepsKwh, powerSteps } from '../../tables/generic-steps';
+import { ruleIfs, ruleStops } from '../association';
 import { limitsOf, usableOf } from '../battery-hours';
 import { part } from '../costs';
 import { fuelAtHand, fuelHours, fuelUse } from '../engine-size';
@@ -37,6 +38,7 @@ const LARGEST_KWH = 20;
 export function batteryEngine(home: Home, _world: World, widths: Widths): Route {
   const stops = [
     ...engineStops(home),
+    ...ruleStops(home),
     ...handStops(home),
     ...wiringStops(home),
     ...batteryPlaceStops(home),
@@ -84,6 +86,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
       'battery carbon monoxide alarms hang on each floor and by the bedrooms before the engine first runs',
       'the charger is set to what the engine can give, and the maker allows this engine on it',
       ...fuelIfs(home, fuelKind),
+      ...ruleIfs(home),
       ...wiringIfs(home),
       ...batteryPlaceIfs(home),
     ],

@@ -4,6 +4,7 @@ import type { RouteKind } from '../../kinds/route-kind';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { type EngineFuel, fuelShare } from '../../tables/fuels';
 import { type PowerStep, powerSteps } from '../../tables/generic-steps';
+import { ruleIfs, ruleStops } from '../association';
 import { owned, part } from '../costs';
 import { portableEnginePart } from '../engine-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from '../engine-size';
@@ -43,6 +44,7 @@ export function engineInlet(home: Home, widths: Widths): Route {
 function portable(home: Home, widths: Widths, sort: Sort): Route {
   const stops = [
     ...engineStops(home),
+    ...ruleStops(home),
     ...handStops(home),
     ...(sort.cords ? [] : wiringStops(home)),
   ];
@@ -173,7 +175,7 @@ function ifsOf(
   if (sort.cords) ifs.push(...plugIfs(fitted.carried));
   else ifs.push(...(usesInletThere(home, own) ? [LOOKED_AT] : wiringIfs(home)));
   if (!sort.cords && own?.volts === 120) ifs.push(AT_120);
-  ifs.push(...fuelIfs(home, fuelKind));
+  ifs.push(...fuelIfs(home, fuelKind), ...ruleIfs(home));
   if (!home.facts.told('operators')) ifs.push('somebody here can lift, start and refuel it');
   return ifs;
 }

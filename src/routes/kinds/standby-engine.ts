@@ -3,6 +3,7 @@ import { type GasHere, gasHere } from '../../home/gas-here';
 import type { Home, Rank } from '../../home/home';
 import type { EngineFuel } from '../../tables/fuels';
 import { powerSteps } from '../../tables/generic-steps';
+import { ruleIfs, ruleStops } from '../association';
 import { part } from '../costs';
 import { standbyEnginePart } from '../engine-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, siteShare } from '../engine-size';
@@ -11,7 +12,7 @@ import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
 import type { Route } from '../route';
-import { engineStops, gasStops, wiringIfs, wiringStops } from '../stops';
+import { engineStops, gasStops, tankIfs, wiringIfs, wiringStops } from '../stops';
 import { ALL_DAY, hardestSeason } from './portable-engine';
 
 const title = 'Standby engine that starts by itself';
@@ -19,7 +20,7 @@ const title = 'Standby engine that starts by itself';
 /** A fixed engine outdoors on piped gas or a propane tank, with an automatic transfer switch. */
 export function standbyEngine(home: Home, widths: Widths): Route {
   const fuel = fuels[gasHere(home.facts)];
-  const stops = [...engineStops(home), ...wiringStops(home), ...gasStops(home)];
+  const stops = [...engineStops(home), ...ruleStops(home), ...wiringStops(home), ...gasStops(home)];
   const scope: Rank[] = home.facts.is('goal-scope', 'normal')
     ? ['must', 'good', 'wait']
     : ['must', 'good'];
@@ -54,6 +55,8 @@ export function standbyEngine(home: Home, widths: Widths): Route {
       'battery carbon monoxide alarms hang on each floor and by the bedrooms before it first runs',
       'a gas fitter and the gas company confirm that meter, pipe and regulator can feed it',
       'the exhaust can be aimed away from every opening, as far off as the site allows',
+      ...(fuel === 'propane' ? tankIfs(home) : []),
+      ...ruleIfs(home),
       ...wiringIfs(home),
     ],
     carries: fitted.carried.map((load) => load.name),

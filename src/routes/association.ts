@@ -1,0 +1,23 @@
+import type { Home } from '../home/home';
+
+/** A rule told that bars a generator, unless the association has already agreed. */
+export function ruleStops({ facts }: Home): string[] {
+  const barred =
+    facts.told('association-rule') &&
+    facts.has('association-rule', 'no-generator') &&
+    !facts.has('permissions', 'association-ok');
+  return barred
+    ? [
+        "your association's rules say no generator outdoors: ask it for an exception in writing first",
+      ]
+    : [];
+}
+
+/** What the association's rules ask of a generator that may stand there. */
+export function ruleIfs({ facts }: Home): string[] {
+  return facts.told('association-rule') && facts.has('association-rule', 'quiet-hours')
+    ? [
+        "it stands still in your association's quiet hours, or the association agrees in writing to outages as an exception",
+      ]
+    : [];
+}

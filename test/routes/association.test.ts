@@ -1,0 +1,37 @@
+import { describe, expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import { widthsOf } from '../../src/home/build-home';
+import { engineCords } from '../../src/routes/kinds/portable-engine';
+import { standbyEngine } from '../../src/routes/kinds/standby-engine';
+import { houseWith } from '../plan/electrical/electrical-home';
+
+const widths = widthsOf(interview);
+const run = { 'must-run': ['fridge', 'lights'], 'fridge-count': 1, operators: 'two' };
+const cords = (changed: object) => engineCords(houseWith({ ...run, ...changed }), widths);
+
+describe("the association's rule in its words", () => {
+  const under = (rule: string[], more: object = {}) =>
+    cords({ 'home-tenure': 'association', 'association-rule': rule, ...more });
+
+  test('bars a generator, unless the association has agreed', () => {
+    expect(JSON.stringify(under(['no-generator']).stops)).toContain('no generator outdoors');
+    expect(under(['no-generator'], { permissions: ['association-ok'] }).stops).toEqual([]);
+    expect(under(['nothing']).stops).toEqual([]);
+  });
+
+  test('quiet hours are a condition', () => {
+    expect(under(['quiet-hours']).ifs.join(' ')).toContain('quiet hours');
+    expect(under(['nothing']).ifs.join(' ')).not.toContain('quiet hours');
+  });
+});
+
+test('a propane tank that is rented, or nobody knows whose, needs its dealer in writing', () => {
+  const ifs = (changed: object) =>
+    standbyEngine(
+      houseWith({ ...run, 'gas-supply': 'propane-tank', ...changed }),
+      widths,
+    ).ifs.join();
+  expect(ifs({ 'propane-tank-owner': 'rented' })).toContain('dealer who owns');
+  expect(ifs({})).toContain('dealer who owns');
+  expect(ifs({ 'propane-tank-owner': 'owned' })).not.toContain('dealer who owns');
+});
