@@ -1,7 +1,9 @@
 import type { Widths } from '../../home/answer-figure';
 import type { Home } from '../../home/home';
 import type { World } from '../../home/world';
-import { figure } from '../../quantity/figure';
+import { type Figure, figure } from '../../quantity/figure';
+import { formula } from '../../quantity/figure-arithmetic';
+import { formatQuantity } from '../../quantity/format-quantity';
 import { batteryStepsKwh, powerSteps } from '../../tables/generic-steps';
 import { ruleIfs, ruleStops } from '../association';
 import { limitsOf, usableOf } from '../battery-hours';
@@ -12,7 +14,7 @@ import { fuelContainers } from '../fuel-containers';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
-import type { Route } from '../route';
+import type { Lasting, Route } from '../route';
 import {
   batteryPlaceIfs,
   batteryPlaceStops,
@@ -23,6 +25,7 @@ import {
   wiringStops,
 } from '../stops';
 import { CHARGE_EFFICIENCY, CHARGE_LOAD, chargingEngine } from './charging-engine';
+import { chargingHours, longestRest, MOST_CHARGING_HOURS } from './charging-hours';
 import { hardestSeason } from './portable-engine';
 
 const title = 'Battery for the nights, portable engine to refill it';
@@ -31,7 +34,7 @@ const title = 'Battery for the nights, portable engine to refill it';
 const NIGHT_HOURS = 14;
 /** The timetable leaves room for days harder than the hard day. Our judgement. */
 const COLDER_DAYS = 1.3;
-/** A larger battery is not planned here: where a night asks more, the engine runs in the night too. */
+/** A larger battery is not planned here: where a night asks more, the plan says so. */
 const LARGEST_KWH = 20;
 
 /** A battery that carries the night; an engine run well loaded for some hours a day fills it again. */
@@ -62,10 +65,13 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
   const charging = chargingEngine(home, { inverterWatts: fitted.step.watts, kwhPerDay });
   const engine = charging.size;
   const runHours = Math.min(
-    24,
+    MOST_CHARGING_HOURS,
     Math.ceil((COLDER_DAYS * kwhPerDay) / CHARGE_EFFICIENCY / (engine.siteKw * CHARGE_LOAD)),
   );
-  const runsByHour = timetable(runHours, usableOf(home, nameplateKwh) >= nightKwh);
+  const runsByHour = chargingHours(runHours);
+  const restHours = longestRest(runsByHour);
+  const restKwh = (kwhPerDay * restHours) / 24 / limitsOf(1).dischargeEfficiency;
+  const holdsNight = usableOf(home, nameplateKwh) >= restKwh;
   const fuelKind = charging.fuel;
   const fuel = fuelUse({
     engine: charging.sort,
@@ -103,19 +109,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
     fuel,
     engine: { ...engine, runsByHour, sort: charging.sort },
     gap: 'from no blink to a few seconds, by itself; the engine is started by hand later',
-    lasting:
-      hours === null
-        ? lasts(null, true, 'It goes on while fuel can be had.')
-        : lastsHours(
-            home,
-            figure({
-              ...hours,
-              value: hours.value + bridge,
-              low: hours.low + bridge,
-              high: hours.high + bridge,
-            }),
-            'The battery and the fuel at hand together',
-          ),
+    lasting: holdsNight ? lastingOf(home, hours, bridge) : darkNights(home, bridge, restHours),
     parts: [
       part('battery', nameplateKwh, `Battery, ${nameplateKwh} kWh, with an inverter`),
       charging.part,
@@ -126,22 +120,35 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
       ...fuelContainers(home, fuel),
     ],
     notes: [
-      usableOf(home, nameplateKwh) >= nightKwh
-        ? `The engine runs about ${runHours} hours a day, well loaded, and the nights are quiet.`
-        : `The engine runs about ${runHours} hours a day, on hard nights too: the battery holds less than a hard night.`,
+      `The generator runs about ${runHours} hours a day, well loaded, in a block from the morning and one from the afternoon, and never while people sleep.`,
       ...sharedTankNotes(fuel),
     ],
   });
 }
 
-/** Hours of the day in running order: from 7 in the morning and from 16 on, so that the nights stay quiet. */
-const QUIET_NIGHTS = [
-  7, 16, 8, 17, 9, 18, 10, 19, 11, 20, 12, 15, 13, 14, 21, 6, 22, 5, 23, 4, 0, 3, 1, 2,
-];
+/** The fuel at hand and one charge of the battery. */
+function lastingOf(home: Home, fuel: Figure | null, bridge: number): Lasting {
+  if (fuel === null) return lasts(null, true, 'It goes on while fuel can be had.');
+  const hours = figure({
+    ...fuel,
+    value: fuel.value + bridge,
+    low: fuel.low + bridge,
+    high: fuel.high + bridge,
+  });
+  return lastsHours(home, hours, 'The battery and the fuel at hand together');
+}
 
-/** 1 in the hours in which the engine runs; where the battery does not hold a night, spread over day and night. */
-function timetable(hoursPerDay: number, holdsNight: boolean): number[] {
-  const spread = Array.from({ length: hoursPerDay }, (_, i) => Math.floor((i * 24) / hoursPerDay));
-  const runs = new Set(holdsNight ? QUIET_NIGHTS.slice(0, hoursPerDay) : spread);
-  return Array.from({ length: 24 }, (_, hour) => (runs.has(hour) ? 1 : 0));
+/** A battery that is empty before the morning carries no night, however much fuel there is. */
+function darkNights(home: Home, bridge: number, restHours: number): Lasting {
+  const hours = figure({
+    value: bridge,
+    unit: 'h',
+    name: 'hours a full battery lasts on a hard day',
+    source: formula('its usable energy against the use of a hard day'),
+  });
+  const [holds, rest, goal] = [bridge, restHours, home.goalHours.value].map((h) =>
+    formatQuantity(Math.round(h), 'h'),
+  );
+  const says = `On a hard night a full battery lasts about ${holds}, and the generator rests for ${rest} while people sleep: what must run stops before the morning. It does not reach the ${goal} you asked for.`;
+  return lasts(hours, false, says);
 }

@@ -71,6 +71,9 @@ function roofStops(home: Home, world: World): (Stop | string)[] {
       ? [notKnown('no roof with sun is known here; measure one first')]
       : ['the roof is not yours to build on'];
   }
+  if (world.roof.areaFt2 === 0) {
+    return ['no roof with sun is known here for more panels than there are; measure one first'];
+  }
   const least = solarStepsKw()[0]!;
   return world.roof.roomKw < least
     ? [
