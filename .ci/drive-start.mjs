@@ -46,7 +46,7 @@ async function until(holds, what, ms = 120_000) {
 }
 
 await until(() => /dangerous.*right now/i.test(shown().replace(/\s+/g, ' ')), 'the first question');
-program.write('1 \r');
+program.write('9 \r');
 await until(() => /What short name/.test(shown()), 'the name question');
 program.write('drive-start\r');
 await until(() => /How many people/.test(shown()), 'the question after the name');
@@ -56,7 +56,8 @@ while (!/Write my plan/.test(shown())) {
   before = shown();
   program.write('\t');
 }
-program.write('\r');
+// No line is marked before somebody moves.
+program.write('\u001b[B\r');
 await until(() => /Backup power plan/.test(shown()), 'the plan on the screen');
 program.write('\u001b');
 await until(() => exit !== null, 'the end');
