@@ -1,11 +1,35 @@
 import type { Home } from '../home/home';
+import { panelTraits, roofOf } from '../home/roof';
 import type { Assumption } from './assumptions';
 
 /** What we take for granted of how loads go with the weather, where the home has such a load. */
-export function weatherAssumptions({ loads }: Home): Assumption[] {
-  return lines
-    .filter(({ of }) => loads.some((load) => of.includes(load.id)))
+export function weatherAssumptions(home: Home): Assumption[] {
+  const byLoad = lines
+    .filter(({ of }) => home.loads.some((load) => of.includes(load.id)))
     .map(({ of: _, ...line }) => ({ ...line, asked: false }));
+  return [...byLoad, ...snowOnPanels(home)];
+}
+
+/** A winter month that loses less than this share of its sun to snow decides nothing. */
+const LITTLE_SNOW_SHARE = 0.05;
+
+/** Snow on the roof goes by temperature and tilt alone; said where a winter is planned for that loses much by it. */
+function snowOnPanels({ facts, goalSeasons, site }: Home): Assumption[] {
+  const roof = roofOf(facts);
+  if (roof === null || !goalSeasons.includes('winter')) return [];
+  const byMonth = panelTraits(roof, site.place.climate.meanC).snowLossByMonth ?? [];
+  const most = Math.max(0, ...byMonth);
+  if (most < LITTLE_SNOW_SHARE) return [];
+  return [
+    {
+      question: 'roof-face',
+      says: 'Snow on the panels',
+      assumed: `it keeps out up to ${Math.round(100 * most)} % of the sun of a winter month`,
+      because:
+        'We go by cold and by the slope alone and do not know how much snow falls: after a big snowfall a roof may give nothing for a week, and where it is cold and dry it gives more',
+      asked: false,
+    },
+  ];
 }
 
 const lines = [
