@@ -107,7 +107,7 @@ async function keyToFrameMs(folder: string): Promise<number[]> {
       wake();
     });
   await until(() => seen.includes(interview.questions[0]!.ask.slice(0, 20)));
-  program.write('1 \r');
+  program.write('9 \r');
   await until(() => seen.includes(interview.questions[1]!.ask.slice(0, 20)));
   const times: number[] = [];
   let typed = '';
