@@ -25,7 +25,7 @@ export function engineHoursSurvived(input: EngineHoursInput): Float64Array {
   const { loadKw, engine, limitHours } = input;
   requireWithin('limitHours', limitHours, { atLeast: 1, unit: 'h' });
   if (Number.isFinite(engine.refillEveryHours)) {
-    throw new RangeError('an engine with refills must be walked, hour by hour');
+    throw new RangeError('a generator with refills must be walked, hour by hour');
   }
   const count = loadKw.length;
   if (count === 0 || count % 24 !== 0) {

@@ -21,7 +21,8 @@ const bought: readonly { caution: string; buys: EquipmentClass; because: string 
   {
     caution: 'sump-own-battery',
     buys: 'sump-battery',
-    because: 'it works when nobody is home, when the engine rests and when the first source fails',
+    because:
+      'it works when nobody is home, when the generator rests and when the first source fails',
   },
 ];
 

@@ -31,7 +31,7 @@ export function fuelToStore(home: Home, advice: Advice): FuelToStore | null {
   const limitGal = gasolineLimitGal(home);
   const goal = formatQuantity(home.goalHours.value, 'h');
   const most = Math.ceil((fuel.perDay.high * home.goalHours.value) / 24);
-  const need = `${goal} of running takes about ${wholeGal} gallons of ${fuel.fuel}${most > wholeGal ? ` (${most} if the engine is thirsty)` : ''}`;
+  const need = `${goal} of running takes about ${wholeGal} gallons of ${fuel.fuel}${most > wholeGal ? ` (${most} if the generator is thirsty)` : ''}`;
   const limit = `${limitGal} gallons is a usual limit of local fire code, and the fire department decides`;
   const within = Math.max(0, Math.ceil(Math.min(wholeGal, limitGal) - keptGal));
   if (wholeGal <= limitGal) {

@@ -145,7 +145,7 @@ function wiredSteps({ advice: { route } }: Of): NextStep[] {
   if (hasFixedGenerator(traitsOf[route.kind])) {
     steps.push({
       id: 'gas-supply' as const,
-      what: 'Have meter, pipe and regulator confirmed in writing before ordering the engine.',
+      what: 'Have meter, pipe and regulator confirmed in writing before ordering the generator.',
       who: 'gas fitter',
     });
   }

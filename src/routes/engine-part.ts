@@ -7,7 +7,7 @@ export function portableEnginePart(ratedWatts: number): Part {
   return partBySize(
     'portable-engine',
     (kw - 2) / 10,
-    `Portable engine, ${oneDigit(kw)} kW running`,
+    `Portable generator, ${oneDigit(kw)} kW running`,
   );
 }
 
@@ -17,7 +17,7 @@ export function standbyEnginePart(ratedWatts: number): Part {
   return partBySize(
     'standby-engine',
     (kw - 7.5) / 18.5,
-    `Standby engine, ${oneDigit(kw)} kW, with switch`,
+    `Standby generator, ${oneDigit(kw)} kW, with switch`,
   );
 }
 

@@ -66,7 +66,7 @@ export function fuelUse(wish: FuelWish): FuelUse {
     unit: `${heat.unit}/day`,
     name: 'fuel burned a day',
     source: formula(
-      'fuel line of a small engine: idle burn plus fuel for each kWh',
+      'fuel line of a small generator: idle burn plus fuel for each kWh',
       [],
       'heat content: AFDC; efficiency: common practice',
     ),

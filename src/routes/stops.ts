@@ -7,7 +7,7 @@ export function engineStops(home: Home): (Stop | string)[] {
   const { facts } = home;
   if (facts.is('home-kind', 'apartment')) {
     return [
-      'an engine cannot run at an apartment: its exhaust kills, and a balcony counts as indoors',
+      'a generator cannot run at an apartment: its exhaust kills, and a balcony counts as indoors',
     ];
   }
   if (!facts.told('engine-place')) {
@@ -43,7 +43,7 @@ const gasReasons: Readonly<Record<GasHere, (Stop | string)[]>> = {
 /** Why nobody here could run an engine by hand. */
 export function handStops(home: Home): string[] {
   return home.facts.is('operators', 'none')
-    ? ['nobody here can lift, start and refuel an engine and work the breakers']
+    ? ['nobody here can lift, start and refuel a generator and work the breakers']
     : [];
 }
 

@@ -64,6 +64,6 @@ export function fuelHeatKwh(fuel: EngineFuel): {
 /** The row of one type of engine. Throws RangeError for a type not in the table. */
 export function engineType(engine: EngineType): EngineTypeRow {
   const row = engineTypes.rows.find((r) => r.engine === engine);
-  if (!row) throw new RangeError(`no engine type "${engine}"`);
+  if (!row) throw new RangeError(`no generator type "${engine}"`);
   return row;
 }

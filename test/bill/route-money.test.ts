@@ -98,7 +98,7 @@ test('parts are bought in stages in the order given', () => {
   expect(second!.parts).toEqual([]);
   expect(later!.parts).toEqual(engine);
   expect(sayCarriesOver(engine)).toEqual([
-    'Moves house with you: portable engine generator, 2 to 10 kW.',
+    'Moves house with you: portable generator, 2 to 10 kW.',
     'Stays with the house: power inlet and breaker interlock, installed.',
   ]);
 });

@@ -140,7 +140,7 @@ describe('an engine', () => {
   test('alone is counted from every hour, and says what fails first', () => {
     const ride = walkedRide(plan.home, world, cords, 'winter');
     expect(ride.basis).toMatch(
-      /^every hour of 4 drawn years .* on an engine alone; .*no refill counted$/,
+      /^every hour of 4 drawn years .* on a generator alone; .*no refill counted$/,
     );
     expect(ride.failsFirst).toMatch(/fuel runs out/);
   });
@@ -156,7 +156,7 @@ describe('homes at the edge give a true plan', () => {
       { 'roof-area': 9000, 'home-area': 500 },
       /cannot be that much larger than the home/,
     ],
-    ['no roof', { 'roof-face': 'none' }, /no roof with sun/],
+    ['no roof', { 'roof-face': 'none' }, /no room for panels on a roof/],
     ['a roof too small for panels', { 'roof-area': 30 }, /too little to help/],
     [
       'nothing that must run',

@@ -125,7 +125,7 @@ describe('the sizes beside a route', () => {
   });
 
   test('a pack or an engine that cannot start or run the loads has no odds', () => {
-    const small = beside('engine-cords').find((one) => one.says.startsWith('a smaller engine'));
+    const small = beside('engine-cords').find((one) => one.says.startsWith('a smaller generator'));
     expect(small!.odds).toBeNull();
     const packs = beside('power-pack').map((one) => one.says);
     expect(packs.some((says) => says.includes('pack of'))).toBe(true);

@@ -20,10 +20,10 @@ export const correctedCover: readonly Cover[] = [
   byRules('flooded lithium burns later', 'flooded-lithium'),
   byRules('a shut-off is no substitute', 'co-shutoff-no-substitute', 'co-alarm-first'),
   byRules('fan above 90 F; sweat does not rule out heat stroke', 'heat-room'),
-  byRules('grid solar pushes into an engine', 'solar-with-engine'),
+  byRules('grid solar pushes into a generator', 'solar-with-engine'),
   byRules('an order to leave comes before chores', 'wildfire-go', 'flood-go'),
   byRules(
-    '35 ft; engines that start in a gas leak',
+    '35 ft; generators that start in a gas leak',
     'fallen-wire',
     'gas-smell',
     'gas-leak-self-start',

@@ -2,9 +2,9 @@ import { byAsking, byRules, type Cover } from './coverage';
 
 /** What goes wrong: people and fire. */
 export const lifeCover: readonly Cover[] = [
-  byRules('engine in a garage, basement, shed or porch', 'porch-carport', 'co-distance'),
-  byRules('engine moved closer in rain, snow or fear of theft', 'wet-weather'),
-  byRules('cord too short, so the engine stands at the wall', 'cord-reaches'),
+  byRules('generator in a garage, basement, shed or porch', 'porch-carport', 'co-distance'),
+  byRules('generator moved closer in rain, snow or fear of theft', 'wet-weather'),
+  byRules('cord too short, so the generator stands at the wall', 'cord-reaches'),
   byRules('exhaust reaches the neighbor', 'neighbors-openings', 'apartment-no-engine'),
   byRules('house fed through an outlet or a two-plug cord', 'backfeed-found', 'no-backfeed'),
   byRules(
@@ -17,7 +17,7 @@ export const lifeCover: readonly Cover[] = [
   byRules('device battery taken from the brochure', 'device-battery-untested'),
   byRules('cold room and someone at risk', 'cold-room'),
   byRules('hot room and someone at risk, or a fan alone', 'heat-room'),
-  byRules('refueling a hot or running engine', 'refuel-cool'),
+  byRules('refueling a hot or running generator', 'refuel-cool'),
   byRules('gasoline in the house or too much of it', 'fuel-in-wrong-place', 'fuel-too-much'),
   byRules('thin, damaged, joined or covered cords', 'cords-heavy'),
   byRules('one 120 V source on both halves of the panel', 'one-leg-120'),
@@ -33,9 +33,9 @@ export const lifeCover: readonly Cover[] = [
   byRules('flooded panel or gear switched on, wading in', 'water-and-electricity', 'above-flood'),
   byRules('candles, and heaters left alone or on cords', 'candles-heaters'),
   byRules('oxygen near flames or fuel', 'oxygen-fire'),
-  byRules('fixed engine too near windows', 'fixed-engine-exhaust'),
+  byRules('fixed generator too near windows', 'fixed-engine-exhaust'),
   byRules('staying through an evacuation order', 'flood-go', 'wildfire-go'),
-  byRules('engine left running in a wildfire', 'wildfire-go'),
+  byRules('generator left running in a wildfire', 'wildfire-go'),
   byRules('lift, gate or garage door stops', 'lift-stops', 'door-release'),
   byRules(
     'vehicle away, low, or its engine running in a garage',

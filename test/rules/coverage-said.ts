@@ -3,7 +3,7 @@ import { byRules, type Cover, left } from './coverage';
 /** Cautions that any plan of this kind must be able to give. */
 export const saidCover: readonly Cover[] = [
   byRules('unwell or alarm: out and 911', 'co-signs'),
-  byRules('engine near an opening: stop it if that is safe', 'co-signs', 'porch-carport'),
+  byRules('generator near an opening: stop it if that is safe', 'co-signs', 'porch-carport'),
   byRules('gas smell', 'gas-smell', 'gas-leak-self-start'),
   byRules('water near electric things', 'water-and-electricity'),
   byRules('never heat with an oven', 'oven-heat'),
@@ -22,7 +22,7 @@ export const saidCover: readonly Cover[] = [
   byRules('order of the interlock', 'interlock-order', 'transfer-listed'),
   byRules('shared neutrals', 'one-leg-120'),
   byRules('one bond', 'neutral-bond'),
-  byRules('fixed engine and exhaust', 'fixed-engine-exhaust', 'outside-stop-engine'),
+  byRules('fixed generator and exhaust', 'fixed-engine-exhaust', 'outside-stop-engine'),
   byRules('gas meter and pipe', 'gas-meter'),
   byRules('propane outdoors and upright', 'propane-upright', 'propane-cold'),
   byRules('vehicle as source', 'hybrid-starts-itself', 'vehicle-house-ok'),
@@ -77,7 +77,7 @@ export const saidCover: readonly Cover[] = [
   byRules('heart pump and ventilator', 'heart-pump', 'ventilator-bag'),
   byRules('flooded lithium', 'flooded-lithium'),
   byRules('dry ice', 'dry-ice'),
-  byRules('stop outdoors for engine and battery', 'outside-stop-engine', 'outside-stop-battery'),
+  byRules('stop outdoors for generator and battery', 'outside-stop-engine', 'outside-stop-battery'),
   byRules('roof paths and rapid shutdown', 'roof-pathways', 'rapid-shutdown', 'roof-load'),
   left(
     'clear space of 36 inches before a panel',

@@ -43,7 +43,7 @@ export const unknownCover: readonly Cover[] = [
   byRules('life device with no second way', 'second-source'),
   byRules('gap of the transfer too long', 'device-gap', 'no-blink'),
   byRules('main larger than the bus, several mains', 'main-over-bus', 'split-panel'),
-  byRules('engine place nearer than 20 ft', 'engine-too-close'),
+  byRules('generator place nearer than 20 ft', 'engine-too-close'),
   byRules(
     'battery place wet, cold, hot or a bedroom',
     'above-flood',
@@ -55,7 +55,7 @@ export const unknownCover: readonly Cover[] = [
   left('budget below the cheapest route', 'said where routes are advised, not by a rule'),
   byRules('solar stronger than the battery', 'solar-over-inverter'),
   byRules('never leaving, in a zone to be left', 'wildfire-go', 'flood-go'),
-  byRules('nobody can run a manual engine', 'no-operator'),
+  byRules('nobody can run a manual generator', 'no-operator'),
   byRules('heater on a pack', 'heater-on-pack'),
   byRules('an open safety question', 'second-source', 'co-alarm-first', 'hot-panel'),
   left('two waters or two wastes named', 'one choice only can be given'),

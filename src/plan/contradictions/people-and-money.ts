@@ -18,7 +18,7 @@ export const nobodyForEngine: Check = (home) => {
     id: 'nobody-for-engine',
     asks: 'Who would move, start and refuel the generator? Without somebody it does not count.',
     answers: [
-      'Nobody here can lift, start and refuel an engine.',
+      'Nobody here can lift, start and refuel a generator.',
       'There is a portable generator.',
     ],
     questions: ['operators', 'own-sources'],

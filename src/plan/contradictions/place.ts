@@ -8,12 +8,12 @@ export const apartmentWith: Check = (home, answers) => {
   if (!own && !well) return null;
   return {
     id: 'apartment-with',
-    asks: 'Is it an apartment? A well, a standby engine, a roof or a fixed battery of your own points to a house.',
+    asks: 'Is it an apartment? A well, a standby generator, a roof or a fixed battery of your own points to a house.',
     answers: [
       'The home is an apartment.',
       well
         ? 'Water comes from a well of its own.'
-        : 'It has a standby engine, solar panels or a home battery of its own.',
+        : 'It has a standby generator, solar panels or a home battery of its own.',
     ],
     questions: ['home-kind', well ? 'water-source' : 'own-sources'],
   };

@@ -63,8 +63,8 @@ export function connectionsOf(home: Home, of: Of): Connection[] {
     ),
     wired(
       'inlet for a battery charger alone',
-      'The engine feeds only the charger, so its neutral never meets the house.',
-      'the charger is held to what the engine gives',
+      'The generator feeds only the charger, so its neutral never meets the house.',
+      'the charger is held to what the generator gives',
     ),
   ];
 }
@@ -139,11 +139,11 @@ export function neutralPoints(home: Home, route: Route): string[] {
   if (engine) {
     points.push(
       'One neutral-to-ground bond in all: at the service when the neutral stays solid; at the source, as a separately derived system, when the transfer switch switches the neutral (250.30).',
-      'A portable engine with a bonded neutral and GFCI outlets trips behind a solid neutral: then the transfer switches the neutral, or an electrician sets the engine to floating as its maker allows.',
+      'A portable generator with a bonded neutral and GFCI outlets trips behind a solid neutral: then the transfer switches the neutral, or an electrician sets the generator to floating as its maker allows.',
     );
     if (!facts.told('engine-neutral')) {
       points.push(
-        'The neutral of the engine is not known: it feeds no house wiring until an electrician has found out.',
+        'The neutral of the generator is not known: it feeds no house wiring until an electrician has found out.',
       );
     }
   }

@@ -26,5 +26,5 @@ export function engineChargingPoint(home: Home, route: Route): string | null {
     otherVa: 0,
     chargerPowerFactor: CHARGER_POWER_FACTOR,
   });
-  return `Charging a battery from an engine of ${Math.round(ratedWatts)} W: a charger of ${Math.round(chargerWatts)} W at most, with nothing else on it, at a power factor of ${CHARGER_POWER_FACTOR}. It must accept 58 to 63 Hz, for an engine runs fast without load.`;
+  return `Charging a battery from a generator of ${Math.round(ratedWatts)} W: a charger of ${Math.round(chargerWatts)} W at most, with nothing else on it, at a power factor of ${CHARGER_POWER_FACTOR}. It must accept 58 to 63 Hz, for a generator runs fast without load.`;
 }

@@ -113,7 +113,9 @@ function say(of: Omit<HighEndGap, 'says'>, inverter: boolean): string {
     what === 'running'
       ? `With everything it carries on at once, at the high end, the need is ${asks}; it gives ${gives}`
       : `The hardest start at the high end is ${asks}; it lends ${gives} for a moment`;
-  const then = inverter ? 'An inverter shuts off above that' : 'An engine sags or trips above that';
+  const then = inverter
+    ? 'An inverter shuts off above that'
+    : 'A generator sags or trips above that';
   return `${need}. ${then}, so ${remedy([of])}.`;
 }
 

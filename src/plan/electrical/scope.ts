@@ -87,8 +87,8 @@ function listings(route: Route): string[] {
   if (hasEngine(route)) {
     made.push(
       hasFixedGenerator(traitsOf[route.kind])
-        ? 'Engine listed to UL 2200.'
-        : 'Portable engine listed to UL 2201 (low carbon monoxide and shut-off).',
+        ? 'Generator listed to UL 2200.'
+        : 'Portable generator listed to UL 2201 (low carbon monoxide and shut-off).',
     );
   }
   if (route.solarKw !== null) made.push('Panels listed to UL 61730; rapid shutdown to 690.12.');

@@ -17,7 +17,7 @@ const asked: readonly (readonly [id: QuestionId, what: string, unit: string | nu
   ['panel-map', 'Circuit labels', null],
   ['panel-distance', 'Panel to outside wall', 'ft'],
   ['transfer-existing', 'Transfer equipment there now', null],
-  ['engine-neutral', 'Neutral of the engine there now', null],
+  ['engine-neutral', 'Neutral of the generator there now', null],
 ];
 
 /** The service as the household found it: nothing here is confirmed before an electrician has looked. */

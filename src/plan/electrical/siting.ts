@@ -51,7 +51,7 @@ function enginePoints(home: Home, route: Route): SitingPoint[] {
   const points: SitingPoint[] = [
     {
       verdict: verdict === 'far-enough' ? 'kept' : verdict,
-      says: `Engine: ${leastFt} ft from every door, window and vent, the neighbors' too (${reason}). Exhaust points away; nothing with a roof over it.`,
+      says: `Generator: ${leastFt} ft from every door, window and vent, the neighbors' too (${reason}). Exhaust points away; nothing with a roof over it.`,
       cite: namedValue(sitingDistances, `${kind}-engine-to-home`).source ?? 'CPSC',
     },
     {
@@ -68,7 +68,7 @@ function enginePoints(home: Home, route: Route): SitingPoint[] {
   if (kind === 'standby') {
     points.push({
       verdict: 'needed',
-      says: 'A stop for the engine outside, in easy reach and labeled.',
+      says: 'A stop for the generator outside, in easy reach and labeled.',
       cite: 'NEC 2020 445.18(D), 2023 445.19(C)',
     });
   }
@@ -96,7 +96,7 @@ function fuelPoints(home: Home, route: Route): SitingPoint[] {
   return [
     {
       verdict: 'needed',
-      says: 'Propane outdoors, upright, valve shut when not in use; the supplier agrees to the engine on its tank.',
+      says: 'Propane outdoors, upright, valve shut when not in use; the supplier agrees to the generator on its tank.',
       cite: 'NFPA 58',
     },
   ];

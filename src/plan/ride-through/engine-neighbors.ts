@@ -97,7 +97,7 @@ function engineSteps(home: Home, route: Route): Beside[] {
     const ratedKw = label.watts / 1000;
     const makePart = engine.sort === 'standby' ? standbyEnginePart : portableEnginePart;
     return {
-      says: `${ratedKw < engine.ratedKw ? 'a smaller' : 'a larger'} engine of ${formatQuantity(ratedKw, 'kW')}`,
+      says: `${ratedKw < engine.ratedKw ? 'a smaller' : 'a larger'} generator of ${formatQuantity(ratedKw, 'kW')}`,
       other: {
         ...route,
         engine: { ...engine, ratedKw, siteKw: ratedKw * share },

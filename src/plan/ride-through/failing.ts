@@ -10,7 +10,7 @@ const words: Readonly<Record<Failure, string>> = {
   'battery-empty': 'the battery runs empty',
   'power-limit': 'the loads together are more than the source gives',
   'fuel-gone': 'the fuel runs out',
-  'engine-off': 'the engine is off by its timetable',
+  'engine-off': 'the generator is off by its timetable',
   'vehicle-gone': 'the vehicle has given what it may',
   'vehicle-away': 'the vehicle is away from home',
   'no-source': 'nothing feeds it',
@@ -49,7 +49,7 @@ export function failingOf({ system, record, startKwh, months }: Walkable): Faili
 export function sayFailing({ failure, share, afterHours }: Failing, piped: boolean): string {
   if (failure === null || afterHours === null) {
     return piped
-      ? 'nothing fails within two weeks while the gas flows and the engine is kept in oil'
+      ? 'nothing fails within two weeks while the gas flows and the generator is kept in oil'
       : 'nothing fails within two weeks';
   }
   const when = afterHours === 0 ? 'in the first hour' : `after ${formatQuantity(afterHours, 'h')}`;

@@ -62,12 +62,12 @@ function basisOf(home: Home, way: Walkable, years: number): string {
   const { engine, vehicle } = way.system;
   const fuel = engine === null ? '' : '; fuel at hand only, no refill counted';
   if (isEngineAlone(way)) {
-    return `every hour of ${years} drawn years as the start of an outage on an engine alone${fuel}`;
+    return `every hour of ${years} drawn years as the start of an outage on a generator alone${fuel}`;
   }
   const starts = Math.ceil(way.record.solarKw.length / SAMPLE_EVERY_HOURS);
   const what =
     vehicle === null
-      ? 'an engine with a battery'
+      ? 'a generator with a battery'
       : `a vehicle, ${Math.round(100 * (vehicleOf(home.facts)?.chargeShare ?? 0))} % charged when the power fails`;
   return `a sample for ${what}: ${starts.toLocaleString('en-US')} start hours of ${years} drawn years, one in ${SAMPLE_EVERY_HOURS}${fuel}`;
 }

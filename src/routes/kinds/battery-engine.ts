@@ -28,7 +28,7 @@ import { CHARGE_EFFICIENCY, CHARGE_LOAD, chargingEngine } from './charging-engin
 import { chargingHours, longestRest, MOST_CHARGING_HOURS } from './charging-hours';
 import { hardestSeason } from './portable-engine';
 
-const title = 'Battery for the nights, portable engine to refill it';
+const title = 'Battery for the nights, portable generator to refill it';
 
 /** Hours of a night the battery carries alone. */
 const NIGHT_HOURS = 14;
@@ -89,8 +89,8 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
     limitsOf(1).dischargeEfficiency;
   return makeRoute('battery-engine', title, {
     ifs: [
-      'battery carbon monoxide alarms hang on each floor and by the bedrooms before the engine first runs',
-      'the charger is set to what the engine can give, and the maker allows this engine on it',
+      'battery carbon monoxide alarms hang on each floor and by the bedrooms before the generator first runs',
+      'the charger is set to what the generator can give, and the maker allows this generator on it',
       ...fuelIfs(home, fuelKind),
       ...ruleIfs(home),
       ...wiringIfs(home),
@@ -108,13 +108,13 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
     usableKwh: usableOf(home, nameplateKwh),
     fuel,
     engine: { ...engine, runsByHour, sort: charging.sort },
-    gap: 'from no blink to a few seconds, by itself; the engine is started by hand later',
+    gap: 'from no blink to a few seconds, by itself; the generator is started by hand later',
     lasting: holdsNight ? lastingOf(home, hours, bridge) : darkNights(home, bridge, restHours),
     parts: [
       part('battery', nameplateKwh, `Battery, ${nameplateKwh} kWh, with an inverter`),
       charging.part,
       part('backup-subpanel'),
-      part('inlet-interlock', 1, 'Inlet for the engine to the charger'),
+      part('inlet-interlock', 1, 'Inlet for the generator to the charger'),
       ...(fitted.softStarter ? [part('soft-starter')] : []),
       part('permit'),
       ...fuelContainers(home, fuel),

@@ -48,13 +48,13 @@ function never({ facts }: Home, carried: readonly Load[]): string[] {
   const devices = carried.filter((load) => load.life || load.restsOn.includes('medical-devices'));
   const lines = devices.map(
     ({ name }) =>
-      `Caution: never run the engine by such a timetable for the ${name}: it would stop between the hours.`,
+      `Caution: never run the generator by such a timetable for the ${name}: it would stop between the hours.`,
   );
   if (carried.some((load) => load.id === 'sump')) {
     lines.push(
       facts.is('sump', 'one-with-battery')
         ? 'Caution: between the hours the sump pump hangs on its own battery; when that is empty, water rises.'
-        : 'Caution: water rises while the sump pump stands still. When water comes in, run the engine through, or give the pump a battery of its own.',
+        : 'Caution: water rises while the sump pump stands still. When water comes in, run the generator through, or give the pump a battery of its own.',
     );
   }
   return lines;

@@ -24,10 +24,14 @@ interface Sort {
   readonly cords: boolean;
 }
 
-const withCords: Sort = { kind: 'engine-cords', title: 'Portable engine with cords', cords: true };
+const withCords: Sort = {
+  kind: 'engine-cords',
+  title: 'Portable generator with cords',
+  cords: true,
+};
 const withInlet: Sort = {
   kind: 'engine-inlet',
-  title: 'Portable engine with an inlet and transfer equipment',
+  title: 'Portable generator with an inlet and transfer equipment',
   cords: false,
 };
 

@@ -35,7 +35,7 @@ export function powerPack(home: Home): Route {
     lasting: lastsHours(home, pack.hours, `A full pack of ${pack.nameplateKwh} kWh`),
     parts: packParts(pack),
     notes: [
-      'Charge it from the grid before a storm; without sun or an engine it cannot be refilled in the outage.',
+      'Charge it from the grid before a storm; without sun or a generator it cannot be refilled in the outage.',
       'Ask for clean "pure sine" output and a safety listing.',
     ],
   });

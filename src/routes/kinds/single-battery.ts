@@ -39,7 +39,7 @@ export function singleBattery(home: Home): Route {
     lasting: lastsHours(home, size.hours, `${names.join(' and ')} on ${size.nameplateKwh} kWh`),
     parts: loads[0]!.id === 'sump' ? [part('sump-battery')] : packParts(size, buy),
     notes: [
-      "It is worth having beside any larger route: it bridges the gap and the engine's rest.",
+      "It is worth having beside any larger route: it bridges the gap and the generator's rest.",
     ],
   });
 }

@@ -15,7 +15,7 @@ import type { Route } from '../route';
 import { engineStops, gasStops, tankIfs, wiringIfs, wiringStops } from '../stops';
 import { ALL_DAY, hardestSeason } from './portable-engine';
 
-const title = 'Standby engine that starts by itself';
+const title = 'Standby generator that starts by itself';
 
 /** A fixed engine outdoors on piped gas or a propane tank, with an automatic transfer switch. */
 export function standbyEngine(home: Home, widths: Widths): Route {
@@ -30,7 +30,7 @@ export function standbyEngine(home: Home, widths: Widths): Route {
     steps: atSite(home, powerSteps('standby')),
     startEnd: 'value',
     maySoftStart: true,
-    sourceName: 'a standby engine of this class',
+    sourceName: 'a standby generator of this class',
   });
   if (stops.length > 0 || fuel === null || fitted === null) {
     return cannot(

@@ -11,8 +11,8 @@ export const backfeedFound: Rule = {
         facts,
         id: 'engine-connect',
         choices: ['wall-outlet'],
-        because: 'You told us the engine feeds a wall outlet.',
-        unknown: 'We do not know how the engine is connected.',
+        because: 'You told us the generator feeds a wall outlet.',
+        unknown: 'We do not know how the generator is connected.',
       }),
       facts.told('own-sources')
         ? said({

@@ -13,11 +13,11 @@ export const engineChargesBattery: Rule = {
       routeWith(
         routes,
         (route) => hasFixedBattery(route) && hasGenerator(route),
-        'An engine would charge the battery.',
+        'A generator would charge the battery.',
       ),
       both(
         home.facts.has('own-sources', 'power-pack', 'home-battery')
-          ? yes('You have a battery and an engine that could charge it.')
+          ? yes('You have a battery and a generator that could charge it.')
           : null,
         knownEngine(home, routes),
       ),

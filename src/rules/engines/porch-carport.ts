@@ -16,13 +16,13 @@ export const porchCarport: Rule = {
           facts,
           id: 'engine-place',
           choices: ['porch-carport', 'garage-shed'],
-          because: 'You named a covered place for the engine.',
-          unknown: 'We do not know where an engine would stand.',
+          because: 'You named a covered place for the generator.',
+          unknown: 'We do not know where a generator would stand.',
         })
-      : yes('There is no open ground of your own for an engine.');
+      : yes('There is no open ground of your own for a generator.');
     const unplaced = facts.open('engine-place') ? engine : null;
     const running = facts.has('now-danger', 'engine-near')
-      ? yes('An engine runs in a covered place or near an opening.')
+      ? yes('A generator runs in a covered place or near an opening.')
       : null;
     const stood =
       facts.told('engine-stood') && facts.is('engine-stood', 'porch-carport', 'garage-shed')

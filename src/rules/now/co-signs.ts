@@ -9,7 +9,7 @@ export const coSigns: Rule = {
       facts,
       id: 'now-danger',
       choices: ['unwell', 'engine-near'],
-      because: 'You told us someone is unwell or an engine runs close by.',
+      because: 'You told us someone is unwell or a generator runs close by.',
       unknown: 'We do not know whether someone is unwell right now.',
     }),
 };

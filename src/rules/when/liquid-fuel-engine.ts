@@ -14,8 +14,8 @@ export function liquidFuelEngine(home: Home, routes: Routes): Trigger | null {
       facts: home.facts,
       id: 'engine-fuel',
       choices: ['gasoline', 'diesel'],
-      because: 'The engine burns liquid fuel.',
-      unknown: 'We do not know what the engine burns.',
+      because: 'The generator burns liquid fuel.',
+      unknown: 'We do not know what the generator burns.',
     }),
   );
 }

@@ -5,11 +5,11 @@ import { routeWith } from './route-with';
 /** An engine that a person must start is here or under discussion. */
 export function manualEngine(home: Home, routes: Routes): Trigger | null {
   if (home.facts.has('own-sources', 'engine-portable')) {
-    return yes('You have an engine that a person must start.');
+    return yes('You have a generator that a person must start.');
   }
   return routeWith(
     routes,
     (route) => route.byHand,
-    'An engine that a person must start is in your plan.',
+    'A generator that a person must start is in your plan.',
   );
 }

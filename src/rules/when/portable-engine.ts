@@ -12,9 +12,9 @@ export function portableEngine(home: Home, routes: Routes): Trigger | null {
       facts: home.facts,
       id: 'own-sources',
       choices: ['engine-portable'],
-      because: 'You have a portable engine.',
-      unknown: 'We do not know whether you have an engine.',
+      because: 'You have a portable generator.',
+      unknown: 'We do not know whether you have a generator.',
     }),
-    routeWith(routes, hasPortableGenerator, 'A route with a portable engine is in your plan.'),
+    routeWith(routes, hasPortableGenerator, 'A route with a portable generator is in your plan.'),
   );
 }

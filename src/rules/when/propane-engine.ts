@@ -7,7 +7,7 @@ import { knownEngine } from './known-engine';
 export function propaneEngine(home: Home, routes: Routes): Trigger | null {
   const { facts } = home;
   if (facts.told('engine-fuel') && facts.is('engine-fuel', 'propane')) {
-    return yes('Your engine burns propane.');
+    return yes('Your generator burns propane.');
   }
   const tank = facts.is('gas-supply', 'propane-tank') ? yes('The house has a propane tank.') : null;
   return both(tank, knownEngine(home, routes));

@@ -12,9 +12,9 @@ export function standbyEngine(home: Home, routes: Routes): Trigger | null {
       facts: home.facts,
       id: 'own-sources',
       choices: ['engine-standby'],
-      because: 'You have a standby engine.',
-      unknown: 'We do not know whether you have a standby engine.',
+      because: 'You have a standby generator.',
+      unknown: 'We do not know whether you have a standby generator.',
     }),
-    routeWith(routes, hasFixedGenerator, 'A route with a fixed engine is in your plan.'),
+    routeWith(routes, hasFixedGenerator, 'A route with a fixed generator is in your plan.'),
   );
 }

@@ -8,7 +8,7 @@ import { routeWith } from './route-with';
 export function townGasEngine(home: Home, routes: Routes): Trigger | null {
   const { facts } = home;
   if (facts.told('engine-fuel') && facts.is('engine-fuel', 'natural-gas')) {
-    return yes('Your engine burns gas from the street.');
+    return yes('Your generator burns gas from the street.');
   }
   const street = facts.is('gas-supply', 'town-gas')
     ? yes('The house has gas from the street.')
@@ -16,7 +16,7 @@ export function townGasEngine(home: Home, routes: Routes): Trigger | null {
   return both(
     street,
     facts.has('own-sources', 'engine-standby')
-      ? yes('You have a standby engine.')
-      : routeWith(routes, hasFixedGenerator, 'A fixed engine is in your plan.'),
+      ? yes('You have a standby generator.')
+      : routeWith(routes, hasFixedGenerator, 'A fixed generator is in your plan.'),
   );
 }

@@ -11,7 +11,7 @@ export const gfciTrips: Rule = {
     const inlet = routeWith(
       routes,
       (route) => route.connection === 'inlet',
-      'An engine would feed the house by an inlet.',
+      'A generator would feed the house by an inlet.',
     );
     return facts.applies('engine-neutral') ? ownEngine(facts, routes, inlet) : inlet;
   },
@@ -22,8 +22,8 @@ function ownEngine(facts: Facts, routes: Routes, inlet: Trigger | null): Trigger
     facts,
     id: 'engine-neutral',
     choices: ['bonded', 'switchable'],
-    because: 'The neutral of your engine is bonded, or can be.',
-    unknown: 'We do not know how the neutral of your engine is set.',
+    because: 'The neutral of your generator is bonded, or can be.',
+    unknown: 'We do not know how the neutral of your generator is set.',
   });
   const joined =
     facts.is('engine-connect', 'inlet') || routes.some((route) => route.connection === 'inlet');

@@ -15,7 +15,7 @@ export const interlockOrder: Rule = {
     return firstOf(
       byHand ? yes('You have a switch or interlock worked by hand.') : null,
       facts.is('engine-connect', 'inlet') && facts.told('engine-connect')
-        ? yes('The engine feeds the house through an inlet.')
+        ? yes('The generator feeds the house through an inlet.')
         : null,
       routeWith(
         routes,
@@ -24,7 +24,7 @@ export const interlockOrder: Rule = {
       ),
       engine && facts.open('transfer-existing')
         ? careful(
-            'We do not know how an engine would be switched to the house.',
+            'We do not know how a generator would be switched to the house.',
             'transfer-existing',
           )
         : null,

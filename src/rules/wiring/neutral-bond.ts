@@ -19,8 +19,8 @@ export const neutralBond: Rule = {
             facts: home.facts,
             id: 'engine-neutral',
             choices: ['bonded', 'floating', 'switchable'],
-            because: 'The engine feeds the house, and its neutral must match.',
-            unknown: 'We do not know how the neutral of the engine is set.',
+            because: 'The generator feeds the house, and its neutral must match.',
+            unknown: 'We do not know how the neutral of the generator is set.',
           })
         : null,
     ),

@@ -12,21 +12,21 @@ export const oneLeg120: Rule = {
     const inlet = routeWith(
       routes,
       (route) => route.connection === 'inlet',
-      'An engine of 120 volts would feed the panel.',
+      'A generator of 120 volts would feed the panel.',
     );
     const owned = said({
       facts,
       id: 'engine-connect',
       choices: ['inlet', 'wall-outlet'],
-      because: 'An engine of 120 volts feeds the panel.',
-      unknown: 'We do not know whether the engine feeds the panel.',
+      because: 'A generator of 120 volts feeds the panel.',
+      unknown: 'We do not know whether the generator feeds the panel.',
     });
     const volts = said({
       facts,
       id: 'engine-volts',
       choices: ['v120'],
-      because: 'The engine gives 120 volts.',
-      unknown: 'We do not know the volts of the engine.',
+      because: 'The generator gives 120 volts.',
+      unknown: 'We do not know the volts of the generator.',
     });
     return firstOf(
       both(firstOf(inlet, owned), volts),

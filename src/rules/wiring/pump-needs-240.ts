@@ -11,7 +11,7 @@ export const pumpNeeds240: Rule = {
     both(
       facts.is('well-volts', 'v240') ? yes('Your pump is taken to need 240 volts.') : null,
       firstOf(
-        facts.is('engine-volts', 'v120') ? yes('Your engine is taken to give 120 volts.') : null,
+        facts.is('engine-volts', 'v120') ? yes('Your generator is taken to give 120 volts.') : null,
         routeWith(routes, outletsOnly, 'A source of 120 volts is in your plan.'),
       ),
     ),

@@ -48,7 +48,10 @@ describe('a computation without a valid result says why, with exit 1', () => {
       'wire-size use=dwelling-service breaker=60 amps=40 distance=20 volts=240',
       'holds from 100 A to 400 A',
     ],
-    ['engine-fuel rated=5 load=6 fuel=gasoline engine=portable', 'more than the engine is rated'],
+    [
+      'engine-fuel rated=5 load=6 fuel=gasoline engine=portable',
+      'more than the generator is rated',
+    ],
     ['engine-fuel rated=5 load=2 fuel=diesel engine=portable', 'does not burn diesel'],
     ['busbar busbar=125 main=200', 'larger than the busbar'],
     ['service-load method=optional area=1500 edition=2026', '2026 edition'],

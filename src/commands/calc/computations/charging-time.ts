@@ -6,7 +6,7 @@ import type { Values } from '../values';
 /** Hours to put energy into a battery from a source through a charger. */
 export const chargingTimeOf: Calculation = {
   name: 'charging-time',
-  about: 'hours to charge a battery from an engine, the grid or the sun',
+  about: 'hours to charge a battery from a generator, the grid or the sun',
   inputs: [
     { kind: 'number', key: 'energy', about: 'to be stored', unit: 'kWh', from: 0, to: 1000 },
     {

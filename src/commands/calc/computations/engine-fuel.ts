@@ -14,7 +14,7 @@ import type { Values } from '../values';
 /** Fuel an engine burns at part load, and how long a supply lasts. */
 export const engineFuel: Calculation = {
   name: 'engine-fuel',
-  about: 'fuel an engine burns at a load, and how long a supply lasts',
+  about: 'fuel a generator burns at a load, and how long a supply lasts',
   inputs: [
     { kind: 'number', key: 'rated', about: 'rated output', unit: 'kW', from: 0.5, to: 150 },
     {
@@ -34,7 +34,7 @@ export const engineFuel: Calculation = {
     {
       kind: 'choice',
       key: 'engine',
-      about: 'what sort of engine',
+      about: 'what sort of generator',
       choices: engineTypes.rows.map((row) => row.engine),
     },
     {
@@ -87,12 +87,12 @@ function fuelOf(values: Values): Outcome {
         ? []
         : [{ label: 'fuel at hand lasts', value: atHand / burn, unit: 'h' }]),
     ],
-    notes: ["The maker's own figures go first. Never run an engine indoors or near an opening."],
+    notes: ["The maker's own figures go first. Never run a generator indoors or near an opening."],
   };
 }
 
 function refusal(of: { ratedKw: number; loadKw: number; fuel: string; engine: string }) {
-  if (of.loadKw > of.ratedKw) return 'the load is more than the engine is rated for.';
+  if (of.loadKw > of.ratedKw) return 'the load is more than the generator is rated for.';
   const fits = (of.fuel === 'diesel') === (of.engine === 'diesel');
-  return fits ? null : `a ${of.engine} engine does not burn ${of.fuel}.`;
+  return fits ? null : `a ${of.engine} generator does not burn ${of.fuel}.`;
 }
