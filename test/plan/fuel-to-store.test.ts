@@ -106,5 +106,8 @@ test('an engine fed from the house tank is priced with the connection, not with 
   const names = route.parts.map((part) => part.name).join('\n');
   expect(names).toContain('Connection to the propane tank, by a gas fitter');
   expect(names).not.toMatch(/cans|cylinders/);
-  expect(route.ifs.join('\n')).toContain('a gas fitter and the propane dealer agree');
+  expect(route.ifs.join('\n')).toContain(
+    'a gas fitter agrees to feed the generator from the house tank',
+  );
+  expect(route.ifs.join('\n')).toContain('the dealer who owns the propane tank agrees in writing');
 });
