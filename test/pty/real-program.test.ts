@@ -1,4 +1,11 @@
-import { copyFileSync, existsSync, mkdtempSync, readFileSync } from 'node:fs';
+import {
+  copyFileSync,
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -93,6 +100,40 @@ describe('the program itself, through a pseudo-terminal', () => {
     again.press('9 \r');
     await again.shows('[ 12 ');
     expect(again.text()).toContain('You began this before');
+  });
+
+  it('has every answer on the disk when it is killed, and cleans up at the next start', async () => {
+    const first = await atPeople();
+    first.press('4\r');
+    await first.hides(PEOPLE);
+    // The next question stands on the screen: what was answered before it is on the disk.
+    first.kill('SIGKILL');
+    await first.ended();
+    const { folder } = first;
+    const path = join(folder, 'oak-lane.home.yaml');
+    expect(readFileSync(path, 'utf8')).toMatch(/people-count: 4/);
+    expect(existsSync(join(folder, '.oak-lane.home.yaml.open'))).toBe(true);
+    // As if it had been killed in the middle of a later answer.
+    writeFileSync(`${path}.new-${first.pid}`, 'half');
+    const again = await start({ args: ['oak-lane.home.yaml'], folder });
+    expect(again.text()).not.toContain('another window');
+    again.press('\x03');
+    expect((await again.ended()).exitCode).toBe(130);
+    expect(readdirSync(folder).filter((name) => name.includes('oak'))).toEqual([
+      'oak-lane.home.yaml',
+    ]);
+  });
+
+  it('lets a second window only look', async () => {
+    const first = await atPeople();
+    const { folder } = first;
+    const second = await start({ args: ['oak-lane.home.yaml'], folder });
+    expect(second.text()).toContain('This home is open in another window');
+    second.press('\x03');
+    await second.ended();
+    first.press('4\r');
+    await first.hides(PEOPLE);
+    expect(readFileSync(join(folder, 'oak-lane.home.yaml'), 'utf8')).toMatch(/people-count: 4/);
   });
 
   it('begins with the next home from the last screen', async () => {
