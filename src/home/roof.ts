@@ -94,10 +94,9 @@ function openFt2(areaFt2: number, tiltDeg: number): number {
   return usableRoof(roof, roofPathways.rows).totalFt2;
 }
 
-/** Losses of panels on this roof: the published ones with the told shade in place of the usual, snow by month. */
+/** Losses of panels on this roof: the usual ones with the told shade in place of the usual, snow by month. */
 export function panelTraits(roof: Roof, monthMeanC: readonly number[]): PanelTraits {
-  // Availability counts days the system is broken, which an outage plan tells apart.
-  const usual = panelLosses.rows.filter((r) => r.cause !== 'shading' && r.cause !== 'availability');
+  const usual = panelLosses.rows.filter(({ cause }) => cause !== 'shade');
   return usualPanels({
     lossShare: combinedLoss([...usual.map((r) => r.share), roof.shadeShare]),
     tiltDeg: roof.plane.tiltDeg,

@@ -25,15 +25,30 @@ describe('test values of the open reference library pvlib', () => {
   });
 });
 
+// Its published list, by cause: soiling, shading, mismatch, wiring, connections, light-induced, label, days out of order.
 describe('Dobos 2014, NREL/TP-6A20-62641', () => {
-  test('its list of losses multiplies to 14.0757 %, though it sums to 15 %', () => {
-    const shares = panelLosses.rows.map((row) => row.share);
-    expect(combinedLoss(shares) * 100).toBeCloseTo(14.0757, 4);
-    expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(0.15, 10);
+  const published = [0.02, 0.03, 0.02, 0.02, 0.005, 0.015, 0.01, 0.03];
+
+  test('its list of losses multiplies to 14.0757 %, though it sums to 15 %, and to 11.418 % without broken days', () => {
+    expect(combinedLoss(published) * 100).toBeCloseTo(14.0757, 4);
+    expect(combinedLoss(published.slice(0, -1)) * 100).toBeCloseTo(11.418, 3);
   });
 
-  test('without availability 11.418 % is left', () => {
-    const shares = panelLosses.rows.filter((row) => row.cause !== 'availability');
-    expect(combinedLoss(shares.map((row) => row.share)) * 100).toBeCloseTo(11.418, 3);
+  test('our four plain causes together lie between the two, and their ends on either side', () => {
+    const ours = (of: 'share' | 'low' | 'high') =>
+      combinedLoss(panelLosses.rows.map((row) => row[of]));
+    expect(panelLosses.rows).toHaveLength(4);
+    expect(ours('share')).toBeGreaterThan(combinedLoss(published.slice(0, -1)));
+    expect(ours('share')).toBeLessThan(combinedLoss(published));
+    expect(ours('low')).toBeLessThan(combinedLoss(published.slice(0, -1)));
+    expect(ours('high')).toBeGreaterThan(combinedLoss(published));
+  });
+
+  test('each is a whole percent within its own range', () => {
+    for (const { share, low, high, cause } of panelLosses.rows) {
+      expect(low, cause).toBeLessThan(share);
+      expect(share, cause).toBeLessThan(high);
+      expect(100 * share, cause).toBeCloseTo(Math.round(100 * share), 9);
+    }
   });
 });

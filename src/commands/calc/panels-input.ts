@@ -7,9 +7,7 @@ import type { Input } from './calculation';
 import { percentInput } from './percent-input';
 import type { Values } from './values';
 
-const usualLossPercent = Number(
-  (100 * combinedLoss(panelLosses.rows.map((row) => row.share))).toFixed(2),
-);
+const usualLossPercent = Math.round(100 * combinedLoss(panelLosses.rows.map((row) => row.share)));
 
 /** How panels lie and what they lose. */
 export const panelInputs: readonly Input[] = [
