@@ -23,7 +23,7 @@ export function blockNotes(home: Home, { fitted, engine, fuel, season }: Of): st
     engine: 'portable',
     fuel: fuel.fuel as EngineFuel,
     ...engine,
-    wattsByHour: fitted.demand.wattsByHour[season],
+    wattsByHour: blockWatts(fitted.carried, season),
     runsByHour: BLOCKS,
     atHand: fuel.tank ?? fuel.atHand,
     besidePerDay: fuel.besidePerDay,
@@ -39,6 +39,27 @@ export function blockNotes(home: Home, { fitted, engine, fuel, season }: Of): st
     `Run only from 6 to 9 in the morning and 5 to 9 in the evening it burns about ${perDay} a day${lasts}; between those hours the house is without power${still.length > 0 ? ` and these stand still: ${still.join(', ')}` : ''}.`,
     ...never(home, fitted.carried),
   ];
+}
+
+/** Pumps, tanks and batteries that make up for the hours they stood still; so does all that cools or heats. */
+const CATCH_UP = ['phone-charging', 'laptop', 'well', 'waste', 'sump', 'water-heater'];
+
+/**
+ * What loads draw by hour where they have power only in the blocks, W: what was missed between them is made up for in
+ * them, as far as the running power goes; light and the like are simply off.
+ */
+export function blockWatts(loads: readonly Load[], season: Season): number[] {
+  const blockHours = BLOCKS.reduce<number>((sum, on) => sum + on, 0);
+  const watts = (load: Load, hour: number) => {
+    const dayWh = 1000 * load.kwhPerDay[season].value;
+    const catchesUp = load.follows !== 'neither' || CATCH_UP.includes(load.id);
+    return catchesUp
+      ? Math.min(load.runningWatts.value, dayWh / blockHours)
+      : dayWh * load.shape[hour]!;
+  };
+  return BLOCKS.map((on, hour) =>
+    on === 0 ? 0 : loads.reduce((sum, load) => sum + watts(load, hour), 0),
+  );
 }
 
 /** Charged in the hours of the engine, it goes on between them. */
