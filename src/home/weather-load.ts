@@ -70,7 +70,8 @@ function pumps(loads: readonly Load[], climate: Climate): ByTemperature[] {
   return [...pumping, strips];
 }
 
-function hoursOf(pump: Load, climate: Climate): HeatPumpHours {
+/** What a heat pump of this home does at an outdoor temperature. */
+export function hoursOf(pump: Load, climate: Climate): HeatPumpHours {
   return heatPumpHours({
     hardDayKwh: pump.kwhPerDay.winter.value,
     hardDayC: hardDaysC(climate).hardCold,

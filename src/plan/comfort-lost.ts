@@ -2,7 +2,7 @@ import type { Home, Load } from '../home/home';
 import type { Route } from '../routes/route';
 
 /** Outdoor cold, F, below which a home without heat gets uncomfortable within a day or two (our judgement). */
-const COOL_OUTDOORS_F = 45;
+export const COOL_OUTDOORS_F = 45;
 /** Outdoor heat, F, at which a home without cooling can harm (National Weather Service caution from 90 F). */
 const HOT_OUTDOORS_F = 90;
 

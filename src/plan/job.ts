@@ -1,6 +1,7 @@
 import type { Home } from '../home/home';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
 import { mustLoads } from '../routes/must-carried';
+import { hardestSeason } from './hardest-season';
 import { inSentence, listOf } from './list-of';
 import { oneRoomWords } from './one-room-words';
 
@@ -27,9 +28,7 @@ export function jobOf(home: Home): string[] {
     must.runningWatts.high,
     'W',
   );
-  const season1 = home.goalSeasons.reduce((a, b) =>
-    must.kwhPerDay[b].value > must.kwhPerDay[a].value ? b : a,
-  );
+  const season1 = hardestSeason(home);
   const day = must.kwhPerDay[season1];
   const kwh = formatRange(day.low, day.value, day.high, 'kWh');
   return [

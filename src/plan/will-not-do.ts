@@ -5,6 +5,7 @@ import type { Advice } from '../routes/advise';
 import { carriesAllMust } from '../routes/must-carried';
 import type { Route } from '../routes/route';
 import type { FuelToStore } from './fuel-to-store';
+import { tooColdForPump } from './too-cold-for-pump';
 
 /** What the advised route will not do, said plainly. */
 export function willNotDo(home: Home, advice: Advice, fuel: FuelToStore | null): string[] {
@@ -13,6 +14,8 @@ export function willNotDo(home: Home, advice: Advice, fuel: FuelToStore | null):
     (load) => `${load.name}: ${load.why}.${load.must ? ' You said it must keep running.' : ''}`,
   );
   if (!route.lasting.reachesGoal) lines.push(route.lasting.says);
+  const cold = tooColdForPump(home, route);
+  if (cold !== null) lines.push(cold);
   if (home.lifeSupport !== 'no') {
     lines.push('It is no second source for life support: that must not hang on this house at all.');
   }

@@ -1,10 +1,11 @@
 import type { Load } from '../../home/home';
+import { hardestSeason } from '../hardest-season';
 import type { Plan } from '../plan';
 import { sayFigure } from './say-figure';
 
 /** The table of what must keep running, with the check against the bill beneath it. */
 export function sayLoads(plan: Plan): string[] {
-  const season = plan.home.goalSeasons[0]!;
+  const season = hardestSeason(plan.home);
   const row = (load: Load) =>
     `| ${load.name} | ${sayFigure(load.runningWatts)} | ${load.startVa === null ? 'no motor' : sayFigure(load.startVa)} | ${sayFigure(load.kwhPerDay[season], 'kWh')} |`;
   if (plan.mustRun.length === 0) return ['## What must keep running', 'Nothing was named.'];

@@ -45,7 +45,12 @@ export function walkLadder(
     outageHours: LENGTHS.at(-1)!,
     startKwh: way.startKwh,
   });
-  const bought = new Map(rungs.map((step, i) => [step, gains[i + 1]!.gainedHours]));
+  const off = (upTo: number) => new Set(rungs.slice(0, upTo + 1).flatMap((step) => step.switchOff));
+  // A store that lasts because nothing runs from it has bought nobody anything.
+  const nothingOn = (i: number) => carried.every((load) => off(i).has(load.name));
+  const bought = new Map(
+    rungs.map((step, i) => [step, nothingOn(i) ? 0 : gains[i + 1]!.gainedHours]),
+  );
   const goal = Math.round(home.goalHours.value);
   return {
     steps: withGains(steps, bought),

@@ -4,6 +4,7 @@ import { traitsOf } from '../../kinds/route-traits';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import type { Advice } from '../../routes/advise';
 import type { Route } from '../../routes/route';
+import { hardestSeason } from '../hardest-season';
 import { batteryOdds, batteryRide } from './battery-ride';
 import { lengthsFor } from './lengths';
 import { neighborsOf } from './neighbors';
@@ -94,10 +95,4 @@ function otherRide(home: Home, world: World, route: Route, season: Season): Othe
   const years = OTHER_YEARS;
   const odds = batteryOdds(home, world, route, { scope: 'must', season, years });
   return { kind, title, carries, odds: odds ?? [] };
-}
-
-/** Of the goal's seasons the one in which what must run takes most. */
-export function hardestSeason(home: Home): Season {
-  const energy = (season: Season) => home.demand.must.kwhPerDay[season].value;
-  return home.goalSeasons.reduce((a, b) => (energy(b) > energy(a) ? b : a));
 }

@@ -1,0 +1,59 @@
+import { describe, expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import { World } from '../../src/home/world';
+import { homeFromAnswers } from '../../src/plan/home-from-answers';
+import { ladderOf } from '../../src/plan/ladder';
+import { sayLoads } from '../../src/plan/markdown/say-loads';
+import { walkLadder } from '../../src/plan/ride-through/ladder-walk';
+import { tooColdForPump } from '../../src/plan/too-cold-for-pump';
+import { frozenPlan } from '../frozen-plans';
+import { answersOf } from '../households/read-household';
+
+const ridge = (more = {}) =>
+  homeFromAnswers(interview, { ...answersOf('ridge-road'), ...more }, '2026-11-25');
+
+describe('a heat pump in the cold', () => {
+  const carries = ['Heat pump'];
+  test('has a line for the cold in which it cannot keep the house', () => {
+    expect(tooColdForPump(ridge(), { carries })).toMatch(
+      /^Below about -?\d+ °F outdoors the heat pump/,
+    );
+  });
+  test('has none where it is not carried, nor in summer, nor where it never gets so cold', () => {
+    expect(tooColdForPump(ridge(), { carries: [] })).toBeNull();
+    expect(tooColdForPump(ridge({ 'goal-season': 'summer' }), { carries })).toBeNull();
+    expect(tooColdForPump(ridge({ 'home-zip': '96813' }), { carries })).toBeNull();
+  });
+});
+
+const summer = frozenPlan(
+  {
+    ...answersOf('ridge-road'),
+    'goal-season': 'both',
+    'heat-main': 'gas-furnace',
+    'cool-main': 'central',
+    'one-room': 'no',
+    'must-run': ['cool', 'lights', 'phones'],
+    'home-zip': '85001',
+  },
+  '2026-11-25',
+  2,
+);
+
+test('job and table speak of the same hard day', () => {
+  expect(summer.job[2]).toContain('A hard summer day');
+  expect(sayLoads(summer)[1]).toContain('A hard summer day');
+});
+
+test('switching off the last thing that is on buys nothing', () => {
+  const home = ridge({ 'must-run': ['fridge', 'freezer'], 'medical-devices': ['none'] });
+  const route = summer.routes.find((one) => one.kind === 'power-pack')!;
+  const pack = { ...route, carries: ['Refrigerator', 'Chest freezer'], usableKwh: 4 };
+  const steps = ladderOf(home, pack);
+  const named = steps.filter((step) => step.atPercent < 100 && step.switchOff.length > 0);
+  expect(named.at(-1)!.switchOff).toContain('Refrigerator');
+  const walked = walkLadder(home, new World(home, 1), pack, steps, 'winter');
+  expect(
+    walked.steps.find((step) => step.switchOff === named.at(-1)!.switchOff)!.gainsHours,
+  ).toBeNull();
+});
