@@ -9,7 +9,8 @@ export function homeSchema(interview: Interview, tariff: z.ZodType = z.unknown()
   const answers = Object.fromEntries(
     interview.questions.map((question) => [question.id, answerSchema(question).optional()]),
   );
-  return z.strictObject({
+  // Keys of its owner are kept and mean nothing to us.
+  return z.looseObject({
     [HOME_KEY]: z.literal(HOME_VERSION).describe('Form of this file.'),
     asOf: z
       .string()

@@ -1,33 +1,11 @@
-import { readFileSync } from 'node:fs';
-import { parseDocument } from 'yaml';
+import { sayFaults } from '../../store/home-file';
+import { readYamlFile } from '../../store/read-yaml-file';
 import type { Pairs } from './read-pairs';
-
-/** Far more than any computation takes; a larger file is not one of ours. */
-const LARGEST_BYTES = 200_000;
 
 /** `key: value` pairs of a YAML or JSON file. A list or a mapping of quantities becomes "name quantity; ...". */
 export function readPairsFile(path: string): Pairs {
-  let text: string;
-  try {
-    text = readFileSync(path, 'utf8');
-  } catch (error) {
-    return { ok: false, says: `Cannot read ${path}: ${(error as NodeJS.ErrnoException).code}.` };
-  }
-  if (text.length > LARGEST_BYTES) return { ok: false, says: `${path} is too large.` };
-  const document = parseDocument(text, { prettyErrors: true });
-  const [error] = document.errors;
-  if (error) {
-    const line = error.linePos?.[0];
-    const where = line ? `, line ${line.line}, column ${line.col}` : '';
-    return { ok: false, says: `${path}${where}: this is neither YAML nor JSON. Write key: value.` };
-  }
-  let data: unknown;
-  try {
-    data = document.toJS({ maxAliasCount: 20 });
-  } catch {
-    return { ok: false, says: `${path} uses aliases that do not end. Write key: value.` };
-  }
-  return pairsOf(path, data);
+  const file = readYamlFile(path);
+  return file.ok ? pairsOf(path, file.data) : { ok: false, says: sayFaults(path, file.faults) };
 }
 
 function pairsOf(path: string, data: unknown): Pairs {

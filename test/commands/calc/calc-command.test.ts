@@ -123,7 +123,8 @@ describe('--in', () => {
   });
 
   test.each([
-    ['broken.yaml', 'gpm: [1', 'broken.yaml, line 1, column'],
+    ['broken.yaml', 'gpm: [1', 'broken.yaml:1:8: '],
+    ['nested.yaml', `gpm: ${'['.repeat(9000)}`, 'nested.yaml:1:46: lists are nested deeper'],
     ['list.yaml', '- 1\n- 2\n', 'holds no key: value lines'],
     ['empty.yaml', '', 'holds no key: value lines'],
     ['deep.yaml', 'gpm: { a: { b: 1 } }', 'gpm has no value'],
@@ -141,6 +142,15 @@ describe('--in', () => {
     expect([code, out]).toEqual([1, '']);
     expect(err).toContain(says);
   });
+
+  test.skipIf(process.platform === 'win32')(
+    'refuses a device, which would be read for ever',
+    async () => {
+      const { code, err } = await runCalc('pump-power', '--in', '/dev/zero');
+      expect(code).toBe(1);
+      expect(err).toContain('a pipe or a device, not a file');
+    },
+  );
 
   test('names a file that is not there', async () => {
     const { code, err } = await runCalc('pump-power', '--in', join(folder, 'none.yaml'));
