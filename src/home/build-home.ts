@@ -2,16 +2,12 @@ import type { Interview } from '../interview/question';
 import { figure } from '../quantity/figure';
 import { answerFigure, type Widths } from './answer-figure';
 import { checkBill } from './bill-check';
-import { billYearOf } from './bill-year';
-import { calibrate } from './calibrate';
 import { climateHours } from './climate-hours';
 import { demandOf } from './demand';
 import type { Facts } from './facts';
 import type { Home, Season } from './home';
 import { lifeSupport } from './life-support';
-import { allLoads } from './loads/all-loads';
-import { inOneRoom } from './loads/one-room';
-import { withStoredWater } from './loads/stored-water';
+import { loadsOfHome } from './loads-of-home';
 import { siteOf } from './site';
 
 /**
@@ -22,11 +18,7 @@ export function buildHome(facts: Facts, widths: Widths, asOf: string): Home {
   const site = siteOf(facts);
   const { climate } = site.place;
   const hours = climateHours(climate);
-  const named = allLoads({ facts, widths, climate: hours });
-  const billYear = billYearOf(facts, named, climate);
-  const { loads: usual, says: calibration } = calibrate({ facts, loads: named, hours, billYear });
-  const inRoom = inOneRoom({ facts, widths, climate: hours }, usual, named);
-  const loads = withStoredWater(facts, inRoom);
+  const { usual, loads, billYear, calibration } = loadsOfHome(facts, widths, site);
   const goalSeasons = seasonsOf(facts);
   const ranked = (...ranks: string[]) => loads.filter((load) => ranks.includes(load.rank));
   return {

@@ -1,10 +1,9 @@
 import type { Tariff } from '../bill/tariff';
 import { seasonsOf, widthsOf } from '../home/build-home';
-import { climateHours } from '../home/climate-hours';
 import { demandOf } from '../home/demand';
 import { Facts } from '../home/facts';
 import type { Load, Season, Site } from '../home/home';
-import { allLoads } from '../home/loads/all-loads';
+import { loadsOfHome } from '../home/loads-of-home';
 import { siteOf } from '../home/site';
 import type { Answers } from '../interview/answers';
 import { NOT_SURE } from '../interview/answers';
@@ -28,14 +27,15 @@ export function weigher(
   const sites = new Map<string, Site>();
   const dark = januaryWeek();
   return (answers) => {
-    const facts = new Facts(resolve(interview.questions, answers, 'leave'));
+    // Once what must run is told, the pane counts as the plan does: what is not answered counts as "not sure".
+    const missing = answers['must-run'] === undefined ? 'leave' : 'assume';
+    const facts = new Facts(resolve(interview.questions, answers, missing));
     const site = siteAt(facts, sites);
-    const climate = site === null ? null : climateHours(site.place.climate);
-    const loads = allLoads({ facts, widths, climate });
+    const { loads } = loadsOfHome(facts, widths, site);
     const must = loads.filter((load) => mustNow(facts, load));
     const season = seasonShown(facts, must);
     const demand = must.length > 0 ? demandOf(must, seasonsOf(facts)) : null;
-    const ranked = facts.applies('must-run');
+    const ranked = missing === 'assume';
     const week = site !== null && ranked ? dark(facts, site, must) : null;
     return {
       ranked,

@@ -1,0 +1,31 @@
+import { expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import { homeFromAnswers } from '../../src/plan/home-from-answers';
+import { weigher } from '../../src/plan/weigh';
+import { answersOf } from '../households/read-household';
+
+const bills = { 'bill-kwh': 2400, 'bill-season': 'winter', 'bill-mild-kwh': 700 };
+
+test.each([
+  ['ridge-road', {}],
+  ['ridge-road', bills],
+  ['ridge-road', { ...bills, 'one-room': 'yes' }],
+  ['birch-street', {}],
+  ['tower-six', {}],
+  ['mill-lane', {}],
+])('pane and plan show the same watts and kWh: %s with %o', (name, more) => {
+  const answers = { ...answersOf(name), ...more };
+  const pane = weigher(interview)(answers);
+  const { demand, goalSeasons } = homeFromAnswers(interview, answers, '2026-11-25');
+  const most = Math.max(...goalSeasons.map((season) => demand.must.kwhPerDay[season].value));
+  expect(pane.runningWatts!.value).toBe(demand.must.runningWatts.value);
+  expect(pane.startVa!.high).toBe(demand.must.startVa.high);
+  expect(pane.kwhPerDay!.value).toBe(most);
+});
+
+test('a refrigerator ticked is in the pane, counted or not', () => {
+  const pane = weigher(interview)({ 'must-run': ['fridge'] });
+  expect(pane.loads.filter((load) => load.rank === 'must').map((load) => load.id)).toContain(
+    'fridge',
+  );
+});
