@@ -12,6 +12,7 @@ import { usableKwh } from '../physics/battery-capacity';
 import { coldCapacity } from '../physics/cold-battery';
 import { splitRoundTrip } from '../physics/round-trip';
 import { batteryType, coldPoints } from '../tables/battery-types';
+import { hungryShare } from './hungry-share';
 import type { SizeByOdds } from './route';
 
 /** Months of each season of the plan. */
@@ -78,6 +79,8 @@ export function netOf(
 export interface GoalHours {
   readonly pieces: SeasonPieces;
   readonly loadKw: Float64Array;
+  /** The high end of every use over the likely one. */
+  readonly hungry: number;
   /** From one kW of panels; null without a roof. */
   readonly sunKwPerKw: Float64Array | null;
 }
@@ -92,6 +95,7 @@ export function goalHours(home: Home, world: World, loads: readonly Load[]): Goa
     return {
       pieces,
       loadKw: cutToPieces(pieces, loadKw),
+      hungry: hungryShare(loads, season),
       sunKwPerKw: sun === null ? null : cutToPieces(pieces, sun),
     };
   });
@@ -99,10 +103,14 @@ export function goalHours(home: Home, world: World, loads: readonly Load[]): Goa
 
 /** Net energy in those hours of a battery with an inverter of so many kW and so much sun. */
 export function goalNet(
-  { loadKw, sunKwPerKw }: GoalHours,
+  { loadKw: likelyKw, sunKwPerKw, hungry }: GoalHours,
   inverterKw: number,
   solarKw: number,
+  careful = false,
 ): Float64Array {
+  const loadKw = careful
+    ? likelyKw.map((kw) => Math.max(kw, Math.min(kw * hungry, inverterKw)))
+    : likelyKw;
   const supplyKw = (sunKwPerKw ?? new Float64Array(loadKw.length)).map((kw) => kw * solarKw);
   return netEnergy({ loadKw, supplyKw, limits: limitsOf(inverterKw) }).netKwh;
 }

@@ -34,6 +34,8 @@ export interface FuelWish {
   readonly siteKw: number;
   /** Average draw by hour of day, W. */
   readonly wattsByHour: readonly number[];
+  /** The high end of every use over the likely one; 1 when left out. */
+  readonly hungry?: number;
   /** 1 where it runs, by hour; all day when left out. */
   readonly runsByHour?: readonly number[];
   /** Fuel at hand; null when piped. */
@@ -42,13 +44,16 @@ export interface FuelWish {
   readonly besidePerDay?: Figure;
 }
 
-/** Fuel a day, likely with its range from thrifty to thirsty, at this part load with the idle burn in it. */
+/** Fuel a day, likely with its range from a thrifty generator to a thirsty one at hungry use, the idle burn in it. */
 export function fuelUse(wish: FuelWish): FuelUse {
   const type = engineType(wish.engine);
   const heat = fuelHeatKwh(wish.fuel);
-  const perDay = (fullLoadEfficiency: number, noLoadRatio: number) =>
+  const mostWatts = 1000 * wish.siteKw;
+  const perDay = (fullLoadEfficiency: number, noLoadRatio: number, use = 1) =>
     engineFuelDays({
-      loadWattsByHour: wish.wattsByHour,
+      loadWattsByHour: wish.wattsByHour.map((watts) =>
+        Math.max(watts, Math.min(watts * use, mostWatts)),
+      ),
       ratedKw: wish.siteKw,
       fuelLine: fuelLine({
         ratedKw: wish.ratedKw,
@@ -62,7 +67,7 @@ export function fuelUse(wish: FuelWish): FuelUse {
   const burns = figure({
     value: perDay(type.efficiency, type.noLoadRatio),
     low: perDay(type.efficiencyHigh, type.noLoadRatioLow),
-    high: perDay(type.efficiencyLow, type.noLoadRatioHigh),
+    high: perDay(type.efficiencyLow, type.noLoadRatioHigh, wish.hungry),
     unit: `${heat.unit}/day`,
     name: 'fuel burned a day',
     source: formula(

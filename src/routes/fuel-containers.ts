@@ -1,11 +1,13 @@
+import { healthHangs } from '../home/health-devices';
 import type { Home } from '../home/home';
 import { part } from './costs';
 import { gasolineLimitGal } from './gasoline-limit';
 import type { FuelUse, Part } from './route';
 
-/** Fuel the goal takes at the likely burn, in whole gallons. */
+/** Fuel the goal takes, in whole gallons: at the likely burn, or at the careful one where health hangs on power. */
 export function gallonsForGoal(home: Home, fuel: FuelUse): number {
-  return Math.ceil((fuel.perDay.value * home.goalHours.value) / 24);
+  const { value, high } = fuel.perDay;
+  return Math.ceil(((healthHangs(home) ? high : value) * home.goalHours.value) / 24);
 }
 
 /**

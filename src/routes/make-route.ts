@@ -1,3 +1,4 @@
+import { healthHangs } from '../home/health-devices';
 import type { Home } from '../home/home';
 import type { RouteKind } from '../kinds/route-kind';
 import type { Figure } from '../quantity/figure';
@@ -60,7 +61,7 @@ const zeroHours = figure({
 /** Hours against the goal, in a sentence: "This lasts about 30 h (20 to 40 h); you asked for 3 days." */
 export function lastsHours(home: Home, hours: Figure, of: string): Lasting {
   const goal = home.goalHours.value;
-  const reaches = hours.value >= goal;
+  const reaches = countedHours(home, hours) >= goal;
   const said = hoursRange(hours);
   const wish = formatQuantity(goal, 'h');
   const says = reaches
@@ -69,10 +70,13 @@ export function lastsHours(home: Home, hours: Figure, of: string): Lasting {
   return lasts(hours, reaches, says);
 }
 
-/** "about 2 days 4 h (30 h to 3 days)". */
+/** The hours a route is judged by: the likely ones, or the careful ones where health hangs on power. */
+export function countedHours(home: Home, hours: Figure): number {
+  return healthHangs(home) ? hours.low : hours.value;
+}
+
+/** "about 2 days 4 h (careful count 30 h)": the low end of a route's hours is its careful count. */
 export function hoursRange(hours: Figure): string {
-  const [low, likely, high] = [hours.low, hours.value, hours.high].map((h) =>
-    formatQuantity(Math.round(h), 'h'),
-  );
-  return low === high ? `about ${likely}` : `about ${likely} (${low} to ${high})`;
+  const [low, likely] = [hours.low, hours.value].map((h) => formatQuantity(Math.round(h), 'h'));
+  return low === likely ? `about ${likely}` : `about ${likely} (careful count ${low})`;
 }

@@ -23,7 +23,7 @@ export function sayRoutes(plan: Plan): string[] {
   return [
     '## The routes side by side',
     [
-      '| Route | Of what must run | How long | Cost installed | Prices of |',
+      '| Route | Of what must run | How long (careful count) | Cost installed | Prices of |',
       '|---|---|---|---|---|',
       ...shown.map(row),
     ].join('\n'),
@@ -71,7 +71,11 @@ function howLong(route: Route): string {
   if (route.carries.length === 0) return 'no power';
   const { hours } = route.lasting;
   if (hours === null) return 'while the gas flows';
-  return hours.value >= 336 ? 'two weeks or more' : formatQuantity(Math.round(hours.value), 'h');
+  if (hours.low >= 336) return 'two weeks or more';
+  const [likely, careful] = [hours.value, hours.low].map((h) =>
+    h >= 336 ? 'two weeks or more' : formatQuantity(Math.round(h), 'h'),
+  );
+  return likely === careful ? likely! : `${likely} (${careful})`;
 }
 
 function priceYears(route: Route): string {

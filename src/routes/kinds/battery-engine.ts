@@ -11,6 +11,7 @@ import { part } from '../costs';
 import { fuelAtHand, fuelHours, fuelUse } from '../engine-size';
 import { fitPower } from '../fit-power';
 import { fuelContainers } from '../fuel-containers';
+import { hungryShare } from '../hungry-share';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
@@ -73,7 +74,8 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
   const restKwh = (kwhPerDay * restHours) / 24 / limitsOf(1).dischargeEfficiency;
   const holdsNight = usableOf(home, nameplateKwh) >= restKwh;
   const fuelKind = charging.fuel;
-  const fuel = fuelUse({
+  const hungry = hungryShare(fitted.carried, season);
+  const likely = fuelUse({
     engine: charging.sort,
     fuel: fuelKind,
     ...engine,
@@ -82,11 +84,15 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
     atHand: fuelAtHand(home, widths, fuelKind),
     ...fromSameTank(home, fuelKind, fitted.carried),
   });
+  // Hungry use asks for more hours of the same well-loaded running.
+  const high = likely.perDay.high * hungry;
+  const fuel = { ...likely, perDay: { ...likely.perDay, high } };
   const hours = fuelHours(fuel);
   const bridge =
     (usableOf(home, nameplateKwh) / Math.max(kwhPerDay, 0.1)) *
     24 *
     limitsOf(1).dischargeEfficiency;
+  const bridgeHours = { likely: bridge, careful: bridge / hungry };
   return makeRoute('battery-engine', title, {
     ifs: [
       'battery carbon monoxide alarms hang on each floor and by the bedrooms before the generator first runs',
@@ -109,7 +115,9 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
     fuel,
     engine: { ...engine, runsByHour, sort: charging.sort },
     gap: 'from no blink to a few seconds, by itself; the generator is started by hand later',
-    lasting: holdsNight ? lastingOf(home, hours, bridge) : darkNights(home, bridge, restHours),
+    lasting: holdsNight
+      ? lastingOf(home, hours, bridgeHours)
+      : darkNights(home, bridgeHours, restHours),
     parts: [
       part('battery', nameplateKwh, `Battery, ${nameplateKwh} kWh, with an inverter`),
       charging.part,
@@ -126,27 +134,34 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
   });
 }
 
+/** Hours of one charge of the battery at likely and at hungry use. */
+interface Bridge {
+  readonly likely: number;
+  readonly careful: number;
+}
+
 /** The fuel at hand and one charge of the battery. */
-function lastingOf(home: Home, fuel: Figure | null, bridge: number): Lasting {
+function lastingOf(home: Home, fuel: Figure | null, bridge: Bridge): Lasting {
   if (fuel === null) return lasts(null, true, 'It goes on while fuel can be had.');
   const hours = figure({
     ...fuel,
-    value: fuel.value + bridge,
-    low: fuel.low + bridge,
-    high: fuel.high + bridge,
+    value: fuel.value + bridge.likely,
+    low: fuel.low + bridge.careful,
+    high: fuel.high + bridge.likely,
   });
   return lastsHours(home, hours, 'The battery and the fuel at hand together');
 }
 
 /** A battery that is empty before the morning carries no night, however much fuel there is. */
-function darkNights(home: Home, bridge: number, restHours: number): Lasting {
+function darkNights(home: Home, bridge: Bridge, restHours: number): Lasting {
   const hours = figure({
-    value: bridge,
+    value: bridge.likely,
+    low: bridge.careful,
     unit: 'h',
     name: 'hours a full battery lasts on a hard day',
     source: formula('its usable energy against the use of a hard day'),
   });
-  const [holds, rest, goal] = [bridge, restHours, home.goalHours.value].map((h) =>
+  const [holds, rest, goal] = [bridge.likely, restHours, home.goalHours.value].map((h) =>
     formatQuantity(Math.round(h), 'h'),
   );
   const says = `On a hard night a full battery lasts about ${holds}, and the generator rests for ${rest} while people sleep: what must run stops before the morning. It does not reach the ${goal} you asked for.`;

@@ -3,6 +3,7 @@ import { formatQuantity } from '../../quantity/format-quantity';
 import type { EngineFuel } from '../../tables/fuels';
 import { fuelHours, fuelUse } from '../engine-size';
 import type { Fitted } from '../fit-power';
+import { hungryShare } from '../hungry-share';
 import type { EngineSize, FuelUse } from '../route';
 
 /** Hours in which an engine with real work to do would be run: 6 to 9 and 17 to 21. */
@@ -24,6 +25,7 @@ export function blockNotes(home: Home, { fitted, engine, fuel, season }: Of): st
     fuel: fuel.fuel as EngineFuel,
     ...engine,
     wattsByHour: blockWatts(fitted.carried, season),
+    hungry: hungryShare(fitted.carried, season),
     runsByHour: BLOCKS,
     atHand: fuel.tank ?? fuel.atHand,
     besidePerDay: fuel.besidePerDay,

@@ -1,3 +1,4 @@
+import { healthHangs } from '../../home/health-devices';
 import type { Home, Rank } from '../../home/home';
 import { ownSolarKw } from '../../home/own-solar';
 import type { World } from '../../home/world';
@@ -33,21 +34,22 @@ export interface Chosen {
 
 /**
  * The cheapest of the generic steps that carries 9 such outages in 10 (where life may hang on it: 9 winters in
- * 10, whenever it starts); where none does, what the budget buys, at least 10 kWh.
+ * 10, whenever it starts; where health does, at the high end of every use); where none does, what the budget buys, at least 10 kWh.
  */
 export function choose(home: Home, world: World, sort: Sort, fitted: Fitted): Chosen {
   const goal = goalHours(home, world, fitted.carried);
   const own = ownFixedBattery(home)?.usableKwh ?? 0;
   const options = solarOptions(home, world, sort).map((solarKw) => {
-    const nets = goal.map((hours) => ({
-      pieces: hours.pieces,
-      netKwh: goalNet(hours, fitted.step.watts / 1000, solarKw),
-    }));
-    const size = sizeFor(home, nets);
+    const netsOf = (careful: boolean) =>
+      goal.map((hours) => ({
+        pieces: hours.pieces,
+        netKwh: goalNet(hours, fitted.step.watts / 1000, solarKw, careful),
+      }));
+    const size = sizeFor(home, netsOf(healthHangs(home)));
     const asked = sizedByYears(home) ? size.nineYearsInTenKwh : size.nineOutagesInTenKwh;
     const nameplateKwh =
       batteryStepsKwh().find((kwh) => own + usableOf(home, kwh) >= asked) ?? null;
-    return { solarKw, nets, size, nameplateKwh };
+    return { solarKw, netsOf, size, nameplateKwh };
   });
   const price = (o: { nameplateKwh: number; solarKw: number }) =>
     total(partsOf(home, sort, fitted, o.nameplateKwh, o.solarKw)).value;
@@ -60,11 +62,14 @@ export function choose(home: Home, world: World, sort: Sort, fitted: Fitted): Ch
     nameplateKwh: withinBudget(home, sort, fitted, options.at(-1)!.solarKw),
   };
   const usableKwh = own + usableOf(home, pick.nameplateKwh);
-  const { nets, ...rest } = pick;
+  const { netsOf, ...rest } = pick;
   return {
     ...rest,
     usableKwh,
-    hours: hoursFrom(nets, usableKwh),
+    hours: {
+      ...hoursFrom(netsOf(false), usableKwh),
+      low: hoursFrom(netsOf(true), usableKwh).low,
+    },
     reaches: best !== undefined,
   };
 }

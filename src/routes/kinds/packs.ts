@@ -9,6 +9,7 @@ import { batteryType } from '../../tables/battery-types';
 import { packSteps } from '../../tables/generic-steps';
 import { withinBudgetUsd } from '../budget';
 import { owned, part } from '../costs';
+import { countedHours } from '../make-route';
 import { ownPack } from '../own-battery';
 import type { Part } from '../route';
 import { PACK_IDLE_WATTS, packIdleWatts } from './pack-idle';
@@ -49,12 +50,18 @@ export function choosePack(home: Home, loads: readonly Load[], goalHours: number
   });
   const price = (kwh: number) => (kwh === 0 ? 0 : part('power-pack', kwh).costUsd.low);
   const payable = sized.filter((s) => withinBudgetUsd(home, price(s.boughtKwh)));
-  return payable.find((s) => s.hours.value >= goalHours) ?? payable.at(-1) ?? sized[0] ?? null;
+  return (
+    payable.find((s) => countedHours(home, s.hours) >= goalHours) ??
+    payable.at(-1) ??
+    sized[0] ??
+    null
+  );
 }
 
 /**
  * Hours a pack runs these loads on a hard day of the goal's season: from the hungriest to the thriftiest use. Between
- * uses it is switched off, but in the hungriest, where it is left on day and night.
+ * uses it is switched off, but in the hungriest, where it is left on day and night and
+ * the outage starts at the hardest hour.
  */
 export function packHours(home: Home, loads: readonly Load[], usableKwh: number): Figure {
   const { dischargeEfficiency } = splitRoundTrip(lfp.roundTrip);
@@ -70,7 +77,8 @@ export function packHours(home: Home, loads: readonly Load[], usableKwh: number)
           inverterIdleWatts: pick === 'high' ? PACK_IDLE_WATTS : packIdleWatts(loads, season),
           dischargeEfficiency,
         });
-        return runtime.typicalHours ?? HOURS_PER_YEAR;
+        const { shortestHours, typicalHours } = runtime;
+        return (pick === 'high' ? shortestHours : typicalHours) ?? HOURS_PER_YEAR;
       }),
     );
   return figure({

@@ -10,6 +10,7 @@ import { portableEnginePart } from '../engine-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from '../engine-size';
 import { type Fitted, fitPower } from '../fit-power';
 import { fuelContainers } from '../fuel-containers';
+import { hungryShare } from '../hungry-share';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
@@ -119,6 +120,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
     fuel: fuelKind,
     ...engine,
     wattsByHour: fitted.demand.wattsByHour[season],
+    hungry: hungryShare(fitted.carried, season),
     atHand: fuelAtHand(home, widths, fuelKind),
     ...fromSameTank(home, fuelKind, fitted.carried),
   });

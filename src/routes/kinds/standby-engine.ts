@@ -8,6 +8,7 @@ import { part } from '../costs';
 import { standbyEnginePart } from '../engine-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, siteShare } from '../engine-size';
 import { fitPower } from '../fit-power';
+import { hungryShare } from '../hungry-share';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
@@ -41,11 +42,13 @@ export function standbyEngine(home: Home, widths: Widths): Route {
   }
   const ratedWatts = fitted.step.watts / siteShare(home);
   const engine = { ratedKw: ratedWatts / 1000, siteKw: fitted.step.watts / 1000 };
+  const season = hardestSeason(home, fitted);
   const use = fuelUse({
     engine: 'standby',
     fuel,
     ...engine,
-    wattsByHour: fitted.demand.wattsByHour[hardestSeason(home, fitted)],
+    wattsByHour: fitted.demand.wattsByHour[season],
+    hungry: hungryShare(fitted.carried, season),
     atHand: fuelAtHand(home, widths, fuel),
     ...fromSameTank(home, fuel, fitted.carried),
   });
