@@ -135,7 +135,7 @@ export function portableFuel({ facts }: Home): EngineFuel {
 }
 
 /** Contents told are contents. A float gauge is rough to a tenth, and a tank run dry needs a leak test. Common practice. */
-const PROPANE_USABLE = { low: 0.8, likely: 0.9, high: 1 };
+export const PROPANE_USABLE = { low: 0.8, likely: 0.9, high: 1 };
 
 /** Fuel at hand for an engine: gasoline kept, or the propane told to be in the tank; piped gas has no end. */
 export function fuelAtHand(home: Home, widths: Widths, fuel: EngineFuel): Figure | null {

@@ -2,6 +2,7 @@ import { highEndLines } from '../electrical/say-electrical';
 import type { Plan } from '../plan';
 import { bullets } from './bullets';
 import { sayFigure } from './say-figure';
+import { sayFuelForGoal } from './say-fuel-for-goal';
 import { sayHealthFirst } from './say-health-first';
 
 /** The route advised: why, what it carries and how long, what it is made of, what it hangs on. */
@@ -17,6 +18,7 @@ export function sayAdvised(plan: Plan): string[] {
     ...(route.fuel === null
       ? []
       : [`It burns ${sayFigure(route.fuel.perDay)} of ${route.fuel.fuel}.`]),
+    ...sayFuelForGoal(plan),
     ...(plan.fuelToStore === null ? [] : [plan.fuelToStore.says]),
     `When the grid fails: ${route.gap}.`,
     ...highEndLines(plan),
