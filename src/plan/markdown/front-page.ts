@@ -1,3 +1,4 @@
+import { gasHere } from '../../home/gas-here';
 import type { Home } from '../../home/home';
 import { hasFixedBattery, isSource, outletsOnly } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
@@ -162,18 +163,21 @@ function leave({ home }: Plan): string[] {
 }
 
 /** Whom to call before anything is connected. */
-function call({ advice: { route }, electricianFor }: Plan): string {
+function call({ advice: { route }, electricianFor, home: house }: Plan): string {
   const needed = electricianFor !== 'nothing';
   const home = electricianFor === 'home' ? ', for the home and not for this route' : '';
   const permit = route.parts.some((part) => part.equipmentClass === 'permit');
-  const others = othersFor(route);
+  const others = othersFor(route, house);
   return `Whom to call: ${needed ? `a licensed electrician${home || ', yes'}` : 'no electrician for this route'}${
     permit ? '; the building department, for permit and inspection' : ''
   }${others.length > 0 ? `; ${others.join('; ')}` : ''}.`;
 }
 
-function othersFor(route: Route): string[] {
-  const gas = route.ifs.some((one) => one.startsWith('a gas fitter'));
+/** Piped gas and the house tank are a gas fitter's; cans and cylinders are not. */
+function othersFor(route: Route, { facts }: Home): string[] {
+  const piped = route.fuel !== null && route.fuel.atHand === null;
+  const tank = route.fuel?.fuel === 'propane' && gasHere(facts) === 'tank';
+  const gas = piped || tank;
   const grid = hasFixedBattery(traitsOf[route.kind]);
   return [
     ...(gas ? ['a gas fitter, for the fuel'] : []),

@@ -206,3 +206,10 @@ test('the leaving line of a person at risk goes by the season asked for', () => 
   expect(front).toContain('act when the room reaches 86 °F');
   expect(front).not.toContain('65 °F');
 });
+
+test('a gas fitter is called for the house tank, and not for cans', () => {
+  const tank = planOf('ridge-road');
+  expect(tank.advice.route.fuel?.fuel).toBe('propane');
+  expect(halves(tank).front).toContain('a gas fitter, for the fuel');
+  expect(halves(planOf('mill-lane')).front).not.toContain('gas fitter');
+});
