@@ -38,8 +38,8 @@ const layers: readonly ((answers: Answers, id: string) => string)[] = [
   planOf,
 ];
 
-/** How many answers to a question are tried in one home. */
-const WAYS = 4;
+/** How many answers to a question are tried in one home: ends and middle of a number, every choice. */
+const WAYS = 12;
 
 /** A home is built in which it is asked; two of its answers give a plan that says something else. */
 function counts(question: Question): boolean {
