@@ -8,11 +8,11 @@ const always: readonly QuestionId[] = ['must-run', 'heat-main', 'home-zip', 'hom
 const places: readonly QuestionId[] = ['engine-place', 'battery-place'];
 
 /**
- * The questions that were never asked and without which a plan buys nothing; empty once enough is answered.
- * "Not sure" is an answer: it was asked, and its careful branch is taken.
+ * The questions without whose answers a plan buys nothing; empty once enough is told. What must run, the heating and
+ * the home have to be told; a place may be "not sure", for its careful branch is known.
  */
 export function missingForAdvice({ facts }: Home): QuestionId[] {
-  const missing = always.filter((id) => facts.applies(id) && !facts.asked(id));
+  const missing = always.filter((id) => facts.applies(id) && !facts.told(id));
   const asked = places.filter((id) => facts.applies(id));
   const noPlace = asked.length > 0 && asked.every((id) => !facts.asked(id));
   return noPlace ? [...missing, ...asked] : missing;

@@ -89,3 +89,13 @@ describe('a thin file that told what kills', () => {
     expect(text).not.toMatch(/- Life support:|For a person at risk/);
   });
 });
+
+test('a home that was sure of nothing that decides buys nothing either, and a place not sure of decides by its careful branch', () => {
+  const told = answersOf('tower-six');
+  const unsure = { 'must-run': 'not sure', 'heat-main': 'not sure', 'home-zip': 'not sure' };
+  const plan = frozenPlan({ ...told, ...unsure }, '2026-11-25', 3);
+  expect(plan.undecided.map((one) => one.question)).toEqual(['home-zip', 'heat-main', 'must-run']);
+  expect(planMarkdown(plan)).not.toContain('What to buy');
+  const place = frozenPlan({ ...told, 'battery-place': 'not sure' }, '2026-11-25', 3);
+  expect(place.undecided).toEqual([]);
+});
