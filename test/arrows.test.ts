@@ -143,3 +143,21 @@ test('every room named in the arrows exists, and every room in the source is nam
     .map((e) => e.name);
   expect(rooms.sort()).toEqual([...Object.keys(arrows), 'bin', 'build', 'commands'].sort());
 });
+
+test('of the bill, a tariff knows no dispatch, and neither knows the costs over the years', () => {
+  const inside = files(join(src, 'bill')).flatMap((path) =>
+    [...readFileSync(path, 'utf8').matchAll(/from '(\.\.\/\w+)\//g)].map((match) => ({
+      file: relative(src, path),
+      from: relative(join(src, 'bill'), path).split(/[\\/]/)[0]!,
+      to: match[1]!.slice(3),
+    })),
+  );
+  const drawers: Record<string, readonly string[]> = {
+    tariff: [],
+    dispatch: ['tariff'],
+    lifecycle: ['tariff', 'dispatch'],
+  };
+  const between = inside.filter(({ from, to }) => from in drawers && to in drawers);
+  expect(between.length).toBeGreaterThan(5);
+  expect(between.filter(({ from, to }) => !drawers[from]!.includes(to))).toEqual([]);
+});

@@ -1,13 +1,13 @@
-import type { Battery } from './battery';
-import { type BillDay, yearDays } from './bill-days';
-import { billMonth, type MonthBill } from './bill-month';
-import { type CeilingYear, ceilingYear } from './ceiling-year';
-import { type DispatchYear, dispatchYear, settingOfYear } from './dispatch-year';
-import { peakFactors } from './peak-factors';
-import { type ReserveLevel, reserveCost } from './reserve-cost';
-import type { Tariff } from './tariff';
-import { tariffHours } from './tariff-hours';
-import { usualDays } from './usual-day';
+import type { Battery } from './dispatch/battery';
+import { type CeilingYear, ceilingYear } from './dispatch/ceiling-year';
+import { type DispatchYear, dispatchYear, settingOfYear } from './dispatch/dispatch-year';
+import { type ReserveLevel, reserveCost } from './dispatch/reserve-cost';
+import { type BillDay, yearDays } from './tariff/bill-days';
+import { billMonth, type MonthBill } from './tariff/bill-month';
+import { peakFactors } from './tariff/peak-factors';
+import type { Tariff } from './tariff/tariff';
+import { tariffHours } from './tariff/tariff-hours';
+import { usualDays } from './tariff/usual-day';
 
 /**
  * One bill over these days for so many kWh, used in the shape of an ordinary home; a bill that begins in one month and

@@ -1,4 +1,4 @@
-import type { Tariff } from '../bill/tariff';
+import type { Tariff } from '../bill/tariff/tariff';
 import type { Calculation } from './calc/calculation';
 import { gatherValues } from './calc/gather-values';
 import { calculationData } from './calc/list-data';

@@ -1,5 +1,5 @@
 import interview from '#compiled/questions.js';
-import { TARIFF_KEY } from '../bill/tariff-key';
+import { TARIFF_KEY } from '../bill/tariff/tariff-key';
 import { privateIn } from '../interview/private-answers';
 import { readYamlFile } from '../store/read-yaml-file';
 import { DONE, FAILED, WRONG_USAGE } from './exit-codes';

@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { dirname } from 'node:path';
 import interview from '#compiled/questions.js';
-import type { Tariff } from '../bill/tariff';
+import type { Tariff } from '../bill/tariff/tariff';
 import type { Answers } from '../interview/answers';
 import { makePlan } from '../plan/make-plan';
 import { planMarkdown } from '../plan/to-markdown';

@@ -1,5 +1,5 @@
 import interview from '#compiled/questions.js';
-import type { Tariff } from '../bill/tariff';
+import type { Tariff } from '../bill/tariff/tariff';
 import type { Answers } from '../interview/answers';
 import type { Unfinished } from '../interview/unfinished';
 import { sayFault, sayFaults } from '../store/home-file';

@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { dirname, resolve as resolvePath } from 'node:path';
 import interview from '#compiled/questions.js';
-import type { Tariff } from '../bill/tariff';
+import type { Tariff } from '../bill/tariff/tariff';
 import type { Later } from '../faces/door';
 import type { Answers } from '../interview/answers';
 import { begin } from '../interview/begin';

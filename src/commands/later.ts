@@ -1,4 +1,4 @@
-import type { Tariff } from '../bill/tariff';
+import type { Tariff } from '../bill/tariff/tariff';
 import type { Later } from '../faces/door';
 import type { Interview } from '../interview/question';
 import { weigher } from '../plan/weigh';

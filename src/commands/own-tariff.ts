@@ -1,5 +1,5 @@
-import type { ReadTariff } from '../bill/read-tariff';
-import type { Tariff } from '../bill/tariff';
+import type { ReadTariff } from '../bill/tariff/read-tariff';
+import type { Tariff } from '../bill/tariff/tariff';
 import { sayFaults } from '../store/home-file';
 import type { PlaceIn } from '../store/place-in';
 import { readYamlFile } from '../store/read-yaml-file';
@@ -12,7 +12,7 @@ export type OwnTariff =
 export async function tariffFromFile(path: string): Promise<OwnTariff> {
   const file = readYamlFile(path);
   if (!file.ok) return { ok: false, says: sayFaults(path, file.faults) };
-  const { readTariffFile } = await import('../bill/read-tariff');
+  const { readTariffFile } = await import('../bill/tariff/read-tariff');
   return settle(path, readTariffFile(file.data), file.placeOf);
 }
 
@@ -21,7 +21,7 @@ export async function tariffFromHome(
   path: string,
   { data, placeOf }: { data: unknown; placeOf: PlaceIn },
 ): Promise<OwnTariff> {
-  const { readTariff } = await import('../bill/read-tariff');
+  const { readTariff } = await import('../bill/tariff/read-tariff');
   return settle(path, readTariff(data), (at) => placeOf(['tariff', ...at]));
 }
 

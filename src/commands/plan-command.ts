@@ -1,5 +1,5 @@
 import interview from '#compiled/questions.js';
-import type { Tariff } from '../bill/tariff';
+import type { Tariff } from '../bill/tariff/tariff';
 import { makePlan } from '../plan/make-plan';
 import { planData } from '../plan/plan-data';
 import { planMarkdown } from '../plan/to-markdown';

@@ -1,5 +1,5 @@
 import interview from '#compiled/questions.js';
-import { tariffJsonSchema, tariffSchema } from '../bill/tariff-schema';
+import { tariffJsonSchema, tariffSchema } from '../bill/tariff/tariff-schema';
 import { planJsonSchema } from '../plan/plan-schema';
 import { homeJsonSchema } from '../store/home-schema';
 import { DONE, WRONG_USAGE } from './exit-codes';

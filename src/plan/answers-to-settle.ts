@@ -1,4 +1,4 @@
-import type { Tariff } from '../bill/tariff';
+import type { Tariff } from '../bill/tariff/tariff';
 import type { Answers } from '../interview/answers';
 import type { Interview } from '../interview/question';
 import { contradictions } from './contradictions';

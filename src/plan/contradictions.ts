@@ -1,4 +1,4 @@
-import type { Tariff } from '../bill/tariff';
+import type { Tariff } from '../bill/tariff/tariff';
 import type { Home } from '../home/home';
 import type { Answers } from '../interview/answers';
 import { cheapHoursAtPeak, monthOutsideYear, mustRunOverBill } from './contradictions/bill';

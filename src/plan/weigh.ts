@@ -1,4 +1,4 @@
-import type { Tariff } from '../bill/tariff';
+import type { Tariff } from '../bill/tariff/tariff';
 import { seasonsOf, widthsOf } from '../home/build-home';
 import { demandOf } from '../home/demand';
 import { Facts } from '../home/facts';

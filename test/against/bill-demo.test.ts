@@ -1,10 +1,10 @@
 // Bills of four invented tariffs for an invented house and month, worked out apart from this program
 // (numpy, then by hand for tariff B). Tolerance 1e-4 dollars: the figures were printed to four digits.
 import { expect, test } from 'vitest';
-import { sumLines } from '../../src/bill/bill-line';
-import { billYear } from '../../src/bill/bill-year';
-import { demoTariff } from '../../src/bill/demo-tariffs';
-import { paperBill } from '../../src/bill/paper-bill';
+import { sumLines } from '../../src/bill/tariff/bill-line';
+import { billYear } from '../../src/bill/tariff/bill-year';
+import { demoTariff } from '../../src/bill/tariff/demo-tariffs';
+import { paperBill } from '../../src/bill/tariff/paper-bill';
 import { demoMonth } from '../fixtures/demo-month';
 
 const bill = (letter: 'A' | 'B' | 'C' | 'D', month: number, withSolar: boolean) =>

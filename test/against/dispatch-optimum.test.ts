@@ -1,7 +1,7 @@
 // See test/fixtures/dispatch-rows.ts for where the optima come from. Tolerance 1e-4 dollars: printed to four digits.
 import { expect, test } from 'vitest';
-import { cyclicOptimum } from '../../src/bill/cyclic-optimum';
-import { peakOptimum } from '../../src/bill/peak-optimum';
+import { cyclicOptimum } from '../../src/bill/dispatch/cyclic-optimum';
+import { peakOptimum } from '../../src/bill/dispatch/peak-optimum';
 import { dispatchRows } from '../fixtures/dispatch-rows';
 
 for (const row of dispatchRows.filter((r) => !r.demand)) {

@@ -2,9 +2,9 @@
 // problems with a fixed seed. Tolerance 1e-6 dollars: the solver's own feasibility tolerance is 1e-7.
 import loadHighs from 'highs';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { cyclicOptimum } from '../../src/bill/cyclic-optimum';
-import { optimum } from '../../src/bill/optimum';
-import { peakOptimum } from '../../src/bill/peak-optimum';
+import { cyclicOptimum } from '../../src/bill/dispatch/cyclic-optimum';
+import { optimum } from '../../src/bill/dispatch/optimum';
+import { peakOptimum } from '../../src/bill/dispatch/peak-optimum';
 import { dispatchProgram, solveProgram } from '../fixtures/dispatch-program';
 import { type PriceSort, randomProblem, seeded } from '../fixtures/random-problem';
 

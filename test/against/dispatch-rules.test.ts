@@ -1,9 +1,9 @@
 // The two plain rules against the same days worked out apart from this program (see test/fixtures/dispatch-rows.ts), day
 // repeated until the charge repeats, one settled day billed. Tolerance 1e-4 dollars: printed to four digits.
 import { describe, expect, test } from 'vitest';
-import { dayAheadRule } from '../../src/bill/day-ahead-rule';
-import { selfUseRule } from '../../src/bill/self-use-rule';
-import { timeRule } from '../../src/bill/time-rule';
+import { dayAheadRule } from '../../src/bill/dispatch/day-ahead-rule';
+import { selfUseRule } from '../../src/bill/dispatch/self-use-rule';
+import { timeRule } from '../../src/bill/dispatch/time-rule';
 import { type DispatchRow, dispatchRows } from '../fixtures/dispatch-rows';
 import { repeatDay } from '../fixtures/repeat-day';
 

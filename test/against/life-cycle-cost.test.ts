@@ -3,21 +3,21 @@
 // to 0.01 dollars. The factor values were worked out apart from this program; UPV and SPV at 3 % and 12 and 20 years
 // also agree with the printed tables of the handbook, as remembered (14.88, 0.701, 0.554).
 import { describe, expect, test } from 'vitest';
-import { netPresentValue, ratesOfReturn } from '../../src/bill/cash-flow';
+import { netPresentValue, ratesOfReturn } from '../../src/bill/lifecycle/cash-flow';
 import {
   capitalRecovery,
   escalatedPresentValue,
   realRate,
   singlePresentValue,
   uniformPresentValue,
-} from '../../src/bill/factors';
-import { levelizedStorageCost } from '../../src/bill/levelized-storage';
+} from '../../src/bill/lifecycle/factors';
+import { levelizedStorageCost } from '../../src/bill/lifecycle/levelized-storage';
 import {
   type LifeCycleInput,
   lifeCycleCost,
   savingsMeasures,
-} from '../../src/bill/life-cycle-cost';
-import { payback } from '../../src/bill/payback';
+} from '../../src/bill/lifecycle/life-cycle-cost';
+import { payback } from '../../src/bill/lifecycle/payback';
 
 const within = (value: number, wanted: number, tolerance: number) =>
   expect(Math.abs(value - wanted), `${value} against ${wanted}`).toBeLessThanOrEqual(tolerance);

@@ -1,9 +1,9 @@
 import loadHighs from 'highs';
 import { expect, test } from 'vitest';
-import { amountOptimum } from '../../src/bill/amount-optimum';
-import { amountCost, amountSteps } from '../../src/bill/amount-steps';
-import { demoTariff } from '../../src/bill/demo-tariffs';
-import { optimum } from '../../src/bill/optimum';
+import { amountOptimum } from '../../src/bill/dispatch/amount-optimum';
+import { amountCost, amountSteps } from '../../src/bill/dispatch/amount-steps';
+import { optimum } from '../../src/bill/dispatch/optimum';
+import { demoTariff } from '../../src/bill/tariff/demo-tariffs';
 import { dispatchProgram } from '../fixtures/dispatch-program';
 import { randomProblem, seeded } from '../fixtures/random-problem';
 

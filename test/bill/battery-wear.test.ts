@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { KWH_THROUGH, workedLife } from '../../src/bill/battery-wear';
+import { KWH_THROUGH, workedLife } from '../../src/bill/lifecycle/battery-wear';
 
 const of = { lifeYears: 15, nameplateKwh: 10 };
 

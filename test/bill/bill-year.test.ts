@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { monthDays, yearDays } from '../../src/bill/bill-days';
-import { sumLines } from '../../src/bill/bill-line';
-import { billYear } from '../../src/bill/bill-year';
-import type { Tariff } from '../../src/bill/tariff';
+import { monthDays, yearDays } from '../../src/bill/tariff/bill-days';
+import { sumLines } from '../../src/bill/tariff/bill-line';
+import { billYear } from '../../src/bill/tariff/bill-year';
+import type { Tariff } from '../../src/bill/tariff/tariff';
 
 const flat: Tariff = {
   name: 'flat',

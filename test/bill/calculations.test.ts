@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { daysBetween, monthDays } from '../../src/bill/bill-days';
 import { billOfDays, dispatchOfYear, reserveOfYear } from '../../src/bill/calculations';
-import { demoTariff } from '../../src/bill/demo-tariffs';
+import { daysBetween, monthDays } from '../../src/bill/tariff/bill-days';
+import { demoTariff } from '../../src/bill/tariff/demo-tariffs';
 
 const quick = {
   tariff: demoTariff('B'),

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { checkTariff } from '../../src/bill/check-tariff';
-import { demoTariffs } from '../../src/bill/demo-tariffs';
-import { readTariff } from '../../src/bill/read-tariff';
-import type { Tariff, TariffSeason } from '../../src/bill/tariff';
+import { checkTariff } from '../../src/bill/tariff/check-tariff';
+import { demoTariffs } from '../../src/bill/tariff/demo-tariffs';
+import { readTariff } from '../../src/bill/tariff/read-tariff';
+import type { Tariff, TariffSeason } from '../../src/bill/tariff/tariff';
 
 const season = (change: Partial<TariffSeason>): TariffSeason => ({
   name: 'all year',

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { ceilingYear } from '../../src/bill/ceiling-year';
-import { demoTariff } from '../../src/bill/demo-tariffs';
-import { dispatchYear, type Strategy, settingOfYear } from '../../src/bill/dispatch-year';
-import { reserveCost } from '../../src/bill/reserve-cost';
+import { ceilingYear } from '../../src/bill/dispatch/ceiling-year';
+import { dispatchYear, type Strategy, settingOfYear } from '../../src/bill/dispatch/dispatch-year';
+import { reserveCost } from '../../src/bill/dispatch/reserve-cost';
+import { demoTariff } from '../../src/bill/tariff/demo-tariffs';
 import { demoSetting } from '../bench/bench-dispatch';
 
 const strategies: Strategy[] = ['self-use', 'time-shift', 'both', 'peak-limit'];

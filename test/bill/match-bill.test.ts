@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { assumedTariff } from '../../src/bill/assumed-tariff';
-import { checkTariff } from '../../src/bill/check-tariff';
-import { demoTariff } from '../../src/bill/demo-tariffs';
-import { matchBill } from '../../src/bill/match-bill';
-import { tariffFromBill } from '../../src/bill/tariff-from-bill';
+import { assumedTariff } from '../../src/bill/tariff/assumed-tariff';
+import { checkTariff } from '../../src/bill/tariff/check-tariff';
+import { demoTariff } from '../../src/bill/tariff/demo-tariffs';
+import { matchBill } from '../../src/bill/tariff/match-bill';
+import { tariffFromBill } from '../../src/bill/tariff/tariff-from-bill';
 
 describe('a bill held against the prices given', () => {
   const flat = demoTariff('A');

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cyclicOptimum } from '../../src/bill/cyclic-optimum';
-import { dayAheadRule } from '../../src/bill/day-ahead-rule';
-import type { DispatchProblem } from '../../src/bill/dispatch-problem';
-import { settingOfYear } from '../../src/bill/dispatch-year';
-import { followCharge } from '../../src/bill/follow-charge';
-import { optimum, valueFunctions } from '../../src/bill/optimum';
-import { runRule } from '../../src/bill/rule';
-import { selfUseRule } from '../../src/bill/self-use-rule';
+import { cyclicOptimum } from '../../src/bill/dispatch/cyclic-optimum';
+import { dayAheadRule } from '../../src/bill/dispatch/day-ahead-rule';
+import type { DispatchProblem } from '../../src/bill/dispatch/dispatch-problem';
+import { settingOfYear } from '../../src/bill/dispatch/dispatch-year';
+import { followCharge } from '../../src/bill/dispatch/follow-charge';
+import { optimum, valueFunctions } from '../../src/bill/dispatch/optimum';
+import { runRule } from '../../src/bill/dispatch/rule';
+import { selfUseRule } from '../../src/bill/dispatch/self-use-rule';
 import { demoSetting } from '../bench/bench-dispatch';
 import { randomProblem, seeded } from '../fixtures/random-problem';
 

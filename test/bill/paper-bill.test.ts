@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { BillLine } from '../../src/bill/bill-line';
-import { paperBill } from '../../src/bill/paper-bill';
-import { sayBill } from '../../src/bill/say-bill';
+import type { BillLine } from '../../src/bill/tariff/bill-line';
+import { paperBill } from '../../src/bill/tariff/paper-bill';
+import { sayBill } from '../../src/bill/tariff/say-bill';
 
 const line = (dollars: number): BillLine => ({
   kind: 'energy',

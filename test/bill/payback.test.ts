@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { payback, sayPayback } from '../../src/bill/payback';
+import { payback, sayPayback } from '../../src/bill/lifecycle/payback';
 
 describe('payback at the edges', () => {
   test('nothing spent is not a payback of zero years', () => {

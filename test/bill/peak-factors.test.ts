@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { peakFactors } from '../../src/bill/peak-factors';
-import type { DemandCharge, Tariff } from '../../src/bill/tariff';
+import { peakFactors } from '../../src/bill/tariff/peak-factors';
+import type { DemandCharge, Tariff } from '../../src/bill/tariff/tariff';
 import { windowExtraKw } from '../../src/physics/window-peak';
 
 const charge = (windowMinutes: 15 | 30 | 60, rolling?: boolean): DemandCharge => ({

@@ -1,10 +1,10 @@
 // Riders and taxes on invented tariffs; what is expected is arithmetic on them.
 import { describe, expect, test } from 'vitest';
-import { ceilingYear } from '../../src/bill/ceiling-year';
-import { demoTariff } from '../../src/bill/demo-tariffs';
-import { dispatchYear, settingOfYear } from '../../src/bill/dispatch-year';
-import { priceWorth } from '../../src/bill/price-worth';
-import type { Tariff } from '../../src/bill/tariff';
+import { ceilingYear } from '../../src/bill/dispatch/ceiling-year';
+import { dispatchYear, settingOfYear } from '../../src/bill/dispatch/dispatch-year';
+import { demoTariff } from '../../src/bill/tariff/demo-tariffs';
+import { priceWorth } from '../../src/bill/tariff/price-worth';
+import type { Tariff } from '../../src/bill/tariff/tariff';
 import { demoSetting } from '../bench/bench-dispatch';
 
 const more: Pick<Tariff, 'riders' | 'taxes'> = {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { demoTariffs } from '../../src/bill/demo-tariffs';
-import { readTariff, readTariffFile } from '../../src/bill/read-tariff';
-import { tariffJsonSchema } from '../../src/bill/tariff-schema';
+import { demoTariffs } from '../../src/bill/tariff/demo-tariffs';
+import { readTariff, readTariffFile } from '../../src/bill/tariff/read-tariff';
+import { tariffJsonSchema } from '../../src/bill/tariff/tariff-schema';
 
 const whole = {
   lampkeeperTariff: 1,

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { costPart, oldPrices } from '../../src/bill/cost-part';
-import { uniformPresentValue } from '../../src/bill/factors';
-import { outageLosses } from '../../src/bill/outage-worth';
-import { routeMoney } from '../../src/bill/route-money';
-import { sayCarriesOver, stagedBuying } from '../../src/bill/staged-buying';
+import { costPart, oldPrices } from '../../src/bill/lifecycle/cost-part';
+import { uniformPresentValue } from '../../src/bill/lifecycle/factors';
+import { outageLosses } from '../../src/bill/lifecycle/outage-worth';
+import { routeMoney } from '../../src/bill/lifecycle/route-money';
+import { sayCarriesOver, stagedBuying } from '../../src/bill/lifecycle/staged-buying';
 
 const engine = [
   costPart({ equipmentClass: 'portable-engine' }),

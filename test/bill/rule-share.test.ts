@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { ruleShare } from '../../src/bill/rule-share';
+import { ruleShare } from '../../src/bill/dispatch/rule-share';
 import { demoSetting, rowShare } from '../bench/bench-dispatch';
 import { dispatchRows } from '../fixtures/dispatch-rows';
 

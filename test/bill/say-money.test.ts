@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
-import { billYear } from '../../src/bill/bill-year';
-import { costPart } from '../../src/bill/cost-part';
-import { demoTariff } from '../../src/bill/demo-tariffs';
-import { routeMoney } from '../../src/bill/route-money';
-import { dollars, sayBill } from '../../src/bill/say-bill';
-import { sayRouteMoney } from '../../src/bill/say-route-money';
+import { costPart } from '../../src/bill/lifecycle/cost-part';
+import { routeMoney } from '../../src/bill/lifecycle/route-money';
+import { sayRouteMoney } from '../../src/bill/lifecycle/say-route-money';
+import { billYear } from '../../src/bill/tariff/bill-year';
+import { demoTariff } from '../../src/bill/tariff/demo-tariffs';
+import { dollars, sayBill } from '../../src/bill/tariff/say-bill';
 import { demoMonth } from '../fixtures/demo-month';
 
 test('a bill reads as on paper', () => {

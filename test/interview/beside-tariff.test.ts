@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { readTariffFile } from '../../src/bill/read-tariff';
+import { readTariffFile } from '../../src/bill/tariff/read-tariff';
 import { besideTariff } from '../../src/interview/beside-tariff';
 import { relevant } from '../../src/interview/relevant';
 import { makePlan } from '../../src/plan/make-plan';

@@ -1,6 +1,6 @@
 import type { QuickBattery } from '../../bill/calculations';
-import { hidesPeak } from '../../bill/peak-factors';
-import type { Tariff } from '../../bill/tariff';
+import { hidesPeak } from '../../bill/tariff/peak-factors';
+import type { Tariff } from '../../bill/tariff/tariff';
 import type { Input } from './calculation';
 import { percentInput } from './percent-input';
 import { tariffIn, tariffInputs } from './tariff-input';

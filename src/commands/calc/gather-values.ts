@@ -1,4 +1,4 @@
-import type { Tariff } from '../../bill/tariff';
+import type { Tariff } from '../../bill/tariff/tariff';
 import type { Calculation, Input } from './calculation';
 import { readInput } from './read-input';
 import { type Value, Values } from './values';

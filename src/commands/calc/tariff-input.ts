@@ -1,6 +1,6 @@
-import { demoTariff } from '../../bill/demo-tariffs';
-import type { Tariff } from '../../bill/tariff';
-import { tariffFromBill } from '../../bill/tariff-from-bill';
+import { demoTariff } from '../../bill/tariff/demo-tariffs';
+import type { Tariff } from '../../bill/tariff/tariff';
+import { tariffFromBill } from '../../bill/tariff/tariff-from-bill';
 import type { Input } from './calculation';
 import type { Values } from './values';
 

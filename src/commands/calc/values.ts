@@ -1,4 +1,4 @@
-import type { Tariff } from '../../bill/tariff';
+import type { Tariff } from '../../bill/tariff/tariff';
 
 /** A named thing with its quantity. */
 export interface NamedValue {

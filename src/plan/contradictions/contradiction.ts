@@ -1,5 +1,5 @@
 import type { ChoiceId, QuestionId } from '#compiled/question-ids.js';
-import type { Tariff } from '../../bill/tariff';
+import type { Tariff } from '../../bill/tariff/tariff';
 import type { Home } from '../../home/home';
 import type { Answers } from '../../interview/answers';
 

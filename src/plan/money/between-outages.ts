@@ -1,14 +1,14 @@
-import type { Battery } from '../../bill/battery';
-import { WEAR_PER_KWH } from '../../bill/battery-wear';
-import { billYear, type YearBill } from '../../bill/bill-year';
-import { ceilingYear } from '../../bill/ceiling-year';
+import type { Battery } from '../../bill/dispatch/battery';
+import { ceilingYear } from '../../bill/dispatch/ceiling-year';
 import {
   type DispatchYearInput,
   dispatchYear,
   type Strategy,
   settingOfYear,
   type YearSetting,
-} from '../../bill/dispatch-year';
+} from '../../bill/dispatch/dispatch-year';
+import { WEAR_PER_KWH } from '../../bill/lifecycle/battery-wear';
+import { billYear, type YearBill } from '../../bill/tariff/bill-year';
 import type { Home } from '../../home/home';
 import { ownSolarKw } from '../../home/own-solar';
 import { limitsOf } from '../../routes/battery-hours';

@@ -1,4 +1,4 @@
-import type { Tariff } from '../../bill/tariff';
+import type { Tariff } from '../../bill/tariff/tariff';
 import type { Home } from '../../home/home';
 import type { Contradiction } from '../contradictions/contradiction';
 import { billFit } from './bill-fit';

@@ -1,5 +1,5 @@
 import type { QuestionId } from '#compiled/question-ids.js';
-import { type BillMatch, matchBill } from '../../bill/match-bill';
+import { type BillMatch, matchBill } from '../../bill/tariff/match-bill';
 import type { Home } from '../../home/home';
 import type { HomeTariff } from './tariff-of';
 

@@ -1,6 +1,6 @@
 import type { ChoiceId } from '#compiled/question-ids.js';
-import type { BillReading, MoreLines } from '../../bill/bill-reading';
-import { flatPrice } from '../../bill/flat-price';
+import type { BillReading, MoreLines } from '../../bill/tariff/bill-reading';
+import { flatPrice } from '../../bill/tariff/flat-price';
 import type { Home } from '../../home/home';
 import { hoursTold } from './clock-hours-told';
 import { clockPrices } from './clock-prices';

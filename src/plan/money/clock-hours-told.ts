@@ -1,4 +1,4 @@
-import type { ClockRange } from '../../bill/tariff';
+import type { ClockRange } from '../../bill/tariff/tariff';
 
 /** "h16-21" is 16:00 to 21:00; anything else is null. */
 export function hoursTold(choice: unknown): ClockRange[] | null {

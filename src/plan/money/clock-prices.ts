@@ -1,5 +1,5 @@
-import type { ClockPrices } from '../../bill/bill-reading';
-import type { ClockRange, DayKind } from '../../bill/tariff';
+import type { ClockPrices } from '../../bill/tariff/bill-reading';
+import type { ClockRange, DayKind } from '../../bill/tariff/tariff';
 import type { Home } from '../../home/home';
 import { hoursTold, hoursWithout } from './clock-hours-told';
 import { toldDollars } from './told-price';

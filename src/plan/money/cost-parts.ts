@@ -1,5 +1,5 @@
-import { type WorkedLife, workedLife } from '../../bill/battery-wear';
-import { type CostPart, costPart } from '../../bill/cost-part';
+import { type WorkedLife, workedLife } from '../../bill/lifecycle/battery-wear';
+import { type CostPart, costPart } from '../../bill/lifecycle/cost-part';
 import type { Home } from '../../home/home';
 import type { Part, Route } from '../../routes/route';
 

@@ -1,5 +1,5 @@
-import { type BillDay, yearDays } from '../../bill/bill-days';
-import { usualDays } from '../../bill/usual-day';
+import { type BillDay, yearDays } from '../../bill/tariff/bill-days';
+import { usualDays } from '../../bill/tariff/usual-day';
 import type { Home } from '../../home/home';
 import { hourlyLoadKw } from '../../home/hourly-load';
 import { seasonOf } from '../../home/season-of';

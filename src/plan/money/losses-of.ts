@@ -1,4 +1,4 @@
-import { type LossAYear, type OutageLoss, outageLosses } from '../../bill/outage-worth';
+import { type LossAYear, type OutageLoss, outageLosses } from '../../bill/lifecycle/outage-worth';
 import type { Home } from '../../home/home';
 import type { Outlook } from '../outlook';
 

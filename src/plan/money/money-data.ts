@@ -1,6 +1,6 @@
-import type { MoneyRange } from '../../bill/money-range';
-import { sayPayback } from '../../bill/payback';
-import { sayRates } from '../../bill/say-rates';
+import type { MoneyRange } from '../../bill/lifecycle/money-range';
+import { sayPayback } from '../../bill/lifecycle/payback';
+import { sayRates } from '../../bill/lifecycle/say-rates';
 import { type MoneyOfRoute, type PlanMoney, REAL_RATE, STUDY_YEARS } from './plan-money';
 import { sayNoOutageHour } from './say-side-by-side';
 

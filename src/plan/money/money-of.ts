@@ -1,8 +1,8 @@
-import { WEAR_PER_KWH } from '../../bill/battery-wear';
-import { oldPrices } from '../../bill/cost-part';
-import { routeMoney } from '../../bill/route-money';
-import { sayCarriesOver, stagedBuying } from '../../bill/staged-buying';
-import type { Tariff } from '../../bill/tariff';
+import { WEAR_PER_KWH } from '../../bill/lifecycle/battery-wear';
+import { oldPrices } from '../../bill/lifecycle/cost-part';
+import { routeMoney } from '../../bill/lifecycle/route-money';
+import { sayCarriesOver, stagedBuying } from '../../bill/lifecycle/staged-buying';
+import type { Tariff } from '../../bill/tariff/tariff';
 import type { Home } from '../../home/home';
 import { ownSolarKw } from '../../home/own-solar';
 import type { World } from '../../home/world';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { tariffSchema } from '../../bill/tariff-schema';
+import { tariffSchema } from '../../bill/tariff/tariff-schema';
 import { routeKinds } from '../../kinds/route-kind';
 
 const lines = z.array(z.string());

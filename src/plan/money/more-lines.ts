@@ -1,5 +1,5 @@
 import type { QuestionId } from '#compiled/question-ids.js';
-import type { MoreLines } from '../../bill/bill-reading';
+import type { MoreLines } from '../../bill/tariff/bill-reading';
 import type { Home } from '../../home/home';
 import { toldDollars, toldNumber } from './told-price';
 

@@ -1,6 +1,6 @@
-import type { HourLoad, PeakFactors } from '../../bill/peak-factors';
-import { peakFactors } from '../../bill/peak-factors';
-import type { Tariff } from '../../bill/tariff';
+import type { HourLoad, PeakFactors } from '../../bill/tariff/peak-factors';
+import { peakFactors } from '../../bill/tariff/peak-factors';
+import type { Tariff } from '../../bill/tariff/tariff';
 import type { Home } from '../../home/home';
 import { ownSolarKw } from '../../home/own-solar';
 import { seasonOf } from '../../home/season-of';

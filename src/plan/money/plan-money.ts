@@ -1,9 +1,9 @@
-import type { WorkedLife } from '../../bill/battery-wear';
-import type { CostPart } from '../../bill/cost-part';
-import type { BillMatch } from '../../bill/match-bill';
-import type { LossAYear } from '../../bill/outage-worth';
-import type { RouteMoney } from '../../bill/route-money';
-import type { Stage } from '../../bill/staged-buying';
+import type { WorkedLife } from '../../bill/lifecycle/battery-wear';
+import type { CostPart } from '../../bill/lifecycle/cost-part';
+import type { LossAYear } from '../../bill/lifecycle/outage-worth';
+import type { RouteMoney } from '../../bill/lifecycle/route-money';
+import type { Stage } from '../../bill/lifecycle/staged-buying';
+import type { BillMatch } from '../../bill/tariff/match-bill';
 import type { RouteKind } from '../../kinds/route-kind';
 import type { BetweenOutages } from './between-outages';
 import type { ReserveRow } from './reserve-table';

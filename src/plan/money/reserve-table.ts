@@ -1,4 +1,4 @@
-import { reserveCost } from '../../bill/reserve-cost';
+import { reserveCost } from '../../bill/dispatch/reserve-cost';
 import type { Home } from '../../home/home';
 import { seasonOf } from '../../home/season-of';
 import type { World } from '../../home/world';

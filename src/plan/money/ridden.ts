@@ -1,4 +1,4 @@
-import type { MoneyRange } from '../../bill/money-range';
+import type { MoneyRange } from '../../bill/lifecycle/money-range';
 import type { Home } from '../../home/home';
 import { carriedHours } from '../../outage/expected-outages';
 import type { Figure } from '../../quantity/figure';

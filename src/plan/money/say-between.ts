@@ -1,5 +1,5 @@
-import { WEAR_PER_KWH } from '../../bill/battery-wear';
-import { sayBill } from '../../bill/say-bill';
+import { WEAR_PER_KWH } from '../../bill/lifecycle/battery-wear';
+import { sayBill } from '../../bill/tariff/say-bill';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { inSentence } from '../list-of';
 import type { BetweenOutages } from './between-outages';

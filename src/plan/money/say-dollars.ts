@@ -1,4 +1,4 @@
-import type { MoneyRange } from '../../bill/money-range';
+import type { MoneyRange } from '../../bill/lifecycle/money-range';
 
 /** Whole dollars, from 1,000 to the nearest ten. */
 export function usd(value: number): string {

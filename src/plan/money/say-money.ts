@@ -1,5 +1,5 @@
-import { sayRouteMoney } from '../../bill/say-route-money';
-import type { Tariff } from '../../bill/tariff';
+import { sayRouteMoney } from '../../bill/lifecycle/say-route-money';
+import type { Tariff } from '../../bill/tariff/tariff';
 import type { RouteKind } from '../../kinds/route-kind';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { inSentence } from '../list-of';

@@ -1,4 +1,4 @@
-import type { Tariff } from '../../bill/tariff';
+import type { Tariff } from '../../bill/tariff/tariff';
 import { listOf } from '../list-of';
 
 const rules: Readonly<Record<Tariff['export']['rule'], string>> = {

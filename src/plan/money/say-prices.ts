@@ -1,5 +1,5 @@
 import type { QuestionId } from '#compiled/question-ids.js';
-import type { BillReading, ClockPrices } from '../../bill/bill-reading';
+import type { BillReading, ClockPrices } from '../../bill/tariff/bill-reading';
 import type { Home } from '../../home/home';
 import { listOf } from '../list-of';
 import { monthNames } from '../month-names';

@@ -1,4 +1,4 @@
-import { sayPayback } from '../../bill/payback';
+import { sayPayback } from '../../bill/lifecycle/payback';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { type MoneyOfRoute, type PlanMoney, REAL_RATE, STUDY_YEARS } from './plan-money';
 import { carriesAll } from './ridden';

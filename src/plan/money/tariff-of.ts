@@ -1,7 +1,7 @@
-import { assumedTariff } from '../../bill/assumed-tariff';
-import { checkTariff } from '../../bill/check-tariff';
-import type { Tariff } from '../../bill/tariff';
-import { tariffFromBill } from '../../bill/tariff-from-bill';
+import { assumedTariff } from '../../bill/tariff/assumed-tariff';
+import { checkTariff } from '../../bill/tariff/check-tariff';
+import type { Tariff } from '../../bill/tariff/tariff';
+import { tariffFromBill } from '../../bill/tariff/tariff-from-bill';
 import type { Home } from '../../home/home';
 import { billReadingOf } from './bill-reading-of';
 import { sayOwnTariff } from './say-own-tariff';

@@ -1,11 +1,11 @@
 // From answers to the lines of a bill. The bills are invented; what is expected is arithmetic on them.
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { monthDays, yearDays } from '../../../src/bill/bill-days';
-import { sumLines } from '../../../src/bill/bill-line';
-import { billYear } from '../../../src/bill/bill-year';
-import { checkTariff } from '../../../src/bill/check-tariff';
-import { tariffHours } from '../../../src/bill/tariff-hours';
+import { monthDays, yearDays } from '../../../src/bill/tariff/bill-days';
+import { sumLines } from '../../../src/bill/tariff/bill-line';
+import { billYear } from '../../../src/bill/tariff/bill-year';
+import { checkTariff } from '../../../src/bill/tariff/check-tariff';
+import { tariffHours } from '../../../src/bill/tariff/tariff-hours';
 import { type Answers, NOT_SURE } from '../../../src/interview/answers';
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
 import { billFit } from '../../../src/plan/money/bill-fit';

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { yearDays } from '../../../src/bill/bill-days';
-import { checkTariff } from '../../../src/bill/check-tariff';
-import { readTariff } from '../../../src/bill/read-tariff';
-import { tariffFromBill } from '../../../src/bill/tariff-from-bill';
-import { tariffHours } from '../../../src/bill/tariff-hours';
+import { yearDays } from '../../../src/bill/tariff/bill-days';
+import { checkTariff } from '../../../src/bill/tariff/check-tariff';
+import { readTariff } from '../../../src/bill/tariff/read-tariff';
+import { tariffFromBill } from '../../../src/bill/tariff/tariff-from-bill';
+import { tariffHours } from '../../../src/bill/tariff/tariff-hours';
 import { billReadingOf } from '../../../src/plan/money/bill-reading-of';
 import { houseWith } from '../electrical/electrical-home';
 

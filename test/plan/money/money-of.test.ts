@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { stringify } from 'yaml';
 import interview from '#compiled/questions.js';
-import { dispatchYear, settingOfYear } from '../../../src/bill/dispatch-year';
+import { dispatchYear, settingOfYear } from '../../../src/bill/dispatch/dispatch-year';
 import type { Answers } from '../../../src/interview/answers';
 import { makePlan } from '../../../src/plan/make-plan';
 import { moneyData } from '../../../src/plan/money/money-data';

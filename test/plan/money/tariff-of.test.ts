@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { checkTariff } from '../../../src/bill/check-tariff';
+import { checkTariff } from '../../../src/bill/tariff/check-tariff';
 import type { Answers } from '../../../src/interview/answers';
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
 import { billFit } from '../../../src/plan/money/bill-fit';

@@ -1,8 +1,8 @@
-import { type BillDay, daysBetween, monthDays } from '../../../bill/bill-days';
 import { billOfDays } from '../../../bill/calculations';
-import { demoTariffs } from '../../../bill/demo-tariffs';
-import { paperBill } from '../../../bill/paper-bill';
-import { hidesPeak } from '../../../bill/peak-factors';
+import { type BillDay, daysBetween, monthDays } from '../../../bill/tariff/bill-days';
+import { demoTariffs } from '../../../bill/tariff/demo-tariffs';
+import { paperBill } from '../../../bill/tariff/paper-bill';
+import { hidesPeak } from '../../../bill/tariff/peak-factors';
 import { citeTable } from '../../../tables/table';
 import type { Calculation, Input, Outcome } from '../calculation';
 import { tariffIn, tariffInputs } from '../tariff-input';

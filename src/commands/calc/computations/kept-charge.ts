@@ -1,5 +1,5 @@
 import { reserveOfYear } from '../../../bill/calculations';
-import { demoTariffs } from '../../../bill/demo-tariffs';
+import { demoTariffs } from '../../../bill/tariff/demo-tariffs';
 import { citeTable } from '../../../tables/table';
 import { batteryForBills, batteryIn, sayHiddenPeak } from '../battery-for-bills';
 import type { Calculation, Outcome } from '../calculation';

@@ -1,4 +1,4 @@
-import { lifeCycleCost } from '../../../bill/life-cycle-cost';
+import { lifeCycleCost } from '../../../bill/lifecycle/life-cycle-cost';
 import type { Calculation, Input, Outcome } from '../calculation';
 import type { Values } from '../values';
 

@@ -1,4 +1,4 @@
-import { type EquipmentClass, equipmentCost, priceAgeYears } from '../tables/equipment-costs';
+import { type EquipmentClass, equipmentCost, priceAgeYears } from '../../tables/equipment-costs';
 import type { MoneyRange } from './money-range';
 
 /** One thing bought or done, with what it costs over the years. */

@@ -1,17 +1,17 @@
+import type { BillDay } from '../tariff/bill-days';
+import { billYear, type YearBill } from '../tariff/bill-year';
+import type { PeakFactors } from '../tariff/peak-factors';
+import { hourlyWorth, priceWorth } from '../tariff/price-worth';
+import type { Tariff } from '../tariff/tariff';
+import { type TariffHours, tariffHours } from '../tariff/tariff-hours';
 import { addedAt, amountSteps } from './amount-steps';
 import type { Battery } from './battery';
-import type { BillDay } from './bill-days';
-import { billYear, type YearBill } from './bill-year';
 import { dayAheadRule } from './day-ahead-rule';
 import type { Dispatch, DispatchProblem } from './dispatch-problem';
 import { floorHours } from './floor-hours';
 import { followCharge } from './follow-charge';
-import type { PeakFactors } from './peak-factors';
-import { hourlyWorth, priceWorth } from './price-worth';
 import { type Rule, runRule } from './rule';
 import { selfUseRule } from './self-use-rule';
-import type { Tariff } from './tariff';
-import { type TariffHours, tariffHours } from './tariff-hours';
 import { timeRule } from './time-rule';
 
 /** `both`: self-use and time shifting, a day ahead. `peak-limit`: the same and holding demand down. */

@@ -1,5 +1,5 @@
 import rows from '#compiled/tables/demo-tariffs.js';
-import type { Table } from '../tables/table';
+import type { Table } from '../../tables/table';
 import type { Tariff } from './tariff';
 
 /** Four invented tariffs: A flat, B two periods, C three periods with seasons and baseline, D demand charge. */

@@ -1,6 +1,6 @@
-import { type Figure, figure } from '../quantity/figure';
-import { priceByState, type StatePriceRow, statePrice } from '../tables/electricity-price';
-import { citeTable } from '../tables/table';
+import { type Figure, figure } from '../../quantity/figure';
+import { priceByState, type StatePriceRow, statePrice } from '../../tables/electricity-price';
+import { citeTable } from '../../tables/table';
 import type { Tariff } from './tariff';
 import { tariffFromBill } from './tariff-from-bill';
 

@@ -1,4 +1,4 @@
-import { windowExtraKw } from '../physics/window-peak';
+import { windowExtraKw } from '../../physics/window-peak';
 import type { DemandCharge, Tariff } from './tariff';
 
 /** For each demand charge, what its highest hour is multiplied by; null where nobody knows. */

@@ -1,3 +1,4 @@
+import { priceWorth } from '../tariff/price-worth';
 import { amountOptimum } from './amount-optimum';
 import { amountSteps } from './amount-steps';
 import type { Dispatch, DispatchProblem } from './dispatch-problem';
@@ -5,7 +6,6 @@ import { type DispatchYear, outcome, type YearSetting } from './dispatch-year';
 import { followCharge } from './follow-charge';
 import { optimum } from './optimum';
 import { peakOptimum } from './peak-optimum';
-import { priceWorth } from './price-worth';
 
 export interface CeilingYear extends DispatchYear {
   /** Null when no schedule beats this one; else why a better one may exist. */

@@ -1,5 +1,5 @@
-import { tierScale } from './energy-lines';
-import type { Tariff, TariffSeason } from './tariff';
+import { tierScale } from '../tariff/energy-lines';
+import type { Tariff, TariffSeason } from '../tariff/tariff';
 
 /** What is added to the clock price of a kWh by the amount imported so far: up to `toKwh` of the month's part. */
 export interface AmountStep {
