@@ -1,0 +1,99 @@
+import type { Demand, Load } from '../src/home/home';
+import type { Plan } from '../src/plan/plan';
+import type { Route } from '../src/routes/route';
+import { type Codes, codesIn } from './plans/codes-in';
+
+/**
+ * What a plan decides and how large it is, and no sentence: where this is equal, two plans advise, size, price and warn
+ * alike, however they say it. A change of the plan's form is followed here, so that the codes stay what they were.
+ */
+export function planCodes(plan: Plan): Codes {
+  const load = loadIds(plan);
+  return codesIn({
+    state: plan.state,
+    draftBecause: plan.draftBecause.map((one) => one.id),
+    undecided: plan.undecided.map((one) => one.question),
+    danger: plan.danger?.told.map((one) => one.id) ?? [],
+    job: jobCodes(plan, load),
+    loads: plan.home.loads.map(loadCodes),
+    billCheck: plan.billCheck,
+    outlook: plan.outlook,
+    routes: plan.routes.map((route) => routeCodes(route, load)),
+    advised: plan.advice.route.kind,
+    beside: plan.advice.beside.map((route) => route.kind),
+    wholeJob: plan.advice.wholeJob?.kind ?? null,
+    rideThrough: plan.rideThrough,
+    money: plan.money,
+    lifeFirst: plan.lifeFirst,
+    healthFirst: plan.healthFirst,
+    comfortLost: plan.comfortLost,
+    cautions: plan.cautions.map(({ id, severity, careful, asks }) => [
+      id,
+      severity,
+      careful ? 'careful' : 'told',
+      asks ?? 'nobody',
+    ]),
+    electricianFor: plan.electricianFor,
+    electrical: plan.electrical,
+    addOns: plan.addOns,
+    fuelToStore: plan.fuelToStore,
+    ladder: plan.ladder.map((step) => ({ ...step, switchOff: step.switchOff.map(load) })),
+    steps: plan.nextSteps.map((step) => [step.id, step.who.replaceAll(' ', '-')]),
+    toFindOut: plan.toFindOut.map((one) => [one.question, one.changes, one.safety]),
+    assumptions: plan.assumptions.map((one) => [one.question, one.asked]),
+    lines: {
+      willNotDo: plan.willNotDo.length,
+      leavingPoint: plan.leavingPoint.length,
+      electrician: plan.electrician.length,
+      sources: plan.sources.length,
+    },
+  })!;
+}
+
+/** Loads are named to people; a code is their id. */
+function loadIds({ home }: Plan): (name: string) => string {
+  const ids = new Map(
+    [...home.usualLoads, ...home.loads].map((load): [string, string] => [load.name, load.id]),
+  );
+  return (name) => ids.get(name) ?? 'no-load-of-that-name';
+}
+
+function jobCodes({ home, job, jobTold }: Plan, load: (name: string) => string) {
+  const demandCodes = (of: Demand) => ({
+    ...of,
+    hardestStart: of.hardestStart === null ? null : load(of.hardestStart),
+    startsTogether: of.startsTogether.map(load),
+  });
+  const { must, good, all } = home.demand;
+  return {
+    told: jobTold,
+    goalHours: home.goalHours,
+    goalSeasons: home.goalSeasons,
+    people: home.people,
+    lifeSupport: home.lifeSupport,
+    demand: { must: demandCodes(must), good: demandCodes(good), all: demandCodes(all) },
+    figuresSaid: job.map((one) => [...one.matchAll(/\d[\d,.]*\d|\d/g)].map(asNumber)),
+  };
+}
+
+/** "1,487" as it stands in a sentence. */
+const asNumber = ([said]: RegExpMatchArray) => Number(said.replaceAll(',', ''));
+
+function loadCodes({ restsOn, name, ...load }: Load) {
+  return load;
+}
+
+function routeCodes(
+  { stops, carries, leavesOut, parts, ...route }: Route,
+  load: (name: string) => string,
+) {
+  return {
+    ...route,
+    stops: stops.map((stop) => (stop.open ? 'not-known' : 'told')),
+    ifs: route.ifs.length,
+    notes: route.notes.length,
+    carries: carries.map(load),
+    leavesOut: leavesOut.map((one) => [load(one.name), one.must]),
+    parts: parts.map((part) => [part.equipmentClass, part.units, part.costUsd]),
+  };
+}
