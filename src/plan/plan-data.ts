@@ -73,6 +73,11 @@ export function planData(plan: Plan) {
       says: c.says,
       who: [...c.who],
       because: c.because,
+      figures: (c.figures ?? []).map((one) => ({
+        load: one.load,
+        at: one.at,
+        figure: figureData(one.figure),
+      })),
       careful: c.careful,
       asks: c.asks ?? 'no one question',
       proof: c.proof ?? 'none asked',

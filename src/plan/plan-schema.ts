@@ -162,6 +162,9 @@ export const planSchema = z.strictObject({
       says: z.string(),
       who: lines,
       because: z.string(),
+      figures: z
+        .array(z.strictObject({ load: z.string(), at: z.enum(['start', 'running']), figure }))
+        .describe('Figures of this home behind the caution.'),
       careful: z.boolean().describe('Shown because an answer is missing, not because of one.'),
       asks: z.string().describe('The open question that would settle it.'),
       proof: z.string(),

@@ -1,6 +1,7 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../home/home';
 import type { RouteTraits } from '../kinds/route-traits';
+import type { Figure } from '../quantity/figure';
 import type { RuleId } from '../tables/rule-words';
 
 export type Who =
@@ -15,12 +16,23 @@ export type Who =
 /** 5 can kill; 4 injury, fire or major damage; 3 the backup fails; 2 money or law; 1 nuisance. */
 export type Severity = 1 | 2 | 3 | 4 | 5;
 
+/** A figure of this home that a rule speaks about, and what it is a figure of. */
+export interface RuleFigure {
+  /** Id of the load it belongs to. */
+  readonly load: string;
+  readonly name: string;
+  readonly at: 'start' | 'running';
+  readonly figure: Figure;
+}
+
 /** Why a rule speaks: a fact of this home, or something we do not know and so treat as unsafe. */
 export interface Trigger {
   readonly because: string;
   readonly careful: boolean;
   /** The open question whose answer would settle it; left out where no one question would. */
   readonly asks?: QuestionId;
+  /** Figures of this home to show beside the caution. */
+  readonly figures?: readonly RuleFigure[];
 }
 
 /** The traits of the routes under discussion. A rule never learns which routes they are. */

@@ -1,6 +1,8 @@
 import type { Finding } from '../../rules/rule';
+import { inSentence } from '../list-of';
 import type { Plan } from '../plan';
 import { bullets } from './bullets';
+import { sayFigure } from './say-figure';
 
 const groups: readonly { title: string; from: number; to: number }[] = [
   { title: 'These can kill. Read them aloud once:', from: 5, to: 5 },
@@ -25,7 +27,15 @@ export function sayCautions(plan: Plan): string[] {
 /** Grave ones in full; of the lesser ones the first sentence, for the plan file has the rest. */
 function sayCaution(caution: Finding): string {
   const says = caution.severity <= 3 ? firstSentence(caution) : caution.says;
-  return `${says} (Who: ${caution.who.join(', ')}.)`;
+  return `${says}${figuresOf(caution)} (Who: ${caution.who.join(', ')}.)`;
+}
+
+/** The figures of this home behind a caution: "Your well pump: 9,120 VA (...) at the start." */
+function figuresOf({ figures = [] }: Finding): string {
+  const at = { start: 'at the start', running: 'while it runs' } as const;
+  return figures
+    .map((one) => ` Your ${inSentence(one.name)}: ${sayFigure(one.figure)} ${at[one.at]}.`)
+    .join('');
 }
 
 const firstSentence = ({ says }: Finding) => says.split(/(?<=[.!?]) /)[0]!;

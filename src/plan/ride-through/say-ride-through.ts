@@ -1,6 +1,6 @@
 import { formatQuantity, formatRange } from '../../quantity/format-quantity';
+import { MONTH_NAMES } from '../../quantity/month-names';
 import { inSentence } from '../list-of';
-import { monthNames } from '../month-names';
 import type { MustCarried, RouteRide } from './ride-through';
 import type { RideThrough } from './ride-through-of';
 import { sayHardCase } from './say-hard-case';
@@ -123,7 +123,7 @@ function keepLine(keep: readonly (number | null)[], goal: string): string {
     return `It is too small to carry 9 in 10 outages of ${goal} in any month, so all of it is kept for outages, all year.`;
   const words = keep.map(
     (share, m) =>
-      `${monthNames[m]} ${share === null ? 'full is not enough' : `${Math.ceil(share * 100)} %`}`,
+      `${MONTH_NAMES[m]} ${share === null ? 'full is not enough' : `${Math.ceil(share * 100)} %`}`,
   );
   const same =
     new Set(keep.map((share) => (share === null ? null : Math.ceil(share * 20)))).size === 1;
@@ -134,7 +134,7 @@ function keepLine(keep: readonly (number | null)[], goal: string): string {
 
 function badCaseLine(route: RouteRide, season: string, goal: string): string {
   const bad = route.badCase!;
-  const when = `${monthNames[bad.month]}, starting at ${bad.hourOfDay}:00`;
+  const when = `${MONTH_NAMES[bad.month]}, starting at ${bad.hourOfDay}:00`;
   return bad.endsAfter === null
     ? `A hard case from the drawn years (${when}; one in ten in ${season} is harder) is ridden through for all of ${goal}.`
     : `In a hard case from the drawn years (${when}; one in ten in ${season} is harder) it ends after ${formatQuantity(bad.endsAfter, 'h')}.`;

@@ -2,18 +2,20 @@ import { careful, type Rule, yes } from '../rule';
 import { both } from '../when/both';
 import { firstOpen } from '../when/first-open';
 import { wiredRoute } from '../when/wired-route';
+import { withStarts } from '../when/with-starts';
 
 /** A single-speed compressor trips an inverter when it starts. */
 export const coolingStart: Rule = {
   id: 'cooling-start',
-  applies: ({ facts }, routes) => {
+  applies: (home, routes) => {
+    const { facts } = home;
     const air = facts.is('cool-main', 'central') && !facts.is('cool-kind', 'variable');
     const pump = facts.is('heat-main', 'heat-pump') && !facts.is('heat-pump-kind', 'variable');
     if (!air && !pump) return null;
     const told =
       (air && facts.told('cool-main') && facts.told('cool-kind')) ||
       (pump && facts.told('heat-pump-kind'));
-    return both(
+    const start = both(
       told
         ? yes('Central cooling or a heat pump here starts hard.')
         : careful(
@@ -22,5 +24,6 @@ export const coolingStart: Rule = {
           ),
       wiredRoute(routes),
     );
+    return withStarts(start, home, ['central-ac', 'heat-pump']);
   },
 };
