@@ -1,7 +1,8 @@
 #!/usr/bin/env node
-// The command. Builds once when an install could not, then hands over to the bundle.
+// The command. In a checkout that was not built yet it builds once; then it hands over to the bundle.
 import { existsSync } from 'node:fs';
 
 const program = new URL('../../dist/program/main.mjs', import.meta.url);
-if (!existsSync(program)) await import('../build/build.mjs');
+const builder = new URL('../build/build.mjs', import.meta.url);
+if (!existsSync(program) && existsSync(builder)) await import(builder.href);
 await import(program.href);

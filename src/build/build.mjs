@@ -3,11 +3,12 @@ import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
+import { bundledLicenses } from './bundled-licenses.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
 const dist = join(root, 'dist');
 
-/** Options every bundle shares. react-devtools-core is never wanted, so it becomes an empty module. */
+/** Options every bundle shares. */
 const common = {
   absWorkingDir: root,
   bundle: true,
@@ -18,11 +19,25 @@ const common = {
   define: { 'process.env.NODE_ENV': '"production"' },
 };
 
-const empty = {
-  name: 'empty-devtools',
+/** What the program must not carry: a tool that opens sockets, and one that starts programs to ask for a size. */
+const STAND_INS = {
+  './devtools.js': '',
+  'terminal-size': `export default () => ({
+    columns: process.stdout.columns || 80,
+    rows: process.stdout.rows || 24,
+  });`,
+};
+
+const standIns = {
+  name: 'stand-ins',
   setup(b) {
-    b.onResolve({ filter: /^react-devtools-core$/ }, () => ({ path: 'empty', namespace: 'empty' }));
-    b.onLoad({ filter: /.*/, namespace: 'empty' }, () => ({ contents: 'export default {};' }));
+    b.onResolve({ filter: /^(\.\/devtools\.js|terminal-size)$/ }, ({ path }) => ({
+      path,
+      namespace: 'stand-in',
+    }));
+    b.onLoad({ filter: /.*/, namespace: 'stand-in' }, ({ path }) => ({
+      contents: STAND_INS[path],
+    }));
   },
 };
 
@@ -45,8 +60,9 @@ async function compileData() {
 
 async function bundleProgram() {
   rmSync(join(dist, 'program'), { recursive: true, force: true });
-  await build({
+  const { metafile } = await build({
     ...common,
+    metafile: true,
     entryPoints: { main: 'src/main.ts' },
     outdir: 'dist/program',
     outExtension: { '.js': '.mjs' },
@@ -54,8 +70,10 @@ async function bundleProgram() {
     minify: true,
     legalComments: 'none',
     banner,
-    plugins: [empty],
+    plugins: [standIns],
   });
+  const licenses = bundledLicenses(root, Object.keys(metafile.inputs));
+  writeFileSync(join(dist, 'program/LICENSES.txt'), licenses);
 }
 
 const started = Date.now();
