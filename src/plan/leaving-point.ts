@@ -8,6 +8,7 @@ export function leavingPoint(home: Home): string[] {
   const people = leavingForPeople(home);
   const lines = [
     'An official order to leave, rising water, fire near: people, medicine, device batteries, go. Leave the rest.',
+    ...oneRoad(home),
     'A carbon monoxide alarm sounds, or anyone has a headache or is dizzy: out into fresh air and call 911.',
     ...people.map((line) => line.says),
   ];
@@ -19,8 +20,36 @@ export function leavingPoint(home: Home): string[] {
   lines.push(
     'Half of your time is used up: ask the power company for its estimate and make what is left last twice as long. At three quarters: charge the car, pack, and call the place you would go to.',
   );
-  lines.push(placeLine(home));
+  lines.push(placeLine(home), ...animalLines(home));
   return lines;
+}
+
+const isOneRoad = ({ facts }: Home) => facts.told('road-out') && facts.is('road-out', 'one');
+
+/** A road that can close is left by before it does; not sure: it says "if". */
+function oneRoad(home: Home): string[] {
+  const says =
+    'nly one road leads out: go at the first warning, before an order comes. A tree, water or fire can close the road.';
+  if (isOneRoad(home)) return [`O${says}`];
+  const unsure = home.facts.asked('road-out') && home.facts.open('road-out');
+  return unsure ? [`If o${says}`] : [];
+}
+
+/** The leaving place takes the animals too, or somebody looks after those that stay. */
+function animalLines({ facts }: Home): string[] {
+  const has = (id: 'pets' | 'stay-outside') => facts.told('animals') && facts.has('animals', id);
+  return [
+    ...(has('pets')
+      ? [
+          'Pets go with you: ask the place now whether it takes them, for many shelters do not. Keep a carrier, food and water for each by the door.',
+        ]
+      : []),
+    ...(has('stay-outside')
+      ? [
+          'Animals kept outside: agree now with somebody who can take or feed them. Start to move them at the first warning, or leave them water and food for three days.',
+        ]
+      : []),
+  ];
 }
 
 /** A line of the leaving point for one person, and what it is about. */
@@ -42,6 +71,12 @@ const roomLimits = {
   heat: 'act when the room reaches 86 °F and leave by 90 °F, unless the clinician gave other limits.',
 } as const;
 
+/** The same with one road out: who waits for the second figure may find the road closed. */
+const withOneRoad = {
+  cold: 'leave when the room falls to 65 °F, because only one road leads out, unless the clinician gave other limits.',
+  heat: 'leave when the room reaches 86 °F, because only one road leads out, unless the clinician gave other limits.',
+} as const;
+
 /** For whoever is made ill sooner than others; where nobody told, it says "if". */
 function byRoom(home: Home, by: 'cold' | 'heat'): LeavingLine[] {
   const risk = atRisk(home, by);
@@ -49,7 +84,7 @@ function byRoom(home: Home, by: 'cold' | 'heat'): LeavingLine[] {
   const who = risk.careful
     ? 'If a baby, an older, pregnant or ill person is here'
     : 'For a person at risk';
-  return [{ about: by, says: `${who}: ${roomLimits[by]}` }];
+  return [{ about: by, says: `${who}: ${(isOneRoad(home) ? withOneRoad : roomLimits)[by]}` }];
 }
 
 /** By cold or by heat, by age or by illness; not known counts as yes. */

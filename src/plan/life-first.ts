@@ -1,5 +1,6 @@
 import type { ChoiceId } from '#compiled/question-ids.js';
 import type { Home } from '../home/home';
+import { type LeaveAt, leaveAt } from '../home/leave-at';
 
 export type LifeTeam = Exclude<ChoiceId<'device-team'>, 'none'>;
 
@@ -20,7 +21,9 @@ export interface LifeFirst {
   /** The trip as told or, while not known, three hours; h. */
   readonly tripHours: number;
   readonly tripTold: boolean;
-  /** What must still be carried when leaving: three times the trip plus two hours; h. */
+  /** Roads out of here; one, or not known, asks for more hours in hand. */
+  readonly roads: LeaveAt['roads'];
+  /** What must still be carried when leaving: three times the trip plus two hours, and more with one road out; h. */
   readonly leaveAtHours: number;
   /** What the device's own battery is counted as is less than that: leave when the power fails, or before. */
   readonly leaveAtOnce: boolean;
@@ -29,8 +32,6 @@ export interface LifeFirst {
 const team: readonly LifeTeam[] = ['clinician', 'supplier', 'power-company', 'fire-department'];
 const ways = ['cylinders', 'spare-batteries', 'hand-powered', 'other-place'] as const;
 
-/** A trip that is not known. Our judgement. */
-const UNKNOWN_TRIP_HOURS = 3;
 /** Nobody has tried how long it runs: half of what is told. Common practice, no source. */
 const UNTESTED_SHARE = 0.5;
 
@@ -43,9 +44,7 @@ export function lifeFirst(home: Home): LifeFirst | null {
     : null;
   const tested = facts.told('device-battery-tested') && facts.is('device-battery-tested', 'yes');
   const countedHours = (toldHours ?? 0) * (tested ? 1 : UNTESTED_SHARE);
-  const tripTold = facts.told('trip-hours');
-  const tripHours = (tripTold ? facts.number('trip-hours') : null) ?? UNKNOWN_TRIP_HOURS;
-  const leaveAtHours = 3 * tripHours + 2;
+  const { tripHours, tripTold, roads, hours: leaveAtHours } = leaveAt(facts);
   return {
     told: home.lifeSupport === 'yes',
     callToday: team.filter((one) => !(facts.told('device-team') && facts.has('device-team', one))),
@@ -55,6 +54,7 @@ export function lifeFirst(home: Home): LifeFirst | null {
     ),
     tripHours,
     tripTold,
+    roads,
     leaveAtHours,
     leaveAtOnce: countedHours < leaveAtHours,
   };

@@ -61,7 +61,7 @@ export function nextSteps(of: Of): NextStep[] {
     ...buySteps(of),
     {
       id: 'store-water' as const,
-      what: 'Store a gallon of water a person a day, lights, a cooler and a paper list of phone numbers.',
+      what: `Store a gallon of water a person a day,${hasAnimals(home) ? ' water and food for the animals,' : ''} lights, a cooler and a paper list of phone numbers.`,
       who: 'household',
     },
     ...wiredSteps(of),
@@ -79,6 +79,9 @@ export function nextSteps(of: Of): NextStep[] {
       : []),
   ];
 }
+
+const hasAnimals = ({ facts }: Home) =>
+  facts.told('animals') && facts.has('animals', 'pets', 'stay-outside');
 
 /** Answers that do not fit together come before anything is bought on them. */
 function settleSteps({ electrical }: Of): NextStep[] {

@@ -212,6 +212,7 @@ export const planSchema = z.strictObject({
         secondWays: lines,
         tripHours: z.number(),
         tripTold: z.boolean(),
+        roads: z.enum(['more', 'one', 'not-known']).describe('Roads out of here.'),
         leaveAtHours: z.number().describe('Hours that must still be carried when leaving.'),
         leaveAtOnce: z.boolean().describe('Leave when the power fails, or before a storm.'),
       }),

@@ -26,13 +26,18 @@ const types: Readonly<Record<string, BatteryType | null>> = {
 /** A kind nobody has read counts as the one that gives least. */
 const LEAST = 'lead-acid-sealed';
 
+/** It was told to give modified sine; that is asked only where motors or health devices would hang on it. */
+function givesRoughPower({ facts }: Home): boolean {
+  return facts.told('pack-wave') && facts.is('pack-wave', 'modified');
+}
+
 /**
- * Null where none was told, or where it was built at home, which nobody can plan on. Counted at its own age, and at
+ * Null where none was told, where it gives rough power, or where it was built at home, which nobody can plan on. Counted at its own age, and at
  * no less than the planned age of a new one.
  */
 export function ownBattery(home: Home): OwnBattery | null {
   const { facts } = home;
-  if (!facts.told('own-sources')) return null;
+  if (!facts.told('own-sources') || givesRoughPower(home)) return null;
   const fixed = facts.has('own-sources', 'home-battery');
   if (!fixed && !facts.has('own-sources', 'power-pack')) return null;
   const kind = facts.told('battery-kind') ? String(facts.value('battery-kind')) : null;

@@ -16,15 +16,18 @@ const exempt: Readonly<Record<string, string>> = {
 /** 300 random homes take minutes: `RANDOM_HOMES=300 npx vitest run test/plan/every-question-counts.test.ts`. */
 const RANDOM_HOMES = Number(process.env.RANDOM_HOMES ?? 0);
 
-/** A vehicle that has something to give, where one is asked about: by the assumed figures it has nothing to spare. */
-const vehicle: Answers = { 'vehicle-kwh': 100, 'vehicle-miles': 20 };
+/**
+ * A vehicle that has something to give, where one is asked about: by the assumed figures it has nothing to spare. And
+ * a battery that can be planned on: none is that gives rough power.
+ */
+const owned: Answers = { 'vehicle-kwh': 100, 'vehicle-miles': 20, 'pack-wave': 'pure' };
 
 const homes: readonly Answers[] =
   RANDOM_HOMES > 0
     ? Array.from({ length: RANDOM_HOMES }, (_, n) => randomHome(n + 1))
     : ['ridge-road', 'tower-six', 'birch-street', 'mill-lane'].map((name) => ({
         ...answersOf(name),
-        ...vehicle,
+        ...owned,
       }));
 
 /** Each costs more than the one before; a question that a cheap one shows to count goes no further. */

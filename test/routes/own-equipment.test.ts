@@ -133,3 +133,21 @@ test('a power pack that is there comes first, and only what it lacks is bought',
   expect(short.nameplateKwh).toBe(1);
   expect(pack(told).costUsd.value).toBeLessThan(without.costUsd.value);
 });
+
+test('a pack that gives rough power is not planned on where a motor hangs on it', () => {
+  const told: Answers = {
+    ...base,
+    'must-run': ['fridge', 'phones'],
+    'goal-hours': 4,
+    'own-sources': ['power-pack'],
+    'battery-kwh': 2,
+    'battery-kw': 2,
+    'battery-kind': 'lfp',
+    'battery-years': 1,
+  };
+  const price = (wave: string) =>
+    weighed({ ...told, 'pack-wave': wave }).routes.find((route) => route.kind === 'power-pack')!
+      .costUsd.value;
+  expect(price('pure')).toBe(0);
+  expect(price('modified')).toBeGreaterThan(0);
+});

@@ -13,6 +13,7 @@ export const calmHome: Answers = {
   operators: 'two',
   'leave-place': 'powered-place',
   'trip-hours': 1,
+  animals: ['none'],
   'outage-often': 5,
   'outage-longest': 10,
   'outage-failed': ['nothing'],

@@ -3,6 +3,7 @@ import { pair } from './pairs';
 const oxygen = { 'medical-devices': ['oxygen-concentrator'] };
 const ventilator = { 'medical-devices': ['ventilator'] };
 const cpap = { 'medical-devices': ['cpap'] };
+const ups = { 'own-sources': ['small-ups'] };
 
 /** Danger now, health and getting out. */
 export const peoplePairs = [
@@ -45,6 +46,12 @@ export const peoplePairs = [
   ),
   pair('medicine-cool', { 'medical-devices': ['fridge-medicine'] }, { twin: cpap }),
   pair('clean-power', cpap, { kinds: ['power-pack'] }),
+  pair(
+    'modified-sine',
+    { ...cpap, ...ups, 'pack-wave': 'modified' },
+    { twin: { ...cpap, ...ups, 'pack-wave': 'pure' } },
+  ),
+  pair('modified-sine', { ...cpap, ...ups }, { twin: { ...cpap, ...ups, 'pack-wave': 'pure' } }),
   pair('dialysis-plan', { 'medical-devices': ['dialysis'] }, { twin: oxygen }),
   pair(
     'tell-the-team',

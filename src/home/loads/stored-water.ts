@@ -40,7 +40,9 @@ export function withStoredWater(facts: Facts, loads: readonly Load[]): Load[] {
   });
 }
 
+/** Animals kept outside drink more than jugs hold, and nobody was asked how much: then the pump does not rest. */
 function coveredShare(facts: Facts): number {
+  if (facts.told('animals') && facts.has('animals', 'stay-outside')) return 0;
   const stored = facts.told('water-stored') ? (facts.number('water-stored') ?? 0) : 0;
   const days = (facts.number('goal-hours') ?? 72) / 24;
   const people = Math.max(1, facts.number('people-count') ?? 1);

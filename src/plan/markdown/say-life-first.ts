@@ -41,12 +41,22 @@ function secondWay({ secondWays }: LifeFirst): string {
   return `Second way you named: ${listOf(secondWays.map((one) => ways[one]))}. Check it today, and ask how many hours it gives.`;
 }
 
+/** Why one road out asks for more hours in hand; the hours themselves are in the figure. */
+const roads: Readonly<Record<LifeFirst['roads'], string>> = {
+  more: '',
+  one: ', and four more because only one road leads out and may be closed',
+  'not-known': ', and four more because we do not know of a second road out',
+};
+
 /** When to leave with a device, by what can be carried and by the trip. */
 export function sayLeaveWithDevice(first: LifeFirst): string {
   const kept = formatQuantity(first.leaveAtHours, 'h');
-  const basis = first.tripTold
-    ? `three times your trip of ${formatQuantity(first.tripHours, 'h')} plus two hours`
-    : `the trip is not known, so we count ${formatQuantity(first.tripHours, 'h')} times three, plus two hours`;
+  const trip = formatQuantity(first.tripHours, 'h');
+  const basis = `${
+    first.tripTold
+      ? `three times your trip of ${trip} plus two hours`
+      : `the trip is not known, so we count ${trip} times three, plus two hours`
+  }${roads[first.roads]}`;
   const late = 'If you cannot leave in time, call 911 early and say "on life support".';
   if (first.told && first.leaveAtOnce) {
     const counted = formatQuantity(first.ownBattery.countedHours, 'h');

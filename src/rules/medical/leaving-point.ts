@@ -1,17 +1,18 @@
+import { leaveAt } from '../../home/leave-at';
 import type { Rule } from '../rule';
 import { lifeDevice } from '../when/life-device';
 
-/** When to go: three times the trip plus two hours, on what can be carried. */
+/** When to go: three times the trip plus two hours, more where one road leads out, on what can be carried. */
 export const leavingPoint: Rule = {
   id: 'leaving-point',
   applies: (home) => {
     const life = lifeDevice(home);
-    const tripHours = home.facts.number('trip-hours');
-    if (life === null || tripHours === null) return life;
-    const leaveHours = Math.round((3 * tripHours + 2) * 10) / 10;
+    if (life === null || home.facts.number('trip-hours') === null) return life;
+    const { tripHours, tripTold, hours } = leaveAt(home.facts);
+    const leaveHours = Math.round(hours * 10) / 10;
     return {
       because: `${life.because} With a trip of ${tripHours} h, leave with ${leaveHours} h in hand.`,
-      careful: life.careful || !home.facts.told('trip-hours'),
+      careful: life.careful || !tripTold,
       asks: life.careful ? life.asks : 'trip-hours',
     };
   },

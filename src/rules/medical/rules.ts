@@ -14,6 +14,7 @@ import { leavingPoint } from './leaving-point';
 import { liftStops } from './lift-stops';
 import { listIsNotice } from './list-is-notice';
 import { medicineCool } from './medicine-cool';
+import { modifiedSine } from './modified-sine';
 import { noPlaceToGo } from './no-place-to-go';
 import { oxygenFire } from './oxygen-fire';
 import { placeMayBeDark } from './place-may-be-dark';
@@ -41,6 +42,7 @@ export const medicalRules: readonly Rule[] = [
   liftStops,
   medicineCool,
   cleanPower,
+  modifiedSine,
   dialysisPlan,
   tellTheTeam,
   powerChair,
