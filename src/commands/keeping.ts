@@ -3,6 +3,7 @@ import type { Answers } from '../interview/answers';
 import type { Interview } from '../interview/question';
 import { sayAnswer } from '../interview/say-answer';
 import type { Unfinished } from '../interview/unfinished';
+import { type Disk, realDisk } from '../store/disk';
 import { HomeKeeper, type Outside } from '../store/home-keeper';
 import { cleanBeside, lockHome } from '../store/sitting-lock';
 import { homeText } from '../store/write-home';
@@ -34,13 +35,15 @@ const AGAIN = 'Your answers stay in this window, and each next one tries again.'
  */
 export class Keeping {
   private keeper: HomeKeeper | null = null;
-  private before: { keeper: HomeKeeper; release: () => void } | null = null;
+  /** Files of names taken back, not yet taken away. */
+  private before: { keeper: HomeKeeper; release: () => void }[] = [];
   private release: () => void = () => {};
 
   constructor(
     private readonly toKeep: ToKeep,
     private readonly interview: Interview,
     private readonly fileOf: () => string | null,
+    private readonly disk: Disk = realDisk,
   ) {}
 
   /** Sit down at a home, before it is read. Where somebody sits there already, one may only look. */
@@ -48,18 +51,18 @@ export class Keeping {
     this.release();
     this.release = () => {};
     try {
-      const lock = lockHome(file);
+      const lock = lockHome(file, this.disk);
       if (lock.ok) {
         this.release = lock.release;
         process.once('exit', lock.release);
-        cleanBeside(file);
+        cleanBeside(file, this.disk);
       } else {
         this.toKeep.looking = `This home is open in another window (process ${lock.pid}), so you may only look: nothing you answer here is kept. Close the other window first. If there is none, remove ${lock.file}.`;
       }
     } catch {
       // Where no lock can be made nothing can be kept either; keeping says why.
     }
-    this.keeper = new HomeKeeper(file, this.interview);
+    this.keeper = new HomeKeeper(file, this.interview, this.disk);
   }
 
   save(answers: Answers, unfinished: Unfinished): Saved {
@@ -100,24 +103,29 @@ export class Keeping {
   }
 
   leave(): void {
-    this.release();
-    process.off('exit', this.release);
+    for (const release of [this.release, ...this.before.map((one) => one.release)]) {
+      release();
+      process.off('exit', release);
+    }
   }
 
   private changeTo(file: string): void {
     if (this.keeper !== null) {
-      this.before = { keeper: this.keeper, release: this.release };
+      this.before.push({ keeper: this.keeper, release: this.release });
       this.release = () => {};
     }
     this.sitDown(file);
   }
 
-  private leaveOld(): string | null {
-    if (this.before === null) return null;
-    const { keeper, release } = this.before;
-    this.before = null;
-    const problem = keeper.remove();
-    release();
+  /** Take the files of names taken back away; why one is still there, else null. */
+  leaveOld(): string | null {
+    let problem: string | null = null;
+    this.before = this.before.filter(({ keeper, release }) => {
+      const failed = keeper.remove();
+      if (failed === null) release();
+      else problem = `${failed} It is the file of the name you took back.`;
+      return failed !== null;
+    });
     return problem;
   }
 

@@ -2,22 +2,34 @@ import { dirname } from 'node:path';
 import { codeOf, type Disk, realDisk, refusal } from './disk';
 import { targetOf } from './target-of';
 
+/** A file to write: where, and its text. */
+export interface NewText {
+  readonly path: string;
+  readonly text: string;
+}
+
 /**
  * Write a file whole or not at all, and have it on the disk before this returns: into a new file beside it, readable
  * by its owner only, then renamed over. A link is followed and what it leads to is replaced. Throws what the system
  * throws, the old file untouched.
  */
 export function writeFileWhole(path: string, text: string, disk: Disk = realDisk): void {
-  const target = targetOf(path, disk);
-  const beside = temporaryOf(target);
+  writeFilesWhole([{ path, text }], disk);
+}
+
+/** The same for files that belong together: none takes its place before all are on the disk. */
+export function writeFilesWhole(files: readonly NewText[], disk: Disk = realDisk): void {
+  const targets = files.map(({ path }) => targetOf(path, disk));
   try {
-    writeNew(beside, Buffer.from(text, 'utf8'), disk);
-    renameOver(beside, target, disk);
+    files.forEach(({ text }, i) => {
+      writeNew(temporaryOf(targets[i]!), Buffer.from(text, 'utf8'), disk);
+    });
+    for (const target of targets) renameOver(temporaryOf(target), target, disk);
   } catch (error) {
-    quietly(() => disk.unlink(beside));
+    for (const target of targets) quietly(() => disk.unlink(temporaryOf(target)));
     throw error;
   }
-  syncFolder(dirname(target), disk);
+  for (const folder of new Set(targets.map(dirname))) syncFolder(folder, disk);
 }
 
 /** The file beside a file in which it is written. */

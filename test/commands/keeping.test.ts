@@ -5,6 +5,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { Keeping, type ToKeep } from '../../src/commands/keeping';
 import type { Answers } from '../../src/interview/answers';
+import { realDisk } from '../../src/store/disk';
 import { lockOf } from '../../src/store/sitting-lock';
 
 let folder: string;
@@ -13,7 +14,7 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
-function sitting(inFolder = folder) {
+function sitting(inFolder = folder, disk = realDisk) {
   const toKeep: ToKeep = {
     asOf: '2026-11-25',
     answers: {},
@@ -25,7 +26,7 @@ function sitting(inFolder = folder) {
     const name = toKeep.answers['home-name'];
     return name === undefined ? null : join(inFolder, `${String(name)}.home.yaml`);
   };
-  return { toKeep, keeping: new Keeping(toKeep, interview, fileOf) };
+  return { toKeep, keeping: new Keeping(toKeep, interview, fileOf, disk) };
 }
 
 const kim: Answers = { 'home-name': 'kim', 'people-count': 4 };
@@ -44,6 +45,28 @@ test('a name changed takes the old file along', () => {
   const { keeping } = sitting();
   keeping.save(kim, {});
   keeping.save({ ...kim, 'home-name': 'oak' }, {});
+  keeping.leave();
+  expect(readdirSync(folder)).toEqual(['oak.home.yaml']);
+});
+
+test('a name taken back whose file cannot be removed is said until it is gone', () => {
+  let stuck = true;
+  const unlink = (path: string) => {
+    if (stuck && path.endsWith('kim.home.yaml')) {
+      throw Object.assign(new Error('stuck'), { code: 'EPERM' });
+    }
+    realDisk.unlink(path);
+  };
+  const { keeping } = sitting(folder, { ...realDisk, unlink });
+  keeping.save(kim, {});
+  const oak = { ...kim, 'home-name': 'oak' };
+  const says = /^Could not remove .*kim\.home\.yaml: .*the name you took back/;
+  expect(keeping.save(oak, {})).toMatch(says);
+  expect(keeping.save({ ...oak, 'people-count': 5 }, {})).toMatch(says);
+  expect(keeping.settle(oak, {}).missing).toEqual([]);
+  expect(keeping.leaveOld()).toMatch(says);
+  stuck = false;
+  expect(keeping.save(oak, {})).toBeNull();
   keeping.leave();
   expect(readdirSync(folder)).toEqual(['oak.home.yaml']);
 });

@@ -119,6 +119,29 @@ describe.each(sizes)('at $columns x $rows', (size) => {
       expect(Math.max(...frame.lines.map(lineWidth))).toBeLessThanOrEqual(size.columns);
     }
   });
+
+  test('that nothing can be kept stands on every view', () => {
+    const unsaved = 'Nothing can be kept here. Could not write here: the disk is full. Free some.';
+    const ask = at(interview.questions.find((q) => q.id === 'people-count')!);
+    const danger = reduce(context, begin(context, {}), {
+      type: 'answer',
+      answer: ['gas-smell', 'unwell', 'water-electric'],
+    });
+    const views: State[] = [
+      ask,
+      { ...ask, view: 'check' },
+      reduce(context, ask, { type: 'act', act: 'help' }),
+      { ...ask, view: 'unusual', unusual: { value: 30, said: '30 people' } },
+      danger,
+      { ...ask, view: 'read-back' },
+    ];
+    const silent = views.filter((state) => {
+      const { frame, text } = draw({ ...state, unsaved }, size);
+      expect(frame.lines.length).toBeLessThanOrEqual(frameHeight(size.rows));
+      return !flat(text).includes('Nothing can be kept');
+    });
+    expect(silent.map(({ view }) => view)).toEqual([]);
+  });
 });
 
 test('the sums stand beside the question from 100 columns on, and change with an answer', () => {

@@ -3,8 +3,11 @@ import { type Disk, realDisk } from '../../src/store/disk';
 /** A step of saving that can fail. */
 export type Step = 'open' | 'read' | 'write' | 'fsync' | 'close' | 'rename' | 'unlink';
 
-/** The real disk, but the step of this number fails with this code; `dead` makes all after it fail too, as a kill would. */
-export function faultyDisk(at: number, code: string, dead = false) {
+/** What fails after the step of a number has: nothing, every removal, or all, as after a kill. */
+export type Then = 'goes on' | 'removes nothing' | 'dead';
+
+/** The real disk, but the step of this number fails with this code. */
+export function faultyDisk(at: number, code: string, then: Then = 'goes on') {
   let count = 0;
   const steps: Step[] = [];
   let armed = false;
@@ -12,7 +15,9 @@ export function faultyDisk(at: number, code: string, dead = false) {
     if (!armed) return;
     steps.push(step);
     count += 1;
-    if (count === at || (dead && count > at)) throw Object.assign(new Error(code), { code });
+    const after =
+      count > at && (then === 'dead' || (then === 'removes nothing' && step === 'unlink'));
+    if (count === at || after) throw Object.assign(new Error(code), { code });
   };
   const disk: Disk = {
     ...realDisk,
@@ -50,5 +55,9 @@ export function faultyDisk(at: number, code: string, dead = false) {
   const arm = () => {
     armed = true;
   };
-  return { disk, steps, arm };
+  /** The disk is sound again. */
+  const disarm = () => {
+    armed = false;
+  };
+  return { disk, steps, arm, disarm };
 }

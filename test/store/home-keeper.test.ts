@@ -17,7 +17,8 @@ import type { Answers } from '../../src/interview/answers';
 import { realDisk } from '../../src/store/disk';
 import { HomeKeeper } from '../../src/store/home-keeper';
 import { parseHome } from '../../src/store/read-home';
-import { faultyDisk } from './faulty-disk';
+import { temporaryOf } from '../../src/store/write-file-whole';
+import { faultyDisk, type Step, type Then } from './faulty-disk';
 
 let folder: string;
 let path: string;
@@ -176,42 +177,82 @@ describe('with a fault at any step of saving', () => {
   const next: Answers = { ...begun, 'goal-hours': 48, 'home-zip': '48911' };
 
   /** Save `next` over `begun` with a fault at one step; false when there are no more steps. */
-  function tryAt(at: number, code: string, dead: boolean): boolean {
+  function tryAt(at: number, code: string, then: Then, leftover = false): boolean {
     rmSync(folder, { recursive: true });
     folder = mkdtempSync(join(tmpdir(), 'lampkeeper-keep-'));
     path = join(folder, 'kim.home.yaml');
     keep(new HomeKeeper(path, interview), begun);
+    if (leftover) writeFileSync(temporaryOf(path), 'half');
     const before = text();
-    const { disk, steps, arm } = faultyDisk(at, code, dead);
+    const { disk, steps, arm, disarm } = faultyDisk(at, code, then);
     const keeper = new HomeKeeper(path, interview, disk);
     arm();
     const kept = keeper.keep(home(next));
     if (steps.length < at) return false;
-    const where = `step ${at} (${steps[at - 1]}) ${code}${dead ? ' and dead' : ''}`;
+    tried.push(...steps);
+    const where = `step ${at} (${steps[at - 1]}) ${code}, then ${then}`;
     // The old or the new, whole; and never "kept" where it is not.
     const now = onDisk();
     expect([begun, next], where).toContainEqual(now);
     if (text() !== before) expect(now, where).toEqual(next);
     if (kept.ok) expect(now, where).toEqual(next);
-    if (!dead) {
+    if (then !== 'dead') {
+      disarm();
       keep(keeper, next);
       expect(onDisk(), where).toEqual(next);
       expect(keeper.missing(home(next)), where).toEqual([]);
-      expect(readdirSync(folder), where).toEqual(['kim.home.yaml']);
+      if (then === 'goes on') expect(readdirSync(folder), where).toEqual(['kim.home.yaml']);
     }
     return true;
   }
 
+  /** Steps that came up since it was emptied. */
+  let tried: Step[] = [];
+  beforeEach(() => {
+    tried = [];
+  });
+
   test.each(['ENOSPC', 'EIO', 'EACCES', 'EDQUOT'])('%s: nothing lost, nothing mixed', (code) => {
     let at = 1;
-    while (tryAt(at, code, false)) at += 1;
+    while (tryAt(at, code, 'goes on')) at += 1;
     expect(at).toBeGreaterThan(15);
   });
 
   test('killed between any two steps: the old file or the new one', () => {
     let at = 1;
-    while (tryAt(at, 'EIO', true)) at += 1;
+    while (tryAt(at, 'EIO', 'dead')) at += 1;
     expect(at).toBeGreaterThan(10);
+  });
+
+  test.each(['EIO'])('%s, and what was begun cannot be taken away either', (code) => {
+    let at = 1;
+    while (tryAt(at, code, 'removes nothing')) at += 1;
+    expect(at).toBeGreaterThan(15);
+    expect(tried).toContain('unlink');
+  });
+
+  test('with a file left there by a killed program that has our number, also where it cannot be removed', () => {
+    for (const then of ['goes on', 'removes nothing', 'dead'] as const) {
+      let at = 1;
+      while (tryAt(at, 'EIO', then, true)) at += 1;
+      expect(at).toBeGreaterThan(15);
+    }
+    expect(tried).toContain('unlink');
+  });
+
+  test('a file that cannot be removed is said, and stays whole', () => {
+    const { disk, arm, disarm } = faultyDisk(1, 'EPERM', 'removes nothing');
+    const keeper = new HomeKeeper(path, interview, {
+      ...realDisk,
+      unlink: disk.unlink,
+    });
+    keep(keeper, begun);
+    arm();
+    expect(keeper.remove()).toMatch(/^Could not remove .*kim\.home\.yaml: /);
+    expect(onDisk()).toEqual(begun);
+    disarm();
+    expect(keeper.remove()).toBeNull();
+    expect(readdirSync(folder)).toEqual([]);
   });
 
   test('every kind of step was tried', () => {

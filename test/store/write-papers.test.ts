@@ -12,6 +12,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { saySystemError } from '../../src/store/say-system-error';
 import { type Paper, signed, writePapers } from '../../src/store/write-papers';
+import { faultyDisk, type Then } from './faulty-disk';
 
 let folder: string;
 beforeEach(() => {
@@ -75,6 +76,70 @@ describe('papers', () => {
     writeFileSync(join(folder, 'taken'), '');
     const written = writePapers(join(folder, 'taken'), [paper('a: 1\n')], false);
     expect(written).toMatchObject({ ok: false, says: expect.stringMatching(/Could not write/) });
+  });
+});
+
+describe('papers with a fault at any step of writing them', () => {
+  const two = (text: string): Paper[] => [
+    paper(`a: ${text}\n`),
+    { ...paper(`# ${text.repeat(30)}\n`), file: 'kim.plan.md' },
+  ];
+  const FILES = ['kim.plan.md', 'kim.plan.yaml'];
+
+  /** Write anew, over the papers of before or into an empty folder; the kind of step, or null when there are no more. */
+  function tryAt(at: number, code: string, then: Then, over: boolean): string | null {
+    rmSync(folder, { recursive: true });
+    folder = mkdtempSync(join(tmpdir(), 'lampkeeper-'));
+    const [old, fresh] = [two('old'), two('fresh')];
+    if (over) writePapers(folder, old, false);
+    const { disk, steps, arm, disarm } = faultyDisk(at, code, then);
+    arm();
+    const written = writePapers(folder, fresh, false, disk);
+    disarm();
+    const step = steps[at - 1] ?? null;
+    if (step === null) return null;
+    const where = `step ${at} (${step}) ${code}, then ${then}, ${over ? 'over others' : 'first'}`;
+    // A paper stands under its name whole, or as it was before.
+    const there = readdirSync(folder).filter((file) => FILES.includes(file));
+    const is = (papers: Paper[], file: string) =>
+      readFileSync(join(folder, file), 'utf8') === signed(papers.find((one) => one.file === file)!);
+    for (const file of there) {
+      expect(is(fresh, file) || (over && is(old, file)), `${where}: ${file}`).toBe(true);
+    }
+    if (over) expect(there.sort(), where).toEqual(FILES);
+    const news = there.filter((file) => is(fresh, file));
+    if (written.ok) expect(news.sort(), where).toEqual(FILES);
+    // Up to the last step all are the old ones; from there on what is new is said.
+    if (news.length === 1) {
+      expect(steps.slice(0, at), where).toContain('rename');
+      if (then !== 'dead')
+        expect(written, where).toMatchObject({
+          says: expect.stringContaining(`new ones: ${join(folder, news[0]!)}`),
+        });
+    }
+    if (then === 'goes on') {
+      expect(
+        readdirSync(folder).filter((file) => !FILES.includes(file)),
+        where,
+      ).toEqual([]);
+    }
+    expect(writePapers(folder, fresh, false).ok, where).toBe(true);
+    expect(readdirSync(folder).sort(), where).toEqual(FILES);
+    return step;
+  }
+
+  test.each<[string, Then, boolean]>([
+    ['ENOSPC', 'goes on', false],
+    ['ENOSPC', 'goes on', true],
+    ['EIO', 'removes nothing', true],
+    ['EIO', 'dead', false],
+    ['EIO', 'dead', true],
+  ])('%s, then %s, over others: %s: no half paper', (code, then, over) => {
+    const steps: (string | null)[] = [];
+    do steps.push(tryAt(steps.length + 1, code, then, over));
+    while (steps.at(-1) !== null);
+    expect(steps.filter((step) => step === 'write').length).toBeGreaterThan(2);
+    expect(steps.filter((step) => step === 'rename')).toHaveLength(2);
   });
 });
 
