@@ -1,8 +1,9 @@
 import type { Home } from '../home/home';
 import { formatQuantity } from '../quantity/format-quantity';
 import type { Advice } from '../routes/advise';
-import { gallonsForGoal } from '../routes/fuel-containers';
+import { gallonsForGoal, keptGal } from '../routes/fuel-containers';
 import { gasolineLimitGal } from '../routes/gasoline-limit';
+import { onceStored } from '../routes/once-stored';
 import type { FuelUse } from '../routes/route';
 import type { Who } from '../rules/rule';
 import { fuelStorage } from '../tables/fuel-storage';
@@ -25,22 +26,22 @@ export function fuelToStore(home: Home, advice: Advice): FuelToStore | null {
   const { fuel } = advice.route;
   if (fuel === null || fuel.atHand === null) return null;
   if (fuel.fuel === 'propane') return propane(home, fuel);
-  const keptGal = home.facts.told('gasoline-gallons') ? home.facts.number('gasoline-gallons')! : 0;
+  const keptNow = keptGal(home);
   const wholeGal = gallonsForGoal(home, fuel);
-  if (keptGal >= wholeGal) return null;
+  if (keptNow >= wholeGal) return null;
   const limitGal = gasolineLimitGal(home);
   const goal = formatQuantity(home.goalHours.value, 'h');
   const most = Math.ceil((fuel.perDay.high * home.goalHours.value) / 24);
   const need = `${goal} of running takes about ${wholeGal} gallons of ${fuel.fuel}${most > wholeGal ? ` (${most} if the generator is thirsty)` : ''}`;
   const limit = `${limitGal} gallons is a usual limit of local fire code, and the fire department decides`;
-  const within = Math.max(0, Math.ceil(Math.min(wholeGal, limitGal) - keptGal));
+  const within = Math.max(0, Math.ceil(Math.min(wholeGal, limitGal) - keptNow));
   if (wholeGal <= limitGal) {
-    const says = `Store ${count(within)}: ${need}, and ${kept(keptGal)}. ${limit}.`;
-    const thenHours = home.goalHours.value;
+    const says = `Store ${count(within)}: ${need}, and ${kept(keptNow)}. ${limit}.`;
+    const thenHours = onceStored(home, advice.route)?.route.lasting.hours?.value ?? null;
     return { says, who: 'household', moreGallons: within, reachesGoal: true, thenHours };
   }
   const store = within > 0 ? `Store ${count(within)} and no more` : 'Store no more';
-  const thenHours = Math.round((24 * Math.max(keptGal, limitGal)) / fuel.perDay.value);
+  const thenHours = Math.round((24 * Math.max(keptNow, limitGal)) / fuel.perDay.value);
   const lasts = formatQuantity(thenHours, 'h');
   const says = `${store}: ${need}, but ${limit}; that lasts about ${lasts}. For the rest: ${otherWays(advice)}.`;
   const who = 'building or fire department';

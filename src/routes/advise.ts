@@ -127,7 +127,8 @@ function because(
   const fuel = stored ? ', with as much fuel as may be stored' : '';
   const within = budget === null ? 'here' : `within the ${usd(budget)} you told us`;
   const money = budget === null ? ` ${NO_MONEY_TOLD}` : '';
-  return `No route ${within} does the whole job. This one comes nearest: it carries ${missing ? 'the most of what' : 'all that'} must run for the most of the time${fuel}.${money}`;
+  const today = stored ? ' on the fuel counted today' : '';
+  return `No route ${within} does the whole job${today}. This one comes nearest: it carries ${missing ? 'the most of what' : 'all that'} must run for the most of the time${fuel}.${money}`;
 }
 
 const NO_MONEY_TOLD =

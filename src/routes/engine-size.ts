@@ -123,7 +123,7 @@ export function fuelHours(fuel: FuelUse): Figure | null {
 function wouldKeep(name: string): Figure {
   const source = {
     kind: 'assumed',
-    label: 'assumed: two cans of 5 gallons, which you would have to keep',
+    label: 'assumed: cans of 5 gallons, two at most, which you would have to fill and keep',
   } as const;
   return figure({ value: 10, low: 5, high: 10, unit: 'gal', name, source });
 }

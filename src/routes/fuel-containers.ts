@@ -10,9 +10,29 @@ export function gallonsForGoal(home: Home, fuel: FuelUse): number {
   return Math.ceil(((healthHangs(home) ? high : value) * home.goalHours.value) / 24);
 }
 
+/** Gallons there are once the cans are filled: for the goal, as far as the usual limit goes; null without cans. */
+export function cansGal(home: Home, fuel: FuelUse): number | null {
+  if (fuel.atHand === null || fuel.fuel === 'propane') return null;
+  return Math.max(keptGal(home), Math.min(gallonsForGoal(home, fuel), gasolineLimitGal(home)));
+}
+
+/** Gallons kept today; 0 where none was told. */
+export function keptGal({ facts }: Home): number {
+  return facts.told('gasoline-gallons') ? facts.number('gasoline-gallons')! : 0;
+}
+
+/** Where none is kept the count leans on cans still to be filled, and on no more of them than are bought. */
+export function leansOnCans(home: Home, fuel: FuelUse): FuelUse {
+  const { atHand } = fuel;
+  const gallons = cansGal(home, fuel);
+  if (atHand?.source.kind !== 'assumed' || gallons === null || gallons >= atHand.value) return fuel;
+  const low = Math.min(atHand.low, gallons);
+  return { ...fuel, atHand: { ...atHand, value: gallons, low, high: gallons } };
+}
+
 /**
- * What brings the fuel to a portable engine: cans for the goal as far as the usual limit goes; for propane a fitter's
- * connection to the house tank, or cylinders where there is none. Nothing for piped gas.
+ * What brings the fuel to a portable engine: cans for what is still to be stored; for propane a fitter's connection to
+ * the house tank, or cylinders where there is none. Nothing for piped gas, and where enough is kept.
  */
 export function fuelContainers(home: Home, fuel: FuelUse): Part[] {
   if (fuel.atHand === null) return [];
@@ -21,6 +41,9 @@ export function fuelContainers(home: Home, fuel: FuelUse): Part[] {
       ? [part('gas-line', 1, 'Connection to the propane tank, by a gas fitter')]
       : [part('fuel-storage', 1, 'Approved cylinders for propane')];
   }
-  const gallons = Math.min(gallonsForGoal(home, fuel), gasolineLimitGal(home));
-  return [part('fuel-storage', 1, `Approved cans for ${gallons} gal of ${fuel.fuel}`)];
+  const kept = keptGal(home);
+  const missing = Math.ceil(cansGal(home, fuel)! - kept);
+  if (missing <= 0) return [];
+  const more = kept > 0 ? 'more gal' : 'gal';
+  return [part('fuel-storage', 1, `Approved cans for ${missing} ${more} of ${fuel.fuel}`)];
 }

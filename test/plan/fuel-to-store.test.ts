@@ -16,7 +16,7 @@ describe('fuel for the goal', () => {
     expect(plan.fuelToStore).toMatchObject({ moreGallons: gallons - 10, reachesGoal: true });
     const says = `Store ${gallons - 10} more gallons`;
     expect(plan.nextSteps.map((step) => step.what).join('\n')).toContain(says);
-    expect(planMarkdown(plan)).toContain(`Approved cans for ${gallons} gal of gasoline`);
+    expect(planMarkdown(plan)).toContain(`Approved cans for ${gallons - 10} more gal of gasoline`);
     expect(plan.willNotDo.join(' ')).toContain('still to be stored it would do the whole job');
   });
 
@@ -63,7 +63,7 @@ describe('fuel for the goal', () => {
     expect(hours).toBeGreaterThan(2 * route.lasting.hours!.value);
     expect(plan.fuelToStore!.thenHours).toBe(Math.round(hours));
     const stored = formatQuantity(Math.round(hours), 'h');
-    expect(planMarkdown(plan)).toContain(`With the fuel still to store: about ${stored}.`);
+    expect(planMarkdown(plan)).toContain(`with 25 gal stored about ${stored}`);
     // A battery that carries more of the loads for less of the time would win on the fuel at hand alone.
     const battery = plan.routes.find((one) => one.kind === 'battery-circuits')!;
     const share = (kind: typeof route, lasts: number) =>

@@ -4,6 +4,7 @@ import { hasFixedBattery, isSource, outletsOnly } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { carriesAllMust, mustMissed } from '../../routes/must-carried';
+import { fuelToday, onceStored, sayOnceStored } from '../../routes/once-stored';
 import type { Route } from '../../routes/route';
 import { isWired } from '../electrical/route-traits';
 import { harmfulSeason } from '../harmful-season';
@@ -110,22 +111,19 @@ function lasts(plan: Plan): string {
   const {
     advice: { route },
     home,
-    fuelToStore,
   } = plan;
   const { hours, reachesGoal, says } = route.lasting;
   const goal = formatQuantity(home.goalHours.value, 'h');
-  const asked = reachesGoal
-    ? `You asked for ${goal}.`
-    : `It does not reach the ${goal} you asked for.`;
+  const stored = onceStored(plan.home, route);
+  const asked =
+    stored?.route.lasting.reachesGoal || reachesGoal
+      ? `You asked for ${goal}.`
+      : `It does not reach the ${goal} you asked for.`;
   if (hours === null || route.carries.length === 0) return `How long: ${says}`;
   const likely = formatQuantity(Math.round(hours.value), 'h');
   const bad = hours.low < 0.5 ? 'none at all' : formatQuantity(Math.round(hours.low), 'h');
-  const then = fuelToStore?.thenHours ?? null;
-  const more =
-    then === null || then <= hours.value
-      ? ''
-      : ` With the fuel still to store: about ${formatQuantity(Math.round(then), 'h')}.`;
-  return `How long: about ${likely}, careful count ${bad}. ${asked}${more}${sayDevicesAlone(plan)}`;
+  const states = stored === null ? '' : ` (${fuelToday(route.fuel!)}); ${sayOnceStored(stored)}`;
+  return `How long: about ${likely}, careful count ${bad}${states}. ${asked}${sayDevicesAlone(plan)}`;
 }
 
 function notCarried({ advice: { route }, home, routes }: Plan): string {

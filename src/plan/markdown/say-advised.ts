@@ -1,3 +1,4 @@
+import { onceStored } from '../../routes/once-stored';
 import { highEndLines } from '../electrical/say-electrical';
 import type { Plan } from '../plan';
 import { bullets } from './bullets';
@@ -8,12 +9,14 @@ import { sayHealthFirst } from './say-health-first';
 /** The route advised: why, what it carries and how long, what it is made of, what it hangs on. */
 export function sayAdvised(plan: Plan): string[] {
   const { route, because } = plan.advice;
+  const stored = onceStored(plan.home, route);
   const parts = route.parts.map((p) => `${p.name}: ${sayFigure(p.costUsd)}`);
   return [
     `## ${plan.lifeFirst?.told ? 'Beside that, only as a bridge' : 'The one advised'}: ${route.title.toLowerCase()}`,
     because,
     ...carriesLine(plan),
     route.lasting.says,
+    ...(stored === null ? [] : [stored.route.lasting.says]),
     ...sayHealthFirst(plan),
     ...(route.fuel === null
       ? []

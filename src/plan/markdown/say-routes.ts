@@ -2,6 +2,7 @@ import { isSource } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { mustCarried } from '../../routes/must-carried';
+import { onceStored } from '../../routes/once-stored';
 import type { Route } from '../../routes/route';
 import { onlyUnknown } from '../../routes/stop';
 import { inSentence, listOf } from '../list-of';
@@ -15,7 +16,7 @@ export function sayRoutes(plan: Plan): string[] {
   const preparation = plan.routes.find((route) => !isSource(traitsOf[route.kind]))!;
   const shown = [...new Set([advice.route, ...advice.beside, preparation])];
   const row = (route: Route) =>
-    `| ${route.title} | ${carried(plan, route)} | ${howLong(route)} | ${sayFigure(route.costUsd)} | ${priceYears(route)} |`;
+    `| ${route.title} | ${carried(plan, route)} | ${howLong(plan, route)} | ${sayFigure(route.costUsd)} | ${priceYears(route)} |`;
   const cannot = plan.routes.filter((route) => route.verdict === 'cannot');
   const others = plan.routes.filter(
     (route) => route.verdict !== 'cannot' && !shown.includes(route),
@@ -58,7 +59,7 @@ function otherLine(plan: Plan, route: Route): string {
   const missed = route.leavesOut.filter((load) => load.must && !load.why.includes('one job'));
   const without = missed.map((load) => `${inSentence(load.name)} (${load.why})`);
   const rest = without.length > 0 ? ` Without ${listOf([...new Set(without)])}.` : '';
-  return `${route.title}: ${carried(plan, route)}, ${howLong(route)}, ${sayFigure(route.costUsd)}.${rest}`;
+  return `${route.title}: ${carried(plan, route)}, ${howLong(plan, route)}, ${sayFigure(route.costUsd)}.${rest}`;
 }
 
 function carried(plan: Plan, route: Route): string {
@@ -67,7 +68,15 @@ function carried(plan: Plan, route: Route): string {
   return some === of ? 'all' : `${some} of ${of}`;
 }
 
-function howLong(route: Route): string {
+/** Where cans are still to be filled: today, and then. */
+function howLong({ home }: Plan, route: Route): string {
+  const stored = onceStored(home, route);
+  return stored === null
+    ? hoursOf(route)
+    : `${hoursOf(route)}; with the cans filled ${hoursOf(stored.route)}`;
+}
+
+function hoursOf(route: Route): string {
   if (route.carries.length === 0) return 'no power';
   const { hours } = route.lasting;
   if (hours === null) return 'while the gas flows';

@@ -7,6 +7,7 @@ import { usableOf } from '../../routes/battery-hours';
 import { part } from '../../routes/costs';
 import { portableEnginePart, standbyEnginePart } from '../../routes/engine-part';
 import { atSite, siteShare } from '../../routes/engine-size';
+import { onceStored } from '../../routes/once-stored';
 import type { Route } from '../../routes/route';
 import { fuelStorage } from '../../tables/fuel-storage';
 import { batteryStepsKwh, type PowerStep, powerSteps } from '../../tables/generic-steps';
@@ -29,14 +30,18 @@ export function engineNeighbors(
   season: Season,
 ): Neighbor[] {
   const goal = Math.round(home.goalHours.value);
-  const withOdds = ({ says, other, ableTo }: Beside): Neighbor => ({
+  const shareOf = (other: Route) =>
+    walkedShare(mustWalkable(home, world, other, season), goal, MEANS_EVERY_HOURS).share;
+  const filled = onceStored(home, route)?.route.fuel ?? null;
+  const withOdds = ({ says, other, ableTo, fuelStep }: Beside): Neighbor => ({
     says,
     nameplateKwh: other.nameplateKwh,
     solarKw: 0,
-    odds: ableTo
-      ? walkedShare(mustWalkable(home, world, other, season), goal, MEANS_EVERY_HOURS).share
-      : null,
+    odds: ableTo ? shareOf(other) : null,
     costUsd: other.costUsd,
+    ...(ableTo &&
+      filled !== null &&
+      fuelStep !== true && { oddsOnceStored: shareOf({ ...other, fuel: filled }) }),
   });
   return [...fuelSteps(route), ...engineSteps(home, route), ...batterySteps(home, route)].map(
     withOdds,
@@ -48,6 +53,8 @@ interface Beside {
   readonly other: Route;
   /** It runs and starts what must run. */
   readonly ableTo: boolean;
+  /** It is itself another amount of fuel. */
+  readonly fuelStep?: boolean;
 }
 
 /** Gasoline by the can, never beyond what fire codes commonly allow; propane as full or empty as the tank may be found. */
@@ -73,6 +80,7 @@ function fuelSteps(route: Route): Beside[] {
         },
       },
       ableTo: true,
+      fuelStep: true,
     };
   });
 }

@@ -36,6 +36,14 @@ function routeData(route: RouteRide) {
     keptForOutagesByMonth:
       route.keepByMonth === null ? 'not counted' : route.keepByMonth.map(orNot),
     carefulOddsOfGoal: round(route.carefulShare),
+    onceCansAreFilled:
+      route.onceStored === null
+        ? 'no cans to fill'
+        : {
+            gallons: route.onceStored.gallons,
+            odds: round(route.onceStored.share),
+            carefulOdds: round(route.onceStored.carefulShare),
+          },
     unservedKwh: round(route.unservedKwh),
     unservedHours: round(route.unservedHours),
     failsFirst: route.failsFirst,
@@ -64,6 +72,7 @@ function routeData(route: RouteRide) {
       nameplateKwh: n.nameplateKwh ?? 'no battery',
       solarKw: n.solarKw,
       odds: n.odds === null ? 'does not start or carry what must run' : round(n.odds),
+      ...(n.oddsOnceStored !== undefined && { oddsOnceCansAreFilled: round(n.oddsOnceStored) }),
       costUsd: Math.round(n.costUsd.value),
     })),
   };

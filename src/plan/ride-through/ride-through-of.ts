@@ -3,6 +3,7 @@ import type { World } from '../../home/world';
 import { traitsOf } from '../../kinds/route-traits';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import type { Advice } from '../../routes/advise';
+import { onceStored } from '../../routes/once-stored';
 import type { Route } from '../../routes/route';
 import { hardestSeason } from '../hardest-season';
 import { batteryOdds, batteryRide } from './battery-ride';
@@ -68,16 +69,29 @@ function rideOf(home: Home, world: World, route: Route, season: Season): RouteRi
     {
       ...ride,
       carries: mustCarried(home, route),
-      carefulShare: carefulShare(home, world, route, season),
+      carefulShare: goalShare(home, world, route, { season, careful: true }),
+      onceStored: goalOnceStored(home, world, route, season),
       variants: walked ? variantsOf(home, world, route, season) : [],
       neighbors: neighborsOf(home, world, route, season),
     },
   ];
 }
 
-function carefulShare(home: Home, world: World, route: Route, season: Season): number {
+function goalOnceStored(home: Home, world: World, route: Route, season: Season) {
+  const stored = onceStored(home, route);
+  if (stored === null) return null;
+  const share = (careful: boolean) => goalShare(home, world, stored.route, { season, careful });
+  return { gallons: stored.gallons, share: share(false), carefulShare: share(true) };
+}
+
+function goalShare(
+  home: Home,
+  world: World,
+  route: Route,
+  by: { season: Season; careful: boolean },
+): number {
   const classes = [loadsIn(home, route, 'must') ?? []];
-  const way = walkableOf(home, world, route, { classes, season, careful: true });
+  const way = walkableOf(home, world, route, { classes, ...by });
   return walkedShare(way, Math.round(home.goalHours.value), MEANS_EVERY_HOURS).share;
 }
 

@@ -42,6 +42,13 @@ export const rideThroughSchema = z.strictObject({
         .min(0)
         .max(1)
         .describe('At hungry use, the low end of the fuel and with a thirsty generator.'),
+      onceCansAreFilled: z
+        .union([
+          z.strictObject({ gallons: z.number(), odds: z.number(), carefulOdds: z.number() }),
+          z.literal('no cans to fill'),
+        ])
+        .optional()
+        .describe('Of outages of the goal, with the cans of the parts list filled.'),
       unservedKwh: z
         .number()
         .describe('Mean, at the house, of an outage of the goal in the season.'),
@@ -73,6 +80,7 @@ export const rideThroughSchema = z.strictObject({
           nameplateKwh: z.union([z.number(), z.literal('no battery')]),
           solarKw: z.number(),
           odds: z.union([z.number(), z.literal('does not start or carry what must run')]),
+          oddsOnceCansAreFilled: z.number().min(0).max(1).optional(),
           costUsd: z.number(),
         }),
       ),

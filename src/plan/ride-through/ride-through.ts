@@ -54,6 +54,8 @@ export interface Neighbor {
   /** Share of outages of the goal's length, in the hardest season; null: it does not start or carry what must run. */
   readonly odds: number | null;
   readonly costUsd: Figure;
+  /** The same share once the cans in the parts are filled; missing where none are to be filled. */
+  readonly oddsOnceStored?: number;
 }
 
 /** The same route used otherwise, for outages of the goal's length in the hardest season, from a sample of starts. */
@@ -93,10 +95,21 @@ export interface RouteRide {
   readonly carries: MustCarried;
   /** Share of outages of the goal's length ridden through by the careful count, of sampled starts in the season. */
   readonly carefulShare: number;
+  /** The same two shares once the cans in the parts are filled; null where none are to be filled. */
+  readonly onceStored: GoalOnceStored | null;
 }
 
+/** Shares of outages of the goal's length, of sampled starts in the season, with the cans filled. */
+export interface GoalOnceStored {
+  readonly gallons: number;
+  readonly share: number;
+  readonly carefulShare: number;
+}
+
+type Beside = 'neighbors' | 'variants' | 'carries' | 'carefulShare' | 'onceStored';
+
 /** A route's ride before the sizes beside it are looked at. */
-export type Ride = Omit<RouteRide, 'neighbors' | 'variants' | 'carries' | 'carefulShare'>;
+export type Ride = Omit<RouteRide, Beside>;
 
 /** Odds of a battery route that works but is neither advised nor beside it, with what must keep running. */
 export interface OtherRide {

@@ -1,7 +1,7 @@
 import { formatQuantity, formatRange } from '../../quantity/format-quantity';
 import { MONTH_NAMES } from '../../quantity/month-names';
 import { inSentence } from '../list-of';
-import type { MustCarried, RouteRide } from './ride-through';
+import type { GoalOnceStored, MustCarried, RouteRide } from './ride-through';
 import type { RideThrough } from './ride-through-of';
 import { sayHardCase } from './say-hard-case';
 
@@ -14,7 +14,7 @@ export function sayRideThrough(ride: RideThrough): string[] {
   if (ride.routes.length === 0) return [];
   return [
     '## How it rides through',
-    `Out of 100 outages that start at any hour in ${ride.season} with everything full, so many are ridden through with what the route carries of what must keep running:`,
+    `Out of 100 outages that start at any hour in ${ride.season} with everything full${onFuel(ride)}, so many are ridden through with what the route carries of what must keep running:`,
     table(ride),
     CAREFUL_COUNT,
     ...ride.routes.flatMap((route, i) => [
@@ -44,7 +44,24 @@ function table({ routes, goalHours }: RideThrough): string {
     `| carries of what must run | ${routes.map((route) => sayCarried(route.carries)).join(' | ')} |`,
     ...rows,
     `| ${formatQuantity(goalHours, 'h')}, careful count | ${routes.map(({ carefulShare }) => sayShare(carefulShare)).join(' | ')} |`,
+    ...storedRows(routes, goalHours),
   ].join('\n');
+}
+
+/** The fuel is what is here today; what the cans in the parts bring stands in rows of its own. */
+const onFuel = ({ routes }: RideThrough) =>
+  routes.some((route) => route.onceStored !== null) ? ', on the fuel counted today' : '';
+
+function storedRows(routes: readonly RouteRide[], goalHours: number): string[] {
+  if (routes.every((route) => route.onceStored === null)) return [];
+  const goal = formatQuantity(goalHours, 'h');
+  const row = (name: string, of: (stored: GoalOnceStored) => string) =>
+    `| ${goal}, once the cans are filled${name} | ${routes.map((route) => (route.onceStored === null ? 'no cans to fill' : of(route.onceStored))).join(' | ')} |`;
+  const gallons = (stored: GoalOnceStored) => formatQuantity(stored.gallons, 'gal');
+  return [
+    row('', (stored) => `${sayShare(stored.share)} (${gallons(stored)})`),
+    row(', careful count', (stored) => sayShare(stored.carefulShare)),
+  ];
 }
 
 function sayCarried({ things, of }: MustCarried): string {
@@ -93,11 +110,14 @@ function sayVariants({ variants }: RouteRide, goal: string): string[] {
 
 function sayNeighbors({ title, neighbors }: RouteRide, goal: string): string[] {
   if (neighbors.length === 0) return [];
-  const each = neighbors.map(({ says, odds, costUsd: { low, value, high } }) =>
-    odds === null
-      ? `${says}: does not run or start all of it`
-      : `${says}: ${sayShare(odds)}, ${formatRange(low, value, high, '$')}`,
-  );
+  const each = neighbors.map(({ says, odds, oddsOnceStored, costUsd: { low, value, high } }) => {
+    if (odds === null) return `${says}: does not run or start all of it`;
+    const then =
+      oddsOnceStored === undefined
+        ? ''
+        : ` on the fuel counted today, ${sayShare(oddsOnceStored)} once the cans are filled`;
+    return `${says}: ${sayShare(odds)}${then}, ${formatRange(low, value, high, '$')}`;
+  });
   return [
     `One step beside it, of 100 outages of ${goal} (${inSentence(title)}):`,
     each.map((one) => `- ${one}`).join('\n'),

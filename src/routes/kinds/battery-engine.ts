@@ -10,7 +10,7 @@ import { limitsOf, usableOf } from '../battery-hours';
 import { part } from '../costs';
 import { fuelAtHand, fuelHours, fuelUse } from '../engine-size';
 import { fitPower } from '../fit-power';
-import { fuelContainers } from '../fuel-containers';
+import { fuelContainers, leansOnCans } from '../fuel-containers';
 import { hungryShare } from '../hungry-share';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf } from '../pick-loads';
@@ -86,7 +86,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
   });
   // Hungry use asks for more hours of the same well-loaded running.
   const high = likely.perDay.high * hungry;
-  const fuel = { ...likely, perDay: { ...likely.perDay, high } };
+  const fuel = leansOnCans(home, { ...likely, perDay: { ...likely.perDay, high } });
   const hours = fuelHours(fuel);
   const bridge =
     (usableOf(home, nameplateKwh) / Math.max(kwhPerDay, 0.1)) *

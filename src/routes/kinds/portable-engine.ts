@@ -9,9 +9,10 @@ import { owned, part } from '../costs';
 import { portableEnginePart } from '../engine-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from '../engine-size';
 import { type Fitted, fitPower } from '../fit-power';
-import { fuelContainers } from '../fuel-containers';
+import { fuelContainers, leansOnCans } from '../fuel-containers';
 import { hungryShare } from '../hungry-share';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
+import { fuelToday } from '../once-stored';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
 import type { FuelUse, LeftOut, Part, Route } from '../route';
@@ -115,7 +116,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
   const engine = { ratedKw: ratedWatts / 1000, siteKw: fitted.step.watts / 1000 };
   const season = hardestSeason(home, fitted);
   const sortOf = own?.sort ?? 'portable';
-  const fuel = fuelUse({
+  const burns = fuelUse({
     engine: sortOf,
     fuel: fuelKind,
     ...engine,
@@ -124,6 +125,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
     atHand: fuelAtHand(home, widths, fuelKind),
     ...fromSameTank(home, fuelKind, fitted.carried),
   });
+  const fuel = leansOnCans(home, burns);
   const refill = home.facts.is('fuel-refill', 'sure', 'likely') && home.facts.told('fuel-refill');
   return makeRoute(sort.kind, sort.title, {
     ifs: ifsOf(home, sort, { own, fitted, fuelKind }),
@@ -166,8 +168,9 @@ function lastingOf(home: Home, fuel: FuelUse) {
       'It runs as long as the gas in the street does; that can fail in an earthquake or deep cold.',
     );
   }
-  const gallons = formatQuantity((fuel.tank ?? fuel.atHand)?.value ?? 0, 'gal');
-  return lastsHours(home, hours, `The fuel (${gallons} of ${fuel.fuel})`);
+  const tank = fuel.fuel === 'propane' ? (fuel.tank ?? fuel.atHand) : null;
+  const gallons = tank === null ? fuelToday(fuel) : formatQuantity(tank.value, 'gal');
+  return lastsHours(home, hours, `The ${fuel.fuel} (${gallons})`);
 }
 
 function ifsOf(

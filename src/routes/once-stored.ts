@@ -1,0 +1,62 @@
+import type { Home } from '../home/home';
+import { figure } from '../quantity/figure';
+import { formula } from '../quantity/figure-arithmetic';
+import { formatQuantity } from '../quantity/format-quantity';
+import { fuelHours } from './engine-size';
+import { cansGal } from './fuel-containers';
+import { lastsHours } from './make-route';
+import type { FuelUse, Route } from './route';
+
+/** A route once the cans in its list of parts are filled, and how many gallons there are then. */
+export interface OnceStored {
+  readonly gallons: number;
+  /** The same route with that fuel; its hours and whether it reaches the goal are those of that fuel. */
+  readonly route: Route;
+}
+
+/** Null where no fuel is to be stored, and where more of it would carry the route no further. */
+export function onceStored(home: Home, route: Route): OnceStored | null {
+  const { fuel, lasting } = route;
+  const today = fuel === null ? null : fuelHours(fuel);
+  if (fuel === null || today === null || lasting.hours === null) return null;
+  const gallons = cansGal(home, fuel);
+  if (gallons === null || gallons <= fuel.atHand!.value) return null;
+  // Where a battery is empty before the morning, its hours and not the fuel end the route.
+  if (lasting.hours.value < today.value) return null;
+  const filled = withFuel(fuel, gallons);
+  const then = fuelHours(filled)!;
+  const hours = figure({
+    ...then,
+    value: lasting.hours.value - today.value + then.value,
+    low: lasting.hours.low - today.low + then.low,
+    high: lasting.hours.high - today.high + then.high,
+  });
+  const of = `Once the cans are filled (${formatQuantity(gallons, 'gal')} in all), it`;
+  return { gallons, route: { ...route, fuel: filled, lasting: lastsHours(home, hours, of) } };
+}
+
+/** The fuel the hours of a route are counted on today: "10 gal here"; empty where it is piped. */
+export function fuelToday({ atHand }: FuelUse): string {
+  if (atHand === null) return '';
+  return `${formatQuantity(atHand.value, 'gal')} ${isKept(atHand) ? 'here' : 'not here yet'}`;
+}
+
+/** "with 21 gal stored about 3 days 2 h, careful count 2 days 2 h". */
+export function sayOnceStored({ gallons, route }: OnceStored): string {
+  const { value, low } = route.lasting.hours!;
+  const [likely, careful] = [value, low].map((h) => formatQuantity(Math.round(h), 'h'));
+  const stored = `with ${formatQuantity(gallons, 'gal')} stored about ${likely}`;
+  return likely === careful ? stored : `${stored}, careful count ${careful}`;
+}
+
+const isKept = ({ source }: NonNullable<FuelUse['atHand']>) => source.kind !== 'assumed';
+
+function withFuel(fuel: FuelUse, gallons: number): FuelUse {
+  const atHand = figure({
+    value: gallons,
+    unit: 'gal',
+    name: 'fuel once the cans are filled',
+    source: formula('fuel the goal takes, as far as the usual limit goes'),
+  });
+  return { ...fuel, atHand };
+}
