@@ -80,11 +80,10 @@ function stationsSentence(near: readonly NearStation[]): string {
       heightDifferenceM === null
         ? `at ${feet(station.elevationM)}`
         : `${feet(Math.abs(heightDifferenceM))} ${heightDifferenceM < 0 ? 'lower' : 'higher'}`;
-    const name = `${sayStation(station.name)}, ${station.state}`;
-    return `${name} (${miles(distanceKm)} away, ${height}, counted ${Math.round(share * 100)} %)`;
+    return `${sayStation(station)} (${miles(distanceKm)} away, ${height}, counted ${Math.round(share * 100)} %)`;
   });
-  const mixed = near.length > 1 ? ', the nearest and likest counted most' : '';
-  return `Weather from ${near.length > 1 ? 'a mix of ' : ''}${each.join('; ')}${mixed}.`;
+  if (each.length === 1) return `Weather from a station near ${each[0]}.`;
+  return `Weather from a mix of stations near ${each.join('; ')}, the nearest and likest counted most.`;
 }
 
 function warningsFor(near: readonly NearStation[]): string[] {
