@@ -35,3 +35,23 @@ test('hungry use burns more than a thirsty generator alone', () => {
   // The spread of the generator is near even to both sides; what is beyond it is the use.
   expect(high / value).toBeGreaterThan(value / low);
 });
+
+const front = (of: ReturnType<typeof planOf>) => planMarkdown(of).split('\n# The details\n')[0]!;
+
+test('the first page says how much to keep, for a tank on its gauge, for cans in gallons', () => {
+  const { gauge, keepInTank } = fuelForGoal(plan.home, fuel!)!;
+  expect(front(plan)).toMatch(
+    new RegExp(
+      `Fuel for .*, careful count: keep at least ${keepInTank} gal in the tank; keep the gauge above`,
+    ),
+  );
+  expect(front(plan)).toContain(`${gauge[0]!.percent} % on a tank of`);
+  const cans = planOf('birch-street');
+  const need = fuelForGoal(cans.home, cans.advice.route.fuel!)!;
+  expect(need.keepInTank).toBeNull();
+  expect(front(cans)).toContain(`, careful count: ${need.careful} gal of gasoline`);
+});
+
+test('a first page without a store of fuel says nothing of one', () => {
+  expect(front(planOf('tower-six'))).not.toContain('Fuel for');
+});

@@ -17,6 +17,7 @@ import { firstSentences } from './first-sentences';
 import { frontCautions } from './front-cautions';
 import { danger } from './say-danger';
 import { sayFigure } from './say-figure';
+import { sayFuelToKeep } from './say-fuel-for-goal';
 import { sayDevicesAlone } from './say-health-first';
 import { sayLifeFirst } from './say-life-first';
 
@@ -36,6 +37,7 @@ export function frontPage(plan: Plan): string[] {
       ...comfort(plan),
       buy(plan),
       lasts(plan),
+      ...sayFuelToKeep(plan),
       notCarried(plan),
       ...leave(plan),
       call(plan),

@@ -1,4 +1,5 @@
 import type { Widths } from '../../home/answer-figure';
+import { healthHangs } from '../../home/health-devices';
 import type { Home } from '../../home/home';
 import type { World } from '../../home/world';
 import { type Figure, figure } from '../../quantity/figure';
@@ -12,7 +13,7 @@ import { fuelAtHand, fuelHours, fuelUse } from '../engine-size';
 import { fitPower } from '../fit-power';
 import { fuelContainers, leansOnCans } from '../fuel-containers';
 import { hungryShare } from '../hungry-share';
-import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
+import { cannot, hoursRange, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
 import type { Lasting, Route } from '../route';
@@ -60,27 +61,30 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
     return cannot('battery-engine', title, ['no home inverter starts what must run']);
   const season = hardestSeason(home, fitted);
   const kwhPerDay = fitted.demand.kwhPerDay[season].value;
-  const nightKwh = (kwhPerDay * NIGHT_HOURS) / 24 / limitsOf(1).dischargeEfficiency;
+  const hungry = hungryShare(fitted.carried, season);
+  // Sizes go by the hungry day where health hangs on power; what is likely to burn does not.
+  const sizedKwhPerDay = kwhPerDay * (healthHangs(home) ? hungry : 1);
+  const nightKwh = (sizedKwhPerDay * NIGHT_HOURS) / 24 / limitsOf(1).dischargeEfficiency;
   const steps = batteryStepsKwh().filter((kwh) => kwh <= LARGEST_KWH);
   const nameplateKwh = steps.find((kwh) => usableOf(home, kwh) >= nightKwh) ?? steps.at(-1)!;
-  const charging = chargingEngine(home, { inverterWatts: fitted.step.watts, kwhPerDay });
+  const charging = chargingEngine(home, {
+    inverterWatts: fitted.step.watts,
+    kwhPerDay: sizedKwhPerDay,
+  });
   const engine = charging.size;
-  const runHours = Math.min(
-    MOST_CHARGING_HOURS,
-    Math.ceil((COLDER_DAYS * kwhPerDay) / CHARGE_EFFICIENCY / (engine.siteKw * CHARGE_LOAD)),
-  );
+  const runHours = runHoursFor(sizedKwhPerDay, engine.siteKw);
+  const likelyRuns = chargingHours(runHoursFor(kwhPerDay, engine.siteKw));
   const runsByHour = chargingHours(runHours);
   const restHours = longestRest(runsByHour);
-  const restKwh = (kwhPerDay * restHours) / 24 / limitsOf(1).dischargeEfficiency;
+  const restKwh = (sizedKwhPerDay * restHours) / 24 / limitsOf(1).dischargeEfficiency;
   const holdsNight = usableOf(home, nameplateKwh) >= restKwh;
   const fuelKind = charging.fuel;
-  const hungry = hungryShare(fitted.carried, season);
   const likely = fuelUse({
     engine: charging.sort,
     fuel: fuelKind,
     ...engine,
-    wattsByHour: runsByHour.map((runs) => runs * engine.siteKw * CHARGE_LOAD * 1000),
-    runsByHour,
+    wattsByHour: likelyRuns.map((runs) => runs * engine.siteKw * CHARGE_LOAD * 1000),
+    runsByHour: likelyRuns,
     atHand: fuelAtHand(home, widths, fuelKind),
     ...fromSameTank(home, fuelKind, fitted.carried),
   });
@@ -134,6 +138,12 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
   });
 }
 
+/** Hours a day that refill so many kWh, with room for harder days. */
+function runHoursFor(kwhPerDay: number, siteKw: number): number {
+  const asked = (COLDER_DAYS * kwhPerDay) / CHARGE_EFFICIENCY / (siteKw * CHARGE_LOAD);
+  return Math.min(MOST_CHARGING_HOURS, Math.ceil(asked));
+}
+
 /** Hours of one charge of the battery at likely and at hungry use. */
 interface Bridge {
   readonly likely: number;
@@ -161,9 +171,9 @@ function darkNights(home: Home, bridge: Bridge, restHours: number): Lasting {
     name: 'hours a full battery lasts on a hard day',
     source: formula('its usable energy against the use of a hard day'),
   });
-  const [holds, rest, goal] = [bridge.likely, restHours, home.goalHours.value].map((h) =>
+  const [rest, goal] = [restHours, home.goalHours.value].map((h) =>
     formatQuantity(Math.round(h), 'h'),
   );
-  const says = `On a hard night a full battery lasts about ${holds}, and the generator rests for ${rest} while people sleep: what must run stops before the morning. It does not reach the ${goal} you asked for.`;
+  const says = `On a hard night a full battery lasts ${hoursRange(hours)}, and the generator rests for ${rest} while people sleep: what must run stops before the morning. It does not reach the ${goal} you asked for.`;
   return lasts(hours, false, says);
 }

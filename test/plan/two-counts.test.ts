@@ -1,0 +1,63 @@
+import { describe, expect, test } from 'vitest';
+import { fuelForGoal } from '../../src/plan/fuel-for-goal';
+import type { Plan } from '../../src/plan/plan';
+import { planMarkdown } from '../../src/plan/to-markdown';
+import { planOf } from '../households/read-household';
+
+const plans: [string, Plan][] = [
+  ...['birch-street', 'tower-six', 'ridge-road', 'mill-lane'].map((name): [string, Plan] => [
+    name,
+    planOf(name),
+  ]),
+  [
+    'birch-street with life support',
+    planOf('birch-street', {
+      'medical-devices': ['oxygen-concentrator'],
+      'second-source': ['none'],
+      'device-safe-hours': 1,
+    }),
+  ],
+];
+
+describe.each(plans)('the two counts of %s', (_, plan) => {
+  test('careful hours are never above the likely ones, on any route', () => {
+    for (const { kind, lasting } of plan.routes) {
+      if (lasting.hours === null) continue;
+      const { low, value, high } = lasting.hours;
+      expect(low, kind).toBeLessThanOrEqual(value);
+      expect(value, kind).toBeLessThanOrEqual(high);
+    }
+  });
+
+  test('where they differ, each route that gives hours names both', () => {
+    for (const { kind, lasting, carries } of plan.routes) {
+      if (lasting.hours === null || carries.length === 0) continue;
+      const [low, likely] = [lasting.hours.low, lasting.hours.value].map(Math.round);
+      if (low === likely) continue;
+      expect(lasting.says, kind).toContain('careful count');
+      expect(lasting.says, kind).toContain('about');
+    }
+  });
+
+  test('careful odds of the goal are never better, and stand beside the likely ones', () => {
+    const { routes, goalHours } = plan.rideThrough;
+    for (const ride of routes.filter(({ odds }) => odds.must !== undefined && odds.must !== null)) {
+      const likely = ride.odds.must!.find(({ hours }) => hours === goalHours)!;
+      // Each count is a sample of starts; a hundredth is their noise.
+      expect(ride.carefulShare, ride.kind).toBeLessThanOrEqual(likely.season + 0.01);
+    }
+    if (routes.length > 0) expect(planMarkdown(plan)).toMatch(/careful count \| /);
+  });
+
+  test('the careful count never takes less fuel', () => {
+    for (const { fuel, kind } of plan.routes) {
+      const need = fuel === null ? null : fuelForGoal(plan.home, fuel);
+      if (need !== null) expect(need.careful, kind).toBeGreaterThanOrEqual(need.likely);
+    }
+  });
+
+  test('the first page names both', () => {
+    const front = planMarkdown(plan).split('\n# The details\n')[0]!;
+    expect(front).toMatch(/How long: (about .*careful count|It goes on)/);
+  });
+});

@@ -1,0 +1,43 @@
+import { expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import { widthsOf } from '../../src/home/build-home';
+import { World } from '../../src/home/world';
+import type { Answers } from '../../src/interview/answers';
+import { homeFromAnswers } from '../../src/plan/home-from-answers';
+import { hungryShare } from '../../src/routes/hungry-share';
+import { batteryEngine } from '../../src/routes/kinds/battery-engine';
+import { answersOf } from '../households/read-household';
+
+const YEARS = 2;
+
+/** The same loads and place; only whether health may hang on the power differs. */
+function routeFor(medicalDevices: string) {
+  const answers: Answers = {
+    ...answersOf('birch-street'),
+    'flood-history': 'never',
+    'medical-devices': [medicalDevices],
+  };
+  const home = homeFromAnswers(interview, answers, '2026-11-25');
+  return { home, route: batteryEngine(home, new World(home, YEARS), widthsOf(interview)) };
+}
+
+const plain = routeFor('none');
+const careful = routeFor('prefer-not-to-say');
+
+test('where health may hang on power, battery and charging hours go by the hungry day', () => {
+  expect(plain.route.verdict).not.toBe('cannot');
+  expect(careful.route.carries).toEqual(plain.route.carries);
+  const carried = careful.home.loads.filter(({ name }) => careful.route.carries.includes(name));
+  const hungry = hungryShare(carried, 'winter');
+  expect(hungry).toBeGreaterThan(1.1);
+  expect(careful.route.nameplateKwh!).toBeGreaterThan(plain.route.nameplateKwh!);
+  const runs = ({ route }: typeof plain) => route.engine!.runsByHour!.reduce((a, b) => a + b, 0);
+  const ratedKwh = (of: typeof plain) => runs(of) * of.route.engine!.siteKw;
+  expect(ratedKwh(careful) / ratedKwh(plain)).toBeGreaterThan(1.05);
+});
+
+test('what it is likely to burn does not go up by being careful, but for a larger generator', () => {
+  const { fuel } = careful.route;
+  expect(fuel!.perDay.high).toBeGreaterThan(fuel!.perDay.value);
+  expect(careful.route.lasting.hours!.low).toBeLessThanOrEqual(careful.route.lasting.hours!.value);
+});
