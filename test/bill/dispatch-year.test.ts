@@ -98,3 +98,15 @@ test('with a demand charge the ceiling holds the peak down and beats every rule'
   }
   expect(demoTariff('D').demand).toHaveLength(1);
 });
+
+test('a month that keeps far less than the one before has a ceiling too: no battery is emptied in an hour', () => {
+  const { input } = demoSetting('D', false);
+  const floorKwhByMonth = [10, 10, 10, 0, 0, 0, 10, 0, 0, 0, 10, 10];
+  const battery = { ...input.battery, dischargeKw: 1 };
+  const setting = settingOfYear({ ...input, battery, floorKwhByMonth });
+  const { dispatch, savings } = ceilingYear(setting);
+  expect(dispatchYear(setting, 'both').savings).toBeLessThan(savings);
+  dispatch.storedKwh.forEach((kwh, h) => {
+    if (kwh < setting.problem.floorKwh[h]! - 1e-9) throw new Error(`below the floor at ${h}`);
+  });
+});

@@ -4,7 +4,7 @@ import { amountSteps } from './amount-steps';
 import type { Dispatch, DispatchProblem } from './dispatch-problem';
 import { type DispatchYear, outcome, type YearSetting } from './dispatch-year';
 import { followCharge } from './follow-charge';
-import { optimum } from './optimum';
+import { type Ends, optimum } from './optimum';
 import { peakOptimum } from './peak-optimum';
 
 export interface CeilingYear extends DispatchYear {
@@ -29,12 +29,24 @@ export function ceilingYear(setting: YearSetting): CeilingYear {
   const stored = new Float64Array(problem.loadKwh.length + 1);
   for (const span of billParts(setting)) {
     const part = slicePart(problem, span);
-    const found = partOptimum(setting, part, span);
+    const ends = {
+      startKwh: chargeBetween(problem, span.from),
+      endKwh: chargeBetween(problem, span.to),
+    };
+    const found = partOptimum(setting, part, { ...span, ends });
     exact &&= found.exact;
     stored.set(found.dispatch.storedKwh, span.from);
   }
   const joined = followCharge(problem, stored[0]!, (h) => stored[h + 1]! - stored[h]!);
   return exactly(setting, outcome(setting, joined), exact);
+}
+
+/**
+ * Charge at the turn from one bill to the next, kWh: the floor, and where that falls at the turn, what it was an hour
+ * before, for no battery is emptied at once.
+ */
+function chargeBetween({ floorKwh }: DispatchProblem, h: number): number {
+  return Math.max(floorKwh[Math.max(0, h - 1)]!, floorKwh[h]!);
 }
 
 function exactly(setting: YearSetting, found: DispatchYear, exact: boolean): CeilingYear {
@@ -69,7 +81,7 @@ function billParts({ layout }: YearSetting): Span[] {
 function partOptimum(
   { input, layout }: YearSetting,
   part: DispatchProblem,
-  span: Span,
+  span: Span & { readonly ends: Ends },
 ): { dispatch: Dispatch; exact: boolean } {
   const season = input.tariff.seasons[layout.seasonOf[span.from]!]!;
   const days = (span.to - span.from) / 24;
@@ -77,8 +89,7 @@ function partOptimum(
   const steps = amountSteps(input.tariff, { season, days, monthDays: span.monthDays }).map(
     ({ toKwh, added }) => ({ toKwh, added: energyFactor * added }),
   );
-  const ends = { startKwh: part.floorKwh[0]!, endKwh: part.floorKwh[part.loadKwh.length]! };
-  const energy = (problem: DispatchProblem) => optimum(problem, ends);
+  const energy = (problem: DispatchProblem) => optimum(problem, span.ends);
   let exact = true;
   const byAmount = (problem: DispatchProblem): Dispatch | null => {
     if (steps.length === 1 && steps[0]!.added === 0) return energy(problem);
