@@ -1,0 +1,61 @@
+import type { Answers } from '../../src/interview/answers';
+import { randomHome } from '../random-home';
+import { type Hazard, hazards } from './hazards';
+import { held } from './never';
+import { type Seen, seenOf } from './seen';
+import { notQuiet, notTold, withHazard } from './twins';
+
+/** Of so many homes one is planned twice, to the byte. */
+const TWICE = 20;
+
+/** What a run over homes has met: how often each thing held spoke, and what was wrong. */
+export interface Tally {
+  /** Seed, what was held, and how it was broken: enough to see it again. */
+  readonly faults: string[];
+  /** By name, of how many plans it said something. */
+  readonly spoke: Record<string, number>;
+}
+
+/** Plans a random home and the same home with a hazard, and takes down all that is wrong with either. */
+export function tryHome(seed: number, tally: Tally): void {
+  const hazard = hazards[seed % hazards.length]!;
+  const answers = randomHome(seed);
+  const plain = tryPlan(`seed ${seed}`, answers, tally);
+  if (plain !== null && seed % TWICE === 0) {
+    const again = seenOf(answers);
+    note(
+      tally,
+      `seed ${seed}`,
+      'the same plan again',
+      again.file === plain.file ? [] : ['differs'],
+    );
+  }
+  const told = withHazard(answers, hazard);
+  if (told !== null) tryHazard(`seed ${seed} with ${hazard.rule}`, hazard, told, tally);
+}
+
+function tryHazard(name: string, hazard: Hazard, told: Answers, tally: Tally): void {
+  const seen = tryPlan(name, told, tally);
+  if (seen === null) return;
+  note(tally, name, 'a hazard is told of', notTold(hazard, seen));
+  note(tally, name, 'its twin is quiet', notQuiet(hazard, told, seen.plan.asOf));
+}
+
+function tryPlan(name: string, answers: Answers, tally: Tally): Seen | null {
+  try {
+    const seen = seenOf(answers);
+    for (const [what, holds] of Object.entries(held)) {
+      const wrong = holds(seen);
+      if (wrong !== null) note(tally, name, what, wrong);
+    }
+    return seen;
+  } catch (thrown) {
+    tally.faults.push(`${name}: throws: ${(thrown as Error).stack ?? thrown}`);
+    return null;
+  }
+}
+
+function note(tally: Tally, name: string, what: string, wrong: readonly string[]): void {
+  tally.spoke[what] = (tally.spoke[what] ?? 0) + 1;
+  for (const says of wrong) tally.faults.push(`${name}: ${what}: ${says}`);
+}

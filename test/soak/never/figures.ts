@@ -1,0 +1,58 @@
+import { sayFigure } from '../../../src/plan/markdown/say-figure';
+import { formatQuantity } from '../../../src/quantity/format-quantity';
+import type { Held } from '../seen';
+
+/** "$1,770", "28 h", "3 days 4 h", "30 min", "21 gal". */
+const FIGURE = /\$\d[\d,]*(\.\d\d)?|\d[\d,]*(\.\d+)? (h|min|gal|days?)\b/g;
+
+/** Every dollar, hour and gallon of the first page stands in the details too. */
+export const frontInDetails: Held = ({ plan, front, text }) => {
+  if (plan.undecided.length > 0) return null;
+  const details = text.slice(front.length);
+  const known = new Set<string>(details.match(FIGURE));
+  const missing = [...new Set<string>(front.match(FIGURE))].filter((one) => !known.has(one));
+  return missing.map((figure) => `${figure} stands on the first page alone`);
+};
+
+/** Price and hours of the route advised, and the goal, are the plan's own wherever the first page says them. */
+export const frontAsPlanned: Held = ({ plan, front }) => {
+  if (plan.undecided.length > 0) return null;
+  const { route } = plan.advice;
+  const goal = formatQuantity(plan.home.goalHours.value, 'h');
+  const goals = [
+    ...front.matchAll(/You asked for (.+?)\.(?!\d)/g),
+    ...front.matchAll(/It does not reach the (.+?) you asked for/g),
+  ];
+  const price = sayFigure(route.costUsd);
+  const hours = /- How long: about (.+?), careful count (.+?)\./.exec(front);
+  const likely = route.lasting.hours?.value;
+  return [
+    ...goals.filter(([, said]) => said !== goal).map(([said]) => `goal ${goal}, but "${said}"`),
+    ...(front.includes(price) ? [] : [`the price ${price} is not on the first page`]),
+    ...(hours !== null && hours[1] !== formatQuantity(Math.round(likely!), 'h')
+      ? [`lasts ${likely} h, but "${hours[0]}"`]
+      : []),
+  ];
+};
+
+/** The parts of every route come to its price. */
+export const partsAddUp: Held = ({ plan }) =>
+  plan.routes.flatMap(({ kind, parts, costUsd }) => {
+    const sum = parts.reduce((dollars, part) => dollars + part.costUsd.value, 0);
+    return Math.abs(sum - costUsd.value) < 0.01
+      ? []
+      : [`${kind}: parts of $${sum}, price of $${costUsd.value}`];
+  });
+
+/** The plan file and the plan have the same price and hours for the route advised. */
+export const fileAsPlanned: Held = ({ plan, data }) => {
+  const route = data.routes.find((one) => one.kind === data.advised.route)!;
+  const hours = plan.advice.route.lasting.hours;
+  const near = (a: number, b: number) => Math.abs(a - b) <= 0.001 * Math.abs(b);
+  const said = route.lastsHours;
+  return [
+    ...(near(route.cost.value, plan.advice.route.costUsd.value) ? [] : ['another price']),
+    ...((typeof said === 'string') === (hours === null) ? [] : ['another end']),
+    ...(typeof said === 'string' || near(said.value, hours!.value) ? [] : ['other hours']),
+  ];
+};

@@ -1,0 +1,30 @@
+import type { Held } from '../seen';
+import { fileAsPlanned, frontAsPlanned, frontInDetails, partsAddUp } from './figures';
+import { lifeBeforeBuying, lifeComplete, medicalCurve } from './life';
+import { deadlyWhole, form, noControl, permits, soundFigures } from './papers';
+import { batteryPlace, coldBattery, generatorPlace, wiring } from './places';
+import { electricalFigures, noIllness, unknownNeutral, unreadMain } from './wired';
+
+/** What is held of every plan of every home, by name. */
+export const held: Readonly<Record<string, Held>> = {
+  'the form of the plan file': form,
+  'sound figures in every paper': soundFigures,
+  'sound electrical figures of every route': electricalFigures,
+  'no control byte': noControl,
+  'no generator without an open place': generatorPlace,
+  'no battery where it may not stand': batteryPlace,
+  'no charging in the cold unwarned': coldBattery,
+  'nothing wired where it may not be': wiring,
+  'life before buying': lifeBeforeBuying,
+  'no complete plan without a second way': lifeComplete,
+  'no electronics curve for a medical device': medicalCurve,
+  'deadly cautions whole': deadlyWhole,
+  'permits and cords': permits,
+  'a neutral that is not known': unknownNeutral,
+  'a main breaker that was not read': unreadMain,
+  'no illness for the electrician': noIllness,
+  'figures of the first page in the details': frontInDetails,
+  'figures of the first page as planned': frontAsPlanned,
+  'parts add up': partsAddUp,
+  'figures of the plan file as planned': fileAsPlanned,
+};

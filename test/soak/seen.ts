@@ -1,0 +1,57 @@
+import { stringify } from 'yaml';
+import interview from '#compiled/questions.js';
+import type { Answers } from '../../src/interview/answers';
+import { electricalOf } from '../../src/plan/electrical/electrical';
+import { makePlan } from '../../src/plan/make-plan';
+import type { Plan } from '../../src/plan/plan';
+import { type PlanData, planData } from '../../src/plan/plan-data';
+import { planMarkdown } from '../../src/plan/to-markdown';
+import type { Route } from '../../src/routes/route';
+
+/** What is held of every plan does not hang on the odds, so a few drawn years of weather will do. */
+const YEARS = 3;
+const AS_OF = '2026-11-25';
+
+/** A whole plan and its papers, as a household would get them. */
+export interface Seen {
+  readonly answers: Answers;
+  readonly plan: Plan;
+  readonly data: PlanData;
+  /** The plan file as written. */
+  readonly file: string;
+  /** The summary: its first page, and all of it. */
+  readonly front: string;
+  readonly text: string;
+}
+
+export function seenOf(answers: Answers): Seen {
+  const plan = makePlan(interview, answers, AS_OF, YEARS);
+  const data = planData(plan);
+  const text = planMarkdown(plan);
+  return {
+    answers,
+    plan,
+    data,
+    text,
+    file: stringify(data, { aliasDuplicateObjects: false }),
+    front: text.split('\n# The details\n')[0]!,
+  };
+}
+
+/** The routes that could be bought. */
+export const openRoutes = ({ plan }: Seen) =>
+  plan.routes.filter((route) => route.verdict !== 'cannot');
+
+/** The electrical half as it would be were this route advised. */
+export const electricalFor = ({ plan, answers }: Seen, route: Route) =>
+  electricalOf(plan.home, answers, { route, routes: plan.routes });
+
+/**
+ * Something that must be so in every plan: gives what is wrong, nothing where all is well, or null where it says nothing
+ * about this plan.
+ */
+export type Held = (seen: Seen) => string[] | null;
+
+/** The kinds or ids of which something is wrong, as one fault; none where the list is empty. */
+export const faultsIf = (list: readonly string[], says: string): string[] =>
+  list.length > 0 ? [`${says}: ${list.join(', ')}`] : [];

@@ -1,0 +1,47 @@
+import interview from '#compiled/questions.js';
+import type { Answer, Answers } from '../../src/interview/answers';
+import { homeFromAnswers } from '../../src/plan/home-from-answers';
+import { firstSentences } from '../../src/plan/markdown/first-sentences';
+import { findings } from '../../src/rules/find';
+import { wordsOf } from '../../src/tables/rule-words';
+import { homeAsked } from '../plan/asked-home';
+import type { Hazard } from './hazards';
+import type { Seen } from './seen';
+
+/** The same home with the hazard told; null where this home cannot be asked about it. */
+export function withHazard(answers: Answers, { question: id, choice }: Hazard): Answers | null {
+  const question = interview.questions.find((one) => one.id === id)!;
+  const home = homeAsked(interview, answers, question);
+  if (home === null) return null;
+  return { ...home, [id]: question.kind === 'choice' ? choice : ticked(home[id], choice) };
+
+  function ticked(now: Answer | undefined, one: string): string[] {
+    const alone = question.choices!.filter((c) => c.alone).map((c) => c.id);
+    if (alone.includes(one)) return [one];
+    const kept = Array.isArray(now) ? now.filter((other) => !alone.includes(other as string)) : [];
+    return [...new Set([...(kept as string[]), one])];
+  }
+}
+
+/** What is wrong with how a plan tells of a hazard that the household told. */
+export function notTold({ rule }: Hazard, { plan, text, front }: Seen): string[] {
+  const found = plan.cautions.find((one) => one.id === rule);
+  if (found === undefined) return [`${rule} is not in the plan`];
+  const wrong = wordsOf(rule).wrongAsItIs === true;
+  const whole = plan.undecided.length > 0 ? wrong || found.severity === 5 : found.severity >= 4;
+  return [
+    ...(found.careful ? [`${rule} speaks as if nobody had told`] : []),
+    ...(whole && !text.includes(found.says) ? [`${rule} is not printed whole`] : []),
+    ...(wrong && !front.includes(firstSentences(found.says))
+      ? [`${rule} is not on the first page`]
+      : []),
+  ];
+}
+
+/** What is wrong with the twin that told it has no such thing. */
+export function notQuiet({ rule, without }: Hazard, answers: Answers, asOf: string): string[] {
+  const home = homeFromAnswers(interview, { ...answers, ...without }, asOf);
+  return findings(home, ['preparation'])
+    .filter((one) => one.id === rule && !one.careful)
+    .map((one) => `${rule} speaks on the twin: ${one.because}`);
+}
