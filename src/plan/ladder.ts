@@ -57,7 +57,7 @@ export function ladderOf(home: Home, route: Route): LadderStep[] {
   const groups: { atPercent: number; loads: Load[]; why: string }[] = [
     {
       atPercent: LEVELS.good,
-      loads: on.filter((l) => l.rank !== 'must'),
+      loads: on.filter((l) => l.rank !== 'must' && !l.life && !keepsSafe(home, l)),
       why: 'good to have, not needed',
     },
     {
@@ -77,6 +77,7 @@ export function ladderOf(home: Home, route: Route): LadderStep[] {
         : 'run only as needed, at set times',
     },
   ];
+  if (on.length === 0) return [withoutPower(home)];
   const steps = [fromTheStart(home, carried)];
   for (const group of groups.filter((g) => g.loads.length > 0)) {
     const savesWatts = wattsOf(home, group.loads);
@@ -88,7 +89,7 @@ export function ladderOf(home: Home, route: Route): LadderStep[] {
       why: group.why,
     });
   }
-  steps.push(lastStep(on, toTheEnd));
+  steps.push(lastStep(home, on));
   return steps;
 }
 
@@ -103,15 +104,27 @@ function keepsSafe(home: Home, load: Load): boolean {
   return needed('cold', 'winter') || needed('heat', 'summer');
 }
 
+/** What went off at no step before: things that protect, told as must-run, and heat or cooling without which somebody falls ill. */
+function goesLast(home: Home, load: Load): boolean {
+  return keepsSafe(home, load) || (load.rank === 'must' && keepToTheEnd.includes(load.id));
+}
+
 /** A device somebody needs for health never goes off, whether life hangs on it or not. */
 function keepMedical(load: Load): Load {
   return load.restsOn.includes('medical-devices') ? { ...load, life: true } : load;
 }
 
+/** What this route does not run, of the things the home has: never a health device, which has its own battery or second way. */
 function fromTheStart(home: Home, carried: ReadonlySet<string>): LadderStep {
-  const off = home.loads.filter(
-    (load) => !carried.has(load.name) && wasAskedAbout(home.facts, load),
-  );
+  const off = home.loads
+    .map(keepMedical)
+    .filter(
+      (load) =>
+        !carried.has(load.name) &&
+        !load.life &&
+        !load.onlyInOutage &&
+        wasAskedAbout(home.facts, load),
+    );
   return {
     atPercent: 100,
     switchOff: off.map((load) => load.name),
@@ -121,10 +134,21 @@ function fromTheStart(home: Home, carried: ReadonlySet<string>): LadderStep {
   };
 }
 
-function lastStep(on: readonly Load[], toTheEnd: (load: Load) => boolean): LadderStep {
+/** Where nothing gives power there is no level to go by: what can wait goes off, so that it does not start unseen. */
+function withoutPower(home: Home): LadderStep {
+  const { switchOff, ...step } = fromTheStart(home, new Set());
+  const waits = new Set(home.loads.filter((l) => l.rank === 'wait').map((l) => l.name));
+  return {
+    ...step,
+    switchOff: switchOff.filter((name) => waits.has(name)),
+    why: 'at its breaker or plug, so that nothing starts by itself when the power comes back',
+  };
+}
+
+function lastStep(home: Home, on: readonly Load[]): LadderStep {
   const life = on.filter((load) => load.life).map((load) => load.name);
   const rest = on
-    .filter((load) => !load.life && toTheEnd(load) && !lastOn.includes(load.id))
+    .filter((load) => !load.life && !lastOn.includes(load.id) && goesLast(home, load))
     .map((load) => load.name);
   return {
     atPercent: 15,

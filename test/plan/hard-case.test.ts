@@ -60,3 +60,9 @@ test('piped gas leaves nothing to read', () => {
   expect(piped.advice.route.kind).toBe('standby-engine');
   expect(sayHardCase(piped.rideThrough.routes[0]!)).toEqual([]);
 });
+
+test('an empty battery serves nothing, and never less', () => {
+  const { routes } = planOf('tower-six').rideThrough;
+  const served = routes.flatMap(({ badCase }) => badCase?.hours.map((h) => h.servedKw) ?? []);
+  expect(Math.min(...served)).toBe(0);
+});

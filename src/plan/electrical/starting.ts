@@ -62,9 +62,10 @@ function one(home: Home, route: Route): RouteStarting {
     starting: start.starting.map(name),
     allAtOnceVa: start.allSelfStartingVa,
     allAtOnceHolds: start.allSelfStartingVa <= surgeVa,
-    order: order.steps
-      .filter((step) => motors(loads).includes(step.id))
-      .map((step) => name(step.id)),
+    order: healthFirst(
+      home,
+      order.steps.map((step) => step.id).filter((id) => motors(loads).includes(id)),
+    ).map(name),
     keepApart: pairs(order, name),
     dipPercent: byInverter(route) ? null : dipOf(route, start.peakVa - start.runningVa),
     limit: byInverter(route)
@@ -94,6 +95,13 @@ function startingLoads(home: Home, route: Route): StartingLoad[] {
       startingVa: load.startVa?.[end] ?? load.runningVa[end],
       selfStarting: load.selfStarting,
     }));
+}
+
+/** Nobody waits for breath until the pump runs: health devices come first, the rest as is gentlest for the source. */
+function healthFirst(home: Home, ids: readonly string[]): string[] {
+  const health = (id: string) =>
+    home.loads.some((load) => load.id === id && load.restsOn.includes('medical-devices'));
+  return [...ids.filter(health), ...ids.filter((id) => !health(id))];
 }
 
 const motors = (loads: readonly StartingLoad[]) =>

@@ -59,7 +59,8 @@ export function hourByHour(way: Walkable, goalHours: number, start: number): Bad
       hours.push({
         hour,
         loadKw: wantedKwh,
-        servedKw: wantedKwh - unservedKwh,
+        // What an idle inverter misses is not wanted by the house.
+        servedKw: Math.max(0, wantedKwh - unservedKwh),
         sunKw: record.solarKw[(start + hour) % record.solarKw.length]!,
         chargeKwh,
         fuelLeft: system.engine === null || !Number.isFinite(fuel) ? null : fuel,
