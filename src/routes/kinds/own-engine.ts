@@ -2,6 +2,7 @@ import type { Home } from '../../home/home';
 import { type EngineFuel, type EngineType, fuelShare } from '../../tables/fuels';
 import type { PowerStep } from '../../tables/generic-steps';
 import { siteShare } from '../engine-size';
+import { isFuel } from './engine-fuels';
 
 /** The portable engine the household has already. */
 export interface OwnEngine {
@@ -60,8 +61,4 @@ export function inletThere({ facts }: Home): boolean {
     facts.told('transfer-existing') &&
     facts.is('transfer-existing', 'interlock', 'manual-switch', 'automatic')
   );
-}
-
-function isFuel(value: unknown): value is EngineFuel {
-  return ['gasoline', 'propane', 'natural-gas', 'diesel'].includes(String(value));
 }

@@ -1,5 +1,5 @@
 import type { Widths } from '../../home/answer-figure';
-import { type GasHere, gasHere } from '../../home/gas-here';
+import { gasHere } from '../../home/gas-here';
 import type { Home, Rank } from '../../home/home';
 import type { EngineFuel } from '../../tables/fuels';
 import { powerSteps } from '../../tables/generic-steps';
@@ -7,26 +7,43 @@ import { ruleIfs, ruleStops } from '../association';
 import { part } from '../costs';
 import { standbyEnginePart } from '../engine-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, siteShare } from '../engine-size';
-import { fitPower } from '../fit-power';
+import { type Fitted, fitPower } from '../fit-power';
+import { fuelContainers, leansOnCans } from '../fuel-containers';
 import { hungryShare } from '../hungry-share';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
+import { fuelToday } from '../once-stored';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
-import type { Route } from '../route';
+import type { FuelUse, LeftOut, Part, Route } from '../route';
+import { notKnown } from '../stop';
 import { engineStops, gasStops, tankIfs, wiringIfs, wiringStops } from '../stops';
+import { fuelOfGas } from './engine-fuels';
+import {
+  type OwnStandby,
+  ownStandby,
+  ownStandbyGap,
+  ownStandbyIfs,
+  ownStandbyParts,
+  ownStandbyStops,
+} from './own-standby';
 import { ALL_DAY, hardestSeason } from './portable-engine';
 
 const title = 'Standby generator that starts by itself';
+const ownTitle = 'The standby generator you have';
 
-/** A fixed engine outdoors on piped gas or a propane tank, with an automatic transfer switch. */
+/** A fixed engine outdoors with a transfer switch: theirs where it carries something, else one to buy. */
 export function standbyEngine(home: Home, widths: Widths): Route {
-  const fuel = fuels[gasHere(home.facts)];
+  const own = ownStandby(home);
+  const theirs = own === null ? null : ownRoute(home, widths, own);
+  return theirs ?? boughtRoute(home, widths);
+}
+
+/** On piped gas or a propane tank, with an automatic transfer switch. */
+function boughtRoute(home: Home, widths: Widths): Route {
+  const fuel = fuelOfGas[gasHere(home.facts)];
   const stops = [...engineStops(home), ...ruleStops(home), ...wiringStops(home), ...gasStops(home)];
-  const scope: Rank[] = home.facts.is('goal-scope', 'normal')
-    ? ['must', 'good', 'wait']
-    : ['must', 'good'];
   const fitted = fitPower({
-    loads: loadsOf(home, scope),
+    loads: loadsOf(home, scopeOf(home)),
     seasons: home.goalSeasons,
     steps: atSite(home, powerSteps('standby')),
     startEnd: 'value',
@@ -41,29 +58,103 @@ export function standbyEngine(home: Home, widths: Widths): Route {
     );
   }
   const ratedWatts = fitted.step.watts / siteShare(home);
+  return describe(home, widths, {
+    title,
+    fuel,
+    fitted,
+    leftOut: fitted.leftOut,
+    ratedWatts,
+    gap: '10 to 30 seconds, by itself',
+    ifs: [
+      'a gas fitter and the gas company confirm that meter, pipe and regulator can feed it',
+      ...wiringIfs(home),
+    ],
+    parts: [standbyEnginePart(ratedWatts), part('gas-line'), part('permit')],
+  });
+}
+
+/** Null where it is too weak for anything that must run, so that one to buy is looked at. */
+function ownRoute(home: Home, widths: Widths, own: OwnStandby): Route | null {
+  const stops = [
+    ...engineStops(home),
+    ...ruleStops(home),
+    ...wiringStops(home),
+    ...ownStandbyStops(home, own),
+    ...(own.fuel === null
+      ? [notKnown('we do not know what your standby generator burns; read its label first')]
+      : []),
+  ];
+  if (stops.length > 0) return cannot('standby-engine', ownTitle, stops);
+  const loads = loadsOf(home, scopeOf(home));
+  const runs = loads.filter((load) => own.step.volts === 240 || load.volts === 120);
+  const fitted = fitPower({
+    loads: runs,
+    seasons: home.goalSeasons,
+    steps: [own.step],
+    startEnd: 'value',
+    maySoftStart: true,
+    sourceName: 'your standby generator',
+  });
+  if (fitted === null) return null;
+  const need240 = loads.filter((load) => !runs.includes(load));
+  return describe(home, widths, {
+    title: ownTitle,
+    fuel: own.fuel!,
+    fitted,
+    leftOut: [
+      ...need240.map((load) => ({
+        name: load.name,
+        must: load.rank === 'must',
+        why: 'needs 240 volts, and 120 is all that is known of your generator',
+      })),
+      ...fitted.leftOut,
+    ],
+    ratedWatts: own.ratedWatts,
+    gap: ownStandbyGap(own),
+    ifs: ownStandbyIfs(home, own),
+    parts: ownStandbyParts(own),
+  });
+}
+
+function scopeOf(home: Home): Rank[] {
+  return home.facts.is('goal-scope', 'normal') ? ['must', 'good', 'wait'] : ['must', 'good'];
+}
+
+interface Described {
+  readonly title: string;
+  readonly fuel: EngineFuel;
+  readonly fitted: Fitted;
+  readonly leftOut: readonly LeftOut[];
+  readonly ratedWatts: number;
+  readonly gap: string;
+  readonly ifs: readonly string[];
+  readonly parts: readonly Part[];
+}
+
+function describe(home: Home, widths: Widths, it: Described): Route {
+  const { fitted, ratedWatts } = it;
   const engine = { ratedKw: ratedWatts / 1000, siteKw: fitted.step.watts / 1000 };
   const season = hardestSeason(home, fitted);
-  const use = fuelUse({
+  const burns = fuelUse({
     engine: 'standby',
-    fuel,
+    fuel: it.fuel,
     ...engine,
     wattsByHour: fitted.demand.wattsByHour[season],
     hungry: hungryShare(fitted.carried, season),
-    atHand: fuelAtHand(home, widths, fuel),
-    ...fromSameTank(home, fuel, fitted.carried),
+    atHand: fuelAtHand(home, widths, it.fuel),
+    ...fromSameTank(home, it.fuel, fitted.carried),
   });
-  const hours = fuelHours(use);
-  return makeRoute('standby-engine', title, {
+  const use = leansOnCans(home, burns);
+  return makeRoute('standby-engine', it.title, {
     ifs: [
       'battery carbon monoxide alarms hang on each floor and by the bedrooms before it first runs',
-      'a gas fitter and the gas company confirm that meter, pipe and regulator can feed it',
       'the exhaust can be aimed away from every opening, as far off as the site allows',
-      ...(fuel === 'propane' ? tankIfs(home) : []),
+      ...(it.fuel === 'propane' ? tankIfs(home) : []),
       ...ruleIfs(home),
-      ...wiringIfs(home),
+      ...it.ifs,
     ],
     carries: fitted.carried.map((load) => load.name),
-    leavesOut: [...fitted.leftOut, ...alwaysOff(home)],
+    leavesOut: [...it.leftOut, ...alwaysOff(home)],
     power: {
       continuousWatts: ratedWatts,
       startVa: fitted.step.startVa,
@@ -72,20 +163,12 @@ export function standbyEngine(home: Home, widths: Widths): Route {
     },
     fuel: use,
     engine: { ...engine, runsByHour: ALL_DAY, sort: 'standby' },
-    gap: '10 to 30 seconds, by itself',
-    lasting:
-      hours === null
-        ? lasts(
-            null,
-            true,
-            'It runs as long as the gas in the street does; that can fail in an earthquake or deep cold.',
-          )
-        : lastsHours(home, hours, 'The propane in the tank'),
+    gap: it.gap,
+    lasting: lastingOf(home, use),
     parts: [
-      standbyEnginePart(ratedWatts),
-      part('gas-line'),
+      ...it.parts,
       ...(fitted.softStarter ? [part('soft-starter')] : []),
-      part('permit'),
+      ...(it.fuel === 'propane' ? [] : fuelContainers(home, use)),
     ],
     notes: [
       'It needs service every year and a test run under load every month.',
@@ -94,10 +177,16 @@ export function standbyEngine(home: Home, widths: Widths): Route {
   });
 }
 
-const fuels: Readonly<Record<GasHere, EngineFuel | null>> = {
-  street: 'natural-gas',
-  tank: 'propane',
-  some: null,
-  none: null,
-  unknown: null,
-};
+function lastingOf(home: Home, use: FuelUse) {
+  const hours = fuelHours(use);
+  if (hours === null) {
+    return lasts(
+      null,
+      true,
+      'It runs as long as the gas in the street does; that can fail in an earthquake or deep cold.',
+    );
+  }
+  const what =
+    use.fuel === 'propane' ? 'The propane in the tank' : `The ${use.fuel} (${fuelToday(use)})`;
+  return lastsHours(home, hours, what);
+}

@@ -1,0 +1,88 @@
+import { gasHere } from '../../home/gas-here';
+import type { Home } from '../../home/home';
+import type { EngineFuel } from '../../tables/fuels';
+import type { PowerStep } from '../../tables/generic-steps';
+import { owned, part } from '../costs';
+import { siteShare } from '../engine-size';
+import type { Part } from '../route';
+import { handStops, wiringIfs } from '../stops';
+import { fuelOfGas, isFuel } from './engine-fuels';
+
+/** The generator fixed outdoors that the household has already. */
+export interface OwnStandby {
+  readonly step: PowerStep;
+  readonly ratedWatts: number;
+  /** Null: neither the label nor the supply of the home was told. */
+  readonly fuel: EngineFuel | null;
+  readonly transfer: Transfer;
+}
+
+/** What moves the house over to it: by itself, by hand, or nothing that was seen. */
+type Transfer = 'automatic' | 'by-hand' | 'none';
+
+/** VA of start for each W, as in the table of generic sizes. */
+const START_PER_WATT = 2.5;
+
+/**
+ * Null where none was told, and where a portable one is there as well: the questions ask for the label of one generator,
+ * and which of the two was read is not known.
+ */
+export function ownStandby(home: Home): OwnStandby | null {
+  const { facts } = home;
+  if (!facts.told('own-sources') || !facts.has('own-sources', 'engine-standby')) return null;
+  const ratedWatts = facts.number('engine-watts');
+  if (ratedWatts === null || facts.has('own-sources', 'engine-portable')) return null;
+  const watts = ratedWatts * siteShare(home);
+  const burns = facts.told('engine-fuel') ? facts.value('engine-fuel') : null;
+  return {
+    ratedWatts,
+    step: {
+      watts,
+      startVa: watts * START_PER_WATT,
+      volts: facts.is('engine-volts', 'v240') ? 240 : 120,
+      startsByHalf: true,
+    },
+    fuel: isFuel(burns) ? burns : fuelOfGas[gasHere(facts)],
+    transfer: transferOf(home),
+  };
+}
+
+/** A switch of which nobody knows what it is counts as none. */
+function transferOf({ facts }: Home): Transfer {
+  const wired = facts.told('engine-connect') && facts.is('engine-connect', 'inlet');
+  if (!wired || !facts.told('transfer-existing')) return 'none';
+  if (facts.is('transfer-existing', 'automatic')) return 'automatic';
+  return facts.is('transfer-existing', 'manual-switch', 'interlock') ? 'by-hand' : 'none';
+}
+
+/** Where nothing switches over by itself, somebody must. */
+export const ownStandbyStops = (home: Home, { transfer }: OwnStandby): string[] =>
+  transfer === 'by-hand' ? handStops(home) : [];
+
+export const ownStandbyGap = ({ transfer }: OwnStandby): string =>
+  transfer === 'by-hand'
+    ? '5 to 30 minutes, and somebody must be home to start it and switch over'
+    : '10 to 30 seconds, by itself';
+
+/** What was never seen to work is tried before it is leaned on. */
+export function ownStandbyIfs(home: Home, { transfer }: OwnStandby): string[] {
+  return [
+    'your standby generator was serviced in the last year and carried the house in a test with the main off',
+    ...(transfer === 'none'
+      ? wiringIfs(home)
+      : [
+          'a licensed electrician has looked at the transfer switch that is there, and a permit or an inspection sticker was found',
+        ]),
+  ];
+}
+
+/** Nothing is bought but what it lacks. */
+export function ownStandbyParts({ ratedWatts, transfer }: OwnStandby): Part[] {
+  const kw = Math.round(ratedWatts / 100) / 10;
+  return [
+    owned(`Your own standby generator, ${kw} kW`, 'standby-engine'),
+    ...(transfer === 'none'
+      ? [part('automatic-transfer'), part('permit')]
+      : [owned('Your own transfer switch', 'automatic-transfer')]),
+  ];
+}

@@ -1,0 +1,89 @@
+import { describe, expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import { widthsOf } from '../../src/home/build-home';
+import { siteShare } from '../../src/routes/engine-size';
+import { standbyEngine } from '../../src/routes/kinds/standby-engine';
+import { houseWith } from '../plan/electrical/electrical-home';
+
+const widths = widthsOf(interview);
+const own = {
+  'own-sources': ['engine-standby'],
+  'engine-watts': 14_000,
+  'engine-volts': 'v240',
+  'engine-fuel': 'natural-gas',
+  'engine-connect': 'inlet',
+  'transfer-existing': 'automatic',
+  'gas-supply': 'town-gas',
+  'must-run': ['fridge', 'lights'],
+  'fridge-count': 1,
+  operators: 'none',
+};
+const routeOf = (changed = {}) => standbyEngine(houseWith({ ...own, ...changed }), widths);
+
+describe('a standby generator they own', () => {
+  test('is a route at no price, as strong as its label at this site, and starts by itself', () => {
+    const route = routeOf();
+    const share = siteShare(houseWith(own));
+    expect(route.costUsd.value).toBe(0);
+    expect(route.parts.map((part) => part.equipmentClass)).toContain('standby-engine');
+    expect(route.power!.continuousWatts).toBe(14_000);
+    expect(route.engine!.siteKw).toBeCloseTo(14 * share, 6);
+    expect(route.gap).toContain('by itself');
+    expect(route.carries).toContain('Refrigerator');
+  });
+
+  test('works if it was tested, and its switch was looked at', () => {
+    expect(routeOf().verdict).toBe('works-if');
+    expect(routeOf().ifs.join('\n')).toMatch(
+      /carried the house in a test[\s\S]*transfer switch that is there/,
+    );
+  });
+
+  test('without a switch that was seen, the switch and its permit are bought', () => {
+    const classes = (changed: object) =>
+      routeOf(changed)
+        .parts.filter((part) => part.costUsd.value > 0)
+        .map((part) => part.equipmentClass);
+    expect(classes({ 'transfer-existing': 'none' })).toEqual(['automatic-transfer', 'permit']);
+    expect(classes({ 'transfer-existing': 'not sure' })).toEqual(['automatic-transfer', 'permit']);
+    expect(classes({ 'engine-connect': 'not-connected' })).toEqual([
+      'automatic-transfer',
+      'permit',
+    ]);
+  });
+
+  test('with a switch worked by hand somebody must be there, and nothing goes by itself', () => {
+    expect(routeOf({ 'transfer-existing': 'manual-switch' }).verdict).toBe('cannot');
+    const two = routeOf({ 'transfer-existing': 'manual-switch', operators: 'two' });
+    expect(two.gap).toContain('somebody must be home');
+  });
+
+  test('burns its own fuel: propane ends with the tank, gas from the street does not', () => {
+    expect(routeOf().lasting.hours).toBeNull();
+    const tank = { 'engine-fuel': 'propane', 'gas-supply': 'propane-tank', 'propane-gallons': 200 };
+    const hours = routeOf(tank).lasting.hours!.value;
+    expect(hours).toBeGreaterThan(0);
+    expect(routeOf({ ...tank, 'propane-gallons': 100 }).lasting.hours!.value).toBeCloseTo(
+      hours / 2,
+      6,
+    );
+    const oil = routeOf({ 'engine-fuel': 'diesel', 'gas-supply': 'none', 'gasoline-gallons': 10 });
+    expect(oil.fuel!.fuel).toBe('diesel');
+    expect(oil.fuel!.atHand!.value).toBe(10);
+  });
+
+  test('its place is held to the same 20 feet', () => {
+    expect(routeOf({ 'engine-place': 'open-closer' }).verdict).toBe('cannot');
+    expect(routeOf({ 'engine-place': 'not sure' }).verdict).toBe('cannot');
+  });
+
+  test('one too weak for anything does not hide the one to buy', () => {
+    const weak = routeOf({ 'engine-watts': 500, 'must-run': ['heat'], 'heat-main': 'heat-pump' });
+    expect(weak.parts.every((part) => part.costUsd.value > 0)).toBe(true);
+  });
+
+  test('of two generators the label read may be of either: the fixed one is not counted', () => {
+    const both = routeOf({ 'own-sources': ['engine-standby', 'engine-portable'] });
+    expect(both.costUsd.value).toBeGreaterThan(1000);
+  });
+});
