@@ -4,6 +4,7 @@ import type { Route } from '../routes/route';
 import { onlyUnknown } from '../routes/stop';
 import { billYearFigures } from './bill-year-data';
 import { electricalData } from './electrical/electrical-data';
+import { readingOf } from './ladder-reading';
 import { moneyData } from './money/money-data';
 import type { Plan } from './plan';
 import { rideThroughData } from './ride-through/ride-through-data';
@@ -89,7 +90,7 @@ export function planData(plan: Plan) {
     addOns: plan.addOns.map((one) => ({ ...one })),
     fuelToStore: plan.fuelToStore?.says ?? 'nothing more',
     ladder: plan.ladder.map((step) => ({
-      atPercent: step.atPercent,
+      ...levelData(plan, step.atPercent),
       switchOff: [...step.switchOff],
       savesWatts: round(step.savesWatts),
       gainsHours: step.gainsHours === null ? 'not counted' : round(step.gainsHours),
@@ -239,6 +240,16 @@ function routeData(route: Route) {
 /** Four significant digits, so that the file does not promise more than we know. */
 function round(value: number): number {
   return value === 0 ? 0 : Number(value.toPrecision(4));
+}
+
+/** "From the start" is 100; a rung on piped gas has no level, and one on fuel has gallons beside its share. */
+function levelData(plan: Plan, atPercent: number) {
+  if (atPercent === 100) return { atPercent, atGallons: null };
+  const reading = readingOf(plan, atPercent);
+  return {
+    atPercent: reading.of === 'strain' ? null : atPercent,
+    atGallons: 'gallons' in reading ? reading.gallons : null,
+  };
 }
 
 function healthFirstData(first: Plan['healthFirst']) {

@@ -192,7 +192,14 @@ export const planSchema = z.strictObject({
   fuelToStore: z.string(),
   ladder: z.array(
     z.strictObject({
-      atPercent: z.number(),
+      atPercent: z
+        .number()
+        .nullable()
+        .describe('Of the store that is left; 100 from the start, null on piped gas.'),
+      atGallons: z
+        .number()
+        .nullable()
+        .describe('Gallons left in cans or in the tank; null where no fuel is kept.'),
       switchOff: lines,
       savesWatts: z.number(),
       gainsHours: z.union([z.number(), z.literal('not counted')]),

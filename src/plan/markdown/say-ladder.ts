@@ -1,6 +1,6 @@
 import { formatQuantity } from '../../quantity/format-quantity';
-import type { Route } from '../../routes/route';
 import { startOrderLine } from '../electrical/say-electrical';
+import { type Reading, readingOf } from '../ladder-reading';
 import type { Plan } from '../plan';
 import { bullets } from './bullets';
 
@@ -9,18 +9,20 @@ export function sayLadder(plan: Plan): string[] {
   const order = startOrderLine(plan);
   return [
     '## What goes off, in which order',
+    ...howToRead(plan),
     bullets(plan.ladder.map((step) => line(plan, step))),
     ...(order === null ? [] : [order]),
   ];
 }
 
-function line({ home, advice: { route } }: Plan, step: Plan['ladder'][number]): string {
-  const always = home.loads.find((load) => load.id === 'house-standby')?.name;
+function line(plan: Plan, step: Plan['ladder'][number]): string {
+  const always = plan.home.loads.find((load) => load.id === 'house-standby')?.name;
   const names = step.switchOff.map((name) =>
     name === always ? `${name} (pull their plugs)` : name,
   );
   const what = names.length > 0 ? names.join(', ') : 'nothing more';
-  const at = step.atPercent === 100 ? 'From the start' : levelOf(route, step.atPercent);
+  const at =
+    step.atPercent === 100 ? 'From the start' : sayReading(readingOf(plan, step.atPercent));
   const gain =
     step.gainsHours === null
       ? ''
@@ -28,14 +30,29 @@ function line({ home, advice: { route } }: Plan, step: Plan['ladder'][number]): 
   return `${at}, switch off: ${what} (${step.why}).${gain}`;
 }
 
-/** What is read off: a gauge of charge, of fuel, or both. Piped gas has no gauge, so its order goes by strain. */
-export function levelOf({ usableKwh, fuel }: Route, percent: number): string {
-  if (usableKwh === null && fuel !== null && fuel.atHand === null) {
-    return 'If the gas gets weak or the generator labors, next';
+/** What is read off, in words. Piped gas has no gauge, so its order goes by strain. */
+export function sayReading(reading: Reading): string {
+  switch (reading.of) {
+    case 'charge':
+      return `At ${reading.percent} % of charge`;
+    case 'vehicle':
+      return `At ${reading.percent} % of the vehicle's charge or fuel`;
+    case 'cans':
+      return `When ${formatQuantity(reading.gallons, 'gal')} of ${reading.fuel} ${left(reading.gallons)}`;
+    case 'tank':
+      return `When ${formatQuantity(reading.gallons, 'gal')} ${left(reading.gallons)} in the tank`;
+    case 'strain':
+      return 'If the gas gets weak or the generator labors, next';
   }
-  const stores = [
-    ...(usableKwh === null ? [] : ['charge']),
-    ...(fuel === null || fuel.atHand === null ? [] : ['fuel']),
-  ];
-  return `At ${percent} % of ${stores.length > 0 ? stores.join(' or ') : 'charge or fuel'}`;
+}
+
+const left = (gallons: number) => (gallons === 1 ? 'is left' : 'are left');
+
+/** How gallons are read off a tank; empty where there is none to read. */
+function howToRead(plan: Plan): string[] {
+  return readingOf(plan, 100).of === 'tank'
+    ? [
+        'Gallons in the tank are its size times what its gauge shows: 50 % on a tank of 500 gal is 250 gal.',
+      ]
+    : [];
 }
