@@ -1,6 +1,7 @@
 import type { Widths } from '../home/answer-figure';
 import type { Home } from '../home/home';
 import type { World } from '../home/world';
+import { type RouteKind, routeKinds } from '../kinds/route-kind';
 import { batteryEngine } from './kinds/battery-engine';
 import { batteryCircuits, batterySolar, batteryWhole } from './kinds/fixed-battery';
 import { ownBatteryRoute } from './kinds/own-battery';
@@ -16,27 +17,35 @@ import { loadsOf } from './pick-loads';
 import type { Route } from './route';
 import { notKnown } from './stop';
 
+/** Sizes and prices one kind for a home; null where the home has nothing of the kind. */
+type Sizer = (home: Home, world: World, widths: Widths) => Route | null;
+
+/** How each kind is sized: a kind without a row here does not compile, and so is in every plan. */
+const sizers: Readonly<Record<RouteKind, Sizer>> = {
+  preparation,
+  'own-battery': ownBatteryRoute,
+  'single-battery': singleBattery,
+  'power-pack': powerPack,
+  'engine-cords': (home, _, widths) => engineCords(home, widths),
+  'engine-inlet': (home, _, widths) => engineInlet(home, widths),
+  'standby-engine': (home, _, widths) => standbyEngine(home, widths),
+  'battery-circuits': batteryCircuits,
+  'battery-whole': batteryWhole,
+  'battery-solar': batterySolar,
+  'battery-engine': batteryEngine,
+  vehicle: (home, _, widths) => vehicle(home, widths),
+};
+
 /** Every route, sized for this home, plainest first; those that cannot work here say why. */
 export function allRoutes(home: Home, world: World, widths: Widths): Route[] {
-  const own = ownBatteryRoute(home, world);
-  const sized = [
-    ...(own === null ? [] : [own]),
-    singleBattery(home),
-    powerPack(home),
-    engineCords(home, widths),
-    engineInlet(home, widths),
-    standbyEngine(home, widths),
-    batteryCircuits(home, world),
-    batteryWhole(home, world),
-    batterySolar(home, world),
-    batteryEngine(home, world, widths),
-    vehicle(home, widths),
-  ];
   const nothing = loadsOf(home, ['must']).length === 0;
-  return [
-    preparation(),
-    ...sized.map((route) => (nothing ? forNothing(home, route) : withAllLeftOut(home, route))),
-  ];
+  return routeKinds.flatMap((kind) => {
+    const route = sizers[kind](home, world, widths);
+    if (route === null) return [];
+    if (route.kind !== kind) throw new Error(`the sizer of ${kind} makes a route ${route.kind}`);
+    if (kind === 'preparation') return [route];
+    return [nothing ? forNothing(home, route) : withAllLeftOut(home, route)];
+  });
 }
 
 /** Without a load that must run there is nothing to size a source for. */
