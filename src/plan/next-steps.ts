@@ -122,7 +122,7 @@ function panelSteps({ cautions }: Of): NextStep[] {
     : [];
 }
 
-function wiredSteps({ advice: { route } }: Of): NextStep[] {
+function wiredSteps({ home: { facts }, advice: { route } }: Of): NextStep[] {
   const steps: NextStep[] = [];
   if (hasWiringToDo(route)) {
     steps.push(
@@ -133,7 +133,9 @@ function wiredSteps({ advice: { route } }: Of): NextStep[] {
       },
       {
         id: 'permits' as const,
-        what: 'Ask which permits are needed and where the equipment may stand.',
+        what: facts.has('permissions', 'permit-office-asked')
+          ? 'You have asked the permit office: have every permit it named in hand before work begins.'
+          : 'Ask which permits are needed and where the equipment may stand.',
         who: 'building or fire department',
       },
     );

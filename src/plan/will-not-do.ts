@@ -1,9 +1,10 @@
 import type { Home } from '../home/home';
-import { isWired } from '../kinds/ask-traits';
+import { hasGenerator, isWired } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
 import type { Advice } from '../routes/advise';
 import { carriesAllMust } from '../routes/must-carried';
 import type { Route } from '../routes/route';
+import { failedBefore, sayFailedBefore } from './failed-before';
 import type { FuelToStore } from './fuel-to-store';
 import { tooColdForPump } from './too-cold-for-pump';
 
@@ -22,6 +23,7 @@ export function willNotDo(home: Home, advice: Advice, fuel: FuelToStore | null):
   if (home.facts.is('goal-gap', 'no-blink', 'minute') && !bridges(route.gap)) {
     lines.push(`It leaves a dark gap: ${route.gap}. Put a small battery at what must not blink.`);
   }
+  lines.push(...failedBefore(home, route).map(sayFailedBefore), ...againstAims(home, route));
   if (!isWired(traitsOf[route.kind])) lines.push(byCordOnly(home, route));
   if (advice.wholeJob !== null) {
     const other = `the cheapest here would be: ${advice.wholeJob.title.toLowerCase()}`;
@@ -33,6 +35,19 @@ export function willNotDo(home: Home, advice: Advice, fuel: FuelToStore | null):
     );
   }
   return lines;
+}
+
+/** Other aims told that a generator works against. */
+function againstAims({ facts }: Home, route: Route): string[] {
+  if (!facts.told('other-aims') || !hasGenerator(traitsOf[route.kind])) return [];
+  return [
+    ...(facts.has('other-aims', 'quiet')
+      ? ['It is not quiet: neighbors hear the generator while it runs.']
+      : []),
+    ...(facts.has('other-aims', 'clean-air')
+      ? ['It does not keep the air clean: the generator burns fuel whenever it runs.']
+      : []),
+  ];
 }
 
 const gallons = ({ moreGallons }: FuelToStore) =>
