@@ -16,10 +16,14 @@ export function compileQuestions(from: string, to: string): void {
   const questions = order.topics.flatMap((topic) =>
     topic.questions.map((id) => {
       const path = join(from, topic.id, `${id}.yaml`);
-      if (!existsSync(path)) throw new Error(`${path} is named in order.yaml but missing`);
+      if (!existsSync(path))
+        throw new Error(`${path} is named in order.yaml but missing: write it, or take its id out`);
       const question = { id, topic: topic.id, ...read(path, questionFileSchema) };
       for (const earlier of conditionsOf(question)) {
-        if (!seen.includes(earlier)) throw new Error(`${path}: ${earlier} is not asked before`);
+        if (!seen.includes(earlier))
+          throw new Error(
+            `${path}: ${earlier} is not asked before: a "when" may only name earlier questions; check its spelling, or move one of the two in order.yaml`,
+          );
       }
       seen.push(id);
       return question;
@@ -141,7 +145,9 @@ function refuseStrays(from: string, topics: { id: string; questions: string[] }[
     const topic = topics.find((t) => t.id === entry.name);
     for (const file of readdirSync(join(from, entry.name))) {
       if (!topic?.questions.includes(file.replace(/\.yaml$/, ''))) {
-        throw new Error(`${join(from, entry.name, file)} is not named in order.yaml`);
+        throw new Error(
+          `${join(from, entry.name, file)} is not named in order.yaml: put its id under the topic of its folder, where it is to be asked`,
+        );
       }
     }
   }

@@ -5,9 +5,12 @@ import { prettifyError } from 'zod';
 import { tableFileSchema } from '../tables/table-schema';
 import { readCsv } from './read-csv';
 
-/** The ids of the rows as a type, where each row has one of its own: a misspelt id does not compile. */
+/** The ids (or classes) of the rows as a type, where each row has one of its own: a misspelt id does not compile. */
 function rowIds(rows: readonly unknown[]): string {
-  const ids = rows.map((row) => (row as { id?: unknown }).id);
+  const ids = rows.map((row) => {
+    const named = row as { id?: unknown; class?: unknown };
+    return named.id ?? named.class;
+  });
   if (ids.some((id) => typeof id !== 'string') || new Set(ids).size < ids.length) return '';
   return `export type RowId = ${ids.map((id) => `'${id}'`).join(' | ')};\n`;
 }

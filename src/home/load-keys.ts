@@ -1,26 +1,12 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
 import type { Facts } from './facts';
 import type { Rank } from './home';
 
-/** What the household ranks: one key may stand for several loads ("heat", "work"). */
-export type LoadKey =
-  | 'heat'
-  | 'cool'
-  | 'well'
-  | 'waste'
-  | 'sump'
-  | 'fridge'
-  | 'freezer'
-  | 'lights'
-  | 'internet'
-  | 'phones'
-  | 'work'
-  | 'water-heater'
-  | 'cooking'
-  | 'garage-door'
-  | 'aquarium'
-  | 'radon-fan'
-  | 'heat-tape'
-  | 'pool';
+/**
+ * What the household ranks: one key may stand for several loads ("heat", "work"). A key is a choice of both
+ * `living/must-run.yaml` and `living/nice-run.yaml`; one that a question lacks does not compile here.
+ */
+export type LoadKey = Exclude<ChoiceId<'must-run'> & ChoiceId<'nice-run'>, 'none'>;
 
 /** Rank of a load by its keys: the best rank any of them was given. No key: it can wait. */
 export function rankOf(facts: Facts, keys: readonly LoadKey[]): Rank {

@@ -1,37 +1,8 @@
-import costs from '#compiled/tables/equipment-costs.js';
+import costs, { type RowId } from '#compiled/tables/equipment-costs.js';
 import type { Table } from './table';
 
 /** One sort of equipment or work a route can be made of. */
-export type EquipmentClass =
-  | 'preparation'
-  | 'cords'
-  | 'room-heater'
-  | 'room-cooler'
-  | 'fuel-storage'
-  | 'power-pack'
-  | 'portable-solar'
-  | 'small-single-job-battery'
-  | 'sump-battery'
-  | 'portable-engine'
-  | 'inlet-interlock'
-  | 'manual-transfer'
-  | 'automatic-transfer'
-  | 'standby-engine'
-  | 'gas-line'
-  | 'propane-tank'
-  | 'battery'
-  | 'battery-with-solar'
-  | 'load-control'
-  | 'backup-subpanel'
-  | 'solar'
-  | 'solar-inverter'
-  | 'solar-rewire'
-  | 'soft-starter'
-  | 'panel-upgrade'
-  | 'service-upgrade'
-  | 'permit'
-  | 'vehicle-inlet'
-  | 'vehicle-two-way-charger';
+export type EquipmentClass = RowId;
 
 export interface EquipmentCostRow {
   class: EquipmentClass;

@@ -22,7 +22,10 @@ describe('the rules', () => {
       .filter((file) => !file.endsWith('rules.ts'))
       .map((file) => [file, idIn(file)]);
     expect(found.length).toBeGreaterThan(100);
-    expect(found.filter(([, id]) => id === undefined || !ids.includes(id as never))).toEqual([]);
+    expect(
+      found.filter(([, id]) => id === undefined || !ids.includes(id as never)),
+      'Import each in the rules.ts of its group and put it into the list there',
+    ).toEqual([]);
   });
 
   it('have each a name of their own', () => {
@@ -30,6 +33,9 @@ describe('the rules', () => {
   });
 
   it('take up every row of words: a row without a rule is never said', () => {
-    expect(ruleWords.rows.map((row) => row.id).filter((id) => !ids.includes(id))).toEqual([]);
+    expect(
+      ruleWords.rows.map((row) => row.id).filter((id) => !ids.includes(id)),
+      'Write src/rules/GROUP/ID.ts for each and name it in the rules.ts there, or take the row away',
+    ).toEqual([]);
   });
 });

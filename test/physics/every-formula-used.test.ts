@@ -1,0 +1,50 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { expect, test } from 'vitest';
+
+const root = join(import.meta.dirname, '../..');
+const filesIn = (room: string) =>
+  readdirSync(join(root, room), { recursive: true, encoding: 'utf8' })
+    .filter((file) => /\.tsx?$/.test(file))
+    .map((file) => ({ file, text: readFileSync(join(root, room, file), 'utf8') }));
+
+const physics = filesIn('src/physics').map(({ file }) => file.replace(/\.ts$/, ''));
+const named = (files: readonly { file: string; text: string }[], formula: string) =>
+  files.some(({ text }) => new RegExp(`/${basename(formula)}'`).test(text));
+
+/** Held to their sources, and called by nothing yet. The list may only get shorter. */
+const uncalled: readonly string[] = [
+  'apparent-power',
+  'lead-acid-temperature',
+  'peukert',
+  'resistive-load',
+  'roof/roof-doubts',
+  'service-load/neutral-load',
+];
+
+/** Held where the home or the route that calls them is tested. */
+const throughTheirCaller: readonly string[] = ['heat-pump-share', 'service-load/share-over-legs'];
+
+test('every formula is used by the program', () => {
+  const src = filesIn('src');
+  const idle = physics.filter((formula) => !named(src, formula));
+  expect(
+    uncalled.filter((formula) => !idle.includes(formula)),
+    'Take these out of `uncalled`',
+  ).toEqual([]);
+  expect(
+    idle.filter((formula) => !uncalled.includes(formula)),
+    'Call it from home, routes, outage or bill, list it in src/commands/calc, or take it away',
+  ).toEqual([]);
+});
+
+test('every formula is tested by itself or through one that calls it', () => {
+  const tests = filesIn('test');
+  const inside = filesIn('src/physics');
+  expect(
+    physics
+      .filter((formula) => !named([...tests, ...inside], formula))
+      .filter((formula) => !throughTheirCaller.includes(formula)),
+    'Hold it to a published worked example under test/against',
+  ).toEqual([]);
+});
