@@ -27,8 +27,8 @@ const MAJOR_HOURS = 8;
 
 /**
  * What to expect at this home: ordinary outages and major ones, each with a rate and a mean length.
- * The start is the state's average customer, half and half with the nation's, since two published
- * years are few; then the household's own years are learned from. Short blinks a household counts and
+ * The start is the state's average customer, half and half with the nation's, since ten years
+ * hold few major events; then the household's own years are learned from. Short blinks a household counts and
  * the published figures do not make the ordinary rate err upwards. Weak evidence, to be said so.
  */
 export function outageOutlook(state: string | null, lived: LivedOutages = {}): OutageOutlook {

@@ -31,7 +31,7 @@ export function outlookOf(home: Home): Outlook {
   const source = {
     kind: 'table',
     label: `${record}; and your own years`,
-    cite: 'EIA Electric Power Annual tables 11.1 and 11.3',
+    cite: 'EIA Electric Power Annual, chapter 11, form EIA-861',
   } as const;
   const make = (of: { low: number; value: number; high: number }, unit: string, name: string) =>
     figure({ ...of, unit, name, source });

@@ -1,5 +1,6 @@
 import national from '#compiled/tables/eia-outages-national.js';
 import states from '#compiled/tables/eia-outages-states.js';
+import { stateName } from './state-name';
 import type { Table } from './table';
 
 /** A year of the average customer. Ordinary: without major events; null where the copy read has no figure. */
@@ -14,12 +15,17 @@ export interface OutageYear {
 export interface StateOutageYear extends OutageYear {
   /** Two-letter postal code. */
   state: string;
+  /** `any`: all utilities that report; `ieee`: those that report by IEEE 1366. */
+  method: 'any' | 'ieee';
+  /** Minutes an interruption as printed: minutes a year over times a year, to check a row by. */
+  minutesEach: number;
+  minutesEachOrdinary: number | null;
 }
 
 /** Outages of the average US customer by year. EIA Electric Power Annual, Table 11.1. */
 export const outagesNational: Table<OutageYear> = national;
 
-/** Outages of the average customer of a state, 2023 and 2022. EIA Electric Power Annual, Table 11.3. */
+/** Outages of the average customer of a state, 2014 to 2023. EIA Electric Power Annual, chapter 11. */
 export const outagesByState: Table<StateOutageYear> = states;
 
 /** How often and how long, for one of the two sorts of outage. */
@@ -39,7 +45,7 @@ export interface TwoSorts {
  * no year has it, times and hours are split in the proportions of `like`. `null`: nothing to pool.
  */
 export function poolYears(years: readonly OutageYear[], like?: TwoSorts): TwoSorts | null {
-  const split = years.filter((y) => y.timesPerYearOrdinary !== null);
+  const split = splitYears(years);
   const used = split.length > 0 || like === undefined ? split : years;
   if (used.length === 0) return null;
   const mean = (of: (year: OutageYear) => number) =>
@@ -53,6 +59,9 @@ export function poolYears(years: readonly OutageYear[], like?: TwoSorts): TwoSor
     major: sort(Math.max(0, all.times - times), Math.max(0, all.hours - hours)),
   };
 }
+
+const splitYears = <Year extends OutageYear>(years: readonly Year[]): Year[] =>
+  years.filter((y) => y.timesPerYearOrdinary !== null);
 
 function sort(timesPerYear: number, hoursPerYear: number): OutageSort {
   return { timesPerYear, meanHours: timesPerYear > 0 ? hoursPerYear / timesPerYear : 0 };
@@ -79,21 +88,24 @@ export function stateOutages(state: string): TwoSorts | null {
 }
 
 /**
- * Whose record of outages stands for a home and of which years, in words; a state our table has no figures of is named
+ * Whose record of outages stands for a home and of which years, in words; a place our table has no figures of is named
  * with the gap.
  */
 export function sayOutageRecord(state: string | null): string {
   const code = state?.toUpperCase() ?? null;
   const own = outagesByState.rows.filter((row) => row.state === code);
   const nation = `the outage record of the US, ${sayYears(outagesNational.rows)}`;
-  if (own.length > 0) return `the outage record of ${code}, ${sayYears(own)}, with ${nation}`;
   if (code === null) return nation;
-  const known = new Set(outagesByState.rows.map((row) => row.state)).size;
-  return `${nation}: our table knows ${known} states, and ${code} is not among them`;
+  if (own.length > 0) {
+    return `the outage record of ${stateName(code)}, ${sayYears(own)}, with ${nation}`;
+  }
+  return `${nation}: our table has no figures of ${stateName(code)}`;
 }
 
+/** The years that are pooled: "2014 to 2023", or "6 years of 2014 to 2023" where some are missing. */
 function sayYears(rows: readonly OutageYear[]): string {
-  const years = rows.map(({ year }) => year);
+  const years = splitYears(rows).map(({ year }) => year);
   const [first, last] = [Math.min(...years), Math.max(...years)];
-  return first === last ? `${first}` : `${first} to ${last}`;
+  const whole = `${first} to ${last}`;
+  return years.length === last - first + 1 ? whole : `${years.length} years of ${whole}`;
 }
