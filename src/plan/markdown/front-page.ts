@@ -78,6 +78,9 @@ function buy({ advice: { route }, addOns, lifeFirst }: Plan): string {
     ? 'Beside that, and only as a bridge'
     : 'Beside that';
   const head = lifeFirst?.told ? bridge : 'What to buy';
+  if (route.parts.length > 0 && route.costUsd.high === 0 && !lifeFirst?.told) {
+    return `What to buy: nothing. Use ${inSentence(route.title)}: ${made}.${also}`;
+  }
   return `${head}: ${inSentence(route.title)}, ${sayFigure(route.costUsd)}${installed}: ${made}.${also}`;
 }
 
