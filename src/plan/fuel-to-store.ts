@@ -41,8 +41,12 @@ export function fuelToStore(home: Home, advice: Advice): FuelToStore | null {
     return { says, who: 'household', moreGallons: within, reachesGoal: true, thenHours };
   }
   const store = within > 0 ? `Store ${count(within)} and no more` : 'Store no more';
-  const thenHours = Math.round((24 * Math.max(keptNow, limitGal)) / fuel.perDay.value);
-  const lasts = formatQuantity(thenHours, 'h');
+  const lasting = (onceStored(home, advice.route) ?? advice).route.lasting.hours!;
+  const thenHours = Math.round(lasting.value);
+  const [likely, careful] = [lasting.value, lasting.low].map((h) =>
+    formatQuantity(Math.round(h), 'h'),
+  );
+  const lasts = likely === careful ? likely : `${likely} (careful count ${careful})`;
   const says = `${store}: ${need}, but ${limit}; that lasts about ${lasts}. For the rest: ${otherWays(advice)}.`;
   const who = 'building or fire department';
   return {

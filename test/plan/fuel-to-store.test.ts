@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { fuelToStore } from '../../src/plan/fuel-to-store';
 import { planMarkdown } from '../../src/plan/to-markdown';
 import { formatQuantity } from '../../src/quantity/format-quantity';
+import { onceStored } from '../../src/routes/once-stored';
 import { fuelStorage } from '../../src/tables/fuel-storage';
 import { namedValue } from '../../src/tables/named-values';
 import { planOf } from '../households/read-household';
@@ -30,6 +31,11 @@ describe('fuel for the goal', () => {
     expect(found!.says).toMatch(
       /and no more: 7 days .*25 gallons is a usual limit.*For the rest: a refill/,
     );
+    // The same hours as beside the route: likely, and by the careful count.
+    const { advice, home } = planOf('birch-street', { 'goal-hours': 168 });
+    const then = onceStored(home, advice.route)!.route.lasting.hours!;
+    const [likely, careful] = [then.value, then.low].map((h) => formatQuantity(Math.round(h), 'h'));
+    expect(found!.says).toContain(`lasts about ${likely} (careful count ${careful})`);
   });
 
   test('the limit is lower in a garage that is part of the house', () => {
