@@ -14,7 +14,7 @@ interface Habit {
   readonly unasked: number;
 }
 
-interface Draw {
+export interface Draw {
   readonly random: Random;
   /** What this home has told so far. */
   readonly known: Map<string, Known>;
@@ -71,7 +71,7 @@ export function randomHome(seed: number): Answers {
       answers[question.id] = NOT_SURE;
       known.set(question.id, { value: assumed, how: 'unsure' });
     } else {
-      const value = toldTo(question, draw);
+      const value = answerTo(question, draw);
       answers[question.id] = value;
       known.set(question.id, { value, how: 'told' });
     }
@@ -80,7 +80,7 @@ export function randomHome(seed: number): Answers {
 }
 
 /** An answer a household could give to this question, by what it has told already. */
-function toldTo(question: Question, { random, known, commonShare }: Draw): Answer {
+export function answerTo(question: Question, { random, known, commonShare }: Draw): Answer {
   if (question.kind === 'zip') return pick(zips, random);
   if (question.kind === 'name') return 'random-home';
   if (question.kind === 'number') return number(question, random);

@@ -1,8 +1,7 @@
 import type { Tariff } from '../bill/tariff/tariff';
-import { widthsOf } from '../home/build-home';
+import { seasonsOf, widthsOf } from '../home/build-home';
 import { demandOf } from '../home/demand';
 import { Facts } from '../home/facts';
-import { seasonsOf } from '../home/goal-seasons';
 import type { Load, Season, Site } from '../home/home';
 import { loadsOfHome } from '../home/loads-of-home';
 import { siteOf } from '../home/site';

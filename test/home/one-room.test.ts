@@ -4,7 +4,6 @@ import type { Answers } from '../../src/interview/answers';
 import { comfortLost } from '../../src/plan/comfort-lost';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { jobOf } from '../../src/plan/job';
-import { answersOf } from '../households/read-household';
 
 const electric: Answers = {
   'home-zip': '13057',
@@ -87,16 +86,4 @@ describe('one warm or cool room', () => {
     expect(kwh(cooler)).toBeLessThan(kwh(central) / 2);
     expect(cooler.demand.must.needs240).toBe(false);
   });
-});
-
-test('one room is made of a house only where it was asked, and only for the seasons of the goal', () => {
-  const { 'one-room': _, ...unasked } = answersOf('tower-six');
-  const must = { 'must-run': ['heat', 'lights'], 'goal-season': 'winter' };
-  const ids = (answers: Answers) =>
-    homeFromAnswers(interview, answers, '2026-11-25').loads.map((load) => load.id);
-  expect(ids({ ...unasked, ...must })).not.toContain('room-heater');
-  expect(ids({ ...unasked, ...must, 'one-room': 'not sure' })).toContain('room-heater');
-  const cooled = { ...unasked, ...must, 'one-room': 'yes', 'cool-main': 'central' };
-  expect(ids(cooled)).not.toContain('room-cooler');
-  expect(ids({ ...cooled, 'goal-season': 'summer' })).toContain('room-cooler');
 });

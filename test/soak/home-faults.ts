@@ -1,12 +1,16 @@
 import type { Answers } from '../../src/interview/answers';
 import { randomHome } from '../random-home';
 import { type Hazard, hazards } from './hazards';
+import { randomInterview } from './interviews';
 import { held } from './never';
 import { type Seen, seenOf } from './seen';
 import { notQuiet, notTold, withHazard } from './twins';
 
 /** Of so many homes one is planned twice, to the byte. */
 const TWICE = 20;
+
+/** Of so many interviews one is planned. */
+const PLANNED = 5;
 
 /** What a run over homes has met: how often each thing held spoke, and what was wrong. */
 export interface Tally {
@@ -34,6 +38,18 @@ export function tryHome(seed: number, tally: Tally): void {
   if (told !== null) tryHazard(`seed ${seed} with ${hazard.rule}`, hazard, told, tally);
 }
 
+/** Leads an interview by chance, and of some plans what came of it. */
+export function tryInterview(seed: number, tally: Tally): void {
+  const name = `interview ${seed}`;
+  try {
+    const { answers, wrong } = randomInterview(seed);
+    note(tally, name, 'an interview', wrong);
+    if (seed % PLANNED === 0) tryPlan(name, answers, tally);
+  } catch (thrown) {
+    tally.faults.push(thrownAt(name, thrown));
+  }
+}
+
 function tryHazard(name: string, hazard: Hazard, told: Answers, tally: Tally): void {
   const seen = tryPlan(name, told, tally);
   if (seen === null) return;
@@ -50,10 +66,13 @@ function tryPlan(name: string, answers: Answers, tally: Tally): Seen | null {
     }
     return seen;
   } catch (thrown) {
-    tally.faults.push(`${name}: throws: ${(thrown as Error).stack ?? thrown}`);
+    tally.faults.push(thrownAt(name, thrown));
     return null;
   }
 }
+
+const thrownAt = (name: string, thrown: unknown) =>
+  `${name}: throws: ${(thrown as Error).stack ?? thrown}`;
 
 function note(tally: Tally, name: string, what: string, wrong: readonly string[]): void {
   tally.spoke[what] = (tally.spoke[what] ?? 0) + 1;

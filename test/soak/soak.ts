@@ -1,6 +1,6 @@
-// `npm run soak -- [--minutes N] [--from SEED]`: random homes and their twins, from where the last run stopped.
+// `npm run soak -- [--minutes N] [--from SEED]`: random homes, their twins and interviews, from where the last run stopped.
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { type Tally, tryHome } from './home-faults';
+import { type Tally, tryHome, tryInterview } from './home-faults';
 
 /** Where a run left off; take it away to begin again. */
 const FILE = 'dist/soak.json';
@@ -42,6 +42,7 @@ console.log(`From seed ${run.nextSeed}, for ${minutes} min on Node ${process.ver
 while (performance.now() - start < minutes * 60_000) {
   const known = run.faults.length;
   tryHome(run.nextSeed, run);
+  tryInterview(run.nextSeed, run);
   for (const fault of run.faults.slice(known)) console.log(fault);
   run.nextSeed++;
   run.homes++;

@@ -1,21 +1,20 @@
 import type { Widths } from '../../home/answer-figure';
 import { healthHangs } from '../../home/health-devices';
 import type { Home } from '../../home/home';
-import { ownSolarKw } from '../../home/own-solar';
 import type { World } from '../../home/world';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { formatQuantity } from '../../quantity/format-quantity';
+import { batteryStepsKwh, powerSteps } from '../../tables/generic-steps';
 import { ruleIfs, ruleStops } from '../association';
-import { limitsOf } from '../battery-hours';
+import { limitsOf, usableOf } from '../battery-hours';
 import { part } from '../costs';
 import { fuelAtHand, fuelHours, fuelUse } from '../engine-size';
-import type { Fitted } from '../fit-power';
+import { fitPower } from '../fit-power';
 import { fuelContainers, leansOnCans } from '../fuel-containers';
 import { hungryShare } from '../hungry-share';
 import { cannot, hoursRange, lasts, lastsHours, makeRoute } from '../make-route';
-import { ownPanelIfs, ownPanelParts } from '../own-panels';
-import { alwaysOff } from '../pick-loads';
+import { alwaysOff, loadsOf } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
 import type { Lasting, Route } from '../route';
 import {
@@ -27,18 +26,21 @@ import {
   wiringIfs,
   wiringStops,
 } from '../stops';
-import { sunOfMiddleDayKwh } from '../sun-of-a-day';
 import { CHARGE_EFFICIENCY, CHARGE_LOAD, chargingEngine } from './charging-engine';
 import { chargingHours, longestRest, MOST_CHARGING_HOURS } from './charging-hours';
-import { nightBattery } from './night-battery';
 import { hardestSeason } from './portable-engine';
 
 const title = 'Battery for the nights, portable generator to refill it';
 
+/** Hours of a night the battery carries alone. */
+const NIGHT_HOURS = 14;
 /** The timetable leaves room for days harder than the hard day. Our judgement. */
 const COLDER_DAYS = 1.3;
+/** A larger battery is not planned here: where a night asks more, the plan says so. */
+const LARGEST_KWH = 20;
+
 /** A battery that carries the night; an engine run well loaded for some hours a day fills it again. */
-export function batteryEngine(home: Home, world: World, widths: Widths): Route {
+export function batteryEngine(home: Home, _world: World, widths: Widths): Route {
   const stops = [
     ...engineStops(home),
     ...ruleStops(home),
@@ -47,15 +49,24 @@ export function batteryEngine(home: Home, world: World, widths: Widths): Route {
     ...batteryPlaceStops(home),
   ];
   if (stops.length > 0) return cannot('battery-engine', title, stops);
-  const battery = nightBattery(home, (fitted) => sizedDayKwh(home, fitted));
-  if (battery === null)
+  const fitted = fitPower({
+    loads: loadsOf(home, ['must']),
+    seasons: home.goalSeasons,
+    steps: powerSteps('inverter'),
+    startEnd: 'high',
+    maySoftStart: true,
+    sourceName: 'a home inverter',
+  });
+  if (fitted === null)
     return cannot('battery-engine', title, ['no home inverter starts what must run']);
-  const { fitted, nameplateKwh, usableKwh } = battery;
   const season = hardestSeason(home, fitted);
-  const kwhPerDay = hardDayKwh(home, fitted);
-  const sizedKwhPerDay = sizedDayKwh(home, fitted);
+  const kwhPerDay = fitted.demand.kwhPerDay[season].value;
   const hungry = hungryShare(fitted.carried, season);
-  const solarKw = ownSolarKw(home.facts);
+  // Sizes go by the hungry day where health hangs on power; what is likely to burn does not.
+  const sizedKwhPerDay = kwhPerDay * (healthHangs(home) ? hungry : 1);
+  const nightKwh = (sizedKwhPerDay * NIGHT_HOURS) / 24 / limitsOf(1).dischargeEfficiency;
+  const steps = batteryStepsKwh().filter((kwh) => kwh <= LARGEST_KWH);
+  const nameplateKwh = steps.find((kwh) => usableOf(home, kwh) >= nightKwh) ?? steps.at(-1)!;
   const charging = chargingEngine(home, {
     inverterWatts: fitted.step.watts,
     kwhPerDay: sizedKwhPerDay,
@@ -66,26 +77,25 @@ export function batteryEngine(home: Home, world: World, widths: Widths): Route {
   const runsByHour = chargingHours(runHours);
   const restHours = longestRest(runsByHour);
   const restKwh = (sizedKwhPerDay * restHours) / 24 / limitsOf(1).dischargeEfficiency;
-  const holdsNight = usableKwh >= restKwh;
+  const holdsNight = usableOf(home, nameplateKwh) >= restKwh;
   const fuelKind = charging.fuel;
-  const burns = (share: number) =>
-    fuelUse({
-      engine: charging.sort,
-      fuel: fuelKind,
-      ...engine,
-      wattsByHour: likelyRuns.map((runs) => runs * engine.siteKw * CHARGE_LOAD * 1000 * share),
-      runsByHour: likelyRuns,
-      atHand: fuelAtHand(home, widths, fuelKind),
-      ...fromSameTank(home, fuelKind, fitted.carried),
-    });
-  // The sun of a middle day spares fuel; by the careful count it shines on none.
-  const sunKwh = CHARGE_EFFICIENCY * sunOfMiddleDayKwh(world, season, solarKw);
-  const likely = burns(Math.max(0, 1 - sunKwh / Math.max(kwhPerDay, 0.1)));
+  const likely = fuelUse({
+    engine: charging.sort,
+    fuel: fuelKind,
+    ...engine,
+    wattsByHour: likelyRuns.map((runs) => runs * engine.siteKw * CHARGE_LOAD * 1000),
+    runsByHour: likelyRuns,
+    atHand: fuelAtHand(home, widths, fuelKind),
+    ...fromSameTank(home, fuelKind, fitted.carried),
+  });
   // Hungry use asks for more hours of the same well-loaded running.
-  const high = burns(1).perDay.high * hungry;
+  const high = likely.perDay.high * hungry;
   const fuel = leansOnCans(home, { ...likely, perDay: { ...likely.perDay, high } });
   const hours = fuelHours(fuel);
-  const bridge = (usableKwh / Math.max(kwhPerDay, 0.1)) * 24 * limitsOf(1).dischargeEfficiency;
+  const bridge =
+    (usableOf(home, nameplateKwh) / Math.max(kwhPerDay, 0.1)) *
+    24 *
+    limitsOf(1).dischargeEfficiency;
   const bridgeHours = { likely: bridge, careful: bridge / hungry };
   return makeRoute('battery-engine', title, {
     ifs: [
@@ -95,8 +105,6 @@ export function batteryEngine(home: Home, world: World, widths: Widths): Route {
       ...ruleIfs(home),
       ...wiringIfs(home),
       ...batteryPlaceIfs(home),
-      ...battery.ifs,
-      ...ownPanelIfs(home),
     ],
     carries: fitted.carried.map((load) => load.name),
     leavesOut: [...fitted.leftOut, ...alwaysOff(home)],
@@ -107,8 +115,7 @@ export function batteryEngine(home: Home, world: World, widths: Widths): Route {
       startDemandVa: fitted.demand.startVa,
     },
     nameplateKwh,
-    usableKwh,
-    solarKw: solarKw > 0 ? solarKw : null,
+    usableKwh: usableOf(home, nameplateKwh),
     fuel,
     engine: { ...engine, runsByHour, sort: charging.sort },
     gap: 'from no blink to a few seconds, by itself; the generator is started by hand later',
@@ -116,9 +123,9 @@ export function batteryEngine(home: Home, world: World, widths: Widths): Route {
       ? lastingOf(home, hours, bridgeHours)
       : darkNights(home, bridgeHours, restHours),
     parts: [
-      ...battery.parts,
+      part('battery', nameplateKwh, `Battery, ${nameplateKwh} kWh, with an inverter`),
       charging.part,
-      ...ownPanelParts(home),
+      part('backup-subpanel'),
       part('inlet-interlock', 1, 'Inlet for the generator to the charger'),
       ...(fitted.softStarter ? [part('soft-starter')] : []),
       part('permit'),
@@ -126,23 +133,9 @@ export function batteryEngine(home: Home, world: World, widths: Widths): Route {
     ],
     notes: [
       `The generator runs about ${runHours} hours a day, well loaded, in a block from the morning and one from the afternoon, and never while people sleep.`,
-      ...(sunKwh > 0
-        ? [
-            `The panels you have spare fuel: about ${formatQuantity(sunKwh, 'kWh')} on a middle day of ${season}. The careful count has no sun.`,
-          ]
-        : []),
       ...sharedTankNotes(fuel),
     ],
   });
-}
-
-const hardDayKwh = (home: Home, fitted: Fitted): number =>
-  fitted.demand.kwhPerDay[hardestSeason(home, fitted)].value;
-
-/** Sizes go by the hungry day where health hangs on power; what is likely to burn does not. */
-function sizedDayKwh(home: Home, fitted: Fitted): number {
-  const hungry = hungryShare(fitted.carried, hardestSeason(home, fitted));
-  return hardDayKwh(home, fitted) * (healthHangs(home) ? hungry : 1);
 }
 
 /** Hours a day that refill so many kWh, with room for harder days. */

@@ -112,7 +112,7 @@ function describe(home: Home, sort: Sort, fitted: Fitted, chosen: Chosen): Route
 }
 
 /** A battery beside the one that is there. */
-export function besideOwn(home: Home): string[] {
+function besideOwn(home: Home): string[] {
   return ownFixedBattery(home) === null
     ? []
     : [

@@ -1,15 +1,18 @@
 import { sayFigure } from '../../../src/plan/markdown/say-figure';
 import { formatQuantity } from '../../../src/quantity/format-quantity';
+import { onceStored } from '../../../src/routes/once-stored';
 import type { Held } from '../seen';
 
 /** "$1,770", "28 h", "3 days 4 h", "30 min", "21 gal". */
 const FIGURE = /\$\d[\d,]*(\.\d\d)?|\d[\d,]*(\.\d+)? (h|min|gal|days?)\b/g;
 
-/** Every dollar, hour and gallon of the first page stands in the details too. */
+/** Every dollar, hour and gallon of the first page stands in the details too, or is the fuel the plan has at hand. */
 export const frontInDetails: Held = ({ plan, front, text }) => {
   if (plan.undecided.length > 0) return null;
   const details = text.slice(front.length);
+  const atHand = plan.advice.route.fuel?.atHand;
   const known = new Set<string>(details.match(FIGURE));
+  if (atHand) known.add(formatQuantity(atHand.value, 'gal'));
   const missing = [...new Set<string>(front.match(FIGURE))].filter((one) => !known.has(one));
   return missing.map((figure) => `${figure} stands on the first page alone`);
 };
@@ -33,6 +36,14 @@ export const frontAsPlanned: Held = ({ plan, front }) => {
       ? [`lasts ${likely} h, but "${hours[0]}"`]
       : []),
   ];
+};
+
+/** The hours with the cans filled are the same wherever they are said. */
+export const fuelOnce: Held = ({ plan }) => {
+  const stored = onceStored(plan.home, plan.advice.route)?.route.lasting.hours;
+  const then = plan.fuelToStore?.thenHours;
+  if (!stored || !then) return null;
+  return Math.abs(stored.value - then) <= 0.5 ? [] : [`${stored.value} h, but ${then} h`];
 };
 
 /** The parts of every route come to its price. */

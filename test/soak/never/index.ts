@@ -1,6 +1,7 @@
 import type { Held } from '../seen';
-import { fileAsPlanned, frontAsPlanned, frontInDetails, partsAddUp } from './figures';
+import { fileAsPlanned, frontAsPlanned, frontInDetails, fuelOnce, partsAddUp } from './figures';
 import { lifeBeforeBuying, lifeComplete, medicalCurve } from './life';
+import { paneAsPlan } from './pane';
 import { deadlyWhole, form, noControl, permits, soundFigures } from './papers';
 import { batteryPlace, coldBattery, generatorPlace, wiring } from './places';
 import { electricalFigures, noIllness, unknownNeutral, unreadMain } from './wired';
@@ -26,5 +27,7 @@ export const held: Readonly<Record<string, Held>> = {
   'figures of the first page in the details': frontInDetails,
   'figures of the first page as planned': frontAsPlanned,
   'parts add up': partsAddUp,
+  'hours with the cans filled': fuelOnce,
   'figures of the plan file as planned': fileAsPlanned,
+  'the pane as the plan': paneAsPlan,
 };
