@@ -1,6 +1,6 @@
 import type { Draft, DraftLoad } from '../plan/draft';
 import type { Figure } from '../quantity/figure';
-import { formatRange } from '../quantity/format-quantity';
+import { formatQuantity, formatRange } from '../quantity/format-quantity';
 
 /** A figure with the range it may have. */
 export function sayFigure({ low, value, high, unit }: Figure): string {
@@ -24,30 +24,39 @@ export const RANK_WORDS: Readonly<Record<DraftLoad['rank'], string>> = {
   wait: 'Can wait',
 };
 
-/** Names of the loads of each rank that has any, must first. */
+const UNTOLD = 'Counted until you tell us';
+
+/**
+ * Names of the loads of each rank that has any, must first. What nobody told of is named only where it counts, and
+ * as what it is.
+ */
 export function rankWords(draft: Draft): string[] {
-  if (!draft.ranked) {
-    const named = draft.loads.map((load) => load.name);
-    return named.length === 0 ? [] : [`Named so far: ${named.join(', ')}`];
-  }
-  return (['must', 'good', 'wait'] as const).flatMap((rank) => {
-    const names = draft.loads.filter((load) => load.rank === rank).map((load) => load.name);
-    return names.length === 0 ? [] : [`${RANK_WORDS[rank]}: ${names.join(', ')}`];
-  });
+  const told = draft.loads.filter((load) => load.told);
+  const untold = draft.loads.filter(
+    (load) => !load.told && (!draft.ranked || load.rank === 'must'),
+  );
+  const groups = draft.ranked
+    ? (['must', 'good', 'wait'] as const).map((rank) => ({
+        head: RANK_WORDS[rank],
+        loads: told.filter((load) => load.rank === rank),
+      }))
+    : [{ head: 'Named so far', loads: told }];
+  return [...groups, { head: UNTOLD, loads: untold }]
+    .filter(({ loads }) => loads.length > 0)
+    .map(({ head, loads }) => `${head}: ${loads.map((load) => load.name).join(', ')}`);
 }
 
-/** One sentence on how wide "not sure" leaves the sums; null while nothing is unsure. */
+/** One sentence on how wide "not sure" leaves the sums, in their own unit; null while nothing is unsure. */
 export function widthWords({ unsureCount, kwhPerDay, runningWatts }: Draft): string | null {
   if (unsureCount === 0) return null;
   const count = unsureCount === 1 ? '1 answer is' : `${unsureCount} answers are`;
   const named = `${count} "not sure"`;
   const figure = kwhPerDay ?? runningWatts;
-  if (figure === null || figure.value <= 0) return `${named} so far.`;
-  if (figure.low === figure.high) return `${named} so far.`;
-  const less = Math.round((1 - figure.low / figure.value) * 100);
-  const more = Math.round((figure.high / figure.value - 1) * 100);
+  if (figure === null || figure.value <= 0 || figure.low === figure.high) return `${named} so far.`;
+  const unit = kwhPerDay === null ? figure.unit : 'kWh';
+  const [low, high] = [figure.low, figure.high].map((end) => formatQuantity(end, unit));
   const what = kwhPerDay === null ? 'running power' : "day's energy";
-  return `${named}: the ${what} may be ${less} % less or ${more} % more.`;
+  return `${named}: the ${what} may be as low as ${low} or as high as ${high}.`;
 }
 
 export const NOTHING_NAMED = 'Nothing that needs power is named yet.';

@@ -6,6 +6,8 @@ export interface DraftLoad {
   readonly name: string;
   readonly rank: 'must' | 'good' | 'wait';
   readonly runningWatts: Figure;
+  /** The household told of it; false: counted because nobody knows. */
+  readonly told: boolean;
 }
 
 /** What the answers add up to so far. A sum is null while no load is named. */

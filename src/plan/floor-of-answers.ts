@@ -11,7 +11,7 @@ const places: readonly QuestionId[] = ['engine-place', 'battery-place'];
  * The questions without whose answers a plan buys nothing; empty once enough is told. What must run, the heating and
  * the home have to be told; a place may be "not sure", for its careful branch is known.
  */
-export function missingForAdvice({ facts }: Home): QuestionId[] {
+export function missingForAdvice({ facts }: Pick<Home, 'facts'>): QuestionId[] {
   const missing = always.filter((id) => facts.applies(id) && !facts.told(id));
   const asked = places.filter((id) => facts.applies(id));
   const noPlace = asked.length > 0 && asked.every((id) => !facts.asked(id));

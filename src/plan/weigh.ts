@@ -3,6 +3,7 @@ import { seasonsOf, widthsOf } from '../home/build-home';
 import { demandOf } from '../home/demand';
 import { Facts } from '../home/facts';
 import type { Load, Season, Site } from '../home/home';
+import { wasTold } from '../home/load-told';
 import { loadsOfHome } from '../home/loads-of-home';
 import { siteOf } from '../home/site';
 import type { Answers } from '../interview/answers';
@@ -11,7 +12,8 @@ import { besideTariff } from '../interview/beside-tariff';
 import type { Interview } from '../interview/question';
 import { resolve } from '../interview/resolve';
 import { answersToSettle } from './answers-to-settle';
-import type { Draft } from './draft';
+import type { Draft, DraftLoad } from './draft';
+import { missingForAdvice } from './floor-of-answers';
 import { januaryWeek } from './january-week';
 
 /**
@@ -36,18 +38,36 @@ export function weigher(
     const season = seasonShown(facts, must);
     const demand = must.length > 0 ? demandOf(must, seasonsOf(facts)) : null;
     const ranked = missing === 'assume';
-    const week = site !== null && ranked ? dark(facts, site, must) : null;
+    const thin = loads.length > 0 ? tooLittle(interview, answers) : null;
+    const week = site !== null && ranked && thin === null ? dark(facts, site, must) : null;
     return {
       ranked,
-      loads: loads.map(({ id, name, rank, runningWatts }) => ({ id, name, rank, runningWatts })),
+      loads: loads.map((load) => draftLoad(facts, load)),
       runningWatts: demand?.runningWatts ?? null,
       startVa: demand?.startVa ?? null,
       kwhPerDay: demand?.kwhPerDay[season] ?? null,
       day: `a hard ${season} day`,
       unsureCount: Object.values(answers).filter((answer) => answer === NOT_SURE).length,
-      lines: [...doNotFit(interview, answers, ownTariff), ...(week === null ? [] : [week])],
+      lines: [
+        ...(thin === null ? [] : [thin]),
+        ...doNotFit(interview, answers, ownTariff),
+        ...(week === null ? [] : [week]),
+      ],
     };
   };
+}
+
+function draftLoad(facts: Facts, load: Load): DraftLoad {
+  const { id, name, rank, runningWatts } = load;
+  return { id, name, rank, runningWatts, told: wasTold(facts, load) };
+}
+
+/** A file too thin for a plan says so beside the question, with how much is missing; null once enough is asked. */
+function tooLittle(interview: Interview, answers: Answers): string | null {
+  const facts = new Facts(resolve(interview.questions, answers, 'assume'));
+  const missing = missingForAdvice({ facts }).length;
+  if (missing === 0) return null;
+  return `Too little is told yet to plan by: ${missing} of the questions that decide ${missing === 1 ? 'is' : 'are'} still open.`;
 }
 
 /** Answers that cannot both be right are asked about as soon as both are given. No age counts here, so neither does the day. */

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
+import { rankWords, widthWords } from '../../src/faces/draft-words';
+import { NOT_SURE } from '../../src/interview/answers';
 import { weigher } from '../../src/plan/weigh';
+import { answersOf } from '../households/read-household';
 
 describe('beside the question', () => {
   const weigh = weigher(interview);
@@ -24,5 +27,48 @@ describe('beside the question', () => {
 
   test('nothing is asked where nothing is told', () => {
     expect(weigh({}).lines).toEqual([]);
+  });
+});
+
+describe('what nobody told, beside the question', () => {
+  const weigh = weigher(interview);
+  const allUnsure = Object.fromEntries(interview.questions.map(({ id }) => [id, NOT_SURE]));
+
+  test('is never called what must keep running: it counts until it is told', () => {
+    const words = rankWords(weigh(allUnsure));
+    expect(words.join(' ')).not.toMatch(/Must keep running|Good to have|Can wait/);
+    expect(words).toEqual([expect.stringMatching(/^Counted until you tell us: .*Furnace/)]);
+  });
+
+  test('is left out where it does not count', () => {
+    const words = rankWords(weigh({ 'must-run': ['fridge'], 'home-kind': 'apartment' }));
+    // Lights and phones stood on the list and were not ticked.
+    expect(words).toEqual(['Must keep running: Refrigerator', 'Can wait: Lights, Phones']);
+  });
+
+  test('a kind of heater nobody is sure of counts, and is not said to be there', () => {
+    const words = rankWords(weigh({ 'must-run': ['heat'], 'heat-main': NOT_SURE }));
+    expect(words).toEqual(['Can wait: Lights, Phones', 'Counted until you tell us: Furnace']);
+  });
+
+  test('what was told keeps its rank', () => {
+    const words = rankWords(weigh(answersOf('birch-street')));
+    expect(words[0]).toMatch(/^Must keep running: Furnace, Sump pump, Refrigerator/);
+    expect(words.join(' ')).not.toContain('Counted until');
+  });
+
+  test('a thin file says that too little is told, and promises no hours', () => {
+    const thin = weigh({ 'must-run': ['fridge'], 'fridge-count': 1, 'home-zip': '48911' }).lines;
+    expect(thin[0]).toMatch(/^Too little is told yet to plan by: \d+ of the questions/);
+    expect(thin.join(' ')).not.toContain('would last');
+    const enough = weigh(answersOf('birch-street')).lines.join(' ');
+    expect(enough).not.toContain('Too little');
+    expect(enough).toContain('would last');
+  });
+
+  test('the width is said in kWh, never in percent of what has a range already', () => {
+    for (const answers of [allUnsure, { 'must-run': NOT_SURE }, { 'heat-main': NOT_SURE }])
+      expect(widthWords(weigh(answers))).not.toContain('%');
+    expect(widthWords(weigh(allUnsure))).toMatch(/as low as [\d.]+ kWh or as high as [\d.]+ kWh/);
   });
 });
