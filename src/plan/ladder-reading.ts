@@ -1,5 +1,6 @@
 import { gasHere } from '../home/gas-here';
 import { PROPANE_USABLE } from '../routes/engine-size';
+import { keptGal } from '../routes/fuel-containers';
 import type { Plan } from './plan';
 
 /** What is read off to know that a rung is reached. */
@@ -33,10 +34,7 @@ export function readingOf({ home, fuelToStore, advice: { route } }: Of, percent:
     const contents = usable / PROPANE_USABLE.likely;
     return { of: 'tank', gallons: Math.ceil(contents - (1 - share) * usable) };
   }
-  const atStart = fuelToStore === null ? fuel.atHand.value : kept(home) + fuelToStore.moreGallons;
+  const atStart =
+    fuelToStore === null ? fuel.atHand.value : keptGal(home) + fuelToStore.moreGallons;
   return { of: 'cans', gallons: Math.ceil(share * atStart), fuel: fuel.fuel };
 }
-
-/** Gasoline that is told to be kept, gal; cylinders are not asked about. */
-const kept = ({ facts }: Plan['home']) =>
-  facts.told('gasoline-gallons') ? (facts.number('gasoline-gallons') ?? 0) : 0;

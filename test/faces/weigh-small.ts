@@ -13,7 +13,9 @@ export function weighSmall(answers: Answers): Draft {
       ? figure({ value: said, unit: 'W', source })
       : figure({ value: 1000, low: 600, high: 2000, unit: 'W', source });
   const loads: DraftLoad[] =
-    said === undefined ? [] : [{ id: 'well', name: 'well pump', rank: 'must', runningWatts, told: true }];
+    said === undefined
+      ? []
+      : [{ id: 'well', name: 'well pump', rank: 'must', runningWatts, told: true }];
   const { value, low, high } = runningWatts;
   const named = loads.length > 0;
   return {
