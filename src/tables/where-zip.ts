@@ -1,4 +1,5 @@
 import type { Point } from './earth-distance';
+import { stateName } from './state-name';
 import { middleOfZips, zipMiddle } from './zip-middles';
 import { readPrefix, readZip, stateOfCode, stateOfZip } from './zip-state';
 
@@ -31,7 +32,7 @@ export function whereZip(zip: string, state?: string): Where {
   const middle = home === null ? null : middleOfZips((code) => stateOfCode(code) === home);
   const problem = whatIsWrong(zip, digits);
   if (home !== null && middle !== null) {
-    const basis = `${problem}, so the middle of ${home} stands in for your home.`;
+    const basis = `${problem}, so the middle of ${stateName(home)} stands in for your home.`;
     return { ...middle, foundBy: 'state', state: home, basis };
   }
   const basis = `${problem}, so the middle of the country stands in for your home; sun and weather may be far off.`;

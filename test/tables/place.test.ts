@@ -62,7 +62,7 @@ describe('codes that are not on the list', () => {
   test.each([
     ['10000', 'prefix', 'NY', /begin with 100/],
     ['99999', 'prefix', 'AK', /begin with 999/],
-    ['21399', 'state', 'MD', /the middle of MD/],
+    ['21399', 'state', 'MD', /the middle of Maryland/],
     ['09012', 'country', null, /military post office/],
     ['34001', 'country', null, /military post office/],
     ['00000', 'country', null, /not in our list/],
