@@ -8,6 +8,7 @@ import { moveRow, moveTopic } from './move-row';
 import { offered, questionAt } from './relevant';
 import { rowsOf } from './rows';
 import type { Context, State } from './state';
+import { isFull } from './text-field';
 import { words } from './words';
 
 /** The interview after a key. */
@@ -39,12 +40,13 @@ export function onKey(context: Context, state: State, key: Key): State {
   if (here?.kind !== 'field' && !typesIntoField(rows, key)) {
     return key.name === 'text' ? onListText(context, state, key) : still;
   }
+  const field = editField(state, key);
   return {
     ...still,
     row: 0,
     error: null,
-    notice: null,
-    field: editField(state, key),
+    notice: isFull(field) ? words.fieldFull : null,
+    field,
     ...helpFor(state, key),
   };
 }

@@ -16,9 +16,23 @@ export function fieldOf(text: string): TextField {
   return { text, cursor: graphemes(text).length };
 }
 
-/** Put `typed` in at the cursor. Control characters and line ends become single spaces. */
+/** No answer is near as long; every letter more would slow each next one down. */
+export const LONGEST_FIELD = 300;
+
+/** True when nothing more goes into the field. */
+export function isFull({ text }: TextField): boolean {
+  // A letter of two code units may have been left out at the end.
+  return text.length >= LONGEST_FIELD - 1;
+}
+
+/** Put `typed` in at the cursor, as much as the field holds. Control characters and line ends become single spaces. */
 export function insertText(field: TextField, typed: string): TextField {
-  const clean = typed.replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]+/g, ' ');
+  if (isFull(field)) return field;
+  const clean = typed
+    .slice(0, LONGEST_FIELD)
+    .replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]+/g, ' ')
+    .slice(0, LONGEST_FIELD - field.text.length)
+    .replace(/[\ud800-\udbff]$/, '');
   const parts = graphemes(field.text);
   const before = parts.slice(0, field.cursor).join('') + clean;
   const after = parts.slice(field.cursor).join('');

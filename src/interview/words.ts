@@ -28,6 +28,7 @@ export const words = {
     `Nothing is ticked yet. Press Space to tick a line (now line ${line}), then Enter to go on.`,
   tickOrLeave: (line: number) =>
     `Line ${line} is not ticked. Press Space to tick it; press Enter again to go on without it.`,
+  fieldFull: 'This field is full: what goes beyond its end is left out. Ctrl+U empties it.',
   firstQuestion: 'This is the first question, so there is nothing to go back to.',
   empty: {
     number: (says: string, unit: string) =>

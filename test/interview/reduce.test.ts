@@ -385,3 +385,9 @@ describe('digits that name no line', () => {
     expect(run([...type('1'), ...press('enter')], after).answers['water-source']).toBe('town');
   });
 });
+
+test('what goes beyond the end of a field is left out and said', () => {
+  const state = run([safe, ...type('x'.repeat(500), true)]);
+  expect(state.notice).toMatch(/This field is full/);
+  expect(run(press('ctrl-u'), state)).toMatchObject({ notice: null, field: { text: '' } });
+});

@@ -4,6 +4,8 @@ import {
   fieldOf,
   graphemes,
   insertText,
+  isFull,
+  LONGEST_FIELD,
   moveCursor,
 } from '../../src/interview/text-field';
 
@@ -33,4 +35,15 @@ test('the cursor stops at either end, and erasing at the start does nothing', ()
   const start = moveCursor(fieldOf('abc'), -9);
   expect(start.cursor).toBe(0);
   expect(eraseLeft(start)).toBe(start);
+});
+
+test('a field holds so many letters; the rest is left out, and nothing is cut in two', () => {
+  const full = insertText(fieldOf('ab'), 'x'.repeat(1_000_000));
+  expect(full.text).toHaveLength(LONGEST_FIELD);
+  expect(isFull(full)).toBe(true);
+  expect(insertText(full, 'y')).toBe(full);
+  const wide = insertText(fieldOf('a'), '\u{1f50b}'.repeat(1000));
+  expect(isFull(wide)).toBe(true);
+  expect(wide.text).toMatch(/^a(\u{1f50b})+$/u);
+  expect(isFull(eraseLeft(eraseLeft(full)))).toBe(false);
 });

@@ -24,6 +24,8 @@ const ESC = '\x1b';
 const PASTE_START = '[200~';
 const PASTE_END = `${ESC}[201~`;
 const LONGEST_PASTE = 20_000;
+/** Nobody types that many letters between two looks at the keyboard: a terminal that marks no pastes. */
+const LONGEST_TYPED = 256;
 
 /**
  * Cut a chunk of terminal input into keys. Pure: what a chunk leaves unfinished is handed to the next.
@@ -119,7 +121,8 @@ class Cutter {
     const from = this.at;
     while (this.at < this.text.length && !isControl(this.text[this.at]!)) this.at += 1;
     const run = this.text.slice(from, this.at).replaceAll('\ufffd', '');
-    for (const text of graphemes(run)) this.keys.push({ name: 'text', text });
+    if (run.length > LONGEST_TYPED) this.keys.push({ name: 'text', text: run, pasted: true });
+    else for (const text of graphemes(run)) this.keys.push({ name: 'text', text });
   }
 
   private pushNamed(name: (typeof CONTROL_KEYS)[string] | undefined): void {

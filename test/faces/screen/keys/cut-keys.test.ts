@@ -134,6 +134,15 @@ describe('cutting a chunk into keys', () => {
     );
   });
 
+  it('takes more letters at once than anybody types for a paste that was not marked', () => {
+    const run = 'x'.repeat(4000);
+    expect(keysOf(`${run}\r`)).toEqual([
+      { name: 'text', text: run, pasted: true },
+      { name: 'enter' },
+    ]);
+    expect(keysOf('x'.repeat(200))).toHaveLength(200);
+  });
+
   it('never throws and never hands on a control character as text', () => {
     const chunk = fc.string({ unit: 'binary', maxLength: 40 });
     const noise = fc.array(fc.oneof(chunk, fc.constantFrom('\x1b', '\x1b[', '\x1b[200~', '\x1bO')));
