@@ -1,4 +1,4 @@
-import type { Home } from '../home/home';
+import type { Home, Load } from '../home/home';
 import { formatRange } from '../quantity/format-quantity';
 import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
@@ -40,13 +40,22 @@ const roomUnits: readonly { load: string; buys: EquipmentClass; because: string 
   },
 ];
 
+/** Told or asked for, and of use in a season the plan is for. */
+function isWanted({ facts, goalSeasons }: Home, load: Load): boolean {
+  const listed = facts.told('must-run') && load.rank === 'must';
+  const nice = facts.told('nice-run') && load.rank !== 'must';
+  return (listed || nice) && goalSeasons.some((season) => load.kwhPerDay[season].value > 0);
+}
+
 /** What the cautions and the one room advise to buy beside the route, each with a price range of its year. */
 export function addOnsOf(home: Home, route: Route, cautions: readonly Finding[]): AddOn[] {
   const pump = home.facts.told('sump') && home.facts.is('sump', 'one');
   const carried = home.loads.filter((load) => route.carries.includes(load.name));
   return [
     ...bought.filter(({ caution }) => pump && cautions.some((one) => one.id === caution)),
-    ...roomUnits.filter(({ load }) => carried.some((one) => one.id === load)),
+    ...roomUnits.filter(({ load }) =>
+      carried.some((one) => one.id === load && isWanted(home, one)),
+    ),
   ]
     .filter(({ buys }) => route.parts.every((part) => part.equipmentClass !== buys))
     .map(({ buys, because }) => {

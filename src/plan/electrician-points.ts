@@ -21,7 +21,10 @@ export function electricianPoints(
   cautions: readonly Finding[],
 ): string[] {
   const theirs = cautions.filter(
-    (one) => one.who[0] === 'licensed electrician' && one.severity >= CAN_INJURE,
+    (one) =>
+      one.who[0] === 'licensed electrician' &&
+      one.severity >= CAN_INJURE &&
+      !forbids.includes(one.id),
   );
   const said = theirs.map((one) => (wordsOf(one.id).whole ? one.says : firstSentence(one.says)));
   const needed = electricianFor(route, cautions);
@@ -44,6 +47,8 @@ export function electricianFor(route: Route, cautions: readonly Finding[]): Elec
   return work ? 'home' : 'nothing';
 }
 
+/** It forbids what nobody may do, an electrician neither; it stands under the cautions. */
+const forbids: readonly RuleId[] = ['no-backfeed'];
 /** Cautions that forbid something rather than ask for work. */
 const neverWork: readonly RuleId[] = ['no-backfeed', 'vehicle-house-ok'];
 /** Said where the route needs no wiring, but the home needs an electrician. */

@@ -1,17 +1,27 @@
-import type { Home } from '../home/home';
+import type { Home, Load, Season } from '../home/home';
 import { wasAskedAbout } from '../home/load-told';
 import { inSentence, listOf } from './list-of';
 
 /** What one warm or cool room changes, in a sentence; empty where the whole home is heated and cooled as ever. */
-export function oneRoomWords({ facts, loads }: Home): string[] {
+export function oneRoomWords({ facts, loads, goalSeasons }: Home): string[] {
   if (!facts.is('one-room', 'yes')) return [];
   const off = loads.filter(
-    (load) => load.offInOutage && wasAskedAbout(facts, load) && load.restsOn.some(isHeatOrCool),
+    (load) =>
+      load.offInOutage &&
+      wasAskedAbout(facts, load) &&
+      load.restsOn.some(isHeatOrCool) &&
+      goalSeasons.some((season) => worksIn[season]?.includes(load.follows)),
   );
   if (off.length === 0) return [];
   const named = listOf([...new Set(off.map((load) => `the ${inSentence(load.name)}`))]);
   const said = facts.told('one-room') ? 'You said that one room is enough' : 'We count on one room';
   return [`${said}, so ${named} ${off.length > 1 ? 'stay' : 'stays'} off in an outage.`];
 }
+
+/** What heats is of use in winter, what cools in summer. */
+const worksIn: Partial<Record<Season, readonly Load['follows'][]>> = {
+  winter: ['cold', 'both'],
+  summer: ['heat', 'both'],
+};
 
 const isHeatOrCool = (id: string) => id === 'heat-main' || id === 'cool-main';

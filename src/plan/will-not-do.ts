@@ -1,5 +1,5 @@
 import type { Home } from '../home/home';
-import { hasGenerator, isWired } from '../kinds/ask-traits';
+import { hasGenerator, isSource, isWired } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
 import type { Advice } from '../routes/advise';
 import { carriesAllMust } from '../routes/must-carried';
@@ -20,11 +20,12 @@ export function willNotDo(home: Home, advice: Advice, fuel: FuelToStore | null):
   if (home.lifeSupport !== 'no') {
     lines.push('It is no second source for life support: that must not hang on this house at all.');
   }
-  if (home.facts.is('goal-gap', 'no-blink', 'minute') && !bridges(route.gap)) {
+  const power = isSource(traitsOf[route.kind]);
+  if (power && home.facts.is('goal-gap', 'no-blink', 'minute') && !bridges(route.gap)) {
     lines.push(`It leaves a dark gap: ${route.gap}. Put a small battery at what must not blink.`);
   }
   lines.push(...failedBefore(home, route).map(sayFailedBefore), ...againstAims(home, route));
-  if (!isWired(traitsOf[route.kind])) lines.push(byCordOnly(home, route));
+  if (power && !isWired(traitsOf[route.kind])) lines.push(byCordOnly(home, route));
   if (advice.wholeJob !== null) {
     const other = `the cheapest here would be: ${advice.wholeJob.title.toLowerCase()}`;
     const enough = fuel?.reachesGoal === true && carriesAllMust(home, route);

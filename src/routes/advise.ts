@@ -1,5 +1,5 @@
 import type { Home } from '../home/home';
-import { isSource } from '../kinds/ask-traits';
+import { isPack, isSource } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
 import { budgetUsd, withinBudgetUsd } from './budget';
 import { gasolineLimitGal } from './gasoline-limit';
@@ -36,10 +36,14 @@ export function advise(home: Home, routes: readonly Route[]): Advice {
       byCost(a, b),
   )[0];
   const ready = routes.find((r) => !isSource(traitsOf[r.kind]))!;
-  const route = wholeAffordable ?? nearest ?? ready;
+  const chosen = wholeAffordable ?? nearest ?? ready;
+  const wider = widerAtThatPrice(home, chosen, affordable);
+  const route = wider ?? chosen;
+  const why = because(home, route, { whole: wholeAffordable !== undefined, budget });
+  const also = wider === undefined ? '' : LESS_PLUGGED_IN;
   return {
     route,
-    because: `${because(home, route, { whole: wholeAffordable !== undefined, budget })}${aboveBudget(route, budget)}`,
+    because: `${why}${also}${aboveBudget(route, budget)}`,
     beside: able
       .filter((r) => r !== route && share(home, r) > 0)
       .sort((a, b) => share(home, b) - share(home, a) || byCost(a, b))
@@ -57,6 +61,34 @@ export function onlyReady(routes: readonly Route[]): Advice {
     beside: [],
     wholeJob: null,
   };
+}
+
+const LESS_PLUGGED_IN =
+  ' With less plugged in it lasts longer, as long as a battery for one job of the same price.';
+
+/**
+ * A pack that costs no more than the battery for one job, holds as much and takes all that one takes: with the rest
+ * unplugged it does the same, and it can do more. A health device keeps its own battery.
+ */
+function widerAtThatPrice(
+  home: Home,
+  { kind, carries, costUsd, usableKwh }: Route,
+  affordable: readonly Route[],
+): Route | undefined {
+  const medical = home.loads.some(
+    (load) => carries.includes(load.name) && load.restsOn.includes('medical-devices'),
+  );
+  if (!traitsOf[kind].oneJob || medical) return undefined;
+  return affordable
+    .filter(
+      (other) =>
+        isPack(traitsOf[other.kind]) &&
+        !traitsOf[other.kind].oneJob &&
+        other.costUsd.value <= costUsd.value &&
+        (other.usableKwh ?? 0) >= (usableKwh ?? 0) &&
+        carries.every((name) => other.carries.includes(name)),
+    )
+    .sort(byCost)[0];
 }
 
 /** Everything for so much of the time goes before a part of it for longer. Our judgement. */

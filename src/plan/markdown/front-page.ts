@@ -15,11 +15,13 @@ import type { Plan } from '../plan';
 import { bullets } from './bullets';
 import { firstSentences } from './first-sentences';
 import { frontCautions } from './front-cautions';
+import { sayAboveTold } from './say-above-told';
 import { danger } from './say-danger';
 import { sayFigure } from './say-figure';
 import { sayFuelToKeep } from './say-fuel-for-goal';
 import { sayDevicesAlone } from './say-health-first';
 import { sayLifeFirst } from './say-life-first';
+import { sayWhatYouHave } from './say-what-you-have';
 
 /** Steps shown on the front page. */
 const STEPS = 3;
@@ -36,6 +38,7 @@ export function frontPage(plan: Plan): string[] {
       ...lifeBefore(plan),
       ...comfort(plan),
       buy(plan),
+      ...sayWhatYouHave(plan),
       lasts(plan),
       ...sayFuelToKeep(plan),
       notCarried(plan),
@@ -67,7 +70,7 @@ function draft({ state, draftBecause }: Plan): string[] {
   return [`DRAFT, not for buying from: ${draftBecause.map((why) => why.short).join('; ')}.`];
 }
 
-function buy({ advice: { route }, addOns, lifeFirst }: Plan): string {
+function buy({ advice: { route }, addOns, lifeFirst, home }: Plan): string {
   const made = route.parts.map((part) => inSentence(part.name)).join('; ');
   const installed = isWired(route) ? ' installed' : '';
   const beside = addOns
@@ -78,7 +81,7 @@ function buy({ advice: { route }, addOns, lifeFirst }: Plan): string {
     ? 'Beside that, and only as a bridge'
     : 'Beside that';
   const head = lifeFirst?.told ? bridge : 'What to buy';
-  return `${head}: ${inSentence(route.title)}, ${sayFigure(route.costUsd)}${installed}: ${made}.${also}`;
+  return `${head}: ${inSentence(route.title)}, ${sayFigure(route.costUsd)}${sayAboveTold(home, route)}${installed}: ${made}.${also}`;
 }
 
 /** Where life hangs on a device: whom to call, its own battery and the second way come before any purchase. */
@@ -87,24 +90,40 @@ function lifeBefore({ lifeFirst }: Plan): string[] {
 }
 
 /** No heat or no cooling, where that harms, is said before what is bought. */
-function comfort({ comfortLost: { heat, cool }, home }: Plan): string[] {
+function comfort({ comfortLost: { heat, cool }, home, lifeFirst }: Plan): string[] {
   const names = (ids: readonly string[]) =>
     home.loads.filter((load) => ids.includes(load.id)).map((load) => inSentence(load.name));
   const because = (ids: readonly string[], building: string) =>
-    names(ids).length > 0 ? `this plan does not carry the ${listOf(names(ids))}` : building;
+    names(ids).length > 0
+      ? notRun(
+          names(ids),
+          ids.some((id) => onlyInOutage(home, id)),
+        )
+      : building;
+  // Who leaves when the power fails waits for no thermometer.
+  const wait = home.lifeSupport !== 'no' && lifeFirst?.leaveAtOnce === true;
   return [
     ...(heat.length > 0
       ? [
-          `Expect no heat while the power is out: ${because(heat, 'the building heats your home, and its boiler needs power too')}. Live in one room, hang a thermometer in it, and leave before it stays below 60 °F.`,
+          `Expect no heat while the power is out: ${because(heat, 'the building heats your home, and its boiler needs power too')}.${wait ? '' : ' Live in one room, hang a thermometer in it, and leave before it stays below 60 °F.'}`,
         ]
       : []),
     ...(cool.length > 0
       ? [
-          `Expect no cooling while the power is out: ${because(cool, '')}. Have a cool place to go to, and leave before a room stays above 90 °F; a fan alone does not protect above that.`,
+          `Expect no cooling while the power is out: ${because(cool, '')}. ${wait ? 'A' : 'Have a cool place to go to, and leave before a room stays above 90 °F; a'} fan alone does not protect above ${wait ? '90 °F' : 'that'}.`,
         ]
       : []),
   ];
 }
+
+/** A unit for one room that nobody may have is not "the" unit of this home. */
+const notRun = (names: readonly string[], forOneRoom: boolean) =>
+  forOneRoom
+    ? `this plan runs no ${listOf(names)}`
+    : `this plan does not carry the ${listOf(names)}`;
+
+const onlyInOutage = ({ loads }: Home, id: string) =>
+  loads.some((load) => load.id === id && load.onlyInOutage === true);
 
 /** The year of a price stands in the details. */
 const withoutYear = (cost: string) => cost.replace(/, prices of .*$/, '');
@@ -117,15 +136,18 @@ function lasts(plan: Plan): string {
   const { hours, reachesGoal, says } = route.lasting;
   const goal = formatQuantity(home.goalHours.value, 'h');
   const stored = onceStored(plan.home, route);
-  const asked =
-    stored?.route.lasting.reachesGoal || reachesGoal
-      ? `You asked for ${goal}.`
-      : `It does not reach the ${goal} you asked for.`;
+  const reached = stored?.route.lasting.reachesGoal || reachesGoal;
+  const careful = (stored?.route.lasting.hours ?? hours)?.low ?? Infinity;
+  const short = Math.round(careful) < home.goalHours.value;
+  const asked = reached
+    ? `You asked for ${goal}${short ? '; the careful count falls short' : ''}.`
+    : `It does not reach the ${goal} you asked for.`;
   if (hours === null || route.carries.length === 0) return `How long: ${says}`;
-  const likely = formatQuantity(Math.round(hours.value), 'h');
+  const just = !reachesGoal && Math.round(hours.value) === Math.round(home.goalHours.value);
+  const likely = `${just ? 'just under' : 'about'} ${formatQuantity(Math.round(hours.value), 'h')}`;
   const bad = hours.low < 0.5 ? 'none at all' : formatQuantity(Math.round(hours.low), 'h');
   const states = stored === null ? '' : ` (${fuelToday(route.fuel!)}); ${sayOnceStored(stored)}`;
-  return `How long: about ${likely}, careful count ${bad}${states}. ${asked}${sayDevicesAlone(plan)}`;
+  return `How long: ${likely}, careful count ${bad}${states}. ${asked}${sayDevicesAlone(plan)}`;
 }
 
 function notCarried({ advice: { route }, home, routes }: Plan): string {
@@ -138,10 +160,18 @@ function notCarried({ advice: { route }, home, routes }: Plan): string {
   const other =
     all === null
       ? ''
-      : ` Cheapest that carries it too: ${inSentence(all.title)}, about ${formatQuantity(all.costUsd.value, '$')}.`;
+      : ` Cheapest that carries it too: ${inSentence(all.title)}, about ${formatQuantity(all.costUsd.value, '$')}, ${forHowLong(all)}.`;
   return missed.length > 0
     ? `What it does not carry, though it must keep running: ${listOf(missed.map(inSentence))}.${reach}${other}`
     : `What it carries: all that must keep running.${reach}`;
+}
+
+/** With its hours, and that they are too few: carrying all for a night is not doing the job. */
+function forHowLong({ lasting: { hours, reachesGoal } }: Route): string {
+  if (hours === null) return 'while the gas flows';
+  const h = (value: number) => formatQuantity(Math.round(value), 'h');
+  const short = reachesGoal ? '' : ', too short as well';
+  return `for about ${h(hours.value)}, careful count ${h(hours.low)}${short}`;
 }
 
 /** The cheapest route that carries everything that must run, for however long. */

@@ -16,7 +16,7 @@ export function sayHealthFirst({ healthFirst, home, advice }: Plan): string[] {
   const goal = formatQuantity(home.goalHours.value, 'h');
   const names = listOf(namesOf(home, carried));
   return [
-    `Health devices first: with all else off from the first minute the ${names} runs about ${span(likelyHours)} (careful count ${span(carefulHours)}), through ${sayShare(likelyShare)} of 100 outages of ${goal} (careful ${sayShare(carefulShare)}). It goes off last.${left}`,
+    `Health devices first: with all else off from the first minute the ${names} runs ${about(likelyHours)} (careful count ${span(carefulHours)}), through ${sayShare(likelyShare)} of 100 outages of ${goal} (careful ${sayShare(carefulShare)}). It goes off last.${left}`,
   ];
 }
 
@@ -26,12 +26,14 @@ export function sayDevicesAlone({ healthFirst, home, advice }: Plan): string {
   if (healthFirst === null || advice.route.carries.length === 0) return '';
   if (covered === null) return ` It carries no health device.`;
   const names = listOf(namesOf(home, healthFirst.carried));
-  return ` The ${names} alone: about ${span(covered.likelyHours)}, careful ${span(covered.carefulHours)}.`;
+  return ` The ${names} alone: ${about(covered.likelyHours)}, careful ${span(covered.carefulHours)}.`;
 }
 
 function namesOf({ loads }: Home, ids: readonly string[]): string[] {
   return loads.filter(({ id }) => ids.includes(id)).map(({ name }) => inSentence(name));
 }
+
+const about = (hours: number) => `${hours >= LENGTHS.at(-1)! ? '' : 'about '}${span(hours)}`;
 
 function span(hours: number): string {
   return hours >= LENGTHS.at(-1)! ? 'two weeks or more' : formatQuantity(Math.round(hours), 'h');

@@ -36,10 +36,14 @@ export function singleBattery(home: Home): Route {
     nameplateKwh: size.nameplateKwh,
     usableKwh: size.usableKwh,
     gap: 'none to a few seconds, if it stands ready at the device',
-    lasting: lastsHours(home, size.hours, `${names.join(' and ')} on ${size.nameplateKwh} kWh`),
+    lasting: lastsHours(
+      home,
+      size.hours,
+      `${size.nameplateKwh} kWh for ${names.join(' and ').toLowerCase()}`,
+    ),
     parts: loads[0]!.id === 'sump' ? [part('sump-battery')] : packParts(size, buy),
     notes: [
-      "It is worth having beside any larger route: it bridges the gap and the generator's rest.",
+      'It is worth having beside any larger route: it bridges the gap until that one gives power.',
     ],
   });
 }
