@@ -26,7 +26,9 @@ describe('the codes of a plan', () => {
     const cautions = plan.cautions.map((one) => ({ ...one, says: 'Other words.', because: '' }));
     const nextSteps = plan.nextSteps.map((step) => ({ ...step, what: 'Do something else.' }));
     expect(differences(codes, planCodes({ ...plan, cautions, nextSteps }))).toEqual([]);
-    expect(stringsIn(codes)).not.toContain('no-load-of-that-name');
+    const renamed = plan.home.loads.map((load) => ({ ...load, name: 'Thing' }));
+    const home = { ...plan.home, loads: renamed };
+    expect(differences(codes, planCodes({ ...plan, home }))).toEqual([]);
   });
 
   test('differ where a caution, a verdict, a size, a price or the order changes', () => {

@@ -1,4 +1,4 @@
-import type { Demand, Load } from '../src/home/home';
+import type { Load } from '../src/home/home';
 import type { Plan } from '../src/plan/plan';
 import type { Route } from '../src/routes/route';
 import { type Codes, codesIn } from './plans/codes-in';
@@ -8,17 +8,16 @@ import { type Codes, codesIn } from './plans/codes-in';
  * alike, however they say it. A change of the plan's form is followed here, so that the codes stay what they were.
  */
 export function planCodes(plan: Plan): Codes {
-  const load = loadIds(plan);
   return codesIn({
     state: plan.state,
     draftBecause: plan.draftBecause.map((one) => one.id),
     undecided: plan.undecided.map((one) => one.question),
     danger: plan.danger?.told.map((one) => one.id) ?? [],
-    job: jobCodes(plan, load),
+    job: jobCodes(plan),
     loads: plan.home.loads.map(loadCodes),
     billCheck: plan.billCheck,
     outlook: plan.outlook,
-    routes: plan.routes.map((route) => routeCodes(route, load)),
+    routes: plan.routes.map(routeCodes),
     advised: plan.advice.route.kind,
     beside: plan.advice.beside.map((route) => route.kind),
     wholeJob: plan.advice.wholeJob?.kind ?? null,
@@ -37,7 +36,7 @@ export function planCodes(plan: Plan): Codes {
     electrical: plan.electrical,
     addOns: plan.addOns,
     fuelToStore: plan.fuelToStore,
-    ladder: plan.ladder.map((step) => ({ ...step, switchOff: step.switchOff.map(load) })),
+    ladder: plan.ladder,
     steps: plan.nextSteps.map((step) => [step.id, step.who.replaceAll(' ', '-')]),
     toFindOut: plan.toFindOut.map((one) => [one.question, one.changes, one.safety]),
     assumptions: plan.assumptions.map((one) => [one.question, one.asked]),
@@ -50,28 +49,14 @@ export function planCodes(plan: Plan): Codes {
   })!;
 }
 
-/** Loads are named to people; a code is their id. */
-function loadIds({ home }: Plan): (name: string) => string {
-  const ids = new Map(
-    [...home.usualLoads, ...home.loads].map((load): [string, string] => [load.name, load.id]),
-  );
-  return (name) => ids.get(name) ?? 'no-load-of-that-name';
-}
-
-function jobCodes({ home, job, jobTold }: Plan, load: (name: string) => string) {
-  const demandCodes = (of: Demand) => ({
-    ...of,
-    hardestStart: of.hardestStart === null ? null : load(of.hardestStart),
-    startsTogether: of.startsTogether.map(load),
-  });
-  const { must, good, all } = home.demand;
+function jobCodes({ home, job, jobTold }: Plan) {
   return {
     told: jobTold,
     goalHours: home.goalHours,
     goalSeasons: home.goalSeasons,
     people: home.people,
     lifeSupport: home.lifeSupport,
-    demand: { must: demandCodes(must), good: demandCodes(good), all: demandCodes(all) },
+    demand: home.demand,
     figuresSaid: job.map((one) => [...one.matchAll(/\d[\d,.]*\d|\d/g)].map(asNumber)),
   };
 }
@@ -83,17 +68,13 @@ function loadCodes({ restsOn, name, ...load }: Load) {
   return load;
 }
 
-function routeCodes(
-  { stops, carries, leavesOut, parts, ...route }: Route,
-  load: (name: string) => string,
-) {
+function routeCodes({ stops, leavesOut, parts, ...route }: Route) {
   return {
     ...route,
     stops: stops.map((stop) => (stop.open ? 'not-known' : 'told')),
     ifs: route.ifs.length,
     notes: route.notes.length,
-    carries: carries.map(load),
-    leavesOut: leavesOut.map((one) => [load(one.name), one.must]),
+    leavesOut: leavesOut.map((one) => [one.load, one.must]),
     parts: parts.map((part) => [part.equipmentClass, part.units, part.costUsd]),
   };
 }

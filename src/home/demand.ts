@@ -3,6 +3,7 @@ import { type Figure, figure } from '../quantity/figure';
 import { addFigures, formula } from '../quantity/figure-arithmetic';
 import type { Demand, Load, Season } from './home';
 import { seasons } from './home';
+import { loadNames } from './load-names';
 
 type End = 'low' | 'value' | 'high';
 
@@ -64,7 +65,7 @@ function startOf(running: readonly Load[], runningVa: Figure) {
     largestStart({
       startsKeptApart: false,
       loads: running.map((load) => ({
-        id: load.name,
+        id: load.id,
         runningVa: load.runningVa[end],
         startingVa: load.startVa?.[end] ?? load.runningVa[end],
         selfStarting: load.selfStarting,
@@ -78,7 +79,7 @@ function startOf(running: readonly Load[], runningVa: Figure) {
     unit: 'VA',
     name: 'the hardest start on top of what runs',
     source: formula(
-      `all running, with ${likely.starting.join(' and ') || 'nothing'} starting`,
+      `all running, with ${loadNames({ loads: running }, likely.starting).join(' and ') || 'nothing'} starting`,
       [runningVa],
       'largest start plus the next largest that starts by itself; common practice, no source',
     ),

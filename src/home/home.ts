@@ -3,6 +3,7 @@ import type { Figure } from '../quantity/figure';
 import type { Place } from '../tables/place';
 import type { BillYear } from './bill-year';
 import type { Facts } from './facts';
+import type { LoadId } from './load-id';
 
 export type Season = 'winter' | 'summer' | 'mild';
 export const seasons: readonly Season[] = ['winter', 'summer', 'mild'];
@@ -12,7 +13,7 @@ export type Rank = 'must' | 'good' | 'wait';
 
 /** One thing in the home that uses electricity. */
 export interface Load {
-  readonly id: string;
+  readonly id: LoadId;
   readonly name: string;
   readonly rank: Rank;
   /** Somebody's life or health hangs on it. */
@@ -63,9 +64,9 @@ export interface Demand {
   readonly wattsByHour: Readonly<Record<Season, readonly number[]>>;
   readonly needs240: boolean;
   /** The load with the largest start, or null. */
-  readonly hardestStart: string | null;
+  readonly hardestStart: LoadId | null;
   /** The loads that start at that moment: the largest, and the next that starts by itself. */
-  readonly startsTogether: readonly string[];
+  readonly startsTogether: readonly LoadId[];
 }
 
 /** What was found when the loads were held against the bill. */

@@ -1,21 +1,21 @@
 import { mustNotBeNegative } from '../quantity/must-be';
 
 /** A load that may be on at the same time as the others. VA running and VA in the moment it starts. */
-export interface StartingLoad {
-  readonly id: string;
+export interface StartingLoad<Id extends string = string> {
+  readonly id: Id;
   readonly runningVa: number;
   /** The whole draw while starting, not the part above running. */
   readonly startingVa: number;
   readonly selfStarting: boolean;
 }
 
-export interface LargestStart {
+export interface LargestStart<Id extends string = string> {
   /** All loads running. */
   readonly runningVa: number;
   /** Everything else running while `starting` start: what the source must stand for a moment. */
   readonly peakVa: number;
   /** Loads counted as starting, the largest step first. */
-  readonly starting: readonly string[];
+  readonly starting: readonly Id[];
   /** Every self-starting load at once, as after an automatic transfer without staged restart. */
   readonly allSelfStartingVa: number;
 }
@@ -26,10 +26,10 @@ export interface LargestStart {
  * itself can meet any other. `startsKeptApart` (a control or delay prevents two at once) leaves out the second.
  * VA are added as plain numbers, which is never too low.
  */
-export function largestStart(of: {
-  loads: readonly StartingLoad[];
+export function largestStart<Id extends string>(of: {
+  loads: readonly StartingLoad<Id>[];
   startsKeptApart: boolean;
-}): LargestStart {
+}): LargestStart<Id> {
   for (const load of of.loads) {
     mustNotBeNegative(`${load.id} runningVa`, load.runningVa, 'VA');
     mustNotBeNegative(`${load.id} startingVa`, load.startingVa, 'VA');
@@ -47,7 +47,9 @@ export function largestStart(of: {
 }
 
 /** The hardest one or two of loads sorted by falling step; of two, at most one waits for a hand. */
-function hardestTogether(steps: readonly StartingLoad[]): StartingLoad[] {
+function hardestTogether<Id extends string>(
+  steps: readonly StartingLoad<Id>[],
+): StartingLoad<Id>[] {
   const [first, ...rest] = steps;
   if (first === undefined) return [];
   const second = rest.find((load) => first.selfStarting || load.selfStarting);

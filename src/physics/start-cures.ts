@@ -8,13 +8,13 @@ export type StartCureKind =
   | 'both' // soft starter and starts kept apart
   | 'larger-source';
 
-export interface StartCure {
+export interface StartCure<Id extends string = string> {
   readonly kind: StartCureKind;
   /** Momentary demand with this cure, VA; for a larger source, what it must carry. */
   readonly peakVa: number;
   readonly enough: boolean;
   /** The load a soft starter goes on. */
-  readonly on?: string;
+  readonly on?: Id;
 }
 
 /**
@@ -22,20 +22,20 @@ export interface StartCure {
  * the hardest start (`softStartMultiple` x its running VA, 1.5 to 2.5 as a rule; common practice, no source), both, or a larger
  * source. Which is cheapest is for the reader of the list to say. `softStartable` names the motors that may have one.
  */
-export function startCures(of: {
-  loads: readonly StartingLoad[];
+export function startCures<Id extends string>(of: {
+  loads: readonly StartingLoad<Id>[];
   surgeVa: number;
   softStartMultiple: number;
   softStartable: readonly string[];
-}): StartCure[] {
+}): StartCure<Id>[] {
   mustBePositive('surgeVa', of.surgeVa, 'VA');
   if (!(of.softStartMultiple >= 1)) {
     throw new RangeError(`softStartMultiple must be 1 or more, got ${of.softStartMultiple}`);
   }
-  const peak = (loads: readonly StartingLoad[], startsKeptApart: boolean) =>
+  const peak = (loads: readonly StartingLoad<Id>[], startsKeptApart: boolean) =>
     largestStart({ loads, startsKeptApart }).peakVa;
   const asItIs = peak(of.loads, false);
-  const cure = (kind: StartCureKind, peakVa: number, on?: string): StartCure => {
+  const cure = (kind: StartCureKind, peakVa: number, on?: Id): StartCure<Id> => {
     const enough = kind === 'larger-source' || peakVa <= of.surgeVa;
     return on === undefined ? { kind, peakVa, enough } : { kind, peakVa, enough, on };
   };
@@ -49,7 +49,10 @@ export function startCures(of: {
   return [...cures, cure('larger-source', asItIs)];
 }
 
-function soften(load: StartingLoad, of: { softStartMultiple: number }): StartingLoad {
+function soften<Id extends string>(
+  load: StartingLoad<Id>,
+  of: { softStartMultiple: number },
+): StartingLoad<Id> {
   const softVa = load.runningVa * of.softStartMultiple;
   return { ...load, startingVa: Math.min(load.startingVa, softVa) };
 }

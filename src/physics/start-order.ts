@@ -1,31 +1,34 @@
 import { mustBePositive } from '../quantity/must-be';
 import type { StartingLoad } from './largest-start';
 
-export interface StartStep {
-  readonly id: string;
+export interface StartStep<Id extends string = string> {
+  readonly id: Id;
   /** What runs already while this one starts, with its start. */
   readonly peakVa: number;
   readonly fits: boolean;
 }
 
-export interface StartOrder {
+export interface StartOrder<Id extends string = string> {
   /** One load after the other, hardest start first. */
-  readonly steps: readonly StartStep[];
+  readonly steps: readonly StartStep<Id>[];
   /** The highest moment of the whole order: no other order has a lower one. */
   readonly peakVa: number;
   /** Pairs that each start alone on top of everything else, but not together. */
-  readonly keepApart: readonly (readonly [string, string])[];
+  readonly keepApart: readonly (readonly [Id, Id])[];
 }
 
 /**
  * The order in which to switch loads on, one at a time: by falling step (start - run). Swapping two neighbors that stand
  * the other way never raises the highest moment, so no order is gentler. Needs the surge of the source, VA.
  */
-export function startOrder(of: { loads: readonly StartingLoad[]; surgeVa: number }): StartOrder {
+export function startOrder<Id extends string>(of: {
+  loads: readonly StartingLoad<Id>[];
+  surgeVa: number;
+}): StartOrder<Id> {
   mustBePositive('surgeVa', of.surgeVa, 'VA');
   const sorted = [...of.loads].sort((a, b) => step(b) - step(a));
   let runningVa = 0;
-  const steps = sorted.map((load): StartStep => {
+  const steps = sorted.map((load): StartStep<Id> => {
     const peakVa = runningVa + Math.max(load.startingVa, load.runningVa);
     runningVa += load.runningVa;
     return { id: load.id, peakVa, fits: peakVa <= of.surgeVa };
@@ -34,18 +37,18 @@ export function startOrder(of: { loads: readonly StartingLoad[]; surgeVa: number
   return { steps, peakVa, keepApart: pairsApart(sorted, runningVa, of.surgeVa) };
 }
 
-function pairsApart(
-  loads: readonly StartingLoad[],
+function pairsApart<Id extends string>(
+  loads: readonly StartingLoad<Id>[],
   runningVa: number,
   surgeVa: number,
-): [string, string][] {
+): [Id, Id][] {
   const room = surgeVa - runningVa;
   const alone = loads.filter((load) => step(load) > 0 && step(load) <= room);
   return alone.flatMap((a, i) =>
     alone
       .slice(i + 1)
       .filter((b) => step(a) + step(b) > room)
-      .map((b): [string, string] => [a.id, b.id]),
+      .map((b): [Id, Id] => [a.id, b.id]),
   );
 }
 

@@ -50,7 +50,7 @@ function isWanted({ facts, goalSeasons }: Home, load: Load): boolean {
 /** What the cautions and the one room advise to buy beside the route, each with a price range of its year. */
 export function addOnsOf(home: Home, route: Route, cautions: readonly Finding[]): AddOn[] {
   const pump = home.facts.told('sump') && home.facts.is('sump', 'one');
-  const carried = home.loads.filter((load) => route.carries.includes(load.name));
+  const carried = home.loads.filter((load) => route.carries.includes(load.id));
   return [
     ...bought.filter(({ caution }) => pump && cautions.some((one) => one.id === caution)),
     ...roomUnits.filter(({ load }) =>

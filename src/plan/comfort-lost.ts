@@ -17,7 +17,7 @@ export interface ComfortLost {
  * told to run or not, what nobody carries gives no heat. One heater or room unit that is carried is enough.
  */
 export function comfortLost(home: Home, route: Pick<Route, 'carries'>): ComfortLost {
-  const carried = (load: Load) => route.carries.includes(load.name);
+  const carried = (load: Load) => route.carries.includes(load.id);
   const missing = (loads: readonly Load[]) =>
     loads.some(carried) ? [] : loads.map((load) => load.id);
   const heaters = home.loads.filter((load) => load.restsOn.includes('heat-main'));

@@ -1,5 +1,6 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../home/home';
+import { loadNames } from '../home/load-names';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
 import type { Route } from '../routes/route';
 import { hasWiringToDo } from '../routes/wiring-to-do';
@@ -83,9 +84,15 @@ function quotePoints(home: Home, route: Route): string[] {
 
 /** What must keep running and what is good to have, apart: the counts of the job and of the route differ by it. */
 function circuitsLine(home: Home, route: Route): string {
-  const mustNames = new Set(home.loads.filter((l) => l.rank === 'must').map((l) => l.name));
-  const must = route.carries.filter((name) => mustNames.has(name));
-  const more = route.carries.filter((name) => !mustNames.has(name));
+  const ids = new Set(home.loads.filter((l) => l.rank === 'must').map((l) => l.id));
+  const must = loadNames(
+    home,
+    route.carries.filter((id) => ids.has(id)),
+  );
+  const more = loadNames(
+    home,
+    route.carries.filter((id) => !ids.has(id)),
+  );
   const also = more.length > 0 ? `; and of what is good to have: ${more.join(', ')}` : '';
   return `Circuits to carry, which must keep running: ${must.join(', ')}${also}.`;
 }

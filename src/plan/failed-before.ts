@@ -37,7 +37,7 @@ export function failedBefore(home: Home, route: Pick<Route, 'carries'>): Failed[
   return home.facts.choices('outage-failed').filter((id): id is Failed => {
     if (id === 'nothing') return false;
     const against = home.loads.filter(failures[id].by);
-    return against.length > 0 && !against.some((load) => route.carries.includes(load.name));
+    return against.length > 0 && !against.some((load) => route.carries.includes(load.id));
   });
 }
 

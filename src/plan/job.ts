@@ -1,4 +1,5 @@
 import type { Home } from '../home/home';
+import { loadNames } from '../home/load-names';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
 import { mustLoads } from '../routes/must-carried';
 import { hardestSeason } from './hardest-season';
@@ -33,7 +34,7 @@ export function jobOf(home: Home): string[] {
   const kwh = formatRange(day.low, day.value, day.high, 'kWh');
   return [
     [`Keep the ${listOf(names)} running for ${hours} ${season}.`, ...oneRoomWords(home)].join(' '),
-    `${allOf(tooMuch)} running at once is ${watts}; the hardest moment, when ${startMoment(must.startsTogether)}, asks for ${start}.`,
+    `${allOf(tooMuch)} running at once is ${watts}; the hardest moment, when ${startMoment(loadNames(home, must.startsTogether))}, asks for ${start}.`,
     `A hard ${season1} day takes ${kwh}.`,
   ];
 }

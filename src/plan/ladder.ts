@@ -1,4 +1,5 @@
 import type { Home, Load } from '../home/home';
+import type { LoadId } from '../home/load-id';
 import { wasAskedAbout } from '../home/load-told';
 import type { Route } from '../routes/route';
 import { atRisk } from '../rules/when/at-risk';
@@ -8,7 +9,7 @@ import { listOf } from './list-of';
 export interface LadderStep {
   /** Share of the charge, or of the fuel, that is left, %; 100 is "from the start". */
   readonly atPercent: number;
-  readonly switchOff: readonly string[];
+  readonly switchOff: readonly LoadId[];
   /** Average power saved on a hard day, W. */
   readonly savesWatts: number;
   /** Hours gained against not switching off, walked hour by hour; null where no store runs down, or it buys next to nothing. */
@@ -52,7 +53,7 @@ const lastOn = ['sump', 'phone-charging', 'lights-led'];
  */
 export function ladderOf(home: Home, route: Route): LadderStep[] {
   const carried = new Set(route.carries);
-  const on = home.loads.filter((load) => carried.has(load.name)).map(keepMedical);
+  const on = home.loads.filter((load) => carried.has(load.id)).map(keepMedical);
   const toTheEnd = (load: Load) => keepToTheEnd.includes(load.id) || keepsSafe(home, load);
   const groups: { atPercent: number; loads: Load[]; why: string }[] = [
     {
@@ -83,7 +84,7 @@ export function ladderOf(home: Home, route: Route): LadderStep[] {
     const savesWatts = wattsOf(home, group.loads);
     steps.push({
       atPercent: group.atPercent,
-      switchOff: group.loads.map((load) => load.name),
+      switchOff: group.loads.map((load) => load.id),
       savesWatts,
       gainsHours: null,
       why: group.why,
@@ -115,19 +116,19 @@ function keepMedical(load: Load): Load {
 }
 
 /** What this route does not run, of the things the home has: never a health device, which has its own battery or second way. */
-function fromTheStart(home: Home, carried: ReadonlySet<string>): LadderStep {
+function fromTheStart(home: Home, carried: ReadonlySet<LoadId>): LadderStep {
   const off = home.loads
     .map(keepMedical)
     .filter(
       (load) =>
-        !carried.has(load.name) &&
+        !carried.has(load.id) &&
         !load.life &&
         !load.onlyInOutage &&
         wasAskedAbout(home.facts, load),
     );
   return {
     atPercent: 100,
-    switchOff: off.map((load) => load.name),
+    switchOff: off.map((load) => load.id),
     savesWatts: 0,
     gainsHours: null,
     why: 'off from the first minute, at its breaker or plug',
@@ -137,10 +138,10 @@ function fromTheStart(home: Home, carried: ReadonlySet<string>): LadderStep {
 /** Where nothing gives power there is no level to go by: what can wait goes off, so that it does not start unseen. */
 function withoutPower(home: Home): LadderStep {
   const { switchOff, ...step } = fromTheStart(home, new Set());
-  const waits = new Set(home.loads.filter((l) => l.rank === 'wait').map((l) => l.name));
+  const waits = new Set(home.loads.filter((l) => l.rank === 'wait').map((l) => l.id));
   return {
     ...step,
-    switchOff: switchOff.filter((name) => waits.has(name)),
+    switchOff: switchOff.filter((id) => waits.has(id)),
     why: 'at its breaker or plug, so that nothing starts by itself when the power comes back',
   };
 }
@@ -149,7 +150,7 @@ function lastStep(home: Home, on: readonly Load[]): LadderStep {
   const life = on.filter((load) => load.life).map((load) => load.name);
   const rest = on
     .filter((load) => !load.life && !lastOn.includes(load.id) && goesLast(home, load))
-    .map((load) => load.name);
+    .map((load) => load.id);
   return {
     atPercent: 15,
     switchOff: rest,

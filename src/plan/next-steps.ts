@@ -6,11 +6,11 @@ import { hasWiringToDo } from '../routes/wiring-to-do';
 import type { Finding, Who } from '../rules/rule';
 import type { AddOn } from './add-ons';
 import type { Electrical } from './electrical/electrical';
-import { remedy } from './electrical/high-end';
 import type { FuelToStore } from './fuel-to-store';
 import { inSentence, listOf } from './list-of';
 import { alarmStep, medicalSteps, rehearsal } from './safety-steps';
 import { sentenceCase } from './sentence-case';
+import { remedy } from './words/say-high-end';
 import type { ToFindOut } from './worth-finding-out';
 
 /** What a step is about, for whoever picks among them. */
@@ -158,13 +158,13 @@ function wiredSteps({ home: { facts }, advice: { route } }: Of): NextStep[] {
 }
 
 /** What the size, the fuel and the cautions of the route advised still ask of the household. */
-function sourceSteps({ advice, electrical, fuelToStore, addOns }: Of): NextStep[] {
+function sourceSteps({ home, advice, electrical, fuelToStore, addOns }: Of): NextStep[] {
   const gaps = electrical.highEnd.filter((gap) => gap.route === advice.route.kind);
   const steps: NextStep[] = [];
   if (gaps.length > 0) {
     steps.push({
       id: 'measure' as const,
-      what: `${sentenceCase(remedy(gaps))}. At the high end it is more than the ${inSentence(advice.route.title)} gives.`,
+      what: `${sentenceCase(remedy(home, gaps))}. At the high end it is more than the ${inSentence(advice.route.title)} gives.`,
       who: 'household',
     });
   }

@@ -1,13 +1,17 @@
-import type { Demand, Load, Season } from '../home/home';
+import type { Demand, Home, Load, Season } from '../home/home';
 import type { Figure } from '../quantity/figure';
+import type { Gap } from '../routes/gap';
 import type { Route } from '../routes/route';
 import { onlyUnknown } from '../routes/stop';
 import { billYearFigures } from './bill-year-data';
 import { electricalData } from './electrical/electrical-data';
 import { readingOf } from './ladder-reading';
 import { moneyData } from './money/money-data';
+import { namedLoad, namedLoads } from './named-load';
 import type { Plan } from './plan';
 import { rideThroughData } from './ride-through/ride-through-data';
+import { sayGap } from './words/say-gap';
+import { sayLeftOut } from './words/say-left-out';
 
 /** A figure as the plan file holds it: rounded, with its unit and where it came from. */
 export interface FigureData {
@@ -46,9 +50,9 @@ export function planData(plan: Plan) {
     lifeSupport: plan.home.lifeSupport,
     loads: plan.home.loads.map(loadData),
     demand: {
-      mustRun: demandData(plan.home.demand.must),
-      mustAndGood: demandData(plan.home.demand.good),
-      everything: demandData(plan.home.demand.all),
+      mustRun: demandData(plan.home, plan.home.demand.must),
+      mustAndGood: demandData(plan.home, plan.home.demand.good),
+      everything: demandData(plan.home, plan.home.demand.all),
     },
     billCheck: billData(plan),
     calibration: plan.home.calibration ?? 'not from bills',
@@ -66,7 +70,7 @@ export function planData(plan: Plan) {
     advised: { route: plan.advice.route.kind, because: plan.advice.because },
     beside: plan.advice.beside.map((route) => route.kind),
     wholeJob: plan.advice.wholeJob?.kind ?? 'none beyond the one advised',
-    routes: plan.routes.map(routeData),
+    routes: plan.routes.map((route) => routeData(plan.home, route)),
     willNotDo: [...plan.willNotDo],
     cautions: plan.cautions.map((c) => ({
       id: c.id,
@@ -86,12 +90,12 @@ export function planData(plan: Plan) {
     })),
     electricianFor: plan.electricianFor,
     electrician: [...plan.electrician],
-    electrical: electricalData(plan.electrical),
+    electrical: electricalData(plan),
     addOns: plan.addOns.map((one) => ({ ...one })),
     fuelToStore: plan.fuelToStore?.says ?? 'nothing more',
     ladder: plan.ladder.map((step) => ({
       ...levelData(plan, step.atPercent),
-      switchOff: [...step.switchOff],
+      switchOff: namedLoads(plan.home, step.switchOff),
       savesWatts: round(step.savesWatts),
       gainsHours: step.gainsHours === null ? 'not counted' : round(step.gainsHours),
       why: step.why,
@@ -138,13 +142,13 @@ function loadData(load: Load) {
   };
 }
 
-function demandData(demand: Demand) {
+function demandData(home: Home, demand: Demand) {
   return {
     running: figureData(demand.runningWatts),
     apparent: figureData(demand.runningVa),
     starting: figureData(demand.startVa),
-    hardestStart: demand.hardestStart ?? 'none',
-    startsTogether: [...demand.startsTogether],
+    hardestStart: demand.hardestStart === null ? 'none' : namedLoad(home, demand.hardestStart),
+    startsTogether: namedLoads(home, demand.startsTogether),
     energy: seasonData(demand.kwhPerDay),
     wattsByHour: {
       winter: demand.wattsByHour.winter.map(round),
@@ -190,7 +194,7 @@ function billData({ billCheck }: Plan) {
   };
 }
 
-function routeData(route: Route) {
+function routeData(home: Home, route: Route) {
   return {
     kind: route.kind,
     title: route.title,
@@ -198,8 +202,13 @@ function routeData(route: Route) {
     cannotBecause: route.stops.map((stop) => stop.says),
     notKnownYet: onlyUnknown(route.stops),
     worksIf: [...route.ifs],
-    carries: [...route.carries],
-    leavesOut: route.leavesOut.map((l) => ({ ...l })),
+    carries: namedLoads(home, route.carries),
+    leavesOut: route.leavesOut.map(({ load, why, must }) => ({
+      ...namedLoad(home, load),
+      code: why.code,
+      why: sayLeftOut(why),
+      must,
+    })),
     power:
       route.power === null
         ? 'none'
@@ -227,7 +236,7 @@ function routeData(route: Route) {
             perDay: figureData(route.fuel.perDay),
             atHand: route.fuel.atHand === null ? 'piped' : figureData(route.fuel.atHand),
           },
-    gap: route.gap,
+    gap: gapData(route.gap),
     lasts: route.lasting.says,
     lastsHours: route.lasting.hours === null ? 'no end foreseen' : figureData(route.lasting.hours),
     reachesGoal: route.lasting.reachesGoal,
@@ -235,6 +244,11 @@ function routeData(route: Route) {
     parts: route.parts.map((p) => ({ name: p.name, cost: figureData(p.costUsd), year: p.year })),
     notes: [...route.notes],
   };
+}
+
+function gapData(gap: Gap) {
+  const { low, high } = gap.seconds ?? { low: 'none' as const, high: 'none' as const };
+  return { code: gap.code, lowSeconds: low, highSeconds: high, says: sayGap(gap) };
 }
 
 /** Four significant digits, so that the file does not promise more than we know. */

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { routeKinds } from '../kinds/route-kind';
 import { electricalSchema } from './electrical/electrical-schema';
 import { moneySchema } from './money/money-schema';
+import { namedLoadSchema, namedLoadsSchema } from './named-load-schema';
 import { PLAN_SCHEMA_VERSION } from './plan';
 import { rideThroughSchema } from './ride-through/ride-through-schema';
 
@@ -37,8 +38,8 @@ const demand = z.strictObject({
   running: figure,
   apparent: figure,
   starting: figure,
-  hardestStart: z.string(),
-  startsTogether: lines.describe('Loads that start at the hardest moment.'),
+  hardestStart: z.union([namedLoadSchema, z.literal('none')]),
+  startsTogether: namedLoadsSchema.describe('Loads that start at the hardest moment.'),
   energy: bySeason,
   wattsByHour: z.strictObject({ winter: hours, summer: hours, mild: hours }),
   needs240Volts: z.boolean(),
@@ -51,8 +52,14 @@ const route = z.strictObject({
   cannotBecause: lines,
   notKnownYet: z.boolean().describe('It cannot be said to work only for want of answers.'),
   worksIf: lines,
-  carries: lines,
-  leavesOut: z.array(z.strictObject({ name: z.string(), why: z.string(), must: z.boolean() })),
+  carries: namedLoadsSchema,
+  leavesOut: z.array(
+    namedLoadSchema.extend({
+      code: z.string().describe('Why, as a code; `why` says it in words.'),
+      why: z.string(),
+      must: z.boolean(),
+    }),
+  ),
   power: z.union([
     z.strictObject({
       continuousWatts: z.number(),
@@ -77,7 +84,14 @@ const route = z.strictObject({
     }),
     z.literal('none'),
   ]),
-  gap: z.string(),
+  gap: z
+    .strictObject({
+      code: z.string(),
+      lowSeconds: z.union([z.number(), z.literal('none')]),
+      highSeconds: z.union([z.number(), z.literal('none')]),
+      says: z.string(),
+    })
+    .describe('Time without power when the grid fails; no seconds where no power comes back.'),
   lasts: z.string(),
   lastsHours: z.union([figure, z.literal('no end foreseen')]),
   reachesGoal: z.boolean(),
@@ -200,7 +214,7 @@ export const planSchema = z.strictObject({
         .number()
         .nullable()
         .describe('Gallons left in cans or in the tank; null where no fuel is kept.'),
-      switchOff: lines,
+      switchOff: namedLoadsSchema,
       savesWatts: z.number(),
       gainsHours: z.union([z.number(), z.literal('not counted')]),
       why: z.string(),
@@ -273,7 +287,11 @@ export const planSchema = z.strictObject({
   sources: lines,
 });
 
+/** What a reader of an older file has to know. */
+const VERSIONS =
+  'Version 2: a load is referred to by its id and name where version 1 had its name alone (carries, leavesOut, switchOff, hardestStart, startsTogether, starting, highEnd), what is left out and the gap have a code beside their words, and the gap has its seconds.';
+
 /** The same as JSON Schema, for editors. */
 export function planJsonSchema(): unknown {
-  return z.toJSONSchema(planSchema, { target: 'draft-2020-12' });
+  return z.toJSONSchema(planSchema.describe(VERSIONS), { target: 'draft-2020-12' });
 }

@@ -21,7 +21,7 @@ import type { DraftReason } from './why-draft';
 import type { ToFindOut } from './worth-finding-out';
 
 /** Version of the plan file. Grows when a reader of an older file would misread a newer one. */
-export const PLAN_SCHEMA_VERSION = 1;
+export const PLAN_SCHEMA_VERSION = 2;
 
 /** Everything a plan says, as data. The papers are made from it and add nothing. */
 export interface Plan {

@@ -13,7 +13,7 @@ export function tooColdForPump(home: Home, { carries }: Pick<Route, 'carries'>):
       load.heatsBy === 'pump' &&
       load.rank !== 'wait' &&
       load.kwhPerDay.winter.value > 0 &&
-      carries.includes(load.name),
+      carries.includes(load.id),
   );
   if (pump === undefined) return null;
   const { climate } = home.site.place;

@@ -1,18 +1,24 @@
 import type { Home } from '../home/home';
+import type { LoadId } from '../home/load-id';
+import { loadName } from '../home/load-names';
 import { hasGenerator, isSource, isWired } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
 import type { Advice } from '../routes/advise';
+import { bridges } from '../routes/gap';
 import { carriesAllMust } from '../routes/must-carried';
 import type { Route } from '../routes/route';
 import { failedBefore, sayFailedBefore } from './failed-before';
 import type { FuelToStore } from './fuel-to-store';
 import { tooColdForPump } from './too-cold-for-pump';
+import { sayGap } from './words/say-gap';
+import { sayLeftOut } from './words/say-left-out';
 
 /** What the advised route will not do, said plainly. */
 export function willNotDo(home: Home, advice: Advice, fuel: FuelToStore | null): string[] {
   const { route } = advice;
-  const lines = [...new Map(route.leavesOut.map((load) => [load.name, load])).values()].map(
-    (load) => `${load.name}: ${load.why}.${load.must ? ' You said it must keep running.' : ''}`,
+  const lines = [...new Map(route.leavesOut.map((load) => [load.load, load])).values()].map(
+    ({ load, why, must }) =>
+      `${loadName(home, load)}: ${sayLeftOut(why)}.${must ? ' You said it must keep running.' : ''}`,
   );
   if (!route.lasting.reachesGoal) lines.push(route.lasting.says);
   const cold = tooColdForPump(home, route);
@@ -22,10 +28,12 @@ export function willNotDo(home: Home, advice: Advice, fuel: FuelToStore | null):
   }
   const power = isSource(traitsOf[route.kind]);
   if (power && home.facts.is('goal-gap', 'no-blink', 'minute') && !bridges(route.gap)) {
-    lines.push(`It leaves a dark gap: ${route.gap}. Put a small battery at what must not blink.`);
+    lines.push(
+      `It leaves a dark gap: ${sayGap(route.gap)}. Put a small battery at what must not blink.`,
+    );
   }
   lines.push(...failedBefore(home, route).map(sayFailedBefore), ...againstAims(home, route));
-  if (power && !isWired(traitsOf[route.kind])) lines.push(byCordOnly(home, route));
+  if (power && !isWired(traitsOf[route.kind])) lines.push(byCordOnly(route));
   if (advice.wholeJob !== null) {
     const other = `the cheapest here would be: ${advice.wholeJob.title.toLowerCase()}`;
     const enough = fuel?.reachesGoal === true && carriesAllMust(home, route);
@@ -55,17 +63,10 @@ const gallons = ({ moreGallons }: FuelToStore) =>
   `${moreGallons} ${moreGallons === 1 ? 'gallon' : 'gallons'}`;
 
 /** Without wiring only what has a plug runs; said of the light and the pumps, which people take for wired in. */
-function byCordOnly(home: Home, route: Route): string {
-  const carried = (id: string) =>
-    home.loads.some((load) => load.id === id && route.carries.includes(load.name));
+function byCordOnly(route: Route): string {
+  const carried = (id: LoadId) => route.carries.includes(id);
   const lights = carried('lights-led') ? ' Light comes from lamps with a plug.' : '';
   const sump =
     carried('sump') && !traitsOf[route.kind].oneJob ? ' The sump pump runs by its own plug.' : '';
   return `It feeds nothing that is wired in: no wall outlet, no ceiling light, no pump without a plug.${lights}${sump}`;
-}
-
-function bridges(gap: string): boolean {
-  return (
-    gap.startsWith('from no blink') || gap.startsWith('none') || gap.startsWith('10 to 30 seconds')
-  );
 }

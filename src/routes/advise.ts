@@ -76,7 +76,7 @@ function widerAtThatPrice(
   affordable: readonly Route[],
 ): Route | undefined {
   const medical = home.loads.some(
-    (load) => carries.includes(load.name) && load.restsOn.includes('medical-devices'),
+    (load) => carries.includes(load.id) && load.restsOn.includes('medical-devices'),
   );
   if (!traitsOf[kind].oneJob || medical) return undefined;
   return affordable

@@ -1,10 +1,10 @@
 import { demandOf } from '../home/demand';
 import type { Demand, Load, Season } from '../home/home';
 import { timesFigure } from '../quantity/figure-arithmetic';
-import { formatQuantity } from '../quantity/format-quantity';
 import type { PowerStep } from '../tables/generic-steps';
 import { type BusierLeg, busierLegs } from './busier-leg';
 import type { LeftOut } from './route';
+import type { SourceName } from './why-left-out';
 
 /** A source is not loaded above this share of its continuous rating. Common practice, no source. */
 export const LOAD_SHARE = 0.8;
@@ -27,7 +27,7 @@ export interface FitWish {
   /** An inverter trips on the high end of a start; an engine rides through the likely one. */
   readonly startEnd: 'value' | 'high';
   readonly maySoftStart: boolean;
-  readonly sourceName: string;
+  readonly source: SourceName;
 }
 
 /**
@@ -58,7 +58,7 @@ export function fitPower(wish: FitWish): Fitted | null {
         )
       : worstOf(carried, asksOf(demand, largest));
     carried = carried.filter((load) => load !== worst);
-    leftOut.push(byLeg ? tooMuchForHalf(worst, largest) : tooHard(worst, wish.sourceName));
+    leftOut.push(byLeg ? tooMuchForHalf(worst, largest) : tooHard(worst, wish.source));
   }
   return null;
 }
@@ -104,20 +104,16 @@ function worstOf(loads: readonly Load[], asks: (load: Load) => number): Load {
 
 function tooMuchForHalf(load: Load, { watts, startVa }: PowerStep): LeftOut {
   return {
-    name: load.name,
+    load: load.id,
     must: load.rank === 'must',
-    why: `too much for one half of a 120/240 V generator, which carries ${formatQuantity(Math.round(watts / 2), 'W')} on each and lends ${formatQuantity(Math.round(startVa / 2), 'VA')} for a start`,
+    why: { code: 'half-too-small', halfWatts: watts / 2, halfStartVa: startVa / 2 },
   };
 }
 
-function tooHard(load: Load, sourceName: string): LeftOut {
-  const start =
-    load.startVa === null
-      ? ''
-      : `, or to start it (${Math.round(load.startVa.high / 100) / 10} kVA)`;
+function tooHard(load: Load, source: SourceName): LeftOut {
   return {
-    name: load.name,
+    load: load.id,
     must: load.rank === 'must',
-    why: `too much for ${sourceName} to run with the rest${start}`,
+    why: { code: 'too-hard', source, startVa: load.startVa?.high ?? null },
   };
 }

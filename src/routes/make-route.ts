@@ -5,6 +5,7 @@ import type { Figure } from '../quantity/figure';
 import { figure } from '../quantity/figure';
 import { formatQuantity } from '../quantity/format-quantity';
 import { total } from './costs';
+import { gapOf } from './gap';
 import type { Lasting, Route } from './route';
 import { asStop, type Stop } from './stop';
 
@@ -43,7 +44,7 @@ export function makeRoute(
 export function cannot(kind: RouteKind, title: string, stops: readonly (Stop | string)[]): Route {
   return makeRoute(kind, title, {
     stops: stops.map(asStop),
-    gap: 'not worked out',
+    gap: gapOf('not-worked-out'),
     lasting: lasts(zeroHours, false, 'It cannot be used here.'),
   });
 }

@@ -1,5 +1,6 @@
 import type { Home, Load } from '../home/home';
 import type { LeftOut, Route } from './route';
+import type { PlainReason } from './why-left-out';
 
 /** How many of the things that must keep running a route carries: the one count for every paper. */
 export interface MustCarried {
@@ -14,7 +15,7 @@ export function mustLoads(home: Home): Load[] {
 
 /** What must keep running and this route does not carry. */
 export function mustMissed(home: Home, route: Pick<Route, 'carries'>): Load[] {
-  return mustLoads(home).filter((load) => !route.carries.includes(load.name));
+  return mustLoads(home).filter((load) => !route.carries.includes(load.id));
 }
 
 export function mustCarried(home: Home, route: Pick<Route, 'carries'>): MustCarried {
@@ -30,15 +31,13 @@ export function carriesAllMust(home: Home, route: Pick<Route, 'carries'>): boole
 /** The route with every missed load among what it leaves out, so that nothing told vanishes. */
 export function withAllLeftOut(home: Home, route: Route): Route {
   if (route.verdict === 'cannot' || route.carries.length === 0) return route;
-  const named = new Set(route.leavesOut.map((one) => one.name));
+  const named = new Set(route.leavesOut.map((one) => one.load));
   const more = mustMissed(home, route)
-    .filter((load) => !named.has(load.name))
-    .map((load): LeftOut => ({ name: load.name, must: true, why: whyLeftOut(load) }));
+    .filter((load) => !named.has(load.id))
+    .map((load): LeftOut => ({ load: load.id, must: true, why: { code: whyLeftOut(load) } }));
   return more.length === 0 ? route : { ...route, leavesOut: [...route.leavesOut, ...more] };
 }
 
-function whyLeftOut(load: Load): string {
-  return load.offInOutage
-    ? 'draws so much that it stays off in any outage'
-    : 'is more than this source carries';
+function whyLeftOut(load: Load): PlainReason {
+  return load.offInOutage ? 'off-in-any-outage' : 'more-than-carried';
 }

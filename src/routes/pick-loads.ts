@@ -1,5 +1,6 @@
 import type { Home, Load, Rank } from '../home/home';
 import type { LeftOut } from './route';
+import type { PlainReason } from './why-left-out';
 
 /** Loads of these ranks, life support first, that are not switched off in every outage. */
 export function loadsOf(home: Home, ranks: readonly Rank[]): Load[] {
@@ -15,21 +16,17 @@ export function splitPlugIn(
   const leftOut = loads
     .filter((load) => !load.plugIn)
     .map((load) => ({
-      name: load.name,
+      load: load.id,
       must: load.rank === 'must',
-      why: whyNot(load, gives),
+      why: { code: whyNot(load, gives) },
     }));
   return { plugIn: loads.filter((load) => load.plugIn), leftOut };
 }
 
-function whyNot(load: Load, gives: 120 | 240): string {
-  if (load.wallOutletOnly) {
-    return 'must plug straight into a wall outlet, never into a cord or a pack';
-  }
-  if (load.volts === 120) return 'is wired in, not plugged in';
-  return gives === 240
-    ? 'needs 240 volts by a wire fixed to the house; a cord does not bring them'
-    : 'needs 240 volts; this gives 120';
+function whyNot(load: Load, gives: 120 | 240): PlainReason {
+  if (load.wallOutletOnly) return 'wall-outlet-only';
+  if (load.volts === 120) return 'wired-in';
+  return gives === 240 ? 'wired-240' : 'needs-240';
 }
 
 /** Must-run loads that no backup should carry: electric heat elements and the like. */
@@ -37,8 +34,8 @@ export function alwaysOff(home: Home): LeftOut[] {
   return home.loads
     .filter((load) => load.offInOutage && load.rank !== 'wait')
     .map((load) => ({
-      name: load.name,
+      load: load.id,
       must: load.rank === 'must',
-      why: 'draws so much that it stays off in any outage',
+      why: { code: 'off-in-any-outage' },
     }));
 }

@@ -1,7 +1,10 @@
+import type { LoadId } from '../home/load-id';
 import type { RouteKind } from '../kinds/route-kind';
 import type { Figure } from '../quantity/figure';
 import type { EquipmentClass } from '../tables/equipment-costs';
+import type { Gap } from './gap';
 import type { Stop } from './stop';
+import type { WhyLeftOut } from './why-left-out';
 
 /** Something to buy or have done, with its price as a range of a year's dollars. */
 export interface Part {
@@ -15,8 +18,8 @@ export interface Part {
 
 /** A load a route does not carry, and why not. */
 export interface LeftOut {
-  readonly name: string;
-  readonly why: string;
+  readonly load: LoadId;
+  readonly why: WhyLeftOut;
   /** It must keep running, so this is a gap the household has to know. */
   readonly must: boolean;
 }
@@ -77,7 +80,7 @@ export interface Route {
   readonly stops: readonly Stop[];
   /** What must be true, or be settled, before it works. */
   readonly ifs: readonly string[];
-  readonly carries: readonly string[];
+  readonly carries: readonly LoadId[];
   readonly leavesOut: readonly LeftOut[];
   readonly power: PowerSize | null;
   /** Battery as bought and as it can be used, kWh. */
@@ -87,8 +90,7 @@ export interface Route {
   readonly sizeByOdds: SizeByOdds | null;
   readonly fuel: FuelUse | null;
   readonly engine: EngineSize | null;
-  /** Time without power when the grid fails, in words. */
-  readonly gap: string;
+  readonly gap: Gap;
   readonly lasting: Lasting;
   readonly parts: readonly Part[];
   readonly costUsd: Figure;

@@ -26,9 +26,9 @@ export function leaveOutTooMuch(
     if (dayKwh(home, hungriest) < 0.4 * loads.reduce((sum, l) => sum + dayKwh(home, l), 0)) break;
     loads = loads.filter((load) => load !== hungriest);
     leftOut.push({
-      name: hungriest.name,
+      load: hungriest.id,
       must: hungriest.rank === 'must',
-      why: 'takes more energy than a home battery can hold for so long',
+      why: { code: 'too-much-energy' },
     });
   }
   return { loads, leftOut };

@@ -40,7 +40,7 @@ describe('one warm or cool room', () => {
 
   test('is told must-run as the heat was, and the heat is not called lost', () => {
     expect(room.loads.find((load) => load.id === 'room-heater')?.rank).toBe('must');
-    const carries = room.loads.map((load) => load.name);
+    const carries = room.loads.map((load) => load.id);
     expect(comfortLost(room, { carries }).heat).toEqual([]);
     expect(jobOf(room)[0]).not.toContain('air conditioner');
     expect(jobOf(room)[0]).toContain(

@@ -15,12 +15,12 @@ const homeWith = (failed: string[]) =>
 
 test('what went wrong before is named where the route carries nothing against it', () => {
   const home = homeWith(['no-water', 'food', 'medical']);
-  const pump = home.loads.find((load) => load.restsOn.includes('water-source'))!.name;
+  const pump = home.loads.find((load) => load.restsOn.includes('water-source'))!.id;
   const food = home.loads.filter((load) => ['fridge', 'freezer-chest'].includes(load.id));
-  const names = food.map((load) => load.name);
-  expect(failedBefore(home, { carries: names })).toEqual(['no-water']);
+  const ids = food.map((load) => load.id);
+  expect(failedBefore(home, { carries: ids })).toEqual(['no-water']);
   expect(failedBefore(home, { carries: [pump] })).toEqual(['food']);
-  expect(failedBefore(home, { carries: [pump, names[0]!] })).toEqual([]);
+  expect(failedBefore(home, { carries: [pump, ids[0]!] })).toEqual([]);
   expect(failedBefore(homeWith(['nothing']), { carries: [] })).toEqual([]);
 });
 

@@ -86,8 +86,8 @@ describe('fuel for the goal', () => {
     });
     const { route, because } = plan.advice;
     const cords = plan.routes.find((one) => one.kind === 'engine-cords')!;
-    expect(cords.leavesOut.filter((load) => load.must).map((load) => load.name)).toEqual([
-      'Furnace',
+    expect(cords.leavesOut.filter((load) => load.must).map((one) => one.load)).toEqual([
+      'furnace-gas',
     ]);
     expect(route.kind).toBe('engine-inlet');
     expect(because).toContain('it carries all that must run for the most of the time');

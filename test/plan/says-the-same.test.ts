@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { loadNames } from '../../src/home/load-names';
 import { planMarkdown } from '../../src/plan/to-markdown';
 import { equipmentCost } from '../../src/tables/equipment-costs';
 import { planOf } from '../households/read-household';
@@ -13,7 +14,10 @@ describe('an engine run by a timetable', () => {
   test('says which of the loads it carries stand still between the hours', () => {
     const still = /these stand still: (.*)\.$/m.exec(birch.advice.route.notes.join('\n'))![1]!;
     expect(still.split(', ').sort()).toEqual(
-      birch.advice.route.carries.filter((name) => name !== 'Phones').sort(),
+      loadNames(
+        birch.home,
+        birch.advice.route.carries.filter((id) => id !== 'phone-charging'),
+      ).sort(),
     );
   });
 
@@ -46,7 +50,7 @@ describe('the sump pump with a battery of its own', () => {
   test('costs the same as the route that is nothing else, in the routes and in the money table', () => {
     const { low, likely, high } = equipmentCost('sump-battery');
     const single = birch.routes.find((route) => route.kind === 'single-battery')!;
-    expect(single.carries).toEqual(['Sump pump']);
+    expect(single.carries).toEqual(['sump']);
     expect(single.costUsd).toMatchObject({ low, value: likely, high });
     const money = birch.money.routes.find((route) => route.kind === 'single-battery')!;
     expect(money.money.firstCost).toMatchObject({ low, high });
@@ -93,7 +97,7 @@ describe('what one part of the plan says', () => {
 
   test('of cords: what they carry has a plug, and what is wired in stays dark', () => {
     expect(mill.advice.route.kind).toBe('engine-cords');
-    expect(mill.advice.route.carries).toEqual(expect.arrayContaining(['Sump pump', 'Lights']));
+    expect(mill.advice.route.carries).toEqual(expect.arrayContaining(['sump', 'lights-led']));
     const wont = mill.willNotDo.join('\n');
     expect(wont).not.toMatch(/no outlet, light or pump of the house/);
     expect(wont).toContain('no ceiling light');

@@ -37,7 +37,9 @@ describe('a home that told nothing', () => {
     expect(text).not.toMatch(/you said|You said|sump|furnace|air conditioner|water heater/i);
     expect(text).not.toMatch(/not possible here|there is no\b/i);
     const off = empty.ladder.flatMap((step) => step.switchOff);
-    expect(off.filter((name) => /air cond|water heater|sump/i.test(name))).toEqual([]);
+    expect(
+      off.filter((id) => ['central-ac', 'room-ac', 'water-heater', 'sump'].includes(id)),
+    ).toEqual([]);
     expect(empty.ladder.at(-1)!.why).not.toMatch(/sump/);
   });
 

@@ -57,7 +57,7 @@ export function routesOf(home: Home): string {
       route.stops.length,
       route.ifs.length,
       route.carries,
-      route.leavesOut.map((load) => load.name),
+      route.leavesOut.map((one) => one.load),
       bare(route, notSaid),
     ]),
   );

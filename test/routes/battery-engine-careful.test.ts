@@ -27,7 +27,7 @@ const careful = routeFor('prefer-not-to-say');
 test('where health may hang on power, battery and charging hours go by the hungry day', () => {
   expect(plain.route.verdict).not.toBe('cannot');
   expect(careful.route.carries).toEqual(plain.route.carries);
-  const carried = careful.home.loads.filter(({ name }) => careful.route.carries.includes(name));
+  const carried = careful.home.loads.filter(({ id }) => careful.route.carries.includes(id));
   const hungry = hungryShare(carried, 'winter');
   expect(hungry).toBeGreaterThan(1.1);
   expect(careful.route.nameplateKwh!).toBeGreaterThan(plain.route.nameplateKwh!);

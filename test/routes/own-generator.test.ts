@@ -2,7 +2,9 @@ import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
 import type { Load } from '../../src/home/home';
+import type { LoadId } from '../../src/home/load-id';
 import { wireRuns } from '../../src/plan/electrical/wires';
+import { sayLeftOut } from '../../src/plan/words/say-left-out';
 import { siteShare } from '../../src/routes/engine-size';
 import { fitPower } from '../../src/routes/fit-power';
 import { chargingEngine } from '../../src/routes/kinds/charging-engine';
@@ -112,9 +114,9 @@ describe('each half of a 120/240 V set', () => {
   const home = houseWith({ 'must-run': ['fridge', 'lights'], 'fridge-count': 1 });
   const [like] = home.loads.filter((load) => load.volts === 120);
   const figure = (value: number) => ({ ...like!.runningWatts, low: value, value, high: value });
-  const load = (name: string, watts: number): Load => ({
+  const load = (id: LoadId, watts: number): Load => ({
     ...like!,
-    name,
+    id,
     startVa: null,
     runningWatts: figure(watts),
     runningVa: figure(watts),
@@ -127,35 +129,42 @@ describe('each half of a 120/240 V set', () => {
       steps: [{ watts, startVa: 2 * watts, volts, startsByHalf: true }],
       startEnd: 'value',
       maySoftStart: false,
-      sourceName: 'a set',
+      source: 'portable-generator',
     })!;
 
   test('carries half its power and no more: 1,500 W beside 300 W on one half of 3.5 kW is 1,750 W', () => {
-    expect(carriedBy(3500, 240, load('heater', 1500), load('lights', 300)).carried).toHaveLength(2);
-    const two = carriedBy(3000, 240, load('heater', 1600), load('lights', 100));
-    expect(two.carried.map((one) => one.name)).toEqual(['lights']);
-    expect(two.leftOut[0]!.why).toContain('1,500 W on each');
+    expect(
+      carriedBy(3500, 240, load('space-heater', 1500), load('lights-led', 300)).carried,
+    ).toHaveLength(2);
+    const two = carriedBy(3000, 240, load('space-heater', 1600), load('lights-led', 100));
+    expect(two.carried.map((one) => one.id)).toEqual(['lights-led']);
+    expect(two.leftOut[0]!.why).toMatchObject({ code: 'half-too-small', halfWatts: 1500 });
+    expect(sayLeftOut(two.leftOut[0]!.why)).toContain('1,500 W on each');
     // A set of 120 V puts all of its power on one.
-    expect(carriedBy(3000, 120, load('heater', 1600), load('lights', 100)).carried).toHaveLength(2);
+    expect(
+      carriedBy(3000, 120, load('space-heater', 1600), load('lights-led', 100)).carried,
+    ).toHaveLength(2);
   });
 
   test('lends half of its start to each: of two that start as hard as that, one on each half', () => {
-    const pump = (name: string, va: number) => ({
-      ...load(name, 300),
+    const pump = (id: LoadId, va: number) => ({
+      ...load(id, 300),
       startVa: { ...like!.runningVa, low: va, value: va, high: va },
       selfStarting: false,
     });
     // 3.5 kW lends 7,000 VA in all, 3,500 on each half.
-    expect(carriedBy(3500, 240, pump('one', 3200), pump('two', 3200)).carried).toHaveLength(2);
-    const hard = carriedBy(3500, 240, pump('hard', 3600), load('lights', 100));
-    expect(hard.leftOut.map((one) => one.name)).toEqual(['hard']);
-    expect(hard.leftOut[0]!.why).toContain('3,500 VA for a start');
+    expect(carriedBy(3500, 240, pump('sump', 3200), pump('waste', 3200)).carried).toHaveLength(2);
+    const hard = carriedBy(3500, 240, pump('sump', 3600), load('lights-led', 100));
+    expect(hard.leftOut.map((one) => one.load)).toEqual(['sump']);
+    expect(sayLeftOut(hard.leftOut[0]!.why)).toContain('3,500 VA for a start');
   });
 
   test('never drops a 240 V load for what weighs on one half', () => {
-    const pump = { ...load('pump', 1000), volts: 240 as const };
-    const left = carriedBy(4000, 240, load('heater', 1700), pump).leftOut.map((one) => one.name);
-    expect(left).toEqual(['heater']);
+    const pump = { ...load('well', 1000), volts: 240 as const };
+    const left = carriedBy(4000, 240, load('space-heater', 1700), pump).leftOut.map(
+      (one) => one.load,
+    );
+    expect(left).toEqual(['space-heater']);
   });
 });
 

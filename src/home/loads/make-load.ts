@@ -11,11 +11,12 @@ import { loadShape } from '../../tables/load-shapes';
 import type { ClimateHours } from '../climate-hours';
 import type { Load, Rank, Season } from '../home';
 import { seasons } from '../home';
+import type { LoadId } from '../load-id';
 import { figureOf, sourceOfRow } from '../sources';
 
 /** What this home knows better than the table row. */
 export interface Better {
-  readonly id?: string;
+  readonly id?: LoadId;
   readonly name?: string;
   readonly rank: Rank;
   readonly life?: boolean;

@@ -37,7 +37,7 @@ export function dwellingLoads(home: Home, volts: number, end: End): DwellingLoad
   const { facts, loads } = home;
   const named = (load: Load): ApplianceVa => ({
     name: load.name,
-    va: Math.round(va(load, end)),
+    va: Math.max(leastVa(home, load), Math.round(va(load, end))),
     ...(neverReduced.includes(load.id) && { fastened: false }),
   });
   return {
@@ -46,10 +46,7 @@ export function dwellingLoads(home: Home, volts: number, end: End): DwellingLoad
     laundryCircuits: 1,
     cooking: facts.is('cook-main', 'electric') ? [{ name: 'Range, assumed', va: RANGE_VA }] : [],
     dryerVa: facts.has('big-loads', 'electric-dryer') ? DRYER_VA : null,
-    appliances: loads
-      .filter((load) => fixedAppliances.includes(load.id))
-      .map(named)
-      .map((load) => atLeastTank(home, load)),
+    appliances: loads.filter((load) => fixedAppliances.includes(load.id)).map(named),
     chargers: loads.filter(isCharger).map(named),
     heatingCooling: heatingCooling(home, end),
     volts,
@@ -86,10 +83,10 @@ export const isCharger = (load: Load) => load.id === 'ev-charger-240';
 
 const va = (load: Load, end: End) => load.runningVa[end];
 
-function atLeastTank({ facts }: Home, load: ApplianceVa): ApplianceVa {
-  const tank = load.name.toLowerCase().includes('water heater');
+/** A tank with an element counts for no less than the usual one, VA. */
+function leastVa({ facts }: Home, { id }: Load): number {
   const element = facts.is('water-heater', 'electric-tank', 'heat-pump-tank');
-  return tank && element ? { ...load, va: Math.max(TANK_VA, load.va) } : load;
+  return id === 'water-heater' && element ? TANK_VA : 0;
 }
 
 function heatingCooling(home: Home, end: End): HeatingCooling {

@@ -1,11 +1,27 @@
-import type { Electrical } from './electrical';
+import { namedLoads } from '../named-load';
+import type { Plan } from '../plan';
+import { sayHighEnd } from '../words/say-high-end';
 
 /** A value as the plan file holds it: numbers to four significant digits, null as words. */
 export type Plain = string | number | boolean | Plain[] | { [key: string]: Plain };
 
 /** The electrical half as plain data; what is not known says so instead of standing empty. */
-export function electricalData(electrical: Electrical): Plain {
-  return plain(electrical);
+export function electricalData({ electrical, home }: Pick<Plan, 'electrical' | 'home'>): Plain {
+  return plain({
+    ...electrical,
+    starting: electrical.starting.map((one) => ({
+      ...one,
+      starting: namedLoads(home, one.starting),
+      order: namedLoads(home, one.order),
+      keepApart: one.keepApart.map((pair) => namedLoads(home, pair)),
+    })),
+    highEnd: electrical.highEnd.map((gap) => ({
+      ...gap,
+      measure: namedLoads(home, gap.measure),
+      offFirst: namedLoads(home, gap.offFirst),
+      says: sayHighEnd(home, gap),
+    })),
+  });
 }
 
 function plain(value: unknown): Plain {

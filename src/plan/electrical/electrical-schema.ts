@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { routeKinds } from '../../kinds/route-kind';
+import { namedLoadsSchema } from '../named-load-schema';
 
 const lines = z.array(z.string());
 const amount = z.union([z.number(), z.literal('not known')]);
@@ -35,11 +36,13 @@ const starting = z.strictObject({
   route: z.enum(routeKinds),
   surgeVa: z.number(),
   peakVa: z.number(),
-  starting: lines,
+  starting: namedLoadsSchema,
   allAtOnceVa: z.number(),
   allAtOnceHolds: z.boolean(),
-  order: lines.describe('Motors in the order to switch them on.'),
-  keepApart: lines,
+  order: namedLoadsSchema.describe('Motors in the order to switch them on.'),
+  keepApart: z
+    .array(namedLoadsSchema.length(2))
+    .describe('Pairs that it does not start at the same moment.'),
   dipPercent: amount.describe('Not known for an inverter, which trips at its limit instead.'),
   limit: z.string(),
   cure: z.string(),
@@ -47,12 +50,13 @@ const starting = z.strictObject({
 
 const highEnd = z.strictObject({
   route: z.enum(routeKinds),
+  byInverter: z.boolean().describe('It shuts off above what it gives; a generator sags or trips.'),
   what: z.enum(['running', 'starting']),
   unit: z.enum(['W', 'VA']),
   asks: z.number().describe('High end of the need.'),
   gives: z.number(),
-  measure: lines,
-  offFirst: lines.describe('Enough to make the rest fit; empty when none may go.'),
+  measure: namedLoadsSchema,
+  offFirst: namedLoadsSchema.describe('Enough to make the rest fit; empty when none may go.'),
   says: z.string(),
 });
 

@@ -8,7 +8,7 @@ import { lineVolts } from './service-facts';
 
 /** Neutral current of the 120 V loads carried: as well shared as can be, and all on one leg. Null without any. */
 export function neutralLoadPoint(home: Home, route: Route): string | null {
-  const carried = home.loads.filter((load) => route.carries.includes(load.name));
+  const carried = home.loads.filter((load) => route.carries.includes(load.id));
   const amps = carried
     .filter((load) => load.volts === 120)
     .map((load) => ({ amps: load.runningVa.value / load.volts }));

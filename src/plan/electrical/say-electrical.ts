@@ -1,5 +1,7 @@
+import { loadNames } from '../../home/load-names';
 import { formatQuantity } from '../../quantity/format-quantity';
 import type { Plan } from '../plan';
+import { sayHighEnd } from '../words/say-high-end';
 import { isWired } from './route-traits';
 
 /** Questions to settle: both answers, one line each. Empty when all answers fit together. */
@@ -13,9 +15,9 @@ export function settleLines({ electrical }: Plan): string[] {
 export function startOrderLine(plan: Plan): string | null {
   const start = plan.electrical.starting.find((one) => one.route === plan.advice.route.kind);
   if (start === undefined || start.order.length < 2) return null;
-  const apart =
-    start.keepApart.length > 0 ? ` Never at the same moment: ${start.keepApart.join('; ')}.` : '';
-  return `Switch motors on one at a time, in this order: ${start.order.join(', ')}.${apart}`;
+  const pairs = start.keepApart.map((pair) => loadNames(plan.home, pair).join(' and '));
+  const apart = start.keepApart.length > 0 ? ` Never at the same moment: ${pairs.join('; ')}.` : '';
+  return `Switch motors on one at a time, in this order: ${loadNames(plan.home, start.order).join(', ')}.${apart}`;
 }
 
 /** The electrical half in a few lines; everything else stands in the plan file. */
@@ -62,19 +64,21 @@ function wayOutLine({ electrical: { waysOut } }: Plan): string[] {
       ];
 }
 
-function startLine({ electrical, advice }: Plan): string[] {
+function startLine({ electrical, advice, home }: Plan): string[] {
   const start = electrical.starting.find((one) => one.route === advice.route.kind);
   if (start === undefined || start.starting.length === 0) return [];
   const need = advice.route.power!.startDemandVa;
   const kva = (va: number) => (va / 1000).toFixed(1);
   return [
-    `Hardest start: ${start.starting.join(' and ')}${start.starting.length > 1 ? ' together' : ''}, with the rest that it carries running, ${kva(need.value)} kVA likely and ${kva(need.high)} kVA at the high end. Everything that starts by itself at the same moment, as when power comes back: ${kva(start.allAtOnceVa)} kVA. What the source lends for a moment: ${kva(start.surgeVa)} kVA. Cure: ${start.cure}.`,
+    `Hardest start: ${loadNames(home, start.starting).join(' and ')}${start.starting.length > 1 ? ' together' : ''}, with the rest that it carries running, ${kva(need.value)} kVA likely and ${kva(need.high)} kVA at the high end. Everything that starts by itself at the same moment, as when power comes back: ${kva(start.allAtOnceVa)} kVA. What the source lends for a moment: ${kva(start.surgeVa)} kVA. Cure: ${start.cure}.`,
   ];
 }
 
 /** Where the need of the route advised may be more than it gives. */
-export function highEndLines({ electrical, advice }: Plan): string[] {
-  return electrical.highEnd.filter((gap) => gap.route === advice.route.kind).map((gap) => gap.says);
+export function highEndLines({ electrical, advice, home }: Plan): string[] {
+  return electrical.highEnd
+    .filter((gap) => gap.route === advice.route.kind)
+    .map((gap) => sayHighEnd(home, gap));
 }
 
 function wireLines({ electrical }: Plan): string[] {

@@ -3,6 +3,7 @@ import { hasFixedGenerator } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity, formatRange } from '../../quantity/format-quantity';
 import type { Route } from '../../routes/route';
+import { sayGap } from '../words/say-gap';
 import { hasEngine, isFixedBattery, isWired } from './route-traits';
 
 /** A circuit of the route advised, as an electrician quotes it; medical loads are named by their rank only. */
@@ -29,7 +30,7 @@ export interface Scope {
 export function scopeOf(home: Home, route: Route): Scope {
   return {
     purpose: purpose(home, route),
-    circuits: home.loads.filter((load) => route.carries.includes(load.name)).map(circuit),
+    circuits: home.loads.filter((load) => route.carries.includes(load.id)).map(circuit),
     requirements: isWired(route) ? requirements(home, route) : [],
     quotePoints: isWired(route) ? quotePoints(home, route) : [],
     siteQuestions: siteQuestions(home, route),
@@ -70,7 +71,7 @@ function requirements(home: Home, route: Route): string[] {
   if (route.usableKwh !== null)
     made.push(`Usable energy: ${formatQuantity(route.usableKwh, 'kWh')} at five years old.`);
   made.push(`Voltage: ${home.demand.must.needs240 ? '120/240 V' : '120 V, or 120/240 V'}.`);
-  made.push(`Gap when the grid fails: ${route.gap}.`);
+  made.push(`Gap when the grid fails: ${sayGap(route.gap)}.`);
   made.push(`Outdoor air from ${Math.round(home.site.coldF)} to ${Math.round(home.site.hotF)} °F.`);
   return [...made, ...listings(route)];
 }

@@ -1,5 +1,7 @@
 import { demandOf, runsIn } from '../../home/demand';
 import type { Home, Season } from '../../home/home';
+import type { LoadId } from '../../home/load-id';
+import { loadName } from '../../home/load-names';
 import { traitsOf } from '../../kinds/route-traits';
 import { largestStart, type StartingLoad } from '../../physics/largest-start';
 import { type StartCure, startCures } from '../../physics/start-cures';
@@ -16,12 +18,13 @@ export interface RouteStarting {
   readonly surgeVa: number;
   /** Largest start, and the next largest that starts by itself, on top of what runs, VA. */
   readonly peakVa: number;
-  readonly starting: readonly string[];
+  readonly starting: readonly LoadId[];
   /** Every load that starts by itself at once, as after an automatic transfer, VA. */
   readonly allAtOnceVa: number;
   readonly allAtOnceHolds: boolean;
-  readonly order: readonly string[];
-  readonly keepApart: readonly string[];
+  readonly order: readonly LoadId[];
+  /** Pairs that the source starts one after the other, but not at once. */
+  readonly keepApart: StartOrder<LoadId>['keepApart'];
   /** Voltage dip of an engine at the hardest step, %; null for an inverter, which trips at its surge limit. */
   readonly dipPercent: number | null;
   readonly limit: string;
@@ -52,21 +55,21 @@ function one(home: Home, route: Route): RouteStarting {
   const loads = startingLoads(home, route);
   const start = largestStart({ loads, startsKeptApart: false });
   const order = startOrder({ loads, surgeVa });
-  const name = (id: string) => home.loads.find((load) => load.id === id)?.name ?? id;
+  const name = (id: LoadId) => loadName(home, id);
   const automatic = traitsOf[route.kind].automatic;
   const needVa = automatic ? Math.max(start.peakVa, start.allSelfStartingVa) : start.peakVa;
   return {
     route: route.kind,
     surgeVa,
     peakVa: start.peakVa,
-    starting: start.starting.map(name),
+    starting: start.starting,
     allAtOnceVa: start.allSelfStartingVa,
     allAtOnceHolds: start.allSelfStartingVa <= surgeVa,
     order: healthFirst(
       home,
       order.steps.map((step) => step.id).filter((id) => motors(loads).includes(id)),
-    ).map(name),
-    keepApart: pairs(order, name),
+    ),
+    keepApart: order.keepApart,
     dipPercent: byInverter(route) ? null : dipOf(route, start.peakVa - start.runningVa),
     limit: byInverter(route)
       ? `an inverter trips above ${Math.round(surgeVa)} VA; it has no dip to ride through`
@@ -82,7 +85,7 @@ function one(home: Home, route: Route): RouteStarting {
  * Loads as the source sees them in the season of the hardest start, as the size of the route was found: with its soft
  * starter, at the likely end, or at the high end for an inverter.
  */
-function startingLoads(home: Home, route: Route): StartingLoad[] {
+function startingLoads(home: Home, route: Route): StartingLoad<LoadId>[] {
   const end = byInverter(route) ? 'high' : 'value';
   const carried = carriedLoads(home, route);
   const startVa = (season: Season) => demandOf(carried, [season]).startVa.value;
@@ -98,18 +101,14 @@ function startingLoads(home: Home, route: Route): StartingLoad[] {
 }
 
 /** Nobody waits for breath until the pump runs: health devices come first, the rest as is gentlest for the source. */
-function healthFirst(home: Home, ids: readonly string[]): string[] {
-  const health = (id: string) =>
+function healthFirst(home: Home, ids: readonly LoadId[]): LoadId[] {
+  const health = (id: LoadId) =>
     home.loads.some((load) => load.id === id && load.restsOn.includes('medical-devices'));
   return [...ids.filter(health), ...ids.filter((id) => !health(id))];
 }
 
-const motors = (loads: readonly StartingLoad[]) =>
+const motors = (loads: readonly StartingLoad<LoadId>[]) =>
   loads.filter((load) => load.startingVa > load.runningVa).map((load) => load.id);
-
-function pairs(order: StartOrder, name: (id: string) => string): string[] {
-  return order.keepApart.map(([a, b]) => `${name(a)} and ${name(b)}`);
-}
 
 function dipOf(route: Route, stepVa: number): number {
   return engineVoltageDipPercent({
@@ -121,10 +120,10 @@ function dipOf(route: Route, stepVa: number): number {
 
 /** The cheapest cure that holds: nothing, starts kept apart by a delay, a soft starter, both, or the next larger source. */
 function cureOf(of: {
-  loads: StartingLoad[];
+  loads: StartingLoad<LoadId>[];
   surgeVa: number;
   needVa: number;
-  name: (id: string) => string;
+  name: (id: LoadId) => string;
 }): string {
   if (of.needVa <= of.surgeVa) return 'none needed';
   const cures = startCures({
@@ -137,7 +136,10 @@ function cureOf(of: {
   return sayCure(enough, of);
 }
 
-function sayCure(cure: StartCure, of: { needVa: number; name: (id: string) => string }): string {
+function sayCure(
+  cure: StartCure<LoadId>,
+  of: { needVa: number; name: (id: LoadId) => string },
+): string {
   const on = cure.on === undefined ? '' : ` on the ${of.name(cure.on).toLowerCase()}`;
   const { low, high, year } = equipmentCost('soft-starter');
   const price = `$${low} to $${high} (${year})`;

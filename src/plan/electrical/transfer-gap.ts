@@ -1,5 +1,7 @@
 import type { Home } from '../../home/home';
+import type { Gap } from '../../routes/gap';
 import { iticCurve } from '../../tables/itic-curve';
+import { sayGap } from '../words/say-gap';
 
 /** The longest time with no voltage that office electronics are designed to ride through, s. ITI (CBEMA) curve, 2000. */
 export function electronicsGapSeconds(): number {
@@ -8,10 +10,10 @@ export function electronicsGapSeconds(): number {
 }
 
 /** What a transfer gap means here. The curve speaks of electronics only, never of a medical device. */
-export function gapPoints(home: Home, gap: string): string[] {
+export function gapPoints(home: Home, gap: Gap): string[] {
   const ms = electronicsGapSeconds() * 1000;
   const points = [
-    `Gap when the grid fails: ${gap}. Office electronics are designed to ride through ${ms} ms without voltage (ITI curve, 2000); for a longer gap put a small battery at the computer and the router.`,
+    `Gap when the grid fails: ${sayGap(gap)}. Office electronics are designed to ride through ${ms} ms without voltage (ITI curve, 2000); for a longer gap put a small battery at the computer and the router.`,
   ];
   if (home.lifeSupport !== 'no' || home.loads.some((load) => load.life)) {
     points.push(

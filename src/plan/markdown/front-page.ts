@@ -152,7 +152,7 @@ function lasts(plan: Plan): string {
 
 function notCarried({ advice: { route }, home, routes }: Plan): string {
   if (route.carries.length === 0) return 'What it carries: nothing; it gives no power.';
-  const missed = [...new Set(mustMissed(home, route).map((load) => load.name))];
+  const missed = mustMissed(home, route).map((load) => load.name);
   const reach = outletsOnly(traitsOf[route.kind])
     ? ' It feeds only what has a plug: no ceiling light, no wall outlet, nothing wired in.'
     : '';

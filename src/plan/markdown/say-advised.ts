@@ -1,6 +1,8 @@
+import { loadNames } from '../../home/load-names';
 import { onceStored } from '../../routes/once-stored';
 import { highEndLines } from '../electrical/say-electrical';
 import type { Plan } from '../plan';
+import { sayGap } from '../words/say-gap';
 import { bullets } from './bullets';
 import { sayFigure } from './say-figure';
 import { sayFuelForGoal } from './say-fuel-for-goal';
@@ -23,7 +25,7 @@ export function sayAdvised(plan: Plan): string[] {
       : [`It burns ${sayFigure(route.fuel.perDay)} of ${route.fuel.fuel}.`]),
     ...sayFuelForGoal(plan),
     ...(plan.fuelToStore === null ? [] : [plan.fuelToStore.says]),
-    `When the grid fails: ${route.gap}.`,
+    `When the grid fails: ${sayGap(route.gap)}.`,
     ...highEndLines(plan),
     ...(parts.length > 0 ? ['What it is made of:', bullets(parts)] : []),
     ...addOns(plan),
@@ -33,13 +35,18 @@ export function sayAdvised(plan: Plan): string[] {
 }
 
 /** What must keep running and what is good to have, apart, so that the counts can be followed. */
-function carriesLine({ advice: { route }, mustRun }: Plan): string[] {
+function carriesLine({ advice: { route }, home, mustRun }: Plan): string[] {
   if (route.carries.length === 0) return [];
-  const names = new Set(mustRun.map((load) => load.name));
-  const must = route.carries.filter((name) => names.has(name));
-  const more = route.carries.filter((name) => !names.has(name));
-  const of =
-    must.length === names.size ? `all ${names.size}` : `${must.length} of the ${names.size}`;
+  const ids = new Set(mustRun.map((load) => load.id));
+  const must = loadNames(
+    home,
+    route.carries.filter((id) => ids.has(id)),
+  );
+  const more = loadNames(
+    home,
+    route.carries.filter((id) => !ids.has(id)),
+  );
+  const of = must.length === ids.size ? `all ${ids.size}` : `${must.length} of the ${ids.size}`;
   const also = more.length > 0 ? ` Good to have, it also carries: ${more.join(', ')}.` : '';
   return [`It carries ${of} that must keep running: ${must.join(', ')}.${also}`];
 }

@@ -1,3 +1,4 @@
+import { loadName } from '../../home/load-names';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { startOrderLine } from '../electrical/say-electrical';
 import { type Reading, readingOf } from '../ladder-reading';
@@ -16,9 +17,10 @@ export function sayLadder(plan: Plan): string[] {
 }
 
 function line(plan: Plan, step: Plan['ladder'][number]): string {
-  const always = plan.home.loads.find((load) => load.id === 'house-standby')?.name;
-  const names = step.switchOff.map((name) =>
-    name === always ? `${name} (pull their plugs)` : name,
+  const names = step.switchOff.map((id) =>
+    id === 'house-standby'
+      ? `${loadName(plan.home, id)} (pull their plugs)`
+      : loadName(plan.home, id),
   );
   const what = names.length > 0 ? names.join(', ') : 'nothing more';
   const at =

@@ -1,3 +1,5 @@
+import type { LoadId } from '../../home/load-id';
+import { loadName } from '../../home/load-names';
 import { isSource } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity } from '../../quantity/format-quantity';
@@ -7,6 +9,7 @@ import type { Route } from '../../routes/route';
 import { onlyUnknown } from '../../routes/stop';
 import { inSentence, listOf } from '../list-of';
 import type { Plan } from '../plan';
+import { sayLeftOut } from '../words/say-left-out';
 import { bullets } from './bullets';
 import { sayFigure } from './say-figure';
 
@@ -56,8 +59,9 @@ function because(title: string, routes: readonly Route[]): string[] {
 
 /** "Power pack: 5 of 7, 43 h, $1,600 ($900 to $2,600). Without the furnace, which is wired in, not plugged in." */
 function otherLine(plan: Plan, route: Route): string {
-  const missed = route.leavesOut.filter((load) => load.must && !load.why.includes('one job'));
-  const without = missed.map((load) => `${inSentence(load.name)} (${load.why})`);
+  const missed = route.leavesOut.filter((load) => load.must && load.why.code !== 'one-job-only');
+  const name = (load: LoadId) => inSentence(loadName(plan.home, load));
+  const without = missed.map(({ load, why }) => `${name(load)} (${sayLeftOut(why)})`);
   const rest = without.length > 0 ? ` Without ${listOf([...new Set(without)])}.` : '';
   return `${route.title}: ${carried(plan, route)}, ${howLong(plan, route)}, ${sayFigure(route.costUsd)}.${rest}`;
 }

@@ -36,7 +36,7 @@ export function riddenThrough(home: Home, route: Route, outlook: Outlook): Ridde
   const major = hoursOf(outlook.majorTimes, outlook.majorHours);
   const hours = ordinary + major;
   const kwhPerHour = home.loads
-    .filter((load) => route.carries.includes(load.name))
+    .filter((load) => route.carries.includes(load.id))
     .reduce((sum, load) => sum + load.kwhPerDay.mild.value / 24, 0);
   return {
     ordinary,

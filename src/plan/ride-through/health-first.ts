@@ -22,7 +22,7 @@ export function healthFirst(
 ): HealthFirst | null {
   const devices = home.loads.filter(isHealthDevice);
   if (devices.length === 0) return null;
-  const loads = devices.filter(({ name }) => route.carries.includes(name));
+  const loads = devices.filter(({ id }) => route.carries.includes(id));
   const counted = loads.length > 0 && (route.usableKwh !== null || route.engine !== null);
   return {
     carried: loads.map(({ id }) => id),

@@ -33,7 +33,7 @@ export function walkLadder(
   steps: readonly LadderStep[],
   season: Season,
 ): LadderWalk {
-  const carried = home.loads.filter((load) => route.carries.includes(load.name));
+  const carried = home.loads.filter((load) => route.carries.includes(load.id));
   const rungs = steps.filter((step) => step.atPercent < 100 && step.switchOff.length > 0);
   const way = wayWith(home, world, route, { carried, rungs, season });
   if (rungs.length === 0 || !runsDown(way))
@@ -47,7 +47,7 @@ export function walkLadder(
   });
   const off = (upTo: number) => new Set(rungs.slice(0, upTo + 1).flatMap((step) => step.switchOff));
   // A store that lasts because nothing runs from it has bought nobody anything.
-  const nothingOn = (i: number) => carried.every((load) => off(i).has(load.name));
+  const nothingOn = (i: number) => carried.every((load) => off(i).has(load.id));
   const bought = new Map(
     rungs.map((step, i) => [step, nothingOn(i) ? 0 : gains[i + 1]!.gainedHours]),
   );
@@ -81,13 +81,13 @@ function wayWith(
   { carried, rungs, season }: Rungs,
 ): Walkable {
   const goesOff = new Set(rungs.flatMap((step) => step.switchOff));
-  const stays = carried.filter((load) => !goesOff.has(load.name));
+  const stays = carried.filter((load) => !goesOff.has(load.id));
   return walkableOf(home, world, route, {
     season,
     years: LADDER_YEARS,
     classes: [
       stays,
-      ...rungs.map((step) => carried.filter((load) => step.switchOff.includes(load.name))),
+      ...rungs.map((step) => carried.filter((load) => step.switchOff.includes(load.id))),
     ],
     ladder: rungs.map((step, i) => ({ load: i + 1, offBelow: step.atPercent / 100 })),
   });

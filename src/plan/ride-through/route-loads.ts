@@ -9,7 +9,7 @@ import type { MustCarried, Scope } from './ride-through';
 export function loadsIn(home: Home, route: Route, scope: Scope): Load[] | null {
   const carries = new Set(route.carries);
   const able = home.loads.filter((load) => !load.offInOutage && reachable(route, load));
-  const must = able.filter((load) => load.rank === 'must' && carries.has(load.name));
+  const must = able.filter((load) => load.rank === 'must' && carries.has(load.id));
   const good = [...must, ...able.filter((load) => load.rank === 'good')];
   const all = [...good, ...able.filter((load) => load.rank === 'wait')];
   if (scope === 'must') return must;

@@ -12,6 +12,7 @@ import { part } from '../costs';
 import { fuelAtHand, fuelHours, fuelUse } from '../engine-size';
 import { fitPower } from '../fit-power';
 import { fuelContainers, leansOnCans } from '../fuel-containers';
+import { gapOf } from '../gap';
 import { hungryShare } from '../hungry-share';
 import { cannot, hoursRange, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf } from '../pick-loads';
@@ -55,7 +56,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
     steps: powerSteps('inverter'),
     startEnd: 'high',
     maySoftStart: true,
-    sourceName: 'a home inverter',
+    source: 'home-inverter',
   });
   if (fitted === null)
     return cannot('battery-engine', title, ['no home inverter starts what must run']);
@@ -106,7 +107,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
       ...wiringIfs(home),
       ...batteryPlaceIfs(home),
     ],
-    carries: fitted.carried.map((load) => load.name),
+    carries: fitted.carried.map((load) => load.id),
     leavesOut: [...fitted.leftOut, ...alwaysOff(home)],
     power: {
       continuousWatts: fitted.step.watts,
@@ -118,7 +119,7 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
     usableKwh: usableOf(home, nameplateKwh),
     fuel,
     engine: { ...engine, runsByHour, sort: charging.sort },
-    gap: 'from no blink to a few seconds, by itself; the generator is started by hand later',
+    gap: gapOf('by-itself-then-generator'),
     lasting: holdsNight
       ? lastingOf(home, hours, bridgeHours)
       : darkNights(home, bridgeHours, restHours),

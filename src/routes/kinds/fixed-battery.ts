@@ -7,6 +7,7 @@ import { formatQuantity } from '../../quantity/format-quantity';
 import { powerSteps, solarStepsKw } from '../../tables/generic-steps';
 import { LIMIT_HOURS, longestCounted } from '../battery-hours';
 import { type Fitted, fitPower } from '../fit-power';
+import { gapOf } from '../gap';
 import { cannot, hoursRange, lasts, makeRoute } from '../make-route';
 import { ownFixedBattery } from '../own-battery';
 import { ownPanelIfs } from '../own-panels';
@@ -55,7 +56,7 @@ function fixed(home: Home, world: World, sort: Sort): Route {
     steps: powerSteps('inverter'),
     startEnd: 'high',
     maySoftStart: true,
-    sourceName: 'a home inverter',
+    source: 'home-inverter',
   });
   if (found === null)
     return cannot(sort.kind, sort.title, ['no home inverter starts what must run']);
@@ -92,7 +93,7 @@ function describe(home: Home, sort: Sort, fitted: Fitted, chosen: Chosen): Route
       ...besideOwn(home),
       ...(sort.solar ? solarIfs(home) : []),
     ],
-    carries: fitted.carried.map((load) => load.name),
+    carries: fitted.carried.map((load) => load.id),
     leavesOut: [...fitted.leftOut, ...alwaysOff(home)],
     power: {
       continuousWatts: fitted.step.watts,
@@ -104,7 +105,7 @@ function describe(home: Home, sort: Sort, fitted: Fitted, chosen: Chosen): Route
     usableKwh: chosen.usableKwh,
     solarKw: chosen.solarKw > 0 ? chosen.solarKw : null,
     sizeByOdds: chosen.size,
-    gap: 'from no blink to a few seconds, by itself',
+    gap: gapOf('by-itself'),
     lasting: lastingOf(home, chosen),
     parts: partsOf(home, sort, fitted, chosen.nameplateKwh, chosen.solarKw),
     notes: notesOf(home, fitted, chosen),

@@ -5,6 +5,7 @@ import { formatQuantity } from '../../quantity/format-quantity';
 import { goalHours, goalNet, hoursFrom, sizeFor } from '../battery-hours';
 import { owned, part } from '../costs';
 import { fitPower } from '../fit-power';
+import { gapOf } from '../gap';
 import { cannot, makeRoute } from '../make-route';
 import { type OwnBattery, ownFixedBattery } from '../own-battery';
 import { ownPanelIfs, ownPanelParts } from '../own-panels';
@@ -30,7 +31,7 @@ export function ownBatteryRoute(home: Home, world: World): Route | null {
     steps: [own],
     startEnd: 'high',
     maySoftStart: true,
-    sourceName: 'the battery you have',
+    source: 'battery-there',
   });
   if (fitted === null || own.usableKwh <= 0) {
     return cannot('own-battery', title, ['it is too weak for anything that must keep running']);
@@ -51,7 +52,7 @@ export function ownBatteryRoute(home: Home, world: World): Route | null {
       ...reserveIfs(home),
       ...ownPanelIfs(home),
     ],
-    carries: fitted.carried.map((load) => load.name),
+    carries: fitted.carried.map((load) => load.id),
     leavesOut: [...fitted.leftOut, ...alwaysOff(home)],
     power: {
       continuousWatts: own.watts,
@@ -63,7 +64,7 @@ export function ownBatteryRoute(home: Home, world: World): Route | null {
     usableKwh,
     solarKw: solarKw > 0 ? solarKw : null,
     sizeByOdds: size,
-    gap: 'from no blink to a few seconds, by itself',
+    gap: gapOf('by-itself'),
     lasting: lastingOf(home, { nameplateKwh, usableKwh, solarKw, size, hours, reaches }),
     parts: [
       owned(

@@ -4,6 +4,7 @@ import type { EngineFuel } from '../../tables/fuels';
 import type { PowerStep } from '../../tables/generic-steps';
 import { owned, part } from '../costs';
 import { siteShare } from '../engine-size';
+import { type Gap, gapOf } from '../gap';
 import type { Part } from '../route';
 import { handStops, wiringIfs } from '../stops';
 import { fuelOfGas, isFuel } from './engine-fuels';
@@ -59,10 +60,8 @@ function transferOf({ facts }: Home): Transfer {
 export const ownStandbyStops = (home: Home, { transfer }: OwnStandby): string[] =>
   transfer === 'by-hand' ? handStops(home) : [];
 
-export const ownStandbyGap = ({ transfer }: OwnStandby): string =>
-  transfer === 'by-hand'
-    ? '5 to 30 minutes, and somebody must be home to start it and switch over'
-    : '10 to 30 seconds, by itself';
+export const ownStandbyGap = ({ transfer }: OwnStandby): Gap =>
+  gapOf(transfer === 'by-hand' ? 'switched-over-by-hand' : 'starts-itself');
 
 /** What was never seen to work is tried before it is leaned on. */
 export function ownStandbyIfs(home: Home, { transfer }: OwnStandby): string[] {

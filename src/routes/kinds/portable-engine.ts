@@ -10,6 +10,7 @@ import { portableEnginePart } from '../engine-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from '../engine-size';
 import { type Fitted, fitPower } from '../fit-power';
 import { fuelContainers, leansOnCans } from '../fuel-containers';
+import { gapOf } from '../gap';
 import { hungryShare } from '../hungry-share';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { fuelToday } from '../once-stored';
@@ -63,7 +64,7 @@ function portable(home: Home, widths: Widths, sort: Sort): Route {
     steps: own === null ? stepsFor(home, sort) : [own.step],
     startEnd: own?.startEnd ?? 'value',
     maySoftStart: !sort.cords,
-    sourceName: own === null ? 'a portable generator' : 'your generator',
+    source: own === null ? 'portable-generator' : 'own-generator',
   });
   if (fitted === null)
     return cannot(sort.kind, sort.title, ['a portable generator carries none of what must run']);
@@ -93,11 +94,13 @@ function wantedLoads(home: Home, sort: Sort, volts: 120 | 240) {
   const need240 = loads.filter((load) => load.volts === 240);
   return {
     loads: loads.filter((load) => load.volts === 120),
-    leftOut: need240.map((load) => ({
-      name: load.name,
-      must: load.rank === 'must',
-      why: 'needs 240 volts and your generator gives 120: it cannot run it, whatever its watts',
-    })),
+    leftOut: need240.map(
+      (load): LeftOut => ({
+        load: load.id,
+        must: load.rank === 'must',
+        why: { code: 'own-generator-120' },
+      }),
+    ),
   };
 }
 
@@ -129,7 +132,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
   const refill = home.facts.is('fuel-refill', 'sure', 'likely') && home.facts.told('fuel-refill');
   return makeRoute(sort.kind, sort.title, {
     ifs: ifsOf(home, sort, { own, fitted, fuelKind }),
-    carries: fitted.carried.map((load) => load.name),
+    carries: fitted.carried.map((load) => load.id),
     leavesOut: [...it.leftOut, ...alwaysOff(home)],
     power: {
       continuousWatts: ratedWatts,
@@ -139,7 +142,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
     },
     fuel,
     engine: { ...engine, runsByHour: ALL_DAY, sort: sortOf },
-    gap: '5 to 30 minutes, and somebody must be home to start it',
+    gap: gapOf('started-by-hand'),
     lasting: lastingOf(home, fuel),
     parts: partsOf(home, sort, { own, fitted, ratedWatts, containers: fuelContainers(home, fuel) }),
     notes: [

@@ -1,5 +1,6 @@
 import { demandOf } from '../../home/demand';
 import type { Home, Load } from '../../home/home';
+import { gapOf } from '../gap';
 import { cannot, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { LeftOut, Route } from '../route';
@@ -21,7 +22,7 @@ export function powerPack(home: Home): Route {
   const demand = demandOf(loads, home.goalSeasons);
   return makeRoute('power-pack', title, {
     ifs: plugIfs(loads),
-    carries: loads.map((load) => load.name),
+    carries: loads.map((load) => load.id),
     leavesOut: [...leftOut, ...dropped, ...alwaysOff(home)],
     power: {
       continuousWatts: pack.watts,
@@ -31,7 +32,7 @@ export function powerPack(home: Home): Route {
     },
     nameplateKwh: pack.nameplateKwh,
     usableKwh: pack.usableKwh,
-    gap: 'a few minutes, until somebody plugs things in',
+    gap: gapOf('plugged-in'),
     lasting: lastsHours(home, pack.hours, `A full pack of ${pack.nameplateKwh} kWh`),
     parts: packParts(pack),
     notes: [
@@ -57,9 +58,9 @@ function fitPack(
     )[0]!;
     loads = loads.filter((load) => load !== worst);
     dropped.push({
-      name: worst.name,
+      load: worst.id,
       must: true,
-      why: 'starts or draws too hard for a plug-in pack',
+      why: { code: 'too-hard-for-pack' },
     });
   }
   return null;

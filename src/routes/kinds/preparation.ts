@@ -1,5 +1,6 @@
 import { figure } from '../../quantity/figure';
 import { part } from '../costs';
+import { gapOf } from '../gap';
 import { lasts, makeRoute } from '../make-route';
 import type { Route } from '../route';
 
@@ -11,7 +12,7 @@ export function preparation(): Route {
     source: { kind: 'formula', label: 'no power from this route' },
   });
   return makeRoute('preparation', 'Getting ready, without a power source', {
-    gap: 'the house stays dark',
+    gap: gapOf('stays-dark'),
     lasting: lasts(
       none,
       false,

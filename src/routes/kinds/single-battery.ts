@@ -1,6 +1,7 @@
 import { demandOf } from '../../home/demand';
 import type { Home, Load } from '../../home/home';
 import { part } from '../costs';
+import { gapOf } from '../gap';
 import { cannot, lastsHours, makeRoute } from '../make-route';
 import { loadsOf } from '../pick-loads';
 import type { Part, Route } from '../route';
@@ -23,10 +24,10 @@ export function singleBattery(home: Home): Route {
   const demand = demandOf(loads, home.goalSeasons);
   const names = loads.map((load) => load.name);
   return makeRoute('single-battery', title, {
-    carries: names,
+    carries: loads.map((load) => load.id),
     leavesOut: loadsOf(home, ['must'])
       .filter((load) => !loads.includes(load))
-      .map((load) => ({ name: load.name, must: true, why: 'this battery does one job only' })),
+      .map((load) => ({ load: load.id, must: true, why: { code: 'one-job-only' } })),
     power: {
       continuousWatts: size.watts,
       startVa: size.startVa,
@@ -35,7 +36,7 @@ export function singleBattery(home: Home): Route {
     },
     nameplateKwh: size.nameplateKwh,
     usableKwh: size.usableKwh,
-    gap: 'none to a few seconds, if it stands ready at the device',
+    gap: gapOf('ready-at-device'),
     lasting: lastsHours(
       home,
       size.hours,

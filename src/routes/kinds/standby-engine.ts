@@ -9,6 +9,7 @@ import { standbyEnginePart } from '../engine-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, siteShare } from '../engine-size';
 import { type Fitted, fitPower } from '../fit-power';
 import { fuelContainers, leansOnCans } from '../fuel-containers';
+import { type Gap, gapOf } from '../gap';
 import { hungryShare } from '../hungry-share';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { fuelToday } from '../once-stored';
@@ -48,7 +49,7 @@ function boughtRoute(home: Home, widths: Widths): Route {
     steps: atSite(home, powerSteps('standby')),
     startEnd: 'value',
     maySoftStart: true,
-    sourceName: 'a standby generator of this class',
+    source: 'standby-generator',
   });
   if (stops.length > 0 || fuel === null || fitted === null) {
     return cannot(
@@ -64,7 +65,7 @@ function boughtRoute(home: Home, widths: Widths): Route {
     fitted,
     leftOut: fitted.leftOut,
     ratedWatts,
-    gap: '10 to 30 seconds, by itself',
+    gap: gapOf('starts-itself'),
     ifs: [
       'a gas fitter and the gas company confirm that meter, pipe and regulator can feed it',
       ...wiringIfs(home),
@@ -93,7 +94,7 @@ function ownRoute(home: Home, widths: Widths, own: OwnStandby): Route | null {
     steps: [own.step],
     startEnd: 'value',
     maySoftStart: true,
-    sourceName: 'your standby generator',
+    source: 'own-standby',
   });
   if (fitted === null) return null;
   const need240 = loads.filter((load) => !runs.includes(load));
@@ -102,11 +103,13 @@ function ownRoute(home: Home, widths: Widths, own: OwnStandby): Route | null {
     fuel: own.fuel!,
     fitted,
     leftOut: [
-      ...need240.map((load) => ({
-        name: load.name,
-        must: load.rank === 'must',
-        why: 'needs 240 volts, and 120 is all that is known of your generator',
-      })),
+      ...need240.map(
+        (load): LeftOut => ({
+          load: load.id,
+          must: load.rank === 'must',
+          why: { code: 'own-standby-120' },
+        }),
+      ),
       ...fitted.leftOut,
     ],
     ratedWatts: own.ratedWatts,
@@ -126,7 +129,7 @@ interface Described {
   readonly fitted: Fitted;
   readonly leftOut: readonly LeftOut[];
   readonly ratedWatts: number;
-  readonly gap: string;
+  readonly gap: Gap;
   readonly ifs: readonly string[];
   readonly parts: readonly Part[];
 }
@@ -153,7 +156,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
       ...ruleIfs(home),
       ...it.ifs,
     ],
-    carries: fitted.carried.map((load) => load.name),
+    carries: fitted.carried.map((load) => load.id),
     leavesOut: [...it.leftOut, ...alwaysOff(home)],
     power: {
       continuousWatts: ratedWatts,

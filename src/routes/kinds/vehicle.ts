@@ -6,6 +6,7 @@ import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { part } from '../costs';
+import { gapOf } from '../gap';
 import { cannot, hoursRange, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { Lasting, LeftOut, Route } from '../route';
@@ -40,7 +41,7 @@ export function vehicle(home: Home, _widths: Widths): Route {
   const demand = demandOf(loads, home.goalSeasons);
   return makeRoute('vehicle', title, {
     ifs: [...ifsOf(store), ...plugIfs(loads)],
-    carries: loads.map((load) => load.name),
+    carries: loads.map((load) => load.id),
     leavesOut: [...leftOut, ...dropped, ...alwaysOff(home)],
     power: {
       continuousWatts: watts,
@@ -50,7 +51,7 @@ export function vehicle(home: Home, _widths: Widths): Route {
     },
     nameplateKwh: store?.packKwh ?? null,
     usableKwh: store?.storeKwh ?? null,
-    gap: '10 to 30 minutes, by hand, if it is at home',
+    gap: gapOf('vehicle-by-hand'),
     lasting: lastingOf(home, loads, store),
     parts: [part('cords')],
     notes: [...(store === null ? [] : notesOf(store)), ...(volts === 240 ? [WITH_240] : [])],
@@ -129,9 +130,9 @@ function within(all: readonly Load[], watts: number, home: Home) {
     )[0]!;
     loads = loads.filter((load) => load !== worst);
     dropped.push({
-      name: worst.name,
+      load: worst.id,
       must: true,
-      why: 'starts or draws too hard for the outlet of the vehicle',
+      why: { code: 'too-hard-for-vehicle' },
     });
   }
   return { loads, dropped };

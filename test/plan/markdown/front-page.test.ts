@@ -117,7 +117,7 @@ test('where something that must run is left out, the front page names the cheape
   expect(plan.advice.route.leavesOut.some((load) => load.must)).toBe(true);
   const whole = plan.routes.filter(
     (route) =>
-      route.verdict !== 'cannot' && plan.mustRun.every((l) => route.carries.includes(l.name)),
+      route.verdict !== 'cannot' && plan.mustRun.every((l) => route.carries.includes(l.id)),
   );
   const least = Math.min(...whole.map((route) => route.costUsd.value));
   const named =

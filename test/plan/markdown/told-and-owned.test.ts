@@ -57,7 +57,7 @@ describe('one room', () => {
   const cooler = summer.loads.find((load) => load.id === 'room-cooler')!;
   const carrying = (home: typeof summer) => ({
     ...standbyEngine(home, widths),
-    carries: [cooler.name],
+    carries: [cooler.id],
   });
 
   test('has no words about cooling, and no unit to buy, in a plan for winter', () => {

@@ -29,7 +29,13 @@ export const unknownNeutral: Held = (seen) => {
 export const electricalFigures: Held = (seen) =>
   faultsIf(
     openRoutes(seen)
-      .filter((route) => BROKEN.test(stringify(electricalData(electricalFor(seen, route)))))
+      .filter((route) =>
+        BROKEN.test(
+          stringify(
+            electricalData({ home: seen.plan.home, electrical: electricalFor(seen, route) }),
+          ),
+        ),
+      )
       .map((route) => route.kind),
     'a broken electrical figure',
   );
