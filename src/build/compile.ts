@@ -1,3 +1,4 @@
+import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { compileHeldFigures } from './compile-held-figures';
 import { compileQuestions } from './compile-questions';
@@ -6,8 +7,19 @@ import { compileZips } from './compile-zips';
 
 /** Turn the data files into modules under `dist/compiled`, before the program is bundled. */
 export function compile(root: string): void {
+  refuseOtherLanguages(join(root, 'questions'));
   compileTables(join(root, 'src/tables/data'), join(root, 'dist/compiled/tables'));
   compileHeldFigures(join(root, 'src/tables/data'), join(root, 'dist/compiled'));
   compileZips(join(root, 'src/tables/data'), join(root, 'dist/compiled'));
   compileQuestions(join(root, 'questions/en'), join(root, 'dist/compiled'));
+}
+
+/** A folder beside `en` would be read by nobody, and its work lost without a word. */
+function refuseOtherLanguages(questions: string): void {
+  const others = readdirSync(questions).filter((name) => name !== 'en');
+  if (others.length > 0) {
+    throw new Error(
+      `questions/${others.join(', ')}: only questions/en is read so far; "Add a language" in DEVELOPERS.md says what has to come first`,
+    );
+  }
 }

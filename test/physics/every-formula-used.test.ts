@@ -48,3 +48,14 @@ test('every formula is tested by itself or through one that calls it', () => {
     'Hold it to a published worked example under test/against',
   ).toEqual([]);
 });
+
+test('every computation of `calc` is in the registry', () => {
+  const registry = readFileSync(join(root, 'src/commands/calc/registry.ts'), 'utf8');
+  const all = readdirSync(join(root, 'src/commands/calc/computations')).filter(
+    (file) => !file.endsWith('-inputs.ts'),
+  );
+  expect(
+    all.filter((file) => !registry.includes(`./computations/${basename(file, '.ts')}'`)),
+    'Name it in src/commands/calc/registry.ts',
+  ).toEqual([]);
+});

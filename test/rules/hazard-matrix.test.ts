@@ -40,7 +40,10 @@ describe('a caution shows where its hazard is, and not on the twin without it', 
 
   it('covers every rule', () => {
     const covered = new Set(pairs.map((one) => one.rule));
-    expect(rules.map((rule) => rule.id).filter((id) => !covered.has(id))).toEqual([]);
+    expect(
+      rules.map((rule) => rule.id).filter((id) => !covered.has(id)),
+      'Add a pair to test/rules/pairs-*.ts: a home with the hazard, and its twin without',
+    ).toEqual([]);
   });
 
   it('leaves the calm home almost alone', () => {
