@@ -5,7 +5,9 @@ export default defineConfig({
     include: ['test/**/*.test.{ts,tsx}'],
     environment: 'node',
     env: { FORCE_COLOR: '0', CI: '' },
-    testTimeout: 20_000,
+    // A test that takes 2 s alone may take many times that on a busy machine.
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
     // Tests are pure or end their own programs, so files share one process a core and what it has loaded.
     isolate: false,
     maxWorkers: '100%',
