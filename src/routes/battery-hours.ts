@@ -1,3 +1,4 @@
+import { toldToFreeze } from '../home/battery-place';
 import type { Home, Load, Season } from '../home/home';
 import type { World } from '../home/world';
 import { neededForEveryStart } from '../outage/every-start';
@@ -44,9 +45,10 @@ export function usableOf(home: Home, nameplateKwh: number): number {
 
 /** Temperature of the cells on a hard day of the goal's seasons, C. */
 export function cellC(home: Home): number {
+  if (!home.goalSeasons.includes('winter')) return 20;
   const outdoors = home.facts.is('battery-place', 'detached', 'outside-wall', 'shed-unheated');
   // A battery with its own heater keeps its cells near freezing on the coldest days.
-  return outdoors && home.goalSeasons.includes('winter') ? 0 : 20;
+  return outdoors || toldToFreeze(home.facts) ? 0 : 20;
 }
 
 /** Limits of a battery with an inverter of so many kW. */

@@ -1,3 +1,4 @@
+import { toldToFreeze } from '../home/battery-place';
 import { type GasHere, gasHere } from '../home/gas-here';
 import type { Home, Load } from '../home/home';
 import { notKnown, type Stop } from './stop';
@@ -111,10 +112,8 @@ export function batteryPlaceStops(home: Home): (Stop | string)[] {
 export function batteryPlaceIfs(home: Home): string[] {
   const { facts } = home;
   const ifs: string[] = [];
-  if (
-    facts.is('battery-place', 'shed-unheated', 'detached', 'outside-wall') &&
-    home.site.coldF < 32
-  ) {
+  const outdoors = facts.is('battery-place', 'shed-unheated', 'detached', 'outside-wall');
+  if (toldToFreeze(facts) || (outdoors && home.site.coldF < 32)) {
     ifs.push('the battery has its own heater, for it must not be charged below 32 °F');
   }
   if (facts.is('battery-place', 'attached-garage')) {

@@ -50,6 +50,7 @@ const neverAssumed = [
   'engine-stood',
   'battery-kind',
   'battery-place',
+  'battery-place-range',
   'who-works',
 ];
 

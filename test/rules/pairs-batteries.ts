@@ -15,8 +15,22 @@ const wall = {
 const solar = { 'own-sources': ['solar'], 'solar-kw': 6, 'solar-in-outage': 'nothing' };
 const both = { ...wall, ...solar, 'own-sources': ['home-battery', 'solar'] };
 
+const shed = { 'battery-place': 'shed-unheated' };
+const hot = { coldF: 50, hotF: 100 };
+
 /** Batteries, solar and vehicles. */
 export const batteryPairs = [
+  // A shed that froze in a place where the stations nearby never do.
+  pair(
+    'no-freezing-charge',
+    { ...shed, 'battery-place-range': ['below-32'] },
+    { twin: { ...shed, 'battery-place-range': ['none'] }, kinds: ['battery-circuits'], site: hot },
+  ),
+  pair(
+    'hot-place',
+    { ...shed, 'battery-place-range': ['above-100'] },
+    { twin: { ...shed, 'battery-place-range': ['none'] }, kinds: ['battery-circuits'], site: hot },
+  ),
   pair('battery-smoke', pack),
   pair(
     'flooded-lithium',

@@ -1,5 +1,7 @@
 import type { ChoiceId } from '#compiled/question-ids.js';
-import { type Rule, yes } from '../rule';
+import { toldHot } from '../../home/battery-place';
+import type { Home } from '../../home/home';
+import { type Rule, type Trigger, yes } from '../rule';
 import { both } from '../when/both';
 import { fixedBattery } from '../when/fixed-battery';
 
@@ -12,14 +14,18 @@ const hotPlaces: readonly ChoiceId<'battery-place'>[] = [
   'shed-unheated',
 ];
 
+/** As told of the place; else by the weather outdoors. */
+function hotThere({ facts, site }: Home): Trigger | null {
+  const told = toldHot(facts);
+  if (told === true) return yes('The place for the battery rises above 100 °F.');
+  const hot = site.hotF >= hotOutdoorsF && facts.is('battery-place', ...hotPlaces);
+  return told === null && hot
+    ? yes(`It reaches ${Math.round(site.hotF)} °F outdoors where the battery would stand.`)
+    : null;
+}
+
 /** A place so hot that the battery slows or wears out. */
 export const hotPlace: Rule = {
   id: 'hot-place',
-  applies: (home, routes) =>
-    both(
-      home.site.hotF >= hotOutdoorsF && home.facts.is('battery-place', ...hotPlaces)
-        ? yes(`It reaches ${Math.round(home.site.hotF)} °F outdoors where the battery would stand.`)
-        : null,
-      fixedBattery(home, routes),
-    ),
+  applies: (home, routes) => both(hotThere(home), fixedBattery(home, routes)),
 };

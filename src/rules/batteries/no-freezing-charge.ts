@@ -1,4 +1,5 @@
 import type { ChoiceId } from '#compiled/question-ids.js';
+import { toldToFreeze } from '../../home/battery-place';
 import { hasFixedBattery } from '../../kinds/ask-traits';
 import { careful, type Rule, yes } from '../rule';
 
@@ -17,7 +18,9 @@ export const noFreezingCharge: Rule = {
     const brings = routes.some(hasFixedBattery);
     const leadOnly = facts.told('battery-kind') && facts.is('battery-kind', 'lead-acid');
     const owned = facts.has('own-sources', 'home-battery', 'power-pack') && !leadOnly;
-    if ((!brings && !owned) || site.coldF > 32) return null;
+    if (!brings && !owned) return null;
+    if (toldToFreeze(facts)) return yes('The place for the battery falls below freezing.');
+    if (site.coldF > 32) return null;
     if (facts.open('battery-place')) {
       return careful(
         'It freezes where you live, and we do not know where the battery would stand.',
