@@ -47,6 +47,8 @@ export interface Load {
   readonly onlyInOutage?: true;
   /** A heater that must plug straight into a wall outlet: no cord and no pack feeds it. */
   readonly wallOutletOnly?: true;
+  /** A heater that is never left on while everybody sleeps. */
+  readonly awakeOnly?: true;
   /** Questions whose answers it rests on. */
   readonly restsOn: readonly QuestionId[];
 }

@@ -1,6 +1,8 @@
 import { MONTH_OF_DAY } from '../physics/weather/calendar';
+import { timesFigure } from '../quantity/figure-arithmetic';
 import type { Climate } from '../tables/climate';
-import type { Load } from './home';
+import { AWAKE_HOURS, isAwake } from './awake';
+import { type Load, seasons } from './home';
 import { seasonOf } from './season-of';
 import { warmRoom } from './warm-room';
 import { weatherLoadKw } from './weather-load';
@@ -44,10 +46,26 @@ export function followedHoursKw(
 ): Float64Array | null {
   const on = followers(loads);
   if (on.length === 0) return null;
-  const kw = weatherLoadKw(on, climate);
+  const always = weatherLoadKw(
+    on.filter((load) => !load.awakeOnly),
+    climate,
+  );
+  const awake = on.filter((load) => load.awakeOnly).map(asIfAllDay);
   const out = new Float64Array(airC.length);
-  for (let i = 0; i < out.length; i++) out[i] = kw(airC[i]!);
+  for (let i = 0; i < out.length; i++) out[i] = always(airC[i]!);
+  if (awake.length === 0) return out;
+  const byDay = weatherLoadKw(awake, climate);
+  for (let i = 0; i < out.length; i++) if (isAwake(i % 24)) out[i]! += byDay(airC[i]!);
   return out;
+}
+
+/** Its energy of a day is that of the waking hours: spread over all 24 it draws in those what it should. */
+function asIfAllDay(load: Load): Load {
+  const times = 24 / AWAKE_HOURS;
+  const kwhPerDay = Object.fromEntries(
+    seasons.map((season) => [season, timesFigure(load.kwhPerDay[season], times)]),
+  ) as Load['kwhPerDay'];
+  return { ...load, kwhPerDay };
 }
 
 /** The loads that go by the temperature outdoors, and are on in an outage. */

@@ -9,6 +9,7 @@ import { carriesAllMust } from '../routes/must-carried';
 import type { Route } from '../routes/route';
 import { failedBefore, sayFailedBefore } from './failed-before';
 import type { FuelToStore } from './fuel-to-store';
+import { nightWithoutHeat } from './night-without-heat';
 import { tooColdForPump } from './too-cold-for-pump';
 import { sayGap } from './words/say-gap';
 import { sayLeftOut } from './words/say-left-out';
@@ -23,6 +24,8 @@ export function willNotDo(home: Home, advice: Advice, fuel: FuelToStore | null):
   if (!route.lasting.reachesGoal) lines.push(route.lasting.says);
   const cold = tooColdForPump(home, route);
   if (cold !== null) lines.push(cold);
+  const night = nightWithoutHeat(home, route);
+  if (night !== null) lines.push(night);
   if (home.lifeSupport !== 'no') {
     lines.push('It is no second source for life support: that must not hang on this house at all.');
   }

@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
+import { hardDaysC } from '../../src/home/climate-hours';
+import { hourlyLoadKw } from '../../src/home/hourly-load';
 import type { Answers } from '../../src/interview/answers';
 import { comfortLost } from '../../src/plan/comfort-lost';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { jobOf } from '../../src/plan/job';
+import { nightWithoutHeat } from '../../src/plan/night-without-heat';
 
 const electric: Answers = {
   'home-zip': '13057',
@@ -85,5 +88,35 @@ describe('one warm or cool room', () => {
     const kwh = (of: typeof whole) => of.demand.must.kwhPerDay.summer.value;
     expect(kwh(cooler)).toBeLessThan(kwh(central) / 2);
     expect(cooler.demand.must.needs240).toBe(false);
+  });
+});
+
+describe('a plug-in heater never runs while everybody sleeps', () => {
+  const heater = room.loads.find((load) => load.id === 'room-heater')!;
+
+  test('its energy is that of the 16 waking hours, and no hour of the night has any', () => {
+    expect(heater.kwhPerDay.winter.high).toBeLessThanOrEqual(16 * 1.5);
+    const asleep = [22, 23, 0, 1, 2, 3, 4, 5];
+    expect(asleep.map((hour) => heater.shape[hour])).toEqual(asleep.map(() => 0));
+    expect(heater.shape.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
+  });
+
+  test('drawn hours keep to it too, and a hard day comes to its energy', () => {
+    const hardC = hardDaysC(room.site.place.climate).hardCold;
+    const air = new Float32Array(8760).fill(hardC);
+    const kw = hourlyLoadKw([heater], air, room.site.place.climate);
+    const day = [...kw.subarray(0, 24)];
+    expect(day.slice(0, 6)).toEqual([0, 0, 0, 0, 0, 0]);
+    expect(day.slice(22)).toEqual([0, 0]);
+    expect(day.reduce((sum, one) => sum + one, 0)).toBeCloseTo(heater.kwhPerDay.winter.value, 6);
+  });
+
+  test('the night is said to be without heat, and when to leave', () => {
+    const carries = room.loads.map((load) => load.id);
+    expect(nightWithoutHeat(room, { carries })).toMatch(/no heat at night.*below 60 °F/);
+    expect(nightWithoutHeat(whole, { carries: whole.loads.map((load) => load.id) })).toBeNull();
+    expect(jobOf(room)[0]).toContain('from 6 in the morning to 10 in the evening');
+    const mild = home({ 'one-room': 'yes', 'goal-season': 'summer' });
+    expect(nightWithoutHeat(mild, { carries })).toBeNull();
   });
 });

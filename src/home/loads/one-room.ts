@@ -1,5 +1,6 @@
 import { figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
+import { AWAKE_HOURS, onlyWhileAwake } from '../awake';
 import { type Load, type Season, seasons } from '../home';
 import { rankOf } from '../load-keys';
 import type { LoadContext } from './context';
@@ -52,9 +53,12 @@ function isWholeHome({ facts }: LoadContext, load: Load): boolean {
 const hasStove = ({ facts }: LoadContext) =>
   facts.told('heat-second') && facts.is('heat-second', 'wood-stove', 'vented-gas');
 
-/** One plug-in heater; by our own caution it plugs into a wall outlet and into nothing else. */
+/**
+ * One plug-in heater; by our own caution it plugs into a wall outlet and into nothing else, and is never on while
+ * everybody sleeps.
+ */
 function heater(context: LoadContext): Load {
-  return makeLoad('space-heater', {
+  const load = makeLoad('space-heater', {
     id: 'room-heater',
     name: 'Plug-in heater for one room',
     rank: rankOf(context.facts, ['heat']),
@@ -76,6 +80,7 @@ function heater(context: LoadContext): Load {
     onlyInOutage: true,
     restsOn: ['heat-main', 'heat-second', 'one-room'],
   });
+  return onlyWhileAwake(load);
 }
 
 function cooler(context: LoadContext): Load {
@@ -90,7 +95,7 @@ function cooler(context: LoadContext): Load {
   });
 }
 
-/** A home that needs more or less than usual does so in one room too, as far as the unit can: 24 h a day. */
+/** A home that needs more or less than usual does so in one room too, as far as the unit can in the hours it may run. */
 function byBills(load: Load, big: readonly Load[], named: readonly Load[]): Load {
   const share = (season: Season) => {
     const sum = (of: readonly Load[]) =>
@@ -100,7 +105,8 @@ function byBills(load: Load, big: readonly Load[], named: readonly Load[]): Load
     const before = sum(named);
     return before > 0 ? sum(big) / before : 1;
   };
-  const most = (24 * load.runningWatts.high) / 1000;
+  const mostHours = load.awakeOnly ? AWAKE_HOURS : 24;
+  const most = (mostHours * load.runningWatts.high) / 1000;
   const scaled = seasons.map((season) => {
     const [plain, by] = [load.kwhPerDay[season], share(season)];
     if (by === 1) return [season, plain] as const;

@@ -11,6 +11,7 @@ import { harmfulSeason } from '../harmful-season';
 import { leavingForPeople } from '../leaving-point';
 import { inSentence, listOf } from '../list-of';
 import type { NextStep, StepId } from '../next-steps';
+import { nightWithoutHeat } from '../night-without-heat';
 import type { Plan } from '../plan';
 import { bullets } from './bullets';
 import { firstSentences } from './first-sentences';
@@ -90,7 +91,8 @@ function lifeBefore({ lifeFirst }: Plan): string[] {
 }
 
 /** No heat or no cooling, where that harms, is said before what is bought. */
-function comfort({ comfortLost: { heat, cool }, home, lifeFirst }: Plan): string[] {
+function comfort({ comfortLost: { heat, cool }, home, lifeFirst, advice }: Plan): string[] {
+  const night = nightWithoutHeat(home, advice.route);
   const names = (ids: readonly string[]) =>
     home.loads.filter((load) => ids.includes(load.id)).map((load) => inSentence(load.name));
   const because = (ids: readonly string[], building: string) =>
@@ -108,6 +110,7 @@ function comfort({ comfortLost: { heat, cool }, home, lifeFirst }: Plan): string
           `Expect no heat while the power is out: ${because(heat, 'the building heats your home, and its boiler needs power too')}.${wait ? '' : ' Live in one room, hang a thermometer in it, and leave before it stays below 60 °F.'}`,
         ]
       : []),
+    ...(night === null ? [] : [night]),
     ...(cool.length > 0
       ? [
           `Expect no cooling while the power is out: ${because(cool, '')}. ${wait ? 'A' : 'Have a cool place to go to, and leave before a room stays above 90 °F; a'} fan alone does not protect above ${wait ? '90 °F' : 'that'}.`,
