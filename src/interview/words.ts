@@ -29,6 +29,7 @@ export const words = {
   tickOrLeave: (line: number) =>
     `Line ${line} is not ticked. Press Space to tick it; press Enter again to go on without it.`,
   fieldFull: 'This field is full: what goes beyond its end is left out. Ctrl+U empties it.',
+  lineTooLong: 'This line is far too long to be an answer. It was not taken.',
   firstQuestion: 'This is the first question, so there is nothing to go back to.',
   empty: {
     number: (says: string, unit: string) =>

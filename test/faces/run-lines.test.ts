@@ -233,3 +233,12 @@ describe('several numbers', () => {
     expect(state.answers.months).toEqual([10, 20, 30]);
   });
 });
+
+test('a line of a megabyte is refused at once, and the next one is taken', async () => {
+  const started = Date.now();
+  const { state, printed } = await say(['3', 'a'.repeat(1_000_000), 'oak']);
+  expect(printed).toContain('This line is far too long to be an answer.');
+  expect(state.answers['home-name']).toBe('oak');
+  // Taken letter by letter it was over a minute.
+  expect(Date.now() - started).toBeLessThan(10_000);
+});

@@ -1,5 +1,8 @@
 import { StringDecoder } from 'node:string_decoder';
 
+/** Of a line far longer than any answer only the beginning is held. */
+const LONGEST_LINE = 10_000;
+
 /** Lines of a plain stream, one at a time. Null at the end of input, or once it was stopped. */
 export class LineReader {
   private readonly waiting: ((line: string | null) => void)[] = [];
@@ -52,7 +55,7 @@ export class LineReader {
   private readonly onData = (chunk: Buffer | string): void => {
     this.rest += typeof chunk === 'string' ? chunk : this.decoder.write(chunk);
     const lines = this.rest.split(/\r\n|\n|\r/);
-    this.rest = lines.pop()!;
+    this.rest = lines.pop()!.slice(0, LONGEST_LINE);
     for (const line of lines) this.give(line);
   };
 

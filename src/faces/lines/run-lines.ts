@@ -5,6 +5,8 @@ import { reduce } from '../../interview/reduce';
 import { questionAt } from '../../interview/relevant';
 import type { State } from '../../interview/state';
 import { isCertainNext, stepOf } from '../../interview/step';
+import { LONGEST_FIELD } from '../../interview/text-field';
+import { words } from '../../interview/words';
 import { visible } from '../../quantity/visible';
 import { afterSaving, type Door, type Later } from '../door';
 import { NO_SUMS, NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draft-words';
@@ -90,6 +92,10 @@ class Lines {
   }
 
   private take(line: string): void {
+    if (line.length > LONGEST_FIELD) {
+      this.print([`Error: ${words.lineTooLong}`]);
+      return;
+    }
     const meant = understand(this.door.context, this.state, line);
     if (meant.kind === 'unclear') this.print([`Error: ${meant.says}`]);
     else if (meant.kind === 'event') this.happen(meant.event);
