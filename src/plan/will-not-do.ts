@@ -1,6 +1,7 @@
 import type { Home } from '../home/home';
 import type { LoadId } from '../home/load-id';
 import { loadName } from '../home/load-names';
+import { wasTold } from '../home/load-told';
 import { hasGenerator, isSource, isWired } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
 import type { Advice } from '../routes/advise';
@@ -14,12 +15,20 @@ import { tooColdForPump } from './too-cold-for-pump';
 import { sayGap } from './words/say-gap';
 import { sayLeftOut } from './words/say-left-out';
 
+/** Only what was told is said to have been told. */
+function sayMust(home: Home, id: LoadId): string {
+  const load = home.loads.find((one) => one.id === id);
+  return load !== undefined && wasTold(home.facts, load)
+    ? ' You said it must keep running.'
+    : ' It counts as what must keep running until you tell us.';
+}
+
 /** What the advised route will not do, said plainly. */
 export function willNotDo(home: Home, advice: Advice, fuel: FuelToStore | null): string[] {
   const { route } = advice;
   const lines = [...new Map(route.leavesOut.map((load) => [load.load, load])).values()].map(
     ({ load, why, must }) =>
-      `${loadName(home, load)}: ${sayLeftOut(why)}.${must ? ' You said it must keep running.' : ''}`,
+      `${loadName(home, load)}: ${sayLeftOut(why)}.${must ? sayMust(home, load) : ''}`,
   );
   if (!route.lasting.reachesGoal) lines.push(route.lasting.says);
   const cold = tooColdForPump(home, route);

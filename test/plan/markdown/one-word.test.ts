@@ -54,3 +54,15 @@ describe('one word for the machine', () => {
     },
   );
 });
+
+/** Words with two meanings, read backwards, or a trade name; each has a plain one of our own. */
+const givenUp =
+  /\bWi-?Fi\b|in a bad case|is left out; and|nothing that must keep running is left out;/i;
+
+test.each(['birch-street', 'tower-six', 'ridge-road', 'mill-lane'])(
+  'words that were given up stay away from the plan of %s and from the questions',
+  (name) => {
+    expect(planMarkdown(planOf(name))).not.toMatch(givenUp);
+    expect(sentencesIn(interview).filter((said) => givenUp.test(said))).toEqual([]);
+  },
+);
