@@ -5,6 +5,7 @@ import { checkBill } from './bill-check';
 import { climateHours } from './climate-hours';
 import { demandOf } from './demand';
 import type { Facts } from './facts';
+import { seasonsOf } from './goal-seasons';
 import type { Home, Season } from './home';
 import { lifeSupport } from './life-support';
 import { loadsOfHome } from './loads-of-home';
@@ -52,11 +53,4 @@ export function buildHome(facts: Facts, widths: Widths, asOf: string): Home {
 export function widthsOf(interview: Interview): Widths {
   const wide = interview.questions.filter((q) => q.unsure.low !== undefined);
   return new Map(wide.map((q) => [q.id, { low: q.unsure.low!, high: q.unsure.high! }]));
-}
-
-/** Winter and summer when both matter; "not sure" counts as both. */
-export function seasonsOf(facts: Facts): Season[] {
-  const season = facts.value('goal-season');
-  if (season === 'winter' || season === 'summer') return [season];
-  return ['winter', 'summer'];
 }

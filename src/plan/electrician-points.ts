@@ -54,7 +54,7 @@ const forbids: readonly RuleId[] = ['no-backfeed'];
 const neverWork: readonly RuleId[] = ['no-backfeed', 'vehicle-house-ok'];
 /** Said where the route needs no wiring, but the home needs an electrician. */
 const plugsOnly =
-  'Nothing in the route advised is wired to the house; the electrician is needed for what stands below.';
+  'The route advised asks for no wiring work; the electrician is needed for what stands below.';
 const noWork =
   'No work in this plan needs a licensed electrician. What would: any wire fixed to the house, such as an inlet, a transfer switch, a new outlet or circuit, a fixed generator, a fixed battery or roof solar, with a permit.';
 const mayStill = 'Answers that are missing may still call for one, for what stands below.';

@@ -3,11 +3,14 @@ import { atRisk } from '../rules/when/at-risk';
 import { lifeFirst } from './life-first';
 import { sayLeaveWithDevice } from './markdown/say-life-first';
 
+/** What to do where there is no time to do more. */
+export const GO_NOW = 'people, medicine, device batteries, go. Leave the rest.';
+
 /** When to go, whatever is still running. Every plan has these lines. */
 export function leavingPoint(home: Home): string[] {
   const people = leavingForPeople(home);
   const lines = [
-    'An official order to leave, rising water, fire near: people, medicine, device batteries, go. Leave the rest.',
+    `An official order to leave, rising water, fire near: ${GO_NOW}`,
     ...oneRoad(home),
     'A carbon monoxide alarm sounds, or anyone has a headache or is dizzy: out into fresh air and call 911.',
     ...people.map((line) => line.says),

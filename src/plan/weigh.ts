@@ -1,7 +1,8 @@
 import type { Tariff } from '../bill/tariff/tariff';
-import { seasonsOf, widthsOf } from '../home/build-home';
+import { widthsOf } from '../home/build-home';
 import { demandOf } from '../home/demand';
 import { Facts } from '../home/facts';
+import { seasonsOf } from '../home/goal-seasons';
 import type { Load, Season, Site } from '../home/home';
 import { wasTold } from '../home/load-told';
 import { loadsOfHome } from '../home/loads-of-home';

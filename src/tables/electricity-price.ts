@@ -7,12 +7,13 @@ export interface StatePriceRow {
   state: string;
   name: string;
   centsPerKwh: number;
+  centsPerKwh2024: number | null;
   kwhPerMonth: number | null;
   centsPerKwhApril2025: number | null;
   standing: 'published' | 'memory';
 }
 
-/** Average residential price by state, cents/kWh of 2023. EIA Electric Power Annual. */
+/** Average residential price by state, cents/kWh of 2023 and, where known, 2024. EIA Electric Power Annual. */
 export const priceByState: Table<StatePriceRow> = byState;
 
 /** Average residential price of the US by year, nominal cents/kWh. EIA. */
@@ -22,6 +23,12 @@ export const priceTrend: Table<{ year: number; centsPerKwh: number }> = trend;
 export function statePrice(state: string | null): StatePriceRow {
   const find = (code: string) => priceByState.rows.find((r) => r.state === code);
   return find(state?.toUpperCase() ?? 'US') ?? find('US')!;
+}
+
+/** The price of the newest whole year the table has of a state, cents/kWh, and that year. */
+export function newestPrice(row: StatePriceRow): { cents: number; year: number } {
+  if (row.centsPerKwh2024 !== null) return { cents: row.centsPerKwh2024, year: 2024 };
+  return { cents: row.centsPerKwh, year: 2023 };
 }
 
 /**

@@ -76,9 +76,10 @@ describe('a tariff from what is printed', () => {
 describe('not sure: the average price of the state', () => {
   test('carries the year and the source', () => {
     const { price, tariff } = assumedTariff('CT');
-    expect(price.value).toBeCloseTo(0.2988, 9);
-    expect(price.source.label).toContain('2023 average of Connecticut');
+    expect(price.value).toBeCloseTo(0.2875, 9);
+    expect(price.source.label).toContain('2024 average of Connecticut');
     expect(price.source.label).toContain('in April 2025 it was 32.3 cents');
+    expect(assumedTariff('TX').price.source.label).toContain('2023 average of Texas');
     expect(assumedTariff('TX').price.source.label).toContain(
       'no later price of it is in our table',
     );
@@ -86,6 +87,6 @@ describe('not sure: the average price of the state', () => {
     expect(checkTariff(tariff)).toEqual([]);
   });
   test('an unknown state takes the country', () => {
-    expect(assumedTariff(null).price.value).toBeCloseTo(0.16, 9);
+    expect(assumedTariff(null).price.value).toBeCloseTo(0.1648, 9);
   });
 });

@@ -7,6 +7,7 @@ import { comfortLost } from '../../src/plan/comfort-lost';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { jobOf } from '../../src/plan/job';
 import { nightWithoutHeat } from '../../src/plan/night-without-heat';
+import { answersOf } from '../households/read-household';
 
 const electric: Answers = {
   'home-zip': '13057',
@@ -119,4 +120,16 @@ describe('a plug-in heater never runs while everybody sleeps', () => {
     const mild = home({ 'one-room': 'yes', 'goal-season': 'summer' });
     expect(nightWithoutHeat(mild, { carries })).toBeNull();
   });
+});
+
+test('one room is made of a house only where it was asked, and only for the seasons of the goal', () => {
+  const { 'one-room': _, ...unasked } = answersOf('tower-six');
+  const must = { 'must-run': ['heat', 'lights'], 'goal-season': 'winter' };
+  const ids = (answers: Answers) =>
+    homeFromAnswers(interview, answers, '2026-11-25').loads.map((load) => load.id);
+  expect(ids({ ...unasked, ...must })).not.toContain('room-heater');
+  expect(ids({ ...unasked, ...must, 'one-room': 'not sure' })).toContain('room-heater');
+  const cooled = { ...unasked, ...must, 'one-room': 'yes', 'cool-main': 'central' };
+  expect(ids(cooled)).not.toContain('room-cooler');
+  expect(ids({ ...cooled, 'goal-season': 'summer' })).toContain('room-cooler');
 });

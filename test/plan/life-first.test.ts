@@ -44,7 +44,9 @@ describe('where somebody cannot live without a device', () => {
   test('less than the leaving figure: leave when the power fails, or before the storm', () => {
     // A trip of half an hour: 3 x 0.5 + 2 = 3.5 h must be left; 2 h are counted.
     expect(plan.lifeFirst).toMatchObject({ leaveAtHours: 3.5, leaveAtOnce: true });
-    expect(front(plan)).toMatch(/leave as soon as the power fails, or before a storm/);
+    expect(front(plan)).toMatch(
+      /leave as soon as the power fails, or before a storm or a cut that is announced/,
+    );
     const long = frozenPlan(
       { ...ventilator, 'device-battery-hours': 8, 'device-battery-tested': 'yes' },
       '2026-11-25',

@@ -110,6 +110,45 @@ describe('a home with a battery and panels', () => {
     expect(with10.costUsd.value).toBeLessThan(without.costUsd.value);
   });
 
+  describe('with a generator to refill it', () => {
+    const more: Answers = { 'engine-place': 'open-20ft', operators: 'two', 'gasoline-gallons': 10 };
+    const refilled = (changed: Answers = {}) =>
+      weighed({ ...owner, ...more, ...changed }).routes.find(
+        (route) => route.kind === 'battery-engine',
+      )!;
+    const bought = (changed: Answers = {}) =>
+      refilled(changed)
+        .parts.filter((part) => part.costUsd.value > 0)
+        .map((part) => part.equipmentClass);
+
+    test('it carries the nights and none is bought', () => {
+      expect(refilled().usableKwh).toBeCloseTo(7.776, 6);
+      expect(bought()).not.toContain('battery');
+      expect(bought()).not.toContain('backup-subpanel');
+      expect(bought({ 'own-sources': ['none'] })).toContain('battery');
+    });
+
+    test('one too small for a night gets a smaller one beside it', () => {
+      const small = {
+        'battery-kwh': 5,
+        'must-run': ['heat', 'fridge', 'freezer', 'lights', 'well'],
+      };
+      const with5 = refilled({ ...small, 'freezer-count': 2 });
+      const without = refilled({ ...small, 'freezer-count': 2, 'own-sources': ['solar'] });
+      expect(with5.usableKwh!).toBeGreaterThan(5 * 0.9 * 0.9 * 0.96);
+      expect(with5.nameplateKwh!).toBeLessThan(without.nameplateKwh!);
+      expect(with5.parts.filter((part) => part.equipmentClass === 'battery')).toHaveLength(2);
+    });
+
+    test('the panels spare fuel by the likely count, and none by the careful one', () => {
+      const dark = refilled({ 'own-sources': ['home-battery'] });
+      expect(refilled().solarKw).toBe(8);
+      expect(dark.solarKw).toBeNull();
+      expect(refilled().fuel!.perDay.value).toBeLessThan(dark.fuel!.perDay.value);
+      expect(refilled().fuel!.perDay.high).toBeCloseTo(dark.fuel!.perDay.high, 6);
+    });
+  });
+
   test('is never planned on a battery built at home', () => {
     expect(own(weighed({ ...owner, 'battery-kind': 'home-made' }))).toBeUndefined();
   });

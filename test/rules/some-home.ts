@@ -1,6 +1,6 @@
 import interview from '#compiled/questions.js';
-import { seasonsOf } from '../../src/home/build-home';
 import { Facts } from '../../src/home/facts';
+import { seasonsOf } from '../../src/home/goal-seasons';
 import type { Demand, Home, Site } from '../../src/home/home';
 import type { Answer, Answers } from '../../src/interview/answers';
 import { type Known, type Resolved, resolve } from '../../src/interview/resolve';

@@ -1,5 +1,10 @@
 import { type Figure, figure } from '../../quantity/figure';
-import { priceByState, type StatePriceRow, statePrice } from '../../tables/electricity-price';
+import {
+  newestPrice,
+  priceByState,
+  type StatePriceRow,
+  statePrice,
+} from '../../tables/electricity-price';
 import { citeTable } from '../../tables/table';
 import type { Tariff } from './tariff';
 import { tariffFromBill } from './tariff-from-bill';
@@ -10,7 +15,8 @@ import { tariffFromBill } from './tariff-from-bill';
  */
 export function assumedTariff(state: string | null): { tariff: Tariff; price: Figure } {
   const row = statePrice(state);
-  const value = row.centsPerKwh / 100;
+  const { cents, year } = newestPrice(row);
+  const value = cents / 100;
   const price = figure({
     value,
     low: 0.75 * value,
@@ -19,7 +25,7 @@ export function assumedTariff(state: string | null): { tariff: Tariff; price: Fi
     name: `average price of a kWh in ${row.name}`,
     source: {
       kind: 'assumed',
-      label: `the ${priceByState.source.year} average of ${row.name}, because you were not sure${sayLater(row)}`,
+      label: `the ${year} average of ${row.name}, because you were not sure${sayLater(row)}`,
       cite: row.standing === 'memory' ? 'from memory, not re-read' : citeTable(priceByState),
     },
   });

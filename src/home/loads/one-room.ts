@@ -1,6 +1,7 @@
 import { figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { AWAKE_HOURS, onlyWhileAwake } from '../awake';
+import { seasonsOf } from '../goal-seasons';
 import { type Load, type Season, seasons } from '../home';
 import { rankOf } from '../load-keys';
 import type { LoadContext } from './context';
@@ -13,22 +14,26 @@ const PLUG_HEATER_WATTS = 1500;
 /**
  * The loads of an outage where one warm or cool room is enough: what heats or cools the whole home stays off, and
  * one heater or room air conditioner stands in its place, unless a stove that needs no power or a room unit that is
- * there already does that. What stays off is still in the list, for the bill and the panel know it.
+ * there already does that, and only for the seasons the household asked for. What stays off is still in the list, for the bill and the panel know it.
  *
  * @param loads as the bills left them
  * @param named the same loads before any bill: what the bills changed, they change in one room too
  */
 export function inOneRoom(context: LoadContext, loads: readonly Load[], named: readonly Load[]) {
   const { facts } = context;
-  if (!facts.is('one-room', 'yes')) return [...loads];
+  // Counted where it was asked; a question that was never put makes no room of a house.
+  if (!facts.asked('one-room') || !facts.is('one-room', 'yes')) return [...loads];
+  const goal = seasonsOf(facts);
   const big = loads.filter((load) => isWholeHome(context, load));
   const roomPump = loads.some((load) => load.id === 'heat-pump' && !big.includes(load));
   const heat = big.filter((load) => load.restsOn.includes('heat-main') && !roomPump);
   const cool = big.filter((load) => ['heat', 'both'].includes(load.follows));
   const splitHeats = facts.is('cool-main', 'mini-split');
   const room = [
-    ...(heat.length > 0 && !splitHeats && !hasStove(context) ? [heater(context)] : []),
-    ...(cool.length > 0 ? [cooler(context)] : []),
+    ...(heat.length > 0 && goal.includes('winter') && !splitHeats && !hasStove(context)
+      ? [heater(context)]
+      : []),
+    ...(cool.length > 0 && goal.includes('summer') ? [cooler(context)] : []),
   ].map((load) => byBills(load, big, named));
   const kept = loads.map((load) => {
     if (big.includes(load)) return { ...load, rank: 'wait' as const, offInOutage: true };

@@ -8,7 +8,7 @@ import { fuelToday, onceStored, sayOnceStored } from '../../routes/once-stored';
 import type { Route } from '../../routes/route';
 import { isWired } from '../electrical/route-traits';
 import { harmfulSeason } from '../harmful-season';
-import { leavingForPeople } from '../leaving-point';
+import { GO_NOW, leavingForPeople } from '../leaving-point';
 import { inSentence, listOf } from '../list-of';
 import type { NextStep, StepId } from '../next-steps';
 import { nightWithoutHeat } from '../night-without-heat';
@@ -82,6 +82,9 @@ function buy({ advice: { route }, addOns, lifeFirst, home }: Plan): string {
     ? 'Beside that, and only as a bridge'
     : 'Beside that';
   const head = lifeFirst?.told ? bridge : 'What to buy';
+  if (route.parts.length > 0 && route.costUsd.high === 0 && !lifeFirst?.told) {
+    return `What to buy: nothing. Use ${inSentence(route.title)}: ${made}.${also}`;
+  }
   return `${head}: ${inSentence(route.title)}, ${sayFigure(route.costUsd)}${sayAboveTold(home, route)}${installed}: ${made}.${also}`;
 }
 
@@ -188,6 +191,16 @@ function carriesAll(home: Home, routes: readonly Route[]): Route | null {
 
 /** For a life-support device its own line; else those for a person at risk, in the seasons the plan is for. */
 function leave({ home }: Plan): string[] {
+  return [...leaveForPeople(home), ...goWhenTold(home)];
+}
+
+/** Fire and water that were told leave no time to read on: the order comes first. */
+function goWhenTold({ facts }: Home): string[] {
+  const told = facts.told('hazards') && facts.has('hazards', 'wildfire', 'flood', 'hurricane');
+  return told ? [`If you are told to go, or fire or fast water is near: ${GO_NOW}`] : [];
+}
+
+function leaveForPeople(home: Home): string[] {
   const lines = leavingForPeople(home);
   const device = lines.find((line) => line.about === 'device');
   if (device !== undefined) return [device.says];

@@ -60,7 +60,7 @@ export function sayLeaveWithDevice(first: LifeFirst): string {
   const late = 'If you cannot leave in time, call 911 early and say "on life support".';
   if (first.told && first.leaveAtOnce) {
     const counted = formatQuantity(first.ownBattery.countedHours, 'h');
-    return `Life support: leave as soon as the power fails, or before a storm. The device's own battery counts as ${counted}, and ${kept} should be left when you set out (${basis}). Tested cylinders or spare batteries may add to it: ask the supplier. ${late}`;
+    return `Life support: leave as soon as the power fails, or before a storm or a cut that is announced. The device's own battery counts as ${counted}, and ${kept} should be left when you set out (${basis}). Tested cylinders or spare batteries may add to it: ask the supplier. ${late}`;
   }
   const head = first.told ? 'Life support' : 'If somebody here lives by a powered device';
   return `${head}: leave while what you can carry (device battery, spare batteries, cylinders) still covers ${kept} (${basis}), and at the latest when you start on your last source. ${late}`;

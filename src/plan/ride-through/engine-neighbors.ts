@@ -123,14 +123,17 @@ function runs({ power, usableKwh }: Route, site: PowerStep): boolean {
 }
 
 function batterySteps(home: Home, route: Route): Beside[] {
-  const { nameplateKwh } = route;
-  if (nameplateKwh === null) return [];
+  const { nameplateKwh, usableKwh } = route;
+  const bought = route.parts.find((one) => one.equipmentClass === 'battery');
+  // What they have has no steps beside it; with one bought beside theirs, theirs stays.
+  if (nameplateKwh === null || bought === undefined || bought.costUsd.high === 0) return [];
+  const theirsKwh = usableKwh! - usableOf(home, nameplateKwh);
   return stepsBeside(batteryStepsKwh(), nameplateKwh, (kwh) => kwh).map((kwh) => ({
     says: `${kwh < nameplateKwh ? 'a smaller' : 'a larger'} battery of ${formatQuantity(kwh, 'kWh')}`,
     other: {
       ...route,
       nameplateKwh: kwh,
-      usableKwh: usableOf(home, kwh),
+      usableKwh: theirsKwh + usableOf(home, kwh),
       costUsd: priceOfExchange(route, part('battery', kwh)),
     },
     ableTo: true,

@@ -1,21 +1,22 @@
 import type { Widths } from '../../home/answer-figure';
 import { healthHangs } from '../../home/health-devices';
 import type { Home } from '../../home/home';
+import { ownSolarKw } from '../../home/own-solar';
 import type { World } from '../../home/world';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { formatQuantity } from '../../quantity/format-quantity';
-import { batteryStepsKwh, powerSteps } from '../../tables/generic-steps';
 import { ruleIfs, ruleStops } from '../association';
-import { limitsOf, usableOf } from '../battery-hours';
+import { limitsOf } from '../battery-hours';
 import { part } from '../costs';
 import { fuelAtHand, fuelHours, fuelUse } from '../engine-size';
-import { fitPower } from '../fit-power';
+import type { Fitted } from '../fit-power';
 import { fuelContainers, leansOnCans } from '../fuel-containers';
 import { gapOf } from '../gap';
 import { hungryShare } from '../hungry-share';
 import { cannot, hoursRange, lasts, lastsHours, makeRoute } from '../make-route';
-import { alwaysOff, loadsOf } from '../pick-loads';
+import { ownPanelIfs, ownPanelParts } from '../own-panels';
+import { alwaysOff } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
 import type { Lasting, Route } from '../route';
 import {
@@ -27,21 +28,18 @@ import {
   wiringIfs,
   wiringStops,
 } from '../stops';
+import { sunOfMiddleDayKwh } from '../sun-of-a-day';
 import { CHARGE_EFFICIENCY, CHARGE_LOAD, chargingEngine } from './charging-engine';
 import { chargingHours, longestRest, MOST_CHARGING_HOURS } from './charging-hours';
+import { nightBattery } from './night-battery';
 import { hardestSeason } from './portable-engine';
 
 const title = 'Battery for the nights, portable generator to refill it';
 
-/** Hours of a night the battery carries alone. */
-const NIGHT_HOURS = 14;
 /** The timetable leaves room for days harder than the hard day. Our judgement. */
 const COLDER_DAYS = 1.3;
-/** A larger battery is not planned here: where a night asks more, the plan says so. */
-const LARGEST_KWH = 20;
-
 /** A battery that carries the night; an engine run well loaded for some hours a day fills it again. */
-export function batteryEngine(home: Home, _world: World, widths: Widths): Route {
+export function batteryEngine(home: Home, world: World, widths: Widths): Route {
   const stops = [
     ...engineStops(home),
     ...ruleStops(home),
@@ -50,24 +48,15 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
     ...batteryPlaceStops(home),
   ];
   if (stops.length > 0) return cannot('battery-engine', title, stops);
-  const fitted = fitPower({
-    loads: loadsOf(home, ['must']),
-    seasons: home.goalSeasons,
-    steps: powerSteps('inverter'),
-    startEnd: 'high',
-    maySoftStart: true,
-    source: 'home-inverter',
-  });
-  if (fitted === null)
+  const battery = nightBattery(home, (fitted) => sizedDayKwh(home, fitted));
+  if (battery === null)
     return cannot('battery-engine', title, ['no home inverter starts what must run']);
+  const { fitted, nameplateKwh, usableKwh } = battery;
   const season = hardestSeason(home, fitted);
-  const kwhPerDay = fitted.demand.kwhPerDay[season].value;
+  const kwhPerDay = hardDayKwh(home, fitted);
+  const sizedKwhPerDay = sizedDayKwh(home, fitted);
   const hungry = hungryShare(fitted.carried, season);
-  // Sizes go by the hungry day where health hangs on power; what is likely to burn does not.
-  const sizedKwhPerDay = kwhPerDay * (healthHangs(home) ? hungry : 1);
-  const nightKwh = (sizedKwhPerDay * NIGHT_HOURS) / 24 / limitsOf(1).dischargeEfficiency;
-  const steps = batteryStepsKwh().filter((kwh) => kwh <= LARGEST_KWH);
-  const nameplateKwh = steps.find((kwh) => usableOf(home, kwh) >= nightKwh) ?? steps.at(-1)!;
+  const solarKw = ownSolarKw(home.facts);
   const charging = chargingEngine(home, {
     inverterWatts: fitted.step.watts,
     kwhPerDay: sizedKwhPerDay,
@@ -78,25 +67,26 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
   const runsByHour = chargingHours(runHours);
   const restHours = longestRest(runsByHour);
   const restKwh = (sizedKwhPerDay * restHours) / 24 / limitsOf(1).dischargeEfficiency;
-  const holdsNight = usableOf(home, nameplateKwh) >= restKwh;
+  const holdsNight = usableKwh >= restKwh;
   const fuelKind = charging.fuel;
-  const likely = fuelUse({
-    engine: charging.sort,
-    fuel: fuelKind,
-    ...engine,
-    wattsByHour: likelyRuns.map((runs) => runs * engine.siteKw * CHARGE_LOAD * 1000),
-    runsByHour: likelyRuns,
-    atHand: fuelAtHand(home, widths, fuelKind),
-    ...fromSameTank(home, fuelKind, fitted.carried),
-  });
+  const burns = (share: number) =>
+    fuelUse({
+      engine: charging.sort,
+      fuel: fuelKind,
+      ...engine,
+      wattsByHour: likelyRuns.map((runs) => runs * engine.siteKw * CHARGE_LOAD * 1000 * share),
+      runsByHour: likelyRuns,
+      atHand: fuelAtHand(home, widths, fuelKind),
+      ...fromSameTank(home, fuelKind, fitted.carried),
+    });
+  // The sun of a middle day spares fuel; by the careful count it shines on none.
+  const sunKwh = CHARGE_EFFICIENCY * sunOfMiddleDayKwh(world, season, solarKw);
+  const likely = burns(Math.max(0, 1 - sunKwh / Math.max(kwhPerDay, 0.1)));
   // Hungry use asks for more hours of the same well-loaded running.
-  const high = likely.perDay.high * hungry;
+  const high = burns(1).perDay.high * hungry;
   const fuel = leansOnCans(home, { ...likely, perDay: { ...likely.perDay, high } });
   const hours = fuelHours(fuel);
-  const bridge =
-    (usableOf(home, nameplateKwh) / Math.max(kwhPerDay, 0.1)) *
-    24 *
-    limitsOf(1).dischargeEfficiency;
+  const bridge = (usableKwh / Math.max(kwhPerDay, 0.1)) * 24 * limitsOf(1).dischargeEfficiency;
   const bridgeHours = { likely: bridge, careful: bridge / hungry };
   return makeRoute('battery-engine', title, {
     ifs: [
@@ -106,6 +96,8 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
       ...ruleIfs(home),
       ...wiringIfs(home),
       ...batteryPlaceIfs(home),
+      ...battery.ifs,
+      ...ownPanelIfs(home),
     ],
     carries: fitted.carried.map((load) => load.id),
     leavesOut: [...fitted.leftOut, ...alwaysOff(home)],
@@ -116,7 +108,8 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
       startDemandVa: fitted.demand.startVa,
     },
     nameplateKwh,
-    usableKwh: usableOf(home, nameplateKwh),
+    usableKwh,
+    solarKw: solarKw > 0 ? solarKw : null,
     fuel,
     engine: { ...engine, runsByHour, sort: charging.sort },
     gap: gapOf('by-itself-then-generator'),
@@ -124,9 +117,9 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
       ? lastingOf(home, hours, bridgeHours)
       : darkNights(home, bridgeHours, restHours),
     parts: [
-      part('battery', nameplateKwh, `Battery, ${nameplateKwh} kWh, with an inverter`),
+      ...battery.parts,
       charging.part,
-      part('backup-subpanel'),
+      ...ownPanelParts(home),
       part('inlet-interlock', 1, 'Inlet for the generator to the charger'),
       ...(fitted.softStarter ? [part('soft-starter')] : []),
       part('permit'),
@@ -134,9 +127,23 @@ export function batteryEngine(home: Home, _world: World, widths: Widths): Route 
     ],
     notes: [
       `The generator runs about ${runHours} hours a day, well loaded, in a block from the morning and one from the afternoon, and never while people sleep.`,
+      ...(sunKwh > 0
+        ? [
+            `The panels you have spare fuel: about ${formatQuantity(sunKwh, 'kWh')} on a middle day of ${season}. The careful count has no sun.`,
+          ]
+        : []),
       ...sharedTankNotes(fuel),
     ],
   });
+}
+
+const hardDayKwh = (home: Home, fitted: Fitted): number =>
+  fitted.demand.kwhPerDay[hardestSeason(home, fitted)].value;
+
+/** Sizes go by the hungry day where health hangs on power; what is likely to burn does not. */
+function sizedDayKwh(home: Home, fitted: Fitted): number {
+  const hungry = hungryShare(fitted.carried, hardestSeason(home, fitted));
+  return hardDayKwh(home, fitted) * (healthHangs(home) ? hungry : 1);
 }
 
 /** Hours a day that refill so many kWh, with room for harder days. */

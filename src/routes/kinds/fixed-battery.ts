@@ -113,7 +113,7 @@ function describe(home: Home, sort: Sort, fitted: Fitted, chosen: Chosen): Route
 }
 
 /** A battery beside the one that is there. */
-function besideOwn(home: Home): string[] {
+export function besideOwn(home: Home): string[] {
   return ownFixedBattery(home) === null
     ? []
     : [

@@ -80,18 +80,18 @@ export function ownBatteryRoute(home: Home, world: World): Route | null {
   });
 }
 
-const NOT_BACKED =
+export const NOT_BACKED =
   'an electrician shows that it runs with the grid off, and on which circuits: a battery needs a backed-up panel for that';
 
 /** Seen to run circuits or the house with the grid off; not tried counts as no. */
-function backsUp({ facts }: Home): boolean {
+export function backsUp({ facts }: Home): boolean {
   return facts.told('battery-backup') && facts.is('battery-backup', 'circuits', 'house');
 }
 
 /** Below this share kept, the plan asks for more before it counts on a full battery. */
 const FULL_SHARE = 0.9;
 
-function reserveIfs({ facts }: Home): string[] {
+export function reserveIfs({ facts }: Home): string[] {
   const kept = facts.number('battery-reserve') ?? 0;
   if (kept >= 100 * FULL_SHARE) return [];
   return [

@@ -1,0 +1,89 @@
+import type { Home } from '../../home/home';
+import { formatQuantity } from '../../quantity/format-quantity';
+import { batteryStepsKwh, powerSteps } from '../../tables/generic-steps';
+import { limitsOf, usableOf } from '../battery-hours';
+import { owned, part } from '../costs';
+import { type Fitted, fitPower } from '../fit-power';
+import { type OwnBattery, ownFixedBattery } from '../own-battery';
+import { loadsOf } from '../pick-loads';
+import type { Part } from '../route';
+import type { SourceName } from '../why-left-out';
+import { besideOwn } from './fixed-battery';
+import { backsUp, NOT_BACKED, reserveIfs } from './own-battery';
+
+/** The battery that carries the nights: theirs alone, one bought beside theirs, or one bought. */
+export interface NightBattery {
+  readonly fitted: Fitted;
+  /** Nameplate of what is bought, or of theirs where nothing is. */
+  readonly nameplateKwh: number;
+  /** All of it together. */
+  readonly usableKwh: number;
+  readonly parts: readonly Part[];
+  readonly ifs: readonly string[];
+}
+
+/** Hours of a night the battery carries alone. */
+const NIGHT_HOURS = 14;
+/** A larger battery is not planned here: where a night asks more, the plan says so. */
+const LARGEST_KWH = 20;
+
+/** Null where no inverter starts anything that must run. `dayKwh`: what the loads carried take on a hard day. */
+export function nightBattery(home: Home, dayKwh: (fitted: Fitted) => number): NightBattery | null {
+  const own = ownFixedBattery(home);
+  const bought = fitMust(home, powerSteps('inverter'), 'home-inverter');
+  const nightKwh = (fitted: Fitted) =>
+    (dayKwh(fitted) * NIGHT_HOURS) / 24 / limitsOf(1).dischargeEfficiency;
+  const theirs = own === null ? null : fitMust(home, [own], 'battery-there');
+  if (own !== null && theirs !== null && carriesAsMuch(theirs, bought)) {
+    if (own.usableKwh >= nightKwh(theirs)) return theirsAlone(home, own, theirs);
+  }
+  if (bought === null) return null;
+  const have = own?.usableKwh ?? 0;
+  const steps = batteryStepsKwh().filter((kwh) => kwh <= LARGEST_KWH);
+  const asked = nightKwh(bought);
+  const nameplateKwh = steps.find((kwh) => have + usableOf(home, kwh) >= asked) ?? steps.at(-1)!;
+  return {
+    fitted: bought,
+    nameplateKwh,
+    usableKwh: have + usableOf(home, nameplateKwh),
+    parts: [
+      part('battery', nameplateKwh, `Battery, ${nameplateKwh} kWh, with an inverter`),
+      ...(own === null ? [] : [ownPart(own)]),
+      part('backup-subpanel'),
+    ],
+    ifs: besideOwn(home),
+  };
+}
+
+function theirsAlone(home: Home, own: OwnBattery, fitted: Fitted): NightBattery {
+  const { nameplateKwh, usableKwh } = own;
+  const backed = backsUp(home);
+  return {
+    fitted,
+    nameplateKwh,
+    usableKwh,
+    parts: [ownPart(own), ...(backed ? [] : [part('backup-subpanel')])],
+    ifs: [...(backed ? [] : [NOT_BACKED]), ...reserveIfs(home)],
+  };
+}
+
+const ownPart = ({ nameplateKwh }: OwnBattery) =>
+  owned(`The battery you have, ${formatQuantity(nameplateKwh, 'kWh')}`, 'battery', nameplateKwh);
+
+const carriesAsMuch = (theirs: Fitted, bought: Fitted | null) =>
+  bought === null || theirs.carried.length >= bought.carried.length;
+
+function fitMust(
+  home: Home,
+  steps: readonly { watts: number; startVa: number }[],
+  source: SourceName,
+) {
+  return fitPower({
+    loads: loadsOf(home, ['must']),
+    seasons: home.goalSeasons,
+    steps,
+    startEnd: 'high',
+    maySoftStart: true,
+    source,
+  });
+}
