@@ -8,6 +8,7 @@ import type { Finding } from '../rules/rule';
 import { type RuleId, wordsOf } from '../tables/rule-words';
 
 import { givesWatts } from './electrical/high-end';
+import { firstSentence } from './words/first-sentence';
 
 /** What a licensed electrician is needed for in this plan. */
 export type ElectricianFor = 'route' | 'home' | 'nothing';
@@ -102,11 +103,6 @@ function sizeOf(route: Route): string {
   const label = formatQuantity(route.power!.continuousWatts, 'W');
   const there = formatQuantity(givesWatts(route), 'W');
   return there === label ? label : `${label} on its label, ${there} at this height and heat`;
-}
-
-/** The rest of a caution stands under the cautions. */
-function firstSentence(says: string): string {
-  return `${says.split(/(?<=[.!?]) /)[0]}`;
 }
 
 function serviceLine({ facts }: Home): string {

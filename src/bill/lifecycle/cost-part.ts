@@ -3,6 +3,7 @@ import type { MoneyRange } from './money-range';
 
 /** One thing bought or done, with what it costs over the years. */
 export interface CostPart {
+  readonly equipmentClass: EquipmentClass;
   readonly name: string;
   readonly cost: MoneyRange;
   readonly upkeepPerYear: MoneyRange;
@@ -38,6 +39,7 @@ export function costPart(of: {
     high: high * units,
   });
   return {
+    equipmentClass: of.equipmentClass,
     name: row.name,
     cost: quote
       ? { low: quote.dollars, likely: quote.dollars, high: quote.dollars }

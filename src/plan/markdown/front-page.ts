@@ -2,7 +2,7 @@ import { gasHere } from '../../home/gas-here';
 import type { Home } from '../../home/home';
 import { hasFixedBattery, isSource, outletsOnly } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
-import { formatQuantity } from '../../quantity/format-quantity';
+import { formatQuantity, formatRange } from '../../quantity/format-quantity';
 import { carriesAllMust, mustMissed } from '../../routes/must-carried';
 import { fuelToday, onceStored, sayOnceStored } from '../../routes/once-stored';
 import type { Route } from '../../routes/route';
@@ -75,7 +75,10 @@ function buy({ advice: { route }, addOns, lifeFirst, home }: Plan): string {
   const made = route.parts.map((part) => inSentence(part.name)).join('; ');
   const installed = isWired(route) ? ' installed' : '';
   const beside = addOns
-    .map((one) => `${inSentence(one.name)}, ${withoutYear(one.cost)}`)
+    .map(
+      (one) =>
+        `${inSentence(one.name)}, ${formatRange(one.usdLow, one.usdLikely, one.usdHigh, '$')}`,
+    )
     .join('; ');
   const also = beside === '' || lifeFirst?.told ? '' : ` Worth having beside it: ${beside}.`;
   const bridge = isSource(traitsOf[route.kind])
@@ -130,9 +133,6 @@ const notRun = (names: readonly string[], forOneRoom: boolean) =>
 
 const onlyInOutage = ({ loads }: Home, id: string) =>
   loads.some((load) => load.id === id && load.onlyInOutage === true);
-
-/** The year of a price stands in the details. */
-const withoutYear = (cost: string) => cost.replace(/, prices of .*$/, '');
 
 function lasts(plan: Plan): string {
   const {

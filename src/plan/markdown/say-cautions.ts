@@ -1,6 +1,7 @@
 import type { Finding } from '../../rules/rule';
 import { inSentence } from '../list-of';
 import type { Plan } from '../plan';
+import { firstSentence } from '../words/first-sentence';
 import { bullets } from './bullets';
 import { sayFigure } from './say-figure';
 
@@ -26,7 +27,7 @@ export function sayCautions(plan: Plan): string[] {
 
 /** Grave ones in full; of the lesser ones the first sentence, for the plan file has the rest. */
 function sayCaution(caution: Finding): string {
-  const says = caution.severity <= 3 ? firstSentence(caution) : caution.says;
+  const says = caution.severity <= 3 ? firstSentence(caution.says) : caution.says;
   return `${says}${figuresOf(caution)} (Who: ${caution.who.join(', ')}.)`;
 }
 
@@ -37,8 +38,6 @@ function figuresOf({ figures = [] }: Finding): string {
     .map((one) => ` Your ${inSentence(one.name)}: ${sayFigure(one.figure)} ${at[one.at]}.`)
     .join('');
 }
-
-const firstSentence = ({ says }: Finding) => says.split(/(?<=[.!?]) /)[0]!;
 
 /** One block a question: what can kill in full, the rest by their first sentences; questions without a deadly one in a line. */
 function forWantOfAnswers(plan: Plan): string[] {
@@ -51,11 +50,12 @@ function forWantOfAnswers(plan: Plan): string[] {
     'An answer that is missing counts as the unsafe one. Answer it, and what does not belong to this home goes away.',
     ...grave.flatMap(([asks, cautions]) => [`${asks}:`, bullets(merged(cautions))]),
     ...(lesser.length > 0
-      ? [bullets(lesser.map(([asks, all]) => `${asks}: ${all.map(firstSentence).join(' ')}`))]
+      ? [bullets(lesser.map(([asks, all]) => `${asks}: ${all.map(inShort).join(' ')}`))]
       : []),
   ];
 }
 
+const inShort = ({ says }: Finding) => firstSentence(says);
 const kills = ({ severity }: Finding) => severity === 5;
 
 function byQuestion({ cautions, assumptions }: Plan): Map<string, Finding[]> {
@@ -71,6 +71,6 @@ function byQuestion({ cautions, assumptions }: Plan): Map<string, Finding[]> {
 
 function merged(cautions: readonly Finding[]): string[] {
   const grave = cautions.filter(kills).map(sayCaution);
-  const rest = cautions.filter((one) => !kills(one)).map(firstSentence);
+  const rest = cautions.filter((one) => !kills(one)).map(inShort);
   return rest.length > 0 ? [...grave, `Also: ${rest.join(' ')}`] : grave;
 }

@@ -164,7 +164,7 @@ function boughtInOrder({ home, advice }: MoneyInput, able: readonly Route[]) {
   if (!isSource(traitsOf[advice.route.kind]))
     return ready.flatMap((route) => costPartsOf(home, route));
   const parts = costPartsOf(home, advice.route);
-  const loose = parts.filter((part) => part.movesHouse && !part.name.startsWith('Soft starter'));
+  const loose = parts.filter((part) => part.movesHouse && part.equipmentClass !== 'soft-starter');
   loose.sort((a, b) => a.cost.likely - b.cost.likely);
   const wired = parts.filter((part) => !loose.includes(part));
   return [...ready.flatMap((route) => costPartsOf(home, route)), ...loose, ...wired];

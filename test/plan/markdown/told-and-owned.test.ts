@@ -30,7 +30,7 @@ describe('what the household owns', () => {
   const home = houseWith({ 'must-run': ['fridge', 'lights'], 'fridge-count': 1 });
   const standby = standbyEngine(home, widths);
   const fridge = home.loads.find((load) => load.id === 'fridge')!;
-  const mine = { ...standby, kind: 'own-battery', carries: [fridge.name], verdict: 'works' };
+  const mine = { ...standby, kind: 'own-battery', carries: [fridge.id], verdict: 'works' };
   const said = (advised: unknown, verdict = 'works') =>
     sayWhatYouHave({
       home,
