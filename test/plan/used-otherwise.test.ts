@@ -43,7 +43,10 @@ describe('a vehicle', () => {
   test('that is away in working hours reaches no goal, and fails because it is away', () => {
     const route = routeOf(atWork, 'vehicle');
     expect(route.lasting.reachesGoal).toBe(false);
-    expect(route.lasting.says).toMatch(/away about 10 hours a day/);
+    expect(route.lasting.says).toMatch(/You said it is away about 10 hours a day/);
+    const unsure = routeOf(homeOf('not sure'), 'vehicle').lasting.says;
+    expect(unsure).toMatch(/away about/);
+    expect(unsure).not.toContain('You said');
     const ride = walkedRide(atWork.home, world, route, 'winter');
     expect(ride.failsFirst).toMatch(/the vehicle is away from home/);
     expect(ride.basis).toMatch(/a sample for a vehicle, 70 % charged/);

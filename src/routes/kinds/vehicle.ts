@@ -83,7 +83,8 @@ function lastingOf(home: Home, loads: readonly Load[], store: HomeVehicle | null
   const hours = packHours(home, loads, store.storeKwh);
   const away = awayHours(store);
   if (away === 0) return lastsHours(home, hours, 'What may be taken from the vehicle');
-  const says = `While it stays at home, what may be taken from it lasts ${hoursRange(hours)}. You said it is away about ${away} hours a day: nothing runs in those, so it is not counted as reaching the ${formatQuantity(home.goalHours.value, 'h')} you asked for.`;
+  const told = home.facts.told('vehicle-away') ? 'You said' : 'We count that';
+  const says = `While it stays at home, what may be taken from it lasts ${hoursRange(hours)}. ${told} it is away about ${away} hours a day: nothing runs in those, so it is not counted as reaching the ${formatQuantity(home.goalHours.value, 'h')} you asked for.`;
   return lasts(untilAway(store, hours), false, says);
 }
 
