@@ -38,3 +38,12 @@ test('it is said of the route advised, and so is what works against other aims',
   const other = willNotDo(homeWith([]), { ...plan.advice, route: quiet }, null);
   expect(other.filter((line) => /not quiet|air clean/.test(line))).toEqual([]);
 });
+
+test('the step about permits says what is left once the permit office was asked', () => {
+  const answers = answersOf('ridge-road');
+  const asked = { ...answers, permissions: ['permit-office-asked'] };
+  const stepOf = (told: typeof answers) =>
+    frozenPlan(told, '2026-11-25', 3).nextSteps.find((step) => step.id === 'permits')?.what;
+  expect(stepOf(asked)).toMatch(/every permit it named/);
+  expect(stepOf({ ...answers, permissions: ['none'] })).toMatch(/^Ask which permits/);
+});

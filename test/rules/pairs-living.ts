@@ -14,6 +14,7 @@ export const livingPairs = [
   pair('cold-room', { 'people-risk': ['over-65'] }, cold),
   pair('cold-room', { 'people-risk': ['long-illness'] }, cold),
   pair('heat-room', { 'heat-cold': 'heat' }, { site: { hotF: 95 } }),
+  pair('heat-room', { hazards: ['heat-wave'] }, { site: { hotF: 95 } }),
   pair('wildfire-go', { hazards: ['wildfire'] }, { twin: { hazards: ['ice-snow'] } }),
   pair('flood-go', { hazards: ['hurricane'] }, { twin: { hazards: ['heat-wave'] } }),
   pair('flood-go', { 'flood-history': 'inside' }),
