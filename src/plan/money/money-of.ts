@@ -11,6 +11,7 @@ import type { RouteKind } from '../../kinds/route-kind';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Advice } from '../../routes/advise';
 import type { Route } from '../../routes/route';
+import { batteryType } from '../../tables/battery-types';
 import { endedBy } from '../../tables/incentives';
 import { inSentence, listOf } from '../list-of';
 import type { Outlook } from '../outlook';
@@ -121,7 +122,7 @@ function moneyOfRoute(
     incentives,
     fuelPerYear: ridden.fuelPerYear,
     savingsPerYear: savingsRange(between),
-    fadePerYear: between === null ? 0 : 0.02,
+    fadePerYear: between === null ? 0 : batteryType('lithium-iron-phosphate').fadePerYear,
     years: STUDY_YEARS,
     rate: REAL_RATE,
     ...(carriesAll(ridden) && { hoursRidden: ridden }),
