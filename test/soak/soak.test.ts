@@ -7,8 +7,8 @@ import { held } from './never';
 import { type Seen, seenOf } from './seen';
 
 /**
- * The same in every run; `npm run soak` tries all. Seed 90 once had no plan at all; seed 4 takes seconds, for the
- * ceiling of its savings is looked for between prices that fall with use.
+ * The same in every run; `npm run soak` tries all. Seed 90 once had no plan at all; seed 4 takes seconds, most
+ * of them for the ceiling of its savings.
  */
 const SEEDS = [1, 2, 3, ...Array.from({ length: 15 }, (_, n) => n + 5), 40, 90];
 
