@@ -9,7 +9,8 @@ const WITH_SUN = 1.5;
 
 /**
  * Leave out what no home battery can carry for the goal: while a hard day's energy times the days asked is more
- * than the largest step holds, the load that takes most, life support last of all.
+ * than the largest step holds, the load that takes most, life support last of all. Nothing that must keep running goes
+ * while it would be enough to leave out what need not.
  */
 export function leaveOutTooMuch(
   home: Home,
@@ -20,10 +21,13 @@ export function leaveOutTooMuch(
   let loads = [...all];
   const leftOut: LeftOut[] = [];
   while (loads.length > 1 && needKwh(home, loads) > most) {
-    const spare = loads.filter((load) => !load.life);
+    const must = loads.filter((load) => load.life || load.rank === 'must');
+    const enough = must.length > 0 && needKwh(home, must) <= most;
+    const spare = loads.filter((load) => (enough ? !must.includes(load) : !load.life));
     if (spare.length === 0) break;
     const hungriest = spare.reduce((a, b) => (dayKwh(home, b) > dayKwh(home, a) ? b : a));
-    if (dayKwh(home, hungriest) < 0.4 * loads.reduce((sum, l) => sum + dayKwh(home, l), 0)) break;
+    const share = dayKwh(home, hungriest) / loads.reduce((sum, l) => sum + dayKwh(home, l), 0);
+    if (!enough && share < 0.4) break;
     loads = loads.filter((load) => load !== hungriest);
     leftOut.push({
       load: hungriest.id,

@@ -6,16 +6,18 @@ import type { Answers } from '../../src/interview/answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { hungryShare } from '../../src/routes/hungry-share';
 import { batteryEngine } from '../../src/routes/kinds/battery-engine';
+import { CHARGE_EFFICIENCY, CHARGE_LOAD } from '../../src/routes/kinds/charging-engine';
 import { answersOf } from '../households/read-household';
 
 const YEARS = 2;
 
 /** The same loads and place; only whether health may hang on the power differs. */
-function routeFor(medicalDevices: string) {
+function routeFor(medicalDevices: string, changed: Answers = {}) {
   const answers: Answers = {
     ...answersOf('birch-street'),
     'flood-history': 'never',
     'medical-devices': [medicalDevices],
+    ...changed,
   };
   const home = homeFromAnswers(interview, answers, '2026-11-25');
   return { home, route: batteryEngine(home, new World(home, YEARS), widthsOf(interview)) };
@@ -40,4 +42,22 @@ test('what it is likely to burn does not go up by being careful, but for a large
   const { fuel } = careful.route;
   expect(fuel!.perDay.high).toBeGreaterThan(fuel!.perDay.value);
   expect(careful.route.lasting.hours!.low).toBeLessThanOrEqual(careful.route.lasting.hours!.value);
+});
+
+test('hungry use that the hours of the generator do not refill ends the careful count, whatever fuel there is', () => {
+  const { home, route } = routeFor('none', {
+    'must-run': ['fridge', 'freezer', 'lights', 'phones'],
+    'gasoline-gallons': 25,
+  });
+  const carried = home.loads.filter(({ id }) => route.carries.includes(id));
+  const kwhPerDay = carried.reduce((sum, load) => sum + load.kwhPerDay.winter.value, 0);
+  const hungryDay = kwhPerDay * hungryShare(carried, 'winter');
+  // By hand: hours run x what it gives x the share of its rating it is loaded with x what arrives in the battery.
+  const { runsByHour, siteKw } = route.engine!;
+  const hours = runsByHour.reduce((a, b) => a + b, 0);
+  const refill = hours * siteKw * CHARGE_LOAD * CHARGE_EFFICIENCY;
+  expect(hungryDay).toBeGreaterThan(refill);
+  const { low, value } = route.lasting.hours!;
+  expect(low).toBeLessThanOrEqual((24 * route.usableKwh!) / (hungryDay - refill));
+  expect(low).toBeLessThan(value);
 });

@@ -7,6 +7,7 @@ import { usableOf } from '../../routes/battery-hours';
 import { part } from '../../routes/costs';
 import { portableEnginePart, standbyEnginePart } from '../../routes/engine-part';
 import { atSite, siteShare } from '../../routes/engine-size';
+import { LOAD_SHARE } from '../../routes/fit-power';
 import { onceStored } from '../../routes/once-stored';
 import type { Route } from '../../routes/route';
 import { fuelStorage } from '../../tables/fuel-storage';
@@ -116,10 +117,15 @@ function engineSteps(home: Home, route: Route): Beside[] {
   });
 }
 
-/** Beside a battery the engine only charges; alone it must run and start everything. */
-function runs({ power, usableKwh }: Route, site: PowerStep): boolean {
+/** Beside a battery the engine only charges; alone it must run and start everything, and is loaded as little as the one advised. */
+export function runs(
+  { power, usableKwh }: Pick<Route, 'power' | 'usableKwh'>,
+  site: PowerStep,
+): boolean {
   if (usableKwh !== null || power === null) return true;
-  return power.runningWatts.value <= site.watts && power.startDemandVa.value <= site.startVa;
+  return (
+    power.runningWatts.value <= LOAD_SHARE * site.watts && power.startDemandVa.value <= site.startVa
+  );
 }
 
 function batterySteps(home: Home, route: Route): Beside[] {

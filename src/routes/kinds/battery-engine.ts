@@ -87,7 +87,17 @@ export function batteryEngine(home: Home, world: World, widths: Widths): Route {
   const fuel = leansOnCans(home, { ...likely, perDay: { ...likely.perDay, high } });
   const hours = fuelHours(fuel);
   const bridge = (usableKwh / Math.max(kwhPerDay, 0.1)) * 24 * limitsOf(1).dischargeEfficiency;
-  const bridgeHours = { likely: bridge, careful: bridge / hungry };
+  const hungryRestKwh = (restKwh / sizedKwhPerDay) * kwhPerDay * hungry;
+  const refillKwh = runHours * engine.siteKw * CHARGE_LOAD * CHARGE_EFFICIENCY;
+  const spareKwh = usableKwh - hungryRestKwh;
+  const bridgeHours: Bridge = {
+    likely: bridge,
+    careful: bridge / hungry,
+    carefulMostHours:
+      spareKwh < 0
+        ? bridge / hungry
+        : restHours + hoursOnShortRefill(spareKwh, kwhPerDay * hungry, refillKwh),
+  };
   return makeRoute('battery-engine', title, {
     ifs: [
       'battery carbon monoxide alarms hang on each floor and by the bedrooms before the generator first runs',
@@ -156,6 +166,14 @@ function runHoursFor(kwhPerDay: number, siteKw: number): number {
 interface Bridge {
   readonly likely: number;
   readonly careful: number;
+  /** Hours after which hungry use has emptied the battery, however much fuel is left; without an end, Infinity. */
+  readonly carefulMostHours: number;
+}
+
+/** Hours until a day's lack of refill has taken what the battery holds beyond a night: the night after that is dark. */
+function hoursOnShortRefill(spareKwh: number, takenPerDay: number, backPerDay: number): number {
+  const lacking = takenPerDay - backPerDay;
+  return lacking > 0 ? (24 * spareKwh) / lacking : Infinity;
 }
 
 /** The fuel at hand and one charge of the battery. */
@@ -164,7 +182,8 @@ function lastingOf(home: Home, fuel: Figure | null, bridge: Bridge): Lasting {
   const hours = figure({
     ...fuel,
     value: fuel.value + bridge.likely,
-    low: fuel.low + bridge.careful,
+    // An empty battery carries no night, however much fuel there is.
+    low: Math.min(fuel.low + bridge.careful, bridge.carefulMostHours),
     high: fuel.high + bridge.likely,
   });
   return lastsHours(home, hours, 'The battery and the fuel at hand together');
