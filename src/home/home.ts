@@ -93,6 +93,8 @@ export interface Site {
   /** Cold and hot extremes outdoors, F: exceeded 99 % and 1 % of hours. */
   readonly coldF: number;
   readonly hotF: number;
+  /** The coldest people remember, F; told only where no ZIP code was. */
+  readonly lowestToldF?: number;
 }
 
 /** The household and its building, as the plan sees them. */

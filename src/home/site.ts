@@ -13,14 +13,21 @@ export function siteOf(facts: Facts): Site {
     zip: typeof zip === 'string' ? zip : '',
     elevationM: told === null ? undefined : told / FT_PER_M,
   });
+  const lowestToldF = toldF(facts, 'place-lowest');
   return {
     zip: typeof zip === 'string' ? zip : null,
     place,
     state: place.state,
     elevationFt: told === null ? heightOfStations(place) : toldHeight(told),
-    coldF: fahrenheit(place.climate.heat99C),
-    hotF: fahrenheit(place.climate.cool1C),
+    coldF: lowestToldF ?? fahrenheit(place.climate.heat99C),
+    ...(lowestToldF !== null && { lowestToldF }),
+    hotF: toldF(facts, 'place-highest') ?? fahrenheit(place.climate.cool1C),
   };
+}
+
+/** Asked only where no ZIP code was told: what people remember goes before the middle of the country. */
+function toldF(facts: Facts, id: 'place-lowest' | 'place-highest'): number | null {
+  return facts.told(id) ? facts.number(id) : null;
 }
 
 function toldHeight(feet: number): Figure {

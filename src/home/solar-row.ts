@@ -1,7 +1,7 @@
 import { mostLabelVolts } from '../physics/panel/row-in-cold';
 import { panelColdFactor } from '../tables/panel-cold-factor';
 import type { Home } from './home';
-import { placeRecordLowC } from './record-low';
+import { siteRecordLowC } from './record-low';
 
 /** Panels in a row that this home has or may have, and what the record low makes of their volts. */
 export interface SolarRow {
@@ -23,7 +23,7 @@ export function solarRow({ facts, site }: Pick<Home, 'facts' | 'site'>): SolarRo
   if (!facts.applies('solar-row')) return null;
   const inRow = facts.told('solar-row') ? facts.number('solar-row') : null;
   if (inRow === 0) return null;
-  const lowestC = placeRecordLowC(site.place);
+  const lowestC = siteRecordLowC(site);
   const factor = panelColdFactor(lowestC);
   const limitVolts = facts.told('solar-limit') ? facts.number('solar-limit') : null;
   return {

@@ -1,5 +1,5 @@
 import type { Home } from '../home/home';
-import { placeRecordLowC } from '../home/record-low';
+import { siteRecordLowC } from '../home/record-low';
 import { hoursOf } from '../home/weather-load';
 import type { Route } from '../routes/route';
 import { COOL_OUTDOORS_F } from './comfort-lost';
@@ -18,7 +18,7 @@ export function tooColdForPump(home: Home, { carries }: Pick<Route, 'carries'>):
   if (pump === undefined) return null;
   const { climate } = home.site.place;
   const limitF = toF(hoursOf(pump, climate).keepsUpToC);
-  if (limitF <= toF(placeRecordLowC(home.site.place))) return null;
+  if (limitF <= toF(siteRecordLowC(home.site))) return null;
   return `Below about ${Math.round(limitF)} °F outdoors the ${inSentence(pump.name)} runs without a break and still lacks heat, for its strips stay off: the rooms get colder. Close off all but one room, and leave before it stays below 60 °F.`;
 }
 

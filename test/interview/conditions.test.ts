@@ -53,6 +53,7 @@ function candidates(question: Question): Answer[] {
   const { kind, choices = [], possible } = question;
   if (kind === 'choice') return [...choices.map((c) => c.id), NOT_SURE];
   if (kind === 'choices') return [...choices.map((c) => [c.id]), NOT_SURE];
+  if (kind === 'zip') return ['04401', NOT_SURE];
   if (kind !== 'number') return [NOT_SURE];
   const compared = everyCondition.flatMap(({ leaf }) => {
     if (leaf.q !== question.id) return [];

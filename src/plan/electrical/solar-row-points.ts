@@ -1,5 +1,5 @@
 import type { Home } from '../../home/home';
-import { placeRecordLowC, RECORD_LOW_BASIS } from '../../home/record-low';
+import { RECORD_LOW_BASIS, siteRecordLowC } from '../../home/record-low';
 import { type SolarRow, solarRow } from '../../home/solar-row';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Route } from '../../routes/route';
@@ -13,7 +13,7 @@ export function solarRowPoints(home: Home, route: Route): string[] {
   const row = solarRow(home);
   if (row !== null) return [ownRow(row), currentPoint];
   if (!traitsOf[route.kind].roofSolar) return [];
-  const lowestC = placeRecordLowC(home.site.place);
+  const lowestC = siteRecordLowC(home.site);
   return [`New solar: ${coldSays(lowestC, panelColdFactor(lowestC))}`, currentPoint];
 }
 
