@@ -6,7 +6,7 @@ import { climateHours } from './climate-hours';
 import { demandOf } from './demand';
 import type { Facts } from './facts';
 import { seasonsOf } from './goal-seasons';
-import type { Home, Season } from './home';
+import type { Home } from './home';
 import { lifeSupport } from './life-support';
 import { loadsOfHome } from './loads-of-home';
 import { siteOf } from './site';

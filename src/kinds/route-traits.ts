@@ -23,6 +23,8 @@ export interface RouteTraits {
   readonly inverter: boolean;
   /** It carries one thing and no more, and is sized for that. */
   readonly oneJob: boolean;
+  /** It leans on a source the household has; nothing large is bought for it. */
+  readonly owned: boolean;
 }
 
 const none = {
@@ -35,6 +37,7 @@ const none = {
   byHand: false,
   inverter: false,
   oneJob: false,
+  owned: false,
 } as const satisfies RouteTraits;
 
 const pack = { ...none, battery: 'plug-in', connection: 'outlets', inverter: true } as const;
@@ -50,7 +53,7 @@ const portable = { ...none, generator: 'portable', byHand: true } as const;
 /** The traits of each route: a kind without a row here does not compile. */
 export const traitsOf: Readonly<Record<RouteKind, RouteTraits>> = {
   preparation: none,
-  'own-battery': fixedBattery,
+  'own-battery': { ...fixedBattery, owned: true },
   'single-battery': { ...pack, oneJob: true },
   'power-pack': pack,
   'engine-cords': { ...portable, connection: 'outlets' },
@@ -61,5 +64,5 @@ export const traitsOf: Readonly<Record<RouteKind, RouteTraits>> = {
   'battery-solar': { ...fixedBattery, roofSolar: true },
   'battery-engine': { ...fixedBattery, generator: 'portable' },
   // Planned on cords alone; feeding panels from a vehicle is another trade.
-  vehicle: { ...none, vehicle: true, connection: 'outlets', inverter: true },
+  vehicle: { ...none, vehicle: true, connection: 'outlets', inverter: true, owned: true },
 };

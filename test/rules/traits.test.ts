@@ -156,6 +156,7 @@ function everyTraits(): RouteTraits[] {
             byHand: generator === 'portable',
             inverter: battery !== 'none',
             oneJob: false,
+            owned: false,
           });
   return all;
 }

@@ -1,21 +1,19 @@
-import type { RouteKind } from '../../kinds/route-kind';
+import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { mustMissed } from '../../routes/must-carried';
 import type { Route } from '../../routes/route';
 import { inSentence, listOf } from '../list-of';
 import type { Plan } from '../plan';
 
-/** Routes that lean on what the household owns: nothing large is bought for them. */
-const owned: Partial<Record<RouteKind, string>> = {
-  'own-battery': 'your home battery',
-  vehicle: "your vehicle's outlets",
-};
+/** The source that is there, in words. */
+const sourceOf = (route: Route) =>
+  traitsOf[route.kind].vehicle ? "your vehicle's outlets" : 'your home battery';
 
 /** What the home has already and what that carries, said before anything else is bought; empty where it has nothing, or that is advised. */
 export function sayWhatYouHave({ routes, advice, home, lifeFirst }: Plan): string[] {
   const mine = routes.filter(
     (route) =>
-      route.kind in owned &&
+      traitsOf[route.kind].owned &&
       route.kind !== advice.route.kind &&
       route.verdict !== 'cannot' &&
       route.carries.length > 0,
@@ -33,7 +31,7 @@ function one(home: Plan['home'], route: Route): string {
     route.costUsd.value === 0
       ? 'nothing to buy'
       : `${formatQuantity(route.costUsd.value, '$')} for ${parts}`;
-  return `${owned[route.kind]} (${cost}) can run ${carries}, for ${howLong(route)}`;
+  return `${sourceOf(route)} (${cost}) can run ${carries}, for ${howLong(route)}`;
 }
 
 function howLong({ lasting: { hours } }: Route): string {

@@ -3,6 +3,7 @@ import interview from '#compiled/questions.js';
 import { relevant } from '../../../src/interview/relevant';
 import { scopeOf } from '../../../src/plan/electrical/scope';
 import { solarRowPoints } from '../../../src/plan/electrical/solar-row-points';
+import { gapOf } from '../../../src/routes/gap';
 import type { Route } from '../../../src/routes/route';
 import { answersWith, houseWith } from './electrical-home';
 
@@ -36,6 +37,7 @@ describe('solar panels in a row, at the record low of the home', () => {
         ...on('battery-circuits'),
         title: 'Battery',
         power: null,
+        gap: gapOf('by-itself'),
         usableKwh: null,
         solarKw: null,
         carries: [] as readonly string[],

@@ -23,7 +23,7 @@ export const frontAsPlanned: Held = ({ plan, front }) => {
   const { route } = plan.advice;
   const goal = formatQuantity(plan.home.goalHours.value, 'h');
   const goals = [
-    ...front.matchAll(/You asked for (.+?)\.(?!\d)/g),
+    ...front.matchAll(/You asked for (.+?)(?:; the careful count falls short)?\.(?!\d)/g),
     ...front.matchAll(/It does not reach the (.+?) you asked for/g),
   ];
   const price = sayFigure(route.costUsd);
