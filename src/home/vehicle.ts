@@ -20,7 +20,7 @@ export interface HomeVehicle {
   readonly homeByHour: readonly number[];
 }
 
-/** The vehicle of a household; null for none, for one with an engine, or of an unknown kind: it is no store. */
+/** The vehicle of a household; null for none, for one with a generator, or of an unknown kind: it is no store. */
 export function vehicleOf(facts: Facts): HomeVehicle | null {
   if (!facts.told('own-sources') || !facts.has('own-sources', 'ev-outlet', 'hybrid-outlet')) {
     return null;

@@ -15,7 +15,7 @@ export interface StoreLimits {
 
 export interface HourlyEnergy {
   readonly loadKw: Float64Array;
-  /** Sun, and an engine whose hours are fixed beforehand, kW at the house. */
+  /** Sun, and a generator whose hours are fixed beforehand, kW at the house. */
   readonly supplyKw: Float64Array;
   /** 0 where the cells are too cold to take charge. Without it: always allowed. */
   readonly mayCharge?: Uint8Array;

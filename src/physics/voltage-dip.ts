@@ -1,11 +1,11 @@
 import { mustBePositive, mustBeShare, mustNotBeNegative } from '../quantity/must-be';
 
 /**
- * Dip of an engine generator's voltage when a motor starts, percent of rated: 100 x d / (1 + d), d = reactance x start VA /
+ * Dip of a generator generator's voltage when a motor starts, percent of rated: 100 x d / (1 + d), d = reactance x start VA /
  * rated VA. `reactance` is the transient reactance of the generator, per unit; 0.15 to 0.35 for household sets.
  * An estimate of the first moment (common practice, no source); the governor and the maker's motor-start table decide.
  */
-export function engineVoltageDipPercent(of: {
+export function generatorVoltageDipPercent(of: {
   startingVa: number;
   ratedVa: number;
   reactance: number;
@@ -20,15 +20,15 @@ export function engineVoltageDipPercent(of: {
 /** What a start does to a source with a stated limit. */
 export type StartVerdict = 'carries' | 'dips too far' | 'trips';
 
-/** Whether an engine carries a start within a stated dip, for example 30 %, where many contactors let go. */
-export function engineStartVerdict(of: {
+/** Whether a generator carries a start within a stated dip, for example 30 %, where many contactors let go. */
+export function generatorStartVerdict(of: {
   startingVa: number;
   ratedVa: number;
   reactance: number;
   mostDipPercent: number;
 }): StartVerdict {
   mustBePositive('mostDipPercent', of.mostDipPercent, '%');
-  return engineVoltageDipPercent(of) <= of.mostDipPercent ? 'carries' : 'dips too far';
+  return generatorVoltageDipPercent(of) <= of.mostDipPercent ? 'carries' : 'dips too far';
 }
 
 /** Whether an inverter carries a start: it limits its current, so above its surge VA it trips or sags without a floor. */

@@ -3,8 +3,8 @@ import type { Home } from '../home/home';
 import type { Answers } from '../interview/answers';
 import { cheapHoursAtPeak, monthOutsideYear, mustRunOverBill } from './contradictions/bill';
 import type { Check, Contradiction } from './contradictions/contradiction';
-import { goalBeyondFuel, mustRunAt240 } from './contradictions/engine';
 import { gasHeatWithoutGas } from './contradictions/gas';
+import { goalBeyondFuel, mustRunAt240 } from './contradictions/generator';
 import { deepPumpAt120, overOutlet, pumpVoltsAmps, startBelowRun } from './contradictions/motors';
 import {
   chargerOnSmallService,
@@ -14,7 +14,7 @@ import {
 } from './contradictions/panel';
 import {
   lifeWithoutSecondWay,
-  nobodyForEngine,
+  nobodyForGenerator,
   normalLifeSmallBudget,
 } from './contradictions/people-and-money';
 import { apartmentWith, batteryBelowFlood, roofOverHome } from './contradictions/place';
@@ -51,7 +51,7 @@ const checks: readonly Check[] = [
   monthOutsideYear,
   cheapHoursAtPeak,
   (home, _, ownTariff) => billNotMatched(home, ownTariff),
-  nobodyForEngine,
+  nobodyForGenerator,
   goalBeyondFuel,
   normalLifeSmallBudget,
 ];

@@ -1,5 +1,5 @@
 import type { Home } from '../home/home';
-import { PROPANE_USABLE } from '../routes/engine-size';
+import { PROPANE_USABLE } from '../routes/generator-size';
 import type { FuelUse } from '../routes/route';
 
 /** Fuel the goal takes by the likely and by the careful count, gal; all that burns from the same tank is in it. */

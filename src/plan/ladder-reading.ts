@@ -1,6 +1,6 @@
 import { gasHere } from '../home/gas-here';
-import { PROPANE_USABLE } from '../routes/engine-size';
 import { keptGal } from '../routes/fuel-containers';
+import { PROPANE_USABLE } from '../routes/generator-size';
 import type { Plan } from './plan';
 
 /** What is read off to know that a rung is reached. */

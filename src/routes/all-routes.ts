@@ -2,14 +2,14 @@ import type { Widths } from '../home/answer-figure';
 import type { Home } from '../home/home';
 import type { World } from '../home/world';
 import { type RouteKind, routeKinds } from '../kinds/route-kind';
-import { batteryEngine } from './kinds/battery-engine';
+import { batteryGenerator } from './kinds/battery-generator';
 import { batteryCircuits, batterySolar, batteryWhole } from './kinds/fixed-battery';
 import { ownBatteryRoute } from './kinds/own-battery';
-import { engineCords, engineInlet } from './kinds/portable-engine';
+import { generatorCords, generatorInlet } from './kinds/portable-generator';
 import { powerPack } from './kinds/power-pack';
 import { preparation } from './kinds/preparation';
 import { singleBattery } from './kinds/single-battery';
-import { standbyEngine } from './kinds/standby-engine';
+import { standbyGenerator } from './kinds/standby-generator';
 import { vehicle } from './kinds/vehicle';
 import { cannot } from './make-route';
 import { withAllLeftOut } from './must-carried';
@@ -26,13 +26,13 @@ const sizers: Readonly<Record<RouteKind, Sizer>> = {
   'own-battery': ownBatteryRoute,
   'single-battery': singleBattery,
   'power-pack': powerPack,
-  'engine-cords': (home, _, widths) => engineCords(home, widths),
-  'engine-inlet': (home, _, widths) => engineInlet(home, widths),
-  'standby-engine': (home, _, widths) => standbyEngine(home, widths),
+  'engine-cords': (home, _, widths) => generatorCords(home, widths),
+  'engine-inlet': (home, _, widths) => generatorInlet(home, widths),
+  'standby-engine': (home, _, widths) => standbyGenerator(home, widths),
   'battery-circuits': batteryCircuits,
   'battery-whole': batteryWhole,
   'battery-solar': batterySolar,
-  'battery-engine': batteryEngine,
+  'battery-engine': batteryGenerator,
   vehicle: (home, _, widths) => vehicle(home, widths),
 };
 

@@ -24,7 +24,7 @@ export interface FitWish {
   readonly seasons: readonly Season[];
   /** Sizes to choose from, smallest first; already at what they give on this site. */
   readonly steps: readonly PowerStep[];
-  /** An inverter trips on the high end of a start; an engine rides through the likely one. */
+  /** An inverter trips on the high end of a start; a generator rides through the likely one. */
   readonly startEnd: 'value' | 'high';
   readonly maySoftStart: boolean;
   readonly source: SourceName;

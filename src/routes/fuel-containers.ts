@@ -31,7 +31,7 @@ export function leansOnCans(home: Home, fuel: FuelUse): FuelUse {
 }
 
 /**
- * What brings the fuel to a portable engine: cans for what is still to be stored; for propane a fitter's connection to
+ * What brings the fuel to a portable generator: cans for what is still to be stored; for propane a fitter's connection to
  * the house tank, or cylinders where there is none. Nothing for piped gas, and where enough is kept.
  */
 export function fuelContainers(home: Home, fuel: FuelUse): Part[] {

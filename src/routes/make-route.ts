@@ -32,7 +32,7 @@ export function makeRoute(
     solarKw: null,
     sizeByOdds: null,
     fuel: null,
-    engine: null,
+    generator: null,
     notes: [],
     ...has,
     parts,

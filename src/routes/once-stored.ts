@@ -2,8 +2,8 @@ import type { Home } from '../home/home';
 import { figure } from '../quantity/figure';
 import { formula } from '../quantity/figure-arithmetic';
 import { formatQuantity } from '../quantity/format-quantity';
-import { fuelHours } from './engine-size';
 import { cansGal } from './fuel-containers';
+import { fuelHours } from './generator-size';
 import { lastsHours } from './make-route';
 import type { FuelUse, Route } from './route';
 

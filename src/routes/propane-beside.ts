@@ -4,7 +4,7 @@ import type { Home, Load } from '../home/home';
 import { type Figure, figure } from '../quantity/figure';
 import { addFigures, formula } from '../quantity/figure-arithmetic';
 import { formatQuantity } from '../quantity/format-quantity';
-import { type EngineFuel, fuelHeat } from '../tables/fuels';
+import { fuelHeat, type GeneratorFuel } from '../tables/fuels';
 import type { FuelUse } from './route';
 
 /**
@@ -33,7 +33,7 @@ function propaneBeside(home: Home, carried: readonly Load[]): Figure {
 }
 
 /** The same as part of a wish for fuel: nothing unless this generator burns from the house tank. */
-export function fromSameTank(home: Home, fuel: EngineFuel, carried: readonly Load[]) {
+export function fromSameTank(home: Home, fuel: GeneratorFuel, carried: readonly Load[]) {
   return fuel === 'propane' && home.facts.is('gas-supply', 'propane-tank')
     ? { besidePerDay: propaneBeside(home, carried) }
     : {};

@@ -44,8 +44,8 @@ export interface FuelUse {
   readonly besidePerDay?: Figure;
 }
 
-/** The engine of a route and how it is run. */
-export interface EngineSize {
+/** The generator of a route and how it is run. */
+export interface GeneratorSize {
   /** Rating on its label, kW: its own friction, and so its idle burn, goes by this one. */
   readonly ratedKw: number;
   /** Continuous output at this height and heat, kW. */
@@ -89,7 +89,7 @@ export interface Route {
   readonly solarKw: number | null;
   readonly sizeByOdds: SizeByOdds | null;
   readonly fuel: FuelUse | null;
-  readonly engine: EngineSize | null;
+  readonly generator: GeneratorSize | null;
   readonly gap: Gap;
   readonly lasting: Lasting;
   readonly parts: readonly Part[];

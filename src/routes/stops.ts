@@ -3,8 +3,8 @@ import { type GasHere, gasHere } from '../home/gas-here';
 import type { Home, Load } from '../home/home';
 import { notKnown, type Stop } from './stop';
 
-/** Why an engine cannot stand here; empty when there is an open place 20 ft from every opening. */
-export function engineStops(home: Home): (Stop | string)[] {
+/** Why a generator cannot stand here; empty when there is an open place 20 ft from every opening. */
+export function generatorStops(home: Home): (Stop | string)[] {
   const { facts } = home;
   if (facts.is('home-kind', 'apartment')) {
     return [
@@ -24,7 +24,7 @@ export function engineStops(home: Home): (Stop | string)[] {
   ];
 }
 
-/** Why nothing here feeds an engine that starts by itself; where that is only not known, it says so. */
+/** Why nothing here feeds a generator that starts by itself; where that is only not known, it says so. */
 export function gasStops({ facts }: Home): (Stop | string)[] {
   return facts.applies('gas-supply') ? gasReasons[gasHere(facts)] : [];
 }
@@ -41,7 +41,7 @@ const gasReasons: Readonly<Record<GasHere, (Stop | string)[]>> = {
   unknown: [notKnown('we do not know whether gas or a propane tank is here; find out first')],
 };
 
-/** Why nobody here could run an engine by hand. */
+/** Why nobody here could run a generator by hand. */
 export function handStops(home: Home): string[] {
   return home.facts.is('operators', 'none')
     ? ['nobody here can lift, start and refuel a generator and work the breakers']
@@ -123,7 +123,7 @@ export function batteryPlaceIfs(home: Home): string[] {
   return ifs;
 }
 
-/** Who must agree before a portable engine burns from the house tank. */
+/** Who must agree before a portable generator burns from the house tank. */
 export function fuelIfs(home: Home, fuel: string): string[] {
   if (fuel !== 'propane' || !home.facts.is('gas-supply', 'propane-tank')) return [];
   return ['a gas fitter agrees to feed the generator from the house tank', ...tankIfs(home)];

@@ -1,5 +1,5 @@
 import { batteryRules } from './batteries/rules';
-import { engineRules } from './engines/rules';
+import { generatorRules } from './generators/rules';
 import { lawRules } from './law/rules';
 import { livingRules } from './living/rules';
 import { medicalRules } from './medical/rules';
@@ -11,7 +11,7 @@ import { wiringRules } from './wiring/rules';
 export const rules: readonly Rule[] = [
   ...nowRules,
   ...medicalRules,
-  ...engineRules,
+  ...generatorRules,
   ...livingRules,
   ...batteryRules,
   ...wiringRules,

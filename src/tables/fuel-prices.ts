@@ -1,16 +1,16 @@
 import prices from '#compiled/tables/fuel-prices.js';
-import type { EngineFuel } from './fuels';
+import type { GeneratorFuel } from './fuels';
 import type { Table } from './table';
 
 export interface FuelPriceRow {
-  fuel: EngineFuel;
+  fuel: GeneratorFuel;
   unit: 'gal' | 'ft3';
   low: number;
   likely: number;
   high: number;
 }
 
-/** Retail price of engine fuel, $ per unit. From memory. */
+/** Retail price of generator fuel, $ per unit. From memory. */
 export const fuelPrices: Table<FuelPriceRow> = prices;
 
 /** The price of one fuel; null for what is not sold by the unit. */

@@ -1,11 +1,11 @@
-import types from '#compiled/tables/engine-types.js';
 import heat from '#compiled/tables/fuel-heat.js';
+import types from '#compiled/tables/generator-types.js';
 import type { Table } from './table';
 
-export type EngineFuel = 'gasoline' | 'diesel' | 'propane' | 'natural-gas';
+export type GeneratorFuel = 'gasoline' | 'diesel' | 'propane' | 'natural-gas';
 
 export interface FuelHeatRow {
-  fuel: EngineFuel;
+  fuel: GeneratorFuel;
   unit: 'gal' | 'ft3';
   lowerBtu: number;
   higherBtu: number;
@@ -14,10 +14,10 @@ export interface FuelHeatRow {
 /** Heat in a unit of fuel. Lower values: Alternative Fuels Data Center; higher values: EIA. */
 export const fuelHeat: Table<FuelHeatRow> = heat;
 
-export type EngineType = 'portable' | 'portable-inverter' | 'standby' | 'diesel';
+export type GeneratorType = 'portable' | 'portable-inverter' | 'standby' | 'diesel';
 
-export interface EngineTypeRow {
-  engine: EngineType;
+export interface GeneratorTypeRow {
+  generator: GeneratorType;
   /** At full load, on the lower heating value. */
   efficiency: number;
   efficiencyLow: number;
@@ -27,27 +27,27 @@ export interface EngineTypeRow {
   noLoadRatioHigh: number;
 }
 
-/** Efficiency and no-load burn of small engine generators. Common practice. */
-export const engineTypes: Table<EngineTypeRow> = types;
+/** Efficiency and no-load burn of small generator generators. Common practice. */
+export const generatorTypes: Table<GeneratorTypeRow> = types;
 
 /**
  * What a portable gasoline set still gives on another fuel, share of the watts on its gasoline label: propane about a tenth
  * less, piped gas about a fifth. Common practice, no source; the label for that fuel goes first.
  */
-const FUEL_SHARE: Readonly<Record<EngineFuel, number>> = {
+const FUEL_SHARE: Readonly<Record<GeneratorFuel, number>> = {
   gasoline: 1,
   diesel: 1,
   propane: 0.9,
   'natural-gas': 0.8,
 };
 
-export const fuelShare = (fuel: EngineFuel): number => FUEL_SHARE[fuel];
+export const fuelShare = (fuel: GeneratorFuel): number => FUEL_SHARE[fuel];
 
 /** International Table Btu in a kilowatt-hour. */
 const BTU_PER_KWH = 3412.142;
 
 /** Heat in a unit of fuel, kWh, on both heating values. Throws RangeError for a fuel not in the table. */
-export function fuelHeatKwh(fuel: EngineFuel): {
+export function fuelHeatKwh(fuel: GeneratorFuel): {
   unit: string;
   lowerKwh: number;
   higherKwh: number;
@@ -62,8 +62,8 @@ export function fuelHeatKwh(fuel: EngineFuel): {
 }
 
 /** The row of one type of engine. Throws RangeError for a type not in the table. */
-export function engineType(engine: EngineType): EngineTypeRow {
-  const row = engineTypes.rows.find((r) => r.engine === engine);
-  if (!row) throw new RangeError(`no generator type "${engine}"`);
+export function generatorType(generator: GeneratorType): GeneratorTypeRow {
+  const row = generatorTypes.rows.find((r) => r.generator === generator);
+  if (!row) throw new RangeError(`no generator type "${generator}"`);
   return row;
 }

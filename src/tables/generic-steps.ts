@@ -23,7 +23,7 @@ interface StepRow {
 /** Generic sizes, smallest first within each kind. */
 export const genericSteps: Table<StepRow> = steps;
 
-/** Sizes of sources by power: engines, standby engines, inverters. W and VA. */
+/** Sizes of sources by power: generators, standby generators, inverters. W and VA. */
 export function powerSteps(kind: 'engine' | 'standby' | 'inverter'): PowerStep[] {
   return rowsOf(kind).map(({ watts, startVa, volts }) => ({
     watts: watts!,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { engineEfficiency, fuelLine, fuelPerHour } from '../../src/physics/engine-fuel';
-import { type EngineFuel, engineType, fuelHeatKwh } from '../../src/tables/fuels';
+import { fuelLine, fuelPerHour, generatorEfficiency } from '../../src/physics/generator-fuel';
+import { fuelHeatKwh, type GeneratorFuel, generatorType } from '../../src/tables/fuels';
 
 /**
  * Heat in fuels: US DOE Alternative Fuels Data Center, Fuel Properties (lower heating values from the
@@ -8,7 +8,7 @@ import { type EngineFuel, engineType, fuelHeatKwh } from '../../src/tables/fuels
  */
 describe('heat in a unit of fuel, against the Alternative Fuels Data Center and EIA', () => {
   it('keeps the printed gallon equivalents of conventional gasoline, 116,090 Btu', () => {
-    const perGallon = (fuel: EngineFuel) => fuelHeatKwh(fuel).lowerKwh * 3412.142;
+    const perGallon = (fuel: GeneratorFuel) => fuelHeatKwh(fuel).lowerKwh * 3412.142;
     // printed: 1 gallon of gasoline is 1.38 of propane and 0.90 of low-sulfur diesel
     expect(116_090 / perGallon('propane')).toBeCloseTo(1.38, 2);
     expect(116_090 / perGallon('diesel')).toBeCloseTo(0.9, 2);
@@ -20,7 +20,8 @@ describe('heat in a unit of fuel, against the Alternative Fuels Data Center and 
 
   it('has a higher value above the lower by the share of water in the exhaust', () => {
     // hydrogen-rich fuels more: 7 % gasoline, 7-8 % diesel, 8.5 % propane, 11-13 % natural gas
-    const gap = (fuel: EngineFuel) => fuelHeatKwh(fuel).higherKwh / fuelHeatKwh(fuel).lowerKwh - 1;
+    const gap = (fuel: GeneratorFuel) =>
+      fuelHeatKwh(fuel).higherKwh / fuelHeatKwh(fuel).lowerKwh - 1;
     expect(gap('gasoline')).toBeCloseTo(0.0725, 3);
     expect(gap('diesel')).toBeGreaterThan(0.06);
     expect(gap('propane')).toBeGreaterThan(gap('diesel'));
@@ -64,9 +65,9 @@ describe('the fuel line of an engine', () => {
       expect(Math.abs(fuelPerHour(line, kw) - galPerHour)).toBeLessThan(0.05);
     }
     const heat = 128_488 / 3412.142;
-    const type = engineType('diesel');
-    expect(engineEfficiency(line, 20, heat)).toBeGreaterThanOrEqual(type.efficiencyLow);
-    expect(engineEfficiency(line, 20, heat)).toBeLessThanOrEqual(type.efficiencyHigh);
+    const type = generatorType('diesel');
+    expect(generatorEfficiency(line, 20, heat)).toBeGreaterThanOrEqual(type.efficiencyLow);
+    expect(generatorEfficiency(line, 20, heat)).toBeLessThanOrEqual(type.efficiencyHigh);
     expect(0.25 / (0.068 * 20)).toBeGreaterThanOrEqual(type.noLoadRatioLow);
     expect(0.25 / (0.068 * 20)).toBeLessThanOrEqual(type.noLoadRatioHigh);
   });
@@ -86,8 +87,8 @@ describe('the fuel line of an engine', () => {
   });
 
   it('burns at idle what owners and installers report (common practice, no source)', () => {
-    const idle = (engine: 'portable' | 'standby', fuel: EngineFuel, ratedKw: number) => {
-      const { efficiency, noLoadRatio } = engineType(engine);
+    const idle = (generator: 'portable' | 'standby', fuel: GeneratorFuel, ratedKw: number) => {
+      const { efficiency, noLoadRatio } = generatorType(generator);
       const kwhPerUnit = fuelHeatKwh(fuel).lowerKwh;
       const of = { ratedKw, fullLoadEfficiency: efficiency, noLoadRatio, kwhPerUnit };
       return fuelPerHour(fuelLine(of), 0);

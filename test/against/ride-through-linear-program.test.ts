@@ -121,7 +121,7 @@ describe('riding through, against a linear program solved by HiGHS', () => {
 
   it('counts an engine whose hours are fixed as supply on both sides', () => {
     const load = new Array<number>(24).fill(0.8);
-    const engine = load.map((_, t) => (t >= 6 && t < 10 ? 4 : 0));
+    const generator = load.map((_, t) => (t >= 6 && t < 10 ? 4 : 0));
     const limits = {
       chargeKw: 2.5,
       dischargeKw: 5,
@@ -129,11 +129,15 @@ describe('riding through, against a linear program solved by HiGHS', () => {
       dischargeEfficiency: 0.92,
       idleKw: 0.04,
     };
-    const hours = { loadKw: Float64Array.from(load), supplyKw: Float64Array.from(engine), limits };
+    const hours = {
+      loadKw: Float64Array.from(load),
+      supplyKw: Float64Array.from(generator),
+      limits,
+    };
     const needed = neededForEveryStart(netEnergy(hours).netKwh, 24)[0]!;
-    // 14 dark hours after the engine's morning are the deepest fall: 14 x (0.8 / 0.92 + 0.04)
+    // 14 dark hours after the generator's morning are the deepest fall: 14 x (0.8 / 0.92 + 0.04)
     expect(needed).toBeCloseTo(14 * (0.8 / 0.92 + 0.04), 9);
-    const made = { load, supply: engine, limits };
+    const made = { load, supply: generator, limits };
     expect(leastUnserved({ ...made, cap: needed, start: needed })).toBeLessThan(1e-5);
     expect(leastUnserved({ ...made, cap: needed - 0.1, start: needed - 0.1 })).toBeGreaterThan(
       0.05,

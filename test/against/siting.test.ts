@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { engineSiting } from '../../src/physics/siting/engine-siting';
+import { generatorSiting } from '../../src/physics/siting/generator-siting';
 import { storageFindings } from '../../src/physics/siting/storage-siting';
 import type { StorageUnit } from '../../src/physics/siting/storage-unit';
 import { namedValue } from '../../src/tables/named-values';
@@ -116,14 +116,14 @@ describe('siting of engines', () => {
     ['under-roof', 'no'],
     [null, 'ask'],
   ] as const)('%s: %s', (spot, verdict) => {
-    const siting = engineSiting({ ...outdoors, spot, nearestOpeningFt: 40 });
+    const siting = generatorSiting({ ...outdoors, spot, nearestOpeningFt: 40 });
     expect(siting.verdict).toBe(verdict);
   });
 
   test('20 ft outdoors is far enough, 19 ft is not, and an unknown distance is asked about', () => {
-    expect(engineSiting({ ...outdoors, nearestOpeningFt: 20 }).verdict).toBe('far-enough');
-    expect(engineSiting({ ...outdoors, nearestOpeningFt: 19 }).verdict).toBe('no');
-    expect(engineSiting({ ...outdoors, nearestOpeningFt: null }).verdict).toBe('ask');
+    expect(generatorSiting({ ...outdoors, nearestOpeningFt: 20 }).verdict).toBe('far-enough');
+    expect(generatorSiting({ ...outdoors, nearestOpeningFt: 19 }).verdict).toBe('no');
+    expect(generatorSiting({ ...outdoors, nearestOpeningFt: null }).verdict).toBe('ask');
   });
 
   test('a fixed engine 5 ft from the wall meets the fire rule only, so its exhaust path is asked about', () => {
@@ -132,7 +132,7 @@ describe('siting of engines', () => {
       kind: 'standby',
       leastFt: distance('standby-engine-to-home'),
     } as const;
-    expect(engineSiting({ ...fixed, nearestOpeningFt: 5 }).verdict).toBe('ask');
-    expect(engineSiting({ ...fixed, nearestOpeningFt: 25 }).verdict).toBe('far-enough');
+    expect(generatorSiting({ ...fixed, nearestOpeningFt: 5 }).verdict).toBe('ask');
+    expect(generatorSiting({ ...fixed, nearestOpeningFt: 25 }).verdict).toBe('far-enough');
   });
 });

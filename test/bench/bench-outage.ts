@@ -96,7 +96,7 @@ function growth(): string[] {
   });
 }
 
-/** One system with engine, vehicle and ladder, walked 14 days from a start every 37 hours of 100 years. */
+/** One system with generator, vehicle and ladder, walked 14 days from a start every 37 hours of 100 years. */
 function walks(): string {
   const net = outageHours(HOURS);
   const record = {
@@ -115,7 +115,7 @@ function walks(): string {
         idleKw: 0.04,
       },
     },
-    engine: {
+    generator: {
       ratedKw: 4,
       fuelLine: { noLoadPerHour: 0.25, perKwh: 0.11 },
       runsByHour: always.map((_, h) => (h >= 6 && h < 9 ? 1 : 0)),

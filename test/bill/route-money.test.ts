@@ -5,7 +5,7 @@ import { outageLosses } from '../../src/bill/lifecycle/outage-worth';
 import { routeMoney } from '../../src/bill/lifecycle/route-money';
 import { sayCarriesOver, stagedBuying } from '../../src/bill/lifecycle/staged-buying';
 
-const engine = [
+const generator = [
   costPart({ equipmentClass: 'portable-engine' }),
   costPart({ equipmentClass: 'inlet-interlock' }),
 ];
@@ -14,7 +14,7 @@ const study = { years: 15, rate: 0.03 };
 describe('an engine saves nothing on the bill', () => {
   const money = routeMoney({
     ...study,
-    parts: engine,
+    parts: generator,
     fuelPerYear: { low: 20, likely: 40, high: 80 },
   });
 
@@ -31,7 +31,7 @@ describe('an engine saves nothing on the bill', () => {
     expect(flow[0]).toBe(-(1100 + 700));
     expect(flow[1]).toBe(-(75 + 40));
     expect(flow[8]).toBe(-(75 + 40 + 1100));
-    // The second engine has 1 of 8 years left; the inlet 15 of 30.
+    // The second generator has 1 of 8 years left; the inlet 15 of 30.
     expect(flow[15]).toBeCloseTo(-(75 + 40) + 1100 / 8 + 700 / 2, 9);
   });
 
@@ -49,7 +49,7 @@ describe('an engine saves nothing on the bill', () => {
   });
 
   test('with no expected outage hours there is no cost an hour, rather than infinity', () => {
-    const none = routeMoney({ ...study, parts: engine, hoursRidden: { ordinary: 0, major: 0 } });
+    const none = routeMoney({ ...study, parts: generator, hoursRidden: { ordinary: 0, major: 0 } });
     expect(none.perOutageHour).toBeNull();
     expect(none.perBackupKwh).toBeNull();
   });
@@ -72,8 +72,8 @@ test('cost a year, an hour and a kWh are the net present cost spread level', () 
 });
 
 test('incentives are none unless given', () => {
-  const with500 = routeMoney({ ...study, parts: engine, incentives: 500 });
-  expect(routeMoney({ ...study, parts: engine }).firstCost.likely).toBe(1800);
+  const with500 = routeMoney({ ...study, parts: generator, incentives: 500 });
+  expect(routeMoney({ ...study, parts: generator }).firstCost.likely).toBe(1800);
   expect(with500.firstCost.likely).toBe(1300);
 });
 
@@ -93,11 +93,11 @@ test('a quote replaces the range of its line and is said to be old after two yea
 
 test('parts are bought in stages in the order given', () => {
   const small = costPart({ equipmentClass: 'cords', quote: { dollars: 60, year: 2026 } });
-  const [first, second, later] = stagedBuying([small, ...engine]);
+  const [first, second, later] = stagedBuying([small, ...generator]);
   expect(first!.parts).toEqual([small]);
   expect(second!.parts).toEqual([]);
-  expect(later!.parts).toEqual(engine);
-  expect(sayCarriesOver(engine)).toEqual([
+  expect(later!.parts).toEqual(generator);
+  expect(sayCarriesOver(generator)).toEqual([
     'Moves house with you: portable generator, 2 to 10 kW.',
     'Stays with the house: power inlet and breaker interlock, installed.',
   ]);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { chargeToKeep } from '../../src/outage/charge-to-keep';
-import { engineFuelDays } from '../../src/outage/engine-fuel-days';
 import { chargeForEveryStart, neededForEveryStart } from '../../src/outage/every-start';
+import { generatorFuelDays } from '../../src/outage/generator-fuel-days';
 import { hoursSurvived } from '../../src/outage/hours-survived';
 import { netEnergy } from '../../src/outage/net-energy';
 import { oddsFromCharge, oddsFromFull } from '../../src/outage/ride-through-odds';
@@ -10,7 +10,7 @@ import { WHOLE_YEAR } from '../../src/outage/season';
 import { sizeForShareOfOutages, sizeForShareOfYears } from '../../src/outage/size-by-odds';
 import { unservedByMonth } from '../../src/outage/unserved-by-month';
 import { sampleOutages } from '../../src/outage/walk/sampled-odds';
-import { always, engine, vehicle } from './walk/made-up-system';
+import { always, generator, vehicle } from './walk/made-up-system';
 
 /** Every number inside a result, however deep. */
 function numbersIn(result: unknown): number[] {
@@ -70,7 +70,7 @@ describe('homes at the edge', () => {
         sampleOutages({
           system: {
             battery: { capKwh, limits: home.limits },
-            engine: { ...engine, fuelAtStart: 3 },
+            generator: { ...generator, fuelAtStart: 3 },
             vehicle,
             ladder: [{ load: 1, offBelow: 0.5 }],
           },
@@ -85,10 +85,10 @@ describe('homes at the edge', () => {
           inverterIdleWatts: 0,
           dischargeEfficiency: 0.92,
         }),
-        engineFuelDays({
+        generatorFuelDays({
           loadWattsByHour: home.load.slice(0, 24).map((x) => 1000 * x),
           ratedKw: 5,
-          fuelLine: engine.fuelLine,
+          fuelLine: generator.fuelLine,
           usableFuel: 0,
         }),
       ];
@@ -101,7 +101,7 @@ describe('homes at the edge', () => {
   it('ride through nothing longer than the fuel, and say that the fuel went', () => {
     const system = {
       battery: null,
-      engine: { ...engine, runsByHour: always, fuelAtStart: 10 },
+      generator: { ...generator, runsByHour: always, fuelAtStart: 10 },
       vehicle: null,
       ladder: [],
     };

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { carriesLargestLoad } from '../../src/physics/standby-capacity';
 import {
-  engineStartVerdict,
-  engineVoltageDipPercent,
+  generatorStartVerdict,
+  generatorVoltageDipPercent,
   inverterStartVerdict,
 } from '../../src/physics/voltage-dip';
 
@@ -13,13 +13,13 @@ test('a 7.6 kW inverter may not feed a panel with a 9.6 kW heater on it', () => 
 
 test('a start of twice the rating at a reactance of 0.25 dips a third: 0.5 / 1.5', () => {
   const start = { startingVa: 20_000, ratedVa: 10_000, reactance: 0.25 };
-  expect(engineVoltageDipPercent(start)).toBeCloseTo(100 / 3, 9);
-  expect(engineStartVerdict({ ...start, mostDipPercent: 30 })).toBe('dips too far');
-  expect(engineStartVerdict({ ...start, mostDipPercent: 35 })).toBe('carries');
+  expect(generatorVoltageDipPercent(start)).toBeCloseTo(100 / 3, 9);
+  expect(generatorStartVerdict({ ...start, mostDipPercent: 30 })).toBe('dips too far');
+  expect(generatorStartVerdict({ ...start, mostDipPercent: 35 })).toBe('carries');
 });
 
 test('nothing that starts dips nothing', () => {
-  expect(engineVoltageDipPercent({ startingVa: 0, ratedVa: 5000, reactance: 0.2 })).toBe(0);
+  expect(generatorVoltageDipPercent({ startingVa: 0, ratedVa: 5000, reactance: 0.2 })).toBe(0);
 });
 
 test('an inverter carries a start up to its surge and trips above', () => {

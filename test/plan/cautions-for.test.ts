@@ -4,10 +4,10 @@ import { cannot } from '../../src/routes/make-route';
 import { houseWith } from './electrical/electrical-home';
 
 const lost = { heat: [] };
-const engine = cannot('engine-cords', 'generator', []);
+const generator = cannot('engine-cords', 'generator', []);
 const battery = cannot('battery-whole', 'battery', []);
 const idsAt = (place: string, beside = [battery]) =>
-  cautionsFor(houseWith({ 'battery-place': place }), { route: engine, beside }, lost).map(
+  cautionsFor(houseWith({ 'battery-place': place }), { route: generator, beside }, lost).map(
     ({ id }) => id,
   );
 

@@ -18,7 +18,7 @@ function rowsOf(plan: ReturnType<typeof planOf>): string[][] {
 
 test('the fuel left day by day is what was there less the idle burn and the burn for each kWh', () => {
   const plan = planOf('ridge-road');
-  const { fuel, engine } = plan.advice.route;
+  const { fuel, generator } = plan.advice.route;
   const { hours } = plan.rideThrough.routes[0]!.badCase!;
   const rows = rowsOf(plan);
   expect(rows.map(([after]) => after)).toEqual(['24 h', '48 h', '3 days', '4 days', '5 days']);
@@ -39,9 +39,9 @@ test('the fuel left day by day is what was there less the idle burn and the burn
   rows.forEach((_, day) => {
     expect(burned[day]).toBeCloseTo(24 * idle + perKwh * kwh[day]!, 6);
   });
-  // An engine of its size burns about a twelfth of a gallon an hour at idle for each kW: common practice, no source.
-  expect(idle / engine!.ratedKw).toBeGreaterThan(0.04);
-  expect(idle / engine!.ratedKw).toBeLessThan(0.16);
+  // A generator of its size burns about a twelfth of a gallon an hour at idle for each kW: common practice, no source.
+  expect(idle / generator!.ratedKw).toBeGreaterThan(0.04);
+  expect(idle / generator!.ratedKw).toBeLessThan(0.16);
 });
 
 test('a short outage goes by six hours, and ends in the step in which it ends', () => {

@@ -3,7 +3,7 @@ import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
 import { startingOf } from '../../src/plan/electrical/starting';
 import { ladderOf } from '../../src/plan/ladder';
-import { standbyEngine } from '../../src/routes/kinds/standby-engine';
+import { standbyGenerator } from '../../src/routes/kinds/standby-generator';
 import { houseWith } from './electrical/electrical-home';
 
 /** An invented home by itself in the hills: oxygen day and night, a deep well, one cool room in summer. */
@@ -22,7 +22,7 @@ const answers = {
   'nice-run': ['cool'],
 };
 const home = houseWith(answers);
-const route = standbyEngine(home, widthsOf(interview));
+const route = standbyGenerator(home, widthsOf(interview));
 const devices = home.loads.filter((load) => load.restsOn.includes('medical-devices'));
 
 describe('the order of switching off', () => {

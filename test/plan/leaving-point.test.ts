@@ -81,6 +81,6 @@ test('rough power is asked about only of a pack, battery or UPS on which a motor
   expect(asked(lamp)).not.toContain('pack-wave');
   expect(asked({ ...lamp, 'fridge-count': 1, 'must-run': ['fridge'] })).toContain('pack-wave');
   expect(asked({ ...lamp, 'medical-devices': ['cpap'] })).toContain('pack-wave');
-  const engine = { ...lamp, 'medical-devices': ['cpap'], 'own-sources': ['engine-portable'] };
-  expect(asked(engine)).not.toContain('pack-wave');
+  const generator = { ...lamp, 'medical-devices': ['cpap'], 'own-sources': ['engine-portable'] };
+  expect(asked(generator)).not.toContain('pack-wave');
 });

@@ -41,8 +41,10 @@ describe('a plan', () => {
         'charcoal-indoors',
       ]),
     );
-    const engines = plan.routes.filter((r) => r.kind.includes('engine') && r.verdict !== 'cannot');
-    expect(engines).toEqual([]);
+    const generators = plan.routes.filter(
+      (r) => r.kind.includes('engine') && r.verdict !== 'cannot',
+    );
+    expect(generators).toEqual([]);
     expect(planMarkdown(plan)).toContain('DRAFT');
   });
 

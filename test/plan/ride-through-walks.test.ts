@@ -27,7 +27,7 @@ const energy = netEnergy({ loadKw, supplyKw: solarKw, limits });
 
 /** A battery with 2 kW of sun in winter; its hours can be passed over exactly, which is what the walks are held to. */
 const battery: Walkable = {
-  system: { battery: { capKwh, limits }, engine: null, vehicle: null, ladder: [] },
+  system: { battery: { capKwh, limits }, generator: null, vehicle: null, ladder: [] },
   record: { loadsKw: [loadKw], solarKw },
   startKwh: capKwh,
   months: monthsOf.winter,

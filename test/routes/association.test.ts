@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
-import { engineCords } from '../../src/routes/kinds/portable-engine';
-import { standbyEngine } from '../../src/routes/kinds/standby-engine';
+import { generatorCords } from '../../src/routes/kinds/portable-generator';
+import { standbyGenerator } from '../../src/routes/kinds/standby-generator';
 import { houseWith } from '../plan/electrical/electrical-home';
 
 const widths = widthsOf(interview);
 const run = { 'must-run': ['fridge', 'lights'], 'fridge-count': 1, operators: 'two' };
-const cords = (changed: object) => engineCords(houseWith({ ...run, ...changed }), widths);
+const cords = (changed: object) => generatorCords(houseWith({ ...run, ...changed }), widths);
 
 describe("the association's rule in its words", () => {
   const under = (rule: string[], more: object = {}) =>
@@ -27,7 +27,7 @@ describe("the association's rule in its words", () => {
 
 test('a propane tank that is rented, or nobody knows whose, needs its dealer in writing', () => {
   const ifs = (changed: object) =>
-    standbyEngine(
+    standbyGenerator(
       houseWith({ ...run, 'gas-supply': 'propane-tank', ...changed }),
       widths,
     ).ifs.join();

@@ -3,7 +3,7 @@ import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
 import { advise } from '../../src/routes/advise';
 import { budgetUsd } from '../../src/routes/budget';
-import { engineCords, engineInlet } from '../../src/routes/kinds/portable-engine';
+import { generatorCords, generatorInlet } from '../../src/routes/kinds/portable-generator';
 import { preparation } from '../../src/routes/kinds/preparation';
 import { houseWith } from '../plan/electrical/electrical-home';
 
@@ -19,7 +19,7 @@ const open = {
 const house = (money: object) => houseWith({ ...open, ...money });
 const adviceFor = (money: object) => {
   const home = house(money);
-  return advise(home, [engineCords(home, widths), engineInlet(home, widths), preparation()]);
+  return advise(home, [generatorCords(home, widths), generatorInlet(home, widths), preparation()]);
 };
 
 describe('money as asked', () => {
@@ -42,7 +42,7 @@ describe('money as asked', () => {
   });
 
   test('what is advised above the money told says by how much', () => {
-    const cords = engineCords(house({}), widths).costUsd;
+    const cords = generatorCords(house({}), widths).costUsd;
     const told = Math.round((cords.low + cords.value) / 2);
     const { route, because } = adviceFor({ 'budget-now': told, 'budget-later': 0 });
     expect(route.kind).toBe('engine-cords');

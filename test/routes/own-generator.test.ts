@@ -5,11 +5,11 @@ import type { Load } from '../../src/home/home';
 import type { LoadId } from '../../src/home/load-id';
 import { wireRuns } from '../../src/plan/electrical/wires';
 import { sayLeftOut } from '../../src/plan/words/say-left-out';
-import { siteShare } from '../../src/routes/engine-size';
 import { fitPower } from '../../src/routes/fit-power';
-import { chargingEngine } from '../../src/routes/kinds/charging-engine';
-import { ownEngine } from '../../src/routes/kinds/own-engine';
-import { engineCords, engineInlet } from '../../src/routes/kinds/portable-engine';
+import { siteShare } from '../../src/routes/generator-size';
+import { chargingGenerator } from '../../src/routes/kinds/charging-generator';
+import { ownGenerator } from '../../src/routes/kinds/own-generator';
+import { generatorCords, generatorInlet } from '../../src/routes/kinds/portable-generator';
 import { vehicle } from '../../src/routes/kinds/vehicle';
 import { houseWith } from '../plan/electrical/electrical-home';
 
@@ -28,7 +28,7 @@ const own = {
 describe('a generator of their own', () => {
   // An inverter set of 1,600 W running has a peak of about 2,000 W on its label (common practice, no source).
   test('lends its peak where it is an inverter set or nobody knows, more than twice its power where it is not', () => {
-    const lends = (changed = {}) => ownEngine(houseWith({ ...own, ...changed }))!.step.startVa;
+    const lends = (changed = {}) => ownGenerator(houseWith({ ...own, ...changed }))!.step.startVa;
     const share = siteShare(houseWith(own));
     expect(lends({ 'engine-kind': 'inverter' })).toBeCloseTo(2000 * share, 6);
     expect(lends()).toBeCloseTo(2000 * share, 6);
@@ -37,7 +37,7 @@ describe('a generator of their own', () => {
   });
 
   test('gives about a tenth less on propane, unless the label was for propane', () => {
-    const watts = (changed: object) => ownEngine(houseWith({ ...own, ...changed }))!.step.watts;
+    const watts = (changed: object) => ownGenerator(houseWith({ ...own, ...changed }))!.step.watts;
     const full = watts({});
     expect(watts({ 'engine-fuel': 'propane' })).toBeCloseTo(0.9 * full, 6);
     expect(watts({ 'engine-fuel': 'propane', 'engine-watts-for': 'gasoline' })).toBeCloseTo(
@@ -54,7 +54,7 @@ describe('a generator of their own', () => {
 
   test('with its inlet and switch there buys neither again, and no permit for them', () => {
     const classes = (changed: object) =>
-      engineInlet(houseWith({ ...large, ...changed }), widths).parts.map((one) => [
+      generatorInlet(houseWith({ ...large, ...changed }), widths).parts.map((one) => [
         one.equipmentClass,
         one.costUsd.value,
       ]);
@@ -71,11 +71,11 @@ describe('a generator of their own', () => {
 
   test('of 120 V goes on no 240 V inlet: neither one that is there nor one to buy', () => {
     const there = { 'engine-connect': 'inlet', 'transfer-existing': 'interlock' };
-    const route = engineInlet(houseWith({ ...own, ...there }), widths);
+    const route = generatorInlet(houseWith({ ...own, ...there }), widths);
     const inlet = route.parts.find((one) => one.equipmentClass === 'inlet-interlock')!;
     expect(inlet.costUsd.value).toBeGreaterThan(0);
     expect(inlet.name).toContain('120 V');
-    const bought = engineInlet(houseWith({ 'must-run': ['lights'] }), widths);
+    const bought = generatorInlet(houseWith({ 'must-run': ['lights'] }), widths);
     expect(bought.power!.continuousWatts).toBeGreaterThanOrEqual(3000);
   });
 
@@ -83,7 +83,9 @@ describe('a generator of their own', () => {
   test('has its voltage drop at its own voltage', () => {
     const at = (changed: object) => {
       const home = houseWith({ ...own, 'engine-watts': 3000, ...changed });
-      return wireRuns(home, engineInlet(home, widths)).find((run) => run.run === 'Inlet to panel')!;
+      return wireRuns(home, generatorInlet(home, widths)).find(
+        (run) => run.run === 'Inlet to panel',
+      )!;
     };
     expect(at({}).volts).toBe(120);
     expect(at({}).loadAmps).toBeCloseTo(25, 6);
@@ -93,18 +95,18 @@ describe('a generator of their own', () => {
 });
 
 describe('a battery that a generator refills', () => {
-  const engineOf = (changed: object) =>
-    chargingEngine(houseWith({ ...own, ...changed }), { inverterWatts: 7600, kwhPerDay: 10 });
+  const generatorOf = (changed: object) =>
+    chargingGenerator(houseWith({ ...own, ...changed }), { inverterWatts: 7600, kwhPerDay: 10 });
 
   test('is refilled by their own where that is strong enough, at no price', () => {
-    const theirs = engineOf({ 'engine-watts': 3000, 'engine-kind': 'inverter' });
+    const theirs = generatorOf({ 'engine-watts': 3000, 'engine-kind': 'inverter' });
     expect(theirs.part.costUsd.value).toBe(0);
     expect(theirs.size.ratedKw).toBe(3);
     expect(theirs.sort).toBe('portable-inverter');
   });
 
   test('has one bought where their own would run for more than sixteen hours a day', () => {
-    const bought = engineOf({ 'engine-watts': 800 });
+    const bought = generatorOf({ 'engine-watts': 800 });
     expect(bought.part.costUsd.value).toBeGreaterThan(0);
     expect(bought.size.ratedKw).toBeGreaterThan(0.8);
   });
@@ -188,6 +190,6 @@ test('a vehicle with a 240 V outlet says what that outlet could do, and cords st
 
 test('cords from a generator of unknown sort never carry more than from an ordinary one', () => {
   const carries = (kind: string) =>
-    engineCords(houseWith({ ...own, 'engine-kind': kind }), widths).carries.length;
+    generatorCords(houseWith({ ...own, 'engine-kind': kind }), widths).carries.length;
   expect(carries('not sure')).toBeLessThanOrEqual(carries('ordinary'));
 });

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
-import { siteShare } from '../../src/routes/engine-size';
-import { standbyEngine } from '../../src/routes/kinds/standby-engine';
+import { siteShare } from '../../src/routes/generator-size';
+import { standbyGenerator } from '../../src/routes/kinds/standby-generator';
 import { houseWith } from '../plan/electrical/electrical-home';
 
 const widths = widthsOf(interview);
@@ -18,7 +18,7 @@ const own = {
   'fridge-count': 1,
   operators: 'none',
 };
-const routeOf = (changed = {}) => standbyEngine(houseWith({ ...own, ...changed }), widths);
+const routeOf = (changed = {}) => standbyGenerator(houseWith({ ...own, ...changed }), widths);
 
 describe('a standby generator they own', () => {
   test('is a route at no price, as strong as its label at this site, and starts by itself', () => {
@@ -27,7 +27,7 @@ describe('a standby generator they own', () => {
     expect(route.costUsd.value).toBe(0);
     expect(route.parts.map((part) => part.equipmentClass)).toContain('standby-engine');
     expect(route.power!.continuousWatts).toBe(14_000);
-    expect(route.engine!.siteKw).toBeCloseTo(14 * share, 6);
+    expect(route.generator!.siteKw).toBeCloseTo(14 * share, 6);
     expect(route.gap.code).toBe('starts-itself');
     expect(route.carries).toContain('fridge');
   });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
-import { standbyEngine } from '../../src/routes/kinds/standby-engine';
+import { standbyGenerator } from '../../src/routes/kinds/standby-generator';
 import { houseWith } from '../plan/electrical/electrical-home';
 
 const widths = widthsOf(interview);
@@ -16,7 +16,7 @@ const house = (changed: object = {}) =>
     ...changed,
   });
 const fuelOf = (changed: object = {}) => {
-  const route = standbyEngine(house(changed), widths);
+  const route = standbyGenerator(house(changed), widths);
   return { ...route.fuel!, hours: route.lasting.hours!, notes: route.notes };
 };
 const gasHouse = { 'heat-main': 'gas-furnace', 'water-heater': 'gas-pilot', 'cook-main': 'gas' };
@@ -48,7 +48,7 @@ describe('propane', () => {
   });
 
   test('piped gas has no tank to share', () => {
-    const route = standbyEngine(house({ ...gasHouse, 'gas-supply': 'town-gas' }), widths);
+    const route = standbyGenerator(house({ ...gasHouse, 'gas-supply': 'town-gas' }), widths);
     expect(route.fuel!.atHand).toBeNull();
     expect(route.fuel!.besidePerDay).toBeUndefined();
   });

@@ -4,7 +4,7 @@ import { findings } from '../../src/rules/find';
 import { calmHome } from './calm-home';
 import type { Pair } from './pairs';
 import { batteryPairs } from './pairs-batteries';
-import { enginePairs } from './pairs-engines';
+import { generatorPairs } from './pairs-generators';
 import { lawPairs } from './pairs-law';
 import { livingPairs } from './pairs-living';
 import { peoplePairs } from './pairs-people';
@@ -13,7 +13,7 @@ import { answeredHome } from './some-home';
 
 const pairs: Pair[] = [
   ...peoplePairs,
-  ...enginePairs,
+  ...generatorPairs,
   ...livingPairs,
   ...batteryPairs,
   ...wiringPairs,

@@ -14,7 +14,7 @@ const fixedBatteryKinds: RouteKind[] = [
   'battery-solar',
   'battery-engine',
 ];
-const engineKinds: RouteKind[] = [
+const generatorKinds: RouteKind[] = [
   'engine-cords',
   'engine-inlet',
   'standby-engine',
@@ -55,11 +55,11 @@ const meets = (kinds: readonly RouteKind[], wanted: readonly RouteKind[]) =>
 describe('on any home, whatever was answered', () => {
   it('a portable engine never goes without distance, alarm and no back-feeding', () => {
     always(({ home, kinds, ids }) => {
-      const engine =
+      const generator =
         meets(kinds, ['engine-cords', 'engine-inlet', 'battery-engine']) ||
         home.facts.has('own-sources', 'engine-portable') ||
         home.facts.open('own-sources');
-      if (!engine) return false;
+      if (!generator) return false;
       expect(ids).toEqual(
         expect.arrayContaining([
           'co-distance',
@@ -85,7 +85,7 @@ describe('on any home, whatever was answered', () => {
   it('a fixed engine never goes without the caution on its exhaust', () => {
     always(({ kinds, ids }) => {
       if (meets(kinds, ['standby-engine'])) expect(ids).toContain('fixed-engine-exhaust');
-      if (meets(kinds, engineKinds)) expect(ids).toContain('co-alarm-first');
+      if (meets(kinds, generatorKinds)) expect(ids).toContain('co-alarm-first');
       return meets(kinds, ['standby-engine']);
     });
   });

@@ -15,10 +15,10 @@ export type Failure =
 /** The reason an hour was not fully served, from the stores after it. */
 export function whyFailed(system: WalkSystem, stores: Stores, hour: Hour): Failure {
   if (hour.overKwh > NEGLIGIBLE_KWH) return 'power-limit';
-  if (system.engine && stores.fuel <= 0) return 'fuel-gone';
+  if (system.generator && stores.fuel <= 0) return 'fuel-gone';
   if (system.battery) return 'battery-empty';
-  if (system.engine) {
-    return system.engine.runsByHour[hour.hourOfDay] === 0 ? 'engine-off' : 'power-limit';
+  if (system.generator) {
+    return system.generator.runsByHour[hour.hourOfDay] === 0 ? 'engine-off' : 'power-limit';
   }
   if (system.vehicle === null) return 'no-source';
   if (system.vehicle.homeByHour[hour.hourOfDay] === 0) return 'vehicle-away';

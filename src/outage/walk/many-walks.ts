@@ -1,5 +1,5 @@
-import { FULL_WITHIN_KWH, quickWalk, walkBatteryEngine } from './quick-walk';
-import type { WalkBattery, WalkEngine, WalkRecord, WalkSystem } from './system';
+import { FULL_WITHIN_KWH, quickWalk, walkBatteryGenerator } from './quick-walk';
+import type { WalkBattery, WalkGenerator, WalkRecord, WalkSystem } from './system';
 import type { Walked } from './walk';
 
 /** One outage of many with the same system and record, followed to its first failure. */
@@ -11,36 +11,44 @@ export interface OneOutage {
 }
 
 /**
- * A way to walk many outages of one system. Where a battery with an engine, without refills, feeds one class of loads,
+ * A way to walk many outages of one system. Where a battery with a generator, without refills, feeds one class of loads,
  * what happens from a full battery on depends on neither the outage's start nor, while there is enough, on the fuel: each
  * stretch from full to full, about a day, is walked once and then leapt over. The hours served and the failure are those of
  * `quickWalk`; what is left agrees within rounding.
  */
 export function manyWalks(system: WalkSystem, record: WalkRecord): (outage: OneOutage) => Walked {
-  const { battery, engine, vehicle, ladder } = system;
+  const { battery, generator, vehicle, ladder } = system;
   const plain = vehicle === null && ladder.length === 0 && record.loadsKw.length === 1;
-  if (!plain || battery === null || engine === null || Number.isFinite(engine.refillEveryHours)) {
+  if (
+    !plain ||
+    battery === null ||
+    generator === null ||
+    Number.isFinite(generator.refillEveryHours)
+  ) {
     return (outage) => quickWalk({ system, record, ...outage, untilFailure: true });
   }
-  const stretches = new Stretches(system, record, battery, engine);
-  return (outage) => leap({ system, record, battery, engine, stretches }, outage);
+  const stretches = new Stretches(system, record, battery, generator);
+  return (outage) => leap({ system, record, battery, generator, stretches }, outage);
 }
 
 interface Leaping {
   readonly system: WalkSystem;
   readonly record: WalkRecord;
   readonly battery: WalkBattery;
-  readonly engine: WalkEngine;
+  readonly generator: WalkGenerator;
   readonly stretches: Stretches;
 }
 
 /** Fuel this near to what a stretch burns is walked hour by hour. */
 const FUEL_MARGIN = 1e-6;
 
-function leap({ system, record, battery, engine, stretches }: Leaping, outage: OneOutage): Walked {
+function leap(
+  { system, record, battery, generator, stretches }: Leaping,
+  outage: OneOutage,
+): Walked {
   const { outageHours, startKwh } = outage;
   let { start } = outage;
-  let fuel = engine.fuelAtStart;
+  let fuel = generator.fuelAtStart;
   let hours = 0;
   while (startKwh >= battery.capKwh) {
     const long = stretches.hoursFrom(start);
@@ -52,7 +60,7 @@ function leap({ system, record, battery, engine, stretches }: Leaping, outage: O
     start = (start + long) % record.solarKw.length;
   }
   const rest = { system, record, start, outageHours: outageHours - hours, startKwh };
-  const walked = walkBatteryEngine(rest, battery, engine, { fuel });
+  const walked = walkBatteryGenerator(rest, battery, generator, { fuel });
   return { ...walked, hoursServed: hours + walked.hoursServed };
 }
 
@@ -74,7 +82,7 @@ class Stretches {
     private readonly system: WalkSystem,
     private readonly record: WalkRecord,
     private readonly battery: WalkBattery,
-    private readonly engine: WalkEngine,
+    private readonly generator: WalkGenerator,
   ) {
     this.hours = new Uint16Array(record.solarKw.length);
     this.burned = new Float64Array(record.solarKw.length);
@@ -93,10 +101,10 @@ class Stretches {
   }
 
   private work(start: number): void {
-    const { system, record, battery, engine } = this;
+    const { system, record, battery, generator } = this;
     const { capKwh } = battery;
     const outage = { system, record, start, outageHours: LONGEST_HOURS, startKwh: capKwh };
-    const walked = walkBatteryEngine(outage, battery, engine, {
+    const walked = walkBatteryGenerator(outage, battery, generator, {
       fuel: PLENTY,
       untilFullFrom: 23 - (start % 24),
     });

@@ -1,39 +1,39 @@
 import { NEGLIGIBLE_KWH } from '../every-start';
 import { whyFailed } from './failure';
 import type { Hour } from './stores';
-import type { WalkBattery, WalkEngine, WalkSystem } from './system';
+import type { WalkBattery, WalkGenerator, WalkSystem } from './system';
 import { type Walked, type WalkInput, walkChecked } from './walk';
 
 /**
- * The walk of `walkChecked`, to the same numbers: where an engine, with a battery or alone, feeds one class of loads and
+ * The walk of `walkChecked`, to the same numbers: where a generator, with a battery or alone, feeds one class of loads and
  * only the first failure is asked for, in one loop without calls, some five times faster. Thousands of walks make one plan.
  */
 export function quickWalk(input: WalkInput): Walked {
   const { system, record, untilFailure, onHour } = input;
-  const { battery, engine } = system;
+  const { battery, generator } = system;
   const plain = system.vehicle === null && system.ladder.length === 0 && onHour === undefined;
-  if (!plain || !untilFailure || engine === null) return walkChecked(input);
+  if (!plain || !untilFailure || generator === null) return walkChecked(input);
   if (record.loadsKw.length !== 1) return walkChecked(input);
   return battery === null
-    ? walkEngineAlone(input, engine)
-    : walkBatteryEngine(input, battery, engine);
+    ? walkGeneratorAlone(input, generator)
+    : walkBatteryGenerator(input, battery, generator);
 }
 
-function walkEngineAlone(
+function walkGeneratorAlone(
   { system, record, start, outageHours }: WalkInput,
-  engine: WalkEngine,
+  generator: WalkGenerator,
 ): Walked {
   const loadKw = record.loadsKw[0]!;
-  const { ratedKw, runsByHour, refillEveryHours, tankSize } = engine;
-  const { noLoadPerHour, perKwh } = engine.fuelLine;
-  let fuel = engine.fuelAtStart;
+  const { ratedKw, runsByHour, refillEveryHours, tankSize } = generator;
+  const { noLoadPerHour, perKwh } = generator.fuelLine;
+  let fuel = generator.fuelAtStart;
   let refillAt = refillEveryHours;
   let at = start;
   let hourOfDay = start % 24;
   for (let hours = 0; hours < outageHours; hours++) {
     if (at === loadKw.length) at = 0;
     if (hours === refillAt) {
-      fuel = Math.max(fuel, Math.min(tankSize, fuel + engine.refill));
+      fuel = Math.max(fuel, Math.min(tankSize, fuel + generator.refill));
       refillAt += refillEveryHours;
     }
     let deficit = loadKw[at]!;
@@ -72,19 +72,19 @@ export interface Otherwise {
 /** Rounding of a battery filled to the brim, kWh. */
 export const FULL_WITHIN_KWH = 1e-10;
 
-/** The loop itself. Of the system only battery and engine count, of the loads only the first class. */
-export function walkBatteryEngine(
+/** The loop itself. Of the system only battery and generator count, of the loads only the first class. */
+export function walkBatteryGenerator(
   { system, record, start, outageHours, startKwh }: WalkInput,
   battery: WalkBattery,
-  engine: WalkEngine,
-  { fuel: fuelAtStart = engine.fuelAtStart, untilFullFrom = Infinity }: Otherwise = {},
+  generator: WalkGenerator,
+  { fuel: fuelAtStart = generator.fuelAtStart, untilFullFrom = Infinity }: Otherwise = {},
 ): Walked {
   const loadKw = record.loadsKw[0]!;
   const { solarKw, mayCharge } = record;
   const { capKwh } = battery;
   const { chargeKw, dischargeKw, chargeEfficiency, dischargeEfficiency, idleKw } = battery.limits;
-  const { ratedKw, runsByHour, refillEveryHours, tankSize } = engine;
-  const { noLoadPerHour, perKwh } = engine.fuelLine;
+  const { ratedKw, runsByHour, refillEveryHours, tankSize } = generator;
+  const { noLoadPerHour, perKwh } = generator.fuelLine;
   const count = solarKw.length;
   let charge = Math.min(startKwh, capKwh);
   const fullKwh = capKwh - FULL_WITHIN_KWH;
@@ -95,7 +95,7 @@ export function walkBatteryEngine(
   for (let hours = 0; hours < outageHours; hours++) {
     if (at === count) at = 0;
     if (hours === refillAt) {
-      fuel = Math.max(fuel, Math.min(tankSize, fuel + engine.refill));
+      fuel = Math.max(fuel, Math.min(tankSize, fuel + generator.refill));
       refillAt += refillEveryHours;
     }
     const may = mayCharge === undefined || mayCharge[at] !== 0;

@@ -1,18 +1,18 @@
 import { batteryHour } from './battery-hour';
-import { engineHour } from './engine-hour';
+import { generatorHour } from './generator-hour';
 import { type Hour, isBelow, type Stores } from './stores';
 import type { WalkSystem } from './system';
 import { vehicleHour, vehicleIdle } from './vehicle-hour';
 
 /**
- * Serve one hour from all sources in their order: engine, vehicle when the battery is low, battery,
+ * Serve one hour from all sources in their order: generator, vehicle when the battery is low, battery,
  * vehicle again for what is still missing. `hour.deficitKw` comes in as load less sun. Gives what is
  * missing, kWh at the house.
  */
 export function serveHour(system: WalkSystem, stores: Stores, hour: Hour): number {
-  const { battery, engine, vehicle } = system;
+  const { battery, generator, vehicle } = system;
   hour.vehicleKwh = 0;
-  if (engine) engineHour(engine, battery, stores, hour);
+  if (generator) generatorHour(generator, battery, stores, hour);
   if (vehicle && isBelow(system, stores, vehicle.helpBelow)) {
     hour.deficitKw -= vehicleHour(vehicle, stores, hour, hour.deficitKw);
   }

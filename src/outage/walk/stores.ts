@@ -11,7 +11,7 @@ export interface Stores {
 export function storesAtStart(system: WalkSystem, startKwh: number): Stores {
   return {
     chargeKwh: system.battery ? Math.min(startKwh, system.battery.capKwh) : 0,
-    fuel: system.engine ? system.engine.fuelAtStart : 0,
+    fuel: system.generator ? system.generator.fuelAtStart : 0,
     vehicleKwh: system.vehicle ? system.vehicle.storeKwh : 0,
   };
 }
@@ -26,10 +26,10 @@ export function isBelow(system: WalkSystem, stores: Stores, share: number): bool
  * What is left of the store the household watches, 0 to 1: the battery's charge, else what the vehicle may give,
  * else the fuel. 1 where nothing runs down, as with piped gas.
  */
-export function storeShare({ battery, vehicle, engine }: WalkSystem, stores: Stores): number {
+export function storeShare({ battery, vehicle, generator }: WalkSystem, stores: Stores): number {
   if (battery) return battery.capKwh > 0 ? stores.chargeKwh / battery.capKwh : 0;
   if (vehicle) return vehicle.storeKwh > 0 ? stores.vehicleKwh / vehicle.storeKwh : 0;
-  const full = engine?.fuelAtStart ?? Infinity;
+  const full = generator?.fuelAtStart ?? Infinity;
   if (!Number.isFinite(full)) return 1;
   return full > 0 ? stores.fuel / full : 0;
 }

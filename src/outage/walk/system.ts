@@ -1,4 +1,4 @@
-import type { FuelLine } from '../../physics/engine-fuel';
+import type { FuelLine } from '../../physics/generator-fuel';
 import type { StoreLimits } from '../net-energy';
 
 /** A battery behind an inverter. Sun reaches the house only through it. */
@@ -8,8 +8,8 @@ export interface WalkBattery {
   readonly limits: StoreLimits;
 }
 
-/** An engine that runs by timetable, as a household runs it. It charges the battery with what is left over. */
-export interface WalkEngine {
+/** A generator that runs by timetable, as a household runs it. It charges the battery with what is left over. */
+export interface WalkGenerator {
   /** Continuous output at the site, kW. */
   readonly ratedKw: number;
   readonly fuelLine: FuelLine;
@@ -48,7 +48,7 @@ export interface WalkRung {
 
 export interface WalkSystem {
   readonly battery: WalkBattery | null;
-  readonly engine: WalkEngine | null;
+  readonly generator: WalkGenerator | null;
   readonly vehicle: WalkVehicle | null;
   readonly ladder: readonly WalkRung[];
 }

@@ -1,6 +1,6 @@
 import { NEGLIGIBLE_KWH } from '../every-start';
-import { refill } from './engine-hour';
 import { type Failure, whyFailed } from './failure';
+import { refill } from './generator-hour';
 import { serveHour } from './serve-hour';
 import { type Hour, type Stores, storeShare, storesAtStart } from './stores';
 import { requireRecord, type WalkRecord, type WalkSystem } from './system';
@@ -43,7 +43,7 @@ export interface WalkInput {
 /**
  * One outage, hour by hour, with everything that depends on the charge or on the time since it began.
  * In each hour: refill when due; the ladder by the charge; then the sources (`serveHour`).
- * Without engine, vehicle and ladder it is the rule of `netEnergy`, and agrees with the passes.
+ * Without generator, vehicle and ladder it is the rule of `netEnergy`, and agrees with the passes.
  */
 export function walkOutage(input: WalkInput): Walked {
   requireRecord(input.record, input.system);
@@ -53,7 +53,7 @@ export function walkOutage(input: WalkInput): Walked {
 /** The walk itself, for a record and system already checked once for many walks. */
 export function walkChecked(input: WalkInput): Walked {
   const { system, record, start, outageHours, startKwh, untilFailure, onHour } = input;
-  const { engine, battery, ladder } = system;
+  const { generator, battery, ladder } = system;
   const { solarKw, mayCharge } = record;
   const stores = storesAtStart(system, startKwh);
   const hour: Hour = newHour();
@@ -62,12 +62,12 @@ export function walkChecked(input: WalkInput): Walked {
   let unservedHours = 0;
   let unservedKwh = 0;
   let shedKwh = 0;
-  let refillAt = engine?.refillEveryHours ?? Infinity;
+  let refillAt = generator?.refillEveryHours ?? Infinity;
   for (let hours = 0, at = start; hours < outageHours; hours++, at++) {
     if (at === solarKw.length) at = 0;
-    if (engine && hours === refillAt) {
-      refill(engine, stores);
-      refillAt += engine.refillEveryHours;
+    if (generator && hours === refillAt) {
+      refill(generator, stores);
+      refillAt += generator.refillEveryHours;
     }
     const shed = ladder.length > 0 ? shedKw(system, record, stores, at) : 0;
     const wantedKwh = wantedKw(record, at) - shed;

@@ -11,7 +11,7 @@ export const lifeWithoutSecondWay: Check = (home) => {
   };
 };
 
-export const nobodyForEngine: Check = (home) => {
+export const nobodyForGenerator: Check = (home) => {
   if (!said(home, 'operators', 'none') || !said(home, 'own-sources', 'engine-portable'))
     return null;
   return {

@@ -1,7 +1,7 @@
 import type { Home } from '../../home/home';
 import { carriesLargestLoad, standbyCapacity } from '../../physics/standby-capacity';
 import type { Route } from '../../routes/route';
-import { hasEngine, isWired } from './route-traits';
+import { hasGenerator, isWired } from './route-traits';
 import { lineVolts } from './service-facts';
 
 /** One way to connect a source to this home. */
@@ -134,9 +134,9 @@ export function largestLoadPoint(home: Home, route: Route): string | null {
 /** Neutral, bond, GFCI and flame-sensing points for this home and route. */
 export function neutralPoints(home: Home, route: Route): string[] {
   const { facts } = home;
-  const engine = hasEngine(route) && isWired(route);
+  const generator = hasGenerator(route) && isWired(route);
   const points: string[] = [];
-  if (engine) {
+  if (generator) {
     points.push(
       'One neutral-to-ground bond in all: at the service when the neutral stays solid; at the source, as a separately derived system, when the transfer switch switches the neutral (250.30).',
       'A portable generator with a bonded neutral and GFCI outlets trips behind a solid neutral: then the transfer switches the neutral, or an electrician sets the generator to floating as its maker allows.',
@@ -155,7 +155,7 @@ export function neutralPoints(home: Home, route: Route): string[] {
   if (home.demand.must.needs240 && facts.is('engine-volts', 'v120')) {
     points.push('A source of 120 V cannot run the 240 V loads named, however strong it is.');
   }
-  if (facts.is('engine-volts', 'v120') && engine) {
+  if (facts.is('engine-volts', 'v120') && generator) {
     points.push(
       'One 120 V source on both legs adds the currents in every shared neutral instead of taking them off: circuits that share a neutral must be found and kept off it.',
     );

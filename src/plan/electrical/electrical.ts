@@ -6,7 +6,7 @@ import { contradictions } from '../contradictions';
 import type { Contradiction } from '../contradictions/contradiction';
 import { type Connection, connectionsOf, largestLoadPoint, neutralPoints } from './connections';
 import { editionNotes } from './edition-notes';
-import { engineChargingPoint } from './engine-charging-point';
+import { generatorChargingPoint } from './generator-charging-point';
 import { type HighEndGap, highEndGaps } from './high-end';
 import { calculatedVa, type LoadCalculation, loadCalculation } from './load-calculation';
 import { type MeteredCheck, meteredCheck } from './metered';
@@ -54,7 +54,7 @@ export function electricalOf(
   const points = [
     neutralLoadPoint(home, route),
     largestLoadPoint(home, route),
-    engineChargingPoint(home, route),
+    generatorChargingPoint(home, route),
   ];
   return {
     service: serviceFacts(home),

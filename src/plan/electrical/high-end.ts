@@ -36,10 +36,10 @@ export function highEndGaps(home: Home, routes: readonly Route[]): HighEndGap[] 
     .filter((one) => one !== null);
 }
 
-/** What a route gives for hours at this site, W: an engine loses by height and heat, an inverter does not. */
+/** What a route gives for hours at this site, W: a generator loses by height and heat, an inverter does not. */
 export function givesWatts(route: Route): number {
-  const direct = route.engine !== null && !traitsOf[route.kind].inverter;
-  return direct ? route.engine!.siteKw * 1000 : (route.power?.continuousWatts ?? 0);
+  const direct = route.generator !== null && !traitsOf[route.kind].inverter;
+  return direct ? route.generator!.siteKw * 1000 : (route.power?.continuousWatts ?? 0);
 }
 
 /** A battery for the sump comes with a pump of its own. */

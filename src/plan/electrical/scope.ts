@@ -4,7 +4,7 @@ import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity, formatRange } from '../../quantity/format-quantity';
 import type { Route } from '../../routes/route';
 import { sayGap } from '../words/say-gap';
-import { hasEngine, isFixedBattery, isWired } from './route-traits';
+import { hasGenerator, isFixedBattery, isWired } from './route-traits';
 
 /** A circuit of the route advised, as an electrician quotes it; medical loads are named by their rank only. */
 export interface ScopeCircuit {
@@ -85,7 +85,7 @@ function listings(route: Route): string[] {
     made.push(
       'Storage listed to UL 9540, cells to UL 1973, inverter to UL 1741, with the UL 9540A report.',
     );
-  if (hasEngine(route)) {
+  if (hasGenerator(route)) {
     made.push(
       hasFixedGenerator(traitsOf[route.kind])
         ? 'Generator listed to UL 2200.'
@@ -122,7 +122,7 @@ function quotePoints(home: Home, route: Route): string[] {
       'Volts of each row of panels at the record low, and amps of the rows, against what the input takes (690.7, 690.8).',
     );
   }
-  if (hasEngine(route))
+  if (hasGenerator(route))
     all.splice(1, 0, 'Exhaust path and distance to every opening; fuel line and meter size.');
   return all;
 }

@@ -1,14 +1,14 @@
 import type { Home } from '../../home/home';
 import { hasFixedGenerator } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
-import { type EngineSpot, engineSiting } from '../../physics/siting/engine-siting';
+import { type GeneratorSpot, generatorSiting } from '../../physics/siting/generator-siting';
 import type { Route } from '../../routes/route';
 import { fuelStorage } from '../../tables/fuel-storage';
 import { namedValue } from '../../tables/named-values';
 import { roofPathways } from '../../tables/roof-pathways';
 import { sitingDistances } from '../../tables/siting-distances';
 import { batterySiting } from './battery-siting';
-import { hasEngine, isFixedBattery } from './route-traits';
+import { hasGenerator, isFixedBattery } from './route-traits';
 
 /** One thing to check about where the equipment stands. */
 export interface SitingPoint {
@@ -18,31 +18,31 @@ export interface SitingPoint {
   readonly cite: string;
 }
 
-/** Where battery, engine, fuel and panels may stand, with what each place needs. */
+/** Where battery, generator, fuel and panels may stand, with what each place needs. */
 export function sitingOf(home: Home, route: Route): SitingPoint[] {
   return [
     ...batterySiting(home, route),
-    ...enginePoints(home, route),
+    ...generatorPoints(home, route),
     ...fuelPoints(home, route),
     ...shutOffPoints(route),
   ];
 }
 
-const spots: Readonly<Record<string, EngineSpot>> = {
+const spots: Readonly<Record<string, GeneratorSpot>> = {
   'open-20ft': 'outdoors',
   'open-closer': 'outdoors',
   'porch-carport': 'under-roof',
   'garage-shed': 'inside',
 };
 
-function enginePoints(home: Home, route: Route): SitingPoint[] {
-  if (!hasEngine(route)) return [];
+function generatorPoints(home: Home, route: Route): SitingPoint[] {
+  if (!hasGenerator(route)) return [];
   const kind = hasFixedGenerator(traitsOf[route.kind]) ? 'standby' : 'portable';
   const leastFt = namedValue(sitingDistances, `${kind}-engine-to-home`).value;
   const told = home.facts.told('engine-place') ? String(home.facts.value('engine-place')) : '';
-  // Paced off at 20 ft or more; for a fixed engine that is not yet the 25 ft asked.
+  // Paced off at 20 ft or more; for a fixed generator that is not yet the 25 ft asked.
   const nearestOpeningFt = told === 'open-20ft' ? 20 : told === 'open-closer' ? 0 : null;
-  const { verdict, reason } = engineSiting({
+  const { verdict, reason } = generatorSiting({
     kind,
     spot: spots[told] ?? null,
     nearestOpeningFt,
@@ -76,7 +76,7 @@ function enginePoints(home: Home, route: Route): SitingPoint[] {
 }
 
 function fuelPoints(home: Home, route: Route): SitingPoint[] {
-  if (!hasEngine(route) || route.fuel === null) return [];
+  if (!hasGenerator(route) || route.fuel === null) return [];
   const amount = (id: string) => namedValue(fuelStorage, id).value;
   if (route.fuel.fuel === 'gasoline') {
     const most = amount('gasoline-total-gal');

@@ -6,7 +6,7 @@ import { traitsOf } from '../../kinds/route-traits';
 import { largestStart, type StartingLoad } from '../../physics/largest-start';
 import { type StartCure, startCures } from '../../physics/start-cures';
 import { type StartOrder, startOrder } from '../../physics/start-order';
-import { engineVoltageDipPercent } from '../../physics/voltage-dip';
+import { generatorVoltageDipPercent } from '../../physics/voltage-dip';
 import type { Route } from '../../routes/route';
 import { equipmentCost } from '../../tables/equipment-costs';
 import { carriedLoads } from './high-end';
@@ -25,7 +25,7 @@ export interface RouteStarting {
   readonly order: readonly LoadId[];
   /** Pairs that the source starts one after the other, but not at once. */
   readonly keepApart: StartOrder<LoadId>['keepApart'];
-  /** Voltage dip of an engine at the hardest step, %; null for an inverter, which trips at its surge limit. */
+  /** Voltage dip of a generator at the hardest step, %; null for an inverter, which trips at its surge limit. */
   readonly dipPercent: number | null;
   readonly limit: string;
   readonly cure: string;
@@ -111,7 +111,7 @@ const motors = (loads: readonly StartingLoad<LoadId>[]) =>
   loads.filter((load) => load.startingVa > load.runningVa).map((load) => load.id);
 
 function dipOf(route: Route, stepVa: number): number {
-  return engineVoltageDipPercent({
+  return generatorVoltageDipPercent({
     startingVa: stepVa,
     ratedVa: route.power!.continuousWatts,
     reactance: REACTANCE,

@@ -1,7 +1,7 @@
 import type { Home } from '../../home/home';
 import { traitsOf } from '../../kinds/route-traits';
 import { smallestWire, type WireSize } from '../../physics/wire-size';
-import { ownEngine } from '../../routes/kinds/own-engine';
+import { ownGenerator } from '../../routes/kinds/own-generator';
 import type { Route } from '../../routes/route';
 import { breakerAtLeast } from '../../tables/breaker-sizes';
 import { type TerminalColumn, type WireMetal, wireChoices } from '../../tables/wire-ampacity';
@@ -53,7 +53,7 @@ export function wireRuns(home: Home, route: Route): WireRun[] {
 function inlet(home: Home, route: Route): Ask | null {
   if (traitsOf[route.kind].connection !== 'inlet' || route.power === null) return null;
   // A set of 120 V has an inlet of its own voltage, where the same watts lose four times the share.
-  const volts = ownEngine(home)?.volts ?? 240;
+  const volts = ownGenerator(home)?.volts ?? 240;
   const loadAmps = Math.min(volts === 120 ? 30 : 50, route.power.continuousWatts / volts);
   const breakerAmps = loadAmps <= 30 ? 30 : 50;
   return {

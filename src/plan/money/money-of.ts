@@ -89,7 +89,7 @@ function mainBattery(
   return batteries.reduce<Route | null>((a, b) => (a === null || net(b) > net(a) ? b : a), null);
 }
 
-/** A battery wired to the house works between outages; a pack or an engine does not. */
+/** A battery wired to the house works between outages; a pack or a generator does not. */
 function onTheBill(route: Route): boolean {
   const wired = hasFixedBattery(traitsOf[route.kind]) && (route.usableKwh ?? 0) > 0;
   return wired || route.solarKw !== null;

@@ -63,7 +63,7 @@ export function hourByHour(way: Walkable, goalHours: number, start: number): Bad
         servedKw: Math.max(0, wantedKwh - unservedKwh),
         sunKw: record.solarKw[(start + hour) % record.solarKw.length]!,
         chargeKwh,
-        fuelLeft: system.engine === null || !Number.isFinite(fuel) ? null : fuel,
+        fuelLeft: system.generator === null || !Number.isFinite(fuel) ? null : fuel,
       }),
   });
   return {

@@ -23,7 +23,7 @@ export function healthFirst(
   const devices = home.loads.filter(isHealthDevice);
   if (devices.length === 0) return null;
   const loads = devices.filter(({ id }) => route.carries.includes(id));
-  const counted = loads.length > 0 && (route.usableKwh !== null || route.engine !== null);
+  const counted = loads.length > 0 && (route.usableKwh !== null || route.generator !== null);
   return {
     carried: loads.map(({ id }) => id),
     missed: devices.filter((load) => !loads.includes(load)).map(({ id }) => id),

@@ -94,7 +94,7 @@ function wayWith(
 }
 
 /** Piped gas never falls to a step, and a route without a store has none. */
-function runsDown({ system: { battery, engine, vehicle } }: Walkable): boolean {
+function runsDown({ system: { battery, generator, vehicle } }: Walkable): boolean {
   if (battery !== null || vehicle !== null) return true;
-  return engine !== null && Number.isFinite(engine.fuelAtStart);
+  return generator !== null && Number.isFinite(generator.fuelAtStart);
 }

@@ -4,13 +4,13 @@ import { isPack } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Route } from '../../routes/route';
 import { batteryNeighbors } from './battery-neighbors';
-import { engineNeighbors } from './engine-neighbors';
+import { generatorNeighbors } from './generator-neighbors';
 import { packNeighbors } from './pack-neighbors';
 import type { Neighbor } from './ride-through';
 
 /** One step smaller and one larger of what a route is made of, and what each would bring. */
 export function neighborsOf(home: Home, world: World, route: Route, season: Season): Neighbor[] {
-  if (route.engine !== null) return engineNeighbors(home, world, route, season);
+  if (route.generator !== null) return generatorNeighbors(home, world, route, season);
   if (isPack(traitsOf[route.kind])) {
     return packNeighbors(home, world, route, season);
   }

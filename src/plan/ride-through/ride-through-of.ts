@@ -42,7 +42,7 @@ export function rideThroughOf(
   const routes = shown.flatMap((route) => rideOf(home, world, route, season));
   const others = all
     .filter((route) => shown.every((one) => one.kind !== route.kind))
-    .filter((route) => route.verdict !== 'cannot' && route.engine === null)
+    .filter((route) => route.verdict !== 'cannot' && route.generator === null)
     .filter((route) => route.usableKwh !== null && route.carries.length > 0)
     .map((route) => otherRide(home, world, route, season));
   const withLadder = routes.map((ride) =>
@@ -62,7 +62,7 @@ export function rideThroughOf(
 function rideOf(home: Home, world: World, route: Route, season: Season): RouteRide[] {
   if (route.carries.length === 0 || route.verdict === 'cannot') return [];
   const walked =
-    route.engine !== null || (traitsOf[route.kind].vehicle && route.usableKwh !== null);
+    route.generator !== null || (traitsOf[route.kind].vehicle && route.usableKwh !== null);
   if (!walked && route.usableKwh === null) return [];
   const ride = (walked ? walkedRide : batteryRide)(home, world, route, season);
   return [

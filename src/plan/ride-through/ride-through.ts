@@ -32,7 +32,7 @@ export interface BadCaseHour {
   readonly servedKw: number;
   readonly sunKw: number;
   readonly chargeKwh: number;
-  /** Fuel at the end of the hour, gal; null without an engine, or where it is piped in. */
+  /** Fuel at the end of the hour, gal; null without a generator, or where it is piped in. */
   readonly fuelLeft: number | null;
 }
 

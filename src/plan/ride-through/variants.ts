@@ -28,8 +28,8 @@ interface Otherwise {
 
 /** Only where the household said it could have more; the plan itself never leans on it. */
 function refilled({ facts, goalHours }: Home, system: WalkSystem): Otherwise[] {
-  const { engine } = system;
-  if (engine === null || !Number.isFinite(engine.fuelAtStart)) return [];
+  const { generator } = system;
+  if (generator === null || !Number.isFinite(generator.fuelAtStart)) return [];
   if (!facts.told('fuel-refill') || !facts.is('fuel-refill', 'sure', 'likely')) return [];
   const days = facts.number('fuel-refill-days');
   // A refill that comes when the goal is over changes nothing.
@@ -40,9 +40,9 @@ function refilled({ facts, goalHours }: Home, system: WalkSystem): Otherwise[] {
       says: `with as much fuel again every ${every}, which you call ${facts.is('fuel-refill', 'sure') ? 'sure' : 'likely'}`,
       system: {
         ...system,
-        engine: {
-          ...engine,
-          refill: engine.fuelAtStart,
+        generator: {
+          ...generator,
+          refill: generator.fuelAtStart,
           refillEveryHours: Math.max(1, Math.round(24 * days)),
         },
       },

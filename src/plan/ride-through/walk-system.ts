@@ -3,12 +3,12 @@ import { type HomeVehicle, vehicleOf } from '../../home/vehicle';
 import { isPack } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import type { StoreLimits } from '../../outage/net-energy';
-import type { WalkEngine, WalkSystem, WalkVehicle } from '../../outage/walk/system';
-import { fuelLine } from '../../physics/engine-fuel';
+import type { WalkGenerator, WalkSystem, WalkVehicle } from '../../outage/walk/system';
+import { fuelLine } from '../../physics/generator-fuel';
 import { limitsOf } from '../../routes/battery-hours';
 import { PACK_IDLE_WATTS, packIdleWatts } from '../../routes/kinds/pack-idle';
 import type { Route } from '../../routes/route';
-import { type EngineFuel, engineType, fuelHeatKwh } from '../../tables/fuels';
+import { fuelHeatKwh, type GeneratorFuel, generatorType } from '../../tables/fuels';
 
 /** What a vehicle's outlet draws by being on, kW. */
 const OUTLET_IDLE_KW = PACK_IDLE_WATTS / 1000;
@@ -21,12 +21,12 @@ export interface Fed {
   readonly careful?: boolean;
 }
 
-/** The sources of a route as they run down in an outage: battery, engine with its fuel, vehicle; no rung in use. */
+/** The sources of a route as they run down in an outage: battery, generator with its fuel, vehicle; no rung in use. */
 export function walkSystem(home: Home, route: Route, fed: Fed): WalkSystem {
   const own = traitsOf[route.kind].vehicle ? vehicleOf(home.facts) : null;
   return {
     battery: own === null ? batteryOf(route, fed) : null,
-    engine: engineOf(route, fed.careful === true),
+    generator: generatorOf(route, fed.careful === true),
     vehicle: own === null ? null : vehicleSource(route, own),
     ladder: [],
   };
@@ -45,19 +45,19 @@ export function storeLimits(route: Route, { loads, season, careful }: Fed): Stor
   return { ...limits, idleKw: idleWatts / 1000 };
 }
 
-function engineOf({ engine, fuel }: Route, careful: boolean): WalkEngine | null {
-  if (engine === null || fuel === null) return null;
-  const type = engineType(engine.sort);
+function generatorOf({ generator, fuel }: Route, careful: boolean): WalkGenerator | null {
+  if (generator === null || fuel === null) return null;
+  const type = generatorType(generator.sort);
   const atHand = fuel.atHand === null ? Infinity : careful ? fuel.atHand.low : fuel.atHand.value;
   return {
-    ratedKw: engine.siteKw,
+    ratedKw: generator.siteKw,
     fuelLine: fuelLine({
-      ratedKw: engine.ratedKw,
+      ratedKw: generator.ratedKw,
       fullLoadEfficiency: careful ? type.efficiencyLow : type.efficiency,
       noLoadRatio: careful ? type.noLoadRatioHigh : type.noLoadRatio,
-      kwhPerUnit: fuelHeatKwh(fuel.fuel as EngineFuel).lowerKwh,
+      kwhPerUnit: fuelHeatKwh(fuel.fuel as GeneratorFuel).lowerKwh,
     }),
-    runsByHour: engine.runsByHour,
+    runsByHour: generator.runsByHour,
     fuelAtStart: atHand,
     refill: 0,
     refillEveryHours: Infinity,

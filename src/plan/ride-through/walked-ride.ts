@@ -1,7 +1,7 @@
 import type { Home, Season } from '../../home/home';
 import { vehicleOf } from '../../home/vehicle';
 import type { World } from '../../home/world';
-import { engineOdds } from '../../outage/engine-odds';
+import { generatorOdds } from '../../outage/generator-odds';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import type { Route } from '../../routes/route';
 import { failingOf, sayFailing } from './failing';
@@ -14,8 +14,8 @@ import { mustWalkable, type Walkable, walkableOf } from './walkable';
 import { walkedOdds } from './walked-odds';
 
 /**
- * Odds of a route whose store depends on the time since the start: an engine with its fuel, a vehicle that comes and
- * goes. An engine alone is counted from every start hour; with a battery, and a vehicle, from outages walked hour by hour.
+ * Odds of a route whose store depends on the time since the start: a generator with its fuel, a vehicle that comes and
+ * goes. A generator alone is counted from every start hour; with a battery, and a vehicle, from outages walked hour by hour.
  */
 export function walkedRide(home: Home, world: World, route: Route, season: Season): Ride {
   const goal = Math.round(home.goalHours.value);
@@ -49,19 +49,23 @@ export function walkedRide(home: Home, world: World, route: Route, season: Seaso
 
 function oddsOf(way: Walkable, lengths: readonly number[], season: Season): Odds[] {
   const { system, record } = way;
-  if (!isEngineAlone(way)) return walkedOdds(way, lengths, SAMPLE_EVERY_HOURS);
-  const alone = { loadKw: record.loadsKw[0]!, engine: system.engine!, limitHours: lengths.at(-1)! };
-  return plainOdds(engineOdds(alone, lengths), season);
+  if (!isGeneratorAlone(way)) return walkedOdds(way, lengths, SAMPLE_EVERY_HOURS);
+  const alone = {
+    loadKw: record.loadsKw[0]!,
+    generator: system.generator!,
+    limitHours: lengths.at(-1)!,
+  };
+  return plainOdds(generatorOdds(alone, lengths), season);
 }
 
-function isEngineAlone({ system: { engine, battery, vehicle } }: Walkable): boolean {
-  return engine !== null && battery === null && vehicle === null;
+function isGeneratorAlone({ system: { generator, battery, vehicle } }: Walkable): boolean {
+  return generator !== null && battery === null && vehicle === null;
 }
 
 function basisOf(home: Home, way: Walkable, years: number): string {
-  const { engine, vehicle } = way.system;
-  const fuel = engine === null ? '' : '; fuel at hand only, no refill counted';
-  if (isEngineAlone(way)) {
+  const { generator, vehicle } = way.system;
+  const fuel = generator === null ? '' : '; fuel at hand only, no refill counted';
+  if (isGeneratorAlone(way)) {
     return `every hour of ${years} drawn years as the start of an outage on a generator alone${fuel}`;
   }
   const starts = Math.ceil(way.record.solarKw.length / SAMPLE_EVERY_HOURS);

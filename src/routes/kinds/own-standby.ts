@@ -1,20 +1,20 @@
 import { gasHere } from '../../home/gas-here';
 import type { Home } from '../../home/home';
-import type { EngineFuel } from '../../tables/fuels';
+import type { GeneratorFuel } from '../../tables/fuels';
 import type { PowerStep } from '../../tables/generic-steps';
 import { owned, part } from '../costs';
-import { siteShare } from '../engine-size';
 import { type Gap, gapOf } from '../gap';
+import { siteShare } from '../generator-size';
 import type { Part } from '../route';
 import { handStops, wiringIfs } from '../stops';
-import { fuelOfGas, isFuel } from './engine-fuels';
+import { fuelOfGas, isFuel } from './generator-fuels';
 
 /** The generator fixed outdoors that the household has already. */
 export interface OwnStandby {
   readonly step: PowerStep;
   readonly ratedWatts: number;
   /** Null: neither the label nor the supply of the home was told. */
-  readonly fuel: EngineFuel | null;
+  readonly fuel: GeneratorFuel | null;
   readonly transfer: Transfer;
 }
 

@@ -9,7 +9,7 @@ import { choosePack, type PackSize, packHours, packParts } from './packs';
 
 const title = 'Small battery for one job';
 
-/** Anything but a medical device is carried for a day; after that an engine or the grid refills it. */
+/** Anything but a medical device is carried for a day; after that a generator or the grid refills it. */
 const DAY_HOURS = 24;
 /** A second pump with a battery of 100 Ah at 12 V, of which about 80 % can be used. Common practice, no source. */
 const SUMP_SET = { nameplateKwh: 1.2, boughtKwh: 1.2, usableKwh: 0.96, watts: 600, startVa: 600 };

@@ -11,12 +11,12 @@ import { cannot, hoursRange, lasts, lastsHours, makeRoute } from '../make-route'
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { Lasting, LeftOut, Route } from '../route';
 import { notKnown } from '../stop';
-import { engineStops, plugIfs } from '../stops';
+import { generatorStops, plugIfs } from '../stops';
 import { packHours } from './packs';
 
 const title = 'Vehicle with an outlet, on cords';
 
-/** A vehicle that has outlets, feeding what plugs in by cord. Anything but a battery-only vehicle is an engine. */
+/** A vehicle that has outlets, feeding what plugs in by cord. Anything but a battery-only vehicle is a generator. */
 export function vehicle(home: Home, _widths: Widths): Route {
   const { facts } = home;
   if (!facts.has('own-sources', 'ev-outlet', 'hybrid-outlet')) {
@@ -26,7 +26,7 @@ export function vehicle(home: Home, _widths: Widths): Route {
     return cannot('vehicle', title, [why]);
   }
   const store = vehicleOf(facts);
-  const stops = store === null ? engineStops(home) : [];
+  const stops = store === null ? generatorStops(home) : [];
   const watts = facts.number('vehicle-watts') ?? 1500;
   const volts = facts.told('vehicle-volts') && facts.is('vehicle-volts', 'v240') ? 240 : 120;
   const { plugIn, leftOut } = splitPlugIn(loadsOf(home, ['must']), volts);

@@ -20,7 +20,7 @@ const plugged: readonly ChoiceId<'medical-devices'>[] = [
   'other-device',
 ];
 
-/** Health devices on an engine, pack or inverter: clean power the supplier agrees to. */
+/** Health devices on a generator, pack or inverter: clean power the supplier agrees to. */
 export const cleanPower: Rule = {
   id: 'clean-power',
   applies: (home, routes) =>

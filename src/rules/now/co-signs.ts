@@ -1,7 +1,7 @@
 import type { Rule } from '../rule';
 import { said } from '../when/said';
 
-/** Somebody is unwell or an engine runs near an opening: out, and 911. */
+/** Somebody is unwell or a generator runs near an opening: out, and 911. */
 export const coSigns: Rule = {
   id: 'co-signs',
   applies: ({ facts }) =>

@@ -1,7 +1,7 @@
 import type { Rule } from '../rule';
 import { said } from '../when/said';
 
-/** Gas smell: leave, touch nothing, and mind an engine that starts by itself. */
+/** Gas smell: leave, touch nothing, and mind a generator that starts by itself. */
 export const gasSmell: Rule = {
   id: 'gas-smell',
   applies: ({ facts }) =>

@@ -3,8 +3,8 @@ import { careful, type Routes, type Trigger, yes } from '../rule';
 import { ifOpen } from './if-open';
 
 /**
- * A vehicle with an engine may be used as a power source. A vehicle of unknown kind counts as one
- * with an engine; one the household calls battery-only does not, unless it also named a hybrid.
+ * A vehicle with a generator may be used as a power source. A vehicle of unknown kind counts as one
+ * with a generator; one the household calls battery-only does not, unless it also named a hybrid.
  */
 export function engineVehicle(home: Home, routes: Routes): Trigger | null {
   const { facts } = home;

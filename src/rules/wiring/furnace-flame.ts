@@ -2,7 +2,7 @@ import { hasPortableGenerator, outletsOnly } from '../../kinds/ask-traits';
 import type { Rule } from '../rule';
 import { both } from '../when/both';
 import { firstOf } from '../when/first-of';
-import { manualEngine } from '../when/manual-engine';
+import { manualGenerator } from '../when/manual-generator';
 import { routeWith } from '../when/route-with';
 import { said } from '../when/said';
 
@@ -21,7 +21,7 @@ export const furnaceFlame: Rule = {
         unknown: 'We do not know whether your heat has a burner.',
       }),
       firstOf(
-        manualEngine(home, routes),
+        manualGenerator(home, routes),
         routeWith(
           routes,
           (route) => outletsOnly(route) || hasPortableGenerator(route),

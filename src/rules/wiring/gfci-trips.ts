@@ -4,7 +4,7 @@ import { both } from '../when/both';
 import { routeWith } from '../when/route-with';
 import { said } from '../when/said';
 
-/** A bonded engine with protected outlets trips when it is tied to the house. */
+/** A bonded generator with protected outlets trips when it is tied to the house. */
 export const gfciTrips: Rule = {
   id: 'gfci-trips',
   applies: ({ facts }, routes) => {
@@ -13,11 +13,11 @@ export const gfciTrips: Rule = {
       (route) => route.connection === 'inlet',
       'A generator would feed the house by an inlet.',
     );
-    return facts.applies('engine-neutral') ? ownEngine(facts, routes, inlet) : inlet;
+    return facts.applies('engine-neutral') ? ownGenerator(facts, routes, inlet) : inlet;
   },
 };
 
-function ownEngine(facts: Facts, routes: Routes, inlet: Trigger | null): Trigger | null {
+function ownGenerator(facts: Facts, routes: Routes, inlet: Trigger | null): Trigger | null {
   const bonded = said({
     facts,
     id: 'engine-neutral',

@@ -1,7 +1,7 @@
 import type { Rule } from '../rule';
 import { routeWith } from '../when/route-with';
 
-/** Sign, and shut-off within sight, at an engine's inlet. */
+/** Sign, and shut-off within sight, at a generator's inlet. */
 export const inletSign: Rule = {
   id: 'inlet-sign',
   applies: (_home, routes) =>

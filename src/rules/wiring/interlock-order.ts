@@ -10,7 +10,7 @@ export const interlockOrder: Rule = {
     const byHand =
       facts.told('transfer-existing') &&
       facts.is('transfer-existing', 'interlock', 'manual-switch');
-    const engine =
+    const generator =
       facts.has('own-sources', 'engine-portable', 'engine-standby') || facts.open('own-sources');
     return firstOf(
       byHand ? yes('You have a switch or interlock worked by hand.') : null,
@@ -22,7 +22,7 @@ export const interlockOrder: Rule = {
         (route) => route.connection === 'inlet',
         'A route with an inlet is in your plan.',
       ),
-      engine && facts.open('transfer-existing')
+      generator && facts.open('transfer-existing')
         ? careful(
             'We do not know how a generator would be switched to the house.',
             'transfer-existing',

@@ -1,7 +1,7 @@
 import { type Rule, yes } from '../rule';
 import { both } from '../when/both';
 import { firstOf } from '../when/first-of';
-import { knownEngine } from '../when/known-engine';
+import { knownGenerator } from '../when/known-generator';
 import { wiredRoute } from '../when/wired-route';
 
 /** A manufactured home is fed from a pedestal by four wires. */
@@ -12,6 +12,6 @@ export const manufacturedFeeder: Rule = {
       home.facts.told('home-kind') && home.facts.is('home-kind', 'manufactured')
         ? yes('You live in a manufactured home.')
         : null,
-      firstOf(wiredRoute(routes), knownEngine(home, routes)),
+      firstOf(wiredRoute(routes), knownGenerator(home, routes)),
     ),
 };

@@ -4,7 +4,7 @@ import { firstOf } from '../when/first-of';
 import { routeWith } from '../when/route-with';
 import { said } from '../when/said';
 
-/** Exactly one neutral-to-ground bond; an engine of unknown neutral feeds no house. */
+/** Exactly one neutral-to-ground bond; a generator of unknown neutral feeds no house. */
 export const neutralBond: Rule = {
   id: 'neutral-bond',
   applies: (home, routes) =>

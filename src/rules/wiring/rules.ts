@@ -26,7 +26,7 @@ import { powerReturns } from './power-returns';
 import { pumpNeeds240 } from './pump-needs-240';
 import { pumpStart } from './pump-start';
 import { serviceLoad } from './service-load';
-import { solarWithEngine } from './solar-with-engine';
+import { solarWithGenerator } from './solar-with-generator';
 import { splitPanel } from './split-panel';
 import { stripsOff } from './strips-off';
 import { supply208 } from './supply-208';
@@ -43,7 +43,7 @@ export const wiringRules: readonly Rule[] = [
   transferListed,
   neutralBond,
   oneLeg120,
-  solarWithEngine,
+  solarWithGenerator,
   knownBadPanel,
   panelDamage,
   mainOverBus,

@@ -95,7 +95,7 @@ test('charging-time: 8 kWh through a 3 kW charger at 95 % takes 2.807 h (common 
 });
 
 test('engine-fuel: 5 kW at full load burns kW / efficiency / kWh a gallon (AFDC, lower heating value)', async () => {
-  const line = 'engine-fuel rated=5 load=5 fuel=gasoline engine=portable at-hand=10';
+  const line = 'generator-fuel rated=5 load=5 fuel=gasoline generator=portable at-hand=10';
   const burn = 5 / 0.18 / (112_114 / 3412.142);
   expect(await resultOf(line, 'fuel')).toBeCloseTo(burn, 9);
   expect(await resultOf(line, 'electricity')).toBeCloseTo(18, 9);

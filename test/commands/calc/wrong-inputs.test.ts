@@ -49,10 +49,10 @@ describe('a computation without a valid result says why, with exit 1', () => {
       'holds from 100 A to 400 A',
     ],
     [
-      'engine-fuel rated=5 load=6 fuel=gasoline engine=portable',
+      'generator-fuel rated=5 load=6 fuel=gasoline generator=portable',
       'more than the generator is rated',
     ],
-    ['engine-fuel rated=5 load=2 fuel=diesel engine=portable', 'does not burn diesel'],
+    ['generator-fuel rated=5 load=2 fuel=diesel generator=portable', 'does not burn diesel'],
     ['busbar busbar=125 main=200', 'larger than the busbar'],
     ['service-load method=optional area=1500 edition=2026', '2026 edition'],
   ])('%s', async (line, says) => {

@@ -1,5 +1,5 @@
 import type {
-  WalkEngine,
+  WalkGenerator,
   WalkRecord,
   WalkSystem,
   WalkVehicle,
@@ -18,7 +18,7 @@ export const always = new Uint8Array(24).fill(1);
 export const between = (from: number, to: number) =>
   Uint8Array.from({ length: 24 }, (_, h) => (h >= from && h < to ? 1 : 0));
 
-export const engine: WalkEngine = {
+export const generator: WalkGenerator = {
   ratedKw: 4,
   fuelLine: { noLoadPerHour: 0.25, perKwh: 0.11 },
   runsByHour: between(6, 10),
@@ -39,7 +39,7 @@ export const vehicle: WalkVehicle = {
 
 export const batteryOnly = (capKwh: number): WalkSystem => ({
   battery: { capKwh, limits },
-  engine: null,
+  generator: null,
   vehicle: null,
   ladder: [],
 });

@@ -4,7 +4,7 @@ import { manyWalks } from '../../../src/outage/walk/many-walks';
 import { quickWalk } from '../../../src/outage/walk/quick-walk';
 import type { WalkSystem } from '../../../src/outage/walk/system';
 import { walkOutage } from '../../../src/outage/walk/walk';
-import { always, between, engine, limits, madeUpRecord } from './made-up-system';
+import { always, between, generator, limits, madeUpRecord } from './made-up-system';
 
 const size = fc.record({
   seed: fc.integer({ min: 1, max: 1e6 }),
@@ -26,7 +26,13 @@ it('a quick walk ends in the same hour, for the same reason and with the same st
       const mayCharge = Uint8Array.from(made.solarKw, (_, t) => (t % 240 < 200 ? 1 : 0));
       const system: WalkSystem = {
         battery: { capKwh, limits: { ...limits, dischargeKw } },
-        engine: { ...engine, ...own, refill: 5, tankSize: 30, runsByHour: between(6, 6 + hours) },
+        generator: {
+          ...generator,
+          ...own,
+          refill: 5,
+          tankSize: 30,
+          runsByHour: between(6, 6 + hours),
+        },
         vehicle: null,
         ladder: [],
       };
@@ -55,7 +61,7 @@ it('neither does that of an engine alone', () => {
       const runsByHour = allDay ? always : between(6, 6 + hours);
       const system: WalkSystem = {
         battery: null,
-        engine: { ...engine, ...own, refill: 5, tankSize: 30, runsByHour },
+        generator: { ...generator, ...own, refill: 5, tankSize: 30, runsByHour },
         vehicle: null,
         ladder: [],
       };
@@ -91,7 +97,13 @@ it('many walks that leap from full to full end as each walk does by itself', () 
       const mayCharge = Uint8Array.from(made.solarKw, (_, t) => (t % 240 < 200 ? 1 : 0));
       const system: WalkSystem = {
         battery: { capKwh, limits: { ...limits, dischargeKw } },
-        engine: { ...engine, ...own, refill: 5, tankSize: 30, runsByHour: between(6, 6 + hours) },
+        generator: {
+          ...generator,
+          ...own,
+          refill: 5,
+          tankSize: 30,
+          runsByHour: between(6, 6 + hours),
+        },
         vehicle: null,
         ladder: [],
       };

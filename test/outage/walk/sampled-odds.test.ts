@@ -4,7 +4,7 @@ import { netEnergy } from '../../../src/outage/net-energy';
 import { oddsFromFull } from '../../../src/outage/ride-through-odds';
 import { MonthTally } from '../../../src/outage/walk/month-tally';
 import { sampleOutages } from '../../../src/outage/walk/sampled-odds';
-import { batteryOnly, engine, limits, madeUpRecord, vehicle } from './made-up-system';
+import { batteryOnly, generator, limits, madeUpRecord, vehicle } from './made-up-system';
 
 const twoYears = madeUpRecord(730, 77, 5, 0.5);
 
@@ -12,7 +12,7 @@ describe('odds from walks that start every 37 hours', () => {
   it('come within two standard errors of walking every start hour of two years', () => {
     const system = {
       ...batteryOnly(8),
-      engine,
+      generator,
       vehicle: { ...vehicle, storeKwh: 20 },
       ladder: [{ load: 1, offBelow: 0.3 }],
     };

@@ -8,7 +8,7 @@ import {
   always,
   batteryOnly,
   between,
-  engine,
+  generator,
   limits,
   madeUpRecord,
   vehicle,
@@ -18,7 +18,7 @@ const flat = (kw: number, days = 20): WalkRecord => ({
   loadsKw: [new Float64Array(24 * days).fill(kw), new Float64Array(24 * days)],
   solarKw: new Float64Array(24 * days),
 });
-const alone = { battery: null, engine: null, vehicle: null, ladder: [] };
+const alone = { battery: null, generator: null, vehicle: null, ladder: [] };
 
 describe('an outage walked hour by hour', () => {
   it('agrees with the passes when nothing depends on charge or time', () => {
@@ -61,20 +61,20 @@ describe('an outage walked hour by hour', () => {
 
   it('runs an engine by timetable, counts what goes without, and stops when the fuel is gone', () => {
     const input = { record: flat(1), start: 0, outageHours: 24, startKwh: 0 };
-    const byDay = walkOutage({ ...input, system: { ...alone, engine } });
+    const byDay = walkOutage({ ...input, system: { ...alone, generator } });
     expect([byDay.hoursServed, byDay.failure]).toEqual([0, 'engine-off']);
     expect(byDay.unservedHours).toBe(20);
     expect(byDay.left.fuel).toBeCloseTo(10 - 4 * (0.25 + 0.11), 9);
     // all hours at 0.36 gal: 10 gal are 27.8 hours
-    const all = { ...engine, runsByHour: always };
-    const long = walkOutage({ ...input, outageHours: 48, system: { ...alone, engine: all } });
+    const all = { ...generator, runsByHour: always };
+    const long = walkOutage({ ...input, outageHours: 48, system: { ...alone, generator: all } });
     expect([long.hoursServed, long.failure]).toEqual([Math.floor(10 / 0.36), 'fuel-gone']);
     expect(long.unservedKwh).toBeCloseTo(48 - 10 / 0.36, 9);
   });
 
   it('refills on time, never beyond the tank', () => {
     const refilled = {
-      ...engine,
+      ...generator,
       runsByHour: always,
       fuelAtStart: 9,
       refill: 5,
@@ -82,7 +82,7 @@ describe('an outage walked hour by hour', () => {
     };
     const fuels: number[] = [];
     const walked = walkOutage({
-      system: { ...alone, engine: refilled },
+      system: { ...alone, generator: refilled },
       record: flat(1),
       start: 0,
       outageHours: 49,
@@ -96,7 +96,7 @@ describe('an outage walked hour by hour', () => {
   });
 
   it('fills the battery with what the engine has left over', () => {
-    const system = { ...batteryOnly(10), engine: { ...engine, runsByHour: between(0, 2) } };
+    const system = { ...batteryOnly(10), generator: { ...generator, runsByHour: between(0, 2) } };
     const charges: number[] = [];
     walkOutage({
       system,
@@ -169,7 +169,7 @@ describe('an outage walked hour by hour', () => {
           const record = madeUpRecord(20, h.seed, sunKw, 0.7);
           const system: WalkSystem = {
             battery: { capKwh, limits },
-            engine: h.motor ? { ...engine, fuelAtStart } : null,
+            generator: h.motor ? { ...generator, fuelAtStart } : null,
             vehicle: h.car ? vehicle : null,
             ladder: [],
           };
@@ -244,9 +244,12 @@ describe('an outage walked hour by hour', () => {
     const empty = walkOutage({ ...input, record: flat(1), system: batteryOnly(0) });
     expect(empty.hoursServed).toBe(0);
     expect(Number.isFinite(empty.unservedKwh)).toBe(true);
-    const dry = { ...alone, engine: { ...engine, fuelAtStart: 0 } };
+    const dry = { ...alone, generator: { ...generator, fuelAtStart: 0 } };
     expect(walkOutage({ ...input, record: flat(1), system: dry }).failure).toBe('fuel-gone');
-    const piped = { ...alone, engine: { ...engine, fuelAtStart: Infinity, runsByHour: always } };
+    const piped = {
+      ...alone,
+      generator: { ...generator, fuelAtStart: Infinity, runsByHour: always },
+    };
     const gas = walkOutage({ ...input, record: flat(1), system: piped });
     expect([gas.failure, gas.unservedKwh]).toEqual([null, 0]);
   });
@@ -279,8 +282,8 @@ describe('cells too cold to charge', () => {
   });
 
   it('lose nothing to the inverter’s own draw while an engine runs either, which burns for it', () => {
-    const running = { ...engine, runsByHour: always };
-    const { chargeKwh, fuel } = left(0, { engine: running });
+    const running = { ...generator, runsByHour: always };
+    const { chargeKwh, fuel } = left(0, { generator: running });
     expect(chargeKwh).toBeCloseTo(5, 12);
     expect(fuel).toBeCloseTo(10 - 10 * (0.25 + 0.11 * (0.5 + 0.04 / 0.92)), 12);
   });

@@ -16,7 +16,7 @@ const clocked: Changed = {
   'price-middle': 20,
   'price-low': 10,
 };
-const engine: Changed = {
+const generator: Changed = {
   'own-sources': ['engine-portable'],
   'engine-fuel': 'gasoline',
   'engine-watts': 3500,
@@ -36,8 +36,8 @@ const pairs: [id: string, has: Changed, twin: Changed][] = [
   ],
   [
     'inlet-without-switch',
-    { ...engine, 'engine-connect': 'inlet', 'transfer-existing': 'none' },
-    { ...engine, 'engine-connect': 'inlet', 'transfer-existing': 'interlock' },
+    { ...generator, 'engine-connect': 'inlet', 'transfer-existing': 'none' },
+    { ...generator, 'engine-connect': 'inlet', 'transfer-existing': 'interlock' },
   ],
   ['main-over-bus', { 'panel-bus': 125 }, { 'panel-bus': 200 }],
   [
@@ -75,11 +75,11 @@ const pairs: [id: string, has: Changed, twin: Changed][] = [
     { 'medical-devices': ['ventilator'], 'second-source': ['none'] },
     { 'medical-devices': ['ventilator'], 'second-source': ['spare-batteries'] },
   ],
-  ['nobody-for-engine', { ...engine, operators: 'none' }, { ...engine, operators: 'two' }],
+  ['nobody-for-engine', { ...generator, operators: 'none' }, { ...generator, operators: 'two' }],
   [
     'goal-beyond-fuel',
-    { ...engine, 'gasoline-gallons': 5, 'goal-hours': 120, 'fuel-refill': 'no' },
-    { ...engine, 'gasoline-gallons': 25, 'goal-hours': 24, 'fuel-refill': 'no' },
+    { ...generator, 'gasoline-gallons': 5, 'goal-hours': 120, 'fuel-refill': 'no' },
+    { ...generator, 'gasoline-gallons': 25, 'goal-hours': 24, 'fuel-refill': 'no' },
   ],
   [
     'normal-life-small-budget',
@@ -93,8 +93,8 @@ const pairs: [id: string, has: Changed, twin: Changed][] = [
   ],
   [
     'must-run-at-240',
-    { ...well, ...engine, 'well-volts': 'v240', 'engine-volts': 'v120' },
-    { ...well, ...engine, 'well-volts': 'v240', 'engine-volts': 'v240' },
+    { ...well, ...generator, 'well-volts': 'v240', 'engine-volts': 'v120' },
+    { ...well, ...generator, 'well-volts': 'v240', 'engine-volts': 'v240' },
   ],
   [
     'interlock-without-main',
@@ -133,7 +133,7 @@ describe('two answers that do not fit together', () => {
 test('the hours of fuel told against the goal are those of the route with that engine', () => {
   // An ordinary set carries what is good to have too; an inverter set, or one of unknown sort, starts less.
   const own = {
-    ...engine,
+    ...generator,
     'engine-kind': 'ordinary',
     'engine-watts': 3500,
     'gasoline-gallons': 10,

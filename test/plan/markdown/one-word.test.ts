@@ -5,7 +5,7 @@ import { equipmentCosts } from '../../../src/tables/equipment-costs';
 import { ruleWords } from '../../../src/tables/rule-words';
 import { planOf } from '../../households/read-household';
 
-/** What makes power from fuel is a generator. An engine is the part of a vehicle that burns fuel, and nothing else. */
+/** What makes power from fuel is a generator. A generator is the part of a vehicle that burns fuel, and nothing else. */
 const mayStand = [
   /\b(hybrid|vehicle|car|truck)\b[^.]*\bengine\b/i,
   /\bengine\b[^.]*\b(hybrid|vehicle|car|truck)\b/i,
@@ -13,7 +13,7 @@ const mayStand = [
   /^(Hybrid or plug-in hybrid, battery and engine|Engine only, with outlets|If it ever takes fuel, it has an engine)$/,
 ];
 
-/** Sentences of a text that say "engine" where nothing allows it. */
+/** Sentences of a text that say "generator" where nothing allows it. */
 function saidOtherwise(text: string): string[] {
   return text
     .split(/(?<=[.!?])\s+|\n/)

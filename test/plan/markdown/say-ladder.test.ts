@@ -5,7 +5,7 @@ import { readingOf } from '../../../src/plan/ladder-reading';
 import { sayReading } from '../../../src/plan/markdown/say-ladder';
 import { planData } from '../../../src/plan/plan-data';
 import { planMarkdown } from '../../../src/plan/to-markdown';
-import { standbyEngine } from '../../../src/routes/kinds/standby-engine';
+import { standbyGenerator } from '../../../src/routes/kinds/standby-generator';
 import type { Route } from '../../../src/routes/route';
 import { planOf } from '../../households/read-household';
 import { houseWith } from '../electrical/electrical-home';
@@ -17,7 +17,7 @@ const standby = (gas: string) => {
     'must-run': ['fridge'],
     'fridge-count': 1,
   });
-  return { home, route: standbyEngine(home, widthsOf(interview)) };
+  return { home, route: standbyGenerator(home, widthsOf(interview)) };
 };
 const at = (gas: string, more: Partial<Route> = {}) => {
   const { home, route } = standby(gas);

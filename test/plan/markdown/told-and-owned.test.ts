@@ -12,7 +12,7 @@ import { advise } from '../../../src/routes/advise';
 import { powerPack } from '../../../src/routes/kinds/power-pack';
 import { preparation } from '../../../src/routes/kinds/preparation';
 import { singleBattery } from '../../../src/routes/kinds/single-battery';
-import { standbyEngine } from '../../../src/routes/kinds/standby-engine';
+import { standbyGenerator } from '../../../src/routes/kinds/standby-generator';
 import { findings } from '../../../src/rules/find';
 import { houseWith } from '../electrical/electrical-home';
 
@@ -28,7 +28,7 @@ test('a price above what was told says by how much, and only then', () => {
 
 describe('what the household owns', () => {
   const home = houseWith({ 'must-run': ['fridge', 'lights'], 'fridge-count': 1 });
-  const standby = standbyEngine(home, widths);
+  const standby = standbyGenerator(home, widths);
   const fridge = home.loads.find((load) => load.id === 'fridge')!;
   const mine = { ...standby, kind: 'own-battery', carries: [fridge.id], verdict: 'works' };
   const said = (advised: unknown, verdict = 'works') =>
@@ -56,7 +56,7 @@ describe('one room', () => {
   const winter = houseWith({ ...cooled, 'goal-season': 'winter' });
   const cooler = summer.loads.find((load) => load.id === 'room-cooler')!;
   const carrying = (home: typeof summer) => ({
-    ...standbyEngine(home, widths),
+    ...standbyGenerator(home, widths),
     carries: [cooler.id],
   });
 

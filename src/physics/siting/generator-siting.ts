@@ -1,0 +1,41 @@
+import { mustNotBeNegative } from '../../quantity/must-be';
+
+export type GeneratorKind = 'portable' | 'standby';
+
+export type GeneratorSpot =
+  | 'outdoors'
+  | 'under-roof' // porch, carport, breezeway
+  | 'inside' // house, garage, basement, shed, crawl space, doors open or not
+  | null; // not known
+
+export interface GeneratorSiting {
+  /** `no`: must not run there. `far-enough`: the distance is kept. `ask`: a fact is missing, or it is a fixed generator too near. */
+  readonly verdict: 'no' | 'far-enough' | 'ask';
+  readonly reason: string;
+}
+
+/**
+ * Whether a generator may run where it stands. Inside or under a roof: never. Portable and nearer than the least distance to
+ * any opening, the neighbor's too: no. Fixed and nearer: the installer must show where the exhaust goes. Not known: ask.
+ * `leastFt` is 20 ft for portable generators (CPSC) and 25 ft for fixed ones (CPSC 2025).
+ */
+export function generatorSiting(of: {
+  kind: GeneratorKind;
+  spot: GeneratorSpot;
+  nearestOpeningFt: number | null;
+  leastFt: number;
+}): GeneratorSiting {
+  mustNotBeNegative('leastFt', of.leastFt, 'ft');
+  if (of.spot === 'inside')
+    return { verdict: 'no', reason: 'exhaust kills indoors, doors open or not' };
+  if (of.spot === 'under-roof') return { verdict: 'no', reason: 'a roof holds the exhaust' };
+  if (of.spot === null || of.nearestOpeningFt === null) {
+    return { verdict: 'ask', reason: 'where it stands or how far the openings are is not known' };
+  }
+  mustNotBeNegative('nearestOpeningFt', of.nearestOpeningFt, 'ft');
+  if (of.nearestOpeningFt >= of.leastFt) {
+    return { verdict: 'far-enough', reason: `${of.leastFt} ft or more from every opening` };
+  }
+  const reason = `nearer than ${of.leastFt} ft to an opening`;
+  return { verdict: of.kind === 'portable' ? 'no' : 'ask', reason };
+}

@@ -1,0 +1,30 @@
+import type { Home } from '../../home/home';
+import { hasFixedBattery, hasGenerator } from '../../kinds/ask-traits';
+import { traitsOf } from '../../kinds/route-traits';
+import { largestChargerWatts } from '../../physics/generator-charging';
+import { ownGenerator } from '../../routes/kinds/own-generator';
+import type { Route } from '../../routes/route';
+
+/** Share of its rating a generator is loaded to. Common practice, no source. */
+const SHARE = 0.8;
+/** Power factor of a charger without correction: the careful end. Common practice, no source. */
+const CHARGER_POWER_FACTOR = 0.7;
+
+/** How large a charger the generator of this route, or the generator here now, may feed. Null without either. */
+export function generatorChargingPoint(home: Home, route: Route): string | null {
+  const told = home.facts.told('engine-watts') ? home.facts.number('engine-watts') : null;
+  // On propane or piped gas a portable set gives less than its gasoline label says.
+  const own = told === null ? null : told * (ownGenerator(home)?.fuelShare ?? 1);
+  const generator = hasGenerator(traitsOf[route.kind]) && !hasFixedBattery(traitsOf[route.kind]);
+  const ratedWatts = own ?? (generator ? (route.power?.continuousWatts ?? null) : null);
+  if (ratedWatts === null) return null;
+  const chargerWatts = largestChargerWatts({
+    ratedWatts,
+    ratedVa: ratedWatts,
+    share: SHARE,
+    otherWatts: 0,
+    otherVa: 0,
+    chargerPowerFactor: CHARGER_POWER_FACTOR,
+  });
+  return `Charging a battery from a generator of ${Math.round(ratedWatts)} W: a charger of ${Math.round(chargerWatts)} W at most, with nothing else on it, at a power factor of ${CHARGER_POWER_FACTOR}. It must accept 58 to 63 Hz, for a generator runs fast without load.`;
+}

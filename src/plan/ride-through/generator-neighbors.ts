@@ -1,0 +1,147 @@
+import type { Home, Season } from '../../home/home';
+import type { World } from '../../home/world';
+import { traitsOf } from '../../kinds/route-traits';
+import { figure } from '../../quantity/figure';
+import { formatQuantity } from '../../quantity/format-quantity';
+import { usableOf } from '../../routes/battery-hours';
+import { part } from '../../routes/costs';
+import { LOAD_SHARE } from '../../routes/fit-power';
+import { portableGeneratorPart, standbyGeneratorPart } from '../../routes/generator-part';
+import { atSite, siteShare } from '../../routes/generator-size';
+import { onceStored } from '../../routes/once-stored';
+import type { Route } from '../../routes/route';
+import { fuelStorage } from '../../tables/fuel-storage';
+import { batteryStepsKwh, type PowerStep, powerSteps } from '../../tables/generic-steps';
+import { namedValue } from '../../tables/named-values';
+import { priceOfExchange } from './price-of-exchange';
+import type { Neighbor } from './ride-through';
+import { MEANS_EVERY_HOURS } from './sampled-starts';
+import { stepsBeside } from './steps-beside';
+import { mustWalkable } from './walkable';
+import { walkedShare } from './walked-odds';
+
+const CAN_GAL = namedValue(fuelStorage, 'gasoline-can-gal').value;
+const MOST_GASOLINE_GAL = namedValue(fuelStorage, 'gasoline-total-gal').value;
+
+/** Beside a generator: a can of fuel less and more, a generator one step smaller and larger, and its battery's steps. */
+export function generatorNeighbors(
+  home: Home,
+  world: World,
+  route: Route,
+  season: Season,
+): Neighbor[] {
+  const goal = Math.round(home.goalHours.value);
+  const shareOf = (other: Route) =>
+    walkedShare(mustWalkable(home, world, other, season), goal, MEANS_EVERY_HOURS).share;
+  const filled = onceStored(home, route)?.route.fuel ?? null;
+  const withOdds = ({ says, other, ableTo, fuelStep }: Beside): Neighbor => ({
+    says,
+    nameplateKwh: other.nameplateKwh,
+    solarKw: 0,
+    odds: ableTo ? shareOf(other) : null,
+    costUsd: other.costUsd,
+    ...(ableTo &&
+      filled !== null &&
+      fuelStep !== true && { oddsOnceStored: shareOf({ ...other, fuel: filled }) }),
+  });
+  return [...fuelSteps(route), ...generatorSteps(home, route), ...batterySteps(home, route)].map(
+    withOdds,
+  );
+}
+
+interface Beside {
+  readonly says: string;
+  readonly other: Route;
+  /** It runs and starts what must run. */
+  readonly ableTo: boolean;
+  /** It is itself another amount of fuel. */
+  readonly fuelStep?: boolean;
+}
+
+/** Gasoline by the can, never beyond what fire codes commonly allow; propane as full or empty as the tank may be found. */
+function fuelSteps(route: Route): Beside[] {
+  const { fuel } = route;
+  if (fuel === null || fuel.atHand === null) return [];
+  const { atHand } = fuel;
+  const inCans = fuel.fuel === 'gasoline' || fuel.fuel === 'diesel';
+  const amounts = inCans
+    ? [atHand.value - CAN_GAL, atHand.value + CAN_GAL].filter(
+        (gallons) => gallons > 0 && gallons <= MOST_GASOLINE_GAL,
+      )
+    : [atHand.low, atHand.high].filter((gallons) => Math.abs(gallons - atHand.value) > 0.5);
+  return amounts.map((gallons) => {
+    const less = gallons < atHand.value ? 'less' : 'more';
+    return {
+      says: `${less} fuel, ${formatQuantity(gallons, 'gal')} of ${fuel.fuel}`,
+      other: {
+        ...route,
+        fuel: {
+          ...fuel,
+          atHand: figure({ ...atHand, value: gallons, low: gallons, high: gallons }),
+        },
+      },
+      ableTo: true,
+      fuelStep: true,
+    };
+  });
+}
+
+/** Generators the household owns already have no steps beside them. */
+function generatorSteps(home: Home, route: Route): Beside[] {
+  const { generator, power } = route;
+  const bought = route.parts.find((one) =>
+    ['portable-engine', 'standby-engine'].includes(one.equipmentClass),
+  );
+  if (generator === null || power === null || bought === undefined || bought.costUsd.high === 0) {
+    return [];
+  }
+  // Height, heat and fuel take from each size what they take from the one of the route.
+  const share = generator.siteKw / generator.ratedKw;
+  const inlet = traitsOf[route.kind].connection === 'inlet';
+  const labels = powerSteps(generator.sort === 'standby' ? 'standby' : 'engine').filter(
+    (step) => !inlet || step.volts === 240,
+  );
+  return stepsBeside(labels, 1000 * generator.ratedKw, ({ watts }) => watts).map((label) => {
+    const [site] = atSite(home, [label], share / siteShare(home));
+    const ratedKw = label.watts / 1000;
+    const makePart = generator.sort === 'standby' ? standbyGeneratorPart : portableGeneratorPart;
+    return {
+      says: `${ratedKw < generator.ratedKw ? 'a smaller' : 'a larger'} generator of ${formatQuantity(ratedKw, 'kW')}`,
+      other: {
+        ...route,
+        generator: { ...generator, ratedKw, siteKw: ratedKw * share },
+        costUsd: priceOfExchange(route, makePart(label.watts)),
+      },
+      ableTo: runs(route, site!),
+    };
+  });
+}
+
+/** Beside a battery the generator only charges; alone it must run and start everything, and is loaded as little as the one advised. */
+export function runs(
+  { power, usableKwh }: Pick<Route, 'power' | 'usableKwh'>,
+  site: PowerStep,
+): boolean {
+  if (usableKwh !== null || power === null) return true;
+  return (
+    power.runningWatts.value <= LOAD_SHARE * site.watts && power.startDemandVa.value <= site.startVa
+  );
+}
+
+function batterySteps(home: Home, route: Route): Beside[] {
+  const { nameplateKwh, usableKwh } = route;
+  const bought = route.parts.find((one) => one.equipmentClass === 'battery');
+  // What they have has no steps beside it; with one bought beside theirs, theirs stays.
+  if (nameplateKwh === null || bought === undefined || bought.costUsd.high === 0) return [];
+  const theirsKwh = usableKwh! - usableOf(home, nameplateKwh);
+  return stepsBeside(batteryStepsKwh(), nameplateKwh, (kwh) => kwh).map((kwh) => ({
+    says: `${kwh < nameplateKwh ? 'a smaller' : 'a larger'} battery of ${formatQuantity(kwh, 'kWh')}`,
+    other: {
+      ...route,
+      nameplateKwh: kwh,
+      usableKwh: theirsKwh + usableOf(home, kwh),
+      costUsd: priceOfExchange(route, part('battery', kwh)),
+    },
+    ableTo: true,
+  }));
+}

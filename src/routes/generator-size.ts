@@ -1,0 +1,178 @@
+import { answerFigure, type Widths } from '../home/answer-figure';
+import type { Home } from '../home/home';
+import { generatorFuelDays } from '../outage/generator-fuel-days';
+import { generatorOutputKw, SMALL_GENERATOR_DERATE } from '../physics/generator-derate';
+import { fuelLine } from '../physics/generator-fuel';
+import { type Figure, figure } from '../quantity/figure';
+import { formula } from '../quantity/figure-arithmetic';
+import {
+  fuelHeatKwh,
+  type GeneratorFuel,
+  type GeneratorType,
+  generatorType,
+} from '../tables/fuels';
+import type { PowerStep } from '../tables/generic-steps';
+import type { FuelUse } from './route';
+
+/** What each size of generator still gives at the height and heat of this site, and on its fuel. */
+export function atSite(home: Home, steps: readonly PowerStep[], onFuel = 1): PowerStep[] {
+  const share = siteShare(home) * onFuel;
+  return steps.map((s) => ({ ...s, watts: s.watts * share, startVa: s.startVa * share }));
+}
+
+/** Share of its rating a generator gives here: height above the sea, and the hottest hours. */
+export function siteShare(home: Home): number {
+  return generatorOutputKw({
+    ratedKw: 1,
+    altitudeFt: home.site.elevationFt.value,
+    airC: (home.site.hotF - 32) / 1.8,
+    ...SMALL_GENERATOR_DERATE,
+  });
+}
+
+export interface FuelWish {
+  readonly generator: GeneratorType;
+  readonly fuel: GeneratorFuel;
+  /** Rating on its label, kW: the idle burn goes by it. */
+  readonly ratedKw: number;
+  /** What it still gives at this height and heat, kW. */
+  readonly siteKw: number;
+  /** Average draw by hour of day, W. */
+  readonly wattsByHour: readonly number[];
+  /** The high end of every use over the likely one; 1 when left out. */
+  readonly hungry?: number;
+  /** 1 where it runs, by hour; all day when left out. */
+  readonly runsByHour?: readonly number[];
+  /** Fuel at hand; null when piped. */
+  readonly atHand: Figure | null;
+  /** What else burns from the same tank, a day; missing where nothing does. */
+  readonly besidePerDay?: Figure;
+}
+
+/** Fuel a day, likely with its range from a thrifty generator to a thirsty one at hungry use, the idle burn in it. */
+export function fuelUse(wish: FuelWish): FuelUse {
+  const type = generatorType(wish.generator);
+  const heat = fuelHeatKwh(wish.fuel);
+  const mostWatts = 1000 * wish.siteKw;
+  const perDay = (fullLoadEfficiency: number, noLoadRatio: number, use = 1) =>
+    generatorFuelDays({
+      loadWattsByHour: wish.wattsByHour.map((watts) =>
+        Math.max(watts, Math.min(watts * use, mostWatts)),
+      ),
+      ratedKw: wish.siteKw,
+      fuelLine: fuelLine({
+        ratedKw: wish.ratedKw,
+        fullLoadEfficiency,
+        noLoadRatio,
+        kwhPerUnit: heat.lowerKwh,
+      }),
+      usableFuel: null,
+      runsByHour: wish.runsByHour,
+    }).fuelPerDay;
+  const burns = figure({
+    value: perDay(type.efficiency, type.noLoadRatio),
+    low: perDay(type.efficiencyHigh, type.noLoadRatioLow),
+    high: perDay(type.efficiencyLow, type.noLoadRatioHigh, wish.hungry),
+    unit: `${heat.unit}/day`,
+    name: 'fuel burned a day',
+    source: formula(
+      'fuel line of a small generator: idle burn plus fuel for each kWh',
+      [],
+      'heat content: AFDC; efficiency: common practice',
+    ),
+  });
+  const { atHand, besidePerDay } = wish;
+  const shared = atHand !== null && besidePerDay !== undefined && besidePerDay.high > 0;
+  return {
+    fuel: wish.fuel,
+    unit: heat.unit,
+    atHand: shared ? shareOfTank(atHand, burns, besidePerDay) : atHand,
+    ...(shared && { tank: atHand, besidePerDay }),
+    perDay: burns,
+  };
+}
+
+/** What the generator gets of a tank before it is empty: contents x its burn / all that burns from it. */
+function shareOfTank(tank: Figure, generator: Figure, beside: Figure): Figure {
+  const share = (gallons: number, own: number, other: number) =>
+    own + other > 0 ? (gallons * own) / (own + other) : gallons;
+  return figure({
+    value: share(tank.value, generator.value, beside.value),
+    low: share(tank.low, generator.high, beside.high),
+    high: share(tank.high, generator.low, beside.low),
+    unit: tank.unit,
+    name: 'fuel at hand',
+    source: formula('contents of the tank x own burn / all that burns from it', [
+      tank,
+      generator,
+      beside,
+    ]),
+  });
+}
+
+/** Hours the fuel at hand lasts; null when it is piped or nothing burns. */
+export function fuelHours(fuel: FuelUse): Figure | null {
+  if (fuel.atHand === null || fuel.perDay.low <= 0) return null;
+  const hours = (gallons: number, perDay: number) => (24 * gallons) / perDay;
+  return figure({
+    value: hours(fuel.atHand.value, fuel.perDay.value),
+    low: hours(fuel.atHand.low, fuel.perDay.high),
+    high: hours(fuel.atHand.high, fuel.perDay.low),
+    unit: 'h',
+    name: 'hours the fuel at hand lasts',
+    source: formula('fuel at hand / fuel a day x 24', [fuel.atHand, fuel.perDay]),
+  });
+}
+
+/** Where none is kept now: two cans of 5 gal, as much as many places allow. Common practice, no source. */
+function wouldKeep(name: string): Figure {
+  const source = {
+    kind: 'assumed',
+    label: 'assumed: cans of 5 gallons, two at most, which you would have to fill and keep',
+  } as const;
+  return figure({ value: 10, low: 5, high: 10, unit: 'gal', name, source });
+}
+
+/** What a portable generator would burn here: propane where there is a tank and no gasoline is wanted. */
+export function portableFuel({ facts }: Home): GeneratorFuel {
+  const none = facts.told('gasoline-gallons') && facts.number('gasoline-gallons') === 0;
+  return none && facts.is('gas-supply', 'propane-tank') ? 'propane' : 'gasoline';
+}
+
+/** Contents told are contents. A float gauge is rough to a tenth, and a tank run dry needs a leak test. Common practice. */
+export const PROPANE_USABLE = { low: 0.8, likely: 0.9, high: 1 };
+
+/** Fuel at hand for a generator: gasoline kept, or the propane told to be in the tank; piped gas has no end. */
+export function fuelAtHand(home: Home, widths: Widths, fuel: GeneratorFuel): Figure | null {
+  if (fuel === 'natural-gas') return null;
+  const { facts } = home;
+  const name = 'fuel at hand';
+  if (fuel !== 'propane') {
+    const kept = answerFigure(facts, widths, 'gasoline-gallons', { unit: 'gal', name });
+    return kept !== null && kept.value > 0 ? kept : wouldKeep(name);
+  }
+  const tank = answerFigure(facts, widths, 'propane-gallons', {
+    unit: 'gal',
+    name: 'propane in the tank',
+  });
+  if (tank === null) {
+    return figure({
+      value: 0,
+      unit: 'gal',
+      name,
+      source: { kind: 'assumed', label: 'no propane tank is known' },
+    });
+  }
+  return figure({
+    value: tank.value * PROPANE_USABLE.likely,
+    low: tank.low * PROPANE_USABLE.low,
+    high: tank.high * PROPANE_USABLE.high,
+    unit: 'gal',
+    name,
+    source: formula(
+      '80 to 100 % of the gallons in the tank can be burned',
+      [tank],
+      'common practice, no source',
+    ),
+  });
+}

@@ -1,0 +1,206 @@
+import type { Widths } from '../../home/answer-figure';
+import { healthHangs } from '../../home/health-devices';
+import type { Home } from '../../home/home';
+import { ownSolarKw } from '../../home/own-solar';
+import type { World } from '../../home/world';
+import { type Figure, figure } from '../../quantity/figure';
+import { formula } from '../../quantity/figure-arithmetic';
+import { formatQuantity } from '../../quantity/format-quantity';
+import { ruleIfs, ruleStops } from '../association';
+import { limitsOf } from '../battery-hours';
+import { part } from '../costs';
+import type { Fitted } from '../fit-power';
+import { fuelContainers, leansOnCans } from '../fuel-containers';
+import { gapOf } from '../gap';
+import { fuelAtHand, fuelHours, fuelUse } from '../generator-size';
+import { hungryShare } from '../hungry-share';
+import { cannot, hoursRange, lasts, lastsHours, makeRoute } from '../make-route';
+import { ownPanelIfs, ownPanelParts } from '../own-panels';
+import { alwaysOff } from '../pick-loads';
+import { fromSameTank, sharedTankNotes } from '../propane-beside';
+import type { Lasting, Route } from '../route';
+import {
+  batteryPlaceIfs,
+  batteryPlaceStops,
+  fuelIfs,
+  generatorStops,
+  handStops,
+  wiringIfs,
+  wiringStops,
+} from '../stops';
+import { sunOfMiddleDayKwh } from '../sun-of-a-day';
+import { CHARGE_EFFICIENCY, CHARGE_LOAD, chargingGenerator } from './charging-generator';
+import { chargingHours, longestRest, MOST_CHARGING_HOURS } from './charging-hours';
+import { nightBattery } from './night-battery';
+import { hardestSeason } from './portable-generator';
+
+const title = 'Battery for the nights, portable generator to refill it';
+
+/** The timetable leaves room for days harder than the hard day. Our judgement. */
+const COLDER_DAYS = 1.3;
+/** A battery that carries the night; a generator run well loaded for some hours a day fills it again. */
+export function batteryGenerator(home: Home, world: World, widths: Widths): Route {
+  const stops = [
+    ...generatorStops(home),
+    ...ruleStops(home),
+    ...handStops(home),
+    ...wiringStops(home),
+    ...batteryPlaceStops(home),
+  ];
+  if (stops.length > 0) return cannot('battery-engine', title, stops);
+  const battery = nightBattery(home, (fitted) => sizedDayKwh(home, fitted));
+  if (battery === null)
+    return cannot('battery-engine', title, ['no home inverter starts what must run']);
+  const { fitted, nameplateKwh, usableKwh } = battery;
+  const season = hardestSeason(home, fitted);
+  const kwhPerDay = hardDayKwh(home, fitted);
+  const sizedKwhPerDay = sizedDayKwh(home, fitted);
+  const hungry = hungryShare(fitted.carried, season);
+  const solarKw = ownSolarKw(home.facts);
+  const charging = chargingGenerator(home, {
+    inverterWatts: fitted.step.watts,
+    kwhPerDay: sizedKwhPerDay,
+  });
+  const generator = charging.size;
+  const runHours = runHoursFor(sizedKwhPerDay, generator.siteKw);
+  const likelyRuns = chargingHours(runHoursFor(kwhPerDay, generator.siteKw));
+  const runsByHour = chargingHours(runHours);
+  const restHours = longestRest(runsByHour);
+  const restKwh = (sizedKwhPerDay * restHours) / 24 / limitsOf(1).dischargeEfficiency;
+  const holdsNight = usableKwh >= restKwh;
+  const fuelKind = charging.fuel;
+  const burns = (share: number) =>
+    fuelUse({
+      generator: charging.sort,
+      fuel: fuelKind,
+      ...generator,
+      wattsByHour: likelyRuns.map((runs) => runs * generator.siteKw * CHARGE_LOAD * 1000 * share),
+      runsByHour: likelyRuns,
+      atHand: fuelAtHand(home, widths, fuelKind),
+      ...fromSameTank(home, fuelKind, fitted.carried),
+    });
+  // The sun of a middle day spares fuel; by the careful count it shines on none.
+  const sunKwh = CHARGE_EFFICIENCY * sunOfMiddleDayKwh(world, season, solarKw);
+  const likely = burns(Math.max(0, 1 - sunKwh / Math.max(kwhPerDay, 0.1)));
+  // Hungry use asks for more hours of the same well-loaded running.
+  const high = burns(1).perDay.high * hungry;
+  const fuel = leansOnCans(home, { ...likely, perDay: { ...likely.perDay, high } });
+  const hours = fuelHours(fuel);
+  const bridge = (usableKwh / Math.max(kwhPerDay, 0.1)) * 24 * limitsOf(1).dischargeEfficiency;
+  const hungryRestKwh = (restKwh / sizedKwhPerDay) * kwhPerDay * hungry;
+  const refillKwh = runHours * generator.siteKw * CHARGE_LOAD * CHARGE_EFFICIENCY;
+  const spareKwh = usableKwh - hungryRestKwh;
+  const bridgeHours: Bridge = {
+    likely: bridge,
+    careful: bridge / hungry,
+    carefulMostHours:
+      spareKwh < 0
+        ? bridge / hungry
+        : restHours + hoursOnShortRefill(spareKwh, kwhPerDay * hungry, refillKwh),
+  };
+  return makeRoute('battery-engine', title, {
+    ifs: [
+      'battery carbon monoxide alarms hang on each floor and by the bedrooms before the generator first runs',
+      'the charger is set to what the generator can give, and the maker allows this generator on it',
+      ...fuelIfs(home, fuelKind),
+      ...ruleIfs(home),
+      ...wiringIfs(home),
+      ...batteryPlaceIfs(home),
+      ...battery.ifs,
+      ...ownPanelIfs(home),
+    ],
+    carries: fitted.carried.map((load) => load.id),
+    leavesOut: [...fitted.leftOut, ...alwaysOff(home)],
+    power: {
+      continuousWatts: fitted.step.watts,
+      startVa: fitted.step.startVa,
+      runningWatts: fitted.demand.runningWatts,
+      startDemandVa: fitted.demand.startVa,
+    },
+    nameplateKwh,
+    usableKwh,
+    solarKw: solarKw > 0 ? solarKw : null,
+    fuel,
+    generator: { ...generator, runsByHour, sort: charging.sort },
+    gap: gapOf('by-itself-then-generator'),
+    lasting: holdsNight
+      ? lastingOf(home, hours, bridgeHours)
+      : darkNights(home, bridgeHours, restHours),
+    parts: [
+      ...battery.parts,
+      charging.part,
+      ...ownPanelParts(home),
+      part('inlet-interlock', 1, 'Inlet for the generator to the charger'),
+      ...(fitted.softStarter ? [part('soft-starter')] : []),
+      part('permit'),
+      ...fuelContainers(home, fuel),
+    ],
+    notes: [
+      `The generator runs about ${runHours} hours a day, well loaded, in a block from the morning and one from the afternoon, and never while people sleep.`,
+      ...(sunKwh > 0
+        ? [
+            `The panels you have spare fuel: about ${formatQuantity(sunKwh, 'kWh')} on a middle day of ${season}. The careful count has no sun.`,
+          ]
+        : []),
+      ...sharedTankNotes(fuel),
+    ],
+  });
+}
+
+const hardDayKwh = (home: Home, fitted: Fitted): number =>
+  fitted.demand.kwhPerDay[hardestSeason(home, fitted)].value;
+
+/** Sizes go by the hungry day where health hangs on power; what is likely to burn does not. */
+function sizedDayKwh(home: Home, fitted: Fitted): number {
+  const hungry = hungryShare(fitted.carried, hardestSeason(home, fitted));
+  return hardDayKwh(home, fitted) * (healthHangs(home) ? hungry : 1);
+}
+
+/** Hours a day that refill so many kWh, with room for harder days. */
+function runHoursFor(kwhPerDay: number, siteKw: number): number {
+  const asked = (COLDER_DAYS * kwhPerDay) / CHARGE_EFFICIENCY / (siteKw * CHARGE_LOAD);
+  return Math.min(MOST_CHARGING_HOURS, Math.ceil(asked));
+}
+
+/** Hours of one charge of the battery at likely and at hungry use. */
+interface Bridge {
+  readonly likely: number;
+  readonly careful: number;
+  /** Hours after which hungry use has emptied the battery, however much fuel is left; without an end, Infinity. */
+  readonly carefulMostHours: number;
+}
+
+/** Hours until a day's lack of refill has taken what the battery holds beyond a night: the night after that is dark. */
+function hoursOnShortRefill(spareKwh: number, takenPerDay: number, backPerDay: number): number {
+  const lacking = takenPerDay - backPerDay;
+  return lacking > 0 ? (24 * spareKwh) / lacking : Infinity;
+}
+
+/** The fuel at hand and one charge of the battery. */
+function lastingOf(home: Home, fuel: Figure | null, bridge: Bridge): Lasting {
+  if (fuel === null) return lasts(null, true, 'It goes on while fuel can be had.');
+  const hours = figure({
+    ...fuel,
+    value: fuel.value + bridge.likely,
+    // An empty battery carries no night, however much fuel there is.
+    low: Math.min(fuel.low + bridge.careful, bridge.carefulMostHours),
+    high: fuel.high + bridge.likely,
+  });
+  return lastsHours(home, hours, 'The battery and the fuel at hand together');
+}
+
+/** A battery that is empty before the morning carries no night, however much fuel there is. */
+function darkNights(home: Home, bridge: Bridge, restHours: number): Lasting {
+  const hours = figure({
+    value: bridge.likely,
+    low: bridge.careful,
+    unit: 'h',
+    name: 'hours a full battery lasts on a hard day',
+    source: formula('its usable energy against the use of a hard day'),
+  });
+  const [rest, goal] = [restHours, home.goalHours.value].map((h) =>
+    formatQuantity(Math.round(h), 'h'),
+  );
+  const says = `On a hard night a full battery lasts ${hoursRange(hours)}, and the generator rests for ${rest} while people sleep: what must run stops before the morning. It does not reach the ${goal} you asked for.`;
+  return lasts(hours, false, says);
+}

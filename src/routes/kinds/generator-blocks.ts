@@ -1,0 +1,84 @@
+import type { Home, Load, Season } from '../../home/home';
+import { formatQuantity } from '../../quantity/format-quantity';
+import type { GeneratorFuel } from '../../tables/fuels';
+import type { Fitted } from '../fit-power';
+import { fuelHours, fuelUse } from '../generator-size';
+import { hungryShare } from '../hungry-share';
+import type { FuelUse, GeneratorSize } from '../route';
+
+/** Hours in which a generator with real work to do would be run: 6 to 9 and 17 to 21. */
+const BLOCKS = Array.from({ length: 24 }, (_, h) =>
+  (h >= 6 && h < 9) || (h >= 17 && h < 21) ? 1 : 0,
+);
+
+interface Of {
+  readonly fitted: Fitted;
+  readonly generator: Pick<GeneratorSize, 'ratedKw' | 'siteKw'>;
+  readonly fuel: FuelUse;
+  readonly season: Season;
+}
+
+/** What running in blocks would burn, what stands still between them, and for what it must never be done. */
+export function blockNotes(home: Home, { fitted, generator, fuel, season }: Of): string[] {
+  const blocks = fuelUse({
+    generator: 'portable',
+    fuel: fuel.fuel as GeneratorFuel,
+    ...generator,
+    wattsByHour: blockWatts(fitted.carried, season),
+    hungry: hungryShare(fitted.carried, season),
+    runsByHour: BLOCKS,
+    atHand: fuel.tank ?? fuel.atHand,
+    besidePerDay: fuel.besidePerDay,
+  });
+  const perDay = formatQuantity(blocks.perDay.value, blocks.unit);
+  const hours = fuelHours(blocks);
+  const lasts =
+    hours === null
+      ? ''
+      : `, and the fuel lasts about ${formatQuantity(Math.round(hours.value), 'h')}`;
+  const still = fitted.carried.filter((load) => !hasItsOwnBattery(load)).map((load) => load.name);
+  return [
+    `Run only from 6 to 9 in the morning and 5 to 9 in the evening it burns about ${perDay} a day${lasts}; between those hours the house is without power${still.length > 0 ? ` and these stand still: ${still.join(', ')}` : ''}.`,
+    ...never(home, fitted.carried),
+  ];
+}
+
+/** Pumps, tanks and batteries that make up for the hours they stood still; so does all that cools or heats. */
+const CATCH_UP = ['phone-charging', 'laptop', 'well', 'waste', 'sump', 'water-heater'];
+
+/**
+ * What loads draw by hour where they have power only in the blocks, W: what was missed between them is made up for in
+ * them, as far as the running power goes; light and the like are simply off.
+ */
+export function blockWatts(loads: readonly Load[], season: Season): number[] {
+  const blockHours = BLOCKS.reduce<number>((sum, on) => sum + on, 0);
+  const watts = (load: Load, hour: number) => {
+    const dayWh = 1000 * load.kwhPerDay[season].value;
+    const catchesUp = load.follows !== 'neither' || CATCH_UP.includes(load.id);
+    return catchesUp
+      ? Math.min(load.runningWatts.value, dayWh / blockHours)
+      : dayWh * load.shape[hour]!;
+  };
+  return BLOCKS.map((on, hour) =>
+    on === 0 ? 0 : loads.reduce((sum, load) => sum + watts(load, hour), 0),
+  );
+}
+
+/** Charged in the hours of the generator, it goes on between them. */
+const hasItsOwnBattery = ({ id }: Load) => ['phone-charging', 'laptop'].includes(id);
+
+function never({ facts }: Home, carried: readonly Load[]): string[] {
+  const devices = carried.filter((load) => load.life || load.restsOn.includes('medical-devices'));
+  const lines = devices.map(
+    ({ name }) =>
+      `Caution: never run the generator by such a timetable for the ${name}: it would stop between the hours.`,
+  );
+  if (carried.some((load) => load.id === 'sump')) {
+    lines.push(
+      facts.is('sump', 'one-with-battery')
+        ? 'Caution: between the hours the sump pump hangs on its own battery; when that is empty, water rises.'
+        : 'Caution: water rises while the sump pump stands still. When water comes in, run the generator through, or give the pump a battery of its own.',
+    );
+  }
+  return lines;
+}

@@ -1,0 +1,262 @@
+import type { Widths } from '../../home/answer-figure';
+import type { Home, Rank } from '../../home/home';
+import type { RouteKind } from '../../kinds/route-kind';
+import { formatQuantity } from '../../quantity/format-quantity';
+import { fuelShare, type GeneratorFuel } from '../../tables/fuels';
+import { type PowerStep, powerSteps } from '../../tables/generic-steps';
+import { ruleIfs, ruleStops } from '../association';
+import { owned, part } from '../costs';
+import { type Fitted, fitPower } from '../fit-power';
+import { fuelContainers, leansOnCans } from '../fuel-containers';
+import { gapOf } from '../gap';
+import { portableGeneratorPart } from '../generator-part';
+import { atSite, fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from '../generator-size';
+import { hungryShare } from '../hungry-share';
+import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
+import { fuelToday } from '../once-stored';
+import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
+import { fromSameTank, sharedTankNotes } from '../propane-beside';
+import type { FuelUse, LeftOut, Part, Route } from '../route';
+import { fuelIfs, generatorStops, handStops, plugIfs, wiringIfs, wiringStops } from '../stops';
+import { blockNotes } from './generator-blocks';
+import { inletThere, type OwnGenerator, ownGenerator } from './own-generator';
+
+interface Sort {
+  readonly kind: RouteKind;
+  readonly title: string;
+  readonly cords: boolean;
+}
+
+const withCords: Sort = {
+  kind: 'engine-cords',
+  title: 'Portable generator with cords',
+  cords: true,
+};
+const withInlet: Sort = {
+  kind: 'engine-inlet',
+  title: 'Portable generator with an inlet and transfer equipment',
+  cords: false,
+};
+
+/** A portable generator outdoors, heavy cords through a door to what plugs in. */
+export function generatorCords(home: Home, widths: Widths): Route {
+  return portable(home, widths, withCords);
+}
+
+/** A portable generator outdoors, one cord to an inlet, a listed interlock or transfer switch to the panel. */
+export function generatorInlet(home: Home, widths: Widths): Route {
+  return portable(home, widths, withInlet);
+}
+
+function portable(home: Home, widths: Widths, sort: Sort): Route {
+  const stops = [
+    ...generatorStops(home),
+    ...ruleStops(home),
+    ...handStops(home),
+    ...(sort.cords ? [] : wiringStops(home)),
+  ];
+  if (stops.length > 0) return cannot(sort.kind, sort.title, stops);
+  const own = ownGenerator(home);
+  const wanted = wantedLoads(home, sort, own?.volts ?? 240);
+  const fitted = fitPower({
+    loads: wanted.loads,
+    seasons: home.goalSeasons,
+    steps: own === null ? stepsFor(home, sort) : [own.step],
+    startEnd: own?.startEnd ?? 'value',
+    maySoftStart: !sort.cords,
+    source: own === null ? 'portable-generator' : 'own-generator',
+  });
+  if (fitted === null)
+    return cannot(sort.kind, sort.title, ['a portable generator carries none of what must run']);
+  return describe(home, widths, {
+    sort,
+    own,
+    fitted,
+    leftOut: [...wanted.leftOut, ...fitted.leftOut],
+  });
+}
+
+/** Sizes to buy: an inlet of 240 V needs a set that gives 240 V, and on propane each gives less. */
+function stepsFor(home: Home, sort: Sort): PowerStep[] {
+  const steps = powerSteps('engine').filter((step) => sort.cords || step.volts === 240);
+  return atSite(home, steps, fuelShare(portableFuel(home)));
+}
+
+/** Must-run loads, and good-to-have ones when more than a few things are wished for. */
+function wantedLoads(home: Home, sort: Sort, volts: 120 | 240) {
+  const ranks: Rank[] = home.facts.is('goal-scope', 'few') ? ['must'] : ['must', 'good'];
+  const loads = loadsOf(home, ranks);
+  if (sort.cords) {
+    const { plugIn, leftOut } = splitPlugIn(loads);
+    return { loads: plugIn, leftOut };
+  }
+  if (volts === 240) return { loads, leftOut: [] as LeftOut[] };
+  const need240 = loads.filter((load) => load.volts === 240);
+  return {
+    loads: loads.filter((load) => load.volts === 120),
+    leftOut: need240.map(
+      (load): LeftOut => ({
+        load: load.id,
+        must: load.rank === 'must',
+        why: { code: 'own-generator-120' },
+      }),
+    ),
+  };
+}
+
+interface Described {
+  readonly sort: Sort;
+  readonly own: OwnGenerator | null;
+  readonly fitted: Fitted;
+  readonly leftOut: readonly LeftOut[];
+}
+
+function describe(home: Home, widths: Widths, it: Described): Route {
+  const { sort, own, fitted } = it;
+  const fuelKind = own?.fuel ?? portableFuel(home);
+  const onFuel = own?.fuelShare ?? fuelShare(fuelKind);
+  const ratedWatts = own?.ratedWatts ?? fitted.step.watts / (siteShare(home) * onFuel);
+  const generator = { ratedKw: ratedWatts / 1000, siteKw: fitted.step.watts / 1000 };
+  const season = hardestSeason(home, fitted);
+  const sortOf = own?.sort ?? 'portable';
+  const burns = fuelUse({
+    generator: sortOf,
+    fuel: fuelKind,
+    ...generator,
+    wattsByHour: fitted.demand.wattsByHour[season],
+    hungry: hungryShare(fitted.carried, season),
+    atHand: fuelAtHand(home, widths, fuelKind),
+    ...fromSameTank(home, fuelKind, fitted.carried),
+  });
+  const fuel = leansOnCans(home, burns);
+  const refill = home.facts.is('fuel-refill', 'sure', 'likely') && home.facts.told('fuel-refill');
+  return makeRoute(sort.kind, sort.title, {
+    ifs: ifsOf(home, sort, { own, fitted, fuelKind }),
+    carries: fitted.carried.map((load) => load.id),
+    leavesOut: [...it.leftOut, ...alwaysOff(home)],
+    power: {
+      continuousWatts: ratedWatts,
+      startVa: fitted.step.startVa,
+      runningWatts: fitted.demand.runningWatts,
+      startDemandVa: fitted.demand.startVa,
+    },
+    fuel,
+    generator: { ...generator, runsByHour: ALL_DAY, sort: sortOf },
+    gap: gapOf('started-by-hand'),
+    lasting: lastingOf(home, fuel),
+    parts: partsOf(home, sort, { own, fitted, ratedWatts, containers: fuelContainers(home, fuel) }),
+    notes: [
+      ...notesOf(home, fitted, ratedWatts, refill),
+      ...sharedTankNotes(fuel),
+      ...ownNotes(home, own, onFuel),
+      ...blockNotes(home, { fitted, generator, fuel, season }),
+    ],
+  });
+}
+
+/** A generator that carries the loads itself runs day and night. */
+export const ALL_DAY: readonly number[] = Array.from({ length: 24 }, () => 1);
+
+export function hardestSeason(home: Home, fitted: Fitted) {
+  const energy = (s: (typeof home.goalSeasons)[number]) => fitted.demand.kwhPerDay[s].value;
+  return home.goalSeasons.reduce((a, b) => (energy(b) > energy(a) ? b : a));
+}
+
+function lastingOf(home: Home, fuel: FuelUse) {
+  const hours = fuelHours(fuel);
+  if (hours === null) {
+    return lasts(
+      null,
+      true,
+      'It runs as long as the gas in the street does; that can fail in an earthquake or deep cold.',
+    );
+  }
+  const tank = fuel.fuel === 'propane' ? (fuel.tank ?? fuel.atHand) : null;
+  const gallons = tank === null ? fuelToday(fuel) : formatQuantity(tank.value, 'gal');
+  return lastsHours(home, hours, `The ${fuel.fuel} (${gallons})`);
+}
+
+function ifsOf(
+  home: Home,
+  sort: Sort,
+  { own, fitted, fuelKind }: Pick<Described, 'own' | 'fitted'> & { fuelKind: GeneratorFuel },
+): string[] {
+  const ifs = [
+    'battery carbon monoxide alarms hang on each floor and by the bedrooms before it first runs',
+  ];
+  if (sort.cords) ifs.push(...plugIfs(fitted.carried));
+  else ifs.push(...(usesInletThere(home, own) ? [LOOKED_AT] : wiringIfs(home)));
+  if (!sort.cords && own?.volts === 120) ifs.push(AT_120);
+  ifs.push(...fuelIfs(home, fuelKind), ...ruleIfs(home));
+  if (!home.facts.told('operators')) ifs.push('somebody here can lift, start and refuel it');
+  return ifs;
+}
+
+/** The inlet there is for a set of 240 V; one of 120 V goes on no such inlet. */
+const usesInletThere = (home: Home, own: OwnGenerator | null) =>
+  inletThere(home) && own?.volts !== 120;
+
+const LOOKED_AT =
+  'a licensed electrician has looked at the inlet and the switch that are there, and a permit or an inspection sticker was found';
+const AT_120 =
+  'the inlet is one of 120 volts for chosen circuits: your generator gives 120 volts and goes on no 240 volt inlet';
+
+function partsOf(
+  home: Home,
+  sort: Sort,
+  of: Pick<Described, 'own' | 'fitted'> & { ratedWatts: number; containers: readonly Part[] },
+): Part[] {
+  const { own, fitted, ratedWatts, containers } = of;
+  const kw = `${Math.round(ratedWatts / 100) / 10} kW running`;
+  const generator =
+    own === null
+      ? portableGeneratorPart(ratedWatts)
+      : owned(`Your own generator, ${kw}`, 'portable-engine');
+  const soft = fitted.softStarter ? [part('soft-starter')] : [];
+  if (sort.cords) return [generator, part('cords'), ...containers];
+  if (usesInletThere(home, own)) {
+    const there = owned('Your own inlet and transfer equipment', 'inlet-interlock');
+    return [generator, there, ...soft, ...containers];
+  }
+  const inlet =
+    own?.volts === 120
+      ? part('inlet-interlock', 1, '120 V inlet and transfer switch for chosen circuits')
+      : part('inlet-interlock');
+  return [generator, inlet, ...soft, part('permit'), ...containers];
+}
+
+/** What is known of their own generator, and what was taken for want of it. */
+function ownNotes({ facts }: Home, own: OwnGenerator | null, onFuel: number): string[] {
+  const notes: string[] = [];
+  if (onFuel < 1) {
+    const less = onFuel === 0.9 ? 'a tenth' : 'a fifth';
+    notes.push(
+      `On this fuel it gives about ${less} less than on gasoline; the label for this fuel goes first (common practice, no source).`,
+    );
+  }
+  if (own === null) return notes;
+  if (!facts.told('engine-kind')) {
+    notes.push(
+      'Whether it is an inverter generator is not known, so it is taken to lend no more than a quarter over its running power when a motor starts.',
+    );
+  }
+  return notes;
+}
+
+function notesOf(home: Home, fitted: Fitted, ratedWatts: number, refill: boolean): string[] {
+  const notes: string[] = [];
+  const share = siteShare(home);
+  if (share < 0.97) {
+    const there = formatQuantity(ratedWatts * share, 'W');
+    notes.push(
+      `At this height and heat it gives about ${there} of its ${formatQuantity(ratedWatts, 'W')}.`,
+    );
+  }
+  if (fitted.softStarter) notes.push('A soft starter on the compressor is counted in.');
+  notes.push(
+    refill
+      ? 'You expect to be able to buy more fuel; pumps need power too, so do not lean on it.'
+      : 'No refill is counted on.',
+  );
+  return notes;
+}

@@ -1,0 +1,200 @@
+import type { Widths } from '../../home/answer-figure';
+import { gasHere } from '../../home/gas-here';
+import type { Home, Rank } from '../../home/home';
+import type { GeneratorFuel } from '../../tables/fuels';
+import { powerSteps } from '../../tables/generic-steps';
+import { ruleIfs, ruleStops } from '../association';
+import { part } from '../costs';
+import { type Fitted, fitPower } from '../fit-power';
+import { fuelContainers, leansOnCans } from '../fuel-containers';
+import { type Gap, gapOf } from '../gap';
+import { standbyGeneratorPart } from '../generator-part';
+import { atSite, fuelAtHand, fuelHours, fuelUse, siteShare } from '../generator-size';
+import { hungryShare } from '../hungry-share';
+import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
+import { fuelToday } from '../once-stored';
+import { alwaysOff, loadsOf } from '../pick-loads';
+import { fromSameTank, sharedTankNotes } from '../propane-beside';
+import type { FuelUse, LeftOut, Part, Route } from '../route';
+import { notKnown } from '../stop';
+import { gasStops, generatorStops, tankIfs, wiringIfs, wiringStops } from '../stops';
+import { fuelOfGas } from './generator-fuels';
+import {
+  type OwnStandby,
+  ownStandby,
+  ownStandbyGap,
+  ownStandbyIfs,
+  ownStandbyParts,
+  ownStandbyStops,
+} from './own-standby';
+import { ALL_DAY, hardestSeason } from './portable-generator';
+
+const title = 'Standby generator that starts by itself';
+const ownTitle = 'The standby generator you have';
+
+/** A fixed generator outdoors with a transfer switch: theirs where it carries something, else one to buy. */
+export function standbyGenerator(home: Home, widths: Widths): Route {
+  const own = ownStandby(home);
+  const theirs = own === null ? null : ownRoute(home, widths, own);
+  return theirs ?? boughtRoute(home, widths);
+}
+
+/** On piped gas or a propane tank, with an automatic transfer switch. */
+function boughtRoute(home: Home, widths: Widths): Route {
+  const fuel = fuelOfGas[gasHere(home.facts)];
+  const stops = [
+    ...generatorStops(home),
+    ...ruleStops(home),
+    ...wiringStops(home),
+    ...gasStops(home),
+  ];
+  const fitted = fitPower({
+    loads: loadsOf(home, scopeOf(home)),
+    seasons: home.goalSeasons,
+    steps: atSite(home, powerSteps('standby')),
+    startEnd: 'value',
+    maySoftStart: true,
+    source: 'standby-generator',
+  });
+  if (stops.length > 0 || fuel === null || fitted === null) {
+    return cannot(
+      'standby-engine',
+      title,
+      stops.length > 0 ? stops : ['it carries none of what must run'],
+    );
+  }
+  const ratedWatts = fitted.step.watts / siteShare(home);
+  return describe(home, widths, {
+    title,
+    fuel,
+    fitted,
+    leftOut: fitted.leftOut,
+    ratedWatts,
+    gap: gapOf('starts-itself'),
+    ifs: [
+      'a gas fitter and the gas company confirm that meter, pipe and regulator can feed it',
+      ...wiringIfs(home),
+    ],
+    parts: [standbyGeneratorPart(ratedWatts), part('gas-line'), part('permit')],
+  });
+}
+
+/** Null where it is too weak for anything that must run, so that one to buy is looked at. */
+function ownRoute(home: Home, widths: Widths, own: OwnStandby): Route | null {
+  const stops = [
+    ...generatorStops(home),
+    ...ruleStops(home),
+    ...wiringStops(home),
+    ...ownStandbyStops(home, own),
+    ...(own.fuel === null
+      ? [notKnown('we do not know what your standby generator burns; read its label first')]
+      : []),
+  ];
+  if (stops.length > 0) return cannot('standby-engine', ownTitle, stops);
+  const loads = loadsOf(home, scopeOf(home));
+  const runs = loads.filter((load) => own.step.volts === 240 || load.volts === 120);
+  const fitted = fitPower({
+    loads: runs,
+    seasons: home.goalSeasons,
+    steps: [own.step],
+    startEnd: 'value',
+    maySoftStart: true,
+    source: 'own-standby',
+  });
+  if (fitted === null) return null;
+  const need240 = loads.filter((load) => !runs.includes(load));
+  return describe(home, widths, {
+    title: ownTitle,
+    fuel: own.fuel!,
+    fitted,
+    leftOut: [
+      ...need240.map(
+        (load): LeftOut => ({
+          load: load.id,
+          must: load.rank === 'must',
+          why: { code: 'own-standby-120' },
+        }),
+      ),
+      ...fitted.leftOut,
+    ],
+    ratedWatts: own.ratedWatts,
+    gap: ownStandbyGap(own),
+    ifs: ownStandbyIfs(home, own),
+    parts: ownStandbyParts(own),
+  });
+}
+
+function scopeOf(home: Home): Rank[] {
+  return home.facts.is('goal-scope', 'normal') ? ['must', 'good', 'wait'] : ['must', 'good'];
+}
+
+interface Described {
+  readonly title: string;
+  readonly fuel: GeneratorFuel;
+  readonly fitted: Fitted;
+  readonly leftOut: readonly LeftOut[];
+  readonly ratedWatts: number;
+  readonly gap: Gap;
+  readonly ifs: readonly string[];
+  readonly parts: readonly Part[];
+}
+
+function describe(home: Home, widths: Widths, it: Described): Route {
+  const { fitted, ratedWatts } = it;
+  const generator = { ratedKw: ratedWatts / 1000, siteKw: fitted.step.watts / 1000 };
+  const season = hardestSeason(home, fitted);
+  const burns = fuelUse({
+    generator: 'standby',
+    fuel: it.fuel,
+    ...generator,
+    wattsByHour: fitted.demand.wattsByHour[season],
+    hungry: hungryShare(fitted.carried, season),
+    atHand: fuelAtHand(home, widths, it.fuel),
+    ...fromSameTank(home, it.fuel, fitted.carried),
+  });
+  const use = leansOnCans(home, burns);
+  return makeRoute('standby-engine', it.title, {
+    ifs: [
+      'battery carbon monoxide alarms hang on each floor and by the bedrooms before it first runs',
+      'the exhaust can be aimed away from every opening, as far off as the site allows',
+      ...(it.fuel === 'propane' ? tankIfs(home) : []),
+      ...ruleIfs(home),
+      ...it.ifs,
+    ],
+    carries: fitted.carried.map((load) => load.id),
+    leavesOut: [...it.leftOut, ...alwaysOff(home)],
+    power: {
+      continuousWatts: ratedWatts,
+      startVa: fitted.step.startVa,
+      runningWatts: fitted.demand.runningWatts,
+      startDemandVa: fitted.demand.startVa,
+    },
+    fuel: use,
+    generator: { ...generator, runsByHour: ALL_DAY, sort: 'standby' },
+    gap: it.gap,
+    lasting: lastingOf(home, use),
+    parts: [
+      ...it.parts,
+      ...(fitted.softStarter ? [part('soft-starter')] : []),
+      ...(it.fuel === 'propane' ? [] : fuelContainers(home, use)),
+    ],
+    notes: [
+      'It needs service every year and a test run under load every month.',
+      ...sharedTankNotes(use),
+    ],
+  });
+}
+
+function lastingOf(home: Home, use: FuelUse) {
+  const hours = fuelHours(use);
+  if (hours === null) {
+    return lasts(
+      null,
+      true,
+      'It runs as long as the gas in the street does; that can fail in an earthquake or deep cold.',
+    );
+  }
+  const what =
+    use.fuel === 'propane' ? 'The propane in the tank' : `The ${use.fuel} (${fuelToday(use)})`;
+  return lastsHours(home, hours, what);
+}

@@ -1,8 +1,0 @@
-import type { Rule } from '../rule';
-import { portableEngine } from '../when/portable-engine';
-
-/** A shut-off helps but never allows a shorter distance; prefer low emission and shut-off. */
-export const coShutoffNoSubstitute: Rule = {
-  id: 'co-shutoff-no-substitute',
-  applies: (home, routes) => portableEngine(home, routes),
-};

@@ -1,8 +1,0 @@
-import type { Rule } from '../rule';
-import { engineVehicle } from '../when/engine-vehicle';
-
-/** A hybrid left on starts its engine by itself. Unknown kind of vehicle counts as an engine. */
-export const hybridStartsItself: Rule = {
-  id: 'hybrid-starts-itself',
-  applies: (home, routes) => engineVehicle(home, routes),
-};

@@ -1,0 +1,18 @@
+import { type Rule, yes } from '../rule';
+import { both } from '../when/both';
+import { knownGenerator } from '../when/known-generator';
+
+/** Neighbors and rules about noise. */
+export const noise: Rule = {
+  id: 'noise',
+  applies: (home, routes) => {
+    const { facts } = home;
+    const close =
+      (facts.told('home-kind') && facts.is('home-kind', 'townhouse', 'manufactured')) ||
+      (facts.told('home-tenure') && facts.is('home-tenure', 'association'));
+    return both(
+      close ? yes('Neighbors are near enough to hear it.') : null,
+      knownGenerator(home, routes),
+    );
+  },
+};

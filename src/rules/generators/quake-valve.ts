@@ -1,0 +1,20 @@
+import type { Rule } from '../rule';
+import { both } from '../when/both';
+import { said } from '../when/said';
+import { townGasGenerator } from '../when/town-gas-generator';
+
+/** A quake can shut the gas that feeds the engine. */
+export const quakeValve: Rule = {
+  id: 'quake-valve',
+  applies: (home, routes) =>
+    both(
+      said({
+        facts: home.facts,
+        id: 'hazards',
+        choices: ['earthquake'],
+        because: 'You named earthquakes.',
+        unknown: 'We do not know whether earthquakes reach you.',
+      }),
+      townGasGenerator(home, routes),
+    ),
+};
