@@ -56,7 +56,7 @@ export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]
     ...blank('gap-message'),
     ...cutLines(message, tall('message'), glyphs.cut),
     ...blank('gap-pane'),
-    ...pane.slice(0, tall('pane')),
+    ...cutLines(pane, tall('pane'), glyphs.cut),
     ...blank('gap-foot'),
     ...cutLines(foot, tall('foot'), glyphs.cut),
   ];

@@ -43,7 +43,7 @@ export function checkFrame(parts: FrameParts, width: number, pane: readonly Line
     ...windowLines({ ...block, height: tall('rows'), width, glyphs }).lines,
     ...cutLines(message, tall('message'), glyphs.cut),
     ...blank('gap-pane'),
-    ...pane.slice(0, tall('pane')),
+    ...cutLines(pane, tall('pane'), glyphs.cut),
     ...blank('gap-foot'),
     ...cutLines(foot, tall('foot'), glyphs.cut),
   ];
