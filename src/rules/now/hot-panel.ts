@@ -11,7 +11,7 @@ export const hotPanel: Rule = {
         facts,
         id: 'panel-signs',
         choices: ['heat-or-buzz', 'burn-or-rust'],
-        because: 'The panel shows heat, buzzing, burns or rust.',
+        because: 'The panel, a switch or an outlet shows heat, buzzing, burns or rust.',
         unknown: 'We do not know whether the panel shows heat, buzzing or burns.',
       }),
       said({

@@ -145,6 +145,7 @@ describe('what this home told comes first', () => {
     ['charcoal indoors', { 'cook-without': ['charcoal-indoors'] }, 'charcoal-indoors'],
     ['an oven for heat', { 'heat-second': 'oven-or-grill' }, 'oven-heat'],
     ['a panel that gets hot', { 'panel-signs': ['heat-or-buzz'] }, 'hot-panel'],
+    ['a scorched socket', { 'panel-signs': ['burn-or-rust'] }, 'hot-panel'],
   ])('%s', (_, changed, id) => {
     expect(ids(changed as Record<string, string | string[]>)[0]).toBe(id);
   });
