@@ -61,3 +61,16 @@ describe.each(plans)('the two counts of %s', (_, plan) => {
     expect(front).toMatch(/How long: (about .*careful count|It goes on)/);
   });
 });
+
+test('a size beside a route has both counts of odds, and the careful one is never above the likely', () => {
+  const steps = ['birch-street', 'tower-six', 'ridge-road', 'mill-lane'].flatMap((name) =>
+    planOf(name).rideThrough.routes.flatMap((route) => route.neighbors),
+  );
+  expect(steps.length).toBeGreaterThan(10);
+  for (const { says, odds, carefulOdds } of steps) {
+    if (odds === null) expect(carefulOdds, says).toBeNull();
+    // One is a sample of the starts of the other.
+    else expect(carefulOdds!, says).toBeLessThanOrEqual(odds + 0.03);
+  }
+  expect(planMarkdown(planOf('tower-six'))).toMatch(/a larger pack of [^\n]*\(careful count /);
+});

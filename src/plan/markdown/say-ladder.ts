@@ -28,7 +28,7 @@ function line(plan: Plan, step: Plan['ladder'][number]): string {
   const gain =
     step.gainsHours === null
       ? ''
-      : ` That buys about ${formatQuantity(Math.max(1, Math.round(step.gainsHours)), 'h')}.`;
+      : ` That buys about ${formatQuantity(Math.max(1, Math.round(step.gainsHours)), 'h')} at likely use.`;
   return `${at}, switch off: ${what} (${step.why}).${gain}`;
 }
 

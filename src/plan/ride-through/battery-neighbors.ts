@@ -8,6 +8,7 @@ import { part } from '../../routes/costs';
 import type { Route } from '../../routes/route';
 import { batteryStepsKwh, solarStepsKw } from '../../tables/generic-steps';
 import { energyOf } from './battery-ride';
+import { goalShare } from './goal-share';
 import { priceOfExchange } from './price-of-exchange';
 import type { Neighbor } from './ride-through';
 import { loadsIn } from './route-loads';
@@ -47,6 +48,17 @@ export function batteryNeighbors(
       nameplateKwh: size.kwh,
       solarKw: size.solarKw,
       odds: shareOfSeason(monthsOf[season], needed.length, rides),
+      carefulOdds: goalShare(
+        home,
+        world,
+        {
+          ...route,
+          nameplateKwh: size.kwh,
+          usableKwh,
+          solarKw: size.solarKw > 0 ? size.solarKw : null,
+        },
+        { season, careful: true },
+      ),
       costUsd: costWith(route, size),
     };
   });

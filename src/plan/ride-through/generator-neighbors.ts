@@ -13,6 +13,7 @@ import type { Route } from '../../routes/route';
 import { fuelStorage } from '../../tables/fuel-storage';
 import { batteryStepsKwh, type PowerStep, powerSteps } from '../../tables/generic-steps';
 import { namedValue } from '../../tables/named-values';
+import { goalShare } from './goal-share';
 import { priceOfExchange } from './price-of-exchange';
 import type { Neighbor } from './ride-through';
 import { MEANS_EVERY_HOURS } from './sampled-starts';
@@ -39,6 +40,7 @@ export function generatorNeighbors(
     nameplateKwh: other.nameplateKwh,
     solarKw: 0,
     odds: ableTo ? shareOf(other) : null,
+    carefulOdds: ableTo ? goalShare(home, world, other, { season, careful: true }) : null,
     costUsd: other.costUsd,
     ...(ableTo &&
       filled !== null &&

@@ -8,6 +8,7 @@ import { part } from '../../routes/costs';
 import type { Route } from '../../routes/route';
 import { type PackStep, packSteps } from '../../tables/generic-steps';
 import { energyOf } from './battery-ride';
+import { goalShare } from './goal-share';
 import { priceOfExchange } from './price-of-exchange';
 import type { Neighbor } from './ride-through';
 import { loadsIn } from './route-loads';
@@ -36,10 +37,20 @@ export function packNeighbors(home: Home, world: World, route: Route, season: Se
         survived === null
           ? null
           : shareOfSeason(monthsOf[season], survived.length, (s) => survived[s]! >= goal),
+      carefulOdds: able
+        ? goalShare(home, world, withSize(route, step), { season, careful: true })
+        : null,
       costUsd: priceOfExchange(route, part('power-pack', step.kwh)),
     };
   });
 }
+
+/** The route with another pack, as much of it usable as of the one it has. */
+const withSize = (route: Route, { kwh }: PackStep): Route => ({
+  ...route,
+  nameplateKwh: kwh,
+  usableKwh: (kwh * route.usableKwh!) / route.nameplateKwh!,
+});
 
 function runs(step: PackStep, power: NonNullable<Route['power']>): boolean {
   return (

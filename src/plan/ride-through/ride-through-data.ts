@@ -72,6 +72,8 @@ function routeData(route: RouteRide) {
       nameplateKwh: n.nameplateKwh ?? 'no battery',
       solarKw: n.solarKw,
       odds: n.odds === null ? 'does not start or carry what must run' : round(n.odds),
+      carefulOdds:
+        n.carefulOdds === null ? 'does not start or carry what must run' : round(n.carefulOdds),
       ...(n.oddsOnceStored !== undefined && { oddsOnceCansAreFilled: round(n.oddsOnceStored) }),
       costUsd: Math.round(n.costUsd.value),
     })),

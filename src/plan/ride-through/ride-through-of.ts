@@ -7,6 +7,7 @@ import { onceStored } from '../../routes/once-stored';
 import type { Route } from '../../routes/route';
 import { hardestSeason } from '../hardest-season';
 import { batteryOdds, batteryRide } from './battery-ride';
+import { goalShare } from './goal-share';
 import { lengthsFor } from './lengths';
 import { neighborsOf } from './neighbors';
 import type { OtherRide, RouteRide, Variant } from './ride-through';
@@ -82,17 +83,6 @@ function goalOnceStored(home: Home, world: World, route: Route, season: Season) 
   if (stored === null) return null;
   const share = (careful: boolean) => goalShare(home, world, stored.route, { season, careful });
   return { gallons: stored.gallons, share: share(false), carefulShare: share(true) };
-}
-
-function goalShare(
-  home: Home,
-  world: World,
-  route: Route,
-  by: { season: Season; careful: boolean },
-): number {
-  const classes = [loadsIn(home, route, 'must') ?? []];
-  const way = walkableOf(home, world, route, { classes, ...by });
-  return walkedShare(way, Math.round(home.goalHours.value), MEANS_EVERY_HOURS).share;
 }
 
 /** The routes not shown are counted from fewer of the drawn years, to keep a plan quick. */

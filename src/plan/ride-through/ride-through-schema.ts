@@ -80,6 +80,7 @@ export const rideThroughSchema = z.strictObject({
           nameplateKwh: z.union([z.number(), z.literal('no battery')]),
           solarKw: z.number(),
           odds: z.union([z.number(), z.literal('does not start or carry what must run')]),
+          carefulOdds: z.union([z.number(), z.literal('does not start or carry what must run')]),
           oddsOnceCansAreFilled: z.number().min(0).max(1).optional(),
           costUsd: z.number(),
         }),

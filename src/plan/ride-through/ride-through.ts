@@ -53,6 +53,8 @@ export interface Neighbor {
   readonly solarKw: number;
   /** Share of outages of the goal's length, in the hardest season; null: it does not start or carry what must run. */
   readonly odds: number | null;
+  /** The same by the careful count: hungry use, low tank, thirsty generator; from a sample of starts. */
+  readonly carefulOdds: number | null;
   readonly costUsd: Figure;
   /** The same share once the cans in the parts are filled; missing where none are to be filled. */
   readonly oddsOnceStored?: number;

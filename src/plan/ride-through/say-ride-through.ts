@@ -110,14 +110,17 @@ function sayVariants({ variants }: RouteRide, goal: string): string[] {
 
 function sayNeighbors({ title, neighbors }: RouteRide, goal: string): string[] {
   if (neighbors.length === 0) return [];
-  const each = neighbors.map(({ says, odds, oddsOnceStored, costUsd: { low, value, high } }) => {
-    if (odds === null) return `${says}: does not run or start all of it`;
-    const then =
-      oddsOnceStored === undefined
-        ? ''
-        : ` on the fuel counted today, ${sayShare(oddsOnceStored)} once the cans are filled`;
-    return `${says}: ${sayShare(odds)}${then}, ${formatRange(low, value, high, '$')}`;
-  });
+  const each = neighbors.map(
+    ({ says, odds, carefulOdds, oddsOnceStored, costUsd: { low, value, high } }) => {
+      if (odds === null) return `${says}: does not run or start all of it`;
+      const then =
+        oddsOnceStored === undefined
+          ? ''
+          : ` on the fuel counted today, ${sayShare(oddsOnceStored)} once the cans are filled`;
+      const careful = ` (careful count ${sayShare(carefulOdds ?? 0)})`;
+      return `${says}: ${sayShare(odds)}${careful}${then}, ${formatRange(low, value, high, '$')}`;
+    },
+  );
   return [
     `One step beside it, of 100 outages of ${goal} (${inSentence(title)}):`,
     each.map((one) => `- ${one}`).join('\n'),
