@@ -14,6 +14,7 @@ import { fuelStorage } from '../../tables/fuel-storage';
 import { batteryStepsKwh, type PowerStep, powerSteps } from '../../tables/generic-steps';
 import { namedValue } from '../../tables/named-values';
 import { goalShare } from './goal-share';
+import { inTheTank } from './in-the-tank';
 import { priceOfExchange } from './price-of-exchange';
 import type { Neighbor } from './ride-through';
 import { MEANS_EVERY_HOURS } from './sampled-starts';
@@ -74,7 +75,7 @@ function fuelSteps(route: Route): Beside[] {
   return amounts.map((gallons) => {
     const less = gallons < atHand.value ? 'less' : 'more';
     return {
-      says: `${less} fuel, ${formatQuantity(gallons, 'gal')} of ${fuel.fuel}`,
+      says: `${less} fuel, ${formatQuantity(inTheTank(fuel, gallons), 'gal')} of ${fuel.fuel}`,
       other: {
         ...route,
         fuel: {

@@ -11,11 +11,10 @@ import { goalShare } from './goal-share';
 import { lengthsFor } from './lengths';
 import { neighborsOf } from './neighbors';
 import type { OtherRide, RouteRide, Variant } from './ride-through';
-import { loadsIn, mustCarried } from './route-loads';
-import { MEANS_EVERY_HOURS } from './sampled-starts';
+import { mustCarried } from './route-loads';
 import { variantsOf } from './variants';
-import { mustWalkable, walkableOf } from './walkable';
-import { walkedOdds, walkedShare } from './walked-odds';
+import { mustWalkable } from './walkable';
+import { walkedOdds } from './walked-odds';
 import { walkedRide } from './walked-ride';
 
 /** How the route advised and those beside it ride through, in the goal's hardest season. */

@@ -6,6 +6,7 @@ import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import type { Route } from '../../routes/route';
 import { failingOf, sayFailing } from './failing';
 import { goalWalks, hourByHour } from './goal-walks';
+import { onTheGauge } from './in-the-tank';
 import { lengthsFor } from './lengths';
 import { plainOdds } from './passed-odds';
 import { type Odds, type Ride, SCOPES, type Scope } from './ride-through';
@@ -43,7 +44,7 @@ export function walkedRide(home: Home, world: World, route: Route, season: Seaso
     unservedKwh,
     unservedHours,
     failsFirst: sayFailing(failingOf(must), route.fuel?.atHand === null),
-    badCase: hardStart === null ? null : hourByHour(must, goal, hardStart),
+    badCase: hardStart === null ? null : onTheGauge(hourByHour(must, goal, hardStart), route.fuel),
   };
 }
 
