@@ -1,8 +1,7 @@
 import type { Home, Load } from '../home/home';
+import { COOL_OUTDOORS_F, warmOtherwise } from '../home/warm-otherwise';
 import type { Route } from '../routes/route';
 
-/** Outdoor cold, F, below which a home without heat gets uncomfortable within a day or two (our judgement). */
-export const COOL_OUTDOORS_F = 45;
 /** Outdoor heat, F, at which a home without cooling can harm (National Weather Service caution from 90 F). */
 const HOT_OUTDOORS_F = 90;
 
@@ -32,12 +31,10 @@ export function comfortLost(home: Home, route: Pick<Route, 'carries'>): ComfortL
   const cold = home.goalSeasons.includes('winter') && home.site.coldF < COOL_OUTDOORS_F;
   const hot = home.goalSeasons.includes('summer') && home.site.hotF >= HOT_OUTDOORS_F;
   return {
-    heat: cold && told('heat-main') && !warmOtherwise(home) ? [...missing(main), ...building] : [],
+    heat:
+      cold && told('heat-main') && !warmOtherwise(home.facts)
+        ? [...missing(main), ...building]
+        : [],
     cool: hot && (told('cool-main') || told('heat-main')) ? missing(coolers) : [],
   };
-}
-
-/** A stove or heater that needs no power and has a way out for its smoke. */
-export function warmOtherwise({ facts }: Home): boolean {
-  return facts.told('heat-second') && facts.is('heat-second', 'wood-stove', 'vented-gas');
 }

@@ -1,8 +1,8 @@
 import type { Home } from '../home/home';
 import { siteRecordLowC } from '../home/record-low';
+import { COOL_OUTDOORS_F } from '../home/warm-otherwise';
 import { hoursOf } from '../home/weather-load';
 import type { Route } from '../routes/route';
-import { COOL_OUTDOORS_F } from './comfort-lost';
 import { inSentence } from './list-of';
 
 /** Below which cold the heat pump that is carried cannot keep the house, in a sentence; null where it never gets so cold. */

@@ -4,6 +4,7 @@ import { AWAKE_HOURS, onlyWhileAwake } from '../awake';
 import { seasonsOf } from '../goal-seasons';
 import { type Load, type Season, seasons } from '../home';
 import { rankOf } from '../load-keys';
+import { warmOtherwise } from '../warm-otherwise';
 import type { LoadContext } from './context';
 import { makeLoad } from './make-load';
 
@@ -30,7 +31,7 @@ export function inOneRoom(context: LoadContext, loads: readonly Load[], named: r
   const cool = big.filter((load) => ['heat', 'both'].includes(load.follows));
   const splitHeats = facts.is('cool-main', 'mini-split');
   const room = [
-    ...(heat.length > 0 && goal.includes('winter') && !splitHeats && !hasStove(context)
+    ...(heat.length > 0 && goal.includes('winter') && !splitHeats && !warmOtherwise(facts)
       ? [heater(context)]
       : []),
     ...(cool.length > 0 && goal.includes('summer') ? [cooler(context)] : []),
@@ -53,10 +54,6 @@ function isWholeHome({ facts }: LoadContext, load: Load): boolean {
   if (load.id !== 'heat-pump') return false;
   return !(facts.told('heat-pump-tons') && (facts.number('heat-pump-tons') ?? 0) <= ROOM_TONS);
 }
-
-/** A stove with a chimney or a heater with a pipe outside warms one room without power. */
-const hasStove = ({ facts }: LoadContext) =>
-  facts.told('heat-second') && facts.is('heat-second', 'wood-stove', 'vented-gas');
 
 /**
  * One plug-in heater; by our own caution it plugs into a wall outlet and into nothing else, and is never on while

@@ -1,13 +1,12 @@
 import type { Home } from '../../home/home';
+import { COOL_OUTDOORS_F, warmOtherwise } from '../../home/warm-otherwise';
 import { type Rule, type Trigger, yes } from '../rule';
-
-/** Outdoor cold, F, below which a home without heat gets uncomfortable within a day or two (our judgement). */
-const COOL_OUTDOORS_F = 45;
 
 /** Heat that the plan does not keep on, and that nothing else replaces, where winter is cold. */
 export const heatOff: Rule = {
   id: 'heat-off',
-  applies: (home) => (home.site.coldF < COOL_OUTDOORS_F && !warmOtherwise(home) ? off(home) : null),
+  applies: (home) =>
+    home.site.coldF < COOL_OUTDOORS_F && !warmOtherwise(home.facts) ? off(home) : null,
 };
 
 function off({ facts }: Home): Trigger | null {
@@ -18,9 +17,4 @@ function off({ facts }: Home): Trigger | null {
   return electric && !facts.has('must-run', 'heat')
     ? yes('Your heat is electric, and it is not on the list of what must run.')
     : null;
-}
-
-/** A stove or heater that needs no power and has a way out for its smoke. */
-function warmOtherwise({ facts }: Home): boolean {
-  return facts.told('heat-second') && facts.is('heat-second', 'wood-stove', 'vented-gas');
 }
