@@ -17,7 +17,20 @@ const arrows: Record<string, readonly string[]> = {
   bill: ['home', 'quantity', 'tables', 'physics', 'interview'],
   rules: ['kinds', 'home', 'quantity', 'tables', 'physics', 'interview'],
   routes: ['kinds', 'home', 'outage', 'bill', 'quantity', 'tables', 'physics', 'interview'],
+  advice: [
+    'kinds',
+    'routes',
+    'outage',
+    'bill',
+    'rules',
+    'home',
+    'interview',
+    'quantity',
+    'tables',
+    'physics',
+  ],
   plan: [
+    'advice',
     'kinds',
     'routes',
     'outage',
@@ -40,6 +53,7 @@ const typesOnly: readonly (readonly [string, string])[] = [
   ['rules', 'interview'],
   ['outage', 'interview'],
   ['bill', 'interview'],
+  ['advice', 'interview'],
 ];
 
 const src = resolve(import.meta.dirname, '../src');
@@ -129,6 +143,7 @@ test('the pure rooms read no clock, no chance, no environment and no file', () =
     'outage',
     'bill',
     'rules',
+    'advice',
     'plan',
   ];
   const wrong = files(src).filter(

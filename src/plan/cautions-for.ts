@@ -1,5 +1,5 @@
+import type { Advice } from '../advice/advise';
 import type { Home } from '../home/home';
-import type { Advice } from '../routes/advise';
 import { findingOf, findings } from '../rules/find';
 import type { Finding } from '../rules/rule';
 import { wordsOf } from '../tables/rule-words';

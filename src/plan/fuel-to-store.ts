@@ -1,6 +1,6 @@
+import type { Advice } from '../advice/advise';
 import type { Home } from '../home/home';
 import { formatQuantity } from '../quantity/format-quantity';
-import type { Advice } from '../routes/advise';
 import { gallonsForGoal, keptGal } from '../routes/fuel-containers';
 import { gasolineLimitGal } from '../routes/gasoline-limit';
 import { onceStored } from '../routes/once-stored';

@@ -1,10 +1,10 @@
+import { advise, onlyReady } from '../advice/advise';
 import type { Tariff } from '../bill/tariff/tariff';
 import { widthsOf } from '../home/build-home';
 import { WEATHER_SEED, WEATHER_YEARS, World } from '../home/world';
 import type { Answers } from '../interview/answers';
 import { besideTariff } from '../interview/beside-tariff';
 import type { Interview } from '../interview/question';
-import { advise, onlyReady } from '../routes/advise';
 import { allRoutes } from '../routes/all-routes';
 import { findings } from '../rules/find';
 import { addOnsOf } from './add-ons';

@@ -1,7 +1,7 @@
+import type { Advice } from '../advice/advise';
 import type { Home } from '../home/home';
 import { hasFixedBattery, hasFixedGenerator, isSource } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
-import type { Advice } from '../routes/advise';
 import { hasWiringToDo } from '../routes/wiring-to-do';
 import type { Finding, Who } from '../rules/rule';
 import type { AddOn } from './add-ons';

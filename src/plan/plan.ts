@@ -1,5 +1,5 @@
+import type { Advice } from '../advice/advise';
 import type { BillCheck, Home, Load } from '../home/home';
-import type { Advice } from '../routes/advise';
 import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
 import type { AddOn } from './add-ons';

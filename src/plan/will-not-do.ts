@@ -1,10 +1,10 @@
+import type { Advice } from '../advice/advise';
 import type { Home } from '../home/home';
 import type { LoadId } from '../home/load-id';
 import { loadName } from '../home/load-names';
 import { wasTold } from '../home/load-told';
 import { hasGenerator, isSource, isWired } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
-import type { Advice } from '../routes/advise';
 import { bridges } from '../routes/gap';
 import { carriesAllMust } from '../routes/must-carried';
 import type { Route } from '../routes/route';

@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
+import { doesWholeJob } from '../../src/advice/advise';
 import type { Plan } from '../../src/plan/plan';
 import { planMarkdown } from '../../src/plan/to-markdown';
-import { doesWholeJob } from '../../src/routes/advise';
 import { folder, planOf } from './read-household';
 
 interface Expectation {

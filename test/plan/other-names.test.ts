@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
+import { advise } from '../../src/advice/advise';
 import { widthsOf } from '../../src/home/build-home';
 import type { Home } from '../../src/home/home';
 import { World } from '../../src/home/world';
@@ -14,7 +15,6 @@ import { healthFirst } from '../../src/plan/ride-through/health-first';
 import { walkLadder } from '../../src/plan/ride-through/ladder-walk';
 import { loadsIn } from '../../src/plan/ride-through/route-loads';
 import { tooColdForPump } from '../../src/plan/too-cold-for-pump';
-import { advise } from '../../src/routes/advise';
 import { allRoutes } from '../../src/routes/all-routes';
 import { mustMissed } from '../../src/routes/must-carried';
 import { answersOf } from '../households/read-household';

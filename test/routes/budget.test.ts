@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
+import { advise } from '../../src/advice/advise';
 import { widthsOf } from '../../src/home/build-home';
-import { advise } from '../../src/routes/advise';
 import { budgetUsd } from '../../src/routes/budget';
 import { generatorCords, generatorInlet } from '../../src/routes/kinds/portable-generator';
 import { preparation } from '../../src/routes/kinds/preparation';

@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
+import { advise } from '../../src/advice/advise';
 import { widthsOf } from '../../src/home/build-home';
 import { World } from '../../src/home/world';
 import type { Answers } from '../../src/interview/answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
-import { advise } from '../../src/routes/advise';
 import { allRoutes } from '../../src/routes/all-routes';
 import type { Route } from '../../src/routes/route';
 

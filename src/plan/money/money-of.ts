@@ -1,3 +1,4 @@
+import type { Advice } from '../../advice/advise';
 import { WEAR_PER_KWH } from '../../bill/lifecycle/battery-wear';
 import { oldPrices } from '../../bill/lifecycle/cost-part';
 import { routeMoney } from '../../bill/lifecycle/route-money';
@@ -9,7 +10,6 @@ import type { World } from '../../home/world';
 import { hasFixedBattery, isSource } from '../../kinds/ask-traits';
 import type { RouteKind } from '../../kinds/route-kind';
 import { traitsOf } from '../../kinds/route-traits';
-import type { Advice } from '../../routes/advise';
 import type { Route } from '../../routes/route';
 import { batteryType } from '../../tables/battery-types';
 import { endedBy } from '../../tables/incentives';

@@ -1,8 +1,8 @@
+import type { Advice } from '../../advice/advise';
 import type { Home, Season } from '../../home/home';
 import type { World } from '../../home/world';
 import { traitsOf } from '../../kinds/route-traits';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
-import type { Advice } from '../../routes/advise';
 import { onceStored } from '../../routes/once-stored';
 import type { Route } from '../../routes/route';
 import { hardestSeason } from '../hardest-season';

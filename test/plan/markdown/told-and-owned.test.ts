@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
+import { advise } from '../../../src/advice/advise';
 import { widthsOf } from '../../../src/home/build-home';
 import { addOnsOf } from '../../../src/plan/add-ons';
 import { electricianPoints } from '../../../src/plan/electrician-points';
@@ -8,7 +9,6 @@ import { sayWhatYouHave } from '../../../src/plan/markdown/say-what-you-have';
 import { oneRoomWords } from '../../../src/plan/one-room-words';
 import type { Plan } from '../../../src/plan/plan';
 import { willNotDo } from '../../../src/plan/will-not-do';
-import { advise } from '../../../src/routes/advise';
 import { powerPack } from '../../../src/routes/kinds/power-pack';
 import { preparation } from '../../../src/routes/kinds/preparation';
 import { singleBattery } from '../../../src/routes/kinds/single-battery';

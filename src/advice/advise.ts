@@ -1,10 +1,10 @@
 import type { Home } from '../home/home';
 import { isPack, isSource } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
-import { budgetUsd, withinBudgetUsd } from './budget';
-import { gasolineLimitGal } from './gasoline-limit';
-import { carriesAllMust, mustCarried } from './must-carried';
-import type { Route } from './route';
+import { budgetUsd, withinBudgetUsd } from '../routes/budget';
+import { gasolineLimitGal } from '../routes/gasoline-limit';
+import { carriesAllMust, mustCarried } from '../routes/must-carried';
+import type { Route } from '../routes/route';
 
 export interface Advice {
   /** The route advised. */
