@@ -17,7 +17,7 @@ export interface Advice {
 }
 
 /**
- * The route to advise: the cheapest within the money told that carries all that must run for the time asked;
+ * The route to advise: the cheapest whose likely price is within the money told and that carries all that must run for the time asked;
  * where none does, the one within it that comes nearest, one that leaves nothing out first; where it buys none, getting
  * ready. Where no money was told, none is too dear.
  */
@@ -27,7 +27,7 @@ export function advise(home: Home, routes: readonly Route[]): Advice {
     (r) => r.verdict !== 'cannot' && isSource(traitsOf[r.kind]) && r.carries.length > 0,
   );
   const whole = able.filter((route) => doesWholeJob(home, route)).sort(byCost);
-  const affordable = able.filter((r) => withinBudgetUsd(home, r.costUsd.low));
+  const affordable = able.filter((r) => withinBudgetUsd(home, r.costUsd.value));
   const wholeAffordable = affordable.filter((route) => doesWholeJob(home, route)).sort(byCost)[0];
   const nearest = [...affordable].sort(
     (a, b) =>
@@ -39,11 +39,12 @@ export function advise(home: Home, routes: readonly Route[]): Advice {
   const chosen = wholeAffordable ?? nearest ?? ready;
   const wider = widerAtThatPrice(home, chosen, affordable);
   const route = wider ?? chosen;
-  const why = because(home, route, { whole: wholeAffordable !== undefined, budget });
+  const cheapest = [...able].sort(byCost)[0] ?? null;
+  const why = because(home, route, { whole: wholeAffordable !== undefined, budget, cheapest });
   const also = wider === undefined ? '' : LESS_PLUGGED_IN;
   return {
     route,
-    because: `${why}${also}${aboveBudget(route, budget)}`,
+    because: `${why}${also}`,
     beside: able
       .filter((r) => r !== route && share(home, r) > 0)
       .sort((a, b) => share(home, b) - share(home, a) || byCost(a, b))
@@ -125,15 +126,6 @@ function hoursOnStored(home: Home, { fuel }: Route): number {
   return (24 * gasolineLimitGal(home)) / Math.max(fuel.perDay.value, 0.01);
 }
 
-/** Nothing above what was told without saying by how much. */
-function aboveBudget({ costUsd }: Route, budget: number | null): string {
-  if (budget === null || costUsd.value <= budget) return '';
-  const above = usd(costUsd.value - budget);
-  return costUsd.low > budget
-    ? ` Its likely price of ${usd(costUsd.value)} is ${above} above the ${usd(budget)} you told us.`
-    : ` The ${usd(budget)} you told us reaches only the low end of its price: at its likely price of ${usd(costUsd.value)} it is ${above} more.`;
-}
-
 const usd = (dollars: number) => `$${Math.round(dollars).toLocaleString('en-US')}`;
 
 function byCost(a: Route, b: Route): number {
@@ -143,12 +135,12 @@ function byCost(a: Route, b: Route): number {
 function because(
   home: Home,
   route: Route,
-  { whole, budget }: { whole: boolean; budget: number | null },
+  { whole, budget, cheapest }: { whole: boolean; budget: number | null; cheapest: Route | null },
 ): string {
   if (!isSource(traitsOf[route.kind])) {
-    return budget === null
+    return budget === null || cheapest === null
       ? 'No route that gives power is open here yet. Getting ready costs little and is worth doing first.'
-      : `No route that gives power fits the ${usd(budget)} you told us. Getting ready costs little and is worth doing first.`;
+      : `No route that gives power fits the ${usd(budget)} you told us. ${needsMore(cheapest, budget)} Getting ready costs little and is worth doing first.`;
   }
   if (whole) {
     return `Of the routes that carry all that must keep running for the time you asked, it costs least${budget === null ? `. ${NO_MONEY_TOLD}` : `, and it fits the ${usd(budget)} you told us.`}`;
@@ -161,6 +153,11 @@ function because(
   const money = budget === null ? ` ${NO_MONEY_TOLD}` : '';
   const today = stored ? ' on the fuel counted today' : '';
   return `No route ${within} does the whole job${today}. This one comes nearest: it carries ${missing ? 'the most of what' : 'all that'} must run for the most of the time${fuel}.${money}`;
+}
+
+/** What the cheapest source is likely to cost, and how much that is above what was told. */
+function needsMore({ title, costUsd }: Route, budget: number): string {
+  return `The cheapest, ${title.toLowerCase()}, is likely to cost ${usd(costUsd.value)}, ${usd(costUsd.value - budget)} more.`;
 }
 
 const NO_MONEY_TOLD =

@@ -4,6 +4,7 @@ import { advise } from '../../src/advice/advise';
 import { widthsOf } from '../../src/home/build-home';
 import { budgetUsd } from '../../src/routes/budget';
 import { generatorCords, generatorInlet } from '../../src/routes/kinds/portable-generator';
+import { powerPack } from '../../src/routes/kinds/power-pack';
 import { preparation } from '../../src/routes/kinds/preparation';
 import { houseWith } from '../plan/electrical/electrical-home';
 
@@ -41,12 +42,22 @@ describe('money as asked', () => {
     expect(because).toContain('You told us no amount of money');
   });
 
-  test('what is advised above the money told says by how much', () => {
+  test('a price of which only the low end fits is above the money told, and the reason says by how much', () => {
     const cords = generatorCords(house({}), widths).costUsd;
     const told = Math.round((cords.low + cords.value) / 2);
     const { route, because } = adviceFor({ 'budget-now': told, 'budget-later': 0 });
-    expect(route.kind).toBe('engine-cords');
+    expect(route.kind).toBe('preparation');
     expect(because).toContain(`$${(cords.value - told).toLocaleString('en-US')} more`);
+    expect(adviceFor({ 'budget-now': cords.value, 'budget-later': 0 }).route.kind).toBe(
+      'engine-cords',
+    );
+  });
+
+  test('a pack is no larger than the money told buys at its likely price', () => {
+    const pack = (money: object) => powerPack(house({ 'goal-hours': 96, ...money })).costUsd;
+    const free = pack({});
+    const told = Math.round((free.low + free.value) / 2);
+    expect(pack({ 'budget-now': told, 'budget-later': 0 }).value).toBeLessThanOrEqual(told);
   });
 
   test('nothing that costs more even at its low end is advised', () => {

@@ -29,8 +29,8 @@ export interface PackSize {
 
 /**
  * A pack that runs and starts these loads, the household's own first, alone or beside a new one (up to two of the
- * largest): the smallest that lasts the hours and may fit
- * the budget; where none does, the largest that may fit; where none may, the smallest. Null: none runs them.
+ * largest): the smallest that lasts the hours at a likely price within
+ * the budget; where none does, the largest within it; where none is, the smallest. Null: none runs them.
  */
 export function choosePack(home: Home, loads: readonly Load[], goalHours: number): PackSize | null {
   const demand = demandOf(loads, home.goalSeasons);
@@ -48,7 +48,7 @@ export function choosePack(home: Home, loads: readonly Load[], goalHours: number
     const hours = packHours(home, loads, usableKwh);
     return { nameplateKwh, boughtKwh, usableKwh, watts, startVa, hours };
   });
-  const price = (kwh: number) => (kwh === 0 ? 0 : part('power-pack', kwh).costUsd.low);
+  const price = (kwh: number) => (kwh === 0 ? 0 : part('power-pack', kwh).costUsd.value);
   const payable = sized.filter((s) => withinBudgetUsd(home, price(s.boughtKwh)));
   return (
     payable.find((s) => countedHours(home, s.hours) >= goalHours) ??

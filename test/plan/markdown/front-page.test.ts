@@ -129,7 +129,11 @@ test('where something that must run is left out, the front page names the cheape
 });
 
 test('a vehicle with an outlet calls no electrician while nothing is wired to the house', () => {
-  const plan = planOf('mill-lane', { 'own-sources': ['ev-outlet'], 'engine-place': 'none' });
+  const plan = planOf('mill-lane', {
+    'own-sources': ['ev-outlet'],
+    'engine-place': 'none',
+    'budget-later': 3000,
+  });
   expect(plan.cautions.map((one) => one.id)).toContain('vehicle-house-ok');
   expect(plan.advice.route.kind).toBe('power-pack');
   expect(halves(plan).front).toContain('Whom to call: no electrician');
