@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 
 /** Rooms that analyze: they speak in ids, codes and figures. */
-const rooms = ['home', 'routes', 'rules', 'outage', 'bill', 'plan', 'kinds'];
+const rooms = ['home', 'routes', 'rules', 'outage', 'bill', 'plan', 'kinds', 'words', 'papers'];
 
 /** Letters with a space between them or a capital first: written for people, not an id. */
 const SENTENCE = String.raw`['"\`](?=[^'"\`]*[A-Za-z])(?:[A-Z][^'"\`]*|[^'"\`]* [^'"\`]*)['"\`]`;
@@ -27,7 +27,7 @@ const reads: readonly [string, RegExp][] = [
 const exceptions: Readonly<Record<string, string>> = {
   'bill/tariff/demo-tariffs.ts': 'finds a row of a table by its letter',
   'bill/tariff/in-season.ts': 'periods of a tariff are keyed by their names, in the file as here',
-  'plan/words/first-sentence.ts': 'the one cut for print; nothing is decided by it',
+  'words/en/first-sentence.ts': 'the one cut for print; nothing is decided by it',
 };
 
 const files = rooms.flatMap((room) =>

@@ -1,8 +1,8 @@
 import interview from '#compiled/questions.js';
 import type { Tariff } from '../bill/tariff/tariff';
+import { planMarkdown } from '../papers/household/to-markdown';
+import { planData } from '../papers/plan-file/plan-data';
 import { makePlan } from '../plan/make-plan';
-import { planData } from '../plan/plan-data';
-import { planMarkdown } from '../plan/to-markdown';
 import { nameOfFile } from '../store/home-file';
 import { keepTariff } from '../store/keep-tariff';
 import { writePapers } from '../store/write-papers';

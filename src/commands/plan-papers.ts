@@ -1,7 +1,6 @@
-import { stringify } from 'yaml';
+import { planMarkdown } from '../papers/household/to-markdown';
+import { planYaml } from '../papers/plan-file/to-yaml';
 import type { Plan } from '../plan/plan';
-import { planData } from '../plan/plan-data';
-import { planMarkdown } from '../plan/to-markdown';
 import type { Paper } from '../store/write-papers';
 
 /** The papers of a plan: the plan as data, and the plain-language summary. */
@@ -9,7 +8,7 @@ export function planPapers(plan: Plan, name: string): Paper[] {
   return [
     {
       file: `${name}.plan.yaml`,
-      text: stringify(planData(plan), { lineWidth: 100, aliasDuplicateObjects: false }),
+      text: planYaml(plan),
       comment: (text) => `# ${text}`,
     },
     {

@@ -1,6 +1,6 @@
 import interview from '#compiled/questions.js';
 import { tariffJsonSchema, tariffSchema } from '../bill/tariff/tariff-schema';
-import { planJsonSchema } from '../plan/plan-schema';
+import { planJsonSchema } from '../papers/plan-file/plan-schema';
 import { homeJsonSchema } from '../store/home-schema';
 import { DONE, WRONG_USAGE } from './exit-codes';
 import { printErr, printOut } from './print';

@@ -6,9 +6,8 @@ import type { Route } from '../routes/route';
 import { hasWiringToDo } from '../routes/wiring-to-do';
 import type { Finding } from '../rules/rule';
 import { type RuleId, wordsOf } from '../tables/rule-words';
-
+import { firstSentence } from '../words/en/first-sentence';
 import { givesWatts } from './electrical/high-end';
-import { firstSentence } from './words/first-sentence';
 
 /** What a licensed electrician is needed for in this plan. */
 export type ElectricianFor = 'route' | 'home' | 'nothing';

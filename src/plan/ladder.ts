@@ -3,7 +3,7 @@ import type { LoadId } from '../home/load-id';
 import { wasAskedAbout } from '../home/load-told';
 import type { Route } from '../routes/route';
 import { atRisk } from '../rules/when/at-risk';
-import { listOf } from './list-of';
+import { listOf } from '../words/en/list-of';
 
 /** What goes off at which level of charge or fuel, and what that buys. */
 export interface LadderStep {

@@ -1,7 +1,7 @@
 import type { Home } from '../home/home';
 import { atRisk } from '../rules/when/at-risk';
+import { sayLeaveWithDevice } from '../words/en/say-life-first';
 import { lifeFirst } from './life-first';
-import { sayLeaveWithDevice } from './markdown/say-life-first';
 
 /** What to do where there is no time to do more. */
 export const GO_NOW = 'people, medicine, device batteries, go. Leave the rest.';

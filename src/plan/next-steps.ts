@@ -4,13 +4,13 @@ import { hasFixedBattery, hasFixedGenerator, isSource } from '../kinds/ask-trait
 import { traitsOf } from '../kinds/route-traits';
 import { hasWiringToDo } from '../routes/wiring-to-do';
 import type { Finding, Who } from '../rules/rule';
+import { inSentence, listOf } from '../words/en/list-of';
+import { remedy } from '../words/en/say-high-end';
+import { sentenceCase } from '../words/en/sentence-case';
 import type { AddOn } from './add-ons';
 import type { Electrical } from './electrical/electrical';
 import type { FuelToStore } from './fuel-to-store';
-import { inSentence, listOf } from './list-of';
 import { alarmStep, medicalSteps, rehearsal } from './safety-steps';
-import { sentenceCase } from './sentence-case';
-import { remedy } from './words/say-high-end';
 import type { ToFindOut } from './worth-finding-out';
 
 /** What a step is about, for whoever picks among them. */

@@ -1,7 +1,7 @@
 import { AWAKE } from '../home/awake';
 import type { Home, Load, Season } from '../home/home';
 import { wasAskedAbout } from '../home/load-told';
-import { inSentence, listOf } from './list-of';
+import { inSentence, listOf } from '../words/en/list-of';
 
 const clock = (hour: number) =>
   `${((hour + 11) % 12) + 1} ${hour < 12 ? 'in the morning' : 'in the evening'}`;

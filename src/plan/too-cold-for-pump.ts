@@ -3,7 +3,7 @@ import { siteRecordLowC } from '../home/record-low';
 import { COOL_OUTDOORS_F } from '../home/warm-otherwise';
 import { hoursOf } from '../home/weather-load';
 import type { Route } from '../routes/route';
-import { inSentence } from './list-of';
+import { inSentence } from '../words/en/list-of';
 
 /** Below which cold the heat pump that is carried cannot keep the house, in a sentence; null where it never gets so cold. */
 export function tooColdForPump(home: Home, { carries }: Pick<Route, 'carries'>): string | null {

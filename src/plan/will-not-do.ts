@@ -8,12 +8,12 @@ import { traitsOf } from '../kinds/route-traits';
 import { bridges } from '../routes/gap';
 import { carriesAllMust } from '../routes/must-carried';
 import type { Route } from '../routes/route';
+import { sayGap } from '../words/en/say-gap';
+import { sayLeftOut } from '../words/en/say-left-out';
 import { failedBefore, sayFailedBefore } from './failed-before';
 import type { FuelToStore } from './fuel-to-store';
 import { nightWithoutHeat } from './night-without-heat';
 import { tooColdForPump } from './too-cold-for-pump';
-import { sayGap } from './words/say-gap';
-import { sayLeftOut } from './words/say-left-out';
 
 /** Only what was told is said to have been told. */
 function sayMust(home: Home, id: LoadId): string {

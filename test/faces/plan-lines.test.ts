@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { widthOf } from '../../src/faces/screen/line';
 import { planFrame } from '../../src/faces/screen/plan-frame';
 import { planLines } from '../../src/faces/screen/plan-lines';
-import { planMarkdown } from '../../src/plan/to-markdown';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { planOf } from '../households/read-household';
 
 const texts = ['birch-street', 'tower-six', 'ridge-road'].map((name) => planMarkdown(planOf(name)));

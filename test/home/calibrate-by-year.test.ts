@@ -4,12 +4,12 @@ import { hourlyLoadKw } from '../../src/home/hourly-load';
 import { monthDegrees } from '../../src/home/usual-hours';
 import { weatherKwh } from '../../src/home/weather-kwh';
 import { World } from '../../src/home/world';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
+import { planData } from '../../src/papers/plan-file/plan-data';
+import { planSchema } from '../../src/papers/plan-file/plan-schema';
 import { MONTH_DAYS, MONTH_OF_DAY } from '../../src/physics/weather/calendar';
 import { answersToSettle } from '../../src/plan/answers-to-settle';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
-import { planData } from '../../src/plan/plan-data';
-import { planSchema } from '../../src/plan/plan-schema';
-import { planMarkdown } from '../../src/plan/to-markdown';
 import { answersOf, planOf } from '../households/read-household';
 
 type Changed = Record<string, string | number | string[] | number[]>;

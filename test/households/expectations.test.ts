@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { doesWholeJob } from '../../src/advice/advise';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
 import type { Plan } from '../../src/plan/plan';
-import { planMarkdown } from '../../src/plan/to-markdown';
 import { folder, planOf } from './read-household';
 
 interface Expectation {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { planMarkdown } from '../../src/plan/to-markdown';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { formatRange } from '../../src/quantity/format-quantity';
 import { planOf } from '../households/read-household';
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { parse, stringify } from 'yaml';
 import interview from '#compiled/questions.js';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
+import { planData } from '../../src/papers/plan-file/plan-data';
+import { planSchema } from '../../src/papers/plan-file/plan-schema';
 import { dangerToldIn } from '../../src/plan/danger-told';
-import { planData } from '../../src/plan/plan-data';
-import { planSchema } from '../../src/plan/plan-schema';
-import { planMarkdown } from '../../src/plan/to-markdown';
 import { planOf } from '../households/read-household';
 
 const answers = { 'now-danger': ['power-off', 'gas-smell', 'fallen-wire'] };

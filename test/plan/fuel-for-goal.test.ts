@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { fuelForGoal } from '../../src/plan/fuel-for-goal';
-import { planMarkdown } from '../../src/plan/to-markdown';
 import { planOf } from '../households/read-household';
 
 /** Propane from a tank, five days. */

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { fuelToStore } from '../../src/plan/fuel-to-store';
-import { planMarkdown } from '../../src/plan/to-markdown';
 import { formatQuantity } from '../../src/quantity/format-quantity';
 import { onceStored } from '../../src/routes/once-stored';
 import { fuelStorage } from '../../src/tables/fuel-storage';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { sayHardCase } from '../../src/plan/ride-through/say-hard-case';
+import { sayHardCase } from '../../src/papers/household/details/say-hard-case';
 import { planOf } from '../households/read-household';
 
 /** Rows of the table as cells, the head left out. */

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { World } from '../../src/home/world';
+import { sayLoads } from '../../src/papers/household/details/say-loads';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { ladderOf } from '../../src/plan/ladder';
-import { sayLoads } from '../../src/plan/markdown/say-loads';
 import { walkLadder } from '../../src/plan/ride-through/ladder-walk';
 import { tooColdForPump } from '../../src/plan/too-cold-for-pump';
 import { frozenPlan } from '../frozen-plans';

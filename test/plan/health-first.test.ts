@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { planMarkdown } from '../../src/plan/to-markdown';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { PACK_IDLE_WATTS } from '../../src/routes/kinds/pack-idle';
 import { planOf } from '../households/read-household';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { planMarkdown } from '../../src/plan/to-markdown';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { gallonsForGoal, keptGal } from '../../src/routes/fuel-containers';
 import { onceStored } from '../../src/routes/once-stored';
 import { planOf } from '../households/read-household';

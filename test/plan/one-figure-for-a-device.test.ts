@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
-import { planMarkdown } from '../../src/plan/to-markdown';
 import { weigher } from '../../src/plan/weigh';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf } from '../households/read-household';

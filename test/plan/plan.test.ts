@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { stringify } from 'yaml';
 import interview from '#compiled/questions.js';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
+import { planData } from '../../src/papers/plan-file/plan-data';
+import { planJsonSchema, planSchema } from '../../src/papers/plan-file/plan-schema';
 import { makePlan } from '../../src/plan/make-plan';
 import type { Plan } from '../../src/plan/plan';
-import { planData } from '../../src/plan/plan-data';
-import { planJsonSchema, planSchema } from '../../src/plan/plan-schema';
-import { planMarkdown } from '../../src/plan/to-markdown';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf, planOf } from '../households/read-household';
 

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { World } from '../../src/home/world';
+import { sayShare } from '../../src/papers/household/details/say-ride-through';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { batteryRide } from '../../src/plan/ride-through/battery-ride';
 import { LENGTHS, lengthsFor } from '../../src/plan/ride-through/lengths';
-import { sayShare } from '../../src/plan/ride-through/say-ride-through';
 import { walkedRide } from '../../src/plan/ride-through/walked-ride';
-import { planMarkdown } from '../../src/plan/to-markdown';
 import { IDLE_KW, limitsOf } from '../../src/routes/battery-hours';
 import type { Route } from '../../src/routes/route';
 import { planOf } from '../households/read-household';

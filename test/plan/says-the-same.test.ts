@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { loadNames } from '../../src/home/load-names';
-import { planMarkdown } from '../../src/plan/to-markdown';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { equipmentCost } from '../../src/tables/equipment-costs';
 import { planOf } from '../households/read-household';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { planMarkdown } from '../../src/plan/to-markdown';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf } from '../households/read-household';
 

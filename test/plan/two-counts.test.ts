@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { fuelForGoal } from '../../src/plan/fuel-for-goal';
 import type { Plan } from '../../src/plan/plan';
-import { planMarkdown } from '../../src/plan/to-markdown';
 import { planOf } from '../households/read-household';
 
 const plans: [string, Plan][] = [

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { sayRoutes } from '../../src/plan/markdown/say-routes';
+import { sayRoutes } from '../../src/papers/household/details/say-routes';
 import { onlyUnknown } from '../../src/routes/stop';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf } from '../households/read-household';

@@ -4,13 +4,13 @@ import { widthsOf } from '../../src/home/build-home';
 import type { Load } from '../../src/home/home';
 import type { LoadId } from '../../src/home/load-id';
 import { wireRuns } from '../../src/plan/electrical/wires';
-import { sayLeftOut } from '../../src/plan/words/say-left-out';
 import { fitPower } from '../../src/routes/fit-power';
 import { siteShare } from '../../src/routes/generator-size';
 import { chargingGenerator } from '../../src/routes/kinds/charging-generator';
 import { ownGenerator } from '../../src/routes/kinds/own-generator';
 import { generatorCords, generatorInlet } from '../../src/routes/kinds/portable-generator';
 import { vehicle } from '../../src/routes/kinds/vehicle';
+import { sayLeftOut } from '../../src/words/en/say-left-out';
 import { houseWith } from '../plan/electrical/electrical-home';
 
 const widths = widthsOf(interview);

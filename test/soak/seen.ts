@@ -1,11 +1,11 @@
 import { stringify } from 'yaml';
 import interview from '#compiled/questions.js';
 import type { Answers } from '../../src/interview/answers';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
+import { type PlanData, planData } from '../../src/papers/plan-file/plan-data';
 import { electricalOf } from '../../src/plan/electrical/electrical';
 import { makePlan } from '../../src/plan/make-plan';
 import type { Plan } from '../../src/plan/plan';
-import { type PlanData, planData } from '../../src/plan/plan-data';
-import { planMarkdown } from '../../src/plan/to-markdown';
 import type { Route } from '../../src/routes/route';
 
 /** What is held of every plan does not hang on the odds, so a few drawn years of weather will do. */

@@ -1,9 +1,9 @@
 import interview from '#compiled/questions.js';
 import type { Answer, Answers } from '../../src/interview/answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
-import { firstSentences } from '../../src/plan/markdown/first-sentences';
 import { findings } from '../../src/rules/find';
 import { wordsOf } from '../../src/tables/rule-words';
+import { firstSentences } from '../../src/words/en/first-sentences';
 import { homeAsked } from '../plan/asked-home';
 import type { Hazard } from './hazards';
 import type { Seen } from './seen';

@@ -3,7 +3,7 @@ import { hasFixedGenerator } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity, formatRange } from '../../quantity/format-quantity';
 import type { Route } from '../../routes/route';
-import { sayGap } from '../words/say-gap';
+import { sayGap } from '../../words/en/say-gap';
 import { hasGenerator, isFixedBattery, isWired } from './route-traits';
 
 /** A circuit of the route advised, as an electrician quotes it; medical loads are named by their rank only. */

@@ -1,7 +1,7 @@
 import type { Home } from '../../home/home';
 import type { Gap } from '../../routes/gap';
 import { iticCurve } from '../../tables/itic-curve';
-import { sayGap } from '../words/say-gap';
+import { sayGap } from '../../words/en/say-gap';
 
 /** The longest time with no voltage that office electronics are designed to ride through, s. ITI (CBEMA) curve, 2000. */
 export function electronicsGapSeconds(): number {

@@ -13,7 +13,7 @@ import { traitsOf } from '../../kinds/route-traits';
 import type { Route } from '../../routes/route';
 import { batteryType } from '../../tables/battery-types';
 import { endedBy } from '../../tables/incentives';
-import { inSentence, listOf } from '../list-of';
+import { inSentence, listOf } from '../../words/en/list-of';
 import type { Outlook } from '../outlook';
 import type { RideThrough } from '../ride-through/ride-through-of';
 import { type BetweenOutages, betweenOutages, withCeiling } from './between-outages';

@@ -3,9 +3,9 @@ import { checkTariff } from '../../bill/tariff/check-tariff';
 import type { Tariff } from '../../bill/tariff/tariff';
 import { tariffFromBill } from '../../bill/tariff/tariff-from-bill';
 import type { Home } from '../../home/home';
+import { sayOwnTariff } from '../../words/en/say-own-tariff';
+import { sayPrices } from '../../words/en/say-prices';
 import { billReadingOf } from './bill-reading-of';
-import { sayOwnTariff } from './say-own-tariff';
-import { sayPrices } from './say-prices';
 
 /** How the household pays for power, as far as it told us. */
 export interface HomeTariff {

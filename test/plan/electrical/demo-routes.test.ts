@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { electricalLines } from '../../../src/papers/household/details/say-electrical';
+import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import { electricalOf } from '../../../src/plan/electrical/electrical';
-import { electricalLines } from '../../../src/plan/electrical/say-electrical';
 import { electricianPoints } from '../../../src/plan/electrician-points';
 import type { Plan } from '../../../src/plan/plan';
-import { planMarkdown } from '../../../src/plan/to-markdown';
 import type { Route } from '../../../src/routes/route';
 import { findings } from '../../../src/rules/find';
 import { planOf } from '../../households/read-household';

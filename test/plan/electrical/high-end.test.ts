@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import { givesWatts } from '../../../src/plan/electrical/high-end';
 import { givesPower } from '../../../src/plan/electrical/route-traits';
 import type { Plan } from '../../../src/plan/plan';
-import { planMarkdown } from '../../../src/plan/to-markdown';
 import { planOf } from '../../households/read-household';
 
 const birch = planOf('birch-street');

@@ -5,10 +5,10 @@ import { stringify } from 'yaml';
 import interview from '#compiled/questions.js';
 import { dispatchYear, settingOfYear } from '../../../src/bill/dispatch/dispatch-year';
 import type { Answers } from '../../../src/interview/answers';
+import { sayMoney } from '../../../src/papers/household/money/say-money';
+import { moneyData } from '../../../src/papers/plan-file/money-data';
+import { moneySchema } from '../../../src/papers/plan-file/money-schema';
 import { makePlan } from '../../../src/plan/make-plan';
-import { moneyData } from '../../../src/plan/money/money-data';
-import { moneySchema } from '../../../src/plan/money/money-schema';
-import { sayMoney } from '../../../src/plan/money/say-money';
 import { readHome } from '../../../src/store/read-home';
 import { folder } from '../../households/read-household';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { carriedHours } from '../../../src/outage/expected-outages';
+import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import type { Plan } from '../../../src/plan/plan';
-import { planMarkdown } from '../../../src/plan/to-markdown';
 import { planOf } from '../../households/read-household';
 
 const plan = planOf('mill-lane');

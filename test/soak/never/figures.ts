@@ -1,6 +1,6 @@
-import { sayFigure } from '../../../src/plan/markdown/say-figure';
 import { formatQuantity } from '../../../src/quantity/format-quantity';
 import { onceStored } from '../../../src/routes/once-stored';
+import { sayFigure } from '../../../src/words/en/say-figure';
 import type { Held } from '../seen';
 
 /** "$1,770", "28 h", "3 days 4 h", "30 min", "21 gal". */

@@ -1,4 +1,4 @@
-import { planSchema } from '../../../src/plan/plan-schema';
+import { planSchema } from '../../../src/papers/plan-file/plan-schema';
 import { visible } from '../../../src/quantity/visible';
 import { findings } from '../../../src/rules/find';
 import { faultsIf, type Held } from '../seen';

@@ -1,7 +1,7 @@
 import { stringify } from 'yaml';
 import { hasGenerator, isWired } from '../../../src/kinds/ask-traits';
 import { traitsOf } from '../../../src/kinds/route-traits';
-import { electricalData } from '../../../src/plan/electrical/electrical-data';
+import { electricalData } from '../../../src/papers/plan-file/electrical-data';
 import { electricalFor, faultsIf, type Held, openRoutes } from '../seen';
 import { BROKEN } from './papers';
 

@@ -1,0 +1,76 @@
+import type { Plan } from '../../../plan/plan';
+import type { Finding } from '../../../rules/rule';
+import { firstSentence } from '../../../words/en/first-sentence';
+import { inSentence } from '../../../words/en/list-of';
+import { sayFigure } from '../../../words/en/say-figure';
+import { bullets } from '../../markdown/bullets';
+
+const groups: readonly { title: string; from: number; to: number }[] = [
+  { title: 'These can kill. Read them aloud once:', from: 5, to: 5 },
+  { title: 'These can injure, burn or flood:', from: 4, to: 4 },
+  {
+    title: 'These keep the backup from working, or cost money (in full in the plan file):',
+    from: 1,
+    to: 3,
+  },
+];
+
+/** The cautions: first those that follow from the answers, then, question by question, those for want of one. */
+export function sayCautions(plan: Plan): string[] {
+  const known = plan.cautions.filter((one) => !one.careful);
+  const said = groups.flatMap(({ title, from, to }) => {
+    const own = known.filter((c) => c.severity >= from && c.severity <= to);
+    return own.length > 0 ? [title, bullets(own.map(sayCaution))] : [];
+  });
+  return ['## Cautions', ...said, ...forWantOfAnswers(plan)];
+}
+
+/** Grave ones in full; of the lesser ones the first sentence, for the plan file has the rest. */
+function sayCaution(caution: Finding): string {
+  const says = caution.severity <= 3 ? firstSentence(caution.says) : caution.says;
+  return `${says}${figuresOf(caution)} (Who: ${caution.who.join(', ')}.)`;
+}
+
+/** The figures of this home behind a caution: "Your well pump: 9,120 VA (...) at the start." */
+function figuresOf({ figures = [] }: Finding): string {
+  const at = { start: 'at the start', running: 'while it runs' } as const;
+  return figures
+    .map((one) => ` Your ${inSentence(one.name)}: ${sayFigure(one.figure)} ${at[one.at]}.`)
+    .join('');
+}
+
+/** One block a question: what can kill in full, the rest by their first sentences; questions without a deadly one in a line. */
+function forWantOfAnswers(plan: Plan): string[] {
+  const blocks = [...byQuestion(plan)];
+  if (blocks.length === 0) return [];
+  const grave = blocks.filter(([, cautions]) => cautions.some(kills));
+  const lesser = blocks.filter(([, cautions]) => !cautions.some(kills));
+  return [
+    '### Because these are not answered yet',
+    'An answer that is missing counts as the unsafe one. Answer it, and what does not belong to this home goes away.',
+    ...grave.flatMap(([asks, cautions]) => [`${asks}:`, bullets(merged(cautions))]),
+    ...(lesser.length > 0
+      ? [bullets(lesser.map(([asks, all]) => `${asks}: ${all.map(inShort).join(' ')}`))]
+      : []),
+  ];
+}
+
+const inShort = ({ says }: Finding) => firstSentence(says);
+const kills = ({ severity }: Finding) => severity === 5;
+
+function byQuestion({ cautions, assumptions }: Plan): Map<string, Finding[]> {
+  const blocks = new Map<string, Finding[]>();
+  for (const caution of cautions.filter((one) => one.careful)) {
+    const open = assumptions.find((one) => one.question === caution.asks);
+    const asks =
+      open === undefined ? caution.because.replace(/\.$/, '') : `${open.says}, not answered`;
+    blocks.set(asks, [...(blocks.get(asks) ?? []), caution]);
+  }
+  return blocks;
+}
+
+function merged(cautions: readonly Finding[]): string[] {
+  const grave = cautions.filter(kills).map(sayCaution);
+  const rest = cautions.filter((one) => !kills(one)).map(inShort);
+  return rest.length > 0 ? [...grave, `Also: ${rest.join(' ')}`] : grave;
+}

@@ -1,0 +1,29 @@
+import type { Load } from '../../../home/home';
+import { hardestSeason } from '../../../plan/hardest-season';
+import type { Plan } from '../../../plan/plan';
+import { sayFigure } from '../../../words/en/say-figure';
+
+/** The table of what must keep running, with the check against the bill beneath it. */
+export function sayLoads(plan: Plan): string[] {
+  const season = hardestSeason(plan.home);
+  const row = (load: Load) =>
+    `| ${load.name} | ${sayFigure(load.runningWatts)} | ${load.startVa === null ? 'no motor' : sayFigure(load.startVa)} | ${sayFigure(load.kwhPerDay[season], 'kWh')} |`;
+  if (plan.mustRun.length === 0) return ['## What must keep running', 'Nothing was named.'];
+  return [
+    '## What must keep running',
+    [
+      `| Load | While it runs | When it starts | A hard ${season} day |`,
+      '|---|---|---|---|',
+      ...plan.mustRun.map(row),
+    ].join('\n'),
+    billLine(plan),
+    ...(plan.home.calibration === null ? [] : [plan.home.calibration]),
+  ];
+}
+
+function billLine({ billCheck }: Plan): string {
+  if (billCheck.verdict === 'not-possible')
+    return `Check against the bill: not possible, because ${billCheck.because}.`;
+  const day = billCheck.season === 'mild' ? 'a usual day' : `a usual ${billCheck.season} day`;
+  return `Check against the bill, with everything named in the home on ${day}, not only what must run on a hard one: ${billCheck.says}`;
+}

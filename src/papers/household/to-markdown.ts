@@ -1,0 +1,69 @@
+import type { Plan } from '../../plan/plan';
+import { sayLifeFirst } from '../../words/en/say-life-first';
+import { titledList } from '../markdown/bullets';
+import { sayAdvised } from './details/say-advised';
+import { sayCautions } from './details/say-cautions';
+import { electricalLines } from './details/say-electrical';
+import { sayLadder } from './details/say-ladder';
+import { sayLoads } from './details/say-loads';
+import { sayAssumptions, sayToFindOut, sayToSettle } from './details/say-open-answers';
+import { sayRideThrough } from './details/say-ride-through';
+import { sayRoutes } from './details/say-routes';
+import { saySureness } from './details/say-sureness';
+import { frontPage } from './front/front-page';
+import { thinPage } from './front/thin-page';
+import { sayMoney } from './money/say-money';
+
+/** The plain-language summary, for the household, as Markdown that needs nothing but a reader: one page, then the details. */
+export function planMarkdown(plan: Plan): string {
+  if (plan.undecided.length > 0) return `${thinPage(plan).join('\n\n')}\n`;
+  const sections = [
+    frontPage(plan),
+    ['# The details'],
+    draftLines(plan),
+    sayToSettle(plan),
+    plan.lifeFirst?.told
+      ? titledList('## Before anything is bought', sayLifeFirst(plan.lifeFirst))
+      : [],
+    ['## The job', ...plan.job],
+    sayLoads(plan),
+    sayRoutes(plan),
+    sayAdvised(plan),
+    sayRideThrough(plan.rideThrough),
+    sayMoney(plan.money, plan.advice.route.kind),
+    titledList(
+      '## What it will not do',
+      plan.willNotDo,
+      'Nothing that must keep running is left out.',
+    ),
+    sayCautions(plan),
+    titledList('## When to leave', plan.leavingPoint),
+    titledList('## Where a licensed electrician is required', plan.electrician),
+    titledList(
+      '## For the electrician, in figures (all of it in the plan file)',
+      electricalLines(plan),
+    ),
+    sayLadder(plan),
+    sayToFindOut(plan),
+    sayAssumptions(plan),
+    titledList(
+      '## Next steps',
+      plan.nextSteps.map((step) => `${step.what} (${step.who})`),
+    ),
+    saySureness(plan),
+  ];
+  return `${sections
+    .filter((lines) => lines.length > 0)
+    .map((lines) => lines.join('\n\n'))
+    .join('\n\n')}\n`;
+}
+
+/** Every reason why the plan is a draft; the front page names them shortly. */
+function draftLines(plan: Plan): string[] {
+  return plan.draftBecause.length === 0
+    ? []
+    : titledList(
+        '## Why this is a draft',
+        plan.draftBecause.map((why) => why.says),
+      );
+}

@@ -1,0 +1,163 @@
+import { z } from 'zod';
+import { routeKinds } from '../../kinds/route-kind';
+import { namedLoadsSchema } from './named-load-schema';
+
+const lines = z.array(z.string());
+const amount = z.union([z.number(), z.literal('not known')]);
+const fits = z.enum(['yes', 'no', 'ask']);
+
+const loadSum = z.strictObject({
+  method: z.enum(['optional, existing dwelling', 'optional, new dwelling', 'standard']),
+  lines: z.array(
+    z.strictObject({
+      label: z.string(),
+      va: z.number(),
+      amps: z.number(),
+      section: z.string(),
+      counted: z.boolean().describe('False: a subtotal, or a load left out as the smaller of two.'),
+    }),
+  ),
+  totalVa: z.number(),
+  amps: z.number(),
+  carefulAmps: z.number().describe('High ends of all ranges, car charging at 125 %.'),
+  notes: lines,
+});
+
+const loadCalculation = z.strictObject({
+  verdict: z.enum(['passes', 'marginal', 'over', 'not judged']),
+  says: z.string(),
+  editions: z.array(
+    z.strictObject({ edition: z.number().int(), sums: z.array(loadSum), note: z.string() }),
+  ),
+  assumptions: lines,
+});
+
+const starting = z.strictObject({
+  route: z.enum(routeKinds),
+  surgeVa: z.number(),
+  peakVa: z.number(),
+  starting: namedLoadsSchema,
+  allAtOnceVa: z.number(),
+  allAtOnceHolds: z.boolean(),
+  order: namedLoadsSchema.describe('Motors in the order to switch them on.'),
+  keepApart: z
+    .array(namedLoadsSchema.length(2))
+    .describe('Pairs that it does not start at the same moment.'),
+  dipPercent: amount.describe('Not known for an inverter, which trips at its limit instead.'),
+  limit: z.string(),
+  cure: z.string(),
+});
+
+const highEnd = z.strictObject({
+  route: z.enum(routeKinds),
+  byInverter: z.boolean().describe('It shuts off above what it gives; a generator sags or trips.'),
+  what: z.enum(['running', 'starting']),
+  unit: z.enum(['W', 'VA']),
+  asks: z.number().describe('High end of the need.'),
+  gives: z.number(),
+  measure: namedLoadsSchema,
+  offFirst: namedLoadsSchema.describe('Enough to make the rest fit; empty when none may go.'),
+  says: z.string(),
+});
+
+const wire = z.strictObject({
+  run: z.string(),
+  breakerAmps: z.number(),
+  loadAmps: z.number().describe('What the drop is worked out at.'),
+  volts: z.number(),
+  oneWayFt: z.number(),
+  lengthFrom: z.string(),
+  sizes: z.array(
+    z.strictObject({
+      metal: z.enum(['copper', 'aluminum']),
+      columnC: z.union([z.literal(60), z.literal(75)]),
+      size: z.string(),
+      dropPercent: amount,
+      because: z.string(),
+    }),
+  ),
+});
+
+const scope = z.strictObject({
+  purpose: z.string(),
+  circuits: z.array(
+    z.strictObject({
+      name: z.string(),
+      volts: z.number(),
+      watts: z.string(),
+      startVa: z.string(),
+      rank: z.enum(['must', 'optional']),
+      how: z.string(),
+    }),
+  ),
+  requirements: lines,
+  quotePoints: lines,
+  siteQuestions: lines,
+  householdMay: lines,
+  confirmLocally: z.string(),
+});
+
+/** The form of the electrical half of a plan file. */
+export const electricalSchema = z.strictObject({
+  service: z.array(z.strictObject({ what: z.string(), value: z.string(), how: z.string() })),
+  toSettle: z.array(
+    z.strictObject({ id: z.string(), asks: z.string(), answers: lines, questions: lines }),
+  ),
+  loadCalculation,
+  metered: z.strictObject({
+    kind: z.enum(['refused', 'done']),
+    says: z.string(),
+    amps: amount,
+    carefulAmps: amount,
+  }),
+  panelFit: z.strictObject({
+    sourceAt125Amps: amount,
+    ways: z.array(
+      z.strictObject({
+        way: z.string(),
+        sections: z.strictObject({
+          edition2017: z.string(),
+          edition2020: z.string(),
+          edition2023: z.string(),
+        }),
+        roomAmps: amount,
+        fits,
+      }),
+    ),
+    traps: lines,
+    notes: lines,
+  }),
+  waysOut: z.array(
+    z.strictObject({
+      way: z.string(),
+      when: z.string(),
+      usdLow: z.number(),
+      usdLikely: z.number(),
+      usdHigh: z.number(),
+      year: z.number().int(),
+    }),
+  ),
+  starting: z.array(starting),
+  highEnd: z.array(highEnd),
+  connections: z.array(
+    z.strictObject({
+      way: z.string(),
+      fits: z.enum(['possible', 'ask', 'no']),
+      says: z.string(),
+      capacity: z.string(),
+    }),
+  ),
+  transferPoints: lines,
+  /** Not in plans written before it was asked. */
+  solarRow: lines.optional(),
+  wires: z.array(wire),
+  editionNotes: lines,
+  siting: z.array(
+    z.strictObject({
+      verdict: z.enum(['no', 'ask', 'needed', 'kept']),
+      says: z.string(),
+      cite: z.string(),
+    }),
+  ),
+  scope,
+});

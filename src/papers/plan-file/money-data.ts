@@ -1,0 +1,97 @@
+import type { MoneyRange } from '../../bill/lifecycle/money-range';
+import { sayPayback } from '../../bill/lifecycle/payback';
+import { sayRates } from '../../bill/lifecycle/say-rates';
+import {
+  type MoneyOfRoute,
+  type PlanMoney,
+  REAL_RATE,
+  STUDY_YEARS,
+} from '../../plan/money/plan-money';
+import { sayNoOutageHour } from '../household/money/say-side-by-side';
+
+/** The money of a plan as plain data, whole dollars where a cent would promise too much. */
+export function moneyData(money: PlanMoney) {
+  return {
+    studyYears: STUDY_YEARS,
+    realRate: REAL_RATE,
+    tariff: money.tariff === null ? 'off the grid' : money.tariff.says,
+    tariffInFull: money.tariff === null ? 'off the grid' : money.tariff.tariff,
+    use: money.use,
+    billFits:
+      money.billFit === null ? 'not checked' : money.billFit.fits ? 'yes' : money.billFit.says,
+    outageHoursPerYear: {
+      ordinary: round(money.outageHours.ordinary),
+      major: round(money.outageHours.major),
+    },
+    routes: money.routes.map(routeData),
+    reserveOf: money.reserveOf ?? 'no battery route',
+    reserve: money.reserve.map((r) => ({
+      share: round(r.share),
+      keptKwh: round(r.keptKwh),
+      savingsPerYear: round(r.savings),
+      givenUpPerYear: round(r.cost),
+      odds: round(r.odds),
+      chosen: r.chosen,
+    })),
+    lossesPerYear: money.losses.map((l) => ({ name: l.name, dollars: round(l.dollarsPerYear) })),
+    stages: money.stages.map((stage) => ({
+      upTo: stage.upTo ?? 'later',
+      dollars: round(stage.dollars),
+      parts: stage.parts.map((part) => part.name),
+    })),
+    carriesOver: [...money.carriesOver],
+    oldPrices: [...money.oldPrices],
+    incentives: [...money.incentiveNotes],
+  };
+}
+
+function routeData({ kind, money, between, batteryLife, ridden, ...route }: MoneyOfRoute) {
+  const { simplePayback, discountedPayback } = money.byCase.likely;
+  const or = (of: MoneyRange | null, words: string) => (of === null ? words : rangeData(of));
+  const noHour = sayNoOutageHour(ridden);
+  return {
+    kind,
+    firstCost: rangeData(money.firstCost),
+    lifeCycleCost: rangeData(money.lifeCycleCost),
+    netPresentValue: rangeData(money.netPresentValue),
+    costPerYear: rangeData(money.costPerYear),
+    simplePayback: sayPayback(simplePayback, STUDY_YEARS),
+    discountedPayback: sayPayback(discountedPayback, STUDY_YEARS),
+    rateOfReturn: sayRates(money.byCase.likely),
+    hoursRiddenPerYear: { ordinary: round(ridden.ordinary), major: round(ridden.major) },
+    carriesOfMustRun: { carried: ridden.carried, of: ridden.of },
+    perOutageHour: or(money.perOutageHour, noHour),
+    perOrdinaryHour: or(money.perOrdinaryHour, noHour),
+    perBackupKwh: or(money.perBackupKwh, 'none expected'),
+    incentives: round(route.incentives),
+    lifeYears: route.lifeYears ?? ('does not wear' as const),
+    upkeepPerYear: round(route.upkeepPerYear),
+    leadWeeks: { ...route.leadWeeks },
+    noise: route.noise,
+    movesHouse: route.parts.filter((part) => part.movesHouse).map((part) => part.name),
+    betweenOutages:
+      between === null
+        ? ('does nothing on the bill' as const)
+        : {
+            strategy: between.worthRunning ? between.strategy : ('wait' as const),
+            keptKwhByMonth: between.keptKwh.map(round),
+            savingsPerYear: round(between.savings),
+            ofThatSolar: round(between.solarSavings),
+            wearPerYear: round(between.wear),
+            batteryLifeYears:
+              batteryLife === null ? ('no battery that wears' as const) : round(batteryLife.years),
+            ceilingPerYear: between.ceiling === null ? between.ceilingNote : round(between.ceiling),
+            billBefore: round(between.before.total),
+            billAfter: round(between.after.total),
+          },
+  };
+}
+
+function rangeData({ low, likely, high }: MoneyRange) {
+  return { low: round(low), likely: round(likely), high: round(high) };
+}
+
+function round(value: number): number {
+  const rounded = Number(value.toPrecision(4));
+  return rounded === 0 ? 0 : rounded;
+}

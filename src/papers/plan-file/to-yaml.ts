@@ -1,0 +1,8 @@
+import { stringify } from 'yaml';
+import type { Plan } from '../../plan/plan';
+import { planData } from './plan-data';
+
+/** The plan file: lines of about 100 letters, no anchors, so that it can be read and edited by hand. */
+export function planYaml(plan: Plan): string {
+  return stringify(planData(plan), { lineWidth: 100, aliasDuplicateObjects: false });
+}

@@ -1,0 +1,38 @@
+import type { Home } from '../../home/home';
+import type { LoadId } from '../../home/load-id';
+import { loadNames } from '../../home/load-names';
+import type { HighEndGap } from '../../plan/electrical/high-end';
+import { formatQuantity } from '../../quantity/format-quantity';
+import { inSentence, listOf } from './list-of';
+
+/** The need at the high end, what the route gives, and what to do about it, in a sentence. */
+export function sayHighEnd(home: Home, of: HighEndGap): string {
+  const { what, unit } = of;
+  const [asks, gives] = [formatQuantity(of.asks, unit), formatQuantity(of.gives, unit)];
+  const need =
+    what === 'running'
+      ? `With everything it carries on at once, at the high end, the need is ${asks}; it gives ${gives}`
+      : `The hardest start at the high end is ${asks}; it lends ${gives} for a moment`;
+  const then = of.byInverter
+    ? 'An inverter shuts off above that'
+    : 'A generator sags or trips above that';
+  return `${need}. ${then}, so ${remedy(home, [of])}.`;
+}
+
+/** "measure the lights and the furnace, or read their labels; until then switch the microwave oven off first". */
+export function remedy(home: Home, gaps: readonly HighEndGap[]): string {
+  const the = (ids: readonly LoadId[]) =>
+    listOf(loadNames(home, ids).map((name) => `the ${inSentence(name)}`));
+  const narrow = gaps
+    .filter(({ measure }) => measure.length > 0)
+    .map(({ what, measure }) =>
+      what === 'running'
+        ? `measure ${the(measure)}, or read their labels`
+        : `read the starting amps on the ${measure.length === 1 ? 'label' : 'labels'} of ${the(measure)}`,
+    );
+  const off = [...new Set(gaps.flatMap(({ offFirst }) => offFirst))];
+  const then = gaps.some(({ offFirst }) => offFirst.length === 0)
+    ? 'if they are at the high end, ask for the next larger size'
+    : `until then switch ${the(off)} off first`;
+  return [...narrow, then].join('; ');
+}

@@ -1,0 +1,76 @@
+import { describe, expect, test } from 'vitest';
+import { planMarkdown } from '../../../src/papers/household/to-markdown';
+import { planData } from '../../../src/papers/plan-file/plan-data';
+import { frozenPlan } from '../../frozen-plans';
+import { planOf } from '../../households/read-household';
+
+const HEADING = '### Because these are not answered yet';
+const section = (text: string) => text.split('\n## Cautions\n')[1]!.split('\n## ')[0]!;
+
+describe('the cautions of a home with hardly an answer', () => {
+  // Enough is told to be advised, and little else.
+  const few = {
+    'home-zip': '48911',
+    'home-kind': 'house',
+    'heat-main': 'gas-furnace',
+    'must-run': ['heat', 'fridge'],
+    'engine-place': 'not sure',
+  };
+  const plan = frozenPlan(few, '2026-11-25', 4);
+  const said = section(planMarkdown(plan));
+  const [known, open] = said.split(HEADING) as [string, string];
+  const careful = plan.cautions.filter((one) => one.careful);
+
+  test('keep what follows from the answers apart from what only waits for one', () => {
+    expect(careful.length).toBeGreaterThan(30);
+    for (const caution of plan.cautions.filter((one) => one.severity === 5)) {
+      const [there, elsewhere] = caution.careful ? [open, known] : [known, open];
+      expect(there, caution.id).toContain(caution.says);
+      expect(elsewhere, caution.id).not.toContain(caution.says);
+    }
+  });
+
+  test('lose no caution: the deadly in full, the others by their first sentence, all in the plan file', () => {
+    for (const caution of careful) expect(open).toContain(caution.says.split(/(?<=[.!?]) /)[0]!);
+    const data = planData(plan).cautions;
+    expect(data.map((one) => one.says)).toEqual(plan.cautions.map((one) => one.says));
+  });
+
+  test('name each open question once, and far fewer questions than cautions', () => {
+    const asked = open.match(/^(- )?[^\n:]+, not answered:/gm)!.map((one) => one.replace('- ', ''));
+    expect(new Set(asked).size).toBe(asked.length);
+    expect(asked.length).toBeLessThan(careful.length / 2);
+    const assumed = new Set(plan.assumptions.map((one) => `${one.says}, not answered:`));
+    expect(asked.filter((one) => !assumed.has(one))).toEqual([]);
+  });
+
+  test('every careful one names the open question that would settle it', () => {
+    for (const caution of careful) {
+      expect(caution.asks, caution.id).toBeDefined();
+      expect(plan.home.facts.open(caution.asks!), `${caution.id} asks ${caution.asks}`).toBe(true);
+    }
+  });
+});
+
+test('a home that answered everything that matters has no such heading', () => {
+  expect(section(planMarkdown(planOf('mill-lane')))).not.toContain(HEADING);
+});
+
+test('a device kept private is named by its reason, since its question was answered', () => {
+  const said = section(
+    planMarkdown(planOf('mill-lane', { 'medical-devices': ['prefer-not-to-say'] })),
+  );
+  expect(said.split(HEADING)[1]).toMatch(/We do not know (which|whether)[^\n]*:/);
+});
+
+test('a fixed engine is not warned of where none is here and none can be had', () => {
+  const plan = planOf('mill-lane');
+  const standby = plan.routes.find((route) => route.kind === 'standby-engine')!;
+  expect(standby.verdict).toBe('cannot');
+  expect(plan.advice.beside.map((route) => route.kind)).toContain('battery-engine');
+  const ids = plan.cautions.map((one) => one.id);
+  expect(ids.filter((id) => ['fixed-engine-exhaust', 'gas-leak-self-start'].includes(id))).toEqual(
+    [],
+  );
+  expect(planOf('birch-street').cautions.map((one) => one.id)).toContain('fixed-engine-exhaust');
+});

@@ -1,0 +1,109 @@
+import { describe, expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import { advise } from '../../../src/advice/advise';
+import { widthsOf } from '../../../src/home/build-home';
+import { sayAboveTold } from '../../../src/papers/household/say-above-told';
+import { sayWhatYouHave } from '../../../src/papers/household/say-what-you-have';
+import { addOnsOf } from '../../../src/plan/add-ons';
+import { electricianPoints } from '../../../src/plan/electrician-points';
+import { oneRoomWords } from '../../../src/plan/one-room-words';
+import type { Plan } from '../../../src/plan/plan';
+import { willNotDo } from '../../../src/plan/will-not-do';
+import { powerPack } from '../../../src/routes/kinds/power-pack';
+import { preparation } from '../../../src/routes/kinds/preparation';
+import { singleBattery } from '../../../src/routes/kinds/single-battery';
+import { standbyGenerator } from '../../../src/routes/kinds/standby-generator';
+import { findings } from '../../../src/rules/find';
+import { houseWith } from '../../plan/electrical/electrical-home';
+
+const widths = widthsOf(interview);
+const usd = (value: number) => ({ costUsd: { value } }) as never;
+
+test('a price above what was told says by how much, and only then', () => {
+  const told = houseWith({ 'budget-now': 600, 'budget-later': 0 });
+  expect(sayAboveTold(told, usd(800))).toContain('$200 above the $600 you told us');
+  expect(sayAboveTold(told, usd(600))).toBe('');
+  expect(sayAboveTold(houseWith({}), usd(9000))).toBe('');
+});
+
+describe('what the household owns', () => {
+  const home = houseWith({ 'must-run': ['fridge', 'lights'], 'fridge-count': 1 });
+  const standby = standbyGenerator(home, widths);
+  const fridge = home.loads.find((load) => load.id === 'fridge')!;
+  const mine = { ...standby, kind: 'own-battery', carries: [fridge.id], verdict: 'works' };
+  const said = (advised: unknown, verdict = 'works') =>
+    sayWhatYouHave({
+      home,
+      routes: [standby, { ...mine, verdict }],
+      advice: { route: advised },
+      lifeFirst: null,
+    } as unknown as Plan);
+
+  test('stands on the first page beside what is bought, with what it leaves out', () => {
+    expect(said(standby)).toHaveLength(1);
+    expect(said(standby)[0]).toMatch(/your home battery .* all but the lights, for about/);
+  });
+
+  test('is not said twice, nor where it cannot work', () => {
+    expect(said(mine)).toEqual([]);
+    expect(said(standby, 'cannot')).toEqual([]);
+  });
+});
+
+describe('one room', () => {
+  const cooled = { 'cool-main': 'central', 'one-room': 'yes', 'home-zip': '85001' };
+  const summer = houseWith({ ...cooled, 'goal-season': 'summer', 'nice-run': ['cool'] });
+  const winter = houseWith({ ...cooled, 'goal-season': 'winter' });
+  const cooler = summer.loads.find((load) => load.id === 'room-cooler')!;
+  const carrying = (home: typeof summer) => ({
+    ...standbyGenerator(home, widths),
+    carries: [cooler.id],
+  });
+
+  test('has no words about cooling, and no unit to buy, in a plan for winter', () => {
+    expect(oneRoomWords(summer).join()).toMatch(/central air conditioner/);
+    expect(oneRoomWords(winter)).toEqual([]);
+    expect(
+      addOnsOf(summer, carrying(summer), [])
+        .map((one) => one.name)
+        .join(),
+    ).toMatch(/window/i);
+    expect(addOnsOf(winter, carrying(winter), [])).toEqual([]);
+  });
+});
+
+test('a pack that costs no more than the battery for one job, and does all it does, goes before it', () => {
+  const home = houseWith({
+    'must-run': ['fridge', 'lights', 'phones', 'internet'],
+    'fridge-count': 1,
+    'budget-now': 600,
+    'budget-later': 0,
+  });
+  const ready = preparation();
+  const single = singleBattery(home);
+  const pack = { ...powerPack(home), costUsd: single.costUsd, usableKwh: single.usableKwh };
+  const short = {
+    ...pack,
+    lasting: { ...pack.lasting, hours: { ...single.lasting.hours!, value: 2 } },
+  };
+  const [cheap, dear] = [600, 900].map((value) => ({ value, low: 300, high: value })) as never[];
+  const kind = (packUsd: never) =>
+    advise(home, [ready, { ...single, costUsd: cheap! }, { ...short, costUsd: packUsd }] as never)
+      .route.kind;
+  expect(kind(dear!)).toBe('single-battery');
+  expect(kind(cheap!)).toBe('power-pack');
+});
+
+test('where nothing gives power, no battery is advised for what must not blink, and no outlet is missed', () => {
+  const home = houseWith({ 'goal-gap': 'no-blink' });
+  const lines = willNotDo(home, { route: preparation(), wholeJob: null } as never, null);
+  expect(lines.join(' ')).not.toMatch(/small battery|wired in/);
+});
+
+test('what nobody may do is no work for an electrician', () => {
+  const home = houseWith({ 'own-sources': ['power-pack'] });
+  const route = powerPack(home);
+  const cautions = findings(home, [route.kind]);
+  expect(cautions.map((one) => one.id)).toContain('no-backfeed');
+  expect(electricianPoints(home, route, cautions).join(' ')).not.toMatch(/Never feed/);
+});
