@@ -9,7 +9,7 @@ import { rowsOf } from '../../src/interview/rows';
 import type { Context, State } from '../../src/interview/state';
 import { weigher } from '../../src/plan/weigh';
 import { seeded } from '../fixtures/random-problem';
-import { answerTo } from '../random-home';
+import { answerTo } from '../random-answer';
 import { BROKEN } from './never/papers';
 
 const context: Context = {
