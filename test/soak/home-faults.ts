@@ -1,4 +1,5 @@
 import type { Answers } from '../../src/interview/answers';
+import { completeHome } from '../complete-home';
 import { randomHome } from '../random-home';
 import { type Hazard, hazards } from './hazards';
 import { randomInterview } from './interviews';
@@ -20,22 +21,21 @@ export interface Tally {
   readonly spoke: Record<string, number>;
 }
 
-/** Plans a random home and the same home with a hazard, and takes down all that is wrong with either. */
-export function tryHome(seed: number, tally: Tally): void {
+/** A home of this seed: one that knows itself, or one that does not. */
+const sorts = { complete: completeHome, any: randomHome };
+
+/** Plans a home made up and the same home with a hazard, and takes down all that is wrong with either. */
+export function tryHome(sort: keyof typeof sorts, seed: number, tally: Tally): void {
   const hazard = hazards[seed % hazards.length]!;
-  const answers = randomHome(seed);
-  const plain = tryPlan(`seed ${seed}`, answers, tally);
+  const answers = sorts[sort](seed);
+  const name = `${sort} home ${seed}`;
+  const plain = tryPlan(name, answers, tally);
   if (plain !== null && seed % TWICE === 0) {
     const again = seenOf(answers);
-    note(
-      tally,
-      `seed ${seed}`,
-      'the same plan again',
-      again.file === plain.file ? [] : ['differs'],
-    );
+    note(tally, name, 'the same plan again', again.file === plain.file ? [] : ['differs']);
   }
   const told = withHazard(answers, hazard);
-  if (told !== null) tryHazard(`seed ${seed} with ${hazard.rule}`, hazard, told, tally);
+  if (told !== null) tryHazard(`${name} with ${hazard.rule}`, hazard, told, tally);
 }
 
 /** Leads an interview by chance, and of some plans what came of it. */

@@ -4,7 +4,7 @@ import { sayFigure } from '../../../src/words/en/say-figure';
 import type { Held } from '../seen';
 
 /** "$1,770", "28 h", "3 days 4 h", "30 min", "21 gal". */
-const FIGURE = /\$\d[\d,]*(\.\d\d)?|\d[\d,]*(\.\d+)? (h|min|gal|days?)\b/g;
+const FIGURE = /\$\d+(,\d{3})*(\.\d\d)?|\d+(,\d{3})*(\.\d+)? (h|min|gal|days?)\b/g;
 
 /** Every dollar, hour and gallon of the first page stands in the details too, or is the fuel the plan has at hand. */
 export const frontInDetails: Held = ({ plan, front, text }) => {
@@ -31,7 +31,10 @@ export const frontAsPlanned: Held = ({ plan, front }) => {
   const likely = route.lasting.hours?.value;
   return [
     ...goals.filter(([, said]) => said !== goal).map(([said]) => `goal ${goal}, but "${said}"`),
-    ...(front.includes(price) ? [] : [`the price ${price} is not on the first page`]),
+    ...(front.includes(price) ||
+    (route.costUsd.value === 0 && front.includes('What to buy: nothing'))
+      ? []
+      : [`the price ${price} is not on the first page`]),
     ...(hours !== null && hours[1] !== formatQuantity(Math.round(likely!), 'h')
       ? [`lasts ${likely} h, but "${hours[0]}"`]
       : []),
