@@ -1,9 +1,9 @@
+import { hardestSeason } from '../advice/hardest-season';
 import type { Home } from '../home/home';
 import { loadNames } from '../home/load-names';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
 import { mustLoads } from '../routes/must-carried';
 import { inSentence, listOf } from '../words/en/list-of';
-import { hardestSeason } from './hardest-season';
 import { oneRoomWords } from './one-room-words';
 
 /** The job of this home in three sentences: what must run and for how long, how hard that is, what it takes in a day. */

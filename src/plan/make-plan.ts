@@ -1,4 +1,5 @@
 import { advise, onlyReady } from '../advice/advise';
+import { hardestSeason } from '../advice/hardest-season';
 import type { Tariff } from '../bill/tariff/tariff';
 import { widthsOf } from '../home/build-home';
 import { WEATHER_SEED, WEATHER_YEARS, World } from '../home/world';
@@ -16,7 +17,6 @@ import { electricalOf } from './electrical/electrical';
 import { electricianFor, electricianPoints } from './electrician-points';
 import { undecidedOf } from './floor-of-answers';
 import { fuelToStore } from './fuel-to-store';
-import { hardestSeason } from './hardest-season';
 import { homeFromAnswers } from './home-from-answers';
 import { jobOf } from './job';
 import { ladderOf } from './ladder';

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { advise } from '../../src/advice/advise';
+import { loadsIn } from '../../src/advice/ride/route-loads';
 import { widthsOf } from '../../src/home/build-home';
 import type { Home } from '../../src/home/home';
 import { World } from '../../src/home/world';
@@ -13,7 +14,6 @@ import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { ladderOf } from '../../src/plan/ladder';
 import { healthFirst } from '../../src/plan/ride-through/health-first';
 import { walkLadder } from '../../src/plan/ride-through/ladder-walk';
-import { loadsIn } from '../../src/plan/ride-through/route-loads';
 import { tooColdForPump } from '../../src/plan/too-cold-for-pump';
 import { allRoutes } from '../../src/routes/all-routes';
 import { mustMissed } from '../../src/routes/must-carried';

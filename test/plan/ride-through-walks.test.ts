@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { sampledStarts } from '../../src/advice/ride/sampled-starts';
+import type { Walkable } from '../../src/advice/ride/walkable';
 import { World } from '../../src/home/world';
 import { hoursSurvived } from '../../src/outage/hours-survived';
 import { netEnergy } from '../../src/outage/net-energy';
@@ -10,8 +12,6 @@ import { sampleOutages } from '../../src/outage/walk/sampled-odds';
 import { walkOutage } from '../../src/outage/walk/walk';
 import { failingOf, sayFailing } from '../../src/plan/ride-through/failing';
 import { goalWalks } from '../../src/plan/ride-through/goal-walks';
-import { sampledStarts } from '../../src/plan/ride-through/sampled-starts';
-import type { Walkable } from '../../src/plan/ride-through/walkable';
 import { walkedRide } from '../../src/plan/ride-through/walked-ride';
 import { limitsOf, monthsOf } from '../../src/routes/battery-hours';
 import { planOf } from '../households/read-household';

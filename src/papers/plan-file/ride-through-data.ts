@@ -1,4 +1,5 @@
-import type { Odds, RouteRide } from '../../plan/ride-through/ride-through';
+import type { Odds } from '../../advice/ride/odds';
+import type { RouteRide } from '../../plan/ride-through/ride-through';
 import type { RideThrough } from '../../plan/ride-through/ride-through-of';
 
 /** The ride-through as the plan file holds it. Shares are 0 to 1, rounded to a thousandth. */

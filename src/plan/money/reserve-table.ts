@@ -1,3 +1,4 @@
+import { loadsIn } from '../../advice/ride/route-loads';
 import { reserveCost } from '../../bill/dispatch/reserve-cost';
 import type { Home } from '../../home/home';
 import { seasonOf } from '../../home/season-of';
@@ -7,7 +8,6 @@ import { monthOfHour } from '../../outage/month-of-hour';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { netOf } from '../../routes/battery-hours';
 import type { Route } from '../../routes/route';
-import { loadsIn } from '../ride-through/route-loads';
 import type { BetweenOutages } from './between-outages';
 
 /** One level of charge kept for outages all year: what it saves and what it rides through. */

@@ -1,3 +1,5 @@
+import { goalShare } from '../../advice/ride/goal-share';
+import { loadsIn } from '../../advice/ride/route-loads';
 import type { Home, Season } from '../../home/home';
 import type { World } from '../../home/world';
 import { neededForEveryStart } from '../../outage/every-start';
@@ -8,10 +10,8 @@ import { part } from '../../routes/costs';
 import type { Route } from '../../routes/route';
 import { batteryStepsKwh, solarStepsKw } from '../../tables/generic-steps';
 import { energyOf } from './battery-ride';
-import { goalShare } from './goal-share';
 import { priceOfExchange } from './price-of-exchange';
 import type { Neighbor } from './ride-through';
-import { loadsIn } from './route-loads';
 import { stepsBeside } from './steps-beside';
 
 interface Size {

@@ -1,3 +1,7 @@
+import { type Odds, SCOPES, type Scope } from '../../advice/ride/odds';
+import { loadsIn } from '../../advice/ride/route-loads';
+import { type Fed, storeLimits } from '../../advice/ride/walk-system';
+import { mustWalkable, type Walkable } from '../../advice/ride/walkable';
 import type { Home, Season } from '../../home/home';
 import type { World } from '../../home/world';
 import { badCaseStart } from '../../outage/bad-case';
@@ -20,10 +24,7 @@ import { failingOf, sayFailing } from './failing';
 import { goalWalks, hourByHour } from './goal-walks';
 import { lengthsFor } from './lengths';
 import { passedOdds } from './passed-odds';
-import { type BadCase, type Odds, type Ride, SCOPES, type Scope } from './ride-through';
-import { loadsIn } from './route-loads';
-import { type Fed, storeLimits } from './walk-system';
-import { mustWalkable, type Walkable } from './walkable';
+import type { BadCase, Ride } from './ride-through';
 
 /** Odds, charge and bad case of a battery route, from every hour an outage could start in the drawn years. */
 export function batteryRide(home: Home, world: World, route: Route, season: Season): Ride {

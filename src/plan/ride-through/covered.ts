@@ -1,11 +1,11 @@
+import { sampledStarts } from '../../advice/ride/sampled-starts';
+import { type Walkable, walkableOf } from '../../advice/ride/walkable';
 import type { Home, Load, Season } from '../../home/home';
 import type { World } from '../../home/world';
 import { quantileInPlace } from '../../outage/quantile';
 import { manyWalks } from '../../outage/walk/many-walks';
 import type { Route } from '../../routes/route';
 import { LENGTHS } from './lengths';
-import { sampledStarts } from './sampled-starts';
-import { type Walkable, walkableOf } from './walkable';
 
 /**
  * How long some loads alone are covered by a route, by two counts. Likely: likely use, likely fuel, the middle start

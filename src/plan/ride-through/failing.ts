@@ -1,10 +1,10 @@
+import { sampledStarts } from '../../advice/ride/sampled-starts';
+import type { Walkable } from '../../advice/ride/walkable';
 import { quantileInPlace } from '../../outage/quantile';
 import type { Failure } from '../../outage/walk/failure';
 import { manyWalks } from '../../outage/walk/many-walks';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { LENGTHS } from './lengths';
-import { sampledStarts } from './sampled-starts';
-import type { Walkable } from './walkable';
 
 const words: Readonly<Record<Failure, string>> = {
   'battery-empty': 'the battery runs empty',

@@ -1,3 +1,7 @@
+import { goalShare } from '../../advice/ride/goal-share';
+import { MEANS_EVERY_HOURS } from '../../advice/ride/sampled-starts';
+import { mustWalkable } from '../../advice/ride/walkable';
+import { walkedShare } from '../../advice/ride/walked-odds';
 import type { Home, Season } from '../../home/home';
 import type { World } from '../../home/world';
 import { traitsOf } from '../../kinds/route-traits';
@@ -13,14 +17,10 @@ import type { Route } from '../../routes/route';
 import { fuelStorage } from '../../tables/fuel-storage';
 import { batteryStepsKwh, type PowerStep, powerSteps } from '../../tables/generic-steps';
 import { namedValue } from '../../tables/named-values';
-import { goalShare } from './goal-share';
 import { inTheTank } from './in-the-tank';
 import { priceOfExchange } from './price-of-exchange';
 import type { Neighbor } from './ride-through';
-import { MEANS_EVERY_HOURS } from './sampled-starts';
 import { stepsBeside } from './steps-beside';
-import { mustWalkable } from './walkable';
-import { walkedShare } from './walked-odds';
 
 const CAN_GAL = namedValue(fuelStorage, 'gasoline-can-gal').value;
 const MOST_GASOLINE_GAL = namedValue(fuelStorage, 'gasoline-total-gal').value;

@@ -1,11 +1,11 @@
+import { sampledStarts } from '../../advice/ride/sampled-starts';
+import type { Walkable } from '../../advice/ride/walkable';
 import { monthOfHour } from '../../outage/month-of-hour';
 import { manyWalks } from '../../outage/walk/many-walks';
 import { type Walked, walkOutage } from '../../outage/walk/walk';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { LENGTHS } from './lengths';
 import type { BadCase, BadCaseHour } from './ride-through';
-import { sampledStarts } from './sampled-starts';
-import type { Walkable } from './walkable';
 
 /** One outage in ten of the season is as hard as the one drawn, or harder. */
 const HARD_SHARE = 0.9;

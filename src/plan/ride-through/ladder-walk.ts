@@ -1,3 +1,6 @@
+import { LADDER_YEARS, sampledStarts } from '../../advice/ride/sampled-starts';
+import { type Walkable, walkableOf } from '../../advice/ride/walkable';
+import { walkedShare } from '../../advice/ride/walked-odds';
 import type { Home, Load, Season } from '../../home/home';
 import type { World } from '../../home/world';
 import { ladderGains } from '../../outage/walk/ladder-gain';
@@ -6,9 +9,6 @@ import type { Route } from '../../routes/route';
 import type { LadderStep } from '../ladder';
 import { LENGTHS } from './lengths';
 import type { Variant } from './ride-through';
-import { LADDER_YEARS, sampledStarts } from './sampled-starts';
-import { type Walkable, walkableOf } from './walkable';
-import { walkedShare } from './walked-odds';
 
 /** The order of switching off, followed hour by hour. */
 export interface LadderWalk {

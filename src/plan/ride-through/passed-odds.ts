@@ -1,9 +1,9 @@
+import type { Odds } from '../../advice/ride/odds';
 import type { Season } from '../../home/home';
 import { HOURS_IN_MONTH } from '../../outage/month-of-hour';
 import { oddsFromFull, type RideThroughOdds } from '../../outage/ride-through-odds';
 import { seasonMonths } from '../../outage/season';
 import { monthsOf } from '../../routes/battery-hours';
-import type { Odds } from './ride-through';
 
 /** Odds of every length from the hours survived from every start hour: counted, not sampled. */
 export function passedOdds(

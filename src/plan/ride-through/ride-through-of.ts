@@ -1,20 +1,20 @@
 import type { Advice } from '../../advice/advise';
+import { hardestSeason } from '../../advice/hardest-season';
+import { goalShare } from '../../advice/ride/goal-share';
+import { mustCarried } from '../../advice/ride/route-loads';
+import { mustWalkable } from '../../advice/ride/walkable';
+import { walkedOdds } from '../../advice/ride/walked-odds';
 import type { Home, Season } from '../../home/home';
 import type { World } from '../../home/world';
 import { traitsOf } from '../../kinds/route-traits';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import { onceStored } from '../../routes/once-stored';
 import type { Route } from '../../routes/route';
-import { hardestSeason } from '../hardest-season';
 import { batteryOdds, batteryRide } from './battery-ride';
-import { goalShare } from './goal-share';
 import { lengthsFor } from './lengths';
 import { neighborsOf } from './neighbors';
 import type { OtherRide, RouteRide, Variant } from './ride-through';
-import { mustCarried } from './route-loads';
 import { variantsOf } from './variants';
-import { mustWalkable } from './walkable';
-import { walkedOdds } from './walked-odds';
 import { walkedRide } from './walked-ride';
 
 /** How the route advised and those beside it ride through, in the goal's hardest season. */

@@ -1,22 +1,6 @@
+import type { MustCarried, Odds, Scope } from '../../advice/ride/odds';
 import type { RouteKind } from '../../kinds/route-kind';
 import type { Figure } from '../../quantity/figure';
-
-/** Which loads are to ride through: what must keep running, with good-to-have, or everything. */
-export type Scope = 'must' | 'good' | 'all';
-export const SCOPES: readonly Scope[] = ['must', 'good', 'all'];
-
-/** Share of outages of one length that are ridden through from a full store. */
-export interface Odds {
-  readonly hours: number;
-  /** Of outages that start in the goal's hardest season, 0 to 1. */
-  readonly season: number;
-  /** Of outages that start at any hour of the year. */
-  readonly year: number;
-  /** By month of the start, January first; null where none starts. */
-  readonly months: readonly (number | null)[];
-  /** Standard error of `season` where it comes from a sample; null where every start was counted, or all went alike. */
-  readonly standardError: number | null;
-}
 
 /** Charge a battery must hold when an outage of the goal's length begins, kWh; null: a full one would not do. */
 export interface ChargeAtStart {
@@ -66,12 +50,6 @@ export interface Variant {
   readonly says: string;
   readonly share: number;
   readonly standardError: number | null;
-}
-
-/** How much of what must keep running the odds speak of. */
-export interface MustCarried {
-  readonly things: number;
-  readonly of: number;
 }
 
 /** How one route rides through. */

@@ -1,3 +1,5 @@
+import { mustWalkable } from '../../advice/ride/walkable';
+import { walkedShare } from '../../advice/ride/walked-odds';
 import type { Home, Season } from '../../home/home';
 import { vehicleOf } from '../../home/vehicle';
 import type { World } from '../../home/world';
@@ -6,8 +8,6 @@ import type { WalkSystem } from '../../outage/walk/system';
 import { formatQuantity } from '../../quantity/format-quantity';
 import type { Route } from '../../routes/route';
 import type { Variant } from './ride-through';
-import { mustWalkable } from './walkable';
-import { walkedShare } from './walked-odds';
 
 /** The same route used otherwise: with refills as the household expects them, with the vehicle kept at home or filled. */
 export function variantsOf(home: Home, world: World, route: Route, season: Season): Variant[] {

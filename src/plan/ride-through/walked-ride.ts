@@ -1,3 +1,7 @@
+import { type Odds, SCOPES, type Scope } from '../../advice/ride/odds';
+import { loadsIn } from '../../advice/ride/route-loads';
+import { mustWalkable, type Walkable, walkableOf } from '../../advice/ride/walkable';
+import { walkedOdds } from '../../advice/ride/walked-odds';
 import type { Home, Season } from '../../home/home';
 import { vehicleOf } from '../../home/vehicle';
 import type { World } from '../../home/world';
@@ -9,10 +13,7 @@ import { goalWalks, hourByHour } from './goal-walks';
 import { onTheGauge } from './in-the-tank';
 import { lengthsFor } from './lengths';
 import { plainOdds } from './passed-odds';
-import { type Odds, type Ride, SCOPES, type Scope } from './ride-through';
-import { loadsIn } from './route-loads';
-import { mustWalkable, type Walkable, walkableOf } from './walkable';
-import { walkedOdds } from './walked-odds';
+import type { Ride } from './ride-through';
 
 /**
  * Odds of a route whose store depends on the time since the start: a generator with its fuel, a vehicle that comes and

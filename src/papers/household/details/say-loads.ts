@@ -1,11 +1,10 @@
 import type { Load } from '../../../home/home';
-import { hardestSeason } from '../../../plan/hardest-season';
 import type { Plan } from '../../../plan/plan';
 import { sayFigure } from '../../../words/en/say-figure';
 
 /** The table of what must keep running, with the check against the bill beneath it. */
 export function sayLoads(plan: Plan): string[] {
-  const season = hardestSeason(plan.home);
+  const season = plan.rideThrough.season;
   const row = (load: Load) =>
     `| ${load.name} | ${sayFigure(load.runningWatts)} | ${load.startVa === null ? 'no motor' : sayFigure(load.startVa)} | ${sayFigure(load.kwhPerDay[season], 'kWh')} |`;
   if (plan.mustRun.length === 0) return ['## What must keep running', 'Nothing was named.'];

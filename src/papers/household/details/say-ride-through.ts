@@ -1,8 +1,5 @@
-import type {
-  GoalOnceStored,
-  MustCarried,
-  RouteRide,
-} from '../../../plan/ride-through/ride-through';
+import type { MustCarried } from '../../../advice/ride/odds';
+import type { GoalOnceStored, RouteRide } from '../../../plan/ride-through/ride-through';
 import type { RideThrough } from '../../../plan/ride-through/ride-through-of';
 import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
 import { MONTH_NAMES } from '../../../quantity/month-names';

@@ -1,6 +1,6 @@
 import { seasonMonths } from '../../outage/season';
 import { sampleOutages } from '../../outage/walk/sampled-odds';
-import type { Odds } from './ride-through';
+import type { Odds } from './odds';
 import type { Walkable } from './walkable';
 
 /** Odds of every length from outages walked hour by hour, one start in `everyHours`, with their standard errors. */

@@ -3,7 +3,7 @@ import { outletsOnly } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { mustCarried as countMust } from '../../routes/must-carried';
 import type { Route } from '../../routes/route';
-import type { MustCarried, Scope } from './ride-through';
+import type { MustCarried, Scope } from './odds';
 
 /** The loads a route would carry in a scope; null when they are the same as in the scope before. */
 export function loadsIn(home: Home, route: Route, scope: Scope): Load[] | null {
