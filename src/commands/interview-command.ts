@@ -4,11 +4,12 @@ import interview from '#compiled/questions.js';
 import type { Tariff } from '../bill/tariff/tariff';
 import type { Later } from '../faces/door';
 import type { Answers } from '../interview/answers';
-import { begin } from '../interview/begin';
+import { begin, welcome } from '../interview/begin';
 import { besideTariff } from '../interview/beside-tariff';
 import type { Context, State } from '../interview/state';
 import type { Unfinished } from '../interview/unfinished';
 import { homeFileName, nameOfFile } from '../store/home-file';
+import { homeFilesIn } from '../store/home-files';
 import { callName } from './call-name';
 import { mayColor, whyLines } from './choose-face';
 import { DONE, FAILED, INTERRUPTED, WRONG_USAGE } from './exit-codes';
@@ -40,13 +41,24 @@ export async function interviewCommand(args: Arguments): Promise<number> {
     printErr('interview takes one home file, or none.\n');
     return WRONG_USAGE;
   }
-  let outcome = await sit(args, given);
-  while (outcome.next) outcome = await sit(args, null);
+  const chosen = given === null ? await chooseFirst(args) : given;
+  if (typeof chosen === 'number') return chosen;
+  let outcome = await sit(args, chosen, chosen === null || !existsSync(chosen));
+  while (outcome.next) outcome = await sit(args, null, false);
   return outcome.code;
 }
 
+/** The home to go on with, null for a new one, or the code to leave with. Without a home here, or with a script, a new one. */
+async function chooseFirst(args: Arguments): Promise<string | null | number> {
+  if (!process.stdin.isTTY || homeFilesIn('.').length === 0) return null;
+  const { chooseHere } = await import('./choose-home');
+  const choice = await chooseHere(args);
+  if (choice.way === 'leave') return choice.interrupted ? interruptedCode() : DONE;
+  return choice.way === 'go-on' ? choice.file : null;
+}
+
 /** One home, from the first question to its plan or to where it was left. */
-async function sit(args: Arguments, given: string | null): Promise<Outcome> {
+async function sit(args: Arguments, given: string | null, isFirst: boolean): Promise<Outcome> {
   const asOf = args.asOf ?? today();
   const sitting: Sitting = {
     args,
@@ -76,7 +88,8 @@ async function sit(args: Arguments, given: string | null): Promise<Outcome> {
   }
   const context = contextOf(sitting);
   const begun = begin(context, sitting.answers, sitting.unfinished);
-  const start = { ...begun, unsaved: sitting.looking ?? (await placeProblem(given)) };
+  const unsaved = sitting.looking ?? (await placeProblem(given));
+  const start = { ...(isFirst ? welcome(begun) : begun), unsaved };
   const state = await ask(sitting, context, start);
   return close(sitting, state);
 }
@@ -102,6 +115,7 @@ async function keepingOf(sitting: Sitting): Promise<Keeping> {
 async function takeUp(sitting: Sitting, path: string): Promise<string | null> {
   const name = nameOfFile(path).toLowerCase();
   if (!existsSync(path)) {
+    if (COMMANDS.includes(name)) return commandName(name);
     sitting.answers = { 'home-name': name };
     return null;
   }
@@ -129,7 +143,7 @@ function contextOf(sitting: Sitting): Context {
         return `This home is named after its file, ${given}. Rename the file when you have stopped.`;
       }
       if (COMMANDS.includes(name)) {
-        return `"${name}" is a command of lampkeeper. Type another name, for example ${name}-house.`;
+        return commandName(name);
       }
       return taken(name)
         ? `A home called "${name}" is in this folder already; "${callName(process.env)} ${homeFileName(name)}" goes on with it. Type another name here.`
@@ -140,6 +154,10 @@ function contextOf(sitting: Sitting): Context {
       return free.find((name) => !taken(name)) ?? 'my-home-100';
     },
   };
+}
+
+function commandName(name: string): string {
+  return `"${name}" is a command of lampkeeper. Type another name, for example ${name}-house.`;
 }
 
 function isGiven(sitting: Sitting, name: string): boolean {

@@ -1,4 +1,6 @@
+import { existsSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { homeFileName } from '../store/home-file';
 
 export interface Arguments {
   readonly command: string;
@@ -49,12 +51,15 @@ export function readArguments(argv: readonly string[]): Arguments | { readonly w
     });
     const [first = 'interview', ...others] = positionals;
     const isCommand = COMMANDS.includes(first);
-    if (!isCommand && !/\.ya?ml$/i.test(first)) {
-      return { wrong: `"${first}" is neither a command nor a home file. Try: lampkeeper --help` };
-    }
+    const command = isCommand ? first : 'interview';
+    const named = isCommand ? others : positionals;
+    const rest = TAKE_HOMES.includes(command) ? named.map(homeFile) : named;
+    const wrong =
+      command === 'interview' ? rest.find((word) => !/\.ya?ml$/i.test(word)) : undefined;
+    if (wrong !== undefined) return { wrong: noHome(wrong) };
     return {
-      command: isCommand ? first : 'interview',
-      rest: isCommand ? others : positionals,
+      command,
+      rest,
       short: values.short,
       change: values.change,
       plain: values.plain,
@@ -72,6 +77,19 @@ export function readArguments(argv: readonly string[]): Arguments | { readonly w
   } catch (error) {
     return { wrong: `${firstSentence(error)} Try: lampkeeper --help` };
   }
+}
+
+/** Commands whose words are homes. */
+const TAKE_HOMES = ['interview', 'plan', 'check'];
+
+/** "kim" is the home in kim.home.yaml, where that is here and no file is called just "kim". */
+function homeFile(word: string): string {
+  const file = homeFileName(word);
+  return !existsSync(word) && existsSync(file) ? file : word;
+}
+
+function noHome(word: string): string {
+  return `"${word}" is neither a command nor a home in this folder: there is no ${homeFileName(word)}. To begin a new home: lampkeeper. All commands: lampkeeper --help`;
 }
 
 function firstSentence(error: unknown): string {

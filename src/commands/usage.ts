@@ -1,7 +1,7 @@
 export const usage = `Lampkeeper asks about your home in plain words and ends with a plan for power cuts.
 
-  lampkeeper                         start the interview, in this folder
-  lampkeeper kim.home.yaml           go on with a home begun before
+  lampkeeper                         start the interview; where homes are begun in this folder, choose one
+  lampkeeper kim                     go on with the home in kim.home.yaml
   lampkeeper plan kim.home.yaml      print the plan of a home
   lampkeeper plan kim.home.yaml --out papers
                                      write its papers into a folder

@@ -1,5 +1,6 @@
 import { formatQuantity } from '../quantity/format-quantity';
 import { type Answer, choicesIn, NOT_SURE } from './answers';
+import { show } from './begin';
 import { checkTyped } from './check-answer';
 import { dangersOf, mustLeave } from './dangers';
 import { end, saveAndStop } from './end';
@@ -21,6 +22,8 @@ export function onAct(context: Context, state: State, act: Act): State {
     if (mustLeave(context.interview.dangers, told)) return actNow(state, question, told);
   }
   switch (act) {
+    case 'begin':
+      return show(context, state, state.at);
     case 'not-sure':
       return notSure(context, state);
     case 'help':

@@ -17,6 +17,11 @@ export function begin(context: Context, answers: Answers, unfinished: Unfinished
   return show(context, { ...blank, answers: kept, unfinished: begun, at: first.id }, first.id);
 }
 
+/** The same, with a word of welcome before it. */
+export function welcome(state: State): State {
+  return { ...state, view: 'welcome', row: 0 };
+}
+
 const blank: State = {
   answers: {},
   unfinished: {},

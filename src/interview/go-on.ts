@@ -58,6 +58,7 @@ export function openFromList(context: Context, state: State, id: string): State 
 
 /** One question back, or out of help and the like. */
 export function goBack(context: Context, state: State): State {
+  if (state.view === 'welcome') return state;
   if (state.view === 'help' || state.view === 'unusual') {
     const row = firstRow(questionAt(context, state.at));
     return { ...state, view: 'ask', row, unusual: null, error: null };

@@ -3,20 +3,23 @@ import type { Choice, Question } from './question';
 import { resolve } from './resolve';
 import type { Context, State } from './state';
 
+/** Which questions may be asked. */
+type Asking = Pick<Context, 'interview' | 'short'>;
+
 /** The questions that apply to the answers so far, in asking order. */
-export function relevant(context: Context, answers: State['answers']): Question[] {
+export function relevant(context: Asking, answers: State['answers']): Question[] {
   const known = resolve(asked(context), answers, 'leave');
   return asked(context).filter((q) => q.when === undefined || holds(q.when, known));
 }
 
 /** What is still to be answered, judged as if each open question were answered "not sure". */
-export function stillOpen(context: Context, answers: State['answers']): Question[] {
+export function stillOpen(context: Asking, answers: State['answers']): Question[] {
   const known = resolve(asked(context), answers, 'assume');
   return asked(context).filter((q) => known.has(q.id) && answers[q.id] === undefined);
 }
 
 /** Every question this kind of interview may ask. */
-export function asked({ interview, short }: Context): readonly Question[] {
+export function asked({ interview, short }: Asking): readonly Question[] {
   if (!short) return interview.questions;
   return interview.questions.filter((q) => interview.short.includes(q.id));
 }

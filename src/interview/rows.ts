@@ -6,6 +6,7 @@ import type { Context, State } from './state';
 import { words } from './words';
 
 export type Act =
+  | 'begin'
   | 'not-sure'
   | 'back'
   | 'help'
@@ -35,6 +36,8 @@ export type Row =
 export function rowsOf(context: Context, state: State): Row[] {
   const question = questionAt(context, state.at);
   switch (state.view) {
+    case 'welcome':
+      return [act('begin', words.begin)];
     case 'unusual':
       return [
         act('yes', words.unusualYes(state.unusual?.said ?? '')),

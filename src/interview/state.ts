@@ -16,7 +16,7 @@ export interface Context {
   spareName(): string;
 }
 
-export type View = 'ask' | 'unusual' | 'help' | 'act-now' | 'check' | 'read-back';
+export type View = 'welcome' | 'ask' | 'unusual' | 'help' | 'act-now' | 'check' | 'read-back';
 
 /** How the interview ended: saved on request, interrupted, ready to plan, or stopped for a danger. */
 export type Ending = 'saved' | 'interrupted' | 'plan' | 'danger';

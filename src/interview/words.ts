@@ -1,5 +1,6 @@
 /** The sentences of the interview itself. The wording of each question stands in `questions/`. */
 export const words = {
+  begin: 'Begin',
   notSure: "I'm not sure",
   back: 'Go back one question',
   help: 'Why we ask, and how to find out',

@@ -1,9 +1,10 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pty from '@lydell/node-pty';
 import interview from '#compiled/questions.js';
+import { WELCOME_TITLE } from '../../src/faces/welcome-words';
 
 const RUNS = 15;
 const KEYS = 60;
@@ -15,9 +16,14 @@ export async function benchProgram(): Promise<string[]> {
   try {
     const base: number[] = [];
     const first: number[] = [];
+    const welcome: number[] = [];
+    const begun = join(folder, 'begun');
+    mkdirSync(begun);
+    writeFileSync(join(begun, 'oak.home.yaml'), 'lampkeeperHome: 1\nanswers:\n  home-name: oak\n');
     for (let i = 0; i < RUNS; i++) {
       base.push(timed(() => spawnSync(process.execPath, ['-e', '0'])));
-      first.push(await firstQuestionMs(folder));
+      welcome.push(await firstScreenMs(folder, [], WELCOME_TITLE));
+      first.push(await firstScreenMs(begun, ['oak.home.yaml'], FIRST));
     }
     const plans = ['birch-street', 'tower-six', 'ridge-road', 'mill-lane'].map((name) => ({
       name,
@@ -28,7 +34,8 @@ export async function benchProgram(): Promise<string[]> {
     const zero = median(base);
     return [
       `node -e 0: ${zero.toFixed(1)} ms (median of ${RUNS})`,
-      line('first question on screen', median(first), zero, 4),
+      line('welcome on screen', median(welcome), zero, 4),
+      line('first question on screen, of a home begun before', median(first), zero, 4),
       ...plans.map(
         (p) => `${line(`plan of ${p.name}`, p.ms, zero, 25)}; ${p.mb.toFixed(0)} MB (limit 300)`,
       ),
@@ -65,9 +72,9 @@ function planMb(name: string): number {
   return Number(/RSS (\d+)/.exec(String(run.stderr))?.[1] ?? Number.NaN) / 1024;
 }
 
-function open(folder: string) {
+function open(folder: string, args: string[] = []) {
   const { CI: _, ...env } = process.env;
-  return pty.spawn(process.execPath, [join(process.cwd(), bin)], {
+  return pty.spawn(process.execPath, [join(process.cwd(), bin), ...args], {
     cwd: folder,
     cols: 80,
     rows: 24,
@@ -75,11 +82,12 @@ function open(folder: string) {
   });
 }
 
-function firstQuestionMs(folder: string): Promise<number> {
-  const words = interview.questions[0]!.ask.split(' ').slice(0, 4).join(' ');
+const FIRST = interview.questions[0]!.ask.split(' ').slice(0, 4).join(' ');
+
+function firstScreenMs(folder: string, args: string[], words: string): Promise<number> {
   return new Promise((resolve) => {
     const start = performance.now();
-    const program = open(folder);
+    const program = open(folder, args);
     let seen = '';
     program.onData((data) => {
       seen += data;
@@ -106,7 +114,9 @@ async function keyToFrameMs(folder: string): Promise<number[]> {
       };
       wake();
     });
-  await until(() => seen.includes(interview.questions[0]!.ask.slice(0, 20)));
+  await until(() => seen.includes(WELCOME_TITLE));
+  program.write('\r');
+  await until(() => seen.includes(FIRST));
   program.write('9 \r');
   await until(() => seen.includes(interview.questions[1]!.ask.slice(0, 20)));
   const times: number[] = [];

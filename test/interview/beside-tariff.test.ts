@@ -23,8 +23,6 @@ test('a household with a tariff of its own is asked for no price, and everyone e
       {
         interview: besideTariff(interview, hasTariff),
         short: false,
-        nameProblem: () => null,
-        spareName: () => 'kim',
       },
       answers,
     ).map((question) => question.id);

@@ -18,10 +18,10 @@ export interface Start extends Beside {
 export const WINDOW: Size = { columns: 80, rows: 24 };
 
 /**
- * The one way these tests open a terminal: start the program and wait for its first question.
+ * The one way these tests open a terminal: start the program, pass the welcome and wait for the first question.
  * After each test every program is ended and every folder made for it is taken away.
  */
-export function terminalsOf(program: () => string, first: string) {
+export function terminalsOf(program: () => string, first: string, welcome = 'Lampkeeper: a plan') {
   const opened: OpenTerminal[] = [];
   afterEach(async () => {
     const all = opened.splice(0);
@@ -37,6 +37,10 @@ export function terminalsOf(program: () => string, first: string) {
       : openTerminal(command, size, beside);
     opened.push(terminal);
     if (shell) terminal.press(`'${[process.execPath, ...command].join("' '")}'\r`);
+    await terminal.until(`"${first}" or a welcome`, () => {
+      return [first, welcome].some((text) => terminal.text().includes(text));
+    });
+    if (!terminal.text().includes(first)) terminal.press('\r');
     await terminal.shows(first);
     return terminal;
   };

@@ -7,10 +7,13 @@ import { actNowTexts, actNowTitle } from '../act-now-texts';
 import { CHECK_TITLE, openWords } from '../check-words';
 import { leftWords, placeWords } from '../place-words';
 import { unsureWords } from '../unsure-words';
+import { WELCOME, WELCOME_TITLE } from '../welcome-words';
 
 /** What to print for the screen as it stands: plain sentences, most important words first, no borders. */
 export function printView(context: Context, state: State): string[] {
   switch (state.view) {
+    case 'welcome':
+      return [WELCOME_TITLE, ...WELCOME];
     case 'ask':
       return askLines(context, state);
     case 'help':

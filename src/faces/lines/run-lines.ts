@@ -68,7 +68,7 @@ class Lines {
   async run(reader: LineReader, interrupted: () => boolean): Promise<State> {
     const { unsaved } = this.state;
     if (unsaved !== null) this.print([`Error: ${unsaved}`]);
-    this.print(['', ...printView(this.door.context, this.state)]);
+    this.show();
     while (this.state.ending === null) {
       await this.onlyWhatIsMeant(reader);
       const line = await reader.next();
@@ -125,6 +125,7 @@ class Lines {
     this.print(['', ...printView(this.door.context, this.state)]);
     // Help is said in full at once; there is nothing to leave.
     if (this.state.view === 'help') this.happen({ type: 'act', act: 'back' });
+    if (this.state.view === 'welcome') this.happen({ type: 'act', act: 'begin' });
   }
 
   private keep(): void {

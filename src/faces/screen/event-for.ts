@@ -12,12 +12,13 @@ export function eventFor(state: State, key: Key, shown: Pick<Frame, 'maxScroll' 
   if (key.name === 'page-up') return { type: 'scroll', by: -page };
   const more = state.scroll < shown.maxScroll;
   if (key.name === 'down' && more) return { type: 'scroll', by: 1 };
-  if (key.name === 'enter' && more && state.view !== 'help') return { type: 'scroll', by: page };
+  const passesOver = state.view === 'help' || state.view === 'welcome';
+  if (key.name === 'enter' && more && !passesOver) return { type: 'scroll', by: page };
   if (key.name === 'up' && state.row === 0 && state.scroll > 0) return { type: 'scroll', by: -1 };
   return plain;
 }
 
 /** True where a text stands that may be longer than the window. */
 export function isRead({ view }: State): boolean {
-  return view === 'help' || view === 'act-now' || view === 'read-back';
+  return view !== 'ask' && view !== 'unusual' && view !== 'check';
 }

@@ -16,6 +16,8 @@ export function footLines(
 
 function footWords(context: Context, state: State, question: Question): string[] {
   switch (state.view) {
+    case 'welcome':
+      return ['Enter begin', 'Ctrl+C stop'];
     case 'help':
       return ['Up Down read on', 'Enter or Esc back', 'Ctrl+S save and stop'];
     case 'unusual':

@@ -7,6 +7,7 @@ import { checkFrame } from './views/check';
 import { helpFrame } from './views/help';
 import { readBackFrame } from './views/read-back';
 import { unusualFrame } from './views/unusual';
+import { welcomeFrame } from './views/welcome';
 
 /** From this width on the draft stands beside the question. */
 const BESIDE_FROM = 100;
@@ -30,6 +31,8 @@ export function frameOf(parts: FrameParts): Frame {
 
 function viewFrame(parts: FrameParts, width: number, pane: readonly Line[]): Frame {
   switch (parts.state.view) {
+    case 'welcome':
+      return welcomeFrame(parts, width);
     case 'ask':
       return askFrame(parts, width, pane);
     case 'unusual':

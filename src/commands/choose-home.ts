@@ -1,0 +1,33 @@
+import interview from '#compiled/questions.js';
+import type { HomeChoice, HomeHere } from '../faces/home-choice';
+import { besideTariff } from '../interview/beside-tariff';
+import { stillOpen } from '../interview/relevant';
+import { homesIn } from '../store/homes-here';
+import { whyLines } from './choose-face';
+import type { Arguments } from './read-arguments';
+
+/** Which home of this folder to go on with, asked of whoever named none. */
+export async function chooseHere(args: Arguments): Promise<HomeChoice> {
+  const { stdin, stdout, env } = process;
+  const homes = homesHere('.');
+  if (whyLines({ env, stdin, stdout, plain: args.plain }) !== null) {
+    const { chooseHomeByLine } = await import('../faces/lines/choose-home');
+    return chooseHomeByLine({ homes, stdin, stdout });
+  }
+  const { chooseHome } = await import('../faces/screen/choose-home');
+  return chooseHome({ homes, stdin, stdout });
+}
+
+/** The homes of a folder, and how far each has come. */
+export function homesHere(folder: string): HomeHere[] {
+  return homesIn(folder, interview).map(({ name, file, answers, hasTariff, hasPlan }) => {
+    const context = { interview: besideTariff(interview, hasTariff), short: false };
+    return {
+      name,
+      file,
+      answered: answers === null ? null : Object.keys(answers).length,
+      open: answers === null ? 0 : stillOpen(context, answers).length,
+      hasPlan,
+    };
+  });
+}

@@ -1,0 +1,27 @@
+import { visible } from '../../quantity/visible';
+import { ANOTHER_HOME, HOMES_TITLE, type HomeChoice, sayHome } from '../home-choice';
+import type { HomesShown } from '../screen/choose-home';
+import { LineReader } from './line-reader';
+
+/** The homes of this folder line by line, to go on with one or to begin another. */
+export async function chooseHomeByLine(of: HomesShown): Promise<HomeChoice> {
+  const { homes, stdin, stdout } = of;
+  const say = (lines: readonly string[]) => stdout.write(`${visible(lines.join('\n'))}\n`);
+  const labels = [...homes.map(sayHome), ANOTHER_HOME];
+  say([`${HOMES_TITLE}:`, ...labels.map((label, i) => `${i + 1}. ${label}.`)]);
+  say(['Type a number, or stop.']);
+  const reader = new LineReader(stdin);
+  try {
+    for (;;) {
+      const line = (await reader.next())?.trim().toLowerCase();
+      if (line === undefined || line === 'stop') return { way: 'leave', interrupted: false };
+      const at = labels.findIndex((_, i) => line === String(i + 1) || line === homes[i]?.name);
+      const home = homes[at];
+      if (home !== undefined) return { way: 'go-on', file: home.file };
+      if (at === homes.length) return { way: 'new' };
+      say([`Error: Type a number from 1 to ${labels.length}, or stop.`]);
+    }
+  } finally {
+    reader.close();
+  }
+}

@@ -1,0 +1,76 @@
+import type { Key } from '../../interview/key';
+import { NO_ROW } from '../../interview/no-row';
+import { words } from '../../interview/words';
+import { ANOTHER_HOME, type HomeChoice, type HomeHere, sayHome } from '../home-choice';
+import { glyphsFor } from './glyphs';
+import { homesFrame } from './homes-frame';
+import { runView } from './run-view';
+
+export interface HomesShown {
+  readonly homes: readonly HomeHere[];
+  readonly stdin: NodeJS.ReadStream;
+  readonly stdout: NodeJS.WriteStream;
+}
+
+/** Where the mark stands, the digits typed, and what to say about the last key. */
+interface At {
+  readonly row: number;
+  readonly digits: string;
+  readonly error: string | null;
+}
+
+/** The homes of this folder on the window, to go on with one or to begin another. */
+export function chooseHome({ homes, stdin, stdout }: HomesShown): Promise<HomeChoice> {
+  const labels = [...homes.map(sayHome), ANOTHER_HOME];
+  const glyphs = glyphsFor(process.env);
+  let at: At = { row: NO_ROW, digits: '', error: null };
+  return runView<HomeChoice>({
+    stdin,
+    stdout,
+    step: () => 'homes',
+    frame: (size) => homesFrame({ labels, row: at.row, error: at.error, size, glyphs }),
+    take: (key) => {
+      if (['escape', 'ctrl-c', 'ctrl-s'].includes(key.name)) {
+        return { way: 'leave', interrupted: key.name === 'ctrl-c' };
+      }
+      if (key.name === 'enter' && at.row !== NO_ROW) {
+        const home = homes[at.row];
+        return home === undefined ? { way: 'new' } : { way: 'go-on', file: home.file };
+      }
+      at = moved(at, key, labels.length);
+      return null;
+    },
+  });
+}
+
+function moved(at: At, key: Key, count: number): At {
+  const to = (row: number): At => ({ row, digits: '', error: null });
+  const last = count - 1;
+  switch (key.name) {
+    case 'up':
+      return to(at.row <= 0 ? last : at.row - 1);
+    case 'down':
+      return to(at.row >= last ? 0 : at.row + 1);
+    case 'page-up':
+      return to(Math.max(0, at.row - 8));
+    case 'page-down':
+      return to(Math.min(last, at.row + 8));
+    case 'home':
+      return to(0);
+    case 'end':
+      return to(last);
+    case 'enter':
+      return { ...at, error: words.moveFirst };
+    case 'text':
+      return /^[0-9]$/.test(key.text) ? toDigit(at, key.text, count) : at;
+    default:
+      return at;
+  }
+}
+
+function toDigit(at: At, digit: string, count: number): At {
+  const both = Number(at.digits + digit);
+  const number = both <= count ? both : Number(digit);
+  if (number < 1 || number > count) return { ...at, digits: '', error: words.noSuchLine(digit) };
+  return { row: number - 1, digits: String(number), error: null };
+}

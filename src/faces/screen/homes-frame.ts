@@ -1,0 +1,78 @@
+import { HOMES_HINT, HOMES_TITLE } from '../home-choice';
+import { cutLines, fitParts } from './fit-parts';
+import { flow } from './foot';
+import { type Frame, frameHeight, textWidth } from './frame';
+import type { Glyphs } from './glyphs';
+import { type Line, styled, wrapText } from './line';
+import { labelLines } from './row-lines';
+import type { Size } from './watch-size';
+import { windowLines } from './window-lines';
+
+export interface HomesParts {
+  readonly labels: readonly string[];
+  readonly row: number;
+  readonly error: string | null;
+  readonly size: Size;
+  readonly glyphs: Glyphs;
+}
+
+const KEYS = ['Up Down or number', 'Enter choose', 'Esc leave'];
+
+/** A title, the homes to choose from, and the keys. */
+export function homesFrame({ labels, row, error, size, glyphs }: HomesParts): Frame {
+  const width = textWidth(size.columns);
+  const head = styled(wrapText(HOMES_TITLE, width), { bold: true });
+  const hint = styled(wrapText(HOMES_HINT, width));
+  const block = rowsOf(labels, row, width);
+  const message = error === null ? [] : wrapText(`Error: ${error}`, width);
+  const foot = styled(flow(KEYS, width, '   '), { dim: true });
+  const heights = fitParts(
+    [
+      { name: 'head', height: head.length },
+      { name: 'hint', height: hint.length },
+      { name: 'gap-rows', height: 1 },
+      { name: 'rows', height: block.lines.length },
+      { name: 'gap-message', height: message.length > 0 ? 1 : 0 },
+      { name: 'message', height: message.length },
+      { name: 'gap-foot', height: 1 },
+      { name: 'foot', height: foot.length },
+    ],
+    frameHeight(size.rows),
+    [
+      ['gap-message', 0],
+      ['gap-rows', 0],
+      ['gap-foot', 0],
+      ['rows', 4],
+      ['hint', 0],
+      ['rows', 2],
+    ],
+  );
+  const tall = (name: string) => heights.get(name)!;
+  const blank = (name: string): Line[] => (tall(name) > 0 ? [[]] : []);
+  const lines = [
+    ...head,
+    ...cutLines(hint, tall('hint'), glyphs.cut),
+    ...blank('gap-rows'),
+    ...windowLines({ ...block, height: tall('rows'), width, glyphs }).lines,
+    ...blank('gap-message'),
+    ...styled(message, { bold: true, tone: 'alarm' }),
+    ...blank('gap-foot'),
+    ...foot,
+  ];
+  return { lines, cursor: null, maxScroll: 0, page: 1 };
+}
+
+/** The last line, which begins another home, stands apart. */
+function rowsOf(labels: readonly string[], row: number, width: number) {
+  const lines: Line[] = [];
+  const starts: number[] = [];
+  let [from, to] = [0, 0];
+  labels.forEach((label, i) => {
+    if (i > 0 && i === labels.length - 1) lines.push([]);
+    const start = lines.length;
+    starts.push(start);
+    lines.push(...labelLines(`${i + 1}. `, label, i === row, width));
+    if (i === row) [from, to] = [start, lines.length - 1];
+  });
+  return { lines, starts, from, to };
+}

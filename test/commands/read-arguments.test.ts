@@ -1,0 +1,40 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { COMMANDS, readArguments } from '../../src/commands/read-arguments';
+
+const here = process.cwd();
+let folder = '';
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'lampkeeper-words-'));
+  writeFileSync(join(folder, 'kim.home.yaml'), '');
+  process.chdir(folder);
+});
+afterAll(() => {
+  process.chdir(here);
+  rmSync(folder, { recursive: true });
+});
+
+test('a name finds its home file, with each command that takes a home', () => {
+  expect(readArguments(['kim'])).toMatchObject({ command: 'interview', rest: ['kim.home.yaml'] });
+  expect(readArguments(['plan', 'kim'])).toMatchObject({ rest: ['kim.home.yaml'] });
+  expect(readArguments(['check', 'kim'])).toMatchObject({ rest: ['kim.home.yaml'] });
+  expect(readArguments(['calc', 'kim'])).toMatchObject({ rest: ['kim'] });
+});
+
+test('a word that is neither a command nor a home begins nothing, and says how to begin', () => {
+  for (const words of [['kin'], ['interview', 'kin'], ['plann']]) {
+    const read = readArguments(words);
+    expect(read).toHaveProperty('wrong');
+    expect('wrong' in read && read.wrong).toMatch(
+      /no \w+\.home\.yaml.*begin a new home: lampkeeper/,
+    );
+  }
+});
+
+test('a command stays a command where a home has its name', () => {
+  writeFileSync(join(folder, 'plan.home.yaml'), '');
+  expect(readArguments(['plan'])).toMatchObject({ command: 'plan', rest: [] });
+  expect(COMMANDS).toContain('plan');
+});

@@ -1,0 +1,86 @@
+import { existsSync, mkdtempSync, readdirSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { HOMES_TITLE } from '../../src/faces/home-choice';
+import { WELCOME, WELCOME_TITLE } from '../../src/faces/welcome-words';
+import { terminalsOf } from './terminals-of';
+
+const program = fileURLToPath(new URL('../../src/bin/lampkeeper.mjs', import.meta.url));
+const FIRST = 'Is anything dangerous at home right now?';
+const start = (title: string) => terminalsOf(() => program, title);
+const [atWelcome, atHomes, atFirst] = [
+  start('Lampkeeper: a plan'),
+  start(HOMES_TITLE),
+  start(FIRST),
+];
+
+function folderWith(homes: Readonly<Record<string, string>>): string {
+  const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-homes-'));
+  for (const [name, text] of Object.entries(homes)) {
+    writeFileSync(join(folder, `${name}.home.yaml`), text);
+  }
+  return folder;
+}
+
+const begun = (name: string) =>
+  `lampkeeperHome: 1\nanswers:\n  home-name: ${name}\n  people-count: 3\n`;
+
+describe('the first screen', () => {
+  it.each([
+    [80, 24],
+    [40, 24],
+    [30, 24],
+    [200, 60],
+  ])(
+    'of a new home says what comes, at %i x %i, and danger is the first question',
+    async (columns, rows) => {
+      const terminal = await atWelcome({ size: { columns, rows } });
+      const text = () => terminal.text().replace(/\s+/g, ' ');
+      for (const sentence of WELCOME) expect(text()).toContain(sentence);
+      expect(text()).toContain('Enter begin');
+      // Whatever is typed ahead answers nothing.
+      terminal.press('\r\r\r9 \r');
+      await terminal.shows('Is anything dangerous');
+      await terminal.shows('Keys pressed before');
+      expect(readdirSync(terminal.folder)).toEqual([]);
+    },
+  );
+
+  it('is not shown again to whoever goes on with a home, by its name alone', async () => {
+    const folder = folderWith({ kim: begun('kim') });
+    const terminal = await atFirst({ args: ['kim'], folder });
+    expect(terminal.raw()).not.toContain(WELCOME_TITLE);
+  });
+
+  it('lists the homes of the folder with how far each has come', async () => {
+    const folder = folderWith({ kim: begun('kim'), oak: begun('oak'), torn: 'answers: [' });
+    writeFileSync(join(folder, 'oak.plan.md'), '# Plan');
+    const terminal = await atHomes({ folder });
+    await terminal.shows('1. kim: 2 answers, about');
+    await terminal.shows('its plan is written');
+    await terminal.shows('3. torn: this file has a fault');
+    // Enter alone chooses none of them.
+    terminal.press('\r');
+    await terminal.shows('Error: Go to the line');
+    terminal.press('2');
+    await terminal.shows('> 2. oak');
+    terminal.press('\r');
+    await terminal.shows(FIRST);
+    expect(existsSync(join(folder, '.oak.home.yaml.open'))).toBe(true);
+  });
+
+  it('begins another home from that list, and leaves it without a trace', async () => {
+    const folder = folderWith({ kim: begun('kim') });
+    const first = await atHomes({ folder });
+    first.press('2\r');
+    await first.shows(WELCOME_TITLE);
+    first.press('\x03');
+    await first.ended();
+    const second = await atHomes({ folder, args: ['--plain'] });
+    second.press('stop\r');
+    expect((await second.ended()).exitCode).toBe(0);
+    expect(readdirSync(folder)).toEqual(['kim.home.yaml']);
+  });
+});
