@@ -106,13 +106,11 @@ const stillLookUp: readonly string[] = [
   'papers/household/say-above-told.ts imports routes/budget',
   'papers/household/say-fuel-for-goal.ts imports routes/gasoline-limit',
   'papers/household/say-what-you-have.ts imports routes/must-carried',
-  'papers/plan-file/bill-year-data.ts imports home/bill-year',
-  'papers/plan-file/bill-year-data.ts imports physics/weather/calendar',
   'papers/plan-file/money-data.ts imports bill/lifecycle/payback',
   'papers/plan-file/money-data.ts imports bill/lifecycle/say-rates',
   'papers/plan-file/money-schema.ts imports bill/tariff/tariff-schema',
   'papers/plan-file/named-load.ts imports home/load-names',
-  'papers/plan-file/plan-data.ts imports routes/stop',
+  'papers/plan-file/route-data.ts imports routes/stop',
 ];
 
 const src = resolve(import.meta.dirname, '../src');

@@ -25,7 +25,7 @@ import { lifeFirst } from './life-first';
 import { moneyOf } from './money/money-of';
 import { nextSteps } from './next-steps';
 import { outlookOf } from './outlook';
-import { PLAN_SCHEMA_VERSION, type Plan } from './plan';
+import type { Plan } from './plan';
 import { healthFirst } from './ride-through/health-first';
 import { walkLadder } from './ride-through/ladder-walk';
 import { rideThroughOf } from './ride-through/ride-through-of';
@@ -70,7 +70,6 @@ export function makePlan(
   const rideThrough = rideThroughOf(home, world, advice, { all: routes, ladder: ladder.variant });
   const money = moneyOf({ home, ownTariff, world, routes, advice, outlook, rideThrough });
   return {
-    schemaVersion: PLAN_SCHEMA_VERSION,
     name: home.name,
     asOf,
     seed: WEATHER_SEED,

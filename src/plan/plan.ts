@@ -20,12 +20,8 @@ import type { RideThrough } from './ride-through/ride-through-of';
 import type { DraftReason } from './why-draft';
 import type { ToFindOut } from './worth-finding-out';
 
-/** Version of the plan file. Grows when a reader of an older file would misread a newer one. */
-export const PLAN_SCHEMA_VERSION = 2;
-
 /** Everything a plan says, as data. The papers are made from it and add nothing. */
 export interface Plan {
-  readonly schemaVersion: typeof PLAN_SCHEMA_VERSION;
   readonly name: string;
   readonly asOf: string;
   /** Seed and number of the drawn weather years: the same answers give the same plan. */

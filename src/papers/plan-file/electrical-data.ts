@@ -1,12 +1,20 @@
 import type { Plan } from '../../plan/plan';
 import { sayHighEnd } from '../../words/en/say-high-end';
 import { namedLoads } from './named-load';
+import type { PlanData } from './plan-schema';
 
-/** A value as the plan file holds it: numbers to four significant digits, null as words. */
-export type Plain = string | number | boolean | Plain[] | { [key: string]: Plain };
+/** A value as the plan file holds it: null as words, nothing read-only. */
+type Plain<T> = T extends null
+  ? 'not known'
+  : T extends object
+    ? { -readonly [Key in keyof T]: Plain<T[Key]> }
+    : T;
 
 /** The electrical half as plain data; what is not known says so instead of standing empty. */
-export function electricalData({ electrical, home }: Pick<Plan, 'electrical' | 'home'>): Plain {
+export function electricalData({
+  electrical,
+  home,
+}: Pick<Plan, 'electrical' | 'home'>): PlanData['electrical'] {
   return plain({
     ...electrical,
     starting: electrical.starting.map((one) => ({
@@ -24,13 +32,17 @@ export function electricalData({ electrical, home }: Pick<Plan, 'electrical' | '
   });
 }
 
-function plain(value: unknown): Plain {
+function plain<T>(value: T): Plain<T> {
+  return plainOf(value) as Plain<T>;
+}
+
+function plainOf(value: unknown): unknown {
   if (value === null) return 'not known';
   if (typeof value === 'number') return round(value);
   if (typeof value === 'string' || typeof value === 'boolean') return value;
-  if (Array.isArray(value)) return value.map(plain);
-  const entries = Object.entries(value as object).map(([key, one]) => [key, plain(one)]);
-  return Object.fromEntries(entries) as Plain;
+  if (Array.isArray(value)) return value.map(plainOf);
+  const entries = Object.entries(value as object).map(([key, one]) => [key, plainOf(one)]);
+  return Object.fromEntries(entries);
 }
 
 function round(value: number): number {

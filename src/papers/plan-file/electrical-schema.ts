@@ -1,8 +1,6 @@
 import { z } from 'zod';
-import { routeKinds } from '../../kinds/route-kind';
-import { namedLoadsSchema } from './named-load-schema';
+import { kind, lines, namedLoads } from './shared-schema';
 
-const lines = z.array(z.string());
 const amount = z.union([z.number(), z.literal('not known')]);
 const fits = z.enum(['yes', 'no', 'ask']);
 
@@ -33,15 +31,15 @@ const loadCalculation = z.strictObject({
 });
 
 const starting = z.strictObject({
-  route: z.enum(routeKinds),
+  route: kind,
   surgeVa: z.number(),
   peakVa: z.number(),
-  starting: namedLoadsSchema,
+  starting: namedLoads,
   allAtOnceVa: z.number(),
   allAtOnceHolds: z.boolean(),
-  order: namedLoadsSchema.describe('Motors in the order to switch them on.'),
+  order: namedLoads.describe('Motors in the order to switch them on.'),
   keepApart: z
-    .array(namedLoadsSchema.length(2))
+    .array(namedLoads.length(2))
     .describe('Pairs that it does not start at the same moment.'),
   dipPercent: amount.describe('Not known for an inverter, which trips at its limit instead.'),
   limit: z.string(),
@@ -49,14 +47,14 @@ const starting = z.strictObject({
 });
 
 const highEnd = z.strictObject({
-  route: z.enum(routeKinds),
+  route: kind,
   byInverter: z.boolean().describe('It shuts off above what it gives; a generator sags or trips.'),
   what: z.enum(['running', 'starting']),
   unit: z.enum(['W', 'VA']),
   asks: z.number().describe('High end of the need.'),
   gives: z.number(),
-  measure: namedLoadsSchema,
-  offFirst: namedLoadsSchema.describe('Enough to make the rest fit; empty when none may go.'),
+  measure: namedLoads,
+  offFirst: namedLoads.describe('Enough to make the rest fit; empty when none may go.'),
   says: z.string(),
 });
 

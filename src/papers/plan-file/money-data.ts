@@ -8,14 +8,15 @@ import {
   STUDY_YEARS,
 } from '../../plan/money/plan-money';
 import { sayNoOutageHour } from '../household/money/say-side-by-side';
+import type { PlanData } from './plan-schema';
 
 /** The money of a plan as plain data, whole dollars where a cent would promise too much. */
-export function moneyData(money: PlanMoney) {
+export function moneyData(money: PlanMoney): PlanData['money'] {
   return {
     studyYears: STUDY_YEARS,
     realRate: REAL_RATE,
     tariff: money.tariff === null ? 'off the grid' : money.tariff.says,
-    tariffInFull: money.tariff === null ? 'off the grid' : money.tariff.tariff,
+    tariffInFull: money.tariff === null ? 'off the grid' : copyOf(money.tariff.tariff),
     use: money.use,
     billFits:
       money.billFit === null ? 'not checked' : money.billFit.fits ? 'yes' : money.billFit.says,
@@ -45,7 +46,19 @@ export function moneyData(money: PlanMoney) {
   };
 }
 
-function routeData({ kind, money, between, batteryLife, ridden, ...route }: MoneyOfRoute) {
+/** The form of the file has no read-only lists. */
+type Copy<T> = T extends object ? { -readonly [Key in keyof T]: Copy<T[Key]> } : T;
+
+const copyOf = <T>(value: T) => structuredClone(value) as Copy<T>;
+
+function routeData({
+  kind,
+  money,
+  between,
+  batteryLife,
+  ridden,
+  ...route
+}: MoneyOfRoute): PlanData['money']['routes'][number] {
   const { simplePayback, discountedPayback } = money.byCase.likely;
   const or = (of: MoneyRange | null, words: string) => (of === null ? words : rangeData(of));
   const noHour = sayNoOutageHour(ridden);
@@ -64,22 +77,22 @@ function routeData({ kind, money, between, batteryLife, ridden, ...route }: Mone
     perOrdinaryHour: or(money.perOrdinaryHour, noHour),
     perBackupKwh: or(money.perBackupKwh, 'none expected'),
     incentives: round(route.incentives),
-    lifeYears: route.lifeYears ?? ('does not wear' as const),
+    lifeYears: route.lifeYears ?? 'does not wear',
     upkeepPerYear: round(route.upkeepPerYear),
     leadWeeks: { ...route.leadWeeks },
     noise: route.noise,
     movesHouse: route.parts.filter((part) => part.movesHouse).map((part) => part.name),
     betweenOutages:
       between === null
-        ? ('does nothing on the bill' as const)
+        ? 'does nothing on the bill'
         : {
-            strategy: between.worthRunning ? between.strategy : ('wait' as const),
+            strategy: between.worthRunning ? between.strategy : 'wait',
             keptKwhByMonth: between.keptKwh.map(round),
             savingsPerYear: round(between.savings),
             ofThatSolar: round(between.solarSavings),
             wearPerYear: round(between.wear),
             batteryLifeYears:
-              batteryLife === null ? ('no battery that wears' as const) : round(batteryLife.years),
+              batteryLife === null ? 'no battery that wears' : round(batteryLife.years),
             ceilingPerYear: between.ceiling === null ? between.ceilingNote : round(between.ceiling),
             billBefore: round(between.before.total),
             billAfter: round(between.after.total),

@@ -1,8 +1,7 @@
 import { z } from 'zod';
 import { tariffSchema } from '../../bill/tariff/tariff-schema';
-import { routeKinds } from '../../kinds/route-kind';
+import { kind, lines } from './shared-schema';
 
-const lines = z.array(z.string());
 const range = z.strictObject({ low: z.number(), likely: z.number(), high: z.number() });
 const rangeOrWords = z.union([range, z.string().describe('Why there is no figure.')]);
 const hours = z.strictObject({ ordinary: z.number(), major: z.number() });
@@ -24,7 +23,7 @@ const between = z.strictObject({
 });
 
 const route = z.strictObject({
-  kind: z.enum(routeKinds),
+  kind,
   firstCost: range,
   lifeCycleCost: range,
   netPresentValue: range,

@@ -1,9 +1,12 @@
 import type { Odds } from '../../advice/ride/odds';
 import type { RouteRide } from '../../plan/ride-through/ride-through';
 import type { RideThrough } from '../../plan/ride-through/ride-through-of';
+import type { PlanData } from './plan-schema';
+
+type Data = PlanData['rideThrough'];
 
 /** The ride-through as the plan file holds it. Shares are 0 to 1, rounded to a thousandth. */
-export function rideThroughData(ride: RideThrough) {
+export function rideThroughData(ride: RideThrough): Data {
   return {
     season: ride.season,
     goalHours: ride.goalHours,
@@ -16,7 +19,7 @@ export function rideThroughData(ride: RideThrough) {
   };
 }
 
-function routeData(route: RouteRide) {
+function routeData(route: RouteRide): Data['routes'][number] {
   return {
     kind: route.kind,
     basis: route.basis,
@@ -81,7 +84,7 @@ function routeData(route: RouteRide) {
   };
 }
 
-function oddsData(odds: Odds) {
+function oddsData(odds: Odds): Data['routes'][number]['oddsMustRun'][number] {
   return {
     hours: odds.hours,
     season: round(odds.season),

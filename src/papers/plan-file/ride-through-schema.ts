@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { kind, season } from './shared-schema';
 
 const share = z.union([z.number(), z.literal('full is not enough')]);
 const odds = z.strictObject({
@@ -17,11 +18,11 @@ const odds = z.strictObject({
 
 /** The form of this part of the plan file. */
 export const rideThroughSchema = z.strictObject({
-  season: z.enum(['winter', 'summer', 'mild']),
+  season,
   goalHours: z.number(),
   routes: z.array(
     z.strictObject({
-      kind: z.string(),
+      kind,
       basis: z.string(),
       carriesOfMustRun: z
         .number()
@@ -89,7 +90,7 @@ export const rideThroughSchema = z.strictObject({
   ),
   otherRoutes: z.array(
     z.strictObject({
-      kind: z.string(),
+      kind,
       carriesOfMustRun: z.number().int(),
       oddsMustRun: z.array(odds),
     }),

@@ -1,7 +1,7 @@
-import { type BillYear, DEGREE_DAY_CITE } from '../../home/bill-year';
-import { MONTH_DAYS } from '../../physics/weather/calendar';
-import { type Figure, figure } from '../../quantity/figure';
-import { formula } from '../../quantity/figure-arithmetic';
+import { type BillYear, DEGREE_DAY_CITE } from '../home/bill-year';
+import { MONTH_DAYS } from '../physics/weather/calendar';
+import { type Figure, figure } from '../quantity/figure';
+import { formula } from '../quantity/figure-arithmetic';
 
 /** Twelve bills and what they split into, for the plan file; null where they were not told or show no use. */
 export function billYearFigures({ kwhPerDay, fit, heating, cooling }: BillYear) {

@@ -1,0 +1,31 @@
+import { billYearFigures } from '../../plan/bill-year-figures';
+import type { Plan } from '../../plan/plan';
+import { figureData, round } from './figure-data';
+import type { PlanData } from './plan-schema';
+
+export function billData({ billCheck }: Plan): PlanData['billCheck'] {
+  if (billCheck.verdict === 'not-possible') {
+    return { verdict: billCheck.verdict, says: billCheck.because };
+  }
+  return {
+    verdict: billCheck.verdict,
+    says: billCheck.says,
+    bill: figureData(billCheck.billKwhPerDay),
+    loads: figureData(billCheck.loadsKwhPerDay),
+    season: billCheck.season,
+  };
+}
+
+export function billYearData({ home: { billYear } }: Plan): PlanData['billYear'] {
+  const figures = billYear === null ? null : billYearFigures(billYear);
+  if (figures === null) return null;
+  const { monthsKwh, ...split } = figures;
+  const data = {
+    anyWeather: figureData(split.anyWeather),
+    withCold: figureData(split.withCold),
+    withHeat: figureData(split.withHeat),
+    misfit: figureData(split.misfit),
+    explained: figureData(split.explained),
+  };
+  return { monthsKwh: monthsKwh.map(round), ...data };
+}

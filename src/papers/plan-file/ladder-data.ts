@@ -1,0 +1,26 @@
+import { readingOf } from '../../plan/ladder-reading';
+import type { Plan } from '../../plan/plan';
+import { round } from './figure-data';
+import { namedLoads } from './named-load';
+import type { PlanData } from './plan-schema';
+
+/** The order in which things go off, each rung by what is read on the device. */
+export function ladderData(plan: Plan): PlanData['ladder'] {
+  return plan.ladder.map((step) => ({
+    ...levelData(plan, step.atPercent),
+    switchOff: namedLoads(plan.home, step.switchOff),
+    savesWatts: round(step.savesWatts),
+    gainsHours: step.gainsHours === null ? 'not counted' : round(step.gainsHours),
+    why: step.why,
+  }));
+}
+
+/** "From the start" is 100; a rung on piped gas has no level, and one on fuel has gallons beside its share. */
+function levelData(plan: Plan, atPercent: number) {
+  if (atPercent === 100) return { atPercent, atGallons: null };
+  const reading = readingOf(plan, atPercent);
+  return {
+    atPercent: reading.of === 'strain' ? null : atPercent,
+    atGallons: 'gallons' in reading ? reading.gallons : null,
+  };
+}

@@ -1,0 +1,51 @@
+import type { Demand, Home, Load, Season } from '../../home/home';
+import type { Figure } from '../../quantity/figure';
+import { figureData, round } from './figure-data';
+import { namedLoad, namedLoads } from './named-load';
+import type { PlanData } from './plan-schema';
+
+/** How a rank is called. */
+const ranks = { must: 'must keep running', good: 'good to have', wait: 'can wait' } as const;
+
+export function loadData(load: Load): PlanData['loads'][number] {
+  return {
+    id: load.id,
+    name: load.name,
+    rank: ranks[load.rank],
+    lifeSupport: load.life,
+    volts: load.volts,
+    running: figureData(load.runningWatts),
+    apparent: figureData(load.runningVa),
+    startingCurrent: load.startAmps === null ? 'no motor to start' : figureData(load.startAmps),
+    starting: load.startVa === null ? 'no motor to start' : figureData(load.startVa),
+    energy: seasonData(load.kwhPerDay),
+    shareByHour: load.shape.map((share) => round(share)),
+    offInOutage: load.offInOutage,
+    restsOn: [...load.restsOn],
+  };
+}
+
+export function demandData(home: Home, demand: Demand): PlanData['demand']['mustRun'] {
+  return {
+    running: figureData(demand.runningWatts),
+    apparent: figureData(demand.runningVa),
+    starting: figureData(demand.startVa),
+    hardestStart: demand.hardestStart === null ? 'none' : namedLoad(home, demand.hardestStart),
+    startsTogether: namedLoads(home, demand.startsTogether),
+    energy: seasonData(demand.kwhPerDay),
+    wattsByHour: {
+      winter: demand.wattsByHour.winter.map(round),
+      summer: demand.wattsByHour.summer.map(round),
+      mild: demand.wattsByHour.mild.map(round),
+    },
+    needs240Volts: demand.needs240,
+  };
+}
+
+function seasonData(of: Readonly<Record<Season, Figure>>) {
+  return {
+    winter: figureData(of.winter),
+    summer: figureData(of.summer),
+    mild: figureData(of.mild),
+  };
+}

@@ -1,0 +1,68 @@
+import type { Home } from '../../home/home';
+import type { Gap } from '../../routes/gap';
+import type { Route } from '../../routes/route';
+import { onlyUnknown } from '../../routes/stop';
+import { sayGap } from '../../words/en/say-gap';
+import { sayLeftOut } from '../../words/en/say-left-out';
+import { figureData, round } from './figure-data';
+import { namedLoad, namedLoads } from './named-load';
+import type { PlanData } from './plan-schema';
+
+type RouteData = PlanData['routes'][number];
+
+export function routeData(home: Home, route: Route): RouteData {
+  return {
+    kind: route.kind,
+    title: route.title,
+    verdict: route.verdict,
+    cannotBecause: route.stops.map((stop) => stop.says),
+    notKnownYet: onlyUnknown(route.stops),
+    worksIf: [...route.ifs],
+    carries: namedLoads(home, route.carries),
+    leavesOut: route.leavesOut.map(({ load, why, must }) => ({
+      ...namedLoad(home, load),
+      code: why.code,
+      why: sayLeftOut(why),
+      must,
+    })),
+    power:
+      route.power === null
+        ? 'none'
+        : {
+            continuousWatts: round(route.power.continuousWatts),
+            startVa: round(route.power.startVa),
+            asksRunning: figureData(route.power.runningWatts),
+            asksStarting: figureData(route.power.startDemandVa),
+          },
+    nameplateKwh: route.nameplateKwh === null ? 'none' : round(route.nameplateKwh),
+    usableKwh: route.usableKwh === null ? 'none' : round(route.usableKwh),
+    solarKw: route.solarKw === null ? 'none' : round(route.solarKw),
+    sizeByOdds:
+      route.sizeByOdds === null
+        ? 'not sized by odds'
+        : {
+            nineOutagesInTenKwh: round(route.sizeByOdds.nineOutagesInTenKwh),
+            nineYearsInTenKwh: round(route.sizeByOdds.nineYearsInTenKwh),
+          },
+    fuel:
+      route.fuel === null
+        ? 'none'
+        : {
+            fuel: route.fuel.fuel,
+            perDay: figureData(route.fuel.perDay),
+            atHand: route.fuel.atHand === null ? 'piped' : figureData(route.fuel.atHand),
+          },
+    gap: gapData(route.gap),
+    lasts: route.lasting.says,
+    lastsHours: route.lasting.hours === null ? 'no end foreseen' : figureData(route.lasting.hours),
+    reachesGoal: route.lasting.reachesGoal,
+    cost: figureData(route.costUsd),
+    parts: route.parts.map((p) => ({ name: p.name, cost: figureData(p.costUsd), year: p.year })),
+    notes: [...route.notes],
+  };
+}
+
+function gapData(gap: Gap): RouteData['gap'] {
+  const { low, high } = gap.seconds ?? { low: 'none' as const, high: 'none' as const };
+  return { code: gap.code, lowSeconds: low, highSeconds: high, says: sayGap(gap) };
+}

@@ -1,0 +1,58 @@
+import { z } from 'zod';
+import { figure, kind, lines, namedLoad, namedLoads } from './shared-schema';
+
+/** A way to get backup power, as the plan file holds it. */
+export const route = z.strictObject({
+  kind,
+  title: z.string(),
+  verdict: z.enum(['works', 'works-if', 'cannot']),
+  cannotBecause: lines,
+  notKnownYet: z.boolean().describe('It cannot be said to work only for want of answers.'),
+  worksIf: lines,
+  carries: namedLoads,
+  leavesOut: z.array(
+    namedLoad.extend({
+      code: z.string().describe('Why, as a code; `why` says it in words.'),
+      why: z.string(),
+      must: z.boolean(),
+    }),
+  ),
+  power: z.union([
+    z.strictObject({
+      continuousWatts: z.number(),
+      startVa: z.number(),
+      asksRunning: figure,
+      asksStarting: figure,
+    }),
+    z.literal('none'),
+  ]),
+  nameplateKwh: z.union([z.number(), z.literal('none')]),
+  usableKwh: z.union([z.number(), z.literal('none')]),
+  solarKw: z.union([z.number(), z.literal('none')]),
+  sizeByOdds: z.union([
+    z.strictObject({ nineOutagesInTenKwh: z.number(), nineYearsInTenKwh: z.number() }),
+    z.literal('not sized by odds'),
+  ]),
+  fuel: z.union([
+    z.strictObject({
+      fuel: z.string(),
+      perDay: figure,
+      atHand: z.union([figure, z.literal('piped')]),
+    }),
+    z.literal('none'),
+  ]),
+  gap: z
+    .strictObject({
+      code: z.string(),
+      lowSeconds: z.union([z.number(), z.literal('none')]),
+      highSeconds: z.union([z.number(), z.literal('none')]),
+      says: z.string(),
+    })
+    .describe('Time without power when the grid fails; no seconds where no power comes back.'),
+  lasts: z.string(),
+  lastsHours: z.union([figure, z.literal('no end foreseen')]),
+  reachesGoal: z.boolean(),
+  cost: figure,
+  parts: z.array(z.strictObject({ name: z.string(), cost: figure, year: z.number() })),
+  notes: lines,
+});
