@@ -23,6 +23,7 @@ export function buildHome(facts: Facts, widths: Widths, asOf: string): Home {
   const goalSeasons = seasonsOf(facts);
   const ranked = (...ranks: string[]) => loads.filter((load) => ranks.includes(load.rank));
   return {
+    way: 'usual',
     name: facts.told('home-name') ? String(facts.value('home-name')) : 'my-home',
     asOf,
     facts,

@@ -20,6 +20,13 @@ export class Facts {
     return this.known.get(id)?.how === 'told';
   }
 
+  /** The same with some answers as if they had been told: to weigh what another answer would change. */
+  asIfTold(answers: ReadonlyMap<string, Answer>): Facts {
+    const known = new Map(this.known);
+    for (const [id, value] of answers) known.set(id, { value, how: 'told' });
+    return new Facts(known);
+  }
+
   /** The household met it: told, or "not sure". A question that does not apply was not. */
   asked(id: QuestionId): boolean {
     const how = this.known.get(id)?.how;

@@ -11,6 +11,9 @@ export const seasons: readonly Season[] = ['winter', 'summer', 'mild'];
 /** Must keep running; good to have; can wait. */
 export type Rank = 'must' | 'good' | 'wait';
 
+/** How a household lives in an outage: as usual, or with every measure that costs little, and in turns. */
+export type Way = 'usual' | 'thrifty';
+
 /** One thing in the home that uses electricity. */
 export interface Load {
   readonly id: LoadId;
@@ -31,6 +34,8 @@ export interface Load {
   readonly selfStarting: boolean;
   /** It fills a battery of its own, so that nothing stops while its source is switched off. */
   readonly ownBattery?: true;
+  /** It runs from a low-voltage outlet of a pack, whose inverter may rest meanwhile. */
+  readonly dcFed?: true;
   /** Energy of a day in each season as the home normally uses it, kWh/day. */
   readonly kwhPerDay: Readonly<Record<Season, Figure>>;
   /** Share of the day's energy used in each hour 0-23; the shares sum to 1. */
@@ -99,6 +104,8 @@ export interface Site {
 
 /** The household and its building, as the plan sees them. */
 export interface Home {
+  /** How `loads` and `demand` are counted; the other way is `livedHome` of `home/measures`. */
+  readonly way: Way;
   readonly name: string;
   readonly asOf: string;
   readonly facts: Facts;

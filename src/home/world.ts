@@ -112,6 +112,20 @@ export class World {
 }
 
 /** What the hours of a load depend on. */
-function energyKey({ id, runningWatts, kwhPerDay: { winter, summer, mild } }: Load): string {
-  return [id, runningWatts.value, winter.value, summer.value, mild.value].join(':');
+function energyKey({ id, runningWatts, kwhPerDay, shape }: Load): string {
+  const { winter, summer, mild } = kwhPerDay;
+  return [id, runningWatts.value, winter.value, summer.value, mild.value, shapeKey(shape)].join(
+    ':',
+  );
+}
+
+const shapeKeys = new WeakMap<readonly number[], string>();
+
+/** Hours of the day as a short text, made once for each list. */
+function shapeKey(shape: readonly number[]): string {
+  const known = shapeKeys.get(shape);
+  if (known !== undefined) return known;
+  const key = shape.map((share) => Math.round(1e6 * share)).join(',');
+  shapeKeys.set(shape, key);
+  return key;
 }

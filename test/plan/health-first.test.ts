@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { PACK_IDLE_WATTS } from '../../src/home/pack-idle';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
-import { PACK_IDLE_WATTS } from '../../src/routes/kinds/pack-idle';
 import { planOf } from '../households/read-household';
 
 /** A CPAP on a pack that does not carry all of it for the goal. */

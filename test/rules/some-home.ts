@@ -54,6 +54,7 @@ export function someHome(known: Resolved, site: Partial<Site> = {}): Home {
   const facts = new Facts(known);
   const elevationFt = site.elevationFt ?? mildSite.elevationFt;
   return {
+    way: 'usual',
     name: 'test',
     asOf: '2026-11-25',
     facts,

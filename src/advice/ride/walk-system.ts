@@ -1,4 +1,5 @@
 import type { Home, Load, Season } from '../../home/home';
+import { PACK_IDLE_WATTS, packIdleWatts } from '../../home/pack-idle';
 import { type HomeVehicle, vehicleOf } from '../../home/vehicle';
 import { isPack } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
@@ -6,7 +7,6 @@ import type { StoreLimits } from '../../outage/net-energy';
 import type { WalkGenerator, WalkSystem, WalkVehicle } from '../../outage/walk/system';
 import { fuelLine } from '../../physics/generator-fuel';
 import { limitsOf } from '../../routes/battery-hours';
-import { PACK_IDLE_WATTS, packIdleWatts } from '../../routes/kinds/pack-idle';
 import type { Route } from '../../routes/route';
 import { fuelHeatKwh, type GeneratorFuel, generatorType } from '../../tables/fuels';
 

@@ -1,5 +1,6 @@
 import { demandOf } from '../../home/demand';
 import type { Home, Load } from '../../home/home';
+import { PACK_IDLE_WATTS, packIdleWatts } from '../../home/pack-idle';
 import { batteryRuntime } from '../../outage/runtime';
 import { splitRoundTrip } from '../../physics/round-trip';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
@@ -12,7 +13,6 @@ import { owned, part } from '../costs';
 import { countedHours } from '../make-route';
 import { ownPack } from '../own-battery';
 import type { Part } from '../route';
-import { PACK_IDLE_WATTS, packIdleWatts } from './pack-idle';
 
 const lfp = batteryType('lithium-iron-phosphate');
 
@@ -74,7 +74,7 @@ export function packHours(home: Home, loads: readonly Load[], usableKwh: number)
         const runtime = batteryRuntime({
           usableKwh,
           loadWattsByHour: wattsByHour,
-          inverterIdleWatts: pick === 'high' ? PACK_IDLE_WATTS : packIdleWatts(loads, season),
+          inverterIdleWatts: leftOn(home, pick) ? PACK_IDLE_WATTS : packIdleWatts(loads, season),
           dischargeEfficiency,
         });
         const { shortestHours, typicalHours } = runtime;
@@ -89,6 +89,11 @@ export function packHours(home: Home, loads: readonly Load[], usableKwh: number)
     name: 'hours the pack lasts',
     source: formula('usable energy against the use of a hard day, idle draw and losses counted'),
   });
+}
+
+/** The careful count leaves a pack on day and night, unless switching it off is part of how the household lives. */
+function leftOn({ way }: Home, pick: 'low' | 'value' | 'high'): boolean {
+  return pick === 'high' && way === 'usual';
 }
 
 /** What is there and what is bought of a pack, of the class a pack of its size belongs to. */

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
+import { PACK_IDLE_WATTS, packIdleWatts, packOnShare } from '../../src/home/pack-idle';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
-import { PACK_IDLE_WATTS, packIdleWatts, packOnShare } from '../../src/routes/kinds/pack-idle';
 import { packHours } from '../../src/routes/kinds/packs';
 import { answersOf } from '../households/read-household';
 
@@ -15,7 +15,7 @@ const named = (...ids: string[]) => loads.filter((load) => ids.includes(load.id)
 
 test('for phones alone a pack is on only while they charge; beside a router it never sleeps', () => {
   // Three hours of charging a day, the likely value of the table.
-  expect(packOnShare(named('phone-charging'), 'winter')).toBeCloseTo(3 / 24, 6);
+  expect(packOnShare(named('phone-charging'), 'winter').inverter).toBeCloseTo(3 / 24, 6);
   expect(packIdleWatts(named('phone-charging'), 'winter')).toBeCloseTo(PACK_IDLE_WATTS / 8, 6);
   expect(packIdleWatts(named('phone-charging', 'modem-router'), 'winter')).toBe(PACK_IDLE_WATTS);
 });

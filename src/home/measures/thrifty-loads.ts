@@ -1,0 +1,39 @@
+import { type MeasureRow, measureTable } from '../../tables/measures';
+import { isHealthDevice } from '../health-devices';
+import type { Load } from '../home';
+import { changes } from './changes';
+import type { Household } from './household';
+import { closedBy } from './not-where';
+
+/**
+ * The loads with one measure taken. What somebody's health or the dryness of the house hangs on keeps its energy,
+ * power and hours whatever a measure does; the same list where it may not be used here.
+ */
+export function withMeasure(of: Household, loads: readonly Load[], row: MeasureRow) {
+  if (closedBy(of.facts, row.notWhere) !== null) return loads;
+  return keepingSafe(loads, changes[row.id](of, loads, row));
+}
+
+/** Thrifty rows of the table, in their order. */
+const thrifty = measureTable.rows.filter((row) => row.use === 'thrifty');
+
+/** What costs nothing or little, and turns: each measure on what those before it left. */
+export function thriftyLoads(of: Household, loads: readonly Load[]): readonly Load[] {
+  return thrifty.reduce((left, row) => withMeasure(of, left, row), loads);
+}
+
+/** Devices for health, and the pump that keeps the house dry, are never thinned. */
+export function neverThinned(load: Load): boolean {
+  return load.life || isHealthDevice(load) || load.id === 'sump' || load.id === 'waste';
+}
+
+function keepingSafe(before: readonly Load[], after: readonly Load[]): readonly Load[] {
+  if (after === before) return before;
+  const kept = new Map(before.filter(neverThinned).map((load) => [load.id, load]));
+  const all = after.map((load) => {
+    const was = kept.get(load.id);
+    return was === undefined ? load : { ...was, ...(load.dcFed && { dcFed: load.dcFed }) };
+  });
+  const missing = [...kept.values()].filter((load) => all.every(({ id }) => id !== load.id));
+  return [...missing, ...all];
+}
