@@ -2,50 +2,90 @@ import type { Widths } from '../home/answer-figure';
 import type { Home } from '../home/home';
 import type { World } from '../home/world';
 import { type RouteKind, routeKinds } from '../kinds/route-kind';
+import { powerSteps } from '../tables/generic-steps';
 import { batteryGenerator } from './kinds/battery-generator';
 import { batteryCircuits, batterySolar, batteryWhole } from './kinds/fixed-battery';
+import { nightSteps } from './kinds/night-battery';
 import { ownBatteryRoute } from './kinds/own-battery';
 import { generatorCords, generatorInlet } from './kinds/portable-generator';
-import { powerPack } from './kinds/power-pack';
+import { powerPack, powerPackSizes } from './kinds/power-pack';
 import { preparation } from './kinds/preparation';
-import { singleBattery } from './kinds/single-battery';
+import { singleBattery, singleBatterySizes } from './kinds/single-battery';
 import { standbyGenerator } from './kinds/standby-generator';
 import { vehicle } from './kinds/vehicle';
 import { cannot } from './make-route';
 import { withAllLeftOut } from './must-carried';
 import { loadsOf } from './pick-loads';
 import type { Route } from './route';
+import { oneSize, type SizedKind, whole } from './sized';
 import { notKnown } from './stop';
 
 /** Sizes and prices one kind for a home; null where the home has nothing of the kind. */
-type Sizer = (home: Home, world: World, widths: Widths) => Route | null;
+type Sizer = (home: Home, world: World, widths: Widths) => SizedKind | null;
 
 /** How each kind is sized: a kind without a row here does not compile, and so is in every plan. */
 const sizers: Readonly<Record<RouteKind, Sizer>> = {
-  preparation,
-  'own-battery': ownBatteryRoute,
-  'single-battery': singleBattery,
-  'power-pack': powerPack,
-  'engine-cords': (home, _, widths) => generatorCords(home, widths),
-  'engine-inlet': (home, _, widths) => generatorInlet(home, widths),
-  'standby-engine': (home, _, widths) => standbyGenerator(home, widths),
+  preparation: () => oneSize(preparation()),
+  'own-battery': (home, world) => {
+    const route = ownBatteryRoute(home, world);
+    return route === null ? null : oneSize(route);
+  },
+  'single-battery': (home) => ofSizes(singleBattery(home), () => singleBatterySizes(home)),
+  'power-pack': (home) => ofSizes(powerPack(home), () => powerPackSizes(home)),
+  'engine-cords': (home, _, widths) =>
+    ofWatts('engine', (most) => generatorCords(home, widths, most)),
+  'engine-inlet': (home, _, widths) =>
+    ofWatts('engine', (most) => generatorInlet(home, widths, most)),
+  'standby-engine': (home, _, widths) =>
+    ofWatts('standby', (most) => standbyGenerator(home, widths, most)),
   'battery-circuits': batteryCircuits,
   'battery-whole': batteryWhole,
   'battery-solar': batterySolar,
-  'battery-engine': batteryGenerator,
-  vehicle: (home, _, widths) => vehicle(home, widths),
+  'battery-engine': (home, world, widths) =>
+    ofSizes(batteryGenerator(home, world, widths), () =>
+      nightSteps().map((kwh) => batteryGenerator(home, world, widths, kwh)),
+    ),
+  vehicle: (home, _, widths) => oneSize(vehicle(home, widths)),
 };
 
 /** Every route, sized for this home, plainest first; those that cannot work here say why. */
 export function allRoutes(home: Home, world: World, widths: Widths): Route[] {
+  return allKinds(home, world, widths).map(({ route }) => route);
+}
+
+/** The same with all sizes of each. */
+export function allKinds(home: Home, world: World, widths: Widths): SizedKind[] {
   const nothing = loadsOf(home, ['must']).length === 0;
   return routeKinds.flatMap((kind) => {
-    const route = sizers[kind](home, world, widths);
-    if (route === null) return [];
+    const sized = sizers[kind](home, world, widths);
+    if (sized === null) return [];
+    const { route, sizes } = sized;
     if (route.kind !== kind) throw new Error(`the sizer of ${kind} makes a route ${route.kind}`);
-    if (kind === 'preparation') return [route];
-    return [nothing ? forNothing(home, route) : withAllLeftOut(home, route)];
+    if (kind === 'preparation') return [oneSize(route)];
+    if (nothing) return [oneSize(forNothing(home, route))];
+    const told = (one: Route) => withAllLeftOut(home, one);
+    return [
+      {
+        route: told(route),
+        sizes: () =>
+          sizes().map((size) => ({ route: told(size.route), whole: () => told(size.whole()) })),
+      },
+    ];
   });
+}
+
+/** A kind whose sizes are made one by one: that of the plan among them, those that cannot be used left out. */
+function ofSizes(route: Route, sizes: () => readonly Route[]): SizedKind {
+  if (route.verdict === 'cannot') return oneSize(route);
+  return {
+    route,
+    sizes: () => [route, ...sizes()].filter(({ verdict }) => verdict !== 'cannot').map(whole),
+  };
+}
+
+/** A generator: as large as all it is to carry asks, and every smaller one with what that leaves out. */
+function ofWatts(steps: 'engine' | 'standby', make: (mostWatts: number) => Route): SizedKind {
+  return ofSizes(make(Infinity), () => powerSteps(steps).map(({ watts }) => make(watts)));
 }
 
 /** Without a load that must run there is nothing to size a source for. */

@@ -39,7 +39,12 @@ const title = 'Battery for the nights, portable generator to refill it';
 /** The timetable leaves room for days harder than the hard day. Our judgement. */
 const COLDER_DAYS = 1.3;
 /** A battery that carries the night; a generator run well loaded for some hours a day fills it again. */
-export function batteryGenerator(home: Home, world: World, widths: Widths): Route {
+export function batteryGenerator(
+  home: Home,
+  world: World,
+  widths: Widths,
+  onlyKwh: number | null = null,
+): Route {
   const stops = [
     ...generatorStops(home),
     ...ruleStops(home),
@@ -48,7 +53,7 @@ export function batteryGenerator(home: Home, world: World, widths: Widths): Rout
     ...batteryPlaceStops(home),
   ];
   if (stops.length > 0) return cannot('battery-engine', title, stops);
-  const battery = nightBattery(home, (fitted) => sizedDayKwh(home, fitted));
+  const battery = nightBattery(home, (fitted) => sizedDayKwh(home, fitted), onlyKwh);
   if (battery === null)
     return cannot('battery-engine', title, ['no home inverter starts what must run']);
   const { fitted, nameplateKwh, usableKwh } = battery;

@@ -6,7 +6,7 @@ import type { RouteKind } from '../../kinds/route-kind';
 import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { batteryStepsKwh, solarStepsKw } from '../../tables/generic-steps';
-import { goalHours, goalNet, hoursFrom, sizeFor, usableOf } from '../battery-hours';
+import { goalHours, goalNet, hoursFrom, type SeasonNet, sizeFor, usableOf } from '../battery-hours';
 import { budgetUsd } from '../budget';
 import { part, total } from '../costs';
 import type { Fitted } from '../fit-power';
@@ -36,43 +36,84 @@ export interface Chosen {
  * The cheapest of the generic steps that carries 9 such outages in 10 (where life may hang on it: 9 winters in
  * 10, whenever it starts; where health does, at the high end of every use); where none does, what the budget buys, at least 10 kWh.
  */
-export function choose(home: Home, world: World, sort: Sort, fitted: Fitted): Chosen {
-  const goal = goalHours(home, world, fitted.carried);
-  const own = ownFixedBattery(home)?.usableKwh ?? 0;
-  const options = solarOptions(home, world, sort).map((solarKw) => {
-    const netsOf = (careful: boolean) =>
-      goal.map((hours) => ({
-        pieces: hours.pieces,
-        netKwh: goalNet(hours, fitted.step.watts / 1000, solarKw, careful),
-      }));
-    const size = sizeFor(home, netsOf(healthHangs(home)));
-    const asked = sizedByYears(home) ? size.nineYearsInTenKwh : size.nineOutagesInTenKwh;
-    const nameplateKwh =
-      batteryStepsKwh().find((kwh) => own + usableOf(home, kwh) >= asked) ?? null;
-    return { solarKw, netsOf, size, nameplateKwh };
-  });
+export function choose(
+  home: Home,
+  sort: Sort,
+  fitted: Fitted,
+  options: readonly SunOption[],
+): Chosen {
   const price = (o: { nameplateKwh: number; solarKw: number }) =>
     total(partsOf(home, sort, fitted, o.nameplateKwh, o.solarKw)).value;
   const able = options.flatMap((o) =>
     o.nameplateKwh === null ? [] : [{ ...o, nameplateKwh: o.nameplateKwh }],
   );
   const best = able.sort((a, b) => price(a) - price(b))[0];
-  const pick = best ?? {
-    ...options.at(-1)!,
-    nameplateKwh: withinBudget(home, sort, fitted, options.at(-1)!.solarKw),
-  };
-  const usableKwh = own + usableOf(home, pick.nameplateKwh);
-  const { netsOf, ...rest } = pick;
+  const last = options.at(-1)!;
+  const kwh = best?.nameplateKwh ?? withinBudget(home, sort, fitted, last.solarKw);
+  return withHours(sizeOf(home, best ?? last, kwh));
+}
+
+/** Every step of the battery beside every size of the array; the hours it lasts are left at zero. */
+export function everySize(home: Home, options: readonly SunOption[]): Unhoured[] {
+  return options.flatMap((option) => batteryStepsKwh().map((kwh) => sizeOf(home, option, kwh)));
+}
+
+/** A size before its hours are counted. */
+export type Unhoured = Omit<Chosen, 'hours'> & { readonly netsOf: SunOption['netsOf'] };
+
+function sizeOf(home: Home, option: SunOption, nameplateKwh: number): Unhoured {
+  const { solarKw, size, netsOf } = option;
+  const usableKwh = (ownFixedBattery(home)?.usableKwh ?? 0) + usableOf(home, nameplateKwh);
   return {
-    ...rest,
+    nameplateKwh,
     usableKwh,
+    solarKw,
+    size,
+    netsOf,
+    reaches: usableKwh >= asked(home, size),
+  };
+}
+
+/** The same with the hours it lasts: the low end by the careful count. */
+export function withHours({ netsOf, ...size }: Unhoured): Chosen {
+  const { usableKwh } = size;
+  return {
+    ...size,
     hours: {
       ...hoursFrom(netsOf(false), usableKwh),
       low: hoursFrom(netsOf(true), usableKwh).low,
     },
-    reaches: best !== undefined,
   };
 }
+
+/** What some kW of panels make of the goal's seasons. */
+export interface SunOption {
+  readonly solarKw: number;
+  readonly netsOf: (careful: boolean) => SeasonNet[];
+  readonly size: SizeByOdds;
+  /** The smallest step that does; null: none. */
+  readonly nameplateKwh: number | null;
+}
+
+/** Each size of the array that may be laid beside the battery, with the storage it leaves to ask for. */
+export function sunOptions(home: Home, world: World, sort: Sort, fitted: Fitted): SunOption[] {
+  const goal = goalHours(home, world, fitted.carried);
+  const own = ownFixedBattery(home)?.usableKwh ?? 0;
+  return solarOptions(home, world, sort).map((solarKw) => {
+    const netsOf = (careful: boolean) =>
+      goal.map((hours) => ({
+        pieces: hours.pieces,
+        netKwh: goalNet(hours, fitted.step.watts / 1000, solarKw, careful),
+      }));
+    const size = sizeFor(home, netsOf(healthHangs(home)));
+    const enough = (kwh: number) => own + usableOf(home, kwh) >= asked(home, size);
+    return { solarKw, netsOf, size, nameplateKwh: batteryStepsKwh().find(enough) ?? null };
+  });
+}
+
+/** Usable storage that counts as enough, kWh. */
+const asked = (home: Home, size: SizeByOdds): number =>
+  sizedByYears(home) ? size.nineYearsInTenKwh : size.nineOutagesInTenKwh;
 
 /** Where somebody depends on a device, or nobody knows, a bad winter must be carried whenever the outage starts. */
 export function sizedByYears(home: Home): boolean {

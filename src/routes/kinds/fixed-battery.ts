@@ -13,10 +13,20 @@ import { ownFixedBattery } from '../own-battery';
 import { ownPanelIfs } from '../own-panels';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import type { Lasting, Route } from '../route';
+import { oneSize, type SizedKind } from '../sized';
 import { notKnown, type Stop } from '../stop';
 import { batteryPlaceIfs, batteryPlaceStops, wiringIfs, wiringStops } from '../stops';
 import { leaveOutTooMuch } from '../too-much-energy';
-import { type Chosen, choose, partsOf, type Sort, sizedByYears } from './fixed-battery-size';
+import {
+  type Chosen,
+  choose,
+  everySize,
+  partsOf,
+  type Sort,
+  sizedByYears,
+  sunOptions,
+  withHours,
+} from './fixed-battery-size';
 
 const onCircuits: Sort = {
   kind: 'battery-circuits',
@@ -38,17 +48,17 @@ const withSolar: Sort = {
   solar: true,
 };
 
-export const batteryCircuits = (home: Home, world: World): Route => fixed(home, world, onCircuits);
-export const batteryWhole = (home: Home, world: World): Route => fixed(home, world, wholeHouse);
-export const batterySolar = (home: Home, world: World): Route => fixed(home, world, withSolar);
+export const batteryCircuits = (home: Home, world: World) => fixed(home, world, onCircuits);
+export const batteryWhole = (home: Home, world: World) => fixed(home, world, wholeHouse);
+export const batterySolar = (home: Home, world: World) => fixed(home, world, withSolar);
 
-function fixed(home: Home, world: World, sort: Sort): Route {
+function fixed(home: Home, world: World, sort: Sort): SizedKind {
   const stops = [
     ...wiringStops(home),
     ...batteryPlaceStops(home),
     ...(sort.solar ? roofStops(home, world) : []),
   ];
-  if (stops.length > 0) return cannot(sort.kind, sort.title, stops);
+  if (stops.length > 0) return oneSize(cannot(sort.kind, sort.title, stops));
   const wanted = leaveOutTooMuch(home, loadsOf(home, sort.ranks(home)), sort.solar);
   const found = fitPower({
     loads: wanted.loads,
@@ -59,9 +69,18 @@ function fixed(home: Home, world: World, sort: Sort): Route {
     source: 'home-inverter',
   });
   if (found === null)
-    return cannot(sort.kind, sort.title, ['no home inverter starts what must run']);
+    return oneSize(cannot(sort.kind, sort.title, ['no home inverter starts what must run']));
   const fitted = { ...found, leftOut: [...wanted.leftOut, ...found.leftOut] };
-  return describe(home, sort, fitted, choose(home, world, sort, fitted));
+  const options = sunOptions(home, world, sort, fitted);
+  const describeAs = (chosen: Chosen) => describe(home, sort, fitted, chosen);
+  return {
+    route: describeAs(choose(home, sort, fitted, options)),
+    sizes: () =>
+      everySize(home, options).map((size) => ({
+        route: describeAs({ ...size, hours: { low: 0, value: 0, high: 0 } }),
+        whole: () => describeAs(withHours(size)),
+      })),
+  };
 }
 
 function roofStops(home: Home, world: World): (Stop | string)[] {

@@ -27,21 +27,34 @@ const NIGHT_HOURS = 14;
 /** A larger battery is not planned here: where a night asks more, the plan says so. */
 const LARGEST_KWH = 20;
 
-/** Null where no inverter starts anything that must run. `dayKwh`: what the loads carried take on a hard day. */
-export function nightBattery(home: Home, dayKwh: (fitted: Fitted) => number): NightBattery | null {
+/** Sizes it may have, kWh. */
+export const nightSteps = () => batteryStepsKwh().filter((kwh) => kwh <= LARGEST_KWH);
+
+/**
+ * Null where no inverter starts anything that must run.
+ * @param dayKwh what the loads carried take on a hard day
+ * @param onlyKwh the battery to buy; null: the one that the night asks for
+ */
+export function nightBattery(
+  home: Home,
+  dayKwh: (fitted: Fitted) => number,
+  onlyKwh: number | null = null,
+): NightBattery | null {
   const own = ownFixedBattery(home);
   const bought = fitMust(home, powerSteps('inverter'), 'home-inverter');
   const nightKwh = (fitted: Fitted) =>
     (dayKwh(fitted) * NIGHT_HOURS) / 24 / limitsOf(1).dischargeEfficiency;
   const theirs = own === null ? null : fitMust(home, [own], 'battery-there');
   if (own !== null && theirs !== null && carriesAsMuch(theirs, bought)) {
-    if (own.usableKwh >= nightKwh(theirs)) return theirsAlone(home, own, theirs);
+    if (onlyKwh === null && own.usableKwh >= nightKwh(theirs))
+      return theirsAlone(home, own, theirs);
   }
   if (bought === null) return null;
   const have = own?.usableKwh ?? 0;
-  const steps = batteryStepsKwh().filter((kwh) => kwh <= LARGEST_KWH);
+  const steps = nightSteps();
   const asked = nightKwh(bought);
-  const nameplateKwh = steps.find((kwh) => have + usableOf(home, kwh) >= asked) ?? steps.at(-1)!;
+  const nameplateKwh =
+    onlyKwh ?? steps.find((kwh) => have + usableOf(home, kwh) >= asked) ?? steps.at(-1)!;
   return {
     fitted: bought,
     nameplateKwh,

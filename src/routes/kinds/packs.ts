@@ -33,6 +33,19 @@ export interface PackSize {
  * the budget; where none does, the largest within it; where none is, the smallest. Null: none runs them.
  */
 export function choosePack(home: Home, loads: readonly Load[], goalHours: number): PackSize | null {
+  const sized = packSizes(home, loads);
+  const price = (kwh: number) => (kwh === 0 ? 0 : part('power-pack', kwh).costUsd.value);
+  const payable = sized.filter((s) => withinBudgetUsd(home, price(s.boughtKwh)));
+  return (
+    payable.find((s) => countedHours(home, s.hours) >= goalHours) ??
+    payable.at(-1) ??
+    sized[0] ??
+    null
+  );
+}
+
+/** Every pack that runs and starts these loads, smallest first: their own alone, or beside one of each size. */
+export function packSizes(home: Home, loads: readonly Load[]): PackSize[] {
   const demand = demandOf(loads, home.goalSeasons);
   const single = packSteps();
   const largest = single.at(-1)!;
@@ -42,20 +55,12 @@ export function choosePack(home: Home, loads: readonly Load[], goalHours: number
   const able = steps.filter(
     (s) => demand.runningWatts.value <= s.watts && demand.startVa.high <= s.startVa,
   );
-  const sized = able.map(({ kwh: boughtKwh, watts, startVa }) => {
+  return able.map(({ kwh: boughtKwh, watts, startVa }) => {
     const usableKwh = boughtKwh * lfp.usableDepth + (own?.usableKwh ?? 0);
     const nameplateKwh = boughtKwh + (own?.nameplateKwh ?? 0);
     const hours = packHours(home, loads, usableKwh);
     return { nameplateKwh, boughtKwh, usableKwh, watts, startVa, hours };
   });
-  const price = (kwh: number) => (kwh === 0 ? 0 : part('power-pack', kwh).costUsd.value);
-  const payable = sized.filter((s) => withinBudgetUsd(home, price(s.boughtKwh)));
-  return (
-    payable.find((s) => countedHours(home, s.hours) >= goalHours) ??
-    payable.at(-1) ??
-    sized[0] ??
-    null
-  );
 }
 
 /**

@@ -39,16 +39,17 @@ const withInlet: Sort = {
 };
 
 /** A portable generator outdoors, heavy cords through a door to what plugs in. */
-export function generatorCords(home: Home, widths: Widths): Route {
-  return portable(home, widths, withCords);
+export function generatorCords(home: Home, widths: Widths, mostWatts = Infinity): Route {
+  return portable(home, widths, withCords, mostWatts);
 }
 
 /** A portable generator outdoors, one cord to an inlet, a listed interlock or transfer switch to the panel. */
-export function generatorInlet(home: Home, widths: Widths): Route {
-  return portable(home, widths, withInlet);
+export function generatorInlet(home: Home, widths: Widths, mostWatts = Infinity): Route {
+  return portable(home, widths, withInlet, mostWatts);
 }
 
-function portable(home: Home, widths: Widths, sort: Sort): Route {
+/** @param mostWatts no larger one is bought: where that is too little for all, the hardest things are left out */
+function portable(home: Home, widths: Widths, sort: Sort, mostWatts: number): Route {
   const stops = [
     ...generatorStops(home),
     ...ruleStops(home),
@@ -61,7 +62,7 @@ function portable(home: Home, widths: Widths, sort: Sort): Route {
   const fitted = fitPower({
     loads: wanted.loads,
     seasons: home.goalSeasons,
-    steps: own === null ? stepsFor(home, sort) : [own.step],
+    steps: own === null ? stepsFor(home, sort, mostWatts) : [own.step],
     startEnd: own?.startEnd ?? 'value',
     maySoftStart: !sort.cords,
     source: own === null ? 'portable-generator' : 'own-generator',
@@ -77,8 +78,10 @@ function portable(home: Home, widths: Widths, sort: Sort): Route {
 }
 
 /** Sizes to buy: an inlet of 240 V needs a set that gives 240 V, and on propane each gives less. */
-function stepsFor(home: Home, sort: Sort): PowerStep[] {
-  const steps = powerSteps('engine').filter((step) => sort.cords || step.volts === 240);
+function stepsFor(home: Home, sort: Sort, mostWatts: number): PowerStep[] {
+  const steps = powerSteps('engine').filter(
+    (step) => step.watts <= mostWatts && (sort.cords || step.volts === 240),
+  );
   return atSite(home, steps, fuelShare(portableFuel(home)));
 }
 

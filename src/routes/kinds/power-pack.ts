@@ -5,7 +5,7 @@ import { cannot, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { LeftOut, Route } from '../route';
 import { plugIfs } from '../stops';
-import { choosePack, type PackSize, packParts } from './packs';
+import { choosePack, type PackSize, packParts, packSizes } from './packs';
 
 const title = 'Plug-in power pack';
 
@@ -18,12 +18,33 @@ export function powerPack(home: Home): Route {
       'nothing that must keep running plugs into an ordinary outlet',
     ]);
   }
-  const { pack, loads, dropped } = chosen;
+  return packRoute(home, chosen.pack, {
+    loads: chosen.loads,
+    leftOut: [...leftOut, ...chosen.dropped],
+  });
+}
+
+/** The same at every size that runs what it is sized for, smallest first; empty where there is none. */
+export function powerPackSizes(home: Home): Route[] {
+  const { plugIn, leftOut } = splitPlugIn(loadsOf(home, ['must']));
+  const chosen = fitPack(home, plugIn);
+  if (chosen === null) return [];
+  const { loads, dropped } = chosen;
+  return packSizes(home, loads).map((pack) =>
+    packRoute(home, pack, { loads, leftOut: [...leftOut, ...dropped] }),
+  );
+}
+
+function packRoute(
+  home: Home,
+  pack: PackSize,
+  { loads, leftOut }: { loads: readonly Load[]; leftOut: readonly LeftOut[] },
+): Route {
   const demand = demandOf(loads, home.goalSeasons);
   return makeRoute('power-pack', title, {
     ifs: plugIfs(loads),
     carries: loads.map((load) => load.id),
-    leavesOut: [...leftOut, ...dropped, ...alwaysOff(home)],
+    leavesOut: [...leftOut, ...alwaysOff(home)],
     power: {
       continuousWatts: pack.watts,
       startVa: pack.startVa,

@@ -5,7 +5,7 @@ import { gapOf } from '../gap';
 import { cannot, lastsHours, makeRoute } from '../make-route';
 import { loadsOf } from '../pick-loads';
 import type { Part, Route } from '../route';
-import { choosePack, type PackSize, packHours, packParts } from './packs';
+import { choosePack, type PackSize, packHours, packParts, packSizes } from './packs';
 
 const title = 'Small battery for one job';
 
@@ -21,6 +21,19 @@ export function singleBattery(home: Home): Route {
   if (size === null) {
     return cannot('single-battery', title, ['no single job of this home fits a small battery']);
   }
+  return oneJobRoute(home, loads, size);
+}
+
+/** The same at every size, smallest first; empty where no single job fits. The set for a sump pump has one size. */
+export function singleBatterySizes(home: Home): Route[] {
+  const loads = theOneJob(loadsOf(home, ['must']));
+  if (loads.length === 0) return [];
+  const one = loads[0]!.id === 'sump' ? sizeOf(home, loads) : null;
+  const sizes = one === null ? packSizes(home, loads) : [one];
+  return sizes.map((size) => oneJobRoute(home, loads, size));
+}
+
+function oneJobRoute(home: Home, loads: readonly Load[], size: PackSize): Route {
   const demand = demandOf(loads, home.goalSeasons);
   const names = loads.map((load) => load.name);
   return makeRoute('single-battery', title, {

@@ -33,14 +33,14 @@ const title = 'Standby generator that starts by itself';
 const ownTitle = 'The standby generator you have';
 
 /** A fixed generator outdoors with a transfer switch: theirs where it carries something, else one to buy. */
-export function standbyGenerator(home: Home, widths: Widths): Route {
+export function standbyGenerator(home: Home, widths: Widths, mostWatts = Infinity): Route {
   const own = ownStandby(home);
   const theirs = own === null ? null : ownRoute(home, widths, own);
-  return theirs ?? boughtRoute(home, widths);
+  return theirs ?? boughtRoute(home, widths, mostWatts);
 }
 
 /** On piped gas or a propane tank, with an automatic transfer switch. */
-function boughtRoute(home: Home, widths: Widths): Route {
+function boughtRoute(home: Home, widths: Widths, mostWatts: number): Route {
   const fuel = fuelOfGas[gasHere(home.facts)];
   const stops = [
     ...generatorStops(home),
@@ -51,7 +51,10 @@ function boughtRoute(home: Home, widths: Widths): Route {
   const fitted = fitPower({
     loads: loadsOf(home, scopeOf(home)),
     seasons: home.goalSeasons,
-    steps: atSite(home, powerSteps('standby')),
+    steps: atSite(
+      home,
+      powerSteps('standby').filter((step) => step.watts <= mostWatts),
+    ),
     startEnd: 'value',
     maySoftStart: true,
     source: 'standby-generator',
