@@ -204,6 +204,16 @@ test('words and papers take types of the analysis, and nothing that decides', ()
   ).toEqual([]);
 });
 
+test('papers are handed their words, and know no language', () => {
+  const wrong = all.filter(
+    ({ from, target }) => from === 'papers' && /^words\/\w\w\b/.test(target),
+  );
+  expect(
+    wrong.map(({ file }) => file),
+    'Take `words: Words` as an argument, and put the function into every src/words/LANGUAGE/index.ts',
+  ).toEqual([]);
+});
+
 test('files that still speak are named as long as they do', () => {
   const speak = new Set(all.filter(({ to }) => to === 'words').map(({ file }) => file));
   expect(stillSpeak.filter((file) => !speak.has(file))).toEqual([]);

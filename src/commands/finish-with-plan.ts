@@ -8,6 +8,8 @@ import { makePlan } from '../plan/make-plan';
 import { visible } from '../quantity/visible';
 import { homeFileName, nameOfFile } from '../store/home-file';
 import { writePapers } from '../store/write-papers';
+import type { Words } from '../words/words';
+import { wordsIn } from '../words/words-in';
 import { callName } from './call-name';
 import { changeCall } from './change-call';
 import { mayColor, whyLines } from './choose-face';
@@ -42,10 +44,11 @@ export async function finishWithPlan(finished: Finished): Promise<Outcome> {
   const name = nameOfFile(home);
   const named = { ...answers, 'home-name': name };
   const plan = makePlan(interview, named, asOf, undefined, tariff);
-  const markdown = visible(planMarkdown(plan));
+  const words = await wordsIn('en');
+  const markdown = visible(planMarkdown(plan, words));
   const written =
     looking === null
-      ? writeBeside(dirname(home), name, plan, args.force)
+      ? writeBeside(dirname(home), { name, words, plan }, args.force)
       : ({ ok: false, says: looking } as const);
   const next = await show(markdown, args);
   const missing = sayMissing(keeping, settled);
@@ -66,15 +69,14 @@ export async function finishWithPlan(finished: Finished): Promise<Outcome> {
 /** Never over a file that is not ours as we wrote it: then the plan takes the next free name. */
 function writeBeside(
   folder: string,
-  name: string,
-  plan: ReturnType<typeof makePlan>,
+  { name, words, plan }: { name: string; words: Words; plan: ReturnType<typeof makePlan> },
   force: boolean,
 ) {
   const names = [name, ...Array.from({ length: 20 }, (_, i) => `${name}-${i + 2}`)];
-  let last = writePapers(folder, planPapers(plan, name), force);
+  let last = writePapers(folder, planPapers(plan, name, words), force);
   for (const next of names.slice(1)) {
     if (last.ok || !existsSync(`${folder}/${name}.plan.yaml`)) break;
-    last = writePapers(folder, planPapers(plan, next), false);
+    last = writePapers(folder, planPapers(plan, next, words), false);
   }
   return last;
 }

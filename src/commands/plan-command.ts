@@ -6,6 +6,7 @@ import { makePlan } from '../plan/make-plan';
 import { nameOfFile } from '../store/home-file';
 import { keepTariff } from '../store/keep-tariff';
 import { writePapers } from '../store/write-papers';
+import { wordsIn } from '../words/words-in';
 import { DONE, FAILED, WRONG_USAGE } from './exit-codes';
 import { homeFromFile } from './home-from-file';
 import { tariffFromFile } from './own-tariff';
@@ -34,18 +35,21 @@ export async function planCommand(args: Arguments): Promise<number> {
   const name = nameOfFile(path);
   const answers = { ...home.answers, 'home-name': name };
   const plan = makePlan(interview, answers, home.asOf, undefined, own.tariff);
+  const words = await wordsIn('en');
   if (args.out === null) {
-    const text = args.json ? `${JSON.stringify(planData(plan), null, 2)}\n` : planMarkdown(plan);
+    const text = args.json
+      ? `${JSON.stringify(planData(plan, words), null, 2)}\n`
+      : planMarkdown(plan, words);
     printOut(text);
     return DONE;
   }
-  const written = writePapers(args.out, planPapers(plan, name), args.force);
+  const written = writePapers(args.out, planPapers(plan, name, words), args.force);
   if (!written.ok) {
     printErr(`${written.says}\n`);
     return FAILED;
   }
   printErr(`${written.paths.map((p) => `Wrote ${p}`).join('\n')}\n`);
-  if (args.json) printOut(`${JSON.stringify(planData(plan), null, 2)}\n`);
+  if (args.json) printOut(`${JSON.stringify(planData(plan, words), null, 2)}\n`);
   return DONE;
 }
 

@@ -3,9 +3,12 @@ import { widthOf } from '../../src/faces/screen/line';
 import { planFrame } from '../../src/faces/screen/plan-frame';
 import { planLines } from '../../src/faces/screen/plan-lines';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
+import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';
 
-const texts = ['birch-street', 'tower-six', 'ridge-road'].map((name) => planMarkdown(planOf(name)));
+const texts = ['birch-street', 'tower-six', 'ridge-road'].map((name) =>
+  planMarkdown(planOf(name), english),
+);
 const widths = [30, 40, 52, 60, 72, 80, 99, 100, 101, 120, 139, 160, 200];
 
 describe.each(widths)('the plan in %i columns', (columns) => {

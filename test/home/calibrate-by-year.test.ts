@@ -10,6 +10,7 @@ import { planSchema } from '../../src/papers/plan-file/plan-schema';
 import { MONTH_DAYS, MONTH_OF_DAY } from '../../src/physics/weather/calendar';
 import { answersToSettle } from '../../src/plan/answers-to-settle';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
+import { english } from '../../src/words/en';
 import { answersOf, planOf } from '../households/read-household';
 
 type Changed = Record<string, string | number | string[] | number[]>;
@@ -91,7 +92,7 @@ describe('twelve bills', () => {
     expect(plan.home.calibration).toMatch(/18\.\d kWh a day in any weather/);
     expect(plan.home.calibration).toMatch(/months miss this by \d %/);
     expect(plan.home.calibration).toContain('the plan goes by your bills, and heating counts');
-    expect(planMarkdown(plan)).toContain(plan.home.calibration!);
+    expect(planMarkdown(plan, english)).toContain(plan.home.calibration!);
     expect(plan.sources.join(' ')).toContain('Fels 1986');
   });
 
@@ -161,7 +162,7 @@ describe('the check against twelve bills', () => {
 
 test('the plan file holds the twelve months and what they split into, and null without them', () => {
   const months = twelve(18, 0.8, 0.9);
-  const { billYear } = planData(planOf('ridge-road', year(months)));
+  const { billYear } = planData(planOf('ridge-road', year(months)), english);
   expect(billYear!.monthsKwh).toEqual(months);
   expect(billYear!.anyWeather).toMatchObject({ unit: 'kWh/day' });
   const all =
@@ -169,5 +170,5 @@ test('the plan file holds the twelve months and what they split into, and null w
   const sum = months.reduce((a, b) => a + b, 0);
   expect(Math.abs(all / sum - 1)).toBeLessThan(0.005);
   expect(planSchema.shape.billYear.safeParse(billYear).success).toBe(true);
-  expect(planData(planOf('ridge-road')).billYear).toBeNull();
+  expect(planData(planOf('ridge-road'), english).billYear).toBeNull();
 });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
+import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';
 
 const winterHeat = (changed: Record<string, string | number>) => {
@@ -24,7 +25,7 @@ describe('two bills', () => {
     expect(factor).toBeLessThan(1.25);
     expect(plan.home.calibration).toContain(factor.toFixed(2));
     expect(pump.kwhPerDay.winter.high).toBeGreaterThanOrEqual(plain.pump.kwhPerDay.winter.high);
-    expect(planMarkdown(plan)).toContain('The plan goes by your bills');
+    expect(planMarkdown(plan, english)).toContain('The plan goes by your bills');
   });
 
   test('that cannot be believed are shown and nothing is changed', () => {

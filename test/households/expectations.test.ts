@@ -5,6 +5,7 @@ import { parse } from 'yaml';
 import { doesWholeJob } from '../../src/advice/advise';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import type { Plan } from '../../src/plan/plan';
+import { english } from '../../src/words/en';
 import { folder, planOf } from './read-household';
 
 interface Expectation {
@@ -36,7 +37,7 @@ function within(value: number, [low, high]: [number, number]) {
 
 describe.each(all)('$home', (wish) => {
   const plan: Plan = planOf(wish.home);
-  const text = planMarkdown(plan);
+  const text = planMarkdown(plan, english);
   const season = plan.home.goalSeasons[0]!;
   const advised = plan.advice.route;
 

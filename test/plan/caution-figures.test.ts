@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { formatRange } from '../../src/quantity/format-quantity';
+import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';
 
 test("the caution about a pump's start shows what the pump of this home asks for", () => {
@@ -9,7 +10,7 @@ test("the caution about a pump's start shows what the pump of this home asks for
   const start = plan.cautions.find((one) => one.id === 'pump-start')!;
   expect(start.figures).toMatchObject([{ load: 'well', at: 'start', figure: well.startVa }]);
   const { low, value, high } = well.startVa!;
-  expect(planMarkdown(plan)).toContain(
+  expect(planMarkdown(plan, english)).toContain(
     `Your well pump: ${formatRange(low, value, high, 'VA')} at the start.`,
   );
 });

@@ -5,6 +5,7 @@ import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { planData } from '../../src/papers/plan-file/plan-data';
 import { planSchema } from '../../src/papers/plan-file/plan-schema';
 import { dangerToldIn } from '../../src/plan/danger-told';
+import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';
 
 const answers = { 'now-danger': ['power-off', 'gas-smell', 'fallen-wire'] };
@@ -16,13 +17,13 @@ test('no danger told is none, nor is "none" or "not sure"', () => {
     expect(dangerToldIn(interview, told === undefined ? {} : { 'now-danger': told })).toBeNull();
   }
   expect(calm.danger).toBeNull();
-  expect(planData(calm)).not.toHaveProperty('danger');
-  expect(planMarkdown(calm)).not.toMatch(/Danger now/);
+  expect(planData(calm, english)).not.toHaveProperty('danger');
+  expect(planMarkdown(calm, english)).not.toMatch(/Danger now/);
 });
 
 describe('a paper made while dangers are told', () => {
   test('opens with every one of them, the deadliest first, and with what to do, before the job', () => {
-    const text = planMarkdown(plan);
+    const text = planMarkdown(plan, english);
     const [title, opening] = text.split('\n\n');
     expect(title).toMatch(/^# /);
     expect(opening).toMatch(
@@ -36,7 +37,7 @@ describe('a paper made while dangers are told', () => {
   });
 
   test('the plan file says the same before the name, and keeps its form', () => {
-    const data = planSchema.parse(parse(stringify(planData(plan))));
+    const data = planSchema.parse(parse(stringify(planData(plan, english))));
     expect(Object.keys(data).indexOf('danger')).toBeLessThan(Object.keys(data).indexOf('name'));
     expect(data.danger!.told.map((one) => one.id)).toEqual([
       'gas-smell',
@@ -50,5 +51,5 @@ describe('a paper made while dangers are told', () => {
 test('a plan made from answers that tell a danger carries it', () => {
   const made = planOf('birch-street', { 'now-danger': ['unwell'] });
   expect(made.danger!.told[0]!.id).toBe('unwell');
-  expect(planMarkdown(made).split('\n\n')[1]).toMatch(/Danger now/);
+  expect(planMarkdown(made, english).split('\n\n')[1]).toMatch(/Danger now/);
 });

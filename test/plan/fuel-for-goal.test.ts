@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { fuelForGoal } from '../../src/plan/fuel-for-goal';
+import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';
 
 /** Propane from a tank, five days. */
@@ -27,7 +28,7 @@ test('the gauge stands for gallons: percent of the tank times its size holds the
     expect((tankGal * (percent - 1)) / 100).toBeLessThan(keepInTank!);
     expect(percent).toBeLessThanOrEqual(80);
   }
-  expect(planMarkdown(plan)).toContain(`keep the gauge above ${gauge[0]!.percent} %`);
+  expect(planMarkdown(plan, english)).toContain(`keep the gauge above ${gauge[0]!.percent} %`);
 });
 
 test('hungry use burns more than a thirsty generator alone', () => {
@@ -36,7 +37,8 @@ test('hungry use burns more than a thirsty generator alone', () => {
   expect(high / value).toBeGreaterThan(value / low);
 });
 
-const front = (of: ReturnType<typeof planOf>) => planMarkdown(of).split('\n# The details\n')[0]!;
+const front = (of: ReturnType<typeof planOf>) =>
+  planMarkdown(of, english).split('\n# The details\n')[0]!;
 
 test('the first page says how much to keep, for a tank on its gauge, for cans in gallons', () => {
   const { gauge, keepInTank } = fuelForGoal(plan.home, fuel!)!;

@@ -5,6 +5,7 @@ import { formatQuantity } from '../../src/quantity/format-quantity';
 import { onceStored } from '../../src/routes/once-stored';
 import { fuelStorage } from '../../src/tables/fuel-storage';
 import { namedValue } from '../../src/tables/named-values';
+import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';
 
 const limit = (id: string) => namedValue(fuelStorage, id).value;
@@ -17,7 +18,9 @@ describe('fuel for the goal', () => {
     expect(plan.fuelToStore).toMatchObject({ moreGallons: gallons - 10, reachesGoal: true });
     const says = `Store ${gallons - 10} more gallons`;
     expect(plan.nextSteps.map((step) => step.what).join('\n')).toContain(says);
-    expect(planMarkdown(plan)).toContain(`Approved cans for ${gallons - 10} more gal of gasoline`);
+    expect(planMarkdown(plan, english)).toContain(
+      `Approved cans for ${gallons - 10} more gal of gasoline`,
+    );
     expect(plan.willNotDo.join(' ')).toContain('still to be stored it would do the whole job');
   });
 
@@ -69,7 +72,7 @@ describe('fuel for the goal', () => {
     expect(hours).toBeGreaterThan(2 * route.lasting.hours!.value);
     expect(plan.fuelToStore!.thenHours).toBe(Math.round(hours));
     const stored = formatQuantity(Math.round(hours), 'h');
-    expect(planMarkdown(plan)).toContain(`with 25 gal stored about ${stored}`);
+    expect(planMarkdown(plan, english)).toContain(`with 25 gal stored about ${stored}`);
     // A battery that carries more of the loads for less of the time would win on the fuel at hand alone.
     const battery = plan.routes.find((one) => one.kind === 'battery-circuits')!;
     const share = (kind: typeof route, lasts: number) =>

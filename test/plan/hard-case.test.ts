@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
 import { sayHardCase } from '../../src/papers/household/details/say-hard-case';
+import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';
 
 /** Rows of the table as cells, the head left out. */
 function rowsOf(plan: ReturnType<typeof planOf>): string[][] {
-  const [, table] = sayHardCase(plan.rideThrough.routes[0]!);
+  const [, table] = sayHardCase(plan.rideThrough.routes[0]!, english);
   return table!
     .split('\n')
     .slice(2)
@@ -58,7 +59,7 @@ test('a short outage goes by six hours, and ends in the step in which it ends', 
 test('piped gas leaves nothing to read', () => {
   const piped = planOf('birch-street', { 'budget-later': 30_000 });
   expect(piped.advice.route.kind).toBe('standby-engine');
-  expect(sayHardCase(piped.rideThrough.routes[0]!)).toEqual([]);
+  expect(sayHardCase(piped.rideThrough.routes[0]!, english)).toEqual([]);
 });
 
 test('an empty battery serves nothing, and never less', () => {

@@ -6,6 +6,7 @@ import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { ladderOf } from '../../src/plan/ladder';
 import { walkLadder } from '../../src/plan/ride-through/ladder-walk';
 import { tooColdForPump } from '../../src/plan/too-cold-for-pump';
+import { english } from '../../src/words/en';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf } from '../households/read-household';
 
@@ -42,7 +43,7 @@ const summer = frozenPlan(
 
 test('job and table speak of the same hard day', () => {
   expect(summer.job[2]).toContain('A hard summer day');
-  expect(sayLoads(summer)[1]).toContain('A hard summer day');
+  expect(sayLoads(summer, english)[1]).toContain('A hard summer day');
 });
 
 test('switching off the last thing that is on buys nothing', () => {

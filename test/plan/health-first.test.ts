@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { PACK_IDLE_WATTS } from '../../src/home/pack-idle';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
+import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';
 
 /** A CPAP on a pack that does not carry all of it for the goal. */
 const plan = planOf('tower-six');
-const [front, details] = planMarkdown(plan).split('\n# The details\n') as [string, string];
+const [front, details] = planMarkdown(plan, english).split('\n# The details\n') as [string, string];
 
 describe('a pack that carries everything for less than the goal', () => {
   const { healthFirst, advice, home } = plan;
@@ -51,6 +52,6 @@ test('at the hungry end odds are counted apart from the likely ones, and printed
   const ride = routes.find(({ kind }) => kind === 'battery-engine')!;
   const likely = ride.odds.must!.find(({ hours }) => hours === goalHours)!;
   expect(ride.carefulShare).toBeLessThan(likely.season - 0.3);
-  expect(planMarkdown(generator)).toMatch(/\| 24 h, careful count \| /);
+  expect(planMarkdown(generator, english)).toMatch(/\| 24 h, careful count \| /);
   expect(generator.healthFirst).toBeNull();
 });

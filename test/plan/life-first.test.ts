@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { mustCarried } from '../../src/routes/must-carried';
+import { english } from '../../src/words/en';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf, planOf } from '../households/read-household';
 
@@ -17,7 +18,7 @@ const ventilator = {
   'budget-later': 0,
 };
 const plan = frozenPlan(ventilator, '2026-11-25', 5);
-const front = (of: typeof plan) => planMarkdown(of).split('\n# The details\n')[0]!;
+const front = (of: typeof plan) => planMarkdown(of, english).split('\n# The details\n')[0]!;
 
 describe('where somebody cannot live without a device', () => {
   test('nothing is ever "what to buy": whom to call, the own battery, the second way and leaving come first', () => {

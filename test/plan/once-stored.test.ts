@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { gallonsForGoal, keptGal } from '../../src/routes/fuel-containers';
 import { onceStored } from '../../src/routes/once-stored';
+import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';
 
 const birch = planOf('birch-street');
@@ -25,7 +26,7 @@ describe('cans bought and fuel counted are one sum', () => {
     expect(then.hours!.low).toBeCloseTo((24 * 21) / perDay.high, 6);
     expect(then.reachesGoal).toBe(true);
     expect(route.lasting.hours!.value).toBeCloseTo((24 * 10) / perDay.value, 6);
-    const first = planMarkdown(birch).split('\n## ')[0]!;
+    const first = planMarkdown(birch, english).split('\n## ')[0]!;
     expect(first).toMatch(
       /How long: about 35 h, careful count 24 h \(10 gal here\); with 21 gal stored about 3 days 2 h, careful count 2 days 2 h/,
     );
@@ -41,7 +42,7 @@ describe('cans bought and fuel counted are one sum', () => {
     const larger = ride.neighbors.find((one) => one.says.startsWith('a larger'))!;
     // A larger generator burns more of the same cans.
     expect(larger.oddsOnceStored).toBeLessThanOrEqual(ride.onceStored!.share);
-    expect(planMarkdown(birch)).toContain('3 days, once the cans are filled |');
+    expect(planMarkdown(birch, english)).toContain('3 days, once the cans are filled |');
   });
 });
 

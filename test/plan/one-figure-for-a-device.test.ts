@@ -3,6 +3,7 @@ import interview from '#compiled/questions.js';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { weigher } from '../../src/plan/weigh';
+import { english } from '../../src/words/en';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf } from '../households/read-household';
 
@@ -51,7 +52,7 @@ test('the load table of the paper shows the power told, and no other watts besid
     'cpap-watts': 45,
     'cpap-hours': 6,
   };
-  const text = planMarkdown(frozenPlan(answers as never, AS_OF, 5));
+  const text = planMarkdown(frozenPlan(answers as never, AS_OF, 5), english);
   const watts = text
     .split('\n')
     .filter((line) => line.includes('| CPAP |') || line.includes('CPAP power'))

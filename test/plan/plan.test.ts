@@ -6,6 +6,7 @@ import { planData } from '../../src/papers/plan-file/plan-data';
 import { planJsonSchema, planSchema } from '../../src/papers/plan-file/plan-schema';
 import { makePlan } from '../../src/plan/make-plan';
 import type { Plan } from '../../src/plan/plan';
+import { english } from '../../src/words/en';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf, planOf } from '../households/read-household';
 
@@ -13,19 +14,19 @@ const demos = ['birch-street', 'tower-six', 'ridge-road', 'mill-lane'];
 
 describe('a plan', () => {
   test.each(demos)('of %s fits the published schema', (name) => {
-    const read = planSchema.safeParse(planData(planOf(name)));
+    const read = planSchema.safeParse(planData(planOf(name), english));
     expect(read.error?.issues ?? []).toEqual([]);
   });
 
   test('is the same to the byte from run to run', () => {
-    const once = (plan: Plan) => stringify(planData(plan)) + planMarkdown(plan);
+    const once = (plan: Plan) => stringify(planData(plan, english)) + planMarkdown(plan, english);
     const afresh = makePlan(interview, answersOf('birch-street'), planOf('birch-street').asOf);
     expect(once(afresh)).toBe(once(planOf('birch-street')));
   });
 
   test('of no answers at all is a draft that asks, advises nothing wired, and shows what can kill', () => {
     const plan = makePlan(interview, {}, '2026-11-25');
-    expect(planSchema.safeParse(planData(plan)).error?.issues ?? []).toEqual([]);
+    expect(planSchema.safeParse(planData(plan, english)).error?.issues ?? []).toEqual([]);
     expect(plan.state).toBe('draft');
     expect(plan.home.lifeSupport).toBe('unknown');
     const grave = plan.cautions.filter((c) => c.severity === 5).map((c) => c.id);
@@ -45,7 +46,7 @@ describe('a plan', () => {
       (r) => r.kind.includes('engine') && r.verdict !== 'cannot',
     );
     expect(generators).toEqual([]);
-    expect(planMarkdown(plan)).toContain('DRAFT');
+    expect(planMarkdown(plan, english)).toContain('DRAFT');
   });
 
   test('says where its figures come from: every one in the data has a unit and a source', () => {
@@ -66,13 +67,13 @@ describe('a plan', () => {
       }
       for (const [key, child] of Object.entries(f)) walk(child, `${at}.${key}`);
     };
-    for (const name of demos) walk(planData(planOf(name)), name);
+    for (const name of demos) walk(planData(planOf(name), english), name);
     expect(bare).toEqual([]);
   });
 
   test('holds no broken number and no undefined anywhere', () => {
     for (const name of demos) {
-      expect(stringify(planData(planOf(name)))).not.toMatch(
+      expect(stringify(planData(planOf(name), english))).not.toMatch(
         /\bNaN\b|Infinity|\.inf\b|\.nan\b|undefined/,
       );
     }

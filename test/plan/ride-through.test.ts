@@ -8,6 +8,7 @@ import { LENGTHS, lengthsFor } from '../../src/plan/ride-through/lengths';
 import { walkedRide } from '../../src/plan/ride-through/walked-ride';
 import { IDLE_KW, limitsOf } from '../../src/routes/battery-hours';
 import type { Route } from '../../src/routes/route';
+import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';
 
 const plan = planOf('mill-lane', { 'goal-hours': 72 });
@@ -171,7 +172,7 @@ describe('homes at the edge give a true plan', () => {
   test.each(edges)(
     '%s',
     (_, changed, says) => {
-      const text = planMarkdown(planOf('mill-lane', changed));
+      const text = planMarkdown(planOf('mill-lane', changed), english);
       expect(text).toMatch(says);
       expect(text).not.toMatch(/NaN|Infinity|undefined|null/);
     },

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { loadNames } from '../../src/home/load-names';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { equipmentCost } from '../../src/tables/equipment-costs';
+import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';
 
 const birch = planOf('birch-street');
@@ -41,7 +42,7 @@ describe('the sump pump with a battery of its own', () => {
     expect(birch.addOns).toMatchObject([
       { name, usdLow: low, usdLikely: likely, usdHigh: high, year },
     ]);
-    expect(planMarkdown(birch)).toContain(
+    expect(planMarkdown(birch, english)).toContain(
       `${name}: $${likely} ($${low} to $${high.toLocaleString('en-US')})`,
     );
     expect(birch.advice.route.parts.map((part) => part.name)).not.toContain(name);
@@ -79,10 +80,10 @@ describe('alarms in the next steps', () => {
 
 describe('what one part of the plan says', () => {
   test('of answers to settle, the others know', () => {
-    const text = planMarkdown(birch);
+    const text = planMarkdown(birch, english);
     expect(section(text, 'Worth finding out')).toContain('Settle these first');
     expect(section(text, 'Next steps')).toContain('Settle this first.');
-    expect(section(planMarkdown(mill), 'Worth finding out')).not.toContain('Settle');
+    expect(section(planMarkdown(mill, english), 'Worth finding out')).not.toContain('Settle');
   });
 
   test('of the bill, the figures bear: fits only inside the range of the loads', () => {
@@ -91,8 +92,8 @@ describe('what one part of the plan says', () => {
     expect(billCheck.billKwhPerDay.value).toBeGreaterThan(billCheck.loadsKwhPerDay.high);
     expect(billCheck.says).not.toContain('fit together');
     expect(billCheck.says).toContain('above even the high end');
-    expect(planMarkdown(birch)).toContain('not only what must run on a hard one');
-    expect(planMarkdown(mill)).toContain('They fit together');
+    expect(planMarkdown(birch, english)).toContain('not only what must run on a hard one');
+    expect(planMarkdown(mill, english)).toContain('They fit together');
   });
 
   test('of cords: what they carry has a plug, and what is wired in stays dark', () => {
@@ -108,7 +109,7 @@ describe('what one part of the plan says', () => {
   });
 
   test('of the loads, the counts can be followed: seven that must run, one more that is good to have', () => {
-    const text = planMarkdown(birch);
+    const text = planMarkdown(birch, english);
     expect(text).toContain('It carries all 7 that must keep running:');
     expect(text).toContain('Good to have, it also carries: Microwave oven.');
     expect(section(text, 'Where a licensed')).toContain(
@@ -117,7 +118,7 @@ describe('what one part of the plan says', () => {
   });
 
   test('of the hardest start, job and figures name the same motors', () => {
-    const text = planMarkdown(birch);
+    const text = planMarkdown(birch, english);
     expect(section(text, 'The job')).toContain(
       'when the sump pump and the refrigerator start together',
     );
@@ -125,10 +126,10 @@ describe('what one part of the plan says', () => {
   });
 
   test('of the electrician: none is needed where nothing is wired, and what would need one', () => {
-    const said = section(planMarkdown(mill), 'Where a licensed');
+    const said = section(planMarkdown(mill, english), 'Where a licensed');
     expect(said).toContain('No work in this plan needs a licensed electrician');
     expect(said).toContain('any wire fixed to the house');
-    expect(section(planMarkdown(birch), 'Where a licensed')).not.toContain('No work');
+    expect(section(planMarkdown(birch, english), 'Where a licensed')).not.toContain('No work');
   });
 
   test('of a wire: amps, volts and length beside the drop, the column beside the size', () => {
@@ -137,7 +138,7 @@ describe('what one part of the plan says', () => {
     const copper = run.sizes.find((size) => size.metal === 'copper' && size.columnC === 60)!;
     expect(copper.size).toBe('10');
     expect(copper.dropPercent).toBeCloseTo((100 * 2 * 12 * (1.21 / 1000) * run.loadAmps) / 240, 2);
-    expect(section(planMarkdown(birch), 'For the electrician')).toContain(
+    expect(section(planMarkdown(birch, english), 'For the electrician')).toContain(
       'planning size 10 AWG copper by the 60 °C column; at 14.6 A, 240 V and 12 ft one way',
     );
   });
@@ -145,7 +146,7 @@ describe('what one part of the plan says', () => {
 
 describe('words', () => {
   test.each(['birch-street', 'mill-lane', 'ridge-road', 'tower-six'])('of %s', (name) => {
-    const text = planMarkdown(planOf(name));
+    const text = planMarkdown(planOf(name), english);
     expect(text).not.toMatch(/points below|Money back, told by|Quote for:|What is always on/);
     expect(text).not.toMatch(/\bkm\b|\d m (lower|higher)|\d [CF]\b/);
     expect(section(text, 'How sure this is')).not.toMatch(/\d\.\d+ ?(%|per year)/);

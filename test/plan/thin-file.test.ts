@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
+import { english } from '../../src/words/en';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf } from '../households/read-household';
 
 const empty = frozenPlan({}, '2026-11-25', 3);
-const text = planMarkdown(empty);
+const text = planMarkdown(empty, english);
 
 describe('a home that told nothing', () => {
   test('gets one short page that names nothing to buy', () => {
@@ -44,7 +45,10 @@ describe('a home that told nothing', () => {
   });
 
   test('what it told that harms as it is still comes first', () => {
-    const cord = planMarkdown(frozenPlan({ 'own-sources': ['backfeed-cord'] }, '2026-11-25', 3));
+    const cord = planMarkdown(
+      frozenPlan({ 'own-sources': ['backfeed-cord'] }, '2026-11-25', 3),
+      english,
+    );
     const section = cord.split('## Cautions any home needs\n\n')[1]!;
     expect(section).toMatch(/^- Stop using the cord with a plug on both ends/);
   });
@@ -74,7 +78,7 @@ describe('a thin file that told what kills', () => {
     'medical-devices': ['ventilator'],
     'now-danger': ['none'],
   };
-  const page = planMarkdown(frozenPlan(some, '2026-11-25', 3));
+  const page = planMarkdown(frozenPlan(some, '2026-11-25', 3), english);
 
   test('says whom to call before anything, and keeps the cautions every home needs', () => {
     expect(page).toMatch(/## Before anything is bought\n\n- Call today/);
@@ -97,7 +101,7 @@ test('a home that was sure of nothing that decides buys nothing either, and a pl
   const unsure = { 'must-run': 'not sure', 'heat-main': 'not sure', 'home-zip': 'not sure' };
   const plan = frozenPlan({ ...told, ...unsure }, '2026-11-25', 3);
   expect(plan.undecided.map((one) => one.question)).toEqual(['home-zip', 'heat-main', 'must-run']);
-  expect(planMarkdown(plan)).not.toContain('What to buy');
+  expect(planMarkdown(plan, english)).not.toContain('What to buy');
   const place = frozenPlan({ ...told, 'battery-place': 'not sure' }, '2026-11-25', 3);
   expect(place.undecided).toEqual([]);
 });

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { fuelForGoal } from '../../src/plan/fuel-for-goal';
 import type { Plan } from '../../src/plan/plan';
+import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';
 
 const plans: [string, Plan][] = [
@@ -46,7 +47,7 @@ describe.each(plans)('the two counts of %s', (_, plan) => {
       // Each count is a sample of starts; a hundredth is their noise.
       expect(ride.carefulShare, ride.kind).toBeLessThanOrEqual(likely.season + 0.01);
     }
-    if (routes.length > 0) expect(planMarkdown(plan)).toMatch(/careful count \| /);
+    if (routes.length > 0) expect(planMarkdown(plan, english)).toMatch(/careful count \| /);
   });
 
   test('the careful count never takes less fuel', () => {
@@ -57,7 +58,7 @@ describe.each(plans)('the two counts of %s', (_, plan) => {
   });
 
   test('the first page names both', () => {
-    const front = planMarkdown(plan).split('\n# The details\n')[0]!;
+    const front = planMarkdown(plan, english).split('\n# The details\n')[0]!;
     expect(front).toMatch(/How long: (about .*careful count|It goes on)/);
   });
 });
@@ -72,5 +73,7 @@ test('a size beside a route has both counts of odds, and the careful one is neve
     // One is a sample of the starts of the other.
     else expect(carefulOdds!, says).toBeLessThanOrEqual(odds + 0.03);
   }
-  expect(planMarkdown(planOf('tower-six'))).toMatch(/a larger pack of [^\n]*\(careful count /);
+  expect(planMarkdown(planOf('tower-six'), english)).toMatch(
+    /a larger pack of [^\n]*\(careful count /,
+  );
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { sayRoutes } from '../../src/papers/household/details/say-routes';
 import { onlyUnknown } from '../../src/routes/stop';
+import { english } from '../../src/words/en';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf } from '../households/read-household';
 
@@ -10,7 +11,7 @@ const some = Object.fromEntries(Object.entries(all).filter(([id]) => !ASKED_LATE
 
 describe('what nobody was asked is never called impossible', () => {
   const plan = frozenPlan(some, '2026-11-25', 3);
-  const said = sayRoutes(plan).join('\n\n');
+  const said = sayRoutes(plan, english).join('\n\n');
   const part = (title: string) => said.split(`${title}\n\n`)[1]?.split('\n\n')[0] ?? '';
   const stopped = plan.routes.filter((route) => route.verdict === 'cannot');
 

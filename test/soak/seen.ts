@@ -8,6 +8,7 @@ import { electricalOf } from '../../src/plan/electrical/electrical';
 import { makePlan } from '../../src/plan/make-plan';
 import type { Plan } from '../../src/plan/plan';
 import type { Route } from '../../src/routes/route';
+import { english } from '../../src/words/en';
 
 /** What is held of every plan does not hang on the odds, so a few drawn years of weather will do. */
 const YEARS = 3;
@@ -27,8 +28,8 @@ export interface Seen {
 
 export function seenOf(answers: Answers): Seen {
   const plan = makePlan(interview, answers, AS_OF, YEARS);
-  const data = planData(plan);
-  const text = planMarkdown(plan);
+  const data = planData(plan, english);
+  const text = planMarkdown(plan, english);
   return {
     answers,
     plan,

@@ -3,14 +3,14 @@ import type { Plan } from '../../plan/plan';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { mustMissed } from '../../routes/must-carried';
 import type { Route } from '../../routes/route';
-import { inSentence, listOf } from '../../words/en/list-of';
+import type { Words } from '../../words/words';
 
 /** The source that is there, in words. */
 const sourceOf = (route: Route) =>
   traitsOf[route.kind].vehicle ? "your vehicle's outlets" : 'your home battery';
 
 /** What the home has already and what that carries, said before anything else is bought; empty where it has nothing, or that is advised. */
-export function sayWhatYouHave({ routes, advice, home, lifeFirst }: Plan): string[] {
+export function sayWhatYouHave({ routes, advice, home, lifeFirst }: Plan, words: Words): string[] {
   const mine = routes.filter(
     (route) =>
       traitsOf[route.kind].owned &&
@@ -19,14 +19,14 @@ export function sayWhatYouHave({ routes, advice, home, lifeFirst }: Plan): strin
       route.carries.length > 0,
   );
   const also = lifeFirst?.told ? ' It is a bridge and no second source.' : '';
-  return mine.map((route) => `What you have already: ${one(home, route)}.${also}`);
+  return mine.map((route) => `What you have already: ${one(home, route, words)}.${also}`);
 }
 
-function one(home: Plan['home'], route: Route): string {
-  const missed = [...new Set(mustMissed(home, route).map((load) => inSentence(load.name)))];
+function one(home: Plan['home'], route: Route, words: Words): string {
+  const missed = [...new Set(mustMissed(home, route).map((load) => words.inSentence(load.name)))];
   const carries =
-    missed.length === 0 ? 'all that must keep running' : `all but the ${listOf(missed)}`;
-  const parts = route.parts.map((part) => inSentence(part.name)).join('; ');
+    missed.length === 0 ? 'all that must keep running' : `all but the ${words.listOf(missed)}`;
+  const parts = route.parts.map((part) => words.inSentence(part.name)).join('; ');
   const cost =
     route.costUsd.value === 0
       ? 'nothing to buy'

@@ -1,5 +1,5 @@
 import type { Plan } from '../../plan/plan';
-import { sayLifeFirst } from '../../words/en/say-life-first';
+import type { Words } from '../../words/words';
 import { titledList } from '../markdown/bullets';
 import { sayAdvised } from './details/say-advised';
 import { sayCautions } from './details/say-cautions';
@@ -15,33 +15,33 @@ import { thinPage } from './front/thin-page';
 import { sayMoney } from './money/say-money';
 
 /** The plain-language summary, for the household, as Markdown that needs nothing but a reader: one page, then the details. */
-export function planMarkdown(plan: Plan): string {
-  if (plan.undecided.length > 0) return `${thinPage(plan).join('\n\n')}\n`;
+export function planMarkdown(plan: Plan, words: Words): string {
+  if (plan.undecided.length > 0) return `${thinPage(plan, words).join('\n\n')}\n`;
   const sections = [
-    frontPage(plan),
+    frontPage(plan, words),
     ['# The details'],
     draftLines(plan),
     sayToSettle(plan),
     plan.lifeFirst?.told
-      ? titledList('## Before anything is bought', sayLifeFirst(plan.lifeFirst))
+      ? titledList('## Before anything is bought', words.lifeFirst(plan.lifeFirst))
       : [],
     ['## The job', ...plan.job],
-    sayLoads(plan),
-    sayRoutes(plan),
-    sayAdvised(plan),
-    sayRideThrough(plan.rideThrough),
-    sayMoney(plan.money, plan.advice.route.kind),
+    sayLoads(plan, words),
+    sayRoutes(plan, words),
+    sayAdvised(plan, words),
+    sayRideThrough(plan.rideThrough, words),
+    sayMoney(plan.money, plan.advice.route.kind, words),
     titledList(
       '## What it will not do',
       plan.willNotDo,
       'Nothing that must keep running is left out.',
     ),
-    sayCautions(plan),
+    sayCautions(plan, words),
     titledList('## When to leave', plan.leavingPoint),
     titledList('## Where a licensed electrician is required', plan.electrician),
     titledList(
       '## For the electrician, in figures (all of it in the plan file)',
-      electricalLines(plan),
+      electricalLines(plan, words),
     ),
     sayLadder(plan),
     sayToFindOut(plan),

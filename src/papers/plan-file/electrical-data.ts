@@ -1,5 +1,5 @@
 import type { Plan } from '../../plan/plan';
-import { sayHighEnd } from '../../words/en/say-high-end';
+import type { Words } from '../../words/words';
 import { namedLoads } from './named-load';
 import type { PlanData } from './plan-schema';
 
@@ -11,10 +11,10 @@ type Plain<T> = T extends null
     : T;
 
 /** The electrical half as plain data; what is not known says so instead of standing empty. */
-export function electricalData({
-  electrical,
-  home,
-}: Pick<Plan, 'electrical' | 'home'>): PlanData['electrical'] {
+export function electricalData(
+  { electrical, home }: Pick<Plan, 'electrical' | 'home'>,
+  words: Words,
+): PlanData['electrical'] {
   return plain({
     ...electrical,
     starting: electrical.starting.map((one) => ({
@@ -27,7 +27,7 @@ export function electricalData({
       ...gap,
       measure: namedLoads(home, gap.measure),
       offFirst: namedLoads(home, gap.offFirst),
-      says: sayHighEnd(home, gap),
+      says: words.highEnd(home, gap),
     })),
   });
 }

@@ -1,4 +1,5 @@
 import type { Plan } from '../../plan/plan';
+import type { Words } from '../../words/words';
 import { billData, billYearData } from './bill-data';
 import { cautionData } from './caution-data';
 import { electricalData } from './electrical-data';
@@ -13,11 +14,11 @@ import { rideThroughData } from './ride-through-data';
 import { routeData } from './route-data';
 
 /** The plan as plain data for YAML and JSON. Numbers are rounded to four significant digits, keys stand in reading order. */
-export function planData(plan: Plan): PlanData {
+export function planData(plan: Plan, words: Words): PlanData {
   return {
     lampkeeperPlan: PLAN_FILE_VERSION,
     schemaVersion: PLAN_FILE_VERSION,
-    language: 'en',
+    language: words.language,
     ...dangerData(plan),
     name: plan.name,
     asOf: plan.asOf,
@@ -61,12 +62,12 @@ export function planData(plan: Plan): PlanData {
     advised: { route: plan.advice.route.kind, because: plan.advice.because },
     beside: plan.advice.beside.map((route) => route.kind),
     wholeJob: plan.advice.wholeJob?.kind ?? 'none beyond the one advised',
-    routes: plan.routes.map((route) => routeData(plan.home, route)),
+    routes: plan.routes.map((route) => routeData(plan.home, route, words)),
     willNotDo: [...plan.willNotDo],
     cautions: plan.cautions.map(cautionData),
     electricianFor: plan.electricianFor,
     electrician: [...plan.electrician],
-    electrical: electricalData(plan),
+    electrical: electricalData(plan, words),
     addOns: plan.addOns.map((one) => ({ ...one })),
     fuelToStore: plan.fuelToStore?.says ?? 'nothing more',
     ladder: ladderData(plan),

@@ -2,15 +2,14 @@ import type { Home } from '../../home/home';
 import type { Gap } from '../../routes/gap';
 import type { Route } from '../../routes/route';
 import { onlyUnknown } from '../../routes/stop';
-import { sayGap } from '../../words/en/say-gap';
-import { sayLeftOut } from '../../words/en/say-left-out';
+import type { Words } from '../../words/words';
 import { figureData, round } from './figure-data';
 import { namedLoad, namedLoads } from './named-load';
 import type { PlanData } from './plan-schema';
 
 type RouteData = PlanData['routes'][number];
 
-export function routeData(home: Home, route: Route): RouteData {
+export function routeData(home: Home, route: Route, words: Words): RouteData {
   return {
     kind: route.kind,
     title: route.title,
@@ -22,7 +21,7 @@ export function routeData(home: Home, route: Route): RouteData {
     leavesOut: route.leavesOut.map(({ load, why, must }) => ({
       ...namedLoad(home, load),
       code: why.code,
-      why: sayLeftOut(why),
+      why: words.leftOut(why),
       must,
     })),
     power:
@@ -52,7 +51,7 @@ export function routeData(home: Home, route: Route): RouteData {
             perDay: figureData(route.fuel.perDay),
             atHand: route.fuel.atHand === null ? 'piped' : figureData(route.fuel.atHand),
           },
-    gap: gapData(route.gap),
+    gap: gapData(route.gap, words),
     lasts: route.lasting.says,
     lastsHours: route.lasting.hours === null ? 'no end foreseen' : figureData(route.lasting.hours),
     reachesGoal: route.lasting.reachesGoal,
@@ -62,7 +61,7 @@ export function routeData(home: Home, route: Route): RouteData {
   };
 }
 
-function gapData(gap: Gap): RouteData['gap'] {
+function gapData(gap: Gap, words: Words): RouteData['gap'] {
   const { low, high } = gap.seconds ?? { low: 'none' as const, high: 'none' as const };
-  return { code: gap.code, lowSeconds: low, highSeconds: high, says: sayGap(gap) };
+  return { code: gap.code, lowSeconds: low, highSeconds: high, says: words.gap(gap) };
 }

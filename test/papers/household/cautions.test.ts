@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import { planData } from '../../../src/papers/plan-file/plan-data';
+import { english } from '../../../src/words/en';
 import { frozenPlan } from '../../frozen-plans';
 import { planOf } from '../../households/read-household';
 
@@ -17,7 +18,7 @@ describe('the cautions of a home with hardly an answer', () => {
     'engine-place': 'not sure',
   };
   const plan = frozenPlan(few, '2026-11-25', 4);
-  const said = section(planMarkdown(plan));
+  const said = section(planMarkdown(plan, english));
   const [known, open] = said.split(HEADING) as [string, string];
   const careful = plan.cautions.filter((one) => one.careful);
 
@@ -32,7 +33,7 @@ describe('the cautions of a home with hardly an answer', () => {
 
   test('lose no caution: the deadly in full, the others by their first sentence, all in the plan file', () => {
     for (const caution of careful) expect(open).toContain(caution.says.split(/(?<=[.!?]) /)[0]!);
-    const data = planData(plan).cautions;
+    const data = planData(plan, english).cautions;
     expect(data.map((one) => one.says)).toEqual(plan.cautions.map((one) => one.says));
   });
 
@@ -53,12 +54,12 @@ describe('the cautions of a home with hardly an answer', () => {
 });
 
 test('a home that answered everything that matters has no such heading', () => {
-  expect(section(planMarkdown(planOf('mill-lane')))).not.toContain(HEADING);
+  expect(section(planMarkdown(planOf('mill-lane'), english))).not.toContain(HEADING);
 });
 
 test('a device kept private is named by its reason, since its question was answered', () => {
   const said = section(
-    planMarkdown(planOf('mill-lane', { 'medical-devices': ['prefer-not-to-say'] })),
+    planMarkdown(planOf('mill-lane', { 'medical-devices': ['prefer-not-to-say'] }), english),
   );
   expect(said.split(HEADING)[1]).toMatch(/We do not know (which|whether)[^\n]*:/);
 });

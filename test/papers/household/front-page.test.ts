@@ -4,6 +4,7 @@ import { frontCautions } from '../../../src/papers/household/front/front-caution
 import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import type { Plan } from '../../../src/plan/plan';
 import { mustMissed } from '../../../src/routes/must-carried';
+import { english } from '../../../src/words/en';
 import { planOf } from '../../households/read-household';
 
 /**
@@ -27,7 +28,7 @@ const plans: [string, Plan][] = [
 ];
 
 function halves(plan: Plan): { front: string; details: string } {
-  const [front, details, ...more] = planMarkdown(plan).split('\n# The details\n');
+  const [front, details, ...more] = planMarkdown(plan, english).split('\n# The details\n');
   expect(more).toEqual([]);
   return { front: front!, details: details! };
 }

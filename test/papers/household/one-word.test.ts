@@ -3,6 +3,7 @@ import interview from '#compiled/questions.js';
 import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import { equipmentCosts } from '../../../src/tables/equipment-costs';
 import { ruleWords } from '../../../src/tables/rule-words';
+import { english } from '../../../src/words/en';
 import { planOf } from '../../households/read-household';
 
 /** What makes power from fuel is a generator. A generator is the part of a vehicle that burns fuel, and nothing else. */
@@ -50,7 +51,7 @@ describe('one word for the machine', () => {
   test.each(['birch-street', 'tower-six', 'ridge-road', 'mill-lane'])(
     'in the plan of %s',
     (name) => {
-      expect(saidOtherwise(planMarkdown(planOf(name)))).toEqual([]);
+      expect(saidOtherwise(planMarkdown(planOf(name), english))).toEqual([]);
     },
   );
 });
@@ -62,7 +63,7 @@ const givenUp =
 test.each(['birch-street', 'tower-six', 'ridge-road', 'mill-lane'])(
   'words that were given up stay away from the plan of %s and from the questions',
   (name) => {
-    expect(planMarkdown(planOf(name))).not.toMatch(givenUp);
+    expect(planMarkdown(planOf(name), english)).not.toMatch(givenUp);
     expect(sentencesIn(interview).filter((said) => givenUp.test(said))).toEqual([]);
   },
 );

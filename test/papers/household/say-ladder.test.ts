@@ -7,6 +7,7 @@ import { planData } from '../../../src/papers/plan-file/plan-data';
 import { readingOf } from '../../../src/plan/ladder-reading';
 import { standbyGenerator } from '../../../src/routes/kinds/standby-generator';
 import type { Route } from '../../../src/routes/route';
+import { english } from '../../../src/words/en';
 import { planOf } from '../../households/read-household';
 import { houseWith } from '../../plan/electrical/electrical-home';
 
@@ -36,13 +37,13 @@ test('a rung is read on the device: charge, gallons in the tank, and nothing on 
 
 test('the plan file has no level of piped gas, and gallons beside the share of a tank', () => {
   const plan = planOf('ridge-road');
-  const rungs = planData(plan).ladder.filter((step) => step.atPercent !== 100);
+  const rungs = planData(plan, english).ladder.filter((step) => step.atPercent !== 100);
   for (const rung of rungs) expect(rung.atGallons).toBeGreaterThan(0);
-  const page = planMarkdown(plan);
+  const page = planMarkdown(plan, english);
   expect(page).toContain(`When ${rungs[0]!.atGallons} gal are left in the tank, switch off`);
   expect(page).toContain('its size times what its gauge shows');
   const { route } = standby('town-gas');
-  const piped = planData({ ...plan, advice: { ...plan.advice, route } }).ladder;
+  const piped = planData({ ...plan, advice: { ...plan.advice, route } }, english).ladder;
   expect(piped.map((step) => [step.atPercent, step.atGallons])).toEqual([
     [100, null],
     ...rungs.map(() => [null, null]),
@@ -55,7 +56,7 @@ test('cans are read in gallons, counted full as the plan has them stored', () =>
   const kept = home.facts.number('gasoline-gallons') ?? 0;
   const full =
     fuelToStore === null ? advice.route.fuel!.atHand!.value : kept + fuelToStore.moreGallons;
-  const rung = planData(plan).ladder.find((step) => step.atPercent === 30)!;
+  const rung = planData(plan, english).ladder.find((step) => step.atPercent === 30)!;
   expect(rung.atGallons).toBe(Math.ceil(0.3 * full));
-  expect(planMarkdown(plan)).toContain(`When ${rung.atGallons} gal of gasoline are left`);
+  expect(planMarkdown(plan, english)).toContain(`When ${rung.atGallons} gal of gasoline are left`);
 });

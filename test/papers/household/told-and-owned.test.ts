@@ -14,6 +14,7 @@ import { preparation } from '../../../src/routes/kinds/preparation';
 import { singleBattery } from '../../../src/routes/kinds/single-battery';
 import { standbyGenerator } from '../../../src/routes/kinds/standby-generator';
 import { findings } from '../../../src/rules/find';
+import { english } from '../../../src/words/en';
 import { houseWith } from '../../plan/electrical/electrical-home';
 
 const widths = widthsOf(interview);
@@ -32,12 +33,15 @@ describe('what the household owns', () => {
   const fridge = home.loads.find((load) => load.id === 'fridge')!;
   const mine = { ...standby, kind: 'own-battery', carries: [fridge.id], verdict: 'works' };
   const said = (advised: unknown, verdict = 'works') =>
-    sayWhatYouHave({
-      home,
-      routes: [standby, { ...mine, verdict }],
-      advice: { route: advised },
-      lifeFirst: null,
-    } as unknown as Plan);
+    sayWhatYouHave(
+      {
+        home,
+        routes: [standby, { ...mine, verdict }],
+        advice: { route: advised },
+        lifeFirst: null,
+      } as unknown as Plan,
+      english,
+    );
 
   test('stands on the first page beside what is bought, with what it leaves out', () => {
     expect(said(standby)).toHaveLength(1);

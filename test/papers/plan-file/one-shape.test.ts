@@ -9,6 +9,7 @@ import { PLAN_FILE_VERSION } from '../../../src/papers/plan-file/plan-file-versi
 import { planSchema } from '../../../src/papers/plan-file/plan-schema';
 import { planYaml } from '../../../src/papers/plan-file/to-yaml';
 import { signed, writePapers } from '../../../src/store/write-papers';
+import { english } from '../../../src/words/en';
 import { frozenPlan } from '../../frozen-plans';
 import { answersOf } from '../../households/read-household';
 
@@ -18,13 +19,13 @@ const comment = (text: string) => `# ${text}`;
 
 test('the shape of the plan file is written once: its type is that of the schema', () => {
   expectTypeOf(planData).returns.toEqualTypeOf<z.infer<typeof planSchema>>();
-  const data = planData(frozenPlan(answersOf('tower-six'), '2026-11-25', 3));
+  const data = planData(frozenPlan(answersOf('tower-six'), '2026-11-25', 3), english);
   // Strict: neither more nor less than the schema says.
   expect(planSchema.parse(data)).toEqual(data);
 });
 
 test('the plan file names its version and the language of its words', () => {
-  const data = parse(planYaml(frozenPlan(answersOf('tower-six'), '2026-11-25', 3)));
+  const data = parse(planYaml(frozenPlan(answersOf('tower-six'), '2026-11-25', 3), english));
   expect(data).toMatchObject({ lampkeeperPlan: PLAN_FILE_VERSION, language: 'en' });
 });
 

@@ -6,6 +6,7 @@ import { electricianPoints } from '../../../src/plan/electrician-points';
 import type { Plan } from '../../../src/plan/plan';
 import type { Route } from '../../../src/routes/route';
 import { findings } from '../../../src/rules/find';
+import { english } from '../../../src/words/en';
 import { planOf } from '../../households/read-household';
 
 const routeOf = (plan: Plan, kind: Route['kind']) => plan.routes.find((r) => r.kind === kind)!;
@@ -52,7 +53,7 @@ describe('the electrical half of a demo home', () => {
   test('names each kVA of the hardest start by what it is', () => {
     const route = routeOf(ridge, 'battery-whole');
     const plan = { ...ridge, advice: { ...ridge.advice, route } };
-    const line = electricalLines(plan).find((one) => one.startsWith('Hardest start'))!;
+    const line = electricalLines(plan, english).find((one) => one.startsWith('Hardest start'))!;
     const words = [/ kVA likely/, / kVA at the high end/, /when power comes back: [\d.]+ kVA/];
     for (const word of [...words, /the source lends for a moment: [\d.]+ kVA/]) {
       expect(line).toMatch(word);
@@ -109,7 +110,7 @@ describe('the electrical half of a demo home', () => {
   });
 
   test('puts answers that do not fit together before everything else', () => {
-    const text = planMarkdown(planOf('ridge-road', { 'panel-bus': 125 }));
+    const text = planMarkdown(planOf('ridge-road', { 'panel-bus': 125 }), english);
     expect(text.indexOf('Settle these first')).toBeGreaterThan(0);
     expect(text.indexOf('Settle these first')).toBeLessThan(text.indexOf('## The job'));
   });

@@ -3,6 +3,7 @@ import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import { givesWatts } from '../../../src/plan/electrical/high-end';
 import { givesPower } from '../../../src/plan/electrical/route-traits';
 import type { Plan } from '../../../src/plan/plan';
+import { english } from '../../../src/words/en';
 import { planOf } from '../../households/read-household';
 
 const birch = planOf('birch-street');
@@ -17,7 +18,7 @@ describe('a need that may be more than the route gives', () => {
     // By hand: the high ends of the eight loads carried, as the table of loads prints them, and the microwave's.
     const high = 828 + 552 + 250 + 150 + 250 + 40 + 25 + 1600;
     expect(Math.round(running.asks)).toBe(high);
-    const text = planMarkdown(birch);
+    const text = planMarkdown(birch, english);
     const need = 'the need is 3,695 W; it gives 3,395 W';
     expect(text.split('## For the electrician, in figures')[1]).toContain(need);
     expect(text.split('## The one advised')[1]!.split('\n## ')[0]).toContain(need);

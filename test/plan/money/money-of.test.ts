@@ -10,6 +10,7 @@ import { moneyData } from '../../../src/papers/plan-file/money-data';
 import { moneySchema } from '../../../src/papers/plan-file/money-schema';
 import { makePlan } from '../../../src/plan/make-plan';
 import { readHome } from '../../../src/store/read-home';
+import { english } from '../../../src/words/en';
 import { folder } from '../../households/read-household';
 
 const read = readHome(join(folder, 'mill-lane.home.yaml'), interview);
@@ -44,7 +45,9 @@ describe('mill-lane at one price', () => {
   test('a battery without sun saves nothing, and says why', () => {
     const { between } = battery({ 'other-aims': ['lower-bills'] });
     expect(between!.savings).toBe(0);
-    expect(sayMoney(money, plan.advice.route.kind).join(' ')).toContain('one price at all hours');
+    expect(sayMoney(money, plan.advice.route.kind, english).join(' ')).toContain(
+      'one price at all hours',
+    );
   });
 
   test('an engine never pays back, in words', () => {
@@ -56,7 +59,7 @@ describe('mill-lane at one price', () => {
   });
 
   test('says what the safety costs a year', () => {
-    const says = sayMoney(money, plan.advice.route.kind).join('\n');
+    const says = sayMoney(money, plan.advice.route.kind, english).join('\n');
     expect(says).toContain('No route here earns back its cost');
     expect(says).toContain('that is what the safety costs');
   });
@@ -180,7 +183,7 @@ test('holds no broken number for any answers about money, and fits its schema', 
       const money = makePlan(interview, { ...mill, ...changed } as Answers, '2026-11-25', 3).money;
       const data = moneyData(money);
       expect(moneySchema.safeParse(data).error?.issues ?? []).toEqual([]);
-      const all = stringify(data) + sayMoney(money, 'engine-cords').join('\n');
+      const all = stringify(data) + sayMoney(money, 'engine-cords', english).join('\n');
       expect(all).not.toMatch(/NaN|Infinity|undefined|-\$0\b|after 0\.0 years/);
     }),
     { seed: 20261125, numRuns: 12 },

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { carriedHours } from '../../../src/outage/expected-outages';
 import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import type { Plan } from '../../../src/plan/plan';
+import { english } from '../../../src/words/en';
 import { planOf } from '../../households/read-household';
 
 const plan = planOf('mill-lane');
@@ -33,14 +34,16 @@ describe('the cost of an hour of outage', () => {
     const { money, ridden } = moneyOf(plan, 'single-battery');
     expect(ridden).toMatchObject({ carried: 1, of: 5 });
     expect(money.perOutageHour).toBeNull();
-    const text = planMarkdown(plan);
+    const text = planMarkdown(plan, english);
     expect(text).toMatch(/\| Small battery for one job \|.*\| carries 1 of 5 \|/);
     expect(text).toContain('A route that carries a part of what must run has no such figure.');
   });
 
   test('is none where there is no power', () => {
     expect(moneyOf(plan, 'preparation').money.perOutageHour).toBeNull();
-    expect(planMarkdown(plan)).toMatch(/Getting ready, without a power source \|.*carries none/);
+    expect(planMarkdown(plan, english)).toMatch(
+      /Getting ready, without a power source \|.*carries none/,
+    );
   });
 });
 
@@ -79,11 +82,11 @@ describe('wear and replacement', () => {
   });
 
   test('and the plan says which of the two ends it', () => {
-    const text = planMarkdown(working);
+    const text = planMarkdown(working, english);
     expect(text).toMatch(/is used up after about|old before it is used up/);
     expect(text).toContain('no wear is counted beside that');
     expect(text).toContain('Daylight saving time is not counted');
-    expect(planMarkdown(plan)).not.toContain('Daylight saving');
+    expect(planMarkdown(plan, english)).not.toContain('Daylight saving');
   });
 });
 
@@ -119,7 +122,7 @@ test('an old price says which route it is part of, so that it does not gainsay t
 });
 
 test('a price told without a bill is called told, not read off a bill', () => {
-  const text = planMarkdown(planOf('tower-six'));
+  const text = planMarkdown(planOf('tower-six'), english);
   expect(text).toContain('the prices you told us: one price at all hours, 13.0 cents a kWh');
   expect(text).not.toContain('read off your bill');
 });

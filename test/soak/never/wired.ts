@@ -2,6 +2,7 @@ import { stringify } from 'yaml';
 import { hasGenerator, isWired } from '../../../src/kinds/ask-traits';
 import { traitsOf } from '../../../src/kinds/route-traits';
 import { electricalData } from '../../../src/papers/plan-file/electrical-data';
+import { english } from '../../../src/words/en';
 import { electricalFor, faultsIf, type Held, openRoutes } from '../seen';
 import { BROKEN } from './papers';
 
@@ -32,7 +33,10 @@ export const electricalFigures: Held = (seen) =>
       .filter((route) =>
         BROKEN.test(
           stringify(
-            electricalData({ home: seen.plan.home, electrical: electricalFor(seen, route) }),
+            electricalData(
+              { home: seen.plan.home, electrical: electricalFor(seen, route) },
+              english,
+            ),
           ),
         ),
       )

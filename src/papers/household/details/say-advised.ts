@@ -1,32 +1,31 @@
 import { loadNames } from '../../../home/load-names';
 import type { Plan } from '../../../plan/plan';
 import { onceStored } from '../../../routes/once-stored';
-import { sayFigure } from '../../../words/en/say-figure';
-import { sayGap } from '../../../words/en/say-gap';
+import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
 import { sayFuelForGoal } from '../say-fuel-for-goal';
 import { sayHealthFirst } from '../say-health-first';
 import { highEndLines } from './say-electrical';
 
 /** The route advised: why, what it carries and how long, what it is made of, what it hangs on. */
-export function sayAdvised(plan: Plan): string[] {
+export function sayAdvised(plan: Plan, words: Words): string[] {
   const { route, because } = plan.advice;
   const stored = onceStored(plan.home, route);
-  const parts = route.parts.map((p) => `${p.name}: ${sayFigure(p.costUsd)}`);
+  const parts = route.parts.map((p) => `${p.name}: ${words.figure(p.costUsd)}`);
   return [
     `## ${plan.lifeFirst?.told ? 'Beside that, only as a bridge' : 'The one advised'}: ${route.title.toLowerCase()}`,
     because,
     ...carriesLine(plan),
     route.lasting.says,
     ...(stored === null ? [] : [stored.route.lasting.says]),
-    ...sayHealthFirst(plan),
+    ...sayHealthFirst(plan, words),
     ...(route.fuel === null
       ? []
-      : [`It burns ${sayFigure(route.fuel.perDay)} of ${route.fuel.fuel}.`]),
-    ...sayFuelForGoal(plan),
+      : [`It burns ${words.figure(route.fuel.perDay)} of ${route.fuel.fuel}.`]),
+    ...sayFuelForGoal(plan, words),
     ...(plan.fuelToStore === null ? [] : [plan.fuelToStore.says]),
-    `When the grid fails: ${sayGap(route.gap)}.`,
-    ...highEndLines(plan),
+    `When the grid fails: ${words.gap(route.gap)}.`,
+    ...highEndLines(plan, words),
     ...(parts.length > 0 ? ['What it is made of:', bullets(parts)] : []),
     ...addOns(plan),
     ...(route.ifs.length > 0 ? ['It works if:', bullets(route.ifs)] : []),

@@ -1,8 +1,6 @@
 import type { Plan } from '../../../plan/plan';
 import type { Finding } from '../../../rules/rule';
-import { firstSentence } from '../../../words/en/first-sentence';
-import { inSentence } from '../../../words/en/list-of';
-import { sayFigure } from '../../../words/en/say-figure';
+import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
 
 const groups: readonly { title: string; from: number; to: number }[] = [
@@ -16,31 +14,31 @@ const groups: readonly { title: string; from: number; to: number }[] = [
 ];
 
 /** The cautions: first those that follow from the answers, then, question by question, those for want of one. */
-export function sayCautions(plan: Plan): string[] {
+export function sayCautions(plan: Plan, words: Words): string[] {
   const known = plan.cautions.filter((one) => !one.careful);
   const said = groups.flatMap(({ title, from, to }) => {
     const own = known.filter((c) => c.severity >= from && c.severity <= to);
-    return own.length > 0 ? [title, bullets(own.map(sayCaution))] : [];
+    return own.length > 0 ? [title, bullets(own.map((one) => sayCaution(one, words)))] : [];
   });
-  return ['## Cautions', ...said, ...forWantOfAnswers(plan)];
+  return ['## Cautions', ...said, ...forWantOfAnswers(plan, words)];
 }
 
 /** Grave ones in full; of the lesser ones the first sentence, for the plan file has the rest. */
-function sayCaution(caution: Finding): string {
-  const says = caution.severity <= 3 ? firstSentence(caution.says) : caution.says;
-  return `${says}${figuresOf(caution)} (Who: ${caution.who.join(', ')}.)`;
+function sayCaution(caution: Finding, words: Words): string {
+  const says = caution.severity <= 3 ? words.firstSentence(caution.says) : caution.says;
+  return `${says}${figuresOf(caution, words)} (Who: ${caution.who.join(', ')}.)`;
 }
 
 /** The figures of this home behind a caution: "Your well pump: 9,120 VA (...) at the start." */
-function figuresOf({ figures = [] }: Finding): string {
+function figuresOf({ figures = [] }: Finding, words: Words): string {
   const at = { start: 'at the start', running: 'while it runs' } as const;
   return figures
-    .map((one) => ` Your ${inSentence(one.name)}: ${sayFigure(one.figure)} ${at[one.at]}.`)
+    .map((one) => ` Your ${words.inSentence(one.name)}: ${words.figure(one.figure)} ${at[one.at]}.`)
     .join('');
 }
 
 /** One block a question: what can kill in full, the rest by their first sentences; questions without a deadly one in a line. */
-function forWantOfAnswers(plan: Plan): string[] {
+function forWantOfAnswers(plan: Plan, words: Words): string[] {
   const blocks = [...byQuestion(plan)];
   if (blocks.length === 0) return [];
   const grave = blocks.filter(([, cautions]) => cautions.some(kills));
@@ -48,14 +46,20 @@ function forWantOfAnswers(plan: Plan): string[] {
   return [
     '### Because these are not answered yet',
     'An answer that is missing counts as the unsafe one. Answer it, and what does not belong to this home goes away.',
-    ...grave.flatMap(([asks, cautions]) => [`${asks}:`, bullets(merged(cautions))]),
+    ...grave.flatMap(([asks, cautions]) => [`${asks}:`, bullets(merged(cautions, words))]),
     ...(lesser.length > 0
-      ? [bullets(lesser.map(([asks, all]) => `${asks}: ${all.map(inShort).join(' ')}`))]
+      ? [
+          bullets(
+            lesser.map(
+              ([asks, all]) => `${asks}: ${all.map((one) => inShort(one, words)).join(' ')}`,
+            ),
+          ),
+        ]
       : []),
   ];
 }
 
-const inShort = ({ says }: Finding) => firstSentence(says);
+const inShort = ({ says }: Finding, words: Words) => words.firstSentence(says);
 const kills = ({ severity }: Finding) => severity === 5;
 
 function byQuestion({ cautions, assumptions }: Plan): Map<string, Finding[]> {
@@ -69,8 +73,8 @@ function byQuestion({ cautions, assumptions }: Plan): Map<string, Finding[]> {
   return blocks;
 }
 
-function merged(cautions: readonly Finding[]): string[] {
-  const grave = cautions.filter(kills).map(sayCaution);
-  const rest = cautions.filter((one) => !kills(one)).map(inShort);
+function merged(cautions: readonly Finding[], words: Words): string[] {
+  const grave = cautions.filter(kills).map((one) => sayCaution(one, words));
+  const rest = cautions.filter((one) => !kills(one)).map((one) => inShort(one, words));
   return rest.length > 0 ? [...grave, `Also: ${rest.join(' ')}`] : grave;
 }

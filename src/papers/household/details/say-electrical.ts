@@ -2,7 +2,7 @@ import { loadNames } from '../../../home/load-names';
 import { isWired } from '../../../plan/electrical/route-traits';
 import type { Plan } from '../../../plan/plan';
 import { formatQuantity } from '../../../quantity/format-quantity';
-import { sayHighEnd } from '../../../words/en/say-high-end';
+import type { Words } from '../../../words/words';
 
 /** Questions to settle: both answers, one line each. Empty when all answers fit together. */
 export function settleLines({ electrical }: Plan): string[] {
@@ -21,7 +21,7 @@ export function startOrderLine(plan: Plan): string | null {
 }
 
 /** The electrical half in a few lines; everything else stands in the plan file. */
-export function electricalLines(plan: Plan): string[] {
+export function electricalLines(plan: Plan, words: Words): string[] {
   const { electrical: e, advice } = plan;
   const load = `Load calculation: ${e.loadCalculation.says}`;
   if (!isWired(advice.route)) return [load, ...e.solarRow];
@@ -32,7 +32,7 @@ export function electricalLines(plan: Plan): string[] {
     ...e.panelFit.traps,
     ...wayOutLine(plan),
     ...startLine(plan),
-    ...highEndLines(plan),
+    ...highEndLines(plan, words),
     ...wireLines(plan),
     ...e.solarRow,
     ...e.siting
@@ -75,10 +75,10 @@ function startLine({ electrical, advice, home }: Plan): string[] {
 }
 
 /** Where the need of the route advised may be more than it gives. */
-export function highEndLines({ electrical, advice, home }: Plan): string[] {
+export function highEndLines({ electrical, advice, home }: Plan, words: Words): string[] {
   return electrical.highEnd
     .filter((gap) => gap.route === advice.route.kind)
-    .map((gap) => sayHighEnd(home, gap));
+    .map((gap) => words.highEnd(home, gap));
 }
 
 function wireLines({ electrical }: Plan): string[] {

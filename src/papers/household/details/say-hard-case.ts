@@ -1,19 +1,19 @@
 import type { BadCase, BadCaseHour, RouteRide } from '../../../plan/ride-through/ride-through';
 import { formatQuantity } from '../../../quantity/format-quantity';
-import { inSentence } from '../../../words/en/list-of';
+import type { Words } from '../../../words/words';
 
 /** Of a short outage every six hours are shown, of a longer one the days. */
 const SHORT_HOURS = 48;
 
 /** The hard case of the route advised step by step, to hold what is left against on the day. */
-export function sayHardCase({ title, badCase }: RouteRide): string[] {
+export function sayHardCase({ title, badCase }: RouteRide, words: Words): string[] {
   if (badCase === null || badCase.hours.length === 0) return [];
   const columns = columnsOf(badCase);
   // Piped gas leaves nothing to read.
   if (columns.length === 1) return [];
   const cells = (steps: readonly BadCaseHour[]) => columns.map(({ of }) => of(steps)).join(' | ');
   return [
-    `The hard case step by step (${inSentence(title)}). On the day, hold what is left against it: with less than this, switch off sooner.`,
+    `The hard case step by step (${words.inSentence(title)}). On the day, hold what is left against it: with less than this, switch off sooner.`,
     [
       `| After | ${columns.map(({ head }) => head).join(' | ')} |`,
       `|---|${columns.map(() => '---').join('|')}|`,

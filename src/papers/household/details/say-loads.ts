@@ -1,12 +1,12 @@
 import type { Load } from '../../../home/home';
 import type { Plan } from '../../../plan/plan';
-import { sayFigure } from '../../../words/en/say-figure';
+import type { Words } from '../../../words/words';
 
 /** The table of what must keep running, with the check against the bill beneath it. */
-export function sayLoads(plan: Plan): string[] {
+export function sayLoads(plan: Plan, words: Words): string[] {
   const season = plan.rideThrough.season;
   const row = (load: Load) =>
-    `| ${load.name} | ${sayFigure(load.runningWatts)} | ${load.startVa === null ? 'no motor' : sayFigure(load.startVa)} | ${sayFigure(load.kwhPerDay[season], 'kWh')} |`;
+    `| ${load.name} | ${words.figure(load.runningWatts)} | ${load.startVa === null ? 'no motor' : words.figure(load.startVa)} | ${words.figure(load.kwhPerDay[season], 'kWh')} |`;
   if (plan.mustRun.length === 0) return ['## What must keep running', 'Nothing was named.'];
   return [
     '## What must keep running',

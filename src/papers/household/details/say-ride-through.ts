@@ -3,7 +3,7 @@ import type { GoalOnceStored, RouteRide } from '../../../plan/ride-through/ride-
 import type { RideThrough } from '../../../plan/ride-through/ride-through-of';
 import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
 import { MONTH_NAMES } from '../../../quantity/month-names';
-import { inSentence } from '../../../words/en/list-of';
+import type { Words } from '../../../words/words';
 import { sayHardCase } from './say-hard-case';
 
 /** What the two counts are: the same words wherever a figure is called likely or careful. */
@@ -11,7 +11,7 @@ export const CAREFUL_COUNT =
   'Likely means likely use, the likely fuel and the middle start hour. Careful means the high end of every use, the low end of the fuel, a thirsty generator and a hard start hour.';
 
 /** The section of the summary: chances in plain words, what to keep in the battery, the hard case, the neighbors. */
-export function sayRideThrough(ride: RideThrough): string[] {
+export function sayRideThrough(ride: RideThrough, words: Words): string[] {
   if (ride.routes.length === 0) return [];
   return [
     '## How it rides through',
@@ -19,8 +19,8 @@ export function sayRideThrough(ride: RideThrough): string[] {
     table(ride),
     CAREFUL_COUNT,
     ...ride.routes.flatMap((route, i) => [
-      ...sayRoute(route, ride),
-      ...(i === 0 ? sayHardCase(route) : []),
+      ...sayRoute(route, ride, words),
+      ...(i === 0 ? sayHardCase(route, words) : []),
     ]),
     ...sayOthers(ride),
     `Counted from ${[...new Set(ride.routes.map((route) => route.basis))].join('; and ')}.${errorNote(ride)} Weather can be worse than any year drawn.`,
@@ -76,7 +76,7 @@ function errorNote({ routes }: RideThrough): string {
   return shown ? ' "Give or take" is one standard error of the sample.' : '';
 }
 
-function sayRoute(route: RouteRide, { goalHours, season }: RideThrough): string[] {
+function sayRoute(route: RouteRide, { goalHours, season }: RideThrough, words: Words): string[] {
   const goal = formatQuantity(goalHours, 'h');
   const lines = [`${route.title}: ${route.failsFirst}.`];
   const at = (scope: 'good' | 'all') =>
@@ -98,7 +98,7 @@ function sayRoute(route: RouteRide, { goalHours, season }: RideThrough): string[
   if (route.keepByMonth !== null) lines.push(keepLine(route.keepByMonth, goal));
   if (route.badCase !== null) lines.push(badCaseLine(route, season, goal));
   lines.push(...sayVariants(route, goal));
-  return [lines.join(' '), ...sayNeighbors(route, goal)];
+  return [lines.join(' '), ...sayNeighbors(route, goal, words)];
 }
 
 function sayVariants({ variants }: RouteRide, goal: string): string[] {
@@ -109,7 +109,7 @@ function sayVariants({ variants }: RouteRide, goal: string): string[] {
   return [`Used otherwise, of 100 outages of ${goal}: ${each.join('; ')}.`];
 }
 
-function sayNeighbors({ title, neighbors }: RouteRide, goal: string): string[] {
+function sayNeighbors({ title, neighbors }: RouteRide, goal: string, words: Words): string[] {
   if (neighbors.length === 0) return [];
   const each = neighbors.map(
     ({ says, odds, carefulOdds, oddsOnceStored, costUsd: { low, value, high } }) => {
@@ -123,7 +123,7 @@ function sayNeighbors({ title, neighbors }: RouteRide, goal: string): string[] {
     },
   );
   return [
-    `One step beside it, of 100 outages of ${goal} (${inSentence(title)}):`,
+    `One step beside it, of 100 outages of ${goal} (${words.inSentence(title)}):`,
     each.map((one) => `- ${one}`).join('\n'),
   ];
 }

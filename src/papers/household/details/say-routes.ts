@@ -8,18 +8,16 @@ import { mustCarried } from '../../../routes/must-carried';
 import { onceStored } from '../../../routes/once-stored';
 import type { Route } from '../../../routes/route';
 import { onlyUnknown } from '../../../routes/stop';
-import { inSentence, listOf } from '../../../words/en/list-of';
-import { sayFigure } from '../../../words/en/say-figure';
-import { sayLeftOut } from '../../../words/en/say-left-out';
+import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
 
 /** The routes side by side: those shown in the table, those also possible, those not possible and why. */
-export function sayRoutes(plan: Plan): string[] {
+export function sayRoutes(plan: Plan, words: Words): string[] {
   const { advice } = plan;
   const preparation = plan.routes.find((route) => !isSource(traitsOf[route.kind]))!;
   const shown = [...new Set([advice.route, ...advice.beside, preparation])];
   const row = (route: Route) =>
-    `| ${route.title} | ${carried(plan, route)} | ${howLong(plan, route)} | ${sayFigure(route.costUsd)} | ${priceYears(route)} |`;
+    `| ${route.title} | ${carried(plan, route)} | ${howLong(plan, route)} | ${words.figure(route.costUsd)} | ${priceYears(route)} |`;
   const cannot = plan.routes.filter((route) => route.verdict === 'cannot');
   const others = plan.routes.filter(
     (route) => route.verdict !== 'cannot' && !shown.includes(route),
@@ -33,7 +31,7 @@ export function sayRoutes(plan: Plan): string[] {
     ].join('\n'),
     'Costs are ranges to ask quotes against, never quotes.',
     ...(others.length > 0
-      ? ['Also possible here:', bullets(others.map((r) => otherLine(plan, r)))]
+      ? ['Also possible here:', bullets(others.map((r) => otherLine(plan, r, words)))]
       : []),
     ...because(
       'Not possible here:',
@@ -58,12 +56,12 @@ function because(title: string, routes: readonly Route[]): string[] {
 }
 
 /** "Power pack: 5 of 7, 43 h, $1,600 ($900 to $2,600). Without the furnace, which is wired in, not plugged in." */
-function otherLine(plan: Plan, route: Route): string {
+function otherLine(plan: Plan, route: Route, words: Words): string {
   const missed = route.leavesOut.filter((load) => load.must && load.why.code !== 'one-job-only');
-  const name = (load: LoadId) => inSentence(loadName(plan.home, load));
-  const without = missed.map(({ load, why }) => `${name(load)} (${sayLeftOut(why)})`);
-  const rest = without.length > 0 ? ` Without ${listOf([...new Set(without)])}.` : '';
-  return `${route.title}: ${carried(plan, route)}, ${howLong(plan, route)}, ${sayFigure(route.costUsd)}.${rest}`;
+  const name = (load: LoadId) => words.inSentence(loadName(plan.home, load));
+  const without = missed.map(({ load, why }) => `${name(load)} (${words.leftOut(why)})`);
+  const rest = without.length > 0 ? ` Without ${words.listOf([...new Set(without)])}.` : '';
+  return `${route.title}: ${carried(plan, route)}, ${howLong(plan, route)}, ${words.figure(route.costUsd)}.${rest}`;
 }
 
 function carried(plan: Plan, route: Route): string {

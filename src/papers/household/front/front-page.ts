@@ -12,10 +12,7 @@ import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
 import { carriesAllMust, mustMissed } from '../../../routes/must-carried';
 import { fuelToday, onceStored, sayOnceStored } from '../../../routes/once-stored';
 import type { Route } from '../../../routes/route';
-import { firstSentences } from '../../../words/en/first-sentences';
-import { inSentence, listOf } from '../../../words/en/list-of';
-import { sayFigure } from '../../../words/en/say-figure';
-import { sayLifeFirst } from '../../../words/en/say-life-first';
+import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
 import { sayAboveTold } from '../say-above-told';
 import { sayFuelToKeep } from '../say-fuel-for-goal';
@@ -28,7 +25,7 @@ import { danger } from './say-danger';
 const STEPS = 3;
 
 /** One page for whoever reads no more: every figure on it stands in the details too. */
-export function frontPage(plan: Plan): string[] {
+export function frontPage(plan: Plan, words: Words): string[] {
   return [
     `# Backup power plan: ${plan.name}`,
     ...danger(plan),
@@ -36,20 +33,20 @@ export function frontPage(plan: Plan): string[] {
     ...draft(plan),
     bullets([
       `The job: ${plan.job[0]}`,
-      ...lifeBefore(plan),
-      ...comfort(plan),
-      buy(plan),
-      ...sayWhatYouHave(plan),
-      lasts(plan),
-      ...sayFuelToKeep(plan),
-      notCarried(plan),
+      ...lifeBefore(plan, words),
+      ...comfort(plan, words),
+      buy(plan, words),
+      ...sayWhatYouHave(plan, words),
+      lasts(plan, words),
+      ...sayFuelToKeep(plan, words),
+      notCarried(plan, words),
       ...leave(plan),
       call(plan),
     ]),
     'What can hurt here most:',
-    bullets(frontCautions(plan).map((one) => firstSentences(one.says))),
+    bullets(frontCautions(plan).map((one) => words.firstSentences(one.says))),
     'First steps:',
-    bullets(firstSteps(plan).map((step) => `${firstSentences(step.what)} (${step.who})`)),
+    bullets(firstSteps(plan).map((step) => `${words.firstSentences(step.what)} (${step.who})`)),
   ];
 }
 
@@ -71,13 +68,13 @@ function draft({ state, draftBecause }: Plan): string[] {
   return [`DRAFT, not for buying from: ${draftBecause.map((why) => why.short).join('; ')}.`];
 }
 
-function buy({ advice: { route }, addOns, lifeFirst, home }: Plan): string {
-  const made = route.parts.map((part) => inSentence(part.name)).join('; ');
+function buy({ advice: { route }, addOns, lifeFirst, home }: Plan, words: Words): string {
+  const made = route.parts.map((part) => words.inSentence(part.name)).join('; ');
   const installed = isWired(route) ? ' installed' : '';
   const beside = addOns
     .map(
       (one) =>
-        `${inSentence(one.name)}, ${formatRange(one.usdLow, one.usdLikely, one.usdHigh, '$')}`,
+        `${words.inSentence(one.name)}, ${formatRange(one.usdLow, one.usdLikely, one.usdHigh, '$')}`,
     )
     .join('; ');
   const also = beside === '' || lifeFirst?.told ? '' : ` Worth having beside it: ${beside}.`;
@@ -86,26 +83,32 @@ function buy({ advice: { route }, addOns, lifeFirst, home }: Plan): string {
     : 'Beside that';
   const head = lifeFirst?.told ? bridge : 'What to buy';
   if (route.parts.length > 0 && route.costUsd.high === 0 && !lifeFirst?.told) {
-    return `What to buy: nothing. Use ${inSentence(route.title)}: ${made}.${also}`;
+    return `What to buy: nothing. Use ${words.inSentence(route.title)}: ${made}.${also}`;
   }
-  return `${head}: ${inSentence(route.title)}, ${sayFigure(route.costUsd)}${sayAboveTold(home, route)}${installed}: ${made}.${also}`;
+  return `${head}: ${words.inSentence(route.title)}, ${words.figure(route.costUsd)}${sayAboveTold(home, route)}${installed}: ${made}.${also}`;
 }
 
 /** Where life hangs on a device: whom to call, its own battery and the second way come before any purchase. */
-function lifeBefore({ lifeFirst }: Plan): string[] {
-  return lifeFirst?.told ? [`Before anything is bought: ${sayLifeFirst(lifeFirst).join(' ')}`] : [];
+function lifeBefore({ lifeFirst }: Plan, words: Words): string[] {
+  return lifeFirst?.told
+    ? [`Before anything is bought: ${words.lifeFirst(lifeFirst).join(' ')}`]
+    : [];
 }
 
 /** No heat or no cooling, where that harms, is said before what is bought. */
-function comfort({ comfortLost: { heat, cool }, home, lifeFirst, advice }: Plan): string[] {
+function comfort(
+  { comfortLost: { heat, cool }, home, lifeFirst, advice }: Plan,
+  words: Words,
+): string[] {
   const night = nightWithoutHeat(home, advice.route);
   const names = (ids: readonly string[]) =>
-    home.loads.filter((load) => ids.includes(load.id)).map((load) => inSentence(load.name));
+    home.loads.filter((load) => ids.includes(load.id)).map((load) => words.inSentence(load.name));
   const because = (ids: readonly string[], building: string) =>
     names(ids).length > 0
       ? notRun(
           names(ids),
           ids.some((id) => onlyInOutage(home, id)),
+          words,
         )
       : building;
   // Who leaves when the power fails waits for no thermometer.
@@ -126,15 +129,15 @@ function comfort({ comfortLost: { heat, cool }, home, lifeFirst, advice }: Plan)
 }
 
 /** A unit for one room that nobody may have is not "the" unit of this home. */
-const notRun = (names: readonly string[], forOneRoom: boolean) =>
+const notRun = (names: readonly string[], forOneRoom: boolean, words: Words) =>
   forOneRoom
-    ? `this plan runs no ${listOf(names)}`
-    : `this plan does not carry the ${listOf(names)}`;
+    ? `this plan runs no ${words.listOf(names)}`
+    : `this plan does not carry the ${words.listOf(names)}`;
 
 const onlyInOutage = ({ loads }: Home, id: string) =>
   loads.some((load) => load.id === id && load.onlyInOutage === true);
 
-function lasts(plan: Plan): string {
+function lasts(plan: Plan, words: Words): string {
   const {
     advice: { route },
     home,
@@ -153,10 +156,10 @@ function lasts(plan: Plan): string {
   const likely = `${just ? 'just under' : 'about'} ${formatQuantity(Math.round(hours.value), 'h')}`;
   const bad = hours.low < 0.5 ? 'none at all' : formatQuantity(Math.round(hours.low), 'h');
   const states = stored === null ? '' : ` (${fuelToday(route.fuel!)}); ${sayOnceStored(stored)}`;
-  return `How long: ${likely}, careful count ${bad}${states}. ${asked}${sayDevicesAlone(plan)}`;
+  return `How long: ${likely}, careful count ${bad}${states}. ${asked}${sayDevicesAlone(plan, words)}`;
 }
 
-function notCarried({ advice: { route }, home, routes }: Plan): string {
+function notCarried({ advice: { route }, home, routes }: Plan, words: Words): string {
   if (route.carries.length === 0) return 'What it carries: nothing; it gives no power.';
   const missed = mustMissed(home, route).map((load) => load.name);
   const reach = outletsOnly(traitsOf[route.kind])
@@ -166,9 +169,9 @@ function notCarried({ advice: { route }, home, routes }: Plan): string {
   const other =
     all === null
       ? ''
-      : ` Cheapest that carries it too: ${inSentence(all.title)}, about ${formatQuantity(all.costUsd.value, '$')}, ${forHowLong(all)}.`;
+      : ` Cheapest that carries it too: ${words.inSentence(all.title)}, about ${formatQuantity(all.costUsd.value, '$')}, ${forHowLong(all)}.`;
   return missed.length > 0
-    ? `What it does not carry, though it must keep running: ${listOf(missed.map(inSentence))}.${reach}${other}`
+    ? `What it does not carry, though it must keep running: ${words.listOf(missed.map(words.inSentence))}.${reach}${other}`
     : `What it carries: all that must keep running.${reach}`;
 }
 

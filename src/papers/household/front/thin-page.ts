@@ -1,7 +1,7 @@
 import type { Plan } from '../../../plan/plan';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { wordsOf } from '../../../tables/rule-words';
-import { sayLifeFirst } from '../../../words/en/say-life-first';
+import type { Words } from '../../../words/words';
 import { bullets, titledList } from '../../markdown/bullets';
 import { anyHomeCautions, inEveryHome } from './any-home';
 import { danger } from './say-danger';
@@ -10,14 +10,14 @@ import { danger } from './say-danger';
  * The summary of a home that has told too little to advise anything: what can be said already, which questions decide,
  * and the cautions any home needs. It names nothing to buy and nothing nobody told.
  */
-export function thinPage(plan: Plan): string[] {
+export function thinPage(plan: Plan, words: Words): string[] {
   return [
     `# Backup power plan: ${plan.name}`,
     `As of ${plan.asOf}. A planning aid, not an electrical design: a licensed electrician, the building department and the local code decide.`,
     ...danger(plan),
     'DRAFT: too little is answered to advise anything yet, so this page names nothing to buy.',
     ...(plan.lifeFirst?.told
-      ? titledList('## Before anything is bought', sayLifeFirst(plan.lifeFirst))
+      ? titledList('## Before anything is bought', words.lifeFirst(plan.lifeFirst))
       : []),
     ...titledList(
       '## These answers decide',

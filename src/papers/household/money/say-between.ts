@@ -3,8 +3,7 @@ import { sayBill } from '../../../bill/tariff/say-bill';
 import type { BetweenOutages } from '../../../plan/money/between-outages';
 import type { MoneyOfRoute } from '../../../plan/money/plan-money';
 import { formatQuantity } from '../../../quantity/format-quantity';
-import { inSentence } from '../../../words/en/list-of';
-import { usd } from '../../../words/en/say-dollars';
+import type { Words } from '../../../words/words';
 
 const doing = {
   'self-use': 'Storing spare sun for the evening',
@@ -15,15 +14,15 @@ const doing = {
 } as const;
 
 /** What the routes with a battery or solar do between outages; those that do the same stand together. */
-export function sayBetween(routes: readonly MoneyOfRoute[]): string[] {
+export function sayBetween(routes: readonly MoneyOfRoute[], words: Words): string[] {
   const alike = new Map<string, { does: string; names: string[] }>();
   for (const { title, between, batteryLife } of routes) {
     if (between === null) continue;
     const does = between.worthRunning ? doing[between.strategy] : doing.wait;
-    const gains = sayGains(between, batteryLife);
+    const gains = sayGains(between, batteryLife, words);
     const kept = formatQuantity(Math.max(...between.keptKwh), 'kWh');
     const group = alike.get(`${does} ${gains}`) ?? { does, names: [] };
-    group.names.push(`${inSentence(title)} (up to ${kept} kept for outages)`);
+    group.names.push(`${words.inSentence(title)} (up to ${kept} kept for outages)`);
     alike.set(`${does} ${gains}`, group);
   }
   if (alike.size === 0) return [];
@@ -35,14 +34,20 @@ export function sayBetween(routes: readonly MoneyOfRoute[]): string[] {
 }
 
 /** What comes off the bill, and how long the battery lasts at that. */
-function sayGains(between: BetweenOutages, life: MoneyOfRoute['batteryLife']): string {
+function sayGains(
+  between: BetweenOutages,
+  life: MoneyOfRoute['batteryLife'],
+  words: Words,
+): string {
   const battery = between.savings - between.solarSavings;
   const solar =
-    between.solarSavings > 0 ? `solar takes off about ${usd(between.solarSavings)} a year; ` : '';
+    between.solarSavings > 0
+      ? `solar takes off about ${words.usd(between.solarSavings)} a year; `
+      : '';
   const gain = between.worthRunning
-    ? `the battery takes off about ${usd(battery)} a year`
+    ? `the battery takes off about ${words.usd(battery)} a year`
     : `the battery takes nothing off the bill, because ${whyNothing(between)}`;
-  return `${capital(`${solar}${gain}.`)}${sayLife(between, life)}${sayCeiling(between)}`;
+  return `${capital(`${solar}${gain}.`)}${sayLife(between, life)}${sayCeiling(between, words)}`;
 }
 
 /** What working wears is in the life, and so in the cost a year; it is not taken off a second time. */
@@ -63,7 +68,10 @@ function whyNothing({ strategy, keptKwh, input, ceilingNote }: BetweenOutages): 
 }
 
 /** Held against the wear of each kWh, which decides when the battery works, as the most that could be is too. */
-function sayCeiling({ ceiling, ceilingNote, savings, wear, worthRunning }: BetweenOutages): string {
+function sayCeiling(
+  { ceiling, ceilingNote, savings, wear, worthRunning }: BetweenOutages,
+  words: Words,
+): string {
   if (!worthRunning) return '';
   if (ceiling === null) return ` ${capital(ceilingNote)}.`;
   const net = savings - wear;
@@ -72,17 +80,17 @@ function sayCeiling({ ceiling, ceilingNote, savings, wear, worthRunning }: Betwe
       ? '; the rule falls short because it knows the past only'
       : '';
   const note = ceilingNote === '' ? '' : ` (${ceilingNote})`;
-  return ` Less ${(100 * WEAR_PER_KWH).toFixed(1)} cents of wear for each kWh the battery gives, that is ${usd(net)} a year in all; with every hour known beforehand it could be ${usd(ceiling)}${note}${short}.`;
+  return ` Less ${(100 * WEAR_PER_KWH).toFixed(1)} cents of wear for each kWh the battery gives, that is ${words.usd(net)} a year in all; with every hour known beforehand it could be ${words.usd(ceiling)}${note}${short}.`;
 }
 
 /** The bill of July without and with the route advised, line by line. */
-export function sayBillOf(own: MoneyOfRoute | undefined): string[] {
+export function sayBillOf(own: MoneyOfRoute | undefined, words: Words): string[] {
   const between = own?.between;
   if (!own || !between || Math.abs(between.before.total - between.after.total) < 1) return [];
   const july = (bill: BetweenOutages['before']) =>
     sayBill(bill.months[6]!).map((line) => `- ${line}`);
   return [
-    `The bill of July as it would stand without it (${inSentence(own.title)}):`,
+    `The bill of July as it would stand without it (${words.inSentence(own.title)}):`,
     july(between.before).join('\n'),
     'And with it:',
     july(between.after).join('\n'),

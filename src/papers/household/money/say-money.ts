@@ -4,27 +4,26 @@ import type { RouteKind } from '../../../kinds/route-kind';
 import { type MoneyOfRoute, type PlanMoney, STUDY_YEARS } from '../../../plan/money/plan-money';
 import { carriesAll } from '../../../plan/money/ridden';
 import { formatQuantity } from '../../../quantity/format-quantity';
-import { inSentence } from '../../../words/en/list-of';
-import { usd } from '../../../words/en/say-dollars';
+import type { Words } from '../../../words/words';
 import { sayBetween, sayBillOf } from './say-between';
 import { sayReserve } from './say-reserve';
 import { saySideBySide } from './say-side-by-side';
 
 /** The section "Does it pay": routes side by side over their life, the bill, the reserve, and what is bought first. */
-export function sayMoney(money: PlanMoney, advised: RouteKind): string[] {
+export function sayMoney(money: PlanMoney, advised: RouteKind, words: Words): string[] {
   const own = money.routes.find((route) => route.kind === advised);
   const saving = own?.between ? own : money.routes.find((route) => route.kind === money.reserveOf);
   return [
     '## Does it pay',
-    sayAnswer(money, own),
-    ...saySideBySide(money),
-    ...(own === undefined ? [] : sayOwn(own)),
+    sayAnswer(money, own, words),
+    ...saySideBySide(money, words),
+    ...(own === undefined ? [] : sayOwn(own, words)),
     ...sayTariff(money),
-    ...sayBetween(money.routes),
-    ...sayBillOf(saving),
-    ...sayReserve(money),
-    ...sayLosses(money),
-    ...sayStages(money),
+    ...sayBetween(money.routes, words),
+    ...sayBillOf(saving, words),
+    ...sayReserve(money, words),
+    ...sayLosses(money, words),
+    ...sayStages(money, words),
     money.incentiveNotes.join(' '),
     ...(money.oldPrices.length > 0
       ? [
@@ -35,24 +34,24 @@ export function sayMoney(money: PlanMoney, advised: RouteKind): string[] {
   ];
 }
 
-function sayAnswer(money: PlanMoney, own: MoneyOfRoute | undefined): string {
+function sayAnswer(money: PlanMoney, own: MoneyOfRoute | undefined, words: Words): string {
   const paying = money.routes.filter((route) => route.money.netPresentValue.likely > 0);
   const cost = own?.money.costPerYear.likely ?? 0;
   const safety =
     own === undefined || cost <= 0
       ? ''
-      : ` The route advised costs about ${usd(cost)} a year: that is what the safety costs.`;
+      : ` The route advised costs about ${words.usd(cost)} a year: that is what the safety costs.`;
   if (paying.length === 0) return `No route here earns back its cost on the bill.${safety}`;
-  const names = paying.map((route) => inSentence(route.title)).join('; ');
+  const names = paying.map((route) => words.inSentence(route.title)).join('; ');
   return `At likely prices these earn more than they cost: ${names}.${safety} At the high end of the prices that may not hold.`;
 }
 
-function sayOwn({ money, title, ridden }: MoneyOfRoute): string[] {
+function sayOwn({ money, title, ridden }: MoneyOfRoute, words: Words): string[] {
   const { perBackupKwh } = money;
   const kwh =
     perBackupKwh === null || perBackupKwh.likely <= 0
       ? ''
-      : ` Used in outages alone, each kWh it gives costs about ${usd(perBackupKwh.likely)}.`;
+      : ` Used in outages alone, each kWh it gives costs about ${words.usd(perBackupKwh.likely)}.`;
   const { ordinary, major } = ridden;
   const apart =
     ordinary + major === 0
@@ -83,21 +82,22 @@ function sayClock({ seasons, demand = [], export: sold }: Tariff): string {
     : '';
 }
 
-function sayLosses({ losses }: PlanMoney): string[] {
+function sayLosses({ losses }: PlanMoney, words: Words): string[] {
   const sum = losses.reduce((total, loss) => total + loss.dollarsPerYear, 0);
   if (sum <= 0) return [];
   return [
-    `Apart from the bill: by your own estimate, outages cost this household about ${usd(sum)} in an average year (${losses.map((loss) => `${loss.name} ${usd(loss.dollarsPerYear)}`).join(', ')}). It is not counted above.`,
+    `Apart from the bill: by your own estimate, outages cost this household about ${words.usd(sum)} in an average year (${losses.map((loss) => `${loss.name} ${words.usd(loss.dollarsPerYear)}`).join(', ')}). It is not counted above.`,
   ];
 }
 
-function sayStages({ stages, carriesOver }: PlanMoney): string[] {
-  const name = (upTo: number | null) => (upTo === null ? 'Later' : `With the first ${usd(upTo)}`);
+function sayStages({ stages, carriesOver }: PlanMoney, words: Words): string[] {
+  const name = (upTo: number | null) =>
+    upTo === null ? 'Later' : `With the first ${words.usd(upTo)}`;
   const lines = stages
     .filter((stage) => stage.parts.length > 0)
     .map(
       (stage) =>
-        `${name(stage.upTo)}: ${stage.parts.map((p) => inSentence(p.name)).join('; ')} (about ${usd(stage.dollars)}).`,
+        `${name(stage.upTo)}: ${stage.parts.map((p) => words.inSentence(p.name)).join('; ')} (about ${words.usd(stage.dollars)}).`,
     );
   if (lines.length === 0) return [];
   // Getting ready is one row of the table; a hundred dollars buys the first things of it.

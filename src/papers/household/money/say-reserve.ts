@@ -1,16 +1,16 @@
 import type { PlanMoney } from '../../../plan/money/plan-money';
 import { formatQuantity } from '../../../quantity/format-quantity';
-import { usd } from '../../../words/en/say-dollars';
+import type { Words } from '../../../words/words';
 
 /** What the reserve costs, for somebody who buys a battery for the first time. */
-export function sayReserve({ reserve, reserveOf, routes }: PlanMoney): string[] {
+export function sayReserve({ reserve, reserveOf, routes }: PlanMoney, words: Words): string[] {
   const route = routes.find((one) => one.kind === reserveOf);
   if (reserve.length === 0 || route === undefined) return [];
   const most = Math.max(...reserve.map((r) => Math.round(r.savings)));
   // From the dollars shown, so that the two columns come to one sum on every line.
   const givenUp = (savings: number) => most - Math.round(savings);
   const row = (r: PlanMoney['reserve'][number]) =>
-    `| ${Math.round(100 * r.share)} %${r.chosen ? ' (kept in this plan)' : ''} | ${formatQuantity(r.keptKwh, 'kWh')} | ${inHundred(r.odds)} | ${usd(r.savings)} | ${usd(givenUp(r.savings))} |`;
+    `| ${Math.round(100 * r.share)} %${r.chosen ? ' (kept in this plan)' : ''} | ${formatQuantity(r.keptKwh, 'kWh')} | ${inHundred(r.odds)} | ${words.usd(r.savings)} | ${words.usd(givenUp(r.savings))} |`;
   const free = reserve.every((r) => givenUp(r.savings) === 0)
     ? ' Here it gives up nothing, because the battery has nothing to earn: keep all of it.'
     : '';

@@ -7,42 +7,43 @@ import {
 } from '../../../plan/money/plan-money';
 import { carriesAll } from '../../../plan/money/ridden';
 import { formatQuantity } from '../../../quantity/format-quantity';
-import { range, usd } from '../../../words/en/say-dollars';
+import type { Words } from '../../../words/words';
 
 /** The routes over their life in one table, and how it was counted. */
-export function saySideBySide(money: PlanMoney): string[] {
+export function saySideBySide(money: PlanMoney, words: Words): string[] {
   const { ordinary, major } = money.outageHours;
   return [
     [
       '| Route | To begin with | Off the bill a year | Cost a year | Paid back | An outage hour | Life | Upkeep a year | Noise | Wait |',
       '|---|---|---|---|---|---|---|---|---|---|',
-      ...money.routes.map(row),
+      ...money.routes.map((route) => row(route, words)),
     ].join('\n'),
     `Counted over ${STUDY_YEARS} years in today's dollars at ${100 * REAL_RATE} % a year above inflation: purchase, work, permit, fuel, upkeep, replacement and what is left at the end, less what comes off the bill. Doing nothing costs nothing here, and leaves about ${formatQuantity(ordinary + major, 'h')} without power in an average year.`,
     `An outage hour: the cost a year over the hours a year in which all that must run is carried. Outages come in all lengths, most of them short and a few very long; of each, no more is counted than the route lasts from full in the hardest season you asked for. A route that carries a part of what must run has no such figure.`,
   ];
 }
 
-function row(route: MoneyOfRoute): string {
+function row(route: MoneyOfRoute, words: Words): string {
   const { money } = route;
-  const saves = money.byCase.likely.savings > 0 ? usd(route.between?.savings ?? 0) : 'nothing';
+  const saves =
+    money.byCase.likely.savings > 0 ? words.usd(route.between?.savings ?? 0) : 'nothing';
   const cells = [
     route.title,
-    range(money.firstCost),
+    words.dollarRange(money.firstCost),
     saves,
-    range(money.costPerYear),
+    words.dollarRange(money.costPerYear),
     sayPayback(money.byCase.likely.simplePayback, STUDY_YEARS),
-    outageHour(route),
+    outageHour(route, words),
     route.lifeYears === null ? 'does not wear' : formatQuantity(route.lifeYears, 'years'),
-    usd(route.upkeepPerYear),
+    words.usd(route.upkeepPerYear),
     route.noise,
     `${formatQuantity(route.leadWeeks.low, 'count')} to ${formatQuantity(route.leadWeeks.high, 'count')} weeks`,
   ];
   return `| ${cells.join(' | ')} |`;
 }
 
-function outageHour({ money, ridden }: MoneyOfRoute): string {
-  if (money.perOutageHour !== null) return usd(money.perOutageHour.likely);
+function outageHour({ money, ridden }: MoneyOfRoute, words: Words): string {
+  if (money.perOutageHour !== null) return words.usd(money.perOutageHour.likely);
   return sayNoOutageHour(ridden);
 }
 

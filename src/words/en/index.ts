@@ -1,0 +1,29 @@
+import type { Language } from '../language';
+import { firstSentence } from './first-sentence';
+import { firstSentences } from './first-sentences';
+import { inSentence, listOf } from './list-of';
+import { range, usd } from './say-dollars';
+import { sayFigure } from './say-figure';
+import { sayGap } from './say-gap';
+import { sayHighEnd } from './say-high-end';
+import { sayLeftOut } from './say-left-out';
+import { sayLeaveWithDevice, sayLifeFirst } from './say-life-first';
+
+const language: Language = 'en';
+
+/** The English words. */
+export const english = {
+  language,
+  listOf,
+  inSentence,
+  firstSentence,
+  firstSentences,
+  figure: sayFigure,
+  usd,
+  dollarRange: range,
+  gap: sayGap,
+  leftOut: sayLeftOut,
+  highEnd: sayHighEnd,
+  lifeFirst: sayLifeFirst,
+  leaveWithDevice: sayLeaveWithDevice,
+};
