@@ -12,8 +12,13 @@ export interface LadderStep {
   readonly switchOff: readonly LoadId[];
   /** Average power saved on a hard day, W. */
   readonly savesWatts: number;
-  /** Hours gained against not switching off, walked hour by hour; null where no store runs down, or it buys next to nothing. */
+  /**
+   * Hours gained against not switching off, walked hour by hour, by the likely count; null where no store runs down, or
+   * it buys next to nothing.
+   */
   readonly gainsHours: number | null;
+  /** The same by the careful count. */
+  readonly carefulGainsHours: number | null;
   readonly why: string;
 }
 
@@ -87,6 +92,7 @@ export function ladderOf(home: Home, route: Route): LadderStep[] {
       switchOff: group.loads.map((load) => load.id),
       savesWatts,
       gainsHours: null,
+      carefulGainsHours: null,
       why: group.why,
     });
   }
@@ -131,6 +137,7 @@ function fromTheStart(home: Home, carried: ReadonlySet<LoadId>): LadderStep {
     switchOff: off.map((load) => load.id),
     savesWatts: 0,
     gainsHours: null,
+    carefulGainsHours: null,
     why: 'off from the first minute, at its breaker or plug',
   };
 }
@@ -156,6 +163,7 @@ function lastStep(home: Home, on: readonly Load[]): LadderStep {
     switchOff: rest,
     savesWatts: 0,
     gainsHours: null,
+    carefulGainsHours: null,
     why:
       life.length > 0
         ? `only ${life.join(' and ')} stays on: you should already be leaving`

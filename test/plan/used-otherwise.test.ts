@@ -150,6 +150,14 @@ describe('the order of switching off, walked', () => {
     expect(gains.reduce((sum, hours) => sum + hours, 0)).toBeLessThanOrEqual(336);
   });
 
+  test('has both counts of what a step buys, and of what stays on to the end', () => {
+    const careful = walked.steps.map((step) => step.carefulGainsHours).filter((h) => h !== null);
+    expect(careful.length).toBeGreaterThan(0);
+    for (const hours of careful) expect(hours).toBeGreaterThanOrEqual(0.5);
+    const { share, standardError, carefulShare } = walked.variant!;
+    expect(carefulShare).toBeLessThanOrEqual(share + 2 * (standardError ?? 0));
+  });
+
   test('what stays on to the end rides through no less than everything did without it', () => {
     const everything = walkLadder(
       plan.home,
@@ -171,6 +179,9 @@ describe('the order of switching off, walked', () => {
     const piped = { ...route, usableKwh: null, fuel: { ...route.fuel!, atHand: null } };
     const none = walkLadder(plan.home, cold, piped, steps, 'winter');
     expect(none.variant).toBeNull();
-    for (const step of none.steps) expect(step.gainsHours).toBeNull();
+    for (const step of none.steps) {
+      expect(step.gainsHours).toBeNull();
+      expect(step.carefulGainsHours).toBeNull();
+    }
   });
 });

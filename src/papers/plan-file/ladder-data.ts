@@ -10,10 +10,13 @@ export function ladderData(plan: Plan): PlanData['ladder'] {
     ...levelData(plan, step.atPercent),
     switchOff: namedLoads(plan.home, step.switchOff),
     savesWatts: round(step.savesWatts),
-    gainsHours: step.gainsHours === null ? 'not counted' : round(step.gainsHours),
+    gainsHours: orNot(step.gainsHours),
+    carefulGainsHours: orNot(step.carefulGainsHours),
     why: step.why,
   }));
 }
+
+const orNot = (hours: number | null) => (hours === null ? 'not counted' : round(hours));
 
 /** "From the start" is 100; a rung on piped gas has no level, and one on fuel has gallons beside its share. */
 function levelData(plan: Plan, atPercent: number) {

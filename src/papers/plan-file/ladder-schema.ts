@@ -13,6 +13,7 @@ export const ladderStep = z.strictObject({
     .describe('Gallons left in cans or in the tank; null where no fuel is kept.'),
   switchOff: namedLoads,
   savesWatts: z.number(),
-  gainsHours: z.union([z.number(), z.literal('not counted')]),
+  gainsHours: z.union([z.number(), z.literal('not counted')]).describe('By the likely count.'),
+  carefulGainsHours: z.union([z.number(), z.literal('not counted')]),
   why: z.string(),
 });

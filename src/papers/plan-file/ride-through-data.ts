@@ -69,6 +69,7 @@ function routeData(route: RouteRide): Data['routes'][number] {
     usedOtherwise: route.variants.map((v) => ({
       says: v.says,
       odds: round(v.share),
+      carefulOdds: round(v.carefulShare),
       standardError: v.standardError === null ? 'none' : round(v.standardError),
     })),
     neighbors: route.neighbors.map((n) => ({

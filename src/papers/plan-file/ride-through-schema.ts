@@ -72,6 +72,7 @@ export const rideThroughSchema = z.strictObject({
         z.strictObject({
           says: z.string(),
           odds: z.number().min(0).max(1).describe('Of outages of the goal in the season.'),
+          carefulOdds: z.number().min(0).max(1).describe('The same by the careful count.'),
           standardError: z.union([z.number(), z.literal('none')]),
         }),
       ),

@@ -1,4 +1,5 @@
 import { sampledStarts } from '../../advice/ride/sampled-starts';
+import { HARD_START, MIDDLE_START } from '../../advice/ride/start-shares';
 import { type Walkable, walkableOf } from '../../advice/ride/walkable';
 import type { Home, Load, Season } from '../../home/home';
 import type { World } from '../../home/world';
@@ -20,9 +21,6 @@ export interface Covered {
   readonly carefulShare: number;
 }
 
-/** One start in ten is harder than the one the careful count takes. */
-const HARD_START = 0.1;
-
 export function coveredBy(
   home: Home,
   world: World,
@@ -34,7 +32,7 @@ export function coveredBy(
     hoursOf(walkableOf(home, world, route, { classes: [loads], season, careful }), goal);
   const [likely, careful] = [count(false), count(true)];
   return {
-    likelyHours: quantileInPlace(likely.hours, 0.5) ?? 0,
+    likelyHours: quantileInPlace(likely.hours, MIDDLE_START) ?? 0,
     carefulHours: quantileInPlace(careful.hours, HARD_START) ?? 0,
     likelyShare: likely.share,
     carefulShare: careful.share,

@@ -1,4 +1,5 @@
-import { LADDER_YEARS, sampledStarts } from '../../advice/ride/sampled-starts';
+import { LADDER_YEARS, MEANS_EVERY_HOURS, sampledStarts } from '../../advice/ride/sampled-starts';
+import { HARD_START, MIDDLE_START } from '../../advice/ride/start-shares';
 import { type Walkable, walkableOf } from '../../advice/ride/walkable';
 import { walkedShare } from '../../advice/ride/walked-odds';
 import type { Home, Load, Season } from '../../home/home';
@@ -23,8 +24,8 @@ const LEAST_GAIN_HOURS = 0.5;
 
 /**
  * Walks outages in which each thing goes off when the store falls to its step, with everything the route carries on
- * at first. What a step buys is the mean, over starts in the season, of the hours served with it less those without,
- * of outages of at most two weeks.
+ * at first. What a step buys is the hours served with it less those without, of outages of at most two weeks, by both
+ * counts: likely, and careful.
  */
 export function walkLadder(
   home: Home,
@@ -35,36 +36,55 @@ export function walkLadder(
 ): LadderWalk {
   const carried = home.loads.filter((load) => route.carries.includes(load.id));
   const rungs = steps.filter((step) => step.atPercent < 100 && step.switchOff.length > 0);
-  const way = wayWith(home, world, route, { carried, rungs, season });
+  const wayBy = (careful: boolean) =>
+    wayWith(home, world, route, { carried, rungs, season, careful });
+  const way = wayBy(false);
   if (rungs.length === 0 || !runsDown(way))
-    return { steps: withGains(steps, new Map()), variant: null };
-  const gains = ladderGains({
-    system: way.system,
-    record: way.record,
-    starts: sampledStarts(way.record.solarKw.length, way.months),
-    outageHours: LENGTHS.at(-1)!,
-    startKwh: way.startKwh,
-  });
+    return { steps: withGains(steps, () => null), variant: null };
+  const hard = wayBy(true);
+  const likely = gainsOf(way, MIDDLE_START);
+  const careful = gainsOf(hard, HARD_START);
   const off = (upTo: number) => new Set(rungs.slice(0, upTo + 1).flatMap((step) => step.switchOff));
   // A store that lasts because nothing runs from it has bought nobody anything.
   const nothingOn = (i: number) => carried.every((load) => off(i).has(load.id));
-  const bought = new Map(
-    rungs.map((step, i) => [step, nothingOn(i) ? 0 : gains[i + 1]!.gainedHours]),
-  );
+  const bought = (step: LadderStep) => {
+    const i = rungs.indexOf(step);
+    return i < 0 || nothingOn(i) ? null : { likely: likely[i]!, careful: careful[i]! };
+  };
   const goal = Math.round(home.goalHours.value);
   return {
     steps: withGains(steps, bought),
     variant: {
       says: 'with things switched off in the order below, for what stays on to the end',
       ...walkedShare(way, goal, SAMPLE_EVERY_HOURS),
+      carefulShare: walkedShare(hard, goal, MEANS_EVERY_HOURS).share,
     },
   };
 }
 
-function withGains(steps: readonly LadderStep[], bought: ReadonlyMap<LadderStep, number>) {
+/** Hours each rung buys, at one place among the start hours. */
+function gainsOf({ system, record, startKwh, months }: Walkable, startShare: number): number[] {
+  const starts = sampledStarts(record.solarKw.length, months);
+  const outageHours = LENGTHS.at(-1)!;
+  return ladderGains({ system, record, starts, outageHours, startKwh, startShare })
+    .slice(1)
+    .map((gain) => gain.gainedHours);
+}
+
+interface Bought {
+  readonly likely: number;
+  readonly careful: number;
+}
+
+function withGains(steps: readonly LadderStep[], bought: (step: LadderStep) => Bought | null) {
+  const worth = (hours = 0) => (hours < LEAST_GAIN_HOURS ? null : hours);
   return steps.map((step) => {
-    const hours = bought.get(step) ?? 0;
-    return { ...step, gainsHours: hours < LEAST_GAIN_HOURS ? null : hours };
+    const hours = bought(step);
+    return {
+      ...step,
+      gainsHours: worth(hours?.likely),
+      carefulGainsHours: worth(hours?.careful),
+    };
   });
 }
 
@@ -72,18 +92,20 @@ interface Rungs {
   readonly carried: readonly Load[];
   readonly rungs: readonly LadderStep[];
   readonly season: Season;
+  readonly careful: boolean;
 }
 
 function wayWith(
   home: Home,
   world: World,
   route: Route,
-  { carried, rungs, season }: Rungs,
+  { carried, rungs, season, careful }: Rungs,
 ): Walkable {
   const goesOff = new Set(rungs.flatMap((step) => step.switchOff));
   const stays = carried.filter((load) => !goesOff.has(load.id));
   return walkableOf(home, world, route, {
     season,
+    careful,
     years: LADDER_YEARS,
     classes: [
       stays,

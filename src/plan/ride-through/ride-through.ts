@@ -50,6 +50,8 @@ export interface Variant {
   readonly says: string;
   readonly share: number;
   readonly standardError: number | null;
+  /** The share by the careful count. */
+  readonly carefulShare: number;
 }
 
 /** How one route rides through. */

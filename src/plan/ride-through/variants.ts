@@ -1,4 +1,6 @@
-import { mustWalkable } from '../../advice/ride/walkable';
+import { loadsIn } from '../../advice/ride/route-loads';
+import { MEANS_EVERY_HOURS } from '../../advice/ride/sampled-starts';
+import { walkableOf } from '../../advice/ride/walkable';
 import { walkedShare } from '../../advice/ride/walked-odds';
 import type { Home, Season } from '../../home/home';
 import { vehicleOf } from '../../home/vehicle';
@@ -11,20 +13,31 @@ import type { Variant } from './ride-through';
 
 /** The same route used otherwise: with refills as the household expects them, with the vehicle kept at home or filled. */
 export function variantsOf(home: Home, world: World, route: Route, season: Season): Variant[] {
-  const must = mustWalkable(home, world, route, season);
+  const classes = [loadsIn(home, route, 'must') ?? []];
   const goal = Math.round(home.goalHours.value);
-  return [...refilled(home, must.system), ...vehicleKept(home, must.system)].map(
-    ({ says, system }) => ({
+  const [likely, careful] = [false, true].map((count) => {
+    const way = walkableOf(home, world, route, { classes, season, careful: count });
+    return otherwise(home, way.system).map(({ says, system }) => ({
       says,
-      ...walkedShare({ ...must, system }, goal, SAMPLE_EVERY_HOURS),
-    }),
-  );
+      way: { ...way, system },
+    }));
+  });
+  return likely!.map(({ says, way }, i) => ({
+    says,
+    ...walkedShare(way, goal, SAMPLE_EVERY_HOURS),
+    carefulShare: walkedShare(careful![i]!.way, goal, MEANS_EVERY_HOURS).share,
+  }));
 }
 
 interface Otherwise {
   readonly says: string;
   readonly system: WalkSystem;
 }
+
+const otherwise = (home: Home, system: WalkSystem) => [
+  ...refilled(home, system),
+  ...vehicleKept(home, system),
+];
 
 /** Only where the household said it could have more; the plan itself never leans on it. */
 function refilled({ facts, goalHours }: Home, system: WalkSystem): Otherwise[] {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { widthsOf } from '../../../src/home/build-home';
-import { sayReading } from '../../../src/papers/household/details/say-ladder';
+import { sayGain, sayReading } from '../../../src/papers/household/details/say-ladder';
 import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import { planData } from '../../../src/papers/plan-file/plan-data';
 import { readingOf } from '../../../src/plan/ladder-reading';
@@ -48,6 +48,21 @@ test('the plan file has no level of piped gas, and gallons beside the share of a
     [100, null],
     ...rungs.map(() => [null, null]),
   ]);
+});
+
+test('what a step buys is said by both counts, each named', () => {
+  const said = (gainsHours: number | null, carefulGainsHours: number | null) =>
+    sayGain({ gainsHours, carefulGainsHours }).trim();
+  expect(said(9.2, 4)).toBe('That buys about 9 h (careful count 4 h).');
+  expect(said(null, 4)).toBe(
+    'That buys next to nothing at likely use, about 4 h by the careful count.',
+  );
+  expect(said(0.6, null)).toBe(
+    'That buys about 1 h at likely use, next to nothing by the careful count.',
+  );
+  expect(said(null, null)).toBe('');
+  const page = planMarkdown(planOf('mill-lane'), english);
+  expect(page).toMatch(/That buys [^.]*careful count/);
 });
 
 test('cans are read in gallons, counted full as the plan has them stored', () => {

@@ -25,11 +25,22 @@ function line(plan: Plan, step: Plan['ladder'][number]): string {
   const what = names.length > 0 ? names.join(', ') : 'nothing more';
   const at =
     step.atPercent === 100 ? 'From the start' : sayReading(readingOf(plan, step.atPercent));
-  const gain =
-    step.gainsHours === null
+  return `${at}, switch off: ${what} (${step.why}).${sayGain(step)}`;
+}
+
+/** What a rung buys by the likely count and by the careful one, both named. */
+export function sayGain({
+  gainsHours,
+  carefulGainsHours,
+}: Pick<Plan['ladder'][number], 'gainsHours' | 'carefulGainsHours'>): string {
+  const hours = (gain: number) => formatQuantity(Math.max(1, Math.round(gain)), 'h');
+  if (carefulGainsHours === null)
+    return gainsHours === null
       ? ''
-      : ` That buys about ${formatQuantity(Math.max(1, Math.round(step.gainsHours)), 'h')} at likely use.`;
-  return `${at}, switch off: ${what} (${step.why}).${gain}`;
+      : ` That buys about ${hours(gainsHours)} at likely use, next to nothing by the careful count.`;
+  return gainsHours === null
+    ? ` That buys next to nothing at likely use, about ${hours(carefulGainsHours)} by the careful count.`
+    : ` That buys about ${hours(gainsHours)} (careful count ${hours(carefulGainsHours)}).`;
 }
 
 /** What is read off, in words. Piped gas has no gauge, so its order goes by strain. */

@@ -104,7 +104,8 @@ function sayRoute(route: RouteRide, { goalHours, season }: RideThrough, words: W
 function sayVariants({ variants }: RouteRide, goal: string): string[] {
   if (variants.length === 0) return [];
   const each = variants.map(
-    ({ says, share, standardError }) => `${says}: ${sayShare(share)}${sayError(standardError)}`,
+    ({ says, share, standardError, carefulShare }) =>
+      `${says}: ${sayShare(share)}${sayError(standardError)} (careful count ${sayShare(carefulShare)})`,
   );
   return [`Used otherwise, of 100 outages of ${goal}: ${each.join('; ')}.`];
 }
