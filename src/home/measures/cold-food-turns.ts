@@ -8,7 +8,7 @@ import { changing, lessened } from './lessen';
 const hoursSafe = (id: 'closed-fridge' | 'half-full-freezer') => namedValue(foodSafety, id).value;
 
 /** A refrigerator goes two hours on at least and as many off as it stays safely cold when shut, four times a day. */
-const FRIDGE = { cycle: 2 + hoursSafe('closed-fridge'), leastOn: 2, from: 0 } as const;
+const FRIDGE = { cycle: 2 + hoursSafe('closed-fridge'), leastOn: 2, from: 1 } as const;
 /** A freezer goes twice a day, while people are awake; hours off stay far below those of a half-full one. */
 const FREEZER = { cycle: 12, leastOn: 2, from: 6 } as const;
 

@@ -1,4 +1,4 @@
-import { type MeasureRow, measureTable } from '../../tables/measures';
+import { type MeasureId, type MeasureRow, measureTable } from '../../tables/measures';
 import { isHealthDevice } from '../health-devices';
 import type { Load } from '../home';
 import { changes } from './changes';
@@ -22,6 +22,16 @@ export function thriftyLoads(of: Household, loads: readonly Load[]): readonly Lo
   return thrifty.reduce((left, row) => withMeasure(of, left, row), loads);
 }
 
+/** The same without one of its measures: what that one adds to the others. */
+export function thriftyWithout(
+  of: Household,
+  loads: readonly Load[],
+  id: MeasureId,
+): readonly Load[] {
+  const others = thrifty.filter((row) => row.id !== id);
+  return others.reduce((left, row) => withMeasure(of, left, row), loads);
+}
+
 /** Devices for health, and the pump that keeps the house dry, are never thinned. */
 export function neverThinned(load: Load): boolean {
   return load.life || isHealthDevice(load) || load.id === 'sump' || load.id === 'waste';
@@ -32,7 +42,8 @@ function keepingSafe(before: readonly Load[], after: readonly Load[]): readonly 
   const kept = new Map(before.filter(neverThinned).map((load) => [load.id, load]));
   const all = after.map((load) => {
     const was = kept.get(load.id);
-    return was === undefined ? load : { ...was, ...(load.dcFed && { dcFed: load.dcFed }) };
+    if (was === undefined || was === load) return load;
+    return load.dcFed === was.dcFed ? was : { ...was, dcFed: true as const };
   });
   const missing = [...kept.values()].filter((load) => all.every(({ id }) => id !== load.id));
   return [...missing, ...all];

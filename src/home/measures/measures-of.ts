@@ -1,0 +1,102 @@
+import { type Figure, figure } from '../../quantity/figure';
+import {
+  type MeasureId,
+  type MeasureRow,
+  type MeasureUse,
+  measureTable,
+} from '../../tables/measures';
+import type { Home, Load } from '../home';
+import type { LoadId } from '../load-id';
+import { apartStarts } from './apart-starts';
+import { oneRoomCounted } from './one-room-counted';
+import { type Saves, savesOf } from './saves';
+import { thriftyLoads, thriftyWithout, withMeasure } from './thrifty-loads';
+import { gallonsToStore } from './water';
+
+/** A way for this home to need less, in codes and figures. */
+export interface Measure {
+  readonly id: MeasureId;
+  /** `counted`: the household told it already, and every sum knows it. */
+  readonly use: MeasureUse | 'counted';
+  /** What it takes off alone, from the home as usual; beside the other measures where it does nothing alone. */
+  readonly saves: Saves;
+  /** The loads that change or go. */
+  readonly loads: readonly LoadId[];
+  /** What it costs, $ of the table's year. */
+  readonly costUsd: Figure;
+  readonly who: MeasureRow['who'];
+  /** Water to store, gal; null for any other measure. */
+  readonly gallons: number | null;
+  /** The room is set to, F; null for any other measure. */
+  readonly setF: number | null;
+}
+
+/** Every measure with an effect on this home, in the order of the table; one that may not be used here is left out. */
+export function measuresOf(home: Home): Measure[] {
+  return measureTable.rows.flatMap((row) => {
+    const counted = countedAlready(home, row.id);
+    if (counted !== null)
+      return [measure(home, row, { use: 'counted', saves: counted, loads: [] })];
+    if (row.id === 'start-order') {
+      const saves = apartStarts(home.loads, home.goalSeasons);
+      return saves === null ? [] : [measure(home, row, { use: row.use, saves, loads: [] })];
+    }
+    const after = withMeasure(home, home.loads, row);
+    const saves = savesOf(home, home.loads, after) ?? savesBesideOthers(home, row);
+    if (saves === null) return [];
+    return [measure(home, row, { use: row.use, saves, loads: changedLoads(home.loads, after) })];
+  });
+}
+
+/** What the thrifty way takes off in all, and what its measures cost together, $; nothing where none has an effect. */
+export function thriftySum(home: Home, measures: readonly Measure[]) {
+  const taken = measures.filter((one) => one.use === 'thrifty');
+  const end = (of: 'low' | 'value' | 'high') =>
+    taken.reduce((total, { costUsd }) => total + costUsd[of], 0);
+  const source = { kind: 'formula', label: 'the sum of what its measures cost' } as const;
+  return {
+    saves: savesOf(home, home.loads, thriftyLoads(home, home.loads)),
+    costUsd: figure({ low: end('low'), value: end('value'), high: end('high'), unit: '$', source }),
+  };
+}
+
+/** Some do nothing alone: a pack's inverter rests only once all else is off in those hours. */
+function savesBesideOthers(home: Home, { id, use }: MeasureRow): Saves | null {
+  if (use !== 'thrifty') return null;
+  return savesOf(home, thriftyWithout(home, home.loads, id), thriftyLoads(home, home.loads));
+}
+
+function countedAlready(home: Home, id: MeasureId): Saves | null {
+  if (id === 'one-room') return oneRoomCounted(home, 'winter');
+  return id === 'room-unit' ? oneRoomCounted(home, 'summer') : null;
+}
+
+function measure(
+  home: Home,
+  row: MeasureRow,
+  of: Pick<Measure, 'use' | 'saves' | 'loads'>,
+): Measure {
+  const gallons = row.each === 'gallon' ? gallonsToStore(home, row) : null;
+  const units = row.each === 'person' ? Math.max(1, home.people.value) : (gallons ?? 1);
+  const year = measureTable.source.year!;
+  return {
+    id: row.id,
+    ...of,
+    costUsd: figure({
+      low: Math.round(units * row.low),
+      value: Math.round(units * row.likely),
+      high: Math.round(units * row.high),
+      unit: '$',
+      source: { kind: 'table', label: `prices of ${year}`, cite: row.source },
+    }),
+    who: row.who,
+    gallons,
+    setF: row.setF ?? null,
+  };
+}
+
+/** Ids of the loads that a list no longer holds as they were. */
+function changedLoads(before: readonly Load[], after: readonly Load[]): LoadId[] {
+  const now = new Map(after.map((load) => [load.id, load]));
+  return before.filter((load) => now.get(load.id) !== load).map((load) => load.id);
+}
