@@ -3,12 +3,18 @@ import { join } from 'node:path';
 import { compileHeldFigures } from './compile-held-figures';
 import { compileQuestions } from './compile-questions';
 import { compileTables } from './compile-tables';
+import { compileWords } from './compile-words';
 import { compileZips } from './compile-zips';
 
 /** Turn the data files into modules under `dist/compiled`, before the program is bundled. */
 export function compile(root: string): void {
   refuseOtherLanguages(join(root, 'questions'));
   compileTables(join(root, 'src/tables/data'), join(root, 'dist/compiled/tables'));
+  compileWords(
+    join(root, 'src/words'),
+    join(root, 'src/tables/data/rules.yaml'),
+    join(root, 'dist/compiled/words'),
+  );
   compileHeldFigures(join(root, 'src/tables/data'), join(root, 'dist/compiled'));
   compileZips(join(root, 'src/tables/data'), join(root, 'dist/compiled'));
   compileQuestions(join(root, 'questions/en'), join(root, 'dist/compiled'));

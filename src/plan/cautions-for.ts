@@ -2,7 +2,7 @@ import type { Advice } from '../advice/advise';
 import type { Home } from '../home/home';
 import { findingOf, findings } from '../rules/find';
 import type { Finding } from '../rules/rule';
-import { wordsOf } from '../tables/rule-words';
+import { ruleOf } from '../tables/rules';
 import type { ComfortLost } from './comfort-lost';
 
 /** What the rules say of the route advised, and of the others what can kill or decides whether they can be had at all. */
@@ -18,7 +18,7 @@ export function cautionsFor(
   );
   const more = others.filter(
     ({ id, severity }) =>
-      (severity === 5 || wordsOf(id).beside === true) && own.every((one) => one.id !== id),
+      (severity === 5 || ruleOf(id).beside === true) && own.every((one) => one.id !== id),
   );
   const all = [...own, ...more];
   if (lost.heat.length > 0 && all.every((one) => one.id !== 'heat-off'))

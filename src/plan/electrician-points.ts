@@ -1,12 +1,14 @@
 import type { QuestionId } from '#compiled/question-ids.js';
+import rules from '#compiled/words/en/rules.js';
 import type { Home } from '../home/home';
 import { loadNames } from '../home/load-names';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
 import type { Route } from '../routes/route';
 import { hasWiringToDo } from '../routes/wiring-to-do';
 import type { Finding } from '../rules/rule';
-import { type RuleId, wordsOf } from '../tables/rule-words';
+import { type RuleId, ruleOf } from '../tables/rules';
 import { firstSentence } from '../words/en/first-sentence';
+import { sayRule } from '../words/rule-sentences';
 import { givesWatts } from './electrical/high-end';
 
 /** What a licensed electrician is needed for in this plan. */
@@ -27,7 +29,9 @@ export function electricianPoints(
       one.severity >= CAN_INJURE &&
       !forbids.includes(one.id),
   );
-  const said = theirs.map((one) => (wordsOf(one.id).whole ? one.says : firstSentence(one.says)));
+  const said = theirs.map((one) =>
+    ruleOf(one.id).whole ? sayRule(rules, one) : firstSentence(sayRule(rules, one)),
+  );
   const needed = electricianFor(route, cautions);
   if (needed === 'route') return [...quotePoints(home, route), ...said];
   if (needed === 'home') return [plugsOnly, ...said];

@@ -1,7 +1,7 @@
 import type { Home } from '../home/home';
 import type { RouteKind } from '../kinds/route-kind';
 import { traitsOf } from '../kinds/route-traits';
-import { type RuleId, wordsOf } from '../tables/rule-words';
+import { type RuleId, ruleOf } from '../tables/rules';
 import { rules } from './index';
 import { type Finding, type Routes, type Trigger, yes } from './rule';
 
@@ -18,21 +18,20 @@ export function findings(home: Home, kinds: Iterable<RouteKind>): Finding[] {
 
 /** The same for routes of these traits, whatever they are called. */
 export function findingsOf(home: Home, routes: Routes): Finding[] {
-  const found = rules.flatMap((rule): Finding[] => {
+  const all = rules.flatMap((rule): Finding[] => {
     const trigger = rule.applies(home, routes);
     if (trigger === null) return [];
-    return [withWords(rule.id, trigger)];
+    return [found(rule.id, trigger)];
   });
-  return found.sort((a, b) => b.severity - a.severity);
+  return all.sort((a, b) => b.severity - a.severity);
 }
 
 /** A rule that the plan itself has cause to speak, for something only the routes can tell. */
 export function findingOf(id: RuleId, because: string): Finding {
-  return withWords(id, yes(because));
+  return found(id, yes(because));
 }
 
-function withWords(id: RuleId, trigger: Trigger): Finding {
-  const { severity, says, saysIfOpen, who, cite, proof } = wordsOf(id);
-  const words = trigger.careful ? (saysIfOpen ?? says) : says;
-  return { ...trigger, id, severity, says: words, who, cite, proof };
+function found(id: RuleId, trigger: Trigger): Finding {
+  const { severity, who, cite } = ruleOf(id);
+  return { ...trigger, id, severity, who, cite };
 }

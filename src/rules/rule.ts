@@ -2,7 +2,7 @@ import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../home/home';
 import type { RouteTraits } from '../kinds/route-traits';
 import type { Figure } from '../quantity/figure';
-import type { RuleId } from '../tables/rule-words';
+import type { RuleId } from '../tables/rules';
 
 export type Who =
   | 'household'
@@ -38,22 +38,19 @@ export interface Trigger {
 /** The traits of the routes under discussion. A rule never learns which routes they are. */
 export type Routes = readonly RouteTraits[];
 
-/** One rule: when it applies to this home with these routes under discussion. Its words stand in the table. */
+/** One rule: when it applies to this home with these routes under discussion. How grave it is stands in the table, its words in `words`. */
 export interface Rule {
   readonly id: RuleId;
   /** Null when the rule has nothing to say. Never guesses: an open safety answer is careful. */
   applies(home: Home, routes: Routes): Trigger | null;
 }
 
-/** What the plan prints of a rule that applies. */
+/** A rule that applies, as a code; `words` says it. */
 export interface Finding extends Trigger {
   readonly id: RuleId;
   readonly severity: Severity;
-  readonly says: string;
   readonly who: readonly Who[];
   readonly cite: string;
-  /** What to ask for as proof: a listing mark, a permit number, an inspection. */
-  readonly proof: string | null;
 }
 
 export function yes(because: string): Trigger {

@@ -3,6 +3,7 @@ import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { english } from '../../src/words/en';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf } from '../households/read-household';
+import { says } from '../says';
 
 const empty = frozenPlan({}, '2026-11-25', 3);
 const text = planMarkdown(empty, english);
@@ -31,7 +32,7 @@ describe('a home that told nothing', () => {
     const section = text.split('## Cautions any home needs\n\n')[1]!.split('\n\n## ')[0]!;
     expect(section.split('\n- ').length).toBeLessThanOrEqual(15);
     for (const id of ['gas-smell', 'co-distance', 'no-backfeed', 'oven-heat'])
-      expect(section).toContain(empty.cautions.find((one) => one.id === id)!.says);
+      expect(section).toContain(says(empty.cautions.find((one) => one.id === id)!));
   });
 
   test('never meets what it did not tell', () => {

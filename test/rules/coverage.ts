@@ -1,4 +1,4 @@
-import type { RuleId } from '../../src/tables/rule-words';
+import type { RuleId } from '../../src/tables/rules';
 
 /** A hazard in a few words of our own, and what takes care of it. */
 export interface Cover {

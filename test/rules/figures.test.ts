@@ -2,12 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { foodSafety } from '../../src/tables/food-safety';
 import { fuelStorage } from '../../src/tables/fuel-storage';
 import { namedValue } from '../../src/tables/named-values';
-import { type RuleId, wordsOf } from '../../src/tables/rule-words';
+import type { RuleId } from '../../src/tables/rules';
 import { sitingDistances } from '../../src/tables/siting-distances';
+import { english } from '../../src/words/en';
 
 const siting = (id: string) => namedValue(sitingDistances, id).value;
 const food = (id: string) => namedValue(foodSafety, id).value;
-const says = (id: RuleId) => wordsOf(id).says;
+const says = (id: RuleId) => english.rules[id].says;
 
 describe('figures in the cautions agree with the published tables', () => {
   it('20 ft for a portable engine (CPSC)', () => {

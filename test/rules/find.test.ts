@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { findings } from '../../src/rules/find';
+import { english } from '../../src/words/en';
+import { sayRule } from '../../src/words/rule-sentences';
 import { knownOf, someHome } from './some-home';
 
 const idsOf = (home: ReturnType<typeof someHome>, kinds: Parameters<typeof findings>[1] = []) =>
@@ -31,7 +33,12 @@ describe('findings', () => {
 
   it('claim nothing of a home that nobody told', () => {
     const says = (told: Parameters<typeof knownOf>[0], open: Parameters<typeof knownOf>[1]) =>
-      new Map(findings(someHome(knownOf(told, open)), ['engine-cords']).map((f) => [f.id, f.says]));
+      new Map(
+        findings(someHome(knownOf(told, open)), ['engine-cords']).map((f) => [
+          f.id,
+          sayRule(english.rules, f),
+        ]),
+      );
     const open = says({}, { 'outage-longest': null, 'engine-connect': null, 'engine-place': null });
     const told = says(
       { 'outage-longest': 200, 'engine-connect': 'wall-outlet', 'engine-place': 'open-closer' },

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { rules } from '../../src/rules/index';
-import { ruleWords } from '../../src/tables/rule-words';
+import { ruleRows } from '../../src/tables/rules';
 
 // That a rule names only questions, choices and words there are is held by the compiler: `QuestionId`,
 // `ChoiceId` and `RuleId` are written by the build from the data.
@@ -34,7 +34,7 @@ describe('the rules', () => {
 
   it('take up every row of words: a row without a rule is never said', () => {
     expect(
-      ruleWords.rows.map((row) => row.id).filter((id) => !ids.includes(id)),
+      ruleRows.rows.map((row) => row.id).filter((id) => !ids.includes(id)),
       'Write src/rules/GROUP/ID.ts for each and name it in the rules.ts there, or take the row away',
     ).toEqual([]);
   });

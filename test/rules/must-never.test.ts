@@ -4,6 +4,7 @@ import type { Answers } from '../../src/interview/answers';
 import type { RouteKind } from '../../src/kinds/route-kind';
 import { findings } from '../../src/rules/find';
 import type { Finding } from '../../src/rules/rule';
+import { says } from '../says';
 import { anyAnswers, anyKinds } from './any-answers';
 import { answeredHome } from './some-home';
 
@@ -162,7 +163,7 @@ describe('on any home, whatever was answered', () => {
     always(({ found, ids }) => {
       expect(new Set(ids).size).toBe(ids.length);
       for (const one of found) {
-        expect(one.says.length).toBeGreaterThan(20);
+        expect(says(one).length).toBeGreaterThan(20);
         expect(one.who.length).toBeGreaterThan(0);
         expect(one.because).toMatch(/[.]$/);
         expect(one.because).not.toMatch(/NaN|undefined|null|Infinity/);

@@ -1,5 +1,5 @@
 import type { Answer } from '../../src/interview/answers';
-import type { RuleId } from '../../src/tables/rule-words';
+import type { RuleId } from '../../src/tables/rules';
 
 /** A hazard any home may have: how it is told, and how a twin tells that it has none. */
 export interface Hazard {

@@ -2,9 +2,10 @@ import interview from '#compiled/questions.js';
 import type { Answer, Answers } from '../../src/interview/answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { findings } from '../../src/rules/find';
-import { wordsOf } from '../../src/tables/rule-words';
+import { ruleOf } from '../../src/tables/rules';
 import { firstSentences } from '../../src/words/en/first-sentences';
 import { homeAsked } from '../plan/asked-home';
+import { says } from '../says';
 import type { Hazard } from './hazards';
 import type { Seen } from './seen';
 
@@ -27,12 +28,12 @@ export function withHazard(answers: Answers, { question: id, choice }: Hazard): 
 export function notTold({ rule }: Hazard, { plan, text, front }: Seen): string[] {
   const found = plan.cautions.find((one) => one.id === rule);
   if (found === undefined) return [`${rule} is not in the plan`];
-  const wrong = wordsOf(rule).wrongAsItIs === true;
+  const wrong = ruleOf(rule).wrongAsItIs === true;
   const whole = plan.undecided.length > 0 ? wrong || found.severity === 5 : found.severity >= 4;
   return [
     ...(found.careful ? [`${rule} speaks as if nobody had told`] : []),
-    ...(whole && !text.includes(found.says) ? [`${rule} is not printed whole`] : []),
-    ...(wrong && !front.includes(firstSentences(found.says))
+    ...(whole && !text.includes(says(found)) ? [`${rule} is not printed whole`] : []),
+    ...(wrong && !front.includes(firstSentences(says(found)))
       ? [`${rule} is not on the first page`]
       : []),
   ];

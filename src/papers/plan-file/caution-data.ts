@@ -1,12 +1,14 @@
 import type { Finding } from '../../rules/rule';
+import { sayRule } from '../../words/rule-sentences';
+import type { Words } from '../../words/words';
 import { figureData } from './figure-data';
 import type { PlanData } from './plan-schema';
 
-export function cautionData(c: Finding): PlanData['cautions'][number] {
+export function cautionData(c: Finding, words: Words): PlanData['cautions'][number] {
   return {
     id: c.id,
     severity: c.severity,
-    says: c.says,
+    says: sayRule(words.rules, c),
     who: [...c.who],
     because: c.because,
     figures: (c.figures ?? []).map((one) => ({
@@ -16,7 +18,7 @@ export function cautionData(c: Finding): PlanData['cautions'][number] {
     })),
     careful: c.careful,
     asks: c.asks ?? 'no one question',
-    proof: c.proof ?? 'none asked',
+    proof: words.rules[c.id].proof ?? 'none asked',
     cite: c.cite,
   };
 }

@@ -1,3 +1,4 @@
+import rules from '#compiled/words/en/rules.js';
 import type { Language } from '../language';
 import { firstSentence } from './first-sentence';
 import { firstSentences } from './first-sentences';
@@ -14,6 +15,7 @@ const language: Language = 'en';
 /** The English words. */
 export const english = {
   language,
+  rules,
   listOf,
   inSentence,
   firstSentence,

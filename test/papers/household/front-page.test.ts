@@ -6,6 +6,7 @@ import type { Plan } from '../../../src/plan/plan';
 import { mustMissed } from '../../../src/routes/must-carried';
 import { english } from '../../../src/words/en';
 import { planOf } from '../../households/read-household';
+import { says } from '../../says';
 
 /**
  * Letter paper with margins of an inch holds 54 lines at six to the inch. Nine of them are kept free, but not where
@@ -75,7 +76,7 @@ describe.each(plans)('the front page of %s', (_, plan) => {
 
   test('says what the details say, word for word, where it warns and where it says when to leave', () => {
     for (const caution of frontCautions(plan)) {
-      const first = caution.says.split(/(?<=[.!?]) /)[0]!;
+      const first = says(caution).split(/(?<=[.!?]) /)[0]!;
       expect(front).toContain(first);
       expect(details).toContain(first);
     }

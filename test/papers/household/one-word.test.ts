@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import { equipmentCosts } from '../../../src/tables/equipment-costs';
-import { ruleWords } from '../../../src/tables/rule-words';
 import { english } from '../../../src/words/en';
 import { planOf } from '../../households/read-household';
 
@@ -39,11 +38,7 @@ describe('one word for the machine', () => {
   });
 
   test('in the words of every rule and the names of what is bought', () => {
-    const words = ruleWords.rows.flatMap((row) => [
-      row.says,
-      row.saysIfOpen ?? '',
-      row.proof ?? '',
-    ]);
+    const words = sentencesIn(english.rules);
     const names = equipmentCosts.rows.map((row) => row.name);
     expect([...words, ...names].flatMap(saidOtherwise)).toEqual([]);
   });

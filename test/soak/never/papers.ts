@@ -1,6 +1,7 @@
 import { planSchema } from '../../../src/papers/plan-file/plan-schema';
 import { visible } from '../../../src/quantity/visible';
 import { findings } from '../../../src/rules/find';
+import { says } from '../../says';
 import { faultsIf, type Held } from '../seen';
 
 /** Words that a broken number or value leaves behind. */
@@ -33,7 +34,7 @@ export const deadlyWhole: Held = ({ plan, text }) => {
   const thin = plan.undecided.length > 0;
   const shown = [...own, ...beside].filter((one) => !thin || !one.careful);
   return faultsIf(
-    [...new Set(shown.filter((one) => !text.includes(one.says)).map((one) => one.id))],
+    [...new Set(shown.filter((one) => !text.includes(says(one))).map((one) => one.id))],
     'a deadly caution is not printed whole',
   );
 };

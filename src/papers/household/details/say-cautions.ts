@@ -1,5 +1,6 @@
 import type { Plan } from '../../../plan/plan';
 import type { Finding } from '../../../rules/rule';
+import { sayRule } from '../../../words/rule-sentences';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
 
@@ -25,7 +26,8 @@ export function sayCautions(plan: Plan, words: Words): string[] {
 
 /** Grave ones in full; of the lesser ones the first sentence, for the plan file has the rest. */
 function sayCaution(caution: Finding, words: Words): string {
-  const says = caution.severity <= 3 ? words.firstSentence(caution.says) : caution.says;
+  const all = sayRule(words.rules, caution);
+  const says = caution.severity <= 3 ? words.firstSentence(all) : all;
   return `${says}${figuresOf(caution, words)} (Who: ${caution.who.join(', ')}.)`;
 }
 
@@ -59,7 +61,8 @@ function forWantOfAnswers(plan: Plan, words: Words): string[] {
   ];
 }
 
-const inShort = ({ says }: Finding, words: Words) => words.firstSentence(says);
+const inShort = (caution: Finding, words: Words) =>
+  words.firstSentence(sayRule(words.rules, caution));
 const kills = ({ severity }: Finding) => severity === 5;
 
 function byQuestion({ cautions, assumptions }: Plan): Map<string, Finding[]> {

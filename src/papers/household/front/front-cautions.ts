@@ -3,7 +3,7 @@ import { harmfulSeason } from '../../../plan/harmful-season';
 import type { Plan } from '../../../plan/plan';
 import { findings } from '../../../rules/find';
 import type { Finding } from '../../../rules/rule';
-import { type RuleId, wordsOf } from '../../../tables/rule-words';
+import { type RuleId, ruleOf } from '../../../tables/rules';
 
 /** Cautions shown on the front page where there are so many; of what is wrong as it is, each one. */
 const SHOWN = 3;
@@ -48,7 +48,7 @@ export function frontCautions(plan: Plan): Finding[] {
   );
   const porch = here.some((one) => one.id === 'porch-carport');
   const known = here.filter((one) => !(porch && one.id === 'engine-too-close'));
-  const wrong = known.filter((one) => wordsOf(one.id).wrongAsItIs).sort(byRank);
+  const wrong = known.filter((one) => ruleOf(one.id).wrongAsItIs).sort(byRank);
   const others = known.filter((one) => !wrong.includes(one));
   const ofSorts = sorts.flatMap((ids) =>
     ids.flatMap((id) => others.filter((one) => one.id === id)).slice(0, 1),

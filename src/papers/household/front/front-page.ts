@@ -12,6 +12,7 @@ import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
 import { carriesAllMust, mustMissed } from '../../../routes/must-carried';
 import { fuelToday, onceStored, sayOnceStored } from '../../../routes/once-stored';
 import type { Route } from '../../../routes/route';
+import { sayRule } from '../../../words/rule-sentences';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
 import { sayAboveTold } from '../say-above-told';
@@ -44,7 +45,7 @@ export function frontPage(plan: Plan, words: Words): string[] {
       call(plan),
     ]),
     'What can hurt here most:',
-    bullets(frontCautions(plan).map((one) => words.firstSentences(one.says))),
+    bullets(frontCautions(plan).map((one) => words.firstSentences(sayRule(words.rules, one)))),
     'First steps:',
     bullets(firstSteps(plan).map((step) => `${words.firstSentences(step.what)} (${step.who})`)),
   ];

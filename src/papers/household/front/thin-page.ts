@@ -1,6 +1,7 @@
 import type { Plan } from '../../../plan/plan';
 import { formatQuantity } from '../../../quantity/format-quantity';
-import { wordsOf } from '../../../tables/rule-words';
+import { ruleOf } from '../../../tables/rules';
+import { sayRule } from '../../../words/rule-sentences';
 import type { Words } from '../../../words/words';
 import { bullets, titledList } from '../../markdown/bullets';
 import { anyHomeCautions, inEveryHome } from './any-home';
@@ -30,7 +31,7 @@ export function thinPage(plan: Plan, words: Words): string[] {
       'Nothing here is planned, sized or ruled out yet: a question that was not asked is no answer.',
     ]),
     '## Cautions any home needs',
-    bullets(thinCautions(plan)),
+    bullets(thinCautions(plan, words)),
     ...titledList('## When to leave', plan.leavingPoint),
     ...titledList('## Next steps', [
       `Go on answering: lampkeeper ${plan.name}.home.yaml`,
@@ -50,14 +51,15 @@ function goalNotTold({ home, jobTold }: Plan): string[] {
 }
 
 /** First what they told that is wrong as it is, then what else they told that can kill, then what any home needs. */
-function thinCautions({ cautions }: Plan): string[] {
+function thinCautions({ cautions }: Plan, words: Words): string[] {
   const told = cautions.filter((one) => !one.careful);
-  const wrong = told.filter((one) => wordsOf(one.id).wrongAsItIs);
+  const wrong = told.filter((one) => ruleOf(one.id).wrongAsItIs);
   const kills = told.filter((one) => one.severity === 5);
-  const own = [...new Set([...wrong, ...kills])].map((one) => one.says);
+  const own = [...new Set([...wrong, ...kills])].map((one) => sayRule(words.rules, one));
   const common = anyHomeCautions.flatMap((id) => {
     const found = cautions.find((one) => one.id === id);
-    return found?.says ?? (inEveryHome.includes(id) ? wordsOf(id).says : []);
+    if (found !== undefined) return sayRule(words.rules, found);
+    return inEveryHome.includes(id) ? words.rules[id].says : [];
   });
   return [...new Set([...own, ...common])].slice(0, Math.max(own.length, MOST));
 }

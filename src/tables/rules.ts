@@ -1,10 +1,10 @@
-import words, { type RowId } from '#compiled/tables/rule-words.js';
+import table, { type RowId } from '#compiled/tables/rules.js';
 import type { Table } from './table';
 
-/** Id of a rule: each has a row of words, and each row a rule. */
+/** Id of a rule: each has a row, and each row a rule. */
 export type RuleId = RowId;
 
-export interface RuleWordsRow {
+export interface RuleRow {
   id: RuleId;
   /** 5 can kill; 4 injury, fire or major damage; 3 the backup fails; 2 money or law; 1 nuisance. */
   severity: 1 | 2 | 3 | 4 | 5;
@@ -20,12 +20,6 @@ export interface RuleWordsRow {
     | 'clinician or supplier'
     | 'insurer or landlord'
   )[];
-  /** The caution in plain words, one to five short sentences. */
-  says: string;
-  /** The same where nobody told it, so that nothing is claimed of this home that is only not known. */
-  saysIfOpen?: string;
-  /** What to ask for as proof; null when there is nothing to show. */
-  proof: string | null;
   /** Never cut short: steps in an order, of which a part would mislead. */
   whole?: boolean;
   /** Holds for a route laid beside the advice too, though it cannot kill: it decides whether that route can be had. */
@@ -34,14 +28,14 @@ export interface RuleWordsRow {
   cite: string;
 }
 
-/** The words of each rule. */
-export const ruleWords: Table<RuleWordsRow> = words;
+/** How grave each rule is, who may do the work, where it comes from; its words stand in `words`. */
+export const ruleRows: Table<RuleRow> = table;
 
-const byId = new Map(ruleWords.rows.map((row) => [row.id, row]));
+const byId = new Map(ruleRows.rows.map((row) => [row.id, row]));
 
-/** The words of one rule. Throws RangeError for an id the table does not hold. */
-export function wordsOf(id: RuleId): RuleWordsRow {
+/** The row of one rule. Throws RangeError for an id the table does not hold. */
+export function ruleOf(id: RuleId): RuleRow {
   const row = byId.get(id);
-  if (!row) throw new RangeError(`rule words hold no row "${id}"`);
+  if (!row) throw new RangeError(`the rules hold no row "${id}"`);
   return row;
 }
