@@ -29,6 +29,9 @@ export function owned(name: string, equipmentClass: EquipmentClass, units = 1): 
   return { name, year: 0, costUsd, equipmentClass, units };
 }
 
+/** It is there already: nothing is paid and nobody waits for it. */
+export const isOwned = ({ costUsd }: Part): boolean => costUsd.source.kind === 'told';
+
 /** The sum of the parts, low ends together and high ends together. */
 export function total(parts: readonly Part[]): Figure {
   return addFigures(

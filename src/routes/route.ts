@@ -2,6 +2,7 @@ import type { LoadId } from '../home/load-id';
 import type { RouteKind } from '../kinds/route-kind';
 import type { Figure } from '../quantity/figure';
 import type { EquipmentClass } from '../tables/equipment-costs';
+import type { GeneratorFuel } from '../tables/fuels';
 import type { Gap } from './gap';
 import type { Stop } from './stop';
 import type { WhyLeftOut } from './why-left-out';
@@ -34,7 +35,7 @@ export interface PowerSize {
 }
 
 export interface FuelUse {
-  readonly fuel: string;
+  readonly fuel: GeneratorFuel;
   readonly unit: string;
   readonly perDay: Figure;
   /** Fuel at hand that can be burned; null when it is piped in. */

@@ -1,6 +1,7 @@
 import { type WorkedLife, workedLife } from '../../bill/lifecycle/battery-wear';
 import { type CostPart, costPart } from '../../bill/lifecycle/cost-part';
 import type { Home } from '../../home/home';
+import { isOwned } from '../../routes/costs';
 import type { Part, Route } from '../../routes/route';
 
 /** Class of equipment a quote for a route mostly pays for; its life and upkeep hold for the whole quote. */
@@ -58,7 +59,8 @@ function costPartOf(home: Home, route: Route, part: Part, kwhOutPerYear: number)
     name,
     cost: { low, likely, high },
     lifeYears: worked?.years ?? row.lifeYears,
-    // What is owned already has no price to grow old.
-    priceYear: year === 0 ? Number(home.asOf.slice(0, 4)) : year,
+    // What is owned already has no price to grow old, and nobody waits for it.
+    priceYear: isOwned(part) ? Number(home.asOf.slice(0, 4)) : year,
+    leadWeeks: isOwned(part) ? { low: 0, high: 0 } : row.leadWeeks,
   };
 }

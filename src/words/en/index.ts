@@ -5,6 +5,7 @@ import { firstSentences } from './first-sentences';
 import { inSentence, listOf } from './list-of';
 import { range, usd } from './say-dollars';
 import { sayFigure } from './say-figure';
+import { sayFuel } from './say-fuel';
 import { sayGap } from './say-gap';
 import { sayHighEnd } from './say-high-end';
 import { sayLeftOut } from './say-left-out';
@@ -23,6 +24,7 @@ export const english = {
   figure: sayFigure,
   usd,
   dollarRange: range,
+  fuel: sayFuel,
   gap: sayGap,
   leftOut: sayLeftOut,
   highEnd: sayHighEnd,

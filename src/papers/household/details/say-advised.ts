@@ -21,7 +21,7 @@ export function sayAdvised(plan: Plan, words: Words): string[] {
     ...sayHealthFirst(plan, words),
     ...(route.fuel === null
       ? []
-      : [`It burns ${words.figure(route.fuel.perDay)} of ${route.fuel.fuel}.`]),
+      : [`It burns ${words.figure(route.fuel.perDay)} of ${words.fuel(route.fuel.fuel)}.`]),
     ...sayFuelForGoal(plan, words),
     ...(plan.fuelToStore === null ? [] : [plan.fuelToStore.says]),
     `When the grid fails: ${words.gap(route.gap)}.`,

@@ -37,9 +37,16 @@ function row(route: MoneyOfRoute, words: Words): string {
     route.lifeYears === null ? 'does not wear' : formatQuantity(route.lifeYears, 'years'),
     words.usd(route.upkeepPerYear),
     route.noise,
-    `${formatQuantity(route.leadWeeks.low, 'count')} to ${formatQuantity(route.leadWeeks.high, 'count')} weeks`,
+    sayWait(route.leadWeeks),
   ];
   return `| ${cells.join(' | ')} |`;
+}
+
+/** From the order to the day it works; what is there already is waited for by nobody. */
+export function sayWait({ low, high }: MoneyOfRoute['leadWeeks']): string {
+  if (high === 0) return 'none';
+  const weeks = formatQuantity(high, 'count');
+  return low === high ? `${weeks} weeks` : `${formatQuantity(low, 'count')} to ${weeks} weeks`;
 }
 
 function outageHour({ money, ridden }: MoneyOfRoute, words: Words): string {
