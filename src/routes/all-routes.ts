@@ -61,9 +61,10 @@ export function allKinds(home: Home, world: World, widths: Widths): SizedKind[] 
     if (sized === null) return [];
     const { route, sizes } = sized;
     if (route.kind !== kind) throw new Error(`the sizer of ${kind} makes a route ${route.kind}`);
-    if (kind === 'preparation') return [oneSize(route)];
-    if (nothing) return [oneSize(forNothing(home, route))];
-    const told = (one: Route) => withAllLeftOut(home, one);
+    const { way } = home;
+    if (kind === 'preparation') return [oneSize({ ...route, way })];
+    if (nothing) return [oneSize({ ...forNothing(home, route), way })];
+    const told = (one: Route) => withAllLeftOut(home, { ...one, way });
     return [
       {
         route: told(route),

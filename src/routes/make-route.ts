@@ -21,6 +21,7 @@ export function makeRoute(
   return {
     kind,
     title,
+    way: 'usual',
     verdict: stops.length > 0 ? 'cannot' : ifs.length > 0 ? 'works-if' : 'works',
     stops,
     ifs,

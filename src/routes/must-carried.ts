@@ -1,4 +1,5 @@
 import type { Home, Load } from '../home/home';
+import { livedHome } from '../home/measures/lived-home';
 import type { LeftOut, Route } from './route';
 import type { PlainReason } from './why-left-out';
 
@@ -8,23 +9,26 @@ export interface MustCarried {
   readonly of: number;
 }
 
+type Carrying = Pick<Route, 'carries' | 'way'>;
+
 /** Everything the household said must keep running, also what no backup can carry. */
 export function mustLoads(home: Home): Load[] {
   return home.loads.filter((load) => load.rank === 'must');
 }
 
-/** What must keep running and this route does not carry. */
-export function mustMissed(home: Home, route: Pick<Route, 'carries'>): Load[] {
-  return mustLoads(home).filter((load) => !route.carries.includes(load.id));
+/** What must keep running and this route does not carry; what its way of living makes needless is not missed. */
+export function mustMissed(home: Home, { carries, way }: Carrying): Load[] {
+  return mustLoads(livedHome(home, way)).filter((load) => !carries.includes(load.id));
 }
 
-export function mustCarried(home: Home, route: Pick<Route, 'carries'>): MustCarried {
-  const of = mustLoads(home).length;
+/** Of all that was told, also what a way of living makes needless: a lantern does what the lights did. */
+export function mustCarried(home: Home, route: Carrying): MustCarried {
+  const of = mustLoads(livedHome(home, 'usual')).length;
   return { carried: of - mustMissed(home, route).length, of };
 }
 
 /** Carries everything that must keep running, for however long. */
-export function carriesAllMust(home: Home, route: Pick<Route, 'carries'>): boolean {
+export function carriesAllMust(home: Home, route: Carrying): boolean {
   return mustMissed(home, route).length === 0;
 }
 

@@ -1,3 +1,4 @@
+import type { Way } from '../home/home';
 import type { LoadId } from '../home/load-id';
 import type { RouteKind } from '../kinds/route-kind';
 import type { Figure } from '../quantity/figure';
@@ -76,6 +77,8 @@ export interface SizeByOdds {
 export interface Route {
   readonly kind: RouteKind;
   readonly title: string;
+  /** The way of living it is sized and counted for. */
+  readonly way: Way;
   readonly verdict: 'works' | 'works-if' | 'cannot';
   /** Why it cannot work here, or cannot be said to yet. */
   readonly stops: readonly Stop[];

@@ -41,7 +41,9 @@ function batteryOf(route: Route, fed: Fed): WalkSystem['battery'] {
 export function storeLimits(route: Route, { loads, season, careful }: Fed): StoreLimits {
   const limits = limitsOf((route.power?.continuousWatts ?? 0) / 1000);
   if (!isPack(traitsOf[route.kind])) return limits;
-  const idleWatts = careful === true ? PACK_IDLE_WATTS : packIdleWatts(loads, season);
+  // Switching it off between uses is part of living thriftily.
+  const leftOn = careful === true && route.way === 'usual';
+  const idleWatts = leftOn ? PACK_IDLE_WATTS : packIdleWatts(loads, season);
   return { ...limits, idleKw: idleWatts / 1000 };
 }
 

@@ -1,5 +1,6 @@
 import type { MoneyRange } from '../../bill/lifecycle/money-range';
 import type { Home } from '../../home/home';
+import { livedHome } from '../../home/measures/lived-home';
 import { carriedHours } from '../../outage/expected-outages';
 import type { Figure } from '../../quantity/figure';
 import { mustCarried } from '../../routes/must-carried';
@@ -35,8 +36,8 @@ export function riddenThrough(home: Home, route: Route, outlook: Outlook): Ridde
   const ordinary = hoursOf(outlook.ordinaryTimes, outlook.ordinaryHours);
   const major = hoursOf(outlook.majorTimes, outlook.majorHours);
   const hours = ordinary + major;
-  const kwhPerHour = home.loads
-    .filter((load) => route.carries.includes(load.id))
+  const kwhPerHour = livedHome(home, route.way)
+    .loads.filter((load) => route.carries.includes(load.id))
     .reduce((sum, load) => sum + load.kwhPerDay.mild.value / 24, 0);
   return {
     ordinary,

@@ -1,5 +1,6 @@
 import { isHealthDevice } from '../../home/health-devices';
 import type { Home, Season } from '../../home/home';
+import { livedHome } from '../../home/measures/lived-home';
 import type { World } from '../../home/world';
 import type { Route } from '../../routes/route';
 import { type Covered, coveredBy } from './covered';
@@ -20,7 +21,7 @@ export function healthFirst(
   route: Route,
   season: Season,
 ): HealthFirst | null {
-  const devices = home.loads.filter(isHealthDevice);
+  const devices = livedHome(home, route.way).loads.filter(isHealthDevice);
   if (devices.length === 0) return null;
   const loads = devices.filter(({ id }) => route.carries.includes(id));
   const counted = loads.length > 0 && (route.usableKwh !== null || route.generator !== null);

@@ -3,6 +3,7 @@ import { HARD_START, MIDDLE_START } from '../../advice/ride/start-shares';
 import { type Walkable, walkableOf } from '../../advice/ride/walkable';
 import { walkedShare } from '../../advice/ride/walked-odds';
 import type { Home, Load, Season } from '../../home/home';
+import { livedHome } from '../../home/measures/lived-home';
 import type { World } from '../../home/world';
 import { ladderGains } from '../../outage/walk/ladder-gain';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
@@ -34,7 +35,9 @@ export function walkLadder(
   steps: readonly LadderStep[],
   season: Season,
 ): LadderWalk {
-  const carried = home.loads.filter((load) => route.carries.includes(load.id));
+  const carried = livedHome(home, route.way).loads.filter((load) =>
+    route.carries.includes(load.id),
+  );
   const rungs = steps.filter((step) => step.atPercent < 100 && step.switchOff.length > 0);
   const wayBy = (careful: boolean) =>
     wayWith(home, world, route, { carried, rungs, season, careful });

@@ -5,6 +5,7 @@ import { mustCarried } from '../../advice/ride/route-loads';
 import { mustWalkable } from '../../advice/ride/walkable';
 import { walkedOdds } from '../../advice/ride/walked-odds';
 import type { Home, Season } from '../../home/home';
+import { livedHome } from '../../home/measures/lived-home';
 import type { World } from '../../home/world';
 import { traitsOf } from '../../kinds/route-traits';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
@@ -59,7 +60,8 @@ export function rideThroughOf(
   };
 }
 
-function rideOf(home: Home, world: World, route: Route, season: Season): RouteRide[] {
+function rideOf(asUsual: Home, world: World, route: Route, season: Season): RouteRide[] {
+  const home = livedHome(asUsual, route.way);
   if (route.carries.length === 0 || route.verdict === 'cannot') return [];
   const walked =
     route.generator !== null || (traitsOf[route.kind].vehicle && route.usableKwh !== null);
