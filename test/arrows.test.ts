@@ -59,7 +59,6 @@ const typesOnly: readonly (readonly [string, string])[] = [
   ['rules', 'interview'],
   ['outage', 'interview'],
   ['bill', 'interview'],
-  ['advice', 'interview'],
 ];
 
 /**

@@ -3,14 +3,15 @@ import { join } from 'node:path';
 import { parseDocument } from 'yaml';
 import { prettifyError, type ZodType } from 'zod';
 import type { Dangers } from '../interview/dangers';
+import type { Question } from '../interview/question';
 import {
   dangersFileSchema,
   orderFileSchema,
   questionFileSchema,
 } from '../interview/question-schema';
 
-/** Check every question file under `from` and write the interview to `to` as one module. */
-export function compileQuestions(from: string, to: string): void {
+/** Check every question file under `from`, write the interview to `to` as one module, and hand back its questions. */
+export function compileQuestions(from: string, to: string): Question[] {
   const order = read(join(from, 'order.yaml'), orderFileSchema);
   const seen: string[] = [];
   const questions = order.topics.flatMap((topic) =>
@@ -67,6 +68,7 @@ export function compileQuestions(from: string, to: string): void {
     "import type { Interview } from '../../src/interview/question';\ndeclare const interview: Interview;\nexport default interview;\n",
   );
   writeFileSync(join(to, 'question-ids.d.ts'), idTypes(questions));
+  return questions as Question[];
 }
 
 /** Questions named, or all of the topics named, by kind. */

@@ -6,7 +6,7 @@ import { climateHours } from './climate-hours';
 import { demandOf } from './demand';
 import type { Facts } from './facts';
 import { seasonsOf } from './goal-seasons';
-import type { Home } from './home';
+import type { Home, Site } from './home';
 import { lifeSupport } from './life-support';
 import { loadsOfHome } from './loads-of-home';
 import { siteOf } from './site';
@@ -14,9 +14,14 @@ import { siteOf } from './site';
 /**
  * The home that is known by these facts. What was not answered counts as "not sure".
  * @param asOf the day the ages of figures are counted from, YYYY-MM-DD
+ * @param site of these facts, where it was looked up before
  */
-export function buildHome(facts: Facts, widths: Widths, asOf: string): Home {
-  const site = siteOf(facts);
+export function buildHome(
+  facts: Facts,
+  widths: Widths,
+  asOf: string,
+  site: Site = siteOf(facts),
+): Home {
   const { climate } = site.place;
   const hours = climateHours(climate);
   const { usual, loads, billYear, calibration } = loadsOfHome(facts, widths, site);

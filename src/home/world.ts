@@ -48,6 +48,13 @@ export class World {
     this.roof = roofOf(home.facts);
   }
 
+  /** The same days over another home at this place. */
+  over(home: Pick<Home, 'site' | 'facts'>): World {
+    const world = new World(home, this.years, this.seed, this.weather);
+    world.air = this.airC();
+    return world;
+  }
+
   /** Outdoor temperature, C. */
   airC(): Float32Array {
     this.air ??= hourlyTemperatureC(this.weather);

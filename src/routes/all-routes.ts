@@ -55,24 +55,29 @@ export function allRoutes(home: Home, world: World, widths: Widths): Route[] {
 
 /** The same with all sizes of each. */
 export function allKinds(home: Home, world: World, widths: Widths): SizedKind[] {
-  const nothing = loadsOf(home, ['must']).length === 0;
-  return routeKinds.flatMap((kind) => {
-    const sized = sizers[kind](home, world, widths);
-    if (sized === null) return [];
-    const { route, sizes } = sized;
-    if (route.kind !== kind) throw new Error(`the sizer of ${kind} makes a route ${route.kind}`);
-    const { way } = home;
-    if (kind === 'preparation') return [oneSize({ ...route, way })];
-    if (nothing) return [oneSize({ ...forNothing(home, route), way })];
-    const told = (one: Route) => withAllLeftOut(home, { ...one, way });
-    return [
-      {
-        route: told(route),
-        sizes: () =>
-          sizes().map((size) => ({ route: told(size.route), whole: () => told(size.whole()) })),
-      },
-    ];
-  });
+  return routeKinds.flatMap((kind) => sizedKind(kind, home, world, widths) ?? []);
+}
+
+/** One kind, sized for this home with all its sizes; null where the home has nothing of the kind. */
+export function sizedKind(
+  kind: RouteKind,
+  home: Home,
+  world: World,
+  widths: Widths,
+): SizedKind | null {
+  const sized = sizers[kind](home, world, widths);
+  if (sized === null) return null;
+  const { route, sizes } = sized;
+  if (route.kind !== kind) throw new Error(`the sizer of ${kind} makes a route ${route.kind}`);
+  const { way } = home;
+  if (kind === 'preparation') return oneSize({ ...route, way });
+  if (loadsOf(home, ['must']).length === 0) return oneSize({ ...forNothing(home, route), way });
+  const told = (one: Route) => withAllLeftOut(home, { ...one, way });
+  return {
+    route: told(route),
+    sizes: () =>
+      sizes().map((size) => ({ route: told(size.route), whole: () => told(size.whole()) })),
+  };
 }
 
 /** A kind whose sizes are made one by one: that of the plan among them, those that cannot be used left out. */

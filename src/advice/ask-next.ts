@@ -1,0 +1,106 @@
+import type { Answers } from '../interview/answers';
+import type { Question } from '../interview/question';
+import { resolve } from '../interview/resolve';
+import type { RouteKind } from '../kinds/route-kind';
+import { onlyUnknown } from '../routes/stop';
+import { couldForbid } from './could-forbid';
+import { type Bank, type Effect, effectOf } from './effect-of-answers';
+import { likeliestFirst } from './likeliest-first';
+import { stayInTopic } from './stay-in-topic';
+import type { Trial } from './trial';
+import { type WhyNow, whyNow } from './why-now';
+
+/** What to ask next and why, or that nothing left open would change what to buy. */
+export type Next =
+  | {
+      readonly code: 'ask';
+      readonly questionId: string;
+      readonly whyNow: WhyNow;
+      /** How many are left that would change the plan, this one with them, of those looked at. */
+      readonly openCount: number;
+    }
+  | {
+      readonly code: 'enough';
+      /** How many questions left open would only sharpen figures. */
+      readonly sharpen: number;
+    };
+
+/** Below this mean change of the advice a question changes nothing worth asking for. Our judgement. */
+export const CHANGES_NOTHING = 0.005;
+/** A safety question that could forbid a route on the table weighs at least this. Our judgement. */
+const SAFETY_WEIGHT = 0.1;
+/** How many of the likeliest are tried before one is asked. */
+const TRIED_FIRST = 20;
+
+/** One question that is still worth asking. */
+interface Candidate {
+  readonly question: Question;
+  readonly effect: Effect;
+  readonly forbids: readonly RouteKind[];
+  readonly weight: number;
+}
+
+/**
+ * The question to ask next: the opening in its order; then the one that could change the advice most. The twenty that
+ * usually change most are tried first, the others only where none of those does. The same answers give the same question.
+ */
+export function askNext(answers: Answers, bank: Bank): Next {
+  const open = openQuestions(answers, bank);
+  const opening = bank.interview.opening.find((id) => open.some((one) => one.id === id));
+  if (opening !== undefined) {
+    const left = open.filter(({ id }) => bank.interview.opening.includes(id)).length;
+    return { code: 'ask', questionId: opening, whyNow: { code: 'opening' }, openCount: left };
+  }
+  const now = bank.trialOf(answers);
+  const ranked = likeliestFirst(open);
+  let sharpen = 0;
+  for (let from = 0; from < ranked.length; from += TRIED_FIRST) {
+    const tried = ranked.slice(from, from + TRIED_FIRST).map((one) => tryOne(answers, bank, one));
+    const worth = tried.filter(({ weight }) => weight > 0);
+    if (worth.length > 0) {
+      const next = stayInTopic(bank.interview, answers, worth);
+      return {
+        code: 'ask',
+        questionId: next.question.id,
+        whyNow: whyOf(now, next),
+        openCount: worth.length,
+      };
+    }
+    sharpen += tried.filter(({ effect }) => effect.tried.some((one) => one.change.sharpens)).length;
+  }
+  return { code: 'enough', sharpen };
+}
+
+/** How many answers would still change the plan: every open question tried. Slower than asking; the same answers give the same count. */
+export function countWorthAsking(answers: Answers, bank: Bank): number {
+  return openQuestions(answers, bank).filter((one) => tryOne(answers, bank, one).weight > 0).length;
+}
+
+/** Questions that apply and were not put yet, in the order of the interview; what nobody answered counts as "not sure". */
+function openQuestions(answers: Answers, { interview }: Bank): Question[] {
+  const known = resolve(interview.questions, answers, 'assume');
+  return interview.questions.filter(({ id }) => known.has(id) && answers[id] === undefined);
+}
+
+function tryOne(answers: Answers, bank: Bank, question: Question): Candidate {
+  const effect = effectOf(answers, bank, question);
+  const forbids = couldForbid(question.id, onTheTable(bank.trialOf(answers)));
+  const measured = effect.ifTold >= CHANGES_NOTHING ? effect.expected : 0;
+  const weight = forbids.length > 0 ? Math.max(SAFETY_WEIGHT, measured) : measured;
+  return { question, effect, forbids, weight };
+}
+
+/** Routes advised, laid beside, or closed only for want of an answer. */
+function onTheTable({ advice, routes }: Trial): RouteKind[] {
+  const { route, beside, wholeJob } = advice;
+  const possible = routes.filter(({ stops }) => onlyUnknown(stops));
+  return [route, ...beside, ...(wholeJob === null ? [] : [wholeJob]), ...possible].map(
+    ({ kind }) => kind,
+  );
+}
+
+function whyOf(now: Trial, { effect, forbids }: Candidate): WhyNow {
+  if (effect.ifTold < CHANGES_NOTHING)
+    return { code: 'could-forbid', routes: [...new Set(forbids)] };
+  return whyNow(now, effect);
+}

@@ -1,0 +1,88 @@
+import type { RouteKind } from '../kinds/route-kind';
+import type { Route } from '../routes/route';
+import { share } from './advise';
+import type { Trial } from './trial';
+
+/** What another answer makes of the advice. */
+export interface Change {
+  /** The route advised is of another kind. */
+  readonly route: boolean;
+  readonly to: RouteKind;
+  /** Price of what is then advised, $, likely. */
+  readonly usd: number;
+  /** Share of the job it then does, 0 to 1. */
+  readonly share: number;
+  /** Hours it then lasts, likely; null where no end is foreseen. */
+  readonly hours: number | null;
+  /** Of the routes advised or laid beside, those that can then not be used. */
+  readonly closes: readonly RouteKind[];
+  /** Any figure of the plan differs, down to the energy of a day. */
+  readonly sharpens: boolean;
+  /** The one measure of all this; 0 where nothing changes. */
+  readonly weight: number;
+}
+
+/** Added to both prices, so that a few dollars on a small sum weigh little, $. Our judgement. */
+const SMALL_USD = 100;
+/** Weight of a route beside that turns out to be impossible. Our judgement. */
+const CLOSED_BESIDE = 0.25;
+
+/**
+ * The stated measure: 1 for another kind of route, the ratio of the two prices as a logarithm (at most 1), the
+ * difference in the share of the job done, and a quarter for each route beside that is then closed.
+ */
+export function changeBetween(now: Trial, then: Trial): Change {
+  const [a, b] = [now.advice.route, then.advice.route];
+  const route = a.kind !== b.kind;
+  const ratio = Math.log((b.costUsd.value + SMALL_USD) / (a.costUsd.value + SMALL_USD));
+  const does = share(then.home, b);
+  const closes = closed(now, then);
+  const weight =
+    Number(route) +
+    Math.min(1, Math.abs(ratio)) +
+    Math.abs(does - share(now.home, a)) +
+    CLOSED_BESIDE * closes.length;
+  const hours = b.lasting.hours?.value ?? null;
+  return {
+    route,
+    to: b.kind,
+    usd: b.costUsd.value,
+    share: does,
+    hours,
+    closes,
+    sharpens: sharpens(now, then),
+    weight,
+  };
+}
+
+function closed(now: Trial, then: Trial): RouteKind[] {
+  if (now === then) return [];
+  const stood = [now.advice.route, ...now.advice.beside].map(({ kind }) => kind);
+  const open = (of: readonly Route[]) =>
+    new Set(of.filter(({ verdict }) => verdict !== 'cannot').map(({ kind }) => kind));
+  const still = open(then.routes);
+  return stood.filter((kind) => !still.has(kind));
+}
+
+/** What must run, and how long the route lasts, in likely figures and in their ends. */
+function sharpens(now: Trial, then: Trial): boolean {
+  if (now === then) return false;
+  const [a, b] = [now, then].map(({ home: { demand }, advice: { route } }) =>
+    JSON.stringify(
+      [
+        demand.must.runningWatts,
+        demand.must.startVa,
+        demand.must.kwhPerDay,
+        route.lasting.hours,
+        route.costUsd,
+      ],
+      ends,
+    ),
+  );
+  return a !== b;
+}
+
+/** Only numbers of a figure: where they come from is no part of it. */
+function ends(key: string, value: unknown): unknown {
+  return ['name', 'source', 'unit'].includes(key) ? undefined : value;
+}

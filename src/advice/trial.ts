@@ -1,0 +1,108 @@
+import type { Widths } from '../home/answer-figure';
+import { buildHome, widthsOf } from '../home/build-home';
+import { Facts } from '../home/facts';
+import type { Home, Site } from '../home/home';
+import { type Roof, roofOf } from '../home/roof';
+import { siteOf } from '../home/site';
+import { World } from '../home/world';
+import type { Answers } from '../interview/answers';
+import type { Interview } from '../interview/question';
+import { type Resolved, resolve } from '../interview/resolve';
+import { type RouteKind, routeKinds } from '../kinds/route-kind';
+import { sizedKind } from '../routes/all-routes';
+import type { Route } from '../routes/route';
+import { type Advice, advise } from './advise';
+import { remembered } from './remembered';
+
+/** Drawn years of a trial: the first of the plan's hundred. */
+export const TRIAL_YEARS = 5;
+
+/** The advice a set of answers would get, on a few drawn years. */
+export interface Trial {
+  readonly home: Home;
+  readonly routes: readonly Route[];
+  readonly advice: Advice;
+}
+
+/**
+ * Makes trials of answers to one interview. What a changed answer does not touch is not worked out again: home, each kind
+ * of route and the advice are remembered by the answers they ask for, and the drawn weather by its place. The same answers
+ * give the same trial, whatever was tried before; where nothing that is asked for differs, it is the very same object.
+ */
+export function trials(
+  interview: Interview,
+  asOf: string,
+  years = TRIAL_YEARS,
+): (answers: Answers) => Trial {
+  const widths = widthsOf(interview);
+  const siteAt = remembered((known) => siteOf(new Facts(known)));
+  const homeOf = remembered((known) => buildHome(new Facts(known), widths, asOf, siteAt(known)));
+  const worldAt = worlds(years);
+  const roofAt = remembered((known) => roofOf(new Facts(known)));
+  const routesOf = sizers(widths);
+  const trialOf = remembered((known): Trial => {
+    const core = homeOf(known);
+    const world = worldAt(core, roofAt(known), known);
+    const routes = routesOf(core, world, known);
+    const home = { ...core, facts: new Facts(known) };
+    return { home, routes, advice: advise(home, routes) };
+  });
+  return (answers) => trialOf(resolve(interview.questions, answers, 'assume'));
+}
+
+/** How many homes share the series of one world before it is made anew, so that they do not pile up. */
+const HOMES_A_WORLD = 24;
+
+interface KeptWorld {
+  readonly world: World;
+  readonly homes: Set<Home>;
+}
+
+/** The world of a home, with the weather drawn once for each place. */
+function worlds(years: number) {
+  const kept = new WeakMap<
+    Site['place'],
+    { weather: World; byRoof: Map<Roof | null, KeptWorld> }
+  >();
+  return (core: Home, roof: Roof | null, known: Resolved): World => {
+    const { site } = core;
+    const facts = new Facts(known);
+    const place = kept.get(site.place);
+    const found = place?.byRoof.get(roof);
+    if (found !== undefined && found.homes.size < HOMES_A_WORLD) {
+      found.homes.add(core);
+      return found.world;
+    }
+    const world =
+      place === undefined ? new World({ site, facts }, years) : place.weather.over({ site, facts });
+    const at = place ?? { weather: world, byRoof: new Map() };
+    kept.set(site.place, at);
+    at.byRoof.set(roof, { world, homes: new Set([core]) });
+    return world;
+  };
+}
+
+/** Each kind of route, remembered by the home and the roof it is sized for and by the answers it asks for besides. */
+function sizers(widths: Widths) {
+  type Size = (world: World, known: Resolved) => Route | null;
+  const kept = new WeakMap<Home, Map<Roof | null, Map<RouteKind, Size>>>();
+  const sizerOf = (core: Home, kind: RouteKind): Size => {
+    let world: World;
+    const size = remembered((known) => {
+      const sized = sizedKind(kind, { ...core, facts: new Facts(known) }, world, widths);
+      return sized?.route ?? null;
+    });
+    return (on, known) => {
+      world = on;
+      return size(known);
+    };
+  };
+  return (core: Home, world: World, known: Resolved): Route[] => {
+    const byRoof = kept.get(core) ?? new Map<Roof | null, Map<RouteKind, Size>>();
+    kept.set(core, byRoof);
+    const byKind =
+      byRoof.get(world.roof) ?? new Map(routeKinds.map((kind) => [kind, sizerOf(core, kind)]));
+    byRoof.set(world.roof, byKind);
+    return routeKinds.flatMap((kind) => byKind.get(kind)!(world, known) ?? []);
+  };
+}

@@ -1,0 +1,14 @@
+import { z } from 'zod';
+
+const percent = z.number().positive().max(100);
+
+/** What `questions/shares.yaml` must hold: by question, how likely each choice is and "not sure", in percent. */
+export const sharesFileSchema = z.record(
+  z.string(),
+  z.strictObject({
+    of: z.record(z.string(), percent).optional(),
+    unsure: percent,
+    /** A source, or `judgement`. */
+    from: z.string().min(8),
+  }),
+);

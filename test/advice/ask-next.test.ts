@@ -1,0 +1,91 @@
+import { beforeAll, expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import { askNext, CHANGES_NOTHING, type Next } from '../../src/advice/ask-next';
+import { type Bank, bankOf, effectOf } from '../../src/advice/effect-of-answers';
+import { type Answer, type Answers, NOT_SURE } from '../../src/interview/answers';
+import { resolve } from '../../src/interview/resolve';
+import { answersOf } from '../households/read-household';
+
+const AS_OF = '2026-11-28';
+const FIRST = [
+  ...['now-danger', 'home-name', 'people-count', 'people-risk', 'medical-devices', 'home-zip'],
+  ...['home-kind', 'home-tenure', 'water-source', 'heat-main', 'must-run', 'goal-hours'],
+  ...['goal-season', 'engine-place', 'budget-now'],
+];
+
+/** The talk from the opening on, answered from a whole file, as long as something is asked. */
+function talk(bank: Bank, file: Answers): { answers: Answers; asked: Next[] } {
+  let answers: Record<string, Answer> = Object.fromEntries(
+    Object.entries(file).filter(([id]) => FIRST.includes(id)),
+  );
+  const asked: Next[] = [];
+  for (let next = askNext(answers, bank); ; next = askNext(answers, bank)) {
+    asked.push(next);
+    if (next.code === 'enough') return { answers, asked };
+    answers = { ...answers, [next.questionId]: file[next.questionId] ?? NOT_SURE };
+  }
+}
+
+const file = answersOf('birch-street');
+const bank = bankOf(interview, AS_OF);
+let whole: ReturnType<typeof talk>;
+beforeAll(() => {
+  whole = talk(bank, file);
+});
+
+const ids = (asked: readonly Next[]) =>
+  asked.flatMap((next) => (next.code === 'ask' ? [next.questionId] : []));
+
+test('a home is asked a fraction of its file, no question twice, and gets the advice of the whole file', () => {
+  const asked = ids(whole.asked);
+  expect(new Set(asked).size).toBe(asked.length);
+  expect(Object.keys(whole.answers).length).toBeLessThan(Object.keys(file).length / 2);
+  const [talked, told] = [bank.trialOf(whole.answers), bank.trialOf(file)];
+  expect(talked.advice.route.kind).toBe(told.advice.route.kind);
+  expect(talked.advice.route.costUsd.value).toBeCloseTo(told.advice.route.costUsd.value, -2);
+});
+
+test('the same answers give the same question, whatever was tried before and in whichever order they stand', () => {
+  const half = Object.entries(whole.answers).slice(0, FIRST.length + 3);
+  const turned = Object.fromEntries([...half].reverse());
+  const fresh = bankOf(interview, AS_OF);
+  expect(askNext(turned, fresh)).toEqual(askNext(Object.fromEntries(half), bank));
+});
+
+test('at the end no single answer left open changes what to buy', () => {
+  const known = resolve(interview.questions, whole.answers, 'assume');
+  const open = interview.questions.filter(
+    ({ id }) => known.has(id) && whole.answers[id] === undefined,
+  );
+  expect(open.length).toBeGreaterThan(20);
+  const left = open.map((one) => effectOf(whole.answers, bank, one));
+  expect(left.filter(({ ifTold }) => ifTold >= CHANGES_NOTHING)).toEqual([]);
+  const last = whole.asked.at(-1)!;
+  const sharper = left.filter(({ tried }) => tried.some(({ change }) => change.sharpens)).length;
+  expect(last).toEqual({ code: 'enough', sharpen: sharper });
+  expect(sharper).toBeGreaterThan(0);
+});
+
+test('a safety question that could forbid a generator is asked while one is advised, and not of a flat', () => {
+  expect(ids(whole.asked)).toEqual(expect.arrayContaining(['operators', 'panel-signs']));
+  const flat = talk(bankOf(interview, AS_OF), answersOf('tower-six'));
+  expect(ids(flat.asked)).not.toContain('panel-signs');
+  expect(ids(flat.asked)).not.toContain('supply-volts');
+});
+
+test('the place of a generator says which route it decides, and by how many dollars', () => {
+  const { 'engine-place': _, ...answers } = whole.answers;
+  const opening = { ...interview, opening: [] };
+  const next = askNext(answers, bankOf(opening, AS_OF));
+  expect(next).toMatchObject({ questionId: 'engine-place', whyNow: { code: 'opens-route' } });
+  const then = bank.trialOf({ ...answers, 'engine-place': 'open-20ft' }).advice.route;
+  const now = bank.trialOf(answers).advice.route;
+  expect(next).toMatchObject({
+    whyNow: { route: then.kind, usd: Math.abs(then.costUsd.value - now.costUsd.value) },
+  });
+});
+
+test('while the opening is open it goes on in its order', () => {
+  const next = askNext({}, bank);
+  expect(next).toMatchObject({ questionId: interview.opening[0], whyNow: { code: 'opening' } });
+});
