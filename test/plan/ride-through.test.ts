@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { World } from '../../src/home/world';
-import { sayShare } from '../../src/papers/household/details/say-ride-through';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { batteryRide } from '../../src/plan/ride-through/battery-ride';
 import { LENGTHS, lengthsFor } from '../../src/plan/ride-through/lengths';
@@ -181,7 +180,7 @@ describe('homes at the edge give a true plan', () => {
 });
 
 test('chances are told without certainty', () => {
-  expect([0, 0.004, 0.5, 0.994, 1].map(sayShare)).toEqual([
+  expect([0, 0.004, 0.5, 0.994, 1].map(english.share)).toEqual([
     'fewer than 1',
     'fewer than 1',
     '50',

@@ -1,12 +1,16 @@
 import type { Home } from '../../home/home';
-import { formatQuantity } from '../../quantity/format-quantity';
 import { budgetUsd } from '../../routes/budget';
 import type { Route } from '../../routes/route';
+import type { Words } from '../../words/words';
 
-/** By how much the likely price is above what was told, with a comma before it; empty where it is not, or nothing was told. */
-export function sayAboveTold(home: Home, { costUsd }: Pick<Route, 'costUsd'>): string {
+/** By how much the likely price is above what was told; empty where it is not, or nothing was told. */
+export function sayAboveTold(
+  home: Home,
+  { costUsd }: Pick<Route, 'costUsd'>,
+  words: Words,
+): string {
   const told = budgetUsd(home);
-  if (told === null || costUsd.value <= told) return '';
-  const usd = (dollars: number) => formatQuantity(Math.round(dollars), '$');
-  return `, ${usd(costUsd.value - told)} above the ${usd(told)} you told us`;
+  return told === null || costUsd.value <= told
+    ? ''
+    : words.household.aboveTold(costUsd.value, told);
 }

@@ -21,7 +21,7 @@ export function planMarkdown(plan: Plan, words: Words): string {
     frontPage(plan, words),
     ['# The details'],
     draftLines(plan),
-    sayToSettle(plan),
+    sayToSettle(plan, words),
     plan.lifeFirst?.told
       ? titledList('## Before anything is bought', words.lifeFirst(plan.lifeFirst))
       : [],
@@ -43,14 +43,14 @@ export function planMarkdown(plan: Plan, words: Words): string {
       '## For the electrician, in figures (all of it in the plan file)',
       electricalLines(plan, words),
     ),
-    sayLadder(plan),
-    sayToFindOut(plan),
-    sayAssumptions(plan),
+    sayLadder(plan, words),
+    sayToFindOut(plan, words),
+    sayAssumptions(plan, words),
     titledList(
       '## Next steps',
       plan.nextSteps.map((step) => `${step.what} (${step.who})`),
     ),
-    saySureness(plan),
+    saySureness(plan, words),
   ];
   return `${sections
     .filter((lines) => lines.length > 0)

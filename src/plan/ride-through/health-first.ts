@@ -1,5 +1,6 @@
 import { isHealthDevice } from '../../home/health-devices';
 import type { Home, Season } from '../../home/home';
+import type { LoadId } from '../../home/load-id';
 import { livedHome } from '../../home/measures/lived-home';
 import type { World } from '../../home/world';
 import type { Route } from '../../routes/route';
@@ -8,8 +9,8 @@ import { type Covered, coveredBy } from './covered';
 /** How long the health devices are covered by a route in its thrifty use: all else off from the first minute. */
 export interface HealthFirst {
   /** Ids of the devices it carries, and of those it does not. */
-  readonly carried: readonly string[];
-  readonly missed: readonly string[];
+  readonly carried: readonly LoadId[];
+  readonly missed: readonly LoadId[];
   /** Null where it carries none of them. */
   readonly covered: Covered | null;
 }

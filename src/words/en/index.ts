@@ -2,6 +2,8 @@ import rules from '#compiled/words/en/rules.js';
 import type { Language } from '../language';
 import { firstSentence } from './first-sentence';
 import { firstSentences } from './first-sentences';
+import { household } from './household';
+import { sayShare } from './household/share';
 import { inSentence, listOf } from './list-of';
 import { range, usd } from './say-dollars';
 import { sayFigure } from './say-figure';
@@ -25,9 +27,11 @@ export const english = {
   usd,
   dollarRange: range,
   fuel: sayFuel,
+  share: sayShare,
   gap: sayGap,
   leftOut: sayLeftOut,
   highEnd: sayHighEnd,
   lifeFirst: sayLifeFirst,
   leaveWithDevice: sayLeaveWithDevice,
+  household,
 };

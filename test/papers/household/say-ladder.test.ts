@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { widthsOf } from '../../../src/home/build-home';
-import { sayGain, sayReading } from '../../../src/papers/household/details/say-ladder';
 import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import { planData } from '../../../src/papers/plan-file/plan-data';
 import { readingOf } from '../../../src/plan/ladder-reading';
@@ -23,7 +22,7 @@ const standby = (gas: string) => {
 const at = (gas: string, more: Partial<Route> = {}) => {
   const { home, route } = standby(gas);
   const of = { home, fuelToStore: null, advice: { route: { ...route, ...more } } };
-  return sayReading(readingOf(of, 70));
+  return english.household.ladder.reading(readingOf(of, 70));
 };
 
 test('a rung is read on the device: charge, gallons in the tank, and nothing on piped gas', () => {
@@ -52,7 +51,7 @@ test('the plan file has no level of piped gas, and gallons beside the share of a
 
 test('what a step buys is said by both counts, each named', () => {
   const said = (gainsHours: number | null, carefulGainsHours: number | null) =>
-    sayGain({ gainsHours, carefulGainsHours }).trim();
+    english.household.ladder.buys({ gainsHours, carefulGainsHours }).trim();
   expect(said(9.2, 4)).toBe('That buys about 9 h (careful count 4 h).');
   expect(said(null, 4)).toBe(
     'That buys next to nothing at likely use, about 4 h by the careful count.',

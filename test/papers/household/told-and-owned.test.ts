@@ -22,9 +22,9 @@ const usd = (value: number) => ({ costUsd: { value } }) as never;
 
 test('a price above what was told says by how much, and only then', () => {
   const told = houseWith({ 'budget-now': 600, 'budget-later': 0 });
-  expect(sayAboveTold(told, usd(800))).toContain('$200 above the $600 you told us');
-  expect(sayAboveTold(told, usd(600))).toBe('');
-  expect(sayAboveTold(houseWith({}), usd(9000))).toBe('');
+  expect(sayAboveTold(told, usd(800), english)).toContain('$200 above the $600 you told us');
+  expect(sayAboveTold(told, usd(600), english)).toBe('');
+  expect(sayAboveTold(houseWith({}), usd(9000), english)).toBe('');
 });
 
 describe('what the household owns', () => {

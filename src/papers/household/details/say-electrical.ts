@@ -4,22 +4,6 @@ import type { Plan } from '../../../plan/plan';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import type { Words } from '../../../words/words';
 
-/** Questions to settle: both answers, one line each. Empty when all answers fit together. */
-export function settleLines({ electrical }: Plan): string[] {
-  return electrical.toSettle.map(
-    ({ answers: [one, other], asks }) => `${one} But: ${other} ${asks}`,
-  );
-}
-
-/** The order in which motors are switched on with the route advised, for the ladder. Null with fewer than two. */
-export function startOrderLine(plan: Plan): string | null {
-  const start = plan.electrical.starting.find((one) => one.route === plan.advice.route.kind);
-  if (start === undefined || start.order.length < 2) return null;
-  const pairs = start.keepApart.map((pair) => loadNames(plan.home, pair).join(' and '));
-  const apart = start.keepApart.length > 0 ? ` Never at the same moment: ${pairs.join('; ')}.` : '';
-  return `Switch motors on one at a time, in this order: ${loadNames(plan.home, start.order).join(', ')}.${apart}`;
-}
-
 /** The electrical half in a few lines; everything else stands in the plan file. */
 export function electricalLines(plan: Plan, words: Words): string[] {
   const { electrical: e, advice } = plan;

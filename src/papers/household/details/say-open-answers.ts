@@ -1,37 +1,29 @@
 import type { Plan } from '../../../plan/plan';
+import type { Words } from '../../../words/words';
 import { titledList } from '../../markdown/bullets';
-import { settleLines } from './say-electrical';
+
+/** Questions shown that are worth finding out. */
+const SHOWN = 12;
 
 /** Answers that do not fit together stand first: what follows rests on them. Empty when all fit. */
-export function sayToSettle(plan: Plan): string[] {
-  const lines = settleLines(plan);
-  return lines.length === 0
-    ? []
-    : titledList('## Settle these first: two answers do not fit together', lines);
+export function sayToSettle({ electrical }: Plan, words: Words): string[] {
+  const say = words.household.openAnswers;
+  const lines = electrical.toSettle.map(say.settle);
+  return lines.length === 0 ? [] : titledList(`## ${say.settleTitle}`, lines);
 }
 
 /** What is worth finding out; where nothing is, but answers are to be settled, it says so. */
-export function sayToFindOut(plan: Plan): string[] {
-  const line = (one: Plan['toFindOut'][number]) =>
-    `${one.says}${one.safety ? ' (a safety answer: advice is held back until it is known)' : ''}. ${one.how}`;
-  const settle = settleLines(plan).length > 0;
+export function sayToFindOut({ toFindOut, electrical }: Plan, words: Words): string[] {
+  const say = words.household.openAnswers;
   return titledList(
-    '## Worth finding out',
-    plan.toFindOut.slice(0, 12).map(line),
-    settle
-      ? 'What stands under "Settle these first". Beyond that, nothing that would change this plan much.'
-      : 'Nothing that would change this plan much.',
+    `## ${say.findOutTitle}`,
+    toFindOut.slice(0, SHOWN).map(say.findOut),
+    electrical.toSettle.length > 0 ? say.onlyToSettle : say.nothingToFindOut,
   );
 }
 
 /** What was taken for each answer that was "not sure" or never given. */
-export function sayAssumptions(plan: Plan): string[] {
-  const lines = plan.assumptions.map(
-    (a) => `${a.says}: ${a.assumed}. ${a.because}${/[.!?]$/.test(a.because) ? '' : '.'}`,
-  );
-  return titledList(
-    '## What we assumed',
-    lines,
-    'Nothing: every question that applies was answered.',
-  );
+export function sayAssumptions({ assumptions }: Plan, words: Words): string[] {
+  const say = words.household.openAnswers;
+  return titledList(`## ${say.assumedTitle}`, assumptions.map(say.assumed), say.nothingAssumed);
 }

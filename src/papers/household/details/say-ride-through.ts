@@ -16,25 +16,25 @@ export function sayRideThrough(ride: RideThrough, words: Words): string[] {
   return [
     '## How it rides through',
     `Out of 100 outages that start at any hour in ${ride.season} with everything full${onFuel(ride)}, so many are ridden through with what the route carries of what must keep running:`,
-    table(ride),
+    table(ride, words),
     CAREFUL_COUNT,
     ...ride.routes.flatMap((route, i) => [
       ...sayRoute(route, ride, words),
       ...(i === 0 ? sayHardCase(route, words) : []),
     ]),
-    ...sayOthers(ride),
+    ...sayOthers(ride, words),
     `Counted from ${[...new Set(ride.routes.map((route) => route.basis))].join('; and ')}.${errorNote(ride)} Weather can be worse than any year drawn.`,
   ];
 }
 
-function table({ routes, goalHours }: RideThrough): string {
+function table({ routes, goalHours }: RideThrough, words: Words): string {
   const lengths = routes[0]!.odds.must?.map((one) => one.hours) ?? [];
   const rows = lengths.map((hours) => {
     const cells = routes.map((route) => {
       const one = route.odds.must?.find((each) => each.hours === hours);
       return one === undefined
         ? 'not counted'
-        : `${sayShare(one.season)}${sayError(one.standardError)}`;
+        : `${words.share(one.season)}${sayError(one.standardError)}`;
     });
     const own = hours === goalHours ? ' (your goal)' : '';
     return `| ${formatQuantity(hours, 'h')}${own} | ${cells.join(' | ')} |`;
@@ -44,8 +44,8 @@ function table({ routes, goalHours }: RideThrough): string {
     `|---|${routes.map(() => '---').join('|')}|`,
     `| carries of what must run | ${routes.map((route) => sayCarried(route.carries)).join(' | ')} |`,
     ...rows,
-    `| ${formatQuantity(goalHours, 'h')}, careful count | ${routes.map(({ carefulShare }) => sayShare(carefulShare)).join(' | ')} |`,
-    ...storedRows(routes, goalHours),
+    `| ${formatQuantity(goalHours, 'h')}, careful count | ${routes.map(({ carefulShare }) => words.share(carefulShare)).join(' | ')} |`,
+    ...storedRows(routes, goalHours, words),
   ].join('\n');
 }
 
@@ -53,15 +53,15 @@ function table({ routes, goalHours }: RideThrough): string {
 const onFuel = ({ routes }: RideThrough) =>
   routes.some((route) => route.onceStored !== null) ? ', on the fuel counted today' : '';
 
-function storedRows(routes: readonly RouteRide[], goalHours: number): string[] {
+function storedRows(routes: readonly RouteRide[], goalHours: number, words: Words): string[] {
   if (routes.every((route) => route.onceStored === null)) return [];
   const goal = formatQuantity(goalHours, 'h');
   const row = (name: string, of: (stored: GoalOnceStored) => string) =>
     `| ${goal}, once the cans are filled${name} | ${routes.map((route) => (route.onceStored === null ? 'no cans to fill' : of(route.onceStored))).join(' | ')} |`;
   const gallons = (stored: GoalOnceStored) => formatQuantity(stored.gallons, 'gal');
   return [
-    row('', (stored) => `${sayShare(stored.share)} (${gallons(stored)})`),
-    row(', careful count', (stored) => sayShare(stored.carefulShare)),
+    row('', (stored) => `${words.share(stored.share)} (${gallons(stored)})`),
+    row(', careful count', (stored) => words.share(stored.carefulShare)),
   ];
 }
 
@@ -84,12 +84,12 @@ function sayRoute(route: RouteRide, { goalHours, season }: RideThrough, words: W
   const [good, all] = [at('good'), at('all')];
   if (good !== undefined) {
     lines.push(
-      `With what is good to have as well it rides through ${sayShare(good)} of 100 outages of ${goal}${all === undefined ? '' : `, with everything ${sayShare(all)}`}.`,
+      `With what is good to have as well it rides through ${words.share(good)} of 100 outages of ${goal}${all === undefined ? '' : `, with everything ${words.share(all)}`}.`,
     );
   }
   if (route.fromHalfFull !== null)
     lines.push(
-      `Starting half full instead of full: ${sayShare(route.fromHalfFull)} of 100 outages of ${goal}. Before a storm with warning, fill it up.`,
+      `Starting half full instead of full: ${words.share(route.fromHalfFull)} of 100 outages of ${goal}. Before a storm with warning, fill it up.`,
     );
   if (route.unservedKwh > 0.05)
     lines.push(
@@ -97,15 +97,15 @@ function sayRoute(route: RouteRide, { goalHours, season }: RideThrough, words: W
     );
   if (route.keepByMonth !== null) lines.push(keepLine(route.keepByMonth, goal));
   if (route.badCase !== null) lines.push(badCaseLine(route, season, goal));
-  lines.push(...sayVariants(route, goal));
+  lines.push(...sayVariants(route, goal, words));
   return [lines.join(' '), ...sayNeighbors(route, goal, words)];
 }
 
-function sayVariants({ variants }: RouteRide, goal: string): string[] {
+function sayVariants({ variants }: RouteRide, goal: string, words: Words): string[] {
   if (variants.length === 0) return [];
   const each = variants.map(
     ({ says, share, standardError, carefulShare }) =>
-      `${says}: ${sayShare(share)}${sayError(standardError)} (careful count ${sayShare(carefulShare)})`,
+      `${says}: ${words.share(share)}${sayError(standardError)} (careful count ${words.share(carefulShare)})`,
   );
   return [`Used otherwise, of 100 outages of ${goal}: ${each.join('; ')}.`];
 }
@@ -118,9 +118,9 @@ function sayNeighbors({ title, neighbors }: RouteRide, goal: string, words: Word
       const then =
         oddsOnceStored === undefined
           ? ''
-          : ` on the fuel counted today, ${sayShare(oddsOnceStored)} once the cans are filled`;
-      const careful = ` (careful count ${sayShare(carefulOdds ?? 0)})`;
-      return `${says}: ${sayShare(odds)}${careful}${then}, ${formatRange(low, value, high, '$')}`;
+          : ` on the fuel counted today, ${words.share(oddsOnceStored)} once the cans are filled`;
+      const careful = ` (careful count ${words.share(carefulOdds ?? 0)})`;
+      return `${says}: ${words.share(odds)}${careful}${then}, ${formatRange(low, value, high, '$')}`;
     },
   );
   return [
@@ -130,12 +130,15 @@ function sayNeighbors({ title, neighbors }: RouteRide, goal: string, words: Word
 }
 
 /** The other batteries, at the goal's length. */
-function sayOthers({ others, othersYears, season, goalHours }: RideThrough): string[] {
+function sayOthers(
+  { others, othersYears, season, goalHours }: RideThrough,
+  words: Words,
+): string[] {
   const each = others.flatMap(({ title, odds, carries }) => {
     const one = odds.find(({ hours }) => hours === goalHours);
     if (one === undefined) return [];
     const part = carries.things === carries.of ? '' : ` (carries ${sayCarried(carries)})`;
-    return [`${title}${part}: ${sayShare(one.season)}`];
+    return [`${title}${part}: ${words.share(one.season)}`];
   });
   if (each.length === 0) return [];
   return [
@@ -163,13 +166,6 @@ function badCaseLine(route: RouteRide, season: string, goal: string): string {
   return bad.endsAfter === null
     ? `A hard case from the drawn years (${when}; one in ten in ${season} is harder) is ridden through for all of ${goal}.`
     : `In a hard case from the drawn years (${when}; one in ten in ${season} is harder) it ends after ${formatQuantity(bad.endsAfter, 'h')}.`;
-}
-
-/** "98", "more than 99", "fewer than 1": no certainty is claimed. */
-export function sayShare(share: number): string {
-  if (share > 0.995) return 'more than 99';
-  if (share < 0.005) return 'fewer than 1';
-  return String(Math.round(share * 100));
 }
 
 function sayError(standardError: number | null): string {

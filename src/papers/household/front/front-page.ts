@@ -29,7 +29,7 @@ const STEPS = 3;
 export function frontPage(plan: Plan, words: Words): string[] {
   return [
     `# Backup power plan: ${plan.name}`,
-    ...danger(plan),
+    ...danger(plan, words),
     `As of ${plan.asOf}. A planning aid, not an electrical design: a licensed electrician, the building department and the local code decide.`,
     ...draft(plan),
     bullets([
@@ -86,7 +86,7 @@ function buy({ advice: { route }, addOns, lifeFirst, home }: Plan, words: Words)
   if (route.parts.length > 0 && route.costUsd.high === 0 && !lifeFirst?.told) {
     return `What to buy: nothing. Use ${words.inSentence(route.title)}: ${made}.${also}`;
   }
-  return `${head}: ${words.inSentence(route.title)}, ${words.figure(route.costUsd)}${sayAboveTold(home, route)}${installed}: ${made}.${also}`;
+  return `${head}: ${words.inSentence(route.title)}, ${words.figure(route.costUsd)}${sayAboveTold(home, route, words)}${installed}: ${made}.${also}`;
 }
 
 /** Where life hangs on a device: whom to call, its own battery and the second way come before any purchase. */

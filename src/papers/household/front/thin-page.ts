@@ -15,7 +15,7 @@ export function thinPage(plan: Plan, words: Words): string[] {
   return [
     `# Backup power plan: ${plan.name}`,
     `As of ${plan.asOf}. A planning aid, not an electrical design: a licensed electrician, the building department and the local code decide.`,
-    ...danger(plan),
+    ...danger(plan, words),
     'DRAFT: too little is answered to advise anything yet, so this page names nothing to buy.',
     ...(plan.lifeFirst?.told
       ? titledList('## Before anything is bought', words.lifeFirst(plan.lifeFirst))

@@ -1,0 +1,22 @@
+import { sayAboveTold } from './above-told';
+import { sayDanger } from './danger';
+import { fuelForGoal } from './fuel-for-goal';
+import { healthFirst } from './health-first';
+import { ladder } from './ladder';
+import { loads } from './loads';
+import { openAnswers } from './open-answers';
+import { sureness } from './sureness';
+import { whatYouHave } from './what-you-have';
+
+/** The summary for the household, part by part. */
+export const household = {
+  danger: sayDanger,
+  aboveTold: sayAboveTold,
+  fuelForGoal,
+  healthFirst,
+  whatYouHave,
+  loads,
+  ladder,
+  openAnswers,
+  sureness,
+};

@@ -1,0 +1,29 @@
+import { formatQuantity } from '../../../quantity/format-quantity';
+import type { Route } from '../../../routes/route';
+import { inSentence, listOf } from '../list-of';
+
+/** What the home has already. */
+export const whatYouHave = {
+  one(
+    route: Route,
+    of: { vehicle: boolean; missed: readonly string[]; lifeTold: boolean },
+  ): string {
+    const source = of.vehicle ? "your vehicle's outlets" : 'your home battery';
+    const missed = [...new Set(of.missed.map(inSentence))];
+    const carries =
+      missed.length === 0 ? 'all that must keep running' : `all but the ${listOf(missed)}`;
+    const parts = route.parts.map((part) => inSentence(part.name)).join('; ');
+    const cost =
+      route.costUsd.value === 0
+        ? 'nothing to buy'
+        : `${formatQuantity(route.costUsd.value, '$')} for ${parts}`;
+    const also = of.lifeTold ? ' It is a bridge and no second source.' : '';
+    return `What you have already: ${source} (${cost}) can run ${carries}, for ${howLong(route)}.${also}`;
+  },
+};
+
+function howLong({ lasting: { hours } }: Route): string {
+  if (hours === null) return 'as long as the sun and the battery hold';
+  const h = (value: number) => formatQuantity(Math.round(value), 'h');
+  return `about ${h(hours.value)}, careful count ${h(hours.low)}`;
+}
