@@ -1,4 +1,5 @@
 import type { Climate } from '../tables/climate';
+import { practiceRange } from '../tables/practice-figures';
 import { BALANCE_C, heatNeed } from './heat-need';
 import { pumpShare } from './heat-pump';
 import type { Load, Season } from './home';
@@ -23,13 +24,18 @@ export interface ClimateHours {
   readonly warmRoom: ReturnType<typeof warmRoom>;
 }
 
+function hoursOf(id: 'heating-design-hours' | 'cooling-design-hours'): Hours {
+  const { low, likely, high } = practiceRange(id);
+  return [low, likely, high];
+}
+
 /**
  * Hours a day at full output at the design temperature (exceeded 99 % or 1 % of hours). A machine sized to that
- * load would run all day; usual oversizing of 1.4 leaves 17 h, twice the size 12 h. Common practice, no source.
+ * load would run all day; usual oversizing of 1.4 leaves 17 h, twice the size 12 h.
  */
 export const DESIGN_HOURS = {
-  heating: [12, 17, 24] as Hours,
-  cooling: [14, 20, 24] as Hours,
+  heating: hoursOf('heating-design-hours'),
+  cooling: hoursOf('cooling-design-hours'),
 };
 
 /**

@@ -2,6 +2,7 @@ import { heatPumpShare } from '../physics/heat-pump-share';
 import { MONTH_DAYS } from '../physics/weather/calendar';
 import type { Climate } from '../tables/climate';
 import { heatPumpCurve } from '../tables/heat-pump-curves';
+import { practice } from '../tables/practice-figures';
 import { BALANCE_C, heatNeed } from './heat-need';
 import { seasonOf } from './season-of';
 import { monthMeans } from './usual-hours';
@@ -11,10 +12,10 @@ export const capacityShare = heatPumpShare(heatPumpCurve('capacity'));
 export const inputShare = heatPumpShare(heatPumpCurve('input'));
 
 /**
- * Heat over power at 47 F of a heat pump of HSPF 8.2 (the federal minimum of 2015 to 2022, from memory): 3.35, by the
+ * Heat over power at 47 F of a heat pump of HSPF 8.2 (the federal minimum of 2015 to 2022), by the
  * single-speed performance maps of NREL/TP-5500-56354. It only turns heat the pump lacks into the kWh of strips.
  */
-export const RATED_COP = 3.35;
+export const RATED_COP = practice('heat-pump-cop-47f');
 
 /** No hour of any station is colder. */
 const COLDEST_C = -70;

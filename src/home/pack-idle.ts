@@ -1,7 +1,8 @@
+import { practice } from '../tables/practice-figures';
 import type { Load, Season } from './home';
 
-/** What a pack's own inverter draws by being on, W. Common practice, 8 to 25 W. */
-export const PACK_IDLE_WATTS = 15;
+/** What a pack's own inverter draws by being on, W. */
+export const PACK_IDLE_WATTS = practice('pack-idle');
 
 /** What a pack draws for its 12-volt outlet alone, its inverter off, W. Our judgement, 2 to 5 W. */
 export const PACK_DC_IDLE_WATTS = 3;

@@ -5,6 +5,7 @@ import { panelRoomKw } from '../physics/roof/panel-room';
 import { type RoofFace, slopeFactor, tiltOfPitch } from '../physics/roof/roof-face';
 import { usableRoof } from '../physics/roof/usable-roof';
 import { panelAssumption, panelLosses } from '../tables/panel-figures';
+import { practice } from '../tables/practice-figures';
 import { roofPathways } from '../tables/roof-pathways';
 import type { Facts } from './facts';
 import { ownSolarKw } from './own-solar';
@@ -30,14 +31,18 @@ const facing: Readonly<Record<string, number>> = {
   flat: 180,
 };
 
-/** Share of the sun that shade takes: our judgement, to be measured on the roof. */
-const shade: Readonly<Record<string, number>> = { little: 0.03, half: 0.4, most: 0.8 };
+/** Share of the sun that shade takes, to be measured on the roof. */
+const shade: Readonly<Record<string, number>> = {
+  little: practice('roof-shade-little'),
+  half: practice('roof-shade-half'),
+  most: practice('roof-shade-most'),
+};
 
-/** A usual roof rises 6 in 12, and is 40 ft along the eave for 15 ft of depth; panels cover 85 % of what is open. */
-const PITCH_RISE = 6;
-const EAVE_PER_DEPTH = 40 / 15;
-const COVERED_SHARE = 0.85;
-const FLAT_TILT_DEG = 5;
+/** A usual roof where only its area was told. */
+const PITCH_RISE = practice('roof-rise-in-12');
+const EAVE_PER_DEPTH = practice('roof-eave') / practice('roof-depth');
+const COVERED_SHARE = practice('roof-covered-share');
+const FLAT_TILT_DEG = practice('flat-roof-tilt');
 
 /** Where panels are told and their roof is not: no room for more, half of them in the shade, facing east or west. */
 const UNKNOWN_ROOF: Roof = {
@@ -45,7 +50,7 @@ const UNKNOWN_ROOF: Roof = {
   areaFt2: 0,
   usableFt2: 0,
   roomKw: 0,
-  shadeShare: 0.4,
+  shadeShare: shade.half!,
 };
 
 /** The roof for panels, or null where there is none to plan on. */

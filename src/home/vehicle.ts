@@ -1,8 +1,9 @@
 import { vehicleStoreKwh } from '../physics/vehicle-store';
+import { practice } from '../tables/practice-figures';
 import type { Facts } from './facts';
 
-/** Energy of a mile on a cold road, kWh: 0.25 to 0.5 by the official ratings, a third more in the cold. From memory. */
-export const KWH_PER_MILE = 0.45;
+/** Energy of a mile on a cold road, kWh: 0.25 to 0.5 by the official ratings, a third more in the cold. */
+export const KWH_PER_MILE = practice('vehicle-kwh-per-mile');
 
 /** A battery-only vehicle with outlets, as a store for the house. */
 export interface HomeVehicle {
@@ -33,7 +34,7 @@ export function vehicleOf(facts: Facts): HomeVehicle | null {
     vehicleStoreKwh({ packKwh, chargeShare, reserveMiles, kwhPerMile: KWH_PER_MILE });
   return {
     packKwh,
-    outWatts: facts.number('vehicle-watts') ?? 1500,
+    outWatts: facts.number('vehicle-watts') ?? practice('vehicle-outlet-watts'),
     chargeShare: usualShare,
     reserveMiles,
     reserveKwh: Math.min(packKwh, reserveMiles * KWH_PER_MILE),

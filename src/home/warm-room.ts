@@ -1,10 +1,12 @@
+import { practice, practiceRange } from '../tables/practice-figures';
+
 /** A kitchen is kept near this; in an outage without cooling it follows the day's mean outdoors above it. */
-const ROOM_C = 21;
+const ROOM_C = practice('kitchen-temperature');
 /**
  * What a refrigerator or freezer uses more for each kelvin of a warmer room: about twice as much at 32 C as at 16 C.
- * That the room decides: Harrington, Aye & Fuller, Applied Energy 211 (2018) 346-357; the figure is from memory.
+ * That the room decides: Harrington, Aye & Fuller, Applied Energy 211 (2018) 346-357.
  */
-const PER_KELVIN = { low: 0.02, likely: 0.035, high: 0.05 };
+const PER_KELVIN = practiceRange('cold-food-per-kelvin');
 
 /**
  * Daily use of a refrigerator or freezer against a room at 21 C, as a factor of at least 1:

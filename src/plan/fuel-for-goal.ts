@@ -1,6 +1,7 @@
 import type { Home } from '../home/home';
 import { PROPANE_USABLE } from '../routes/generator-size';
 import type { FuelUse } from '../routes/route';
+import { practice } from '../tables/practice-figures';
 
 /** Fuel the goal takes by the likely and by the careful count, gal; all that burns from the same tank is in it. */
 export interface FuelForGoal {
@@ -12,9 +13,9 @@ export interface FuelForGoal {
   readonly gauge: readonly { readonly tankGal: number; readonly percent: number }[];
 }
 
-/** Common tanks of a house by what they would hold of water, gal; filled to 80 %. Common practice, no source. */
+/** Common tanks of a house by what they would hold of water, gal. */
 const TANKS_GAL = [120, 250, 500, 1000];
-const FILLED_PERCENT = 80;
+const FILLED_PERCENT = practice('propane-fill-percent');
 
 /** Null where the fuel is piped in. */
 export function fuelForGoal(home: Home, fuel: FuelUse): FuelForGoal | null {

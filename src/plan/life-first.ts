@@ -1,6 +1,7 @@
 import type { ChoiceId } from '#compiled/question-ids.js';
 import type { Home } from '../home/home';
 import { type LeaveAt, leaveAt } from '../home/leave-at';
+import { practice } from '../tables/practice-figures';
 
 export type LifeTeam = Exclude<ChoiceId<'device-team'>, 'none'>;
 
@@ -32,8 +33,8 @@ export interface LifeFirst {
 const team: readonly LifeTeam[] = ['clinician', 'supplier', 'power-company', 'fire-department'];
 const ways = ['cylinders', 'spare-batteries', 'hand-powered', 'other-place'] as const;
 
-/** Nobody has tried how long it runs: half of what is told. Common practice, no source. */
-const UNTESTED_SHARE = 0.5;
+/** Nobody has tried how long it runs: half of what is told. */
+const UNTESTED_SHARE = practice('untested-battery-share');
 
 /** Null where nobody's life hangs on a device; not known counts as if it did. */
 export function lifeFirst(home: Home): LifeFirst | null {

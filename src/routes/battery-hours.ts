@@ -13,6 +13,7 @@ import { usableKwh } from '../physics/battery-capacity';
 import { coldCapacity } from '../physics/cold-battery';
 import { splitRoundTrip } from '../physics/round-trip';
 import { batteryType, coldPoints } from '../tables/battery-types';
+import { practice } from '../tables/practice-figures';
 import { hungryShare } from './hungry-share';
 import type { SizeByOdds } from './route';
 
@@ -23,10 +24,10 @@ export const monthsOf: Readonly<Record<Season, Months>> = {
   mild: { firstMonth: 2, months: 3 },
 };
 
-/** A battery is planned at five years old: 2 % a year has faded by then. */
-export const PLANNED_AGE_YEARS = 5;
-/** What an inverter for a house draws by being on, kW. Common practice, 20 to 100 W. */
-export const IDLE_KW = 0.05;
+/** A battery is planned at five years old, for it fades. */
+export const PLANNED_AGE_YEARS = practice('planned-battery-age');
+/** What an inverter for a house draws by being on, kW. */
+export const IDLE_KW = practice('home-inverter-idle') / 1000;
 /** Odds the plan is sized for. */
 export const ODDS = 0.9;
 

@@ -2,14 +2,15 @@ import { demandOf } from '../home/demand';
 import type { Demand, Load, Season } from '../home/home';
 import { timesFigure } from '../quantity/figure-arithmetic';
 import type { PowerStep } from '../tables/generic-steps';
+import { practice } from '../tables/practice-figures';
 import { type BusierLeg, busierLegs } from './busier-leg';
 import type { LeftOut } from './route';
 import type { SourceName } from './why-left-out';
 
-/** A source is not loaded above this share of its continuous rating. Common practice, no source. */
-export const LOAD_SHARE = 0.8;
-/** A soft starter takes about 40 % off a compressor's start; sellers claim more. Common practice, no source. */
-export const SOFT_START_SHARE = 0.6;
+/** A source is not loaded above this share of its continuous rating. */
+export const LOAD_SHARE = practice('source-load-share');
+/** A soft starter takes about 40 % off a compressor's start; sellers claim more. */
+export const SOFT_START_SHARE = practice('soft-starter-share');
 
 export interface Fitted {
   readonly step: PowerStep;

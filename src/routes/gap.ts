@@ -1,3 +1,4 @@
+import { practiceRange } from '../tables/practice-figures';
 /** How power comes back when the grid fails. */
 export type GapCode =
   | 'by-itself' // a battery wired in: from no blink to a few seconds
@@ -18,27 +19,24 @@ export interface Gap {
   readonly seconds: { readonly low: number; readonly high: number } | null;
 }
 
-const MINUTE = 60;
-/** "A few seconds", for transfer by itself, s. Common practice, no source. */
-const FEW_SECONDS = 5;
-/** "A few minutes", to fetch a pack and plug things in, s. Our judgement. */
-const FEW_MINUTES = 5 * MINUTE;
-
-/** Seconds by how power comes back. Common practice, no source; the makers' figures decide. */
+/** Seconds by how power comes back; the makers' figures decide. */
 const seconds: Readonly<Record<GapCode, Gap['seconds']>> = {
-  'by-itself': { low: 0, high: FEW_SECONDS },
-  'by-itself-then-generator': { low: 0, high: FEW_SECONDS },
-  'ready-at-device': { low: 0, high: FEW_SECONDS },
-  'starts-itself': { low: 10, high: 30 },
-  'plugged-in': { low: MINUTE, high: FEW_MINUTES },
-  'started-by-hand': { low: 5 * MINUTE, high: 30 * MINUTE },
-  'switched-over-by-hand': { low: 5 * MINUTE, high: 30 * MINUTE },
-  'vehicle-by-hand': { low: 10 * MINUTE, high: 30 * MINUTE },
+  'by-itself': practiceRange('gap-by-itself'),
+  'by-itself-then-generator': practiceRange('gap-by-itself'),
+  'ready-at-device': practiceRange('gap-by-itself'),
+  'starts-itself': practiceRange('gap-starts-itself'),
+  'plugged-in': practiceRange('gap-plugged-in'),
+  'started-by-hand': practiceRange('gap-started-by-hand'),
+  'switched-over-by-hand': practiceRange('gap-started-by-hand'),
+  'vehicle-by-hand': practiceRange('gap-vehicle-by-hand'),
   'stays-dark': null,
   'not-worked-out': null,
 };
 
-export const gapOf = (code: GapCode): Gap => ({ code, seconds: seconds[code] });
+export function gapOf(code: GapCode): Gap {
+  const range = seconds[code];
+  return { code, seconds: range && { low: range.low, high: range.high } };
+}
 
 /** A gap of at most half a minute counts as bridged for whoever asked for no long one. Our judgement. */
 const BRIDGED_SECONDS = 30;

@@ -12,6 +12,7 @@ import {
   generatorType,
 } from '../tables/fuels';
 import type { PowerStep } from '../tables/generic-steps';
+import { practiceRange } from '../tables/practice-figures';
 import type { FuelUse } from './route';
 
 /** What each size of generator still gives at the height and heat of this site, and on its fuel. */
@@ -124,13 +125,14 @@ export function fuelHours(fuel: FuelUse): Figure | null {
   });
 }
 
-/** Where none is kept now: two cans of 5 gal, as much as many places allow. Common practice, no source. */
+/** Where none is kept now: two cans of 5 gal, as much as many places allow. */
 function wouldKeep(name: string): Figure {
   const source = {
     kind: 'assumed',
     label: 'assumed: cans of 5 gallons, two at most, which you would have to fill and keep',
   } as const;
-  return figure({ value: 10, low: 5, high: 10, unit: 'gal', name, source });
+  const { low, likely: value, high } = practiceRange('cans-kept');
+  return figure({ value, low, high, unit: 'gal', name, source });
 }
 
 /** What a portable generator would burn here: propane where there is a tank and no gasoline is wanted. */
@@ -139,8 +141,8 @@ export function portableFuel({ facts }: Home): GeneratorFuel {
   return none && facts.is('gas-supply', 'propane-tank') ? 'propane' : 'gasoline';
 }
 
-/** Contents told are contents. A float gauge is rough to a tenth, and a tank run dry needs a leak test. Common practice. */
-export const PROPANE_USABLE = { low: 0.8, likely: 0.9, high: 1 };
+/** Contents told are contents. A float gauge is rough to a tenth, and a tank run dry needs a leak test. */
+export const PROPANE_USABLE = practiceRange('propane-usable-share');
 
 /** Fuel at hand for a generator: gasoline kept, or the propane told to be in the tank; piped gas has no end. */
 export function fuelAtHand(home: Home, widths: Widths, fuel: GeneratorFuel): Figure | null {

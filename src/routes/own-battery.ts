@@ -2,6 +2,7 @@ import type { Home } from '../home/home';
 import { usableKwh } from '../physics/battery-capacity';
 import { coldCapacity } from '../physics/cold-battery';
 import { type BatteryType, batteryType, coldPoints } from '../tables/battery-types';
+import { practice } from '../tables/practice-figures';
 import { cellC, PLANNED_AGE_YEARS } from './battery-hours';
 
 /** A battery the household has already, as it can be counted on in an outage. */
@@ -15,7 +16,10 @@ export interface OwnBattery {
 }
 
 /** VA of start for each W of a home inverter, and of a pack, as in the table of generic sizes. */
-const START_PER_WATT = { fixed: 1.6, pack: 2 } as const;
+const START_PER_WATT = {
+  fixed: practice('home-inverter-start-per-watt'),
+  pack: practice('pack-start-per-watt'),
+} as const;
 
 const types: Readonly<Record<string, BatteryType | null>> = {
   lfp: 'lithium-iron-phosphate',

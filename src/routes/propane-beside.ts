@@ -5,18 +5,24 @@ import { type Figure, figure } from '../quantity/figure';
 import { addFigures, formula } from '../quantity/figure-arithmetic';
 import { formatQuantity } from '../quantity/format-quantity';
 import { fuelHeat, type GeneratorFuel } from '../tables/fuels';
+import { practice, practiceRange } from '../tables/practice-figures';
 import type { FuelUse } from './route';
+
+function ends(id: Parameters<typeof practiceRange>[0]) {
+  const { low, likely: value, high } = practiceRange(id);
+  return { low, value, high };
+}
 
 /**
  * Fuel a house burns for heat, Btu a square foot and degree day below 65 F, from a tight house to a drafty one: the
- * heating index of weatherizing crews. Common practice, no source.
+ * heating index of weatherizing crews.
  */
-const HEATING_INDEX = { low: 5, value: 8.5, high: 13 };
-/** A water heater with its pilot, gal a person and day; a stove, gal a day. Common practice, no source. */
-const HOT_WATER_GAL = { low: 0.1, value: 0.2, high: 0.35 };
-const COOKING_GAL = { low: 0.05, value: 0.1, high: 0.25 };
-/** A usual house where its size is not known, sq ft. Our judgement. */
-const USUAL_SQFT = 1800;
+const HEATING_INDEX = ends('house-heating-index');
+/** A water heater with its pilot, gal a person and day; a stove, gal a day. */
+const HOT_WATER_GAL = ends('propane-hot-water');
+const COOKING_GAL = ends('propane-cooking');
+/** A usual house where its size is not known, sq ft. */
+const USUAL_SQFT = practice('usual-floor-area');
 
 /**
  * Gallons a day that the house itself burns from the propane tank while this generator runs what it carries: a furnace

@@ -1,5 +1,6 @@
 import heat from '#compiled/tables/fuel-heat.js';
 import types from '#compiled/tables/generator-types.js';
+import { practice } from './practice-figures';
 import type { Table } from './table';
 
 export type GeneratorFuel = 'gasoline' | 'diesel' | 'propane' | 'natural-gas';
@@ -32,13 +33,13 @@ export const generatorTypes: Table<GeneratorTypeRow> = types;
 
 /**
  * What a portable gasoline set still gives on another fuel, share of the watts on its gasoline label: propane about a tenth
- * less, piped gas about a fifth. Common practice, no source; the label for that fuel goes first.
+ * less, piped gas about a fifth.; the label for that fuel goes first.
  */
 const FUEL_SHARE: Readonly<Record<GeneratorFuel, number>> = {
   gasoline: 1,
   diesel: 1,
-  propane: 0.9,
-  'natural-gas': 0.8,
+  propane: practice('propane-fuel-share'),
+  'natural-gas': practice('natural-gas-fuel-share'),
 };
 
 export const fuelShare = (fuel: GeneratorFuel): number => FUEL_SHARE[fuel];

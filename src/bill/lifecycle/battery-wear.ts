@@ -1,8 +1,10 @@
-/** New cells, $ a kWh of battery. From memory. */
-const NEW_CELLS_PER_KWH = 300;
+import { practice } from '../../tables/practice-figures';
 
-/** kWh given for each kWh of battery before a warranty ends by use: 2,500 to 4,000 are common. From memory. */
-export const KWH_THROUGH = 4000;
+/** New cells, $ a kWh of battery. */
+const NEW_CELLS_PER_KWH = practice('new-cells-per-kwh');
+
+/** kWh given for each kWh of battery before a warranty ends by use. */
+export const KWH_THROUGH = practice('warranty-kwh-through');
 
 /**
  * Wear of a kWh given, $: what the rule holds against each kWh before it lets the battery work. It decides only when

@@ -2,20 +2,23 @@ import type { QuestionId } from '#compiled/question-ids.js';
 import { type Figure, figure } from '../../quantity/figure';
 import { timesFigure } from '../../quantity/figure-arithmetic';
 import { compressorLabels } from '../../tables/compressor-labels';
+import { practice, practiceRange } from '../../tables/practice-figures';
 import { asFigure, type LoadContext } from './context';
 
 const VOLTS = 240;
-const POWER_FACTOR = 0.9;
+const POWER_FACTOR = practice('compressor-power-factor');
 
-/** Tons of cooling from floor area: one ton for 600 ft2 (500 to 800). Common practice, no source. */
+/** Tons of cooling from floor area: one ton for 600 ft2 (500 to 800). */
 export function tonsFromArea(context: LoadContext): Figure {
   const area = asFigure(context, 'home-area', 'ft2', 'floor area');
-  const ft2 = area?.value ?? 1800;
+  const usual = practiceRange('usual-floor-area');
+  const perTon = practiceRange('ton-per-ft2');
+  const ft2 = area?.value ?? usual.likely;
   const clamp = (tons: number) => Math.min(5, Math.max(1.5, tons));
   return figure({
-    value: clamp(ft2 / 600),
-    low: clamp((area?.low ?? 900) / 800),
-    high: clamp((area?.high ?? 3000) / 500),
+    value: clamp(ft2 / perTon.likely),
+    low: clamp((area?.low ?? usual.low) / perTon.high),
+    high: clamp((area?.high ?? usual.high) / perTon.low),
     unit: 'tons',
     name: 'size of the compressor',
     source: {
@@ -66,19 +69,15 @@ export function compressorStart(context: LoadContext, of: StartOf): Figure | und
   }
   if (context.facts.told(of.kind) && context.facts.is(of.kind, 'variable')) {
     const running = of.watts ?? timesFigure(of.tons, 1000, { unit: 'W', name: 'running power' });
-    return timesFigure(
-      running,
-      { low: 1, likely: 1.2, high: 1.6 },
-      {
-        unit: 'VA',
-        name,
-        source: {
-          kind: 'practice',
-          label: 'variable-speed: starts at about its running power',
-          cite: 'common practice, no source',
-        },
+    return timesFigure(running, practiceRange('variable-speed-start'), {
+      unit: 'VA',
+      name,
+      source: {
+        kind: 'practice',
+        label: 'variable-speed: starts at about its running power',
+        cite: 'common practice, no source',
       },
-    );
+    });
   }
   return bandOf(of.tons, name);
 }

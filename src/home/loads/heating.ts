@@ -2,6 +2,7 @@ import type { ChoiceId } from '#compiled/question-ids.js';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula, timesFigure } from '../../quantity/figure-arithmetic';
 import type { HouseholdLoadId } from '../../tables/household-loads';
+import { practiceRange } from '../../tables/practice-figures';
 import type { Load } from '../home';
 import { rankOf } from '../load-keys';
 import { besidePump } from './beside-pump';
@@ -39,7 +40,7 @@ export function heating(context: LoadContext): Load[] {
 }
 
 /** A label gives the most it may draw; it usually runs at about three quarters of that. */
-const OF_LABEL = { low: 0.5, likely: 0.75, high: 1 };
+const OF_LABEL = practiceRange('heater-share-of-label');
 
 function fuelHeater(context: LoadContext, row: HouseholdLoadId): Load {
   const label = asFigure(context, 'heat-watts', 'W', 'power on the heater label', true);
@@ -120,12 +121,17 @@ function mainStrips(context: LoadContext, name: string): Load[] {
 
 /** Main electric heat runs a third of a winter day at its full power; a tenth to six tenths. */
 function mainHeatKwh(watts: Figure): Figure {
+  const hours = practiceRange('main-electric-heat-hours');
   return figure({
-    value: (watts.value * 8) / 1000,
-    low: (watts.low * 2.4) / 1000,
-    high: (watts.high * 14.4) / 1000,
+    value: (watts.value * hours.likely) / 1000,
+    low: (watts.low * hours.low) / 1000,
+    high: (watts.high * hours.high) / 1000,
     unit: 'kWh/day',
     name: 'energy of electric heat on a winter day',
-    source: formula('running power x 8 h (2.4 to 14.4 h)', [watts], 'our judgement'),
+    source: formula(
+      `running power x ${hours.likely} h (${hours.low} to ${hours.high} h)`,
+      [watts],
+      'our judgement',
+    ),
   });
 }

@@ -1,6 +1,7 @@
 import type { ChoiceId } from '#compiled/question-ids.js';
 import { timesFigure } from '../../quantity/figure-arithmetic';
 import type { HouseholdLoadId } from '../../tables/household-loads';
+import { practice } from '../../tables/practice-figures';
 import type { Load } from '../home';
 import { rankOf } from '../load-keys';
 import { asFigure, type LoadContext } from './context';
@@ -14,8 +15,8 @@ const rows: Readonly<Partial<Record<ChoiceId<'water-heater'>, HouseholdLoadId>>>
   'tankless-electric': 'tankless-electric',
 };
 
-/** The rows stand for three people; hot water follows how many there are. Common practice, no source. */
-const PEOPLE_OF_ROW = 3;
+/** The rows stand for three people; hot water follows how many there are. */
+const PEOPLE_OF_ROW = practice('hot-water-people');
 
 /** The water heater, where it uses electricity. An electric tankless heater is off in any outage. */
 export function hotWater(context: LoadContext): Load[] {

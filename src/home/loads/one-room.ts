@@ -1,5 +1,6 @@
 import { figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
+import { practice, practiceRange } from '../../tables/practice-figures';
 import { AWAKE_HOURS, onlyWhileAwake } from '../awake';
 import { seasonsOf } from '../goal-seasons';
 import { type Load, type Season, seasons } from '../home';
@@ -9,8 +10,8 @@ import type { LoadContext } from './context';
 import { makeLoad } from './make-load';
 
 /** A heat pump of up to so many tons is a room unit already, and stays. Our judgement. */
-const ROOM_TONS = 1.5;
-const PLUG_HEATER_WATTS = 1500;
+const ROOM_TONS = practice('room-unit-tons');
+const PLUG_HEATER_WATTS = practiceRange('plug-heater-watts');
 
 /**
  * The loads of an outage where one warm or cool room is enough: what heats or cools the whole home stays off, and
@@ -67,8 +68,8 @@ function heater(context: LoadContext): Load {
     follows: 'cold',
     climate: context.climate,
     runningWatts: figure({
-      value: PLUG_HEATER_WATTS,
-      low: PLUG_HEATER_WATTS / 2,
+      value: PLUG_HEATER_WATTS.likely,
+      low: PLUG_HEATER_WATTS.low,
       unit: 'W',
       name: 'running power of a plug-in heater',
       source: {

@@ -2,6 +2,7 @@ import { START_MULTIPLES, startFromMultiple } from '../../physics/motor-start';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula, timesFigure } from '../../quantity/figure-arithmetic';
 import { type HouseholdLoadId, householdLoad, householdLoads } from '../../tables/household-loads';
+import { practiceRange } from '../../tables/practice-figures';
 import type { Load, Season } from '../home';
 import { rankOf } from '../load-keys';
 import { asFigure, type LoadContext } from './context';
@@ -25,10 +26,11 @@ function well(context: LoadContext): Load[] {
   const { facts } = context;
   if (!facts.is('water-source', 'well', 'shallow-pump')) return [];
   const volts = facts.is('well-volts', 'v120') ? 120 : 240;
-  const hp = asFigure(context, 'well-hp', 'hp', 'well pump size');
-  const known = facts.told('well-hp') && hp !== null;
+  // The question file says what a pump of unknown strength counts as.
+  const hp = asFigure(context, 'well-hp', 'hp', 'well pump size')!;
+  const known = facts.told('well-hp');
   const row =
-    volts === 120 && (hp?.value ?? 0.5) <= 0.55
+    volts === 120 && hp.value <= 0.55
       ? 'jet-pump'
       : known
         ? rowByHp('well-pump', hp.value)
@@ -47,8 +49,8 @@ function well(context: LoadContext): Load[] {
       runningWatts,
       startVa: wellStart(context, {
         volts,
-        hp: hp?.value ?? 1,
-        runningAmps: amps?.value ?? watts.value / volts / 0.8,
+        hp: hp.value,
+        runningAmps: amps?.value ?? watts.value / volts / householdLoad(row).powerFactor,
         row,
       }),
       kwhPerDay: minutes === null ? undefined : everyDay(watts, minutes),
@@ -91,19 +93,15 @@ function sump(context: LoadContext): Load[] {
   const runningWatts =
     amps === null
       ? undefined
-      : timesFigure(
-          amps,
-          { low: 92, likely: 110, high: 120 },
-          {
-            unit: 'W',
-            name: 'running power of the sump pump',
-            source: {
-              kind: 'nameplate',
-              label: 'amps on the label x 115 V x power factor 0.8 to 1',
-              from: [amps],
-            },
+      : timesFigure(amps, practiceRange('pump-watts-per-amp-115v'), {
+          unit: 'W',
+          name: 'running power of the sump pump',
+          source: {
+            kind: 'nameplate',
+            label: 'amps on the label x 115 V x power factor 0.8 to 1',
+            from: [amps],
           },
-        );
+        });
   const startVa = amps === null ? undefined : startOfSump(amps);
   const minutes = asFigure(context, 'sump-minutes', 'min', 'minutes it runs in the worst hour');
   return [

@@ -1,10 +1,11 @@
 import { figure } from '../../quantity/figure';
+import { practiceRange } from '../../tables/practice-figures';
 import type { Load } from '../home';
 import type { LoadContext } from './context';
 import { makeLoad } from './make-load';
 
-/** Power of the charger of a lift with its own battery. Common practice, no source. */
-const CHARGER_WATTS = { low: 20, value: 50, high: 100 } as const;
+/** Power of the charger of a lift with its own battery. */
+const CHARGER_WATTS = practiceRange('stair-lift-charger-watts');
 
 /** A stair lift: with its own battery it only charges, else its motor starts on the backup. Not known counts as without. */
 export function stairLift({ facts }: LoadContext): Load[] {
@@ -14,7 +15,9 @@ export function stairLift({ facts }: LoadContext): Load[] {
     return [makeLoad('stairlift', { rank: 'must', restsOn })];
   }
   const runningWatts = figure({
-    ...CHARGER_WATTS,
+    value: CHARGER_WATTS.likely,
+    low: CHARGER_WATTS.low,
+    high: CHARGER_WATTS.high,
     unit: 'W',
     name: 'power of the charger of the stair lift',
     source: { kind: 'assumed', label: 'usual for a lift with its own battery; common practice' },

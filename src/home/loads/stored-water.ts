@@ -1,5 +1,6 @@
 import type { Figure } from '../../quantity/figure';
 import { timesFigure } from '../../quantity/figure-arithmetic';
+import { practice } from '../../tables/practice-figures';
 import type { Facts } from '../facts';
 import type { Load } from '../home';
 
@@ -7,7 +8,7 @@ import type { Load } from '../home';
  * Water a person needs a day to drink, cook and wash, gal: 15 L, the least of the Sphere Handbook 2018, water supply
  * standard 2.1 (from memory).
  */
-export const GALLONS_A_PERSON = 4;
+export const GALLONS_A_PERSON = practice('water-a-person');
 
 /**
  * A well pump rests while stored water lasts: its likely and low day shrink by the share of the outage's water that

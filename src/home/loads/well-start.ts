@@ -3,6 +3,7 @@ import { type Figure, figure } from '../../quantity/figure';
 import { timesFigure } from '../../quantity/figure-arithmetic';
 import { type HouseholdLoadId, householdLoad } from '../../tables/household-loads';
 import { lockedRotorCurrent } from '../../tables/locked-rotor-current';
+import { practiceRange } from '../../tables/practice-figures';
 import { asFigure, type LoadContext } from './context';
 
 interface WellStart {
@@ -40,15 +41,16 @@ export function wellStart(context: LoadContext, of: WellStart): Figure {
 
 function softStart({ runningAmps, volts }: WellStart): Figure {
   const va = runningAmps * volts;
+  const times = practiceRange('soft-start-multiple');
   return figure({
-    value: 1.5 * va,
-    low: va,
-    high: 2.5 * va,
+    value: times.likely * va,
+    low: times.low * va,
+    high: times.high * va,
     unit: 'VA',
     name,
     source: {
       kind: 'practice',
-      label: 'soft start: 1 to 2.5 times the running current',
+      label: `soft start: ${times.low} to ${times.high} times the running current`,
       cite: 'common practice, no source',
     },
   });

@@ -1,9 +1,10 @@
 import { formatQuantity } from '../../quantity/format-quantity';
 import { fullLoadCurrent } from '../../tables/motor-current';
+import { practice } from '../../tables/practice-figures';
 import { type Check, said, told } from './contradiction';
 
-/** Deeper than this, a 120 V pump is unlikely. Common practice, no source. */
-const DEEP_FT = 150;
+/** Deeper than this, a 120 V pump is unlikely. */
+const DEEP_FT = practice('deep-for-120v-pump');
 
 export const deepPumpAt120: Check = (home) => {
   const depth = told(home, 'well-depth');
@@ -63,7 +64,7 @@ export const startBelowRun: Check = (home) => {
 
 const outletId = /^(oxygen|ventilator|cpap|dialysis|other-medical)-watts$/;
 /** Most an ordinary outlet gives for hours: 15 A x 120 V. NEC Table 210.21(B)(3). */
-const OUTLET_WATTS = 1800;
+const OUTLET_WATTS = practice('outlet-watts');
 
 export const overOutlet: Check = (home) => {
   const id = home.facts

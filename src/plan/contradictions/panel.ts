@@ -1,7 +1,8 @@
+import { practice } from '../../tables/practice-figures';
 import { type Check, said, told } from './contradiction';
 
-/** Share of the main from which a car charger is out of keeping with it. Common practice, no source. */
-const LARGE_CHARGER_SHARE = 0.6;
+/** Share of the main from which a car charger is out of keeping with it. */
+const LARGE_CHARGER_SHARE = practice('large-charger-share');
 
 export const chargerOnSmallService: Check = (home) => {
   const [car, main] = [told(home, 'ev-breaker'), told(home, 'main-amps')];

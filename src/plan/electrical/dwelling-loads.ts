@@ -4,16 +4,17 @@ import type {
   DwellingLoads,
   HeatingCooling,
 } from '../../physics/service-load/dwelling';
+import { practice } from '../../tables/practice-figures';
 
 /** Which end of each figure is counted: the likely one, or the high one for the careful sum. */
 export type End = 'value' | 'high';
 
 /** Nameplate of an electric range when it was not read: the largest that Table 220.55 counts as 8 kVA. */
-const RANGE_VA = 12_000;
+const RANGE_VA = practice('range-nameplate');
 /** Least a dryer counts for, NEC 220.54. */
-const DRYER_VA = 5000;
-/** A household tank heater, the larger usual element. Common practice, no source. */
-const TANK_VA = 4500;
+const DRYER_VA = practice('dryer-least');
+/** A household tank heater, the larger usual element. */
+const TANK_VA = practice('tank-heater');
 
 const fixedAppliances = [
   'well',
@@ -41,7 +42,7 @@ export function dwellingLoads(home: Home, volts: number, end: End): DwellingLoad
     ...(neverReduced.includes(load.id) && { fastened: false }),
   });
   return {
-    floorAreaFt2: facts.number('home-area') ?? 1800,
+    floorAreaFt2: facts.number('home-area') ?? practice('usual-floor-area'),
     smallApplianceCircuits: 2,
     laundryCircuits: 1,
     cooking: facts.is('cook-main', 'electric') ? [{ name: 'Range, assumed', va: RANGE_VA }] : [],

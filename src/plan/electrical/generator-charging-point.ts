@@ -2,13 +2,13 @@ import type { Home } from '../../home/home';
 import { hasFixedBattery, hasGenerator } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { largestChargerWatts } from '../../physics/generator-charging';
+import { LOAD_SHARE } from '../../routes/fit-power';
 import { ownGenerator } from '../../routes/kinds/own-generator';
 import type { Route } from '../../routes/route';
+import { practice } from '../../tables/practice-figures';
 
-/** Share of its rating a generator is loaded to. Common practice, no source. */
-const SHARE = 0.8;
-/** Power factor of a charger without correction: the careful end. Common practice, no source. */
-const CHARGER_POWER_FACTOR = 0.7;
+/** Power factor of a charger without correction: the careful end. */
+const CHARGER_POWER_FACTOR = practice('charger-power-factor');
 
 /** How large a charger the generator of this route, or the generator here now, may feed. Null without either. */
 export function generatorChargingPoint(home: Home, route: Route): string | null {
@@ -21,7 +21,7 @@ export function generatorChargingPoint(home: Home, route: Route): string | null 
   const chargerWatts = largestChargerWatts({
     ratedWatts,
     ratedVa: ratedWatts,
-    share: SHARE,
+    share: LOAD_SHARE,
     otherWatts: 0,
     otherVa: 0,
     chargerPowerFactor: CHARGER_POWER_FACTOR,

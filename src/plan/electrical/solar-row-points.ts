@@ -4,9 +4,10 @@ import { type SolarRow, solarRow } from '../../home/solar-row';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Route } from '../../routes/route';
 import { panelColdFactor } from '../../tables/panel-cold-factor';
+import { practice } from '../../tables/practice-figures';
 
-/** Few panels show less than this on their label, V. Common practice, no source. */
-const USUAL_LEAST_VOC = 20;
+/** Few panels show less than this on their label, V. */
+const USUAL_LEAST_VOC = practice('panel-least-voc');
 
 /** What the cold makes of solar panels in a row, for the household and the electrician; empty where there are none. */
 export function solarRowPoints(home: Home, route: Route): string[] {

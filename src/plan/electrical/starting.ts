@@ -9,6 +9,7 @@ import { type StartOrder, startOrder } from '../../physics/start-order';
 import { generatorVoltageDipPercent } from '../../physics/voltage-dip';
 import type { Route } from '../../routes/route';
 import { equipmentCost } from '../../tables/equipment-costs';
+import { practice, practiceRange } from '../../tables/practice-figures';
 import { carriedLoads } from './high-end';
 import { byInverter, givesPower } from './route-traits';
 
@@ -31,12 +32,12 @@ export interface RouteStarting {
   readonly cure: string;
 }
 
-/** Transient reactance of small sets, the middle of 0.15 to 0.35 per unit. Common practice, no source. */
-const REACTANCE = 0.25;
-/** Dip at which many contactors let go. Common practice, no source. */
-const MOST_DIP_PERCENT = 30;
-/** Start of a motor behind a soft starter, times its running VA: the careful end of 1.5 to 2.5. Common practice, no source. */
-const SOFT_START_MULTIPLE = 2.5;
+/** Transient reactance of small sets, per unit. */
+const REACTANCE = practice('generator-reactance');
+/** Dip at which many contactors let go. */
+const MOST_DIP_PERCENT = practice('contactor-drop-dip');
+/** Start of a motor behind a soft starter, times its running VA: the careful end. */
+const SOFT_START_MULTIPLE = practiceRange('soft-start-multiple').high;
 const compressors = ['central-ac', 'second-ac', 'heat-pump'];
 
 /**

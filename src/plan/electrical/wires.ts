@@ -4,6 +4,7 @@ import { smallestWire, type WireSize } from '../../physics/wire-size';
 import { ownGenerator } from '../../routes/kinds/own-generator';
 import type { Route } from '../../routes/route';
 import { breakerAtLeast } from '../../tables/breaker-sizes';
+import { practice } from '../../tables/practice-figures';
 import { type TerminalColumn, type WireMetal, wireChoices } from '../../tables/wire-ampacity';
 import { isFixedBattery } from './route-traits';
 import { lineVolts } from './service-facts';
@@ -31,8 +32,8 @@ export interface WireChoice {
 }
 
 /** Drop aimed at: 3 % of a branch circuit, 5 % in all (NEC notes, recommended). */
-const MOST_DROP_PERCENT = 3;
-const WELL_RUN_FT = 100;
+const MOST_DROP_PERCENT = practice('aimed-voltage-drop');
+const WELL_RUN_FT = practice('well-run-length');
 
 interface Ask {
   readonly run: string;

@@ -5,15 +5,16 @@ import type { RouteMoney } from '../../bill/lifecycle/route-money';
 import type { Stage } from '../../bill/lifecycle/staged-buying';
 import type { BillMatch } from '../../bill/tariff/match-bill';
 import type { RouteKind } from '../../kinds/route-kind';
+import { practice } from '../../tables/practice-figures';
 import type { BetweenOutages } from './between-outages';
 import type { ReserveRow } from './reserve-table';
 import type { Ridden } from './ridden';
 import type { HomeTariff } from './tariff-of';
 
 /** Years a route is counted over, and the rate a year above inflation: the usual ones for a home, not asked. */
-export const STUDY_YEARS = 15;
-/** Floor of the federal energy-project rate for more than a decade (10 CFR 436), from memory. */
-export const REAL_RATE = 0.03;
+export const STUDY_YEARS = practice('study-years');
+/** Floor of the federal energy-project rate for more than a decade (10 CFR 436). */
+export const REAL_RATE = practice('real-rate');
 
 /** One route over its life. */
 export interface MoneyOfRoute {

@@ -1,6 +1,8 @@
 import type { Home } from '../../home/home';
+import { batteryType } from '../../tables/battery-types';
 import { fuelShare, type GeneratorFuel } from '../../tables/fuels';
 import { powerSteps } from '../../tables/generic-steps';
+import { practice } from '../../tables/practice-figures';
 import { owned } from '../costs';
 import { portableGeneratorPart } from '../generator-part';
 import { portableFuel, siteShare } from '../generator-size';
@@ -15,10 +17,10 @@ export interface ChargingGenerator {
   readonly part: Part;
 }
 
-/** Share of its rating at which a generator charges well. Common practice, no source. */
-export const CHARGE_LOAD = 0.7;
-/** Charger and battery, in and out. Common practice, no source. */
-export const CHARGE_EFFICIENCY = 0.85;
+/** Share of its rating at which a generator charges well. */
+export const CHARGE_LOAD = practice('charge-load-share');
+/** Charger and battery, in and out: the round trip of the battery that routes are built of. */
+export const CHARGE_EFFICIENCY = batteryType('lithium-iron-phosphate').roundTrip;
 /** Hours a day their own set may run before a larger one is bought instead. Our judgement. */
 const MOST_OWN_HOURS = 16;
 /** Hours a day in which one to buy refills a day's use. */

@@ -1,6 +1,7 @@
 import type { Home } from '../../home/home';
 import { fuelShare, type GeneratorFuel, type GeneratorType } from '../../tables/fuels';
 import type { PowerStep } from '../../tables/generic-steps';
+import { practice } from '../../tables/practice-figures';
 import { siteShare } from '../generator-size';
 import { isFuel } from './generator-fuels';
 
@@ -18,9 +19,9 @@ export interface OwnGenerator {
 }
 
 /** VA of start that each W of an ordinary generator can lend for a moment, as in the table of generic sizes. */
-const START_PER_WATT = 2.3;
-/** An inverter generator lends its peak and no more: 1.1 to 1.3 times its running watts. Common practice, no source. */
-const PEAK_PER_WATT = 1.25;
+const START_PER_WATT = practice('generator-start-per-watt');
+/** An inverter generator lends its peak and no more: 1.1 to 1.3 times its running watts. */
+const PEAK_PER_WATT = practice('inverter-generator-start-per-watt');
 
 /** Null where none was told, or not how strong it is. */
 export function ownGenerator(home: Home): OwnGenerator | null {

@@ -2,6 +2,7 @@ import { gasHere } from '../../home/gas-here';
 import type { Home } from '../../home/home';
 import type { GeneratorFuel } from '../../tables/fuels';
 import type { PowerStep } from '../../tables/generic-steps';
+import { practice } from '../../tables/practice-figures';
 import { owned, part } from '../costs';
 import { type Gap, gapOf } from '../gap';
 import { siteShare } from '../generator-size';
@@ -22,7 +23,7 @@ export interface OwnStandby {
 type Transfer = 'automatic' | 'by-hand' | 'none';
 
 /** VA of start for each W, as in the table of generic sizes. */
-const START_PER_WATT = 2.5;
+const START_PER_WATT = practice('standby-start-per-watt');
 
 /**
  * Null where none was told, and where a portable one is there as well: the questions ask for the label of one generator,

@@ -1,5 +1,6 @@
 import { demandOf } from '../../home/demand';
 import type { Home, Load } from '../../home/home';
+import { practice } from '../../tables/practice-figures';
 import { part } from '../costs';
 import { gapOf } from '../gap';
 import { cannot, lastsHours, makeRoute } from '../make-route';
@@ -11,8 +12,15 @@ const title = 'Small battery for one job';
 
 /** Anything but a medical device is carried for a day; after that a generator or the grid refills it. */
 const DAY_HOURS = 24;
-/** A second pump with a battery of 100 Ah at 12 V, of which about 80 % can be used. Common practice, no source. */
-const SUMP_SET = { nameplateKwh: 1.2, boughtKwh: 1.2, usableKwh: 0.96, watts: 600, startVa: 600 };
+const SUMP_KWH = practice('sump-set-kwh');
+/** A second pump with a battery of its own. */
+const SUMP_SET = {
+  nameplateKwh: SUMP_KWH,
+  boughtKwh: SUMP_KWH,
+  usableKwh: SUMP_KWH * practice('sump-set-usable-share'),
+  watts: practice('sump-set-watts'),
+  startVa: practice('sump-set-watts'),
+};
 
 /** The one thing that must not stop: a medical device, else the sump pump, else being reached. */
 export function singleBattery(home: Home): Route {

@@ -5,7 +5,9 @@ import { type HomeVehicle, vehicleOf } from '../../home/vehicle';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { formatQuantity } from '../../quantity/format-quantity';
+import { practice } from '../../tables/practice-figures';
 import { part } from '../costs';
+import { LOAD_SHARE } from '../fit-power';
 import { gapOf } from '../gap';
 import { cannot, hoursRange, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
@@ -27,7 +29,7 @@ export function vehicle(home: Home, _widths: Widths): Route {
   }
   const store = vehicleOf(facts);
   const stops = store === null ? generatorStops(home) : [];
-  const watts = facts.number('vehicle-watts') ?? 1500;
+  const watts = facts.number('vehicle-watts') ?? practice('vehicle-outlet-watts');
   const volts = facts.told('vehicle-volts') && facts.is('vehicle-volts', 'v240') ? 240 : 120;
   const { plugIn, leftOut } = splitPlugIn(loadsOf(home, ['must']), volts);
   const { loads, dropped } = within(plugIn, watts, home);
@@ -45,7 +47,7 @@ export function vehicle(home: Home, _widths: Widths): Route {
     leavesOut: [...leftOut, ...dropped, ...alwaysOff(home)],
     power: {
       continuousWatts: watts,
-      startVa: watts * 1.5,
+      startVa: watts * practice('vehicle-start-per-watt'),
       runningWatts: demand.runningWatts,
       startDemandVa: demand.startVa,
     },
@@ -125,7 +127,8 @@ function within(all: readonly Load[], watts: number, home: Home) {
   const dropped: LeftOut[] = [];
   while (loads.length > 0) {
     const demand = demandOf(loads, home.goalSeasons);
-    if (demand.runningWatts.value <= 0.8 * watts && demand.startVa.value <= 1.5 * watts) break;
+    const starts = demand.startVa.value <= practice('vehicle-start-per-watt') * watts;
+    if (demand.runningWatts.value <= LOAD_SHARE * watts && starts) break;
     const worst = [...loads].sort(
       (a, b) => (b.startVa ?? b.runningVa).value - (a.startVa ?? a.runningVa).value,
     )[0]!;

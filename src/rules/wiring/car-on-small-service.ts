@@ -1,7 +1,8 @@
+import { practice } from '../../tables/practice-figures';
 import { type Rule, yes } from '../rule';
 
-/** Share of the main from which a car charger is out of keeping with it (common practice, no source). */
-const largeShare = 0.6;
+/** Share of the main from which a car charger is out of keeping with it. */
+const largeShare = practice('large-charger-share');
 
 /** A car charger that is large for the service. */
 export const carOnSmallService: Rule = {

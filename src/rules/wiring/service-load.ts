@@ -1,9 +1,10 @@
+import { practice } from '../../tables/practice-figures';
 import { careful, type Rule, yes } from '../rule';
 import { both } from '../when/both';
 import { wiredRoute } from '../when/wired-route';
 
-/** Service, A, up to which new equipment often does not fit (common practice, no source). */
-const smallServiceAmps = 100;
+/** Service, A, up to which new equipment often does not fit. */
+const smallServiceAmps = practice('small-service');
 
 /** A small or unknown service: the load calculation comes before the bids. */
 export const serviceLoad: Rule = {
