@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import { planData } from '../../../src/papers/plan-file/plan-data';
+import type { Plan } from '../../../src/plan/plan';
+import type { RuleId } from '../../../src/tables/rules';
 import { english } from '../../../src/words/en';
 import { frozenPlan } from '../../frozen-plans';
-import { planOf } from '../../households/read-household';
+import { answersOf, planOf } from '../../households/read-household';
 import { says } from '../../says';
 
 const HEADING = '### Because these are not answered yet';
@@ -76,3 +78,20 @@ test('a fixed engine is not warned of where none is here and none can be had', (
   );
   expect(planOf('birch-street').cautions.map((one) => one.id)).toContain('fixed-engine-exhaust');
 });
+
+test('old wiring that was seen stands on the first page and before what the route brings', () => {
+  const told = { 'home-year': 1968, 'wiring-signs': ['aluminum', 'knob-tube'] };
+  const plan = frozenPlan({ ...answersOf('mill-lane'), ...told }, '2026-11-25', 2);
+  const [front, details] = planMarkdown(plan, english).split('\n# The details\n') as [
+    string,
+    string,
+  ];
+  const at = (text: string, id: RuleId) => text.indexOf(english.firstSentence(sayWhole(plan, id)));
+  for (const id of ['aluminum-wiring', 'knob-and-tube'] as const) {
+    expect(at(front, id), `${id} on the first page`).toBeGreaterThan(0);
+    expect(at(section(details), id), id).toBeGreaterThan(0);
+    expect(at(section(details), id), id).toBeLessThan(at(section(details), 'no-backfeed'));
+  }
+});
+
+const sayWhole = (plan: Plan, id: RuleId) => says(plan.cautions.find((one) => one.id === id)!);

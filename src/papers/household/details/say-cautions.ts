@@ -1,8 +1,11 @@
 import type { Plan } from '../../../plan/plan';
 import type { Finding } from '../../../rules/rule';
+import { ruleOf } from '../../../tables/rules';
 import { sayRule } from '../../../words/rule-sentences';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
+
+const WRONG = 'You told us of these. They are wrong as they are, whatever you buy:';
 
 const groups: readonly { title: string; from: number; to: number }[] = [
   { title: 'These can kill. Read them aloud once:', from: 5, to: 5 },
@@ -14,14 +17,21 @@ const groups: readonly { title: string; from: number; to: number }[] = [
   },
 ];
 
-/** The cautions: first those that follow from the answers, then, question by question, those for want of one. */
+/**
+ * The cautions: first what this home told that is wrong as it is, however grave the rest; then what else follows from the
+ * answers, then, question by question, those for want of one.
+ */
 export function sayCautions(plan: Plan, words: Words): string[] {
-  const known = plan.cautions.filter((one) => !one.careful);
+  const told = plan.cautions.filter((one) => !one.careful);
+  const wrong = told.filter((one) => ruleOf(one.id).wrongAsItIs);
+  const known = told.filter((one) => !wrong.includes(one));
+  const first =
+    wrong.length === 0 ? [] : [WRONG, bullets(wrong.map((one) => sayCaution(one, words)))];
   const said = groups.flatMap(({ title, from, to }) => {
     const own = known.filter((c) => c.severity >= from && c.severity <= to);
     return own.length > 0 ? [title, bullets(own.map((one) => sayCaution(one, words)))] : [];
   });
-  return ['## Cautions', ...said, ...forWantOfAnswers(plan, words)];
+  return ['## Cautions', ...first, ...said, ...forWantOfAnswers(plan, words)];
 }
 
 /** Grave ones in full; of the lesser ones the first sentence, for the plan file has the rest. */
