@@ -20,6 +20,8 @@ export interface RuleRow {
     | 'clinician or supplier'
     | 'insurer or landlord'
   )[];
+  /** It speaks of one season alone: out of it, it stands behind the others. */
+  season?: 'winter' | 'summer';
   /** Never cut short: steps in an order, of which a part would mislead. */
   whole?: boolean;
   /** Holds for a route laid beside the advice too, though it cannot kill: it decides whether that route can be had. */

@@ -1,10 +1,12 @@
+import type { Home } from '../../home/home';
+import { outOfSeason } from '../../plan/out-of-season';
 import type { Finding } from '../../rules/rule';
 import { sayRule } from '../../words/rule-sentences';
 import type { Words } from '../../words/words';
 import { figureData } from './figure-data';
 import type { PlanData } from './plan-schema';
 
-export function cautionData(c: Finding, words: Words): PlanData['cautions'][number] {
+export function cautionData(home: Home, c: Finding, words: Words): PlanData['cautions'][number] {
   return {
     id: c.id,
     severity: c.severity,
@@ -16,6 +18,7 @@ export function cautionData(c: Finding, words: Words): PlanData['cautions'][numb
       at: one.at,
       figure: figureData(one.figure),
     })),
+    outOfSeason: outOfSeason(home, c.id),
     careful: c.careful,
     asks: c.asks ?? 'no one question',
     proof: words.rules[c.id].proof ?? 'none asked',

@@ -11,6 +11,7 @@ export const caution = z.strictObject({
   figures: z
     .array(z.strictObject({ load: z.string(), at: z.enum(['start', 'running']), figure }))
     .describe('Figures of this home behind the caution.'),
+  outOfSeason: z.boolean().describe('Of one season, where the plan is for the other alone.'),
   careful: z.boolean().describe('Shown because an answer is missing, not because of one.'),
   asks: z.string().describe('The open question that would settle it.'),
   proof: z.string(),

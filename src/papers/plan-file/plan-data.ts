@@ -64,7 +64,7 @@ export function planData(plan: Plan, words: Words): PlanData {
     wholeJob: plan.advice.wholeJob?.kind ?? 'none beyond the one advised',
     routes: plan.routes.map((route) => routeData(plan.home, route, words)),
     willNotDo: [...plan.willNotDo],
-    cautions: plan.cautions.map((one) => cautionData(one, words)),
+    cautions: plan.cautions.map((one) => cautionData(plan.home, one, words)),
     electricianFor: plan.electricianFor,
     electrician: [...plan.electrician],
     electrical: electricalData(plan, words),

@@ -94,4 +94,27 @@ test('old wiring that was seen stands on the first page and before what the rout
   }
 });
 
+test('a caution of the other season stands behind all others, and on no first page', () => {
+  const told = { 'must-run': ['fridge'], 'heat-main': 'gas-furnace', 'goal-season': 'summer' };
+  const at = (season: string) => {
+    const answers = { ...answersOf('mill-lane'), ...told, 'goal-season': season };
+    const plan = frozenPlan(answers, '2026-11-25', 2);
+    const [front, details] = planMarkdown(plan, english).split('\n# The details\n');
+    const first = english.firstSentence(sayWhole(plan, 'heat-needs-power'));
+    const all = section(details!);
+    const other = all.indexOf('you asked for the other season:');
+    const file = planData(plan, english).cautions.find((one) => one.id === 'heat-needs-power')!;
+    return { front: front!, first, all, other, outOfSeason: file.outOfSeason };
+  };
+  const summer = at('summer');
+  expect(summer.front).not.toContain(summer.first);
+  expect(summer.other).toBeGreaterThan(0);
+  expect(summer.all.indexOf(summer.first)).toBeGreaterThan(summer.other);
+  expect(summer.outOfSeason).toBe(true);
+  const winter = at('winter');
+  expect(winter.all.indexOf(winter.first)).toBeGreaterThan(0);
+  expect(winter.all.slice(winter.other)).not.toContain(winter.first);
+  expect(winter.outOfSeason).toBe(false);
+});
+
 const sayWhole = (plan: Plan, id: RuleId) => says(plan.cautions.find((one) => one.id === id)!);

@@ -1,3 +1,4 @@
+import { outOfSeason } from '../../../plan/out-of-season';
 import type { Plan } from '../../../plan/plan';
 import type { Finding } from '../../../rules/rule';
 import { ruleOf } from '../../../tables/rules';
@@ -19,19 +20,36 @@ const groups: readonly { title: string; from: number; to: number }[] = [
 
 /**
  * The cautions: first what this home told that is wrong as it is, however grave the rest; then what else follows from the
- * answers, then, question by question, those for want of one.
+ * answers, then what belongs to the other season, then, question by question, those for want of one.
  */
 export function sayCautions(plan: Plan, words: Words): string[] {
   const told = plan.cautions.filter((one) => !one.careful);
   const wrong = told.filter((one) => ruleOf(one.id).wrongAsItIs);
-  const known = told.filter((one) => !wrong.includes(one));
+  const known = told.filter((one) => !wrong.includes(one) && !outOfSeason(plan.home, one.id));
   const first =
     wrong.length === 0 ? [] : [WRONG, bullets(wrong.map((one) => sayCaution(one, words)))];
   const said = groups.flatMap(({ title, from, to }) => {
     const own = known.filter((c) => c.severity >= from && c.severity <= to);
     return own.length > 0 ? [title, bullets(own.map((one) => sayCaution(one, words)))] : [];
   });
-  return ['## Cautions', ...first, ...said, ...forWantOfAnswers(plan, words)];
+  return [
+    '## Cautions',
+    ...first,
+    ...said,
+    ...otherSeason(plan, words),
+    ...forWantOfAnswers(plan, words),
+  ];
+}
+
+/** Of the season the plan is not for. */
+function otherSeason({ cautions, home }: Plan, words: Words): string[] {
+  const other = cautions.filter((one) => !one.careful && outOfSeason(home, one.id));
+  if (other.length === 0) return [];
+  const season = home.goalSeasons.includes('winter') ? 'summer' : 'winter';
+  return [
+    `For an outage in ${season}, though you asked for the other season:`,
+    bullets(other.map((one) => sayCaution(one, words))),
+  ];
 }
 
 /** Grave ones in full; of the lesser ones the first sentence, for the plan file has the rest. */

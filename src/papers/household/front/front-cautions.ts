@@ -1,5 +1,6 @@
 import type { Home } from '../../../home/home';
 import { harmfulSeason } from '../../../plan/harmful-season';
+import { outOfSeason } from '../../../plan/out-of-season';
 import type { Plan } from '../../../plan/plan';
 import { findings } from '../../../rules/find';
 import type { Finding } from '../../../rules/rule';
@@ -64,8 +65,9 @@ function byRank(a: Finding, b: Finding): number {
   return b.severity - a.severity || at(a) - at(b);
 }
 
-/** Cold belongs to a cold winter asked for, heat to a hot summer. */
+/** In a season asked for; a cold room in a cold winter, a hot one in a hot summer. */
 function inSeason(home: Home, id: RuleId): boolean {
+  if (outOfSeason(home, id)) return false;
   if (id === 'cold-room') return harmfulSeason(home, 'cold');
   return id !== 'heat-room' || harmfulSeason(home, 'heat');
 }
