@@ -1,12 +1,9 @@
-import { outOfSeason } from '../../../plan/out-of-season';
+import { cautionGroups } from '../../../plan/caution-groups';
 import type { Plan } from '../../../plan/plan';
 import type { Finding } from '../../../rules/rule';
-import { ruleOf } from '../../../tables/rules';
 import { sayRule } from '../../../words/rule-sentences';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
-
-const WRONG = 'You told us of these. They are wrong as they are, whatever you buy:';
 
 const groups: readonly { title: string; from: number; to: number }[] = [
   { title: 'These can kill. Read them aloud once:', from: 5, to: 5 },
@@ -23,32 +20,21 @@ const groups: readonly { title: string; from: number; to: number }[] = [
  * answers, then what belongs to the other season, then, question by question, those for want of one.
  */
 export function sayCautions(plan: Plan, words: Words): string[] {
-  const told = plan.cautions.filter((one) => !one.careful);
-  const wrong = told.filter((one) => ruleOf(one.id).wrongAsItIs);
-  const known = told.filter((one) => !wrong.includes(one) && !outOfSeason(plan.home, one.id));
-  const first =
-    wrong.length === 0 ? [] : [WRONG, bullets(wrong.map((one) => sayCaution(one, words)))];
-  const said = groups.flatMap(({ title, from, to }) => {
-    const own = known.filter((c) => c.severity >= from && c.severity <= to);
-    return own.length > 0 ? [title, bullets(own.map((one) => sayCaution(one, words)))] : [];
-  });
+  const { wrong, known, otherSeason, open } = cautionGroups(plan);
+  const list = (title: string, all: readonly Finding[]) =>
+    all.length > 0 ? [title, bullets(all.map((one) => sayCaution(one, words)))] : [];
+  const other = plan.home.goalSeasons.includes('winter') ? 'summer' : 'winter';
   return [
     '## Cautions',
-    ...first,
-    ...said,
-    ...otherSeason(plan, words),
-    ...forWantOfAnswers(plan, words),
-  ];
-}
-
-/** Of the season the plan is not for. */
-function otherSeason({ cautions, home }: Plan, words: Words): string[] {
-  const other = cautions.filter((one) => !one.careful && outOfSeason(home, one.id));
-  if (other.length === 0) return [];
-  const season = home.goalSeasons.includes('winter') ? 'summer' : 'winter';
-  return [
-    `For an outage in ${season}, though you asked for the other season:`,
-    bullets(other.map((one) => sayCaution(one, words))),
+    ...list('You told us of these. They are wrong as they are, whatever you buy:', wrong),
+    ...groups.flatMap(({ title, from, to }) =>
+      list(
+        title,
+        known.filter((c) => c.severity >= from && c.severity <= to),
+      ),
+    ),
+    ...list(`For an outage in ${other}, though you asked for the other season:`, otherSeason),
+    ...forWantOfAnswers(plan, open, words),
   ];
 }
 
@@ -68,8 +54,8 @@ function figuresOf({ figures = [] }: Finding, words: Words): string {
 }
 
 /** One block a question: what can kill in full, the rest by their first sentences; questions without a deadly one in a line. */
-function forWantOfAnswers(plan: Plan, words: Words): string[] {
-  const blocks = [...byQuestion(plan)];
+function forWantOfAnswers(plan: Plan, open: readonly Finding[], words: Words): string[] {
+  const blocks = [...byQuestion(plan, open)];
   if (blocks.length === 0) return [];
   const grave = blocks.filter(([, cautions]) => cautions.some(kills));
   const lesser = blocks.filter(([, cautions]) => !cautions.some(kills));
@@ -93,9 +79,9 @@ const inShort = (caution: Finding, words: Words) =>
   words.firstSentence(sayRule(words.rules, caution));
 const kills = ({ severity }: Finding) => severity === 5;
 
-function byQuestion({ cautions, assumptions }: Plan): Map<string, Finding[]> {
+function byQuestion({ assumptions }: Plan, cautions: readonly Finding[]): Map<string, Finding[]> {
   const blocks = new Map<string, Finding[]>();
-  for (const caution of cautions.filter((one) => one.careful)) {
+  for (const caution of cautions) {
     const open = assumptions.find((one) => one.question === caution.asks);
     const asks =
       open === undefined ? caution.because.replace(/\.$/, '') : `${open.says}, not answered`;
