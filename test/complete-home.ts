@@ -18,8 +18,8 @@ const ROUNDS = 60;
 /** How many questions that no plan rests on it is not sure of. */
 const UNSURE = 0.04;
 
-/** Told by everybody whose plan is complete: what the short talk asks, and whatever could hurt. */
-const needed = (id: string, safety = false) => safety || interview.short.includes(id);
+/** Told by everybody whose plan is complete: what matters most, and whatever could hurt. */
+const needed = (id: string, safety = false) => safety || interview.mattersMost.includes(id);
 
 /**
  * A home made up by chance that knows itself: every question that applies is met, those a plan rests on are told, no two

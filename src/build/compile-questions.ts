@@ -14,33 +14,42 @@ import {
 export function compileQuestions(from: string, to: string): Question[] {
   const order = read(join(from, 'order.yaml'), orderFileSchema);
   const seen: string[] = [];
-  const questions = order.topics.flatMap((topic) =>
-    topic.questions.map((id) => {
-      const path = join(from, topic.id, `${id}.yaml`);
-      if (!existsSync(path))
-        throw new Error(`${path} is named in order.yaml but missing: write it, or take its id out`);
-      const question = { id, topic: topic.id, ...read(path, questionFileSchema) };
-      for (const earlier of conditionsOf(question)) {
-        if (!seen.includes(earlier))
-          throw new Error(
-            `${path}: ${earlier} is not asked before: a "when" may only name earlier questions; check its spelling, or move one of the two in order.yaml`,
-          );
-      }
-      seen.push(id);
-      return question;
-    }),
+  const places = order.topics.flatMap((topic) =>
+    topic.questions.map((id) => ({ topic: topic.id, id })),
   );
+  const opening = order.opening.map((id) => {
+    const place = places.find((one) => one.id === id);
+    if (place === undefined)
+      throw new Error(`order.yaml: opening names ${id}, which is no question`);
+    return place;
+  });
+  const rest = places.filter(({ id }) => !order.opening.includes(id));
+  const questions = [...opening, ...rest].map(({ topic, id }) => {
+    const path = join(from, topic, `${id}.yaml`);
+    if (!existsSync(path))
+      throw new Error(`${path} is named in order.yaml but missing: write it, or take its id out`);
+    const question = { id, topic, ...read(path, questionFileSchema) };
+    for (const earlier of conditionsOf(question.when)) {
+      if (!seen.includes(earlier))
+        throw new Error(
+          `${path}: ${earlier} is not asked before: a "when" may only name earlier questions; check its spelling, or move one of the two in order.yaml`,
+        );
+    }
+    seen.push(id);
+    return question;
+  });
+  // A choice may wait for what is asked later: until then it is offered as if that were "not sure".
+  for (const { id, choices } of questions) {
+    const strange = conditionsOf(choices).filter((one) => !seen.includes(one));
+    if (strange.length > 0)
+      throw new Error(`${id}: a choice names ${strange.join(', ')}, which is no question`);
+  }
   refuseStrays(from, order.topics);
-  for (const list of ['short', 'tariff'] as const) {
+  for (const list of ['mattersMost', 'tariff'] as const) {
     for (const id of order[list]) {
       if (!seen.includes(id))
         throw new Error(`order.yaml: ${list} names ${id}, which is no question`);
     }
-  }
-  for (const [i, id] of order.opening.entries()) {
-    const question = questions[i];
-    if (question?.id !== id || question.when !== undefined)
-      throw new Error(`order.yaml: opening names ${id}, which is not certain to be asked there`);
   }
   for (const [id, opens] of Object.entries(order.readBack)) {
     const choices = questions.find((one) => one.id === id)?.choices?.map((one) => one.id) ?? [];
@@ -59,7 +68,7 @@ export function compileQuestions(from: string, to: string): Question[] {
     opening: order.opening,
     readBack: order.readBack,
     private: privateIds(order.private, questions),
-    short: order.short,
+    mattersMost: order.mattersMost,
     tariff: order.tariff,
   });
   writeFileSync(join(to, 'questions.js'), `export default JSON.parse(${JSON.stringify(text)});\n`);

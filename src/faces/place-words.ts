@@ -1,22 +1,24 @@
+import { asksOfHome } from '../interview/opening';
 import { questionAt, relevant, stillOpen } from '../interview/relevant';
 import type { Context, State } from '../interview/state';
 
-/**
- * "Section 5 of 13: Water and waste". Sections that have no question for this home are not counted, judged as if
- * every open question were answered "not sure".
- */
-export function placeWords(context: Context, { at, answers }: State): string {
+/** What the question is about: "Water and waste". */
+export function placeWords(context: Context, { at }: State): string {
   const here = questionAt(context, at).topic;
-  const asked = [...relevant(context, answers), ...stillOpen(context, answers)];
-  const open = new Set(asked.map((q) => q.topic));
-  const topics = context.interview.topics.filter((t) => open.has(t.id) || t.id === here);
-  const index = topics.findIndex((t) => t.id === here);
-  return `Section ${index + 1} of ${topics.length}: ${topics[index]?.title ?? ''}`;
+  return context.interview.topics.find(({ id }) => id === here)?.title ?? '';
 }
 
-/** "about 60 questions left", judged as if every open question were answered "not sure"; empty when none is. */
-export function leftWords(context: Context, { answers }: State): string {
-  const left = stillOpen(context, answers).length;
-  if (left === 0) return '';
-  return `about ${left} ${left === 1 ? 'question' : 'questions'} left`;
+/**
+ * How many questions come after this one: in the opening until a first plan, then in all. Judged as if every open
+ * question were answered "not sure", so the count falls unless an answer opens new ones. Empty where none is left.
+ */
+export function leftWords(context: Context, { at, answers }: State): string {
+  const { opening } = context.interview;
+  const open = stillOpen(context, answers).filter(({ id }) => id !== at);
+  if (!opening.includes(at)) return open.length === 0 ? '' : `about ${open.length} more`;
+  const left = open.filter(({ id }) => opening.includes(id)).length;
+  if (left > 0) return `about ${left} more to a first plan`;
+  const last = relevant(context, answers).findLast(({ id }) => asksOfHome(context.interview, id));
+  if (last?.id === at) return 'the last one before a first plan';
+  return open.length === 0 ? '' : `about ${open.length} more`;
 }

@@ -10,7 +10,12 @@ export type LoadKey = Exclude<ChoiceId<'must-run'> & ChoiceId<'nice-run'>, 'none
 
 /** Rank of a load by its keys: the best rank any of them was given. No key: it can wait. */
 export function rankOf(facts: Facts, keys: readonly LoadKey[]): Rank {
-  if (keys.some((key) => facts.has('must-run', key))) return 'must';
+  if (keys.some((key) => facts.has('must-run', key) || isMustAlso(facts, key))) return 'must';
   if (keys.some((key) => facts.has('nice-run', key))) return 'good';
   return 'wait';
+}
+
+/** Told to keep running once the household had told of it, after it chose what must. */
+function isMustAlso(facts: Facts, key: LoadKey): boolean {
+  return facts.has('must-also', key as ChoiceId<'must-also'>);
 }

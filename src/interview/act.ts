@@ -4,7 +4,7 @@ import { show } from './begin';
 import { checkTyped } from './check-answer';
 import { dangersOf, mustLeave } from './dangers';
 import { end, saveAndStop } from './end';
-import { goBack, goOn } from './go-on';
+import { goBack, goOn, goToNext } from './go-on';
 import { NO_ROW } from './no-row';
 import { answersToReadBack } from './read-back';
 import { questionAt } from './relevant';
@@ -42,6 +42,8 @@ export function onAct(context: Context, state: State, act: Act): State {
       return { ...state, notice: words.chooseOne };
     case 'go-on':
       return goOn(context, { ...state, view: 'ask', notice: null });
+    case 'more':
+      return goToNext(context, state);
     case 'stop-now':
       return end(context, state, 'danger');
     case 'write':

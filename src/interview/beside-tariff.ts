@@ -7,6 +7,6 @@ export function besideTariff(interview: Interview, hasTariff: boolean): Intervie
   return {
     ...interview,
     questions: interview.questions.filter((question) => left(question.id)),
-    short: interview.short.filter(left),
+    mattersMost: interview.mattersMost.filter(left),
   };
 }

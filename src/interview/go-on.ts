@@ -1,12 +1,13 @@
 import { show } from './begin';
 import { firstRow, NO_ROW } from './no-row';
+import { asksOfHome } from './opening';
 import { questionAt, relevant } from './relevant';
 import { rowsOf } from './rows';
 import type { Context, State } from './state';
 import { setAside } from './unfinished';
 import { words } from './words';
 
-/** The next question: the first new one, or the one we came back from, whichever is asked first. */
+/** After an answer: the next question, the list it was opened from, or the first plan where the opening ends. */
 export function goOn(context: Context, state: State): State {
   const order = relevant(context, state.answers).map((q) => q.id);
   const fresh = order.filter((id) => state.answers[id] === undefined);
@@ -18,12 +19,38 @@ export function goOn(context: Context, state: State): State {
   if (context.listFirst === true && leavesDanger(context, state)) {
     return { ...toCheck(context, state), row: NO_ROW };
   }
+  if (endsOpening(context, state)) {
+    return { ...state, view: 'first-plan', row: NO_ROW, scroll: 0, error: null };
+  }
+  return goToNext(context, state);
+}
+
+/** The last answer of the opening was given: a first plan stands. Danger is asked at every sitting, and ends nothing. */
+function endsOpening(context: Context, state: State): boolean {
+  if (!asksOfHome(context.interview, state.at)) return false;
+  const { opening } = context.interview;
+  const next = nextOf(context, state);
+  return next === undefined || !opening.includes(next);
+}
+
+/** The first new question, or the one we came back from, whichever is asked first. */
+function nextOf(context: Context, state: State): string | undefined {
+  const order = relevant(context, state.answers).map((q) => q.id);
+  const fresh = order.filter((id) => state.answers[id] === undefined);
+  const here = order.indexOf(state.at);
+  const nearest = state.ahead.filter((id) => order.indexOf(id) > here).at(-1);
+  return [fresh.find((id) => order.indexOf(id) > here) ?? fresh[0], nearest]
+    .filter((id) => id !== undefined)
+    .sort((a, b) => order.indexOf(a) - order.indexOf(b))[0];
+}
+
+/** That question, or the list of answers where none is left. */
+export function goToNext(context: Context, state: State): State {
+  const order = relevant(context, state.answers).map((q) => q.id);
   const here = order.indexOf(state.at);
   const ahead = state.ahead.filter((id) => order.indexOf(id) > here);
   const nearest = ahead.at(-1);
-  const next = [fresh.find((id) => order.indexOf(id) > here) ?? fresh[0], nearest]
-    .filter((id) => id !== undefined)
-    .sort((a, b) => order.indexOf(a) - order.indexOf(b))[0];
+  const next = nextOf(context, state);
   if (next === undefined) return { ...toCheck(context, state), row: NO_ROW };
   // What was answered at an earlier sitting is passed over, but the way back leads through it.
   const passed = order.slice(here + 1, Math.max(here + 1, order.indexOf(next)));
@@ -59,6 +86,7 @@ export function openFromList(context: Context, state: State, id: string): State 
 /** One question back, or out of help and the like. */
 export function goBack(context: Context, state: State): State {
   if (state.view === 'welcome') return state;
+  if (state.view === 'first-plan') return show(context, state, state.at);
   if (state.view === 'help' || state.view === 'unusual') {
     const row = firstRow(questionAt(context, state.at));
     return { ...state, view: 'ask', row, unusual: null, error: null };

@@ -7,6 +7,9 @@ export function holds(condition: Condition, known: ReadonlyMap<string, Known>): 
   if ('all' in condition) return condition.all.every((c) => holds(c, known));
   if ('any' in condition) return condition.any.some((c) => holds(c, known));
   const at = known.get(condition.q);
+  if ('lacks' in condition) {
+    return !list(condition.lacks).some((id) => asList(at?.value ?? null).includes(id));
+  }
   if (at === undefined) return false;
   const { value } = at;
   if ('unsure' in condition) return (at.how !== 'told') === condition.unsure;

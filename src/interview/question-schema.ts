@@ -8,6 +8,7 @@ const condition: z.ZodType<unknown> = z.lazy(() =>
     z.strictObject({ q: z.string(), isNot: ids }),
     z.strictObject({ q: z.string(), has: ids }),
     z.strictObject({ q: z.string(), hasNot: ids }),
+    z.strictObject({ q: z.string(), lacks: ids }),
     z.strictObject({ q: z.string(), atLeast: z.number() }),
     z.strictObject({ q: z.string(), below: z.number() }),
     z.strictObject({ q: z.string(), unsure: z.boolean() }),
@@ -104,7 +105,7 @@ export const orderFileSchema = z.strictObject({
     place: z.array(z.string()),
     money: z.array(z.string()),
   }),
-  short: z.array(z.string()).min(1),
+  mattersMost: z.array(z.string()).min(1),
   tariff: z.array(z.string()).min(1),
 });
 

@@ -6,6 +6,8 @@ export type Condition =
   | { readonly q: string; readonly isNot: string | readonly string[] }
   | { readonly q: string; readonly has: string | readonly string[] }
   | { readonly q: string; readonly hasNot: string | readonly string[] }
+  /** Holds also where the question does not apply. */
+  | { readonly q: string; readonly lacks: string | readonly string[] }
   | { readonly q: string; readonly atLeast: number }
   | { readonly q: string; readonly below: number }
   | { readonly q: string; readonly unsure: boolean }
@@ -80,14 +82,14 @@ export interface Interview {
   readonly questions: readonly Question[];
   /** What each danger asks for, and what it forbids. */
   readonly dangers: Dangers;
-  /** Ids asked first and in this order, whatever is answered: the next one is certain. */
+  /** Ids asked first and in this order: from them a first plan stands, and the short talk ends with them. */
   readonly opening: readonly string[];
   /** By question, the choices that open the way to a generator. The first question decides. */
   readonly readBack: Readonly<Record<string, readonly string[]>>;
   /** Ids of what a household may not want to hand on, by kind. */
   readonly private: Readonly<Record<PrivateKind, readonly string[]>>;
-  /** Ids asked in a short consult. */
-  readonly short: readonly string[];
+  /** Ids of what changes the plan most or could hurt: while one is open the plan is a draft. */
+  readonly mattersMost: readonly string[];
   /** Ids of what a tariff file tells; never a condition of a question outside the list. */
   readonly tariff: readonly string[];
 }

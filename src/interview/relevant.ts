@@ -21,7 +21,7 @@ export function stillOpen(context: Asking, answers: State['answers']): Question[
 /** Every question this kind of interview may ask. */
 export function asked({ interview, short }: Asking): readonly Question[] {
   if (!short) return interview.questions;
-  return interview.questions.filter((q) => interview.short.includes(q.id));
+  return interview.questions.filter((q) => interview.opening.includes(q.id));
 }
 
 /** The choices of a question that this home can have. */

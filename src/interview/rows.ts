@@ -16,6 +16,7 @@ export type Act =
   | 'again'
   | 'read'
   | 'go-on'
+  | 'more'
   | 'stop-now'
   | 'write'
   | 'all-so';
@@ -47,6 +48,8 @@ export function rowsOf(context: Context, state: State): Row[] {
       return [act('back', 'Back to the question')];
     case 'act-now':
       return actNowRows(context, state);
+    case 'first-plan':
+      return firstPlanRows(context);
     case 'read-back':
       return [
         act('read', words.readFirst),
@@ -93,8 +96,24 @@ function actNowRows({ interview: { dangers } }: Context, { at, ticked }: State):
   return canWait(dangers, ticked) ? [read, goOn, stop] : [read, stop, goOn];
 }
 
+/** Where the opening ends. The short talk ends there too. */
+function firstPlanRows({ short }: Context): Row[] {
+  const more = short ? [] : [act('more', words.more)];
+  return [
+    ...more,
+    act('write', words.writeFirst),
+    act('draft', words.answersSoFar),
+    act('stop', words.stop),
+  ];
+}
+
+/** By topic, whatever the order they were asked in. */
 function checkRows(context: Context, state: State): Row[] {
-  const rows: Row[] = relevant(context, state.answers).map((question) => ({
+  const place = new Map(context.interview.topics.map(({ id }, i) => [id, i]));
+  const byTopic = [...relevant(context, state.answers)].sort(
+    (a, b) => place.get(a.topic)! - place.get(b.topic)!,
+  );
+  const rows: Row[] = byTopic.map((question) => ({
     kind: 'answer',
     id: question.id,
     label: question.says,

@@ -6,7 +6,7 @@ import type { Unfinished } from './unfinished';
 /** What the interview needs to know of the world, handed in by `main`. */
 export interface Context {
   readonly interview: Interview;
-  /** Ask only the questions of the short consult. */
+  /** End with the opening. */
   readonly short: boolean;
   /** After the question about danger comes the list of answers, not the next open question. */
   readonly listFirst?: boolean;
@@ -16,7 +16,15 @@ export interface Context {
   spareName(): string;
 }
 
-export type View = 'welcome' | 'ask' | 'unusual' | 'help' | 'act-now' | 'check' | 'read-back';
+export type View =
+  | 'welcome'
+  | 'ask'
+  | 'unusual'
+  | 'help'
+  | 'act-now'
+  | 'first-plan'
+  | 'check'
+  | 'read-back';
 
 /** How the interview ended: saved on request, interrupted, ready to plan, or stopped for a danger. */
 export type Ending = 'saved' | 'interrupted' | 'plan' | 'danger';

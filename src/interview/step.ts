@@ -5,9 +5,23 @@ export function stepOf({ view, at }: Pick<State, 'view' | 'at'>): string {
   return `${view} ${at}`;
 }
 
-/** Whether this question was certain to come after that one: only where the opening is fixed. */
+/**
+ * Whether this question was certain to come after that one: only along the opening, where neither it, nor its choices,
+ * nor what was passed over on the way waits for the answer just given.
+ */
 export function isCertainNext({ interview }: Context, before: State, after: State): boolean {
   if (before.view !== 'ask' || after.view !== 'ask') return false;
-  const at = interview.opening.indexOf(before.at);
-  return at >= 0 && interview.opening[at + 1] === after.at;
+  const { opening, questions } = interview;
+  const [from, to] = [opening.indexOf(before.at), opening.indexOf(after.at)];
+  if (from < 0 || to <= from) return false;
+  const between = questions.filter(({ id }) => opening.slice(from + 1, to + 1).includes(id));
+  return !between.some(({ when, choices }) => restsOn([when, choices], before.at));
+}
+
+/** True when a condition anywhere in it names the question. */
+function restsOn(node: unknown, id: string): boolean {
+  if (node === null || typeof node !== 'object') return false;
+  return Object.entries(node).some(([key, value]) =>
+    key === 'q' ? value === id : restsOn(value, id),
+  );
 }

@@ -1,4 +1,5 @@
 import type { Figure } from '../quantity/figure';
+import type { Glance } from './glance';
 
 /** A load as the draft beside the question shows it. */
 export interface DraftLoad {
@@ -25,6 +26,8 @@ export interface Draft {
   readonly day: string;
   /** How many answers are "not sure" so far. */
   readonly unsureCount: number;
-  /** Sentences to show below the sums, such as how long a battery would last. */
+  /** The plan these answers would give. */
+  readonly glance: Glance;
+  /** Sentences to show below, such as answers that do not fit together. */
   readonly lines: readonly string[];
 }

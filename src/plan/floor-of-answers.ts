@@ -9,12 +9,13 @@ const places: readonly QuestionId[] = ['engine-place', 'battery-place'];
 
 /**
  * The questions without whose answers a plan buys nothing; empty once enough is told. What must run, the heating and
- * the home have to be told; a place may be "not sure", for its careful branch is known.
+ * the home have to be told; a place may be "not sure", for its careful branch is known. Where no place for a generator is
+ * asked, as in an apartment, the kind of home has settled that one.
  */
 export function missingForAdvice({ facts }: Pick<Home, 'facts'>): QuestionId[] {
   const missing = always.filter((id) => facts.applies(id) && !facts.told(id));
   const asked = places.filter((id) => facts.applies(id));
-  const noPlace = asked.length > 0 && asked.every((id) => !facts.asked(id));
+  const noPlace = asked.includes('engine-place') && asked.every((id) => !facts.asked(id));
   return noPlace ? [...missing, ...asked] : missing;
 }
 

@@ -14,8 +14,7 @@ import type { Interview } from '../interview/question';
 import { resolve } from '../interview/resolve';
 import { answersToSettle } from './answers-to-settle';
 import type { Draft, DraftLoad } from './draft';
-import { missingForAdvice } from './floor-of-answers';
-import { januaryWeek } from './january-week';
+import { glancer } from './glance';
 
 /**
  * A scale for the draft beside the question: what the answers given so far add up to. Only answers that were
@@ -28,7 +27,7 @@ export function weigher(
   const interview = besideTariff(whole, ownTariff !== null);
   const widths = widthsOf(interview);
   const sites = new Map<string, Site>();
-  const dark = januaryWeek();
+  const glance = glancer(whole, ownTariff);
   return (answers) => {
     // Once what must run is told, the pane counts as the plan does: what is not answered counts as "not sure".
     const missing = answers['must-run'] === undefined ? 'leave' : 'assume';
@@ -39,8 +38,6 @@ export function weigher(
     const season = seasonShown(facts, must);
     const demand = must.length > 0 ? demandOf(must, seasonsOf(facts)) : null;
     const ranked = missing === 'assume';
-    const thin = loads.length > 0 ? tooLittle(interview, answers) : null;
-    const week = site !== null && ranked && thin === null ? dark(facts, site, must) : null;
     return {
       ranked,
       loads: loads.map((load) => draftLoad(facts, load)),
@@ -49,11 +46,8 @@ export function weigher(
       kwhPerDay: demand?.kwhPerDay[season] ?? null,
       day: `a hard ${season} day`,
       unsureCount: Object.values(answers).filter((answer) => answer === NOT_SURE).length,
-      lines: [
-        ...(thin === null ? [] : [thin]),
-        ...doNotFit(interview, answers, ownTariff),
-        ...(week === null ? [] : [week]),
-      ],
+      glance: glance(answers),
+      lines: doNotFit(interview, answers, ownTariff),
     };
   };
 }
@@ -61,14 +55,6 @@ export function weigher(
 function draftLoad(facts: Facts, load: Load): DraftLoad {
   const { id, name, rank, runningWatts } = load;
   return { id, name, rank, runningWatts, told: wasTold(facts, load) };
-}
-
-/** A file too thin for a plan says so beside the question, with how much is missing; null once enough is asked. */
-function tooLittle(interview: Interview, answers: Answers): string | null {
-  const facts = new Facts(resolve(interview.questions, answers, 'assume'));
-  const missing = missingForAdvice({ facts }).length;
-  if (missing === 0) return null;
-  return `Too little is told yet to plan by: ${missing} of the questions that decide ${missing === 1 ? 'is' : 'are'} still open.`;
 }
 
 /** Answers that cannot both be right are asked about as soon as both are given. No age counts here, so neither does the day. */

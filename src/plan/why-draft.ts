@@ -68,7 +68,9 @@ function lifeReasons(home: Home): DraftReason[] {
 function openAnswers({ facts }: Home, interview: Interview): DraftReason[] {
   const unknown = new Set<string>(facts.openIds());
   const open = interview.questions
-    .filter(({ id }) => interview.short.includes(id) && unknown.has(id) && !never.includes(id))
+    .filter(
+      ({ id }) => interview.mattersMost.includes(id) && unknown.has(id) && !never.includes(id),
+    )
     .map((question) => question.says);
   if (open.length === 0) return [];
   return [
@@ -80,13 +82,13 @@ function openAnswers({ facts }: Home, interview: Interview): DraftReason[] {
   ];
 }
 
-/** Safety questions that apply and were never put, as after a short talk; those of the short list stand among the open ones. */
+/** Safety questions that apply and were never put, as after a short talk; those that matter most stand among the open ones. */
 function neverAsked({ facts }: Home, interview: Interview): DraftReason[] {
   const met = new Set<string>(facts.ids().filter((id) => facts.asked(id)));
   const applies = new Set<string>(facts.ids());
   const unasked = interview.questions
     .filter((q) => q.safety === true && applies.has(q.id) && !met.has(q.id))
-    .filter((q) => !interview.short.includes(q.id))
+    .filter((q) => !interview.mattersMost.includes(q.id))
     .map((q) => q.says);
   if (unasked.length === 0) return [];
   const count = unasked.length;

@@ -121,7 +121,7 @@ describe('the commands on a home file', () => {
       input: '9\nlane-house\n',
       encoding: 'utf8',
     });
-    expect(asked.stdout).toContain('How many people');
+    expect(asked.stdout).toContain('Is anyone at home more at risk');
     expect(asked.stderr).toContain('lane-house.home.yaml');
     expect(read('lane-house.home.yaml')).toContain('now-danger');
     expect(run('check', 'lane-house.home.yaml').code).toBe(0);

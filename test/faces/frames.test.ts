@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
+import { glanceWords } from '../../src/faces/glance-words';
 import { frameHeight } from '../../src/faces/screen/frame';
 import { frameOf } from '../../src/faces/screen/frame-of';
 import { glyphsFor } from '../../src/faces/screen/glyphs';
@@ -10,6 +11,8 @@ import { reduce } from '../../src/interview/reduce';
 import { type Row, rowsOf } from '../../src/interview/rows';
 import type { Context, State } from '../../src/interview/state';
 import { weigher } from '../../src/plan/weigh';
+import { frozenPlan } from '../frozen-plans';
+import { answersOf } from '../households/read-household';
 
 const context: Context = {
   interview,
@@ -144,12 +147,25 @@ describe.each(sizes)('at $columns x $rows', (size) => {
   });
 });
 
-test('the sums stand beside the question from 100 columns on, and change with an answer', () => {
+test('the plan so far stands beside the question from 100 columns on, and changes with an answer', () => {
   const state = at(interview.questions.find((q) => q.id === 'freezer-count')!);
-  expect(draw(state, { columns: 120, rows: 40 }).text).toContain('Running power');
-  const before = weigher(interview)(answers);
-  const after = weigher(interview)({ ...answers, 'fridge-count': 4 });
-  expect(after.runningWatts!.value).toBeGreaterThan(before.runningWatts!.value);
+  const wide = { columns: 120, rows: 40 };
+  expect(draw(state, wide).text).toContain('Your plan so far');
+  const weigh = weigher(interview);
+  const told = answersOf('mill-lane');
+  const before = weigh(told).glance;
+  const after = weigh({ ...told, 'home-kind': 'apartment' }).glance;
+  expect(before.missing).toEqual([]);
+  expect(after.route!.kind).not.toBe(before.route!.kind);
+  expect(glanceWords(after)).not.toEqual(glanceWords(before));
+});
+
+test('the glance is the plan of as many drawn years: the same route, price and hours', () => {
+  const told = answersOf('birch-street');
+  const { route } = weigher(interview)(told).glance;
+  const plan = frozenPlan(told, '2026-01-01', 5);
+  const { kind, costUsd, lasting } = plan.advice.route;
+  expect(route).toMatchObject({ kind, costUsd, hours: lasting.hours });
 });
 
 test('"not sure" leaves the sums wider than an answer does', () => {

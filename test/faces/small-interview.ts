@@ -38,7 +38,7 @@ export const smallInterview: Interview = {
   readBack: {},
   private: { name: ['home-name'], people: [], place: ['home-zip'], money: [] },
   opening: ['now-danger', 'home-name'],
-  short: ['now-danger', 'home-name', 'goal-hours'],
+  mattersMost: ['goal-hours'],
   tariff: [],
   questions: [
     {

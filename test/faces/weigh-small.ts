@@ -30,6 +30,23 @@ export function weighSmall(answers: Answers): Draft {
       : null,
     day: 'a winter day',
     unsureCount,
+    glance: {
+      missing: named ? [] : ['must-run'],
+      route: named
+        ? {
+            kind: 'power-pack',
+            title: 'A made-up pack',
+            isSource: true,
+            costUsd: runningWatts,
+            hours: null,
+            reachesGoal: true,
+            leavesOut: [],
+            ifs: [],
+          }
+        : null,
+      goalHours: figure({ value: 24, unit: 'h', source }),
+      lifeSupport: 'no',
+    },
     lines: [],
   };
 }

@@ -5,6 +5,8 @@ import { Facts } from '../../src/home/facts';
 import type { Load } from '../../src/home/home';
 import { loadsOfHome } from '../../src/home/loads-of-home';
 import type { Answers } from '../../src/interview/answers';
+import { begin } from '../../src/interview/begin';
+import { offered, questionAt } from '../../src/interview/relevant';
 import { resolve } from '../../src/interview/resolve';
 import { randomHome } from '../random-home';
 
@@ -75,4 +77,19 @@ test('each load can be ranked, or is one that can always wait', () => {
     canAlwaysWait.filter((id) => !all.has(id) || ranked.has(id)),
     'Take these out of canAlwaysWait',
   ).toEqual([]);
+});
+
+test('what is told after the ranking is ranked by a question of its own, and never offered twice', () => {
+  const told = { 'must-run': ['fridge'], 'big-loads': ['aquarium', 'radon-fan'] };
+  const rankOf = (answers: Answers) => loadsOf(answers).find(({ id }) => id === 'aquarium')?.rank;
+  expect(rankOf({ ...told, 'must-also': ['aquarium'] })).toBe('must');
+  expect(rankOf({ ...told, 'must-also': ['none'] })).toBe('wait');
+  const context = { interview, short: false, nameProblem: () => null, spareName: () => 'kim' };
+  const nice = (answers: Answers) =>
+    offered(context, { ...begin(context, {}), answers }, questionAt(context, 'nice-run')).map(
+      ({ id }) => id,
+    );
+  expect(nice({ ...told, 'must-also': ['aquarium'] })).not.toContain('aquarium');
+  expect(nice({ ...told, 'must-also': ['aquarium'] })).toContain('radon-fan');
+  expect(nice(told)).not.toContain('fridge');
 });

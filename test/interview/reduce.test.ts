@@ -314,7 +314,7 @@ describe('the short consult', () => {
       begin(short, {}),
     );
     expect(state.view).toBe('check');
-    expect(Object.keys(state.answers).sort()).toEqual(['goal-hours', 'home-name', 'now-danger']);
+    expect(Object.keys(state.answers).sort()).toEqual(['home-name', 'now-danger']);
   });
 });
 

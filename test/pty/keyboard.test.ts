@@ -230,7 +230,7 @@ describe('the keyboard, through a pseudo-terminal', () => {
     terminal.press('2\r');
     await terminal.shows(WATTS);
     terminal.press('\t');
-    await terminal.shows('1,000 W (600 to 2,000 W)');
+    await terminal.shows('$600 to $2,000');
   });
 
   it('stops on Ctrl+S, the terminal as it was found', async () => {

@@ -21,11 +21,29 @@ const PEOPLE = 'How many people';
 
 const start = terminalsOf(() => program, FIRST);
 
+/** A home whose opening was answered: the first question behind it asks for a number. */
+const OPENED = `lampkeeperHome: 1
+answers:
+  home-name: oak-lane
+  people-risk: [none]
+  medical-devices: [none]
+  home-zip: "48911"
+  home-kind: house
+  home-tenure: own
+  water-source: town
+  heat-main: gas-furnace
+  must-run: [fridge]
+  goal-hours: 24 h
+  goal-season: winter
+  engine-place: none
+  budget-now: $500
+`;
+
 async function atPeople(): Promise<OpenTerminal> {
-  const terminal = await start();
+  const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-pty-'));
+  writeFileSync(join(folder, 'oak-lane.home.yaml'), OPENED);
+  const terminal = await start({ args: ['oak-lane.home.yaml'], folder });
   terminal.press('9 \r');
-  await terminal.shows(NAME);
-  terminal.press('oak-lane\r');
   await terminal.shows(PEOPLE);
   return terminal;
 }

@@ -5,11 +5,12 @@ import type { Context, State } from '../../interview/state';
 import { numberIn, sayUnit, words } from '../../interview/words';
 import { actNowTexts, actNowTitle } from '../act-now-texts';
 import { CHECK_TITLE, openWords } from '../check-words';
+import { FIRST_PLAN_TITLE } from '../first-plan-words';
 import { leftWords, placeWords } from '../place-words';
 import { unsureWords } from '../unsure-words';
 import { WELCOME, WELCOME_TITLE } from '../welcome-words';
 
-/** What to print for the screen as it stands: plain sentences, most important words first, no borders. */
+/** What to print for the screen as it stands, except what has to be weighed: plain sentences, most important words first, no borders. */
 export function printView(context: Context, state: State): string[] {
   switch (state.view) {
     case 'welcome':
@@ -22,6 +23,8 @@ export function printView(context: Context, state: State): string[] {
       return [words.unusualAsk(state.unusual?.said ?? ''), ...numbered(context, state)];
     case 'act-now':
       return actNowLines(context, state);
+    case 'first-plan':
+      return [FIRST_PLAN_TITLE, ...numbered(context, state)];
     case 'read-back':
       return readBackLines(context, state);
     case 'check':

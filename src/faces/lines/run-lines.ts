@@ -10,6 +10,8 @@ import { words } from '../../interview/words';
 import { visible } from '../../quantity/visible';
 import { afterSaving, type Door, type Later } from '../door';
 import { NO_SUMS, NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draft-words';
+import { firstPlanWords } from '../first-plan-words';
+import { glanceWords } from '../glance-words';
 import { hangUp } from '../hang-up';
 import { SUMS_FAILED, weighSafely } from '../weigh-safely';
 import { LineReader } from './line-reader';
@@ -122,10 +124,14 @@ class Lines {
   }
 
   private show(): void {
-    this.print(['', ...printView(this.door.context, this.state)]);
+    const [first = '', ...rest] = printView(this.door.context, this.state);
+    this.print(['', first, ...this.firstPlan(), ...rest]);
     // Help is said in full at once; there is nothing to leave.
     if (this.state.view === 'help') this.happen({ type: 'act', act: 'back' });
-    if (this.state.view === 'welcome') this.happen({ type: 'act', act: 'begin' });
+    if (this.state.view === 'welcome') {
+      this.happen({ type: 'act', act: 'begin' });
+      this.before = this.state;
+    }
   }
 
   private keep(): void {
@@ -142,12 +148,21 @@ class Lines {
     else this.kept = { answers: this.state.answers, unfinished: this.state.unfinished };
   }
 
+  /** What the opening adds up to, where it ends. */
+  private firstPlan(): string[] {
+    if (this.state.view !== 'first-plan') return [];
+    const draft = weighSafely(this.later, this.state.answers);
+    if (draft === SUMS_FAILED) return [NO_SUMS];
+    return firstPlanWords(this.door.context, this.state, draft);
+  }
+
   private sums(): string[] {
     const draft = weighSafely(this.later, this.state.answers);
     if (draft === SUMS_FAILED) return [NO_SUMS];
     if (draft.loads.length === 0) return [NOTHING_NAMED];
     const width = widthWords(draft);
     return [
+      ...glanceWords(draft.glance),
       ...sumWords(draft),
       ...rankWords(draft),
       ...draft.lines,

@@ -22,6 +22,7 @@ function footWords(context: Context, state: State, question: Question): string[]
       return ['Up Down read on', 'Enter or Esc back', 'Ctrl+S save and stop'];
     case 'unusual':
       return [chooseOr(state, 'Enter choose'), 'Esc back', 'Ctrl+S save and stop'];
+    case 'first-plan':
     case 'act-now':
     case 'read-back':
       return ['Up Down read and move', 'Enter choose', 'Esc back', 'Ctrl+S save and stop'];

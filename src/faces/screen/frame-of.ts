@@ -4,6 +4,7 @@ import { type Line, lineWidth } from './line';
 import { actNowFrame } from './views/act-now';
 import { askFrame } from './views/ask';
 import { checkFrame } from './views/check';
+import { firstPlanFrame } from './views/first-plan';
 import { helpFrame } from './views/help';
 import { readBackFrame } from './views/read-back';
 import { unusualFrame } from './views/unusual';
@@ -25,7 +26,7 @@ export function frameOf(parts: FrameParts): Frame {
   }
   const left = textWidth(columns - PANE_WIDTH - 3);
   const frame = viewFrame(parts, left, []);
-  const pane = paneBeside(draft, PANE_WIDTH, glyphs);
+  const pane = paneBeside(draft, PANE_WIDTH);
   return { ...frame, lines: besideEachOther(frame.lines, pane, left, parts) };
 }
 
@@ -41,6 +42,8 @@ function viewFrame(parts: FrameParts, width: number, pane: readonly Line[]): Fra
       return helpFrame(parts, width);
     case 'act-now':
       return actNowFrame(parts, width);
+    case 'first-plan':
+      return firstPlanFrame(parts, width);
     case 'read-back':
       return readBackFrame(parts, width);
     case 'check':

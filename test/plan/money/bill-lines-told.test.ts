@@ -303,7 +303,7 @@ describe('solar sent out', () => {
 
 test('a short consult asks none of these, and a bill nobody looked at does not either', () => {
   const later = ['bill-lines', 'rider-kwh', 'tax-percent', 'least-bill', 'baseline-credit'];
-  expect(interview.short.filter((id) => later.includes(id))).toEqual([]);
+  expect(interview.opening.filter((id) => later.includes(id))).toEqual([]);
   const { facts } = homeOf({ 'bill-plan': 'flat', 'bill-price': NOT_SURE });
   expect(facts.ids().filter((id) => later.includes(id))).toEqual([]);
 });

@@ -1,0 +1,70 @@
+import type { Glance, GlanceRoute } from '../plan/glance';
+import type { Figure } from '../quantity/figure';
+import { formatQuantity } from '../quantity/format-quantity';
+
+/** Ifs shown of a route; the plan has them all. */
+const MOST_IFS = 2;
+
+const NO_PLAN_YET = 'A first plan stands here once enough is told.';
+
+/** The plan so far, a sentence each: what, for how much, how long, without what, and if what. */
+export function glanceWords(glance: Glance): string[] {
+  const { route } = glance;
+  if (route === null) return [NO_PLAN_YET];
+  return [
+    ...life(glance),
+    `${route.isSource ? route.title : 'Nothing to buy yet: get ready with what you have'}.`,
+    `About ${priceWords(route.costUsd)}.`,
+    ...(route.isSource ? [lastsWords(route, glance.goalHours)] : []),
+    ...(route.leavesOut.length === 0
+      ? []
+      : [`It leaves out: ${route.leavesOut.map(lower).join(', ')}.`]),
+    ...route.ifs.slice(0, MOST_IFS).map((one) => `Only if ${one}.`),
+  ];
+}
+
+/** Where life hangs on a device nothing is a thing to buy: a source is a bridge. */
+function life({ lifeSupport }: Glance): string[] {
+  if (lifeSupport === 'no') return [];
+  const who = lifeSupport === 'yes' ? 'Someone here' : 'Someone here may';
+  const depends = lifeSupport === 'yes' ? 'depends' : 'depend';
+  return [
+    `${who} ${depends} on a powered device. First call the doctor and the supplier; what follows is only a bridge.`,
+  ];
+}
+
+/** "Furnace" becomes "furnace", "CPAP" stays. */
+function lower(name: string): string {
+  return /^[A-Z][a-z]/.test(name) ? name[0]!.toLowerCase() + name.slice(1) : name;
+}
+
+/** "$1,200 to $3,400". */
+export function priceWords({ low, high }: Pick<Figure, 'low' | 'high'>): string {
+  const [from, to] = [usd(low), usd(high)];
+  return from === to ? from : `${from} to ${to}`;
+}
+
+/** From 1,000 to the nearest ten, as in the papers. */
+function usd(value: number): string {
+  const step = value >= 1000 ? 10 : 1;
+  return `$${(Math.round(value / step) * step).toLocaleString('en-US')}`;
+}
+
+function lastsWords({ hours, reachesGoal }: GlanceRoute, goal: Figure): string {
+  const asked = `you asked for ${formatQuantity(goal.value, 'h')}`;
+  if (hours === null) return `It lasts while the fuel or gas comes; ${asked}.`;
+  return `It lasts ${aboutHours(hours)}; ${asked}${reachesGoal ? '' : ', so it falls short'}.`;
+}
+
+/** Hours from few drawn years, rounded so that they do not look more exact than they are. */
+function aboutHours({ low, value }: Figure): string {
+  const [from, to] = [roundHours(low), roundHours(value)];
+  if (from === to) return `about ${formatQuantity(to, 'h')}`;
+  return `${from === 0 ? 'up to about' : `about ${from} to`} ${formatQuantity(to, 'h')}`;
+}
+
+/** Two digits at most: 7, 18, 36, 120 h. */
+function roundHours(hours: number): number {
+  const step = hours < 12 ? 1 : hours < 48 ? 2 : hours < 120 ? 6 : 24;
+  return Math.floor(hours / step) * step;
+}

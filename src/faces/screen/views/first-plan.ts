@@ -1,0 +1,15 @@
+import { NO_SUMS } from '../../draft-words';
+import { FIRST_PLAN_TITLE, firstPlanWords } from '../../first-plan-words';
+import { SUMS_FAILED } from '../../weigh-safely';
+import type { Frame, FrameParts } from '../frame';
+import { labelLines } from '../row-lines';
+import { readingFrame } from './reading';
+
+/** Where the opening ends: the plan so far, and whether to go on. */
+export function firstPlanFrame(parts: FrameParts, width: number): Frame {
+  const { context, state, draft } = parts;
+  const known = draft !== null && draft !== SUMS_FAILED;
+  const says = known ? firstPlanWords(context, state, draft) : draft === null ? [] : [NO_SUMS];
+  const text = says.flatMap((one) => labelLines('- ', one, false, width));
+  return readingFrame(parts, width, { title: FIRST_PLAN_TITLE, text });
+}
