@@ -1,6 +1,7 @@
 import type { Load } from '../src/home/home';
 import type { Plan } from '../src/plan/plan';
 import type { Route } from '../src/routes/route';
+import { isOpen } from '../src/routes/stop';
 import { type Codes, codesIn } from './plans/codes-in';
 
 /**
@@ -71,7 +72,7 @@ function loadCodes({ restsOn, name, ...load }: Load) {
 function routeCodes({ stops, leavesOut, parts, ...route }: Route) {
   return {
     ...route,
-    stops: stops.map((stop) => (stop.open ? 'not-known' : 'told')),
+    stops: stops.map((stop) => (isOpen(stop) ? 'not-known' : 'told')),
     ifs: route.ifs.length,
     notes: route.notes.length,
     leavesOut: leavesOut.map((one) => [one.load, one.must]),

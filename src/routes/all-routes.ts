@@ -18,7 +18,6 @@ import { withAllLeftOut } from './must-carried';
 import { loadsOf } from './pick-loads';
 import type { Route } from './route';
 import { oneSize, type SizedKind, whole } from './sized';
-import { notKnown } from './stop';
 
 /** Sizes and prices one kind for a home; null where the home has nothing of the kind. */
 type Sizer = (home: Home, world: World, widths: Widths) => SizedKind | null;
@@ -96,8 +95,6 @@ function ofWatts(steps: 'engine' | 'standby', make: (mostWatts: number) => Route
 
 /** Without a load that must run there is nothing to size a source for. */
 function forNothing({ facts }: Home, route: Route): Route {
-  const stop = facts.told('must-run')
-    ? 'nothing was named that must keep running, so there is nothing to size it for'
-    : notKnown('we do not know yet what must keep running');
-  return cannot(route.kind, route.title, [stop]);
+  const code = facts.told('must-run') ? 'nothing-must-run' : 'must-run-unknown';
+  return cannot(route.kind, route.title, [{ code }]);
 }

@@ -1,16 +1,13 @@
 import type { Home } from '../home/home';
+import type { Stop } from './stop';
 
 /** A rule told that bars a generator, unless the association has already agreed. */
-export function ruleStops({ facts }: Home): string[] {
+export function ruleStops({ facts }: Home): Stop[] {
   const barred =
     facts.told('association-rule') &&
     facts.has('association-rule', 'no-generator') &&
     !facts.has('permissions', 'association-ok');
-  return barred
-    ? [
-        "your association's rules say no generator outdoors: ask it for an exception in writing first",
-      ]
-    : [];
+  return barred ? [{ code: 'association-bars-generator' }] : [];
 }
 
 /** What the association's rules ask of a generator that may stand there. */

@@ -7,7 +7,7 @@ import { formatQuantity } from '../quantity/format-quantity';
 import { total } from './costs';
 import { gapOf } from './gap';
 import type { Lasting, Route } from './route';
-import { asStop, type Stop } from './stop';
+import type { Stop } from './stop';
 
 /** A route with the parts it does not have left empty, its verdict and cost worked out. */
 export function makeRoute(
@@ -42,9 +42,9 @@ export function makeRoute(
 }
 
 /** A route that cannot work here: only why. */
-export function cannot(kind: RouteKind, title: string, stops: readonly (Stop | string)[]): Route {
+export function cannot(kind: RouteKind, title: string, stops: readonly Stop[]): Route {
   return makeRoute(kind, title, {
-    stops: stops.map(asStop),
+    stops,
     gap: gapOf('not-worked-out'),
     lasting: lasts(zeroHours, false, 'It cannot be used here.'),
   });

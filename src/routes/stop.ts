@@ -1,17 +1,21 @@
-/** Why a route cannot be used: a fact of this home, or (`open`) something nobody has told yet. */
+import { type StopCode, stopKindOf } from './stop-codes';
+
+/** Why a route cannot be used, with the figure it hangs on where it has one. The sentence is made where it is printed. */
 export interface Stop {
-  readonly says: string;
-  /** Not known, so it may be possible after all: find out, and it is settled. */
-  readonly open: boolean;
+  readonly code: StopCode;
+  /** Room for panels on a roof that is too small, kW. */
+  readonly roomKw?: number;
 }
 
-/** Not told: the careful branch closes the route until it is known. */
-export const notKnown = (says: string): Stop => ({ says, open: true });
-
-/** A plain sentence is a fact of this home. */
-export const asStop = (stop: Stop | string): Stop =>
-  typeof stop === 'string' ? { says: stop, open: false } : stop;
+/** Nobody told it, so the route may be possible after all. */
+export const isOpen = ({ code }: Stop): boolean => stopKindOf(code).open;
 
 /** Nothing told stands against it; only answers are missing. */
 export const onlyUnknown = (stops: readonly Stop[]): boolean =>
-  stops.length > 0 && stops.every((stop) => stop.open);
+  stops.length > 0 && stops.every(isOpen);
+
+/** What can never be otherwise in this home. */
+export const isForGood = ({ code }: Stop): boolean => {
+  const { open, opens } = stopKindOf(code);
+  return !open && opens === null;
+};

@@ -1,69 +1,55 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
 import { toldToFreeze } from '../home/battery-place';
 import { type GasHere, gasHere } from '../home/gas-here';
 import type { Home, Load } from '../home/home';
-import { notKnown, type Stop } from './stop';
+import type { Stop } from './stop';
+import type { StopCode } from './stop-codes';
 
 /** Why a generator cannot stand here; empty when there is an open place 20 ft from every opening. */
-export function generatorStops(home: Home): (Stop | string)[] {
+export function generatorStops(home: Home): Stop[] {
   const { facts } = home;
-  if (facts.is('home-kind', 'apartment')) {
-    return [
-      'a generator cannot run at an apartment: its exhaust kills, and a balcony counts as indoors',
-    ];
-  }
-  if (!facts.told('engine-place')) {
-    return [
-      notKnown(
-        'we do not know of an open place outdoors at least 20 feet from every door, window and vent; find one first',
-      ),
-    ];
-  }
-  if (facts.is('engine-place', 'open-20ft')) return [];
-  return [
-    "there is no open place outdoors at least 20 feet from every door, window and vent, yours and the neighbors'",
-  ];
+  if (facts.is('home-kind', 'apartment')) return [{ code: 'generator-at-apartment' }];
+  if (!facts.told('engine-place')) return [{ code: 'generator-place-unknown' }];
+  const place = facts.choice('engine-place');
+  return place === null || place === 'open-20ft' ? [] : [{ code: wrongPlaces[place] }];
 }
+
+const wrongPlaces: Readonly<Record<Exclude<ChoiceId<'engine-place'>, 'open-20ft'>, StopCode>> = {
+  none: 'generator-place-none',
+  'garage-shed': 'generator-place-enclosed',
+  'porch-carport': 'generator-place-enclosed',
+  'open-closer': 'generator-place-too-close',
+};
 
 /** Why nothing here feeds a generator that starts by itself; where that is only not known, it says so. */
-export function gasStops({ facts }: Home): (Stop | string)[] {
-  return facts.applies('gas-supply') ? gasReasons[gasHere(facts)] : [];
+export function gasStops({ facts }: Home): Stop[] {
+  const code = facts.applies('gas-supply') ? gasReasons[gasHere(facts)] : null;
+  return code === null ? [] : [{ code }];
 }
 
-const gasReasons: Readonly<Record<GasHere, (Stop | string)[]>> = {
-  street: [],
-  tank: [],
-  some: [
-    notKnown(
-      'you burn gas, but we do not know whether it comes from the street or from a tank; find out first',
-    ),
-  ],
-  none: ['there is no gas from the street and no propane tank here'],
-  unknown: [notKnown('we do not know whether gas or a propane tank is here; find out first')],
+const gasReasons: Readonly<Record<GasHere, StopCode | null>> = {
+  street: null,
+  tank: null,
+  some: 'gas-source-unknown',
+  none: 'gas-none',
+  unknown: 'gas-unknown',
 };
 
 /** Why nobody here could run a generator by hand. */
-export function handStops(home: Home): string[] {
-  return home.facts.is('operators', 'none')
-    ? ['nobody here can lift, start and refuel a generator and work the breakers']
-    : [];
+export function handStops(home: Home): Stop[] {
+  return home.facts.is('operators', 'none') ? [{ code: 'nobody-runs-it' }] : [];
 }
 
 /** Why nothing may be wired to this house yet. */
-export function wiringStops(home: Home): (Stop | string)[] {
+export function wiringStops(home: Home): Stop[] {
   const { facts } = home;
-  const stops: (Stop | string)[] = [];
-  if (facts.is('home-kind', 'apartment')) stops.push('the wiring belongs to the building');
+  const stops: Stop[] = [];
+  if (facts.is('home-kind', 'apartment')) stops.push({ code: 'wiring-of-the-building' });
   if (facts.is('home-tenure', 'rent') && !facts.has('permissions', 'landlord-ok')) {
-    stops.push(
-      facts.told('home-tenure')
-        ? "you rent: wiring needs the owner's consent in writing"
-        : notKnown(
-            "we do not know whether the home is yours; a rented one needs the owner's consent in writing before anything is wired",
-          ),
-    );
+    stops.push({ code: facts.told('home-tenure') ? 'owner-not-asked' : 'owner-unknown' });
   }
   if (facts.has('panel-signs', 'heat-or-buzz', 'burn-or-rust', 'covers-missing')) {
-    stops.push('the electrical panel shows signs of trouble: an electrician must clear it first');
+    stops.push({ code: 'panel-in-trouble' });
   }
   return stops;
 }
@@ -87,25 +73,13 @@ export function wiringIfs(home: Home): string[] {
 }
 
 /** Why a battery cannot be fixed here. */
-export function batteryPlaceStops(home: Home): (Stop | string)[] {
+export function batteryPlaceStops(home: Home): Stop[] {
   const { facts } = home;
-  if (!facts.told('battery-place')) {
-    return [
-      notKnown('we do not know of a place for a battery that the rules allow; find one first'),
-    ];
-  }
-  if (facts.is('battery-place', 'nowhere')) return ['there is no place for a fixed battery'];
-  if (facts.is('battery-place', 'bedroom-living')) {
-    return ['a battery may not be fixed in a bedroom or living space'];
-  }
-  if (
-    facts.is('battery-place', 'basement') &&
-    facts.is('flood-history', 'inside') &&
-    facts.told('flood-history')
-  ) {
-    return ['water has been in the house: a battery in the basement would be flooded'];
-  }
-  return [];
+  if (!facts.told('battery-place')) return [{ code: 'battery-place-unknown' }];
+  if (facts.is('battery-place', 'nowhere')) return [{ code: 'battery-place-none' }];
+  if (facts.is('battery-place', 'bedroom-living')) return [{ code: 'battery-in-living-space' }];
+  const flooded = facts.told('flood-history') && facts.is('flood-history', 'inside');
+  return flooded && facts.is('battery-place', 'basement') ? [{ code: 'battery-below-flood' }] : [];
 }
 
 /** What must hold for the place of a fixed battery. */

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { Answers } from '../../src/interview/answers';
-import { asStop } from '../../src/routes/stop';
 import { gasStops } from '../../src/routes/stops';
+import { sayStop } from '../../src/words/en/say-stop';
 import { answeredHome } from '../rules/some-home';
 
 const stops = (answers: Answers) =>
-  gasStops(answeredHome({ 'home-kind': 'house', ...answers })).map((stop) => asStop(stop).says);
+  gasStops(answeredHome({ 'home-kind': 'house', ...answers })).map(sayStop);
 
 describe('gas that was told goes before gas nobody knows of', () => {
   test.each([

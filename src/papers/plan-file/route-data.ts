@@ -14,7 +14,7 @@ export function routeData(home: Home, route: Route, words: Words): RouteData {
     kind: route.kind,
     title: route.title,
     verdict: route.verdict,
-    cannotBecause: route.stops.map((stop) => stop.says),
+    cannotBecause: route.stops.map(words.stop),
     notKnownYet: onlyUnknown(route.stops),
     worksIf: [...route.ifs],
     carries: namedLoads(home, route.carries),

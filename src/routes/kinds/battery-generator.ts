@@ -54,8 +54,7 @@ export function batteryGenerator(
   ];
   if (stops.length > 0) return cannot('battery-engine', title, stops);
   const battery = nightBattery(home, (fitted) => sizedDayKwh(home, fitted), onlyKwh);
-  if (battery === null)
-    return cannot('battery-engine', title, ['no home inverter starts what must run']);
+  if (battery === null) return cannot('battery-engine', title, [{ code: 'no-inverter-starts-it' }]);
   const { fitted, nameplateKwh, usableKwh } = battery;
   const season = hardestSeason(home, fitted);
   const kwhPerDay = hardDayKwh(home, fitted);

@@ -14,7 +14,7 @@ import { ownPanelIfs } from '../own-panels';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import type { Lasting, Route } from '../route';
 import { oneSize, type SizedKind } from '../sized';
-import { notKnown, type Stop } from '../stop';
+import type { Stop } from '../stop';
 import { batteryPlaceIfs, batteryPlaceStops, wiringIfs, wiringStops } from '../stops';
 import { leaveOutTooMuch } from '../too-much-energy';
 import {
@@ -69,7 +69,7 @@ function fixed(home: Home, world: World, sort: Sort): SizedKind {
     source: 'home-inverter',
   });
   if (found === null)
-    return oneSize(cannot(sort.kind, sort.title, ['no home inverter starts what must run']));
+    return oneSize(cannot(sort.kind, sort.title, [{ code: 'no-inverter-starts-it' }]));
   const fitted = { ...found, leftOut: [...wanted.leftOut, ...found.leftOut] };
   const options = sunOptions(home, world, sort, fitted);
   const describeAs = (chosen: Chosen) => describe(home, sort, fitted, chosen);
@@ -83,23 +83,15 @@ function fixed(home: Home, world: World, sort: Sort): SizedKind {
   };
 }
 
-function roofStops(home: Home, world: World): (Stop | string)[] {
-  if (world.roof === null) {
-    const { facts } = home;
-    if (facts.told('roof-face')) return ['there is no room for panels on a roof of yours'];
-    return facts.applies('roof-face') || !facts.told('home-tenure')
-      ? [notKnown('no roof with sun is known here; measure one first')]
-      : ['the roof is not yours to build on'];
+function roofStops({ facts }: Home, { roof }: World): Stop[] {
+  if (roof === null) {
+    if (facts.told('roof-face')) return [{ code: 'roof-none' }];
+    const open = facts.applies('roof-face') || !facts.told('home-tenure');
+    return [{ code: open ? 'roof-unknown' : 'roof-of-another' }];
   }
-  if (world.roof.areaFt2 === 0) {
-    return ['no roof with sun is known here for more panels than there are; measure one first'];
-  }
+  if (roof.areaFt2 === 0) return [{ code: 'roof-full-or-unknown' }];
   const least = solarStepsKw()[0]!;
-  return world.roof.roomKw < least
-    ? [
-        `the roof has room for about ${formatQuantity(world.roof.roomKw, 'kW')} of panels once paths for firefighters are left, too little to help`,
-      ]
-    : [];
+  return roof.roomKw < least ? [{ code: 'roof-too-small', roomKw: roof.roomKw }] : [];
 }
 
 function describe(home: Home, sort: Sort, fitted: Fitted, chosen: Chosen): Route {

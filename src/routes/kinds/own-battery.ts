@@ -34,7 +34,7 @@ export function ownBatteryRoute(home: Home, world: World): Route | null {
     source: 'battery-there',
   });
   if (fitted === null || own.usableKwh <= 0) {
-    return cannot('own-battery', title, ['it is too weak for anything that must keep running']);
+    return cannot('own-battery', title, [{ code: 'own-battery-too-weak' }]);
   }
   const solarKw = ownSolarKw(home.facts);
   const nets = goalHours(home, world, fitted.carried).map((hours) => ({

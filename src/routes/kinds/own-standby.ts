@@ -7,6 +7,7 @@ import { owned, part } from '../costs';
 import { type Gap, gapOf } from '../gap';
 import { siteShare } from '../generator-size';
 import type { Part } from '../route';
+import type { Stop } from '../stop';
 import { handStops, wiringIfs } from '../stops';
 import { fuelOfGas, isFuel } from './generator-fuels';
 
@@ -58,7 +59,7 @@ function transferOf({ facts }: Home): Transfer {
 }
 
 /** Where nothing switches over by itself, somebody must. */
-export const ownStandbyStops = (home: Home, { transfer }: OwnStandby): string[] =>
+export const ownStandbyStops = (home: Home, { transfer }: OwnStandby): Stop[] =>
   transfer === 'by-hand' ? handStops(home) : [];
 
 export const ownStandbyGap = ({ transfer }: OwnStandby): Gap =>

@@ -67,8 +67,7 @@ function portable(home: Home, widths: Widths, sort: Sort, mostWatts: number): Ro
     maySoftStart: !sort.cords,
     source: own === null ? 'portable-generator' : 'own-generator',
   });
-  if (fitted === null)
-    return cannot(sort.kind, sort.title, ['a portable generator carries none of what must run']);
+  if (fitted === null) return cannot(sort.kind, sort.title, [{ code: 'portable-carries-nothing' }]);
   return describe(home, widths, {
     sort,
     own,

@@ -14,9 +14,7 @@ export function powerPack(home: Home): Route {
   const { plugIn, leftOut } = splitPlugIn(loadsOf(home, ['must']));
   const chosen = fitPack(home, plugIn);
   if (chosen === null) {
-    return cannot('power-pack', title, [
-      'nothing that must keep running plugs into an ordinary outlet',
-    ]);
+    return cannot('power-pack', title, [{ code: 'nothing-plugs-in' }]);
   }
   return packRoute(home, chosen.pack, {
     loads: chosen.loads,

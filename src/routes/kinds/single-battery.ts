@@ -27,7 +27,7 @@ export function singleBattery(home: Home): Route {
   const loads = theOneJob(loadsOf(home, ['must']));
   const size = loads.length === 0 ? null : sizeOf(home, loads);
   if (size === null) {
-    return cannot('single-battery', title, ['no single job of this home fits a small battery']);
+    return cannot('single-battery', title, [{ code: 'no-single-job' }]);
   }
   return oneJobRoute(home, loads, size);
 }

@@ -16,7 +16,6 @@ import { fuelToday } from '../once-stored';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
 import type { FuelUse, LeftOut, Part, Route } from '../route';
-import { notKnown } from '../stop';
 import { gasStops, generatorStops, tankIfs, wiringIfs, wiringStops } from '../stops';
 import { fuelOfGas } from './generator-fuels';
 import {
@@ -63,7 +62,7 @@ function boughtRoute(home: Home, widths: Widths, mostWatts: number): Route {
     return cannot(
       'standby-engine',
       title,
-      stops.length > 0 ? stops : ['it carries none of what must run'],
+      stops.length > 0 ? stops : [{ code: 'standby-carries-nothing' }],
     );
   }
   const ratedWatts = fitted.step.watts / siteShare(home);
@@ -89,9 +88,7 @@ function ownRoute(home: Home, widths: Widths, own: OwnStandby): Route | null {
     ...ruleStops(home),
     ...wiringStops(home),
     ...ownStandbyStops(home, own),
-    ...(own.fuel === null
-      ? [notKnown('we do not know what your standby generator burns; read its label first')]
-      : []),
+    ...(own.fuel === null ? [{ code: 'own-standby-fuel-unknown' } as const] : []),
   ];
   if (stops.length > 0) return cannot('standby-engine', ownTitle, stops);
   const loads = loadsOf(home, scopeOf(home));

@@ -12,7 +12,6 @@ import { gapOf } from '../gap';
 import { cannot, hoursRange, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { Lasting, LeftOut, Route } from '../route';
-import { notKnown } from '../stop';
 import { generatorStops, plugIfs } from '../stops';
 import { packHours } from './packs';
 
@@ -22,10 +21,8 @@ const title = 'Vehicle with an outlet, on cords';
 export function vehicle(home: Home, _widths: Widths): Route {
   const { facts } = home;
   if (!facts.has('own-sources', 'ev-outlet', 'hybrid-outlet')) {
-    const why = facts.told('own-sources')
-      ? 'no vehicle with outlets was named'
-      : notKnown('we do not know whether you have a vehicle with outlets');
-    return cannot('vehicle', title, [why]);
+    const told = facts.told('own-sources');
+    return cannot('vehicle', title, [{ code: told ? 'no-vehicle' : 'vehicle-unknown' }]);
   }
   const store = vehicleOf(facts);
   const stops = store === null ? generatorStops(home) : [];
@@ -34,11 +31,7 @@ export function vehicle(home: Home, _widths: Widths): Route {
   const { plugIn, leftOut } = splitPlugIn(loadsOf(home, ['must']), volts);
   const { loads, dropped } = within(plugIn, watts, home);
   if (stops.length > 0 || loads.length === 0) {
-    return cannot(
-      'vehicle',
-      title,
-      stops.length > 0 ? stops : ['its outlet is too small for what must run'],
-    );
+    return cannot('vehicle', title, stops.length > 0 ? stops : [{ code: 'vehicle-too-small' }]);
   }
   const demand = demandOf(loads, home.goalSeasons);
   return makeRoute('vehicle', title, {

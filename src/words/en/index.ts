@@ -12,6 +12,7 @@ import { sayGap } from './say-gap';
 import { sayHighEnd } from './say-high-end';
 import { sayLeftOut } from './say-left-out';
 import { sayLeaveWithDevice, sayLifeFirst } from './say-life-first';
+import { sayStop } from './say-stop';
 
 const language: Language = 'en';
 
@@ -30,6 +31,7 @@ export const english = {
   share: sayShare,
   gap: sayGap,
   leftOut: sayLeftOut,
+  stop: sayStop,
   highEnd: sayHighEnd,
   lifeFirst: sayLifeFirst,
   leaveWithDevice: sayLeaveWithDevice,

@@ -7,7 +7,7 @@ import { formatQuantity } from '../../../quantity/format-quantity';
 import { mustCarried } from '../../../routes/must-carried';
 import { onceStored } from '../../../routes/once-stored';
 import type { Route } from '../../../routes/route';
-import { onlyUnknown } from '../../../routes/stop';
+import { isOpen, onlyUnknown } from '../../../routes/stop';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
 
@@ -36,19 +36,21 @@ export function sayRoutes(plan: Plan, words: Words): string[] {
     ...because(
       'Not possible here:',
       cannot.filter((route) => !onlyUnknown(route.stops)),
+      words,
     ),
     ...because(
       'Not known yet, for want of an answer:',
       cannot.filter((route) => onlyUnknown(route.stops)),
+      words,
     ),
   ];
 }
 
 /** Under "not possible" stands only what was told; what is missing beside it settles nothing. */
-function because(title: string, routes: readonly Route[]): string[] {
+function because(title: string, routes: readonly Route[], words: Words): string[] {
   const why = ({ stops }: Route) => {
-    const told = stops.filter((stop) => !stop.open);
-    return (told.length > 0 ? told : stops).map((stop) => stop.says).join('; ');
+    const told = stops.filter((stop) => !isOpen(stop));
+    return (told.length > 0 ? told : stops).map(words.stop).join('; ');
   };
   return routes.length > 0
     ? [title, bullets(routes.map((route) => `${route.title}: ${why(route)}.`))]
