@@ -92,11 +92,16 @@ function settleSteps({ electrical }: Of): NextStep[] {
   }));
 }
 
+/** Questions worth a walk through the house before anything is bought. */
+const TO_FIND_OUT = 4;
+
+/** A title alone would tell nobody what to look for. */
 function findOutSteps({ toFindOut }: Of): NextStep[] {
-  const open = toFindOut.slice(0, 4).map((one) => one.says);
-  return open.length > 0
-    ? [{ id: 'find-out' as const, what: `Find out: ${open.join('; ')}.`, who: 'household' }]
-    : [];
+  return toFindOut.slice(0, TO_FIND_OUT).map(({ says, how }) => ({
+    id: 'find-out' as const,
+    what: `Find out, ${inSentence(says)}: ${how}`,
+    who: 'household' as const,
+  }));
 }
 
 /** What is plugged in is bought by the household; what is wired in begins with quotes. */

@@ -1,5 +1,5 @@
 import type { Home } from '../home/home';
-import type { Interview } from '../interview/question';
+import type { Interview, Question } from '../interview/question';
 import type { Contradiction } from './contradictions/contradiction';
 
 /** Why a plan stays a draft: decided by its id, said by its words, in whole and in short for the first page. */
@@ -71,7 +71,7 @@ function openAnswers({ facts }: Home, interview: Interview): DraftReason[] {
     .filter(
       ({ id }) => interview.mattersMost.includes(id) && unknown.has(id) && !never.includes(id),
     )
-    .map((question) => question.says);
+    .map(inWords);
   if (open.length === 0) return [];
   return [
     {
@@ -89,7 +89,7 @@ function neverAsked({ facts }: Home, interview: Interview): DraftReason[] {
   const unasked = interview.questions
     .filter((q) => q.safety === true && applies.has(q.id) && !met.has(q.id))
     .filter((q) => !interview.mattersMost.includes(q.id))
-    .map((q) => q.says);
+    .map(inWords);
   if (unasked.length === 0) return [];
   const count = unasked.length;
   return [
@@ -100,6 +100,9 @@ function neverAsked({ facts }: Home, interview: Interview): DraftReason[] {
     },
   ];
 }
+
+/** Its title, and what is asked: a title alone tells nobody what is missing. */
+const inWords = ({ says, ask }: Question) => `${says} (${ask})`;
 
 function hasSecondWay({ facts }: Home): boolean {
   const ways = facts.has(

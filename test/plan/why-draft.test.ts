@@ -31,5 +31,7 @@ describe('why a plan stays a draft', () => {
     const open = found.find((why) => why.id === 'open-answers')!;
     expect(open.short).toMatch(/^\d+ answers? (is|are) still open$/);
     expect(open.says.length).toBeGreaterThan(open.short.length);
+    const must = interview.questions.find((one) => one.id === 'must-run')!;
+    expect(open.says).toContain(must.ask);
   });
 });
