@@ -8,6 +8,7 @@ import {
   dangersFileSchema,
   orderFileSchema,
   questionFileSchema,
+  tonightFileSchema,
 } from '../interview/question-schema';
 
 /** Check every question file under `from`, write the interview to `to` as one module, and hand back its questions. */
@@ -59,12 +60,14 @@ export function compileQuestions(from: string, to: string): Question[] {
   }
   const dangers = read(join(from, 'dangers.yaml'), dangersFileSchema) as Dangers;
   checkDangers(dangers, questions);
+  const tonight = read(join(from, 'tonight.yaml'), tonightFileSchema).parts;
   const topics = order.topics.map(({ id, title }) => ({ id, title }));
   mkdirSync(to, { recursive: true });
   const text = JSON.stringify({
     topics,
     questions,
     dangers,
+    tonight,
     opening: order.opening,
     readBack: order.readBack,
     private: privateIds(order.private, questions),

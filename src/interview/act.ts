@@ -44,6 +44,8 @@ export function onAct(context: Context, state: State, act: Act): State {
       return goOn(context, { ...state, view: 'ask', notice: null });
     case 'more':
       return goToNext(context, state);
+    case 'tonight':
+      return { ...state, view: 'tonight', row: NO_ROW, scroll: 0, error: null, notice: null };
     case 'stop-now':
       return end(context, state, 'danger');
     case 'write':

@@ -92,7 +92,8 @@ export function goBack(context: Context, state: State): State {
     return { ...state, view: 'ask', row, unusual: null, error: null };
   }
   if (state.view === 'read-back') return { ...toCheck(context, state), row: NO_ROW };
-  if (state.view === 'act-now') return show(context, { ...state, notice: null }, state.at);
+  if (state.view === 'act-now' || state.view === 'tonight')
+    return show(context, { ...state, notice: null }, state.at);
   const left = setAside(context, state);
   if (left.fromCheck) return toCheck(context, left);
   const order = relevant(context, left.answers).map((q) => q.id);

@@ -11,7 +11,11 @@ export function moveRow(
 ): State {
   const by = { up: -1, down: 1, 'page-up': -8, 'page-down': 8 }[name];
   // Among many answers going on past the end is handy; below a warning it could mislead.
-  const far = Math.abs(by) > 1 || state.view === 'act-now' || state.view === 'read-back';
+  const far =
+    Math.abs(by) > 1 ||
+    state.view === 'act-now' ||
+    state.view === 'tonight' ||
+    state.view === 'read-back';
   // From no line at all, Down is the first one and Up the last.
   const from = state.row < 0 && by < 0 && !far ? count : state.row;
   const next = from + by;

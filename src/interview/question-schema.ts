@@ -111,6 +111,20 @@ export const orderFileSchema = z.strictObject({
 
 const names = z.array(z.string().regex(/^[a-z0-9-]+$/));
 
+/** What `questions/en/tonight.yaml` must hold. */
+export const tonightFileSchema = z.strictObject({
+  parts: z
+    .array(
+      z.strictObject({
+        id: z.string().regex(/^[a-z-]+$/),
+        title: z.string().min(3).max(40),
+        source: z.string().min(8),
+        lines: z.array(z.strictObject({ does: names, say: z.string().min(8).max(170) })).min(1),
+      }),
+    )
+    .min(1),
+});
+
 /** What `questions/en/dangers.yaml` must hold. */
 export const dangersFileSchema = z.strictObject({
   question: z.string(),

@@ -1,4 +1,5 @@
 import type { Dangers } from './dangers';
+import type { TonightPart } from './tonight';
 
 /** When a question or a choice applies. Refers to earlier questions by id only. */
 export type Condition =
@@ -82,6 +83,8 @@ export interface Interview {
   readonly questions: readonly Question[];
   /** What each danger asks for, and what it forbids. */
   readonly dangers: Dangers;
+  /** What to do tonight, while the power is off. */
+  readonly tonight: readonly TonightPart[];
   /** Ids asked first and in this order: from them a first plan stands, and the short talk ends with them. */
   readonly opening: readonly string[];
   /** By question, the choices that open the way to a generator. The first question decides. */

@@ -3,6 +3,7 @@ import type { Question } from './question';
 import { offered, questionAt, relevant } from './relevant';
 import { sayAnswer } from './say-answer';
 import type { Context, State } from './state';
+import { offersTonight } from './tonight';
 import { words } from './words';
 
 export type Act =
@@ -18,6 +19,7 @@ export type Act =
   | 'go-on'
   | 'more'
   | 'stop-now'
+  | 'tonight'
   | 'write'
   | 'all-so';
 
@@ -48,6 +50,8 @@ export function rowsOf(context: Context, state: State): Row[] {
       return [act('back', 'Back to the question')];
     case 'act-now':
       return actNowRows(context, state);
+    case 'tonight':
+      return [act('go-on', words.toPlanning), act('stop-now', words.endTonight)];
     case 'first-plan':
       return firstPlanRows(context);
     case 'read-back':
@@ -93,7 +97,8 @@ function actNowRows({ interview: { dangers } }: Context, { at, ticked }: State):
   if (at !== dangers.question) return [read, goOn, stop];
   // Nothing here says to go on while somebody should be on the way out.
   if (mustLeave(dangers, ticked)) return [read, stop, act('back', words.isOver)];
-  return canWait(dangers, ticked) ? [read, goOn, stop] : [read, stop, goOn];
+  const tonight = offersTonight(dangers, ticked) ? [act('tonight', words.tonight)] : [];
+  return canWait(dangers, ticked) ? [read, ...tonight, goOn, stop] : [read, stop, ...tonight, goOn];
 }
 
 /** Where the opening ends. The short talk ends there too. */

@@ -22,6 +22,7 @@ export type View =
   | 'unusual'
   | 'help'
   | 'act-now'
+  | 'tonight'
   | 'first-plan'
   | 'check'
   | 'read-back';

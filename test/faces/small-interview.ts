@@ -35,6 +35,7 @@ export const smallInterview: Interview = {
       { id: 'main-off', part: 'off', does: ['switch'], say: 'Switch off what stands in the wet.' },
     ],
   },
+  tonight: [],
   readBack: {},
   private: { name: ['home-name'], people: [], place: ['home-zip'], money: [] },
   opening: ['now-danger', 'home-name'],

@@ -7,6 +7,7 @@ import { actNowTexts, actNowTitle } from '../act-now-texts';
 import { CHECK_TITLE, openWords } from '../check-words';
 import { FIRST_PLAN_TITLE } from '../first-plan-words';
 import { leftWords, placeWords } from '../place-words';
+import { SOURCE, TONIGHT_TITLE, tonightTexts } from '../tonight-texts';
 import { unsureWords } from '../unsure-words';
 import { WELCOME, WELCOME_TITLE } from '../welcome-words';
 
@@ -23,6 +24,8 @@ export function printView(context: Context, state: State): string[] {
       return [words.unusualAsk(state.unusual?.said ?? ''), ...numbered(context, state)];
     case 'act-now':
       return actNowLines(context, state);
+    case 'tonight':
+      return tonightLines(context, state);
     case 'first-plan':
       return [FIRST_PLAN_TITLE, ...numbered(context, state)];
     case 'read-back':
@@ -74,6 +77,15 @@ function actNowLines(context: Context, state: State): string[] {
     ...lines,
   ]);
   return [`${actNowTitle(state)}.`, ...texts, ...numbered(context, state)];
+}
+
+function tonightLines(context: Context, state: State): string[] {
+  const parts = tonightTexts(context.interview, state).flatMap(({ title, lines, source }) => [
+    `${title}.`,
+    ...lines,
+    `${SOURCE}: ${source}.`,
+  ]);
+  return [`${TONIGHT_TITLE}.`, ...parts, ...numbered(context, state)];
 }
 
 function readBackLines(context: Context, state: State): string[] {

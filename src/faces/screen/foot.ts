@@ -23,6 +23,7 @@ function footWords(context: Context, state: State, question: Question): string[]
     case 'unusual':
       return [chooseOr(state, 'Enter choose'), 'Esc back', 'Ctrl+S save and stop'];
     case 'first-plan':
+    case 'tonight':
     case 'act-now':
     case 'read-back':
       return ['Up Down read and move', 'Enter choose', 'Esc back', 'Ctrl+S save and stop'];

@@ -7,6 +7,7 @@ import { checkFrame } from './views/check';
 import { firstPlanFrame } from './views/first-plan';
 import { helpFrame } from './views/help';
 import { readBackFrame } from './views/read-back';
+import { tonightFrame } from './views/tonight';
 import { unusualFrame } from './views/unusual';
 import { welcomeFrame } from './views/welcome';
 
@@ -42,6 +43,8 @@ function viewFrame(parts: FrameParts, width: number, pane: readonly Line[]): Fra
       return helpFrame(parts, width);
     case 'act-now':
       return actNowFrame(parts, width);
+    case 'tonight':
+      return tonightFrame(parts, width);
     case 'first-plan':
       return firstPlanFrame(parts, width);
     case 'read-back':
