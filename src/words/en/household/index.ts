@@ -1,10 +1,13 @@
 import { sayAboveTold } from './above-told';
+import { advised } from './advised';
+import { cautions } from './cautions';
 import { sayDanger } from './danger';
 import { fuelForGoal } from './fuel-for-goal';
 import { healthFirst } from './health-first';
 import { ladder } from './ladder';
 import { loads } from './loads';
 import { openAnswers } from './open-answers';
+import { routes } from './routes';
 import { sureness } from './sureness';
 import { whatYouHave } from './what-you-have';
 
@@ -16,6 +19,9 @@ export const household = {
   healthFirst,
   whatYouHave,
   loads,
+  routes,
+  advised,
+  cautions,
   ladder,
   openAnswers,
   sureness,

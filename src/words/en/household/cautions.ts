@@ -1,0 +1,26 @@
+import type { RuleFigure, Who } from '../../../rules/rule';
+import { inSentence } from '../list-of';
+import { sayFigure } from '../say-figure';
+
+const at = { start: 'at the start', running: 'while it runs' } as const;
+
+/** The cautions. */
+export const cautions = {
+  title: 'Cautions',
+  wrongAsItIs: 'You told us of these. They are wrong as they are, whatever you buy:',
+  canKill: 'These can kill. Read them aloud once:',
+  canInjure: 'These can injure, burn or flood:',
+  canFail: 'These keep the backup from working, or cost money (in full in the plan file):',
+  who: (who: readonly Who[]) => `(Who: ${who.join(', ')}.)`,
+  /** A figure of this home behind a caution, with a space before it: "Your well pump: 9,120 VA (...) at the start." */
+  figure: (one: RuleFigure) =>
+    ` Your ${inSentence(one.name)}: ${sayFigure(one.figure)} ${at[one.at]}.`,
+  otherSeason: (season: 'winter' | 'summer') =>
+    `For an outage in ${season}, though you asked for the other season:`,
+  openTitle: 'Because these are not answered yet',
+  openMeans:
+    'An answer that is missing counts as the unsafe one. Answer it, and what does not belong to this home goes away.',
+  notAnswered: (question: string) => `${question}, not answered`,
+  underQuestion: (question: string, all: readonly string[]) => `${question}: ${all.join(' ')}`,
+  also: (rest: readonly string[]) => `Also: ${rest.join(' ')}`,
+};
