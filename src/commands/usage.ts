@@ -18,7 +18,7 @@ Options
   --plain          interview: line by line, for screen readers and plain terminals
   --no-color       no color (also: NO_COLOR, TERM=dumb)
   --as-of DATE     count ages of figures from this day (YYYY-MM-DD)
-  --out DIR        plan: write NAME.plan.yaml and NAME.plan.md there
+  --out DIR        plan: write the papers there, NAME.plan.html to print
   --tariff FILE    interview, plan, calc: your own tariff (its form: lampkeeper schema tariff)
   --in FILE        calc: read inputs from a YAML or JSON file
   --json           plan, calc: print data instead of words

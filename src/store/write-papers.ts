@@ -15,6 +15,10 @@ export interface Paper {
   readonly text: string;
   /** How a line that readers skip is written in this kind of file. */
   readonly comment: (text: string) => string;
+  /** The line after which it stands, where it may not be the last. */
+  readonly commentAfter?: string;
+  /** The kind of file asks for CR LF at the end of each line (a calendar does). */
+  readonly crLf?: boolean;
 }
 
 export type Written =
@@ -22,6 +26,8 @@ export type Written =
   | { readonly ok: false; readonly says: string };
 
 const MARK = 'lampkeeper wrote this; sum';
+/** The line of the mark, in which a calendar escapes the semicolon. */
+const MARK_LINE = /^[^\n]*lampkeeper wrote this\\?; sum ([0-9a-f]{16})[^\n]*\n/gm;
 
 /**
  * Write papers into a folder: all of them or none. One of our own that nobody changed since is replaced; any other file
@@ -68,10 +74,16 @@ function holds({ path, text }: NewText): boolean {
   }
 }
 
-/** The text with a last line that lets us know our own file again. */
-export function signed({ text, comment }: Paper): string {
+/** The text with a line in it that lets us know our own file again: the last, unless the paper says after which. */
+export function signed({ text, comment, commentAfter, crLf = false }: Paper): string {
   const seen = visible(text);
-  return `${seen}${comment(`${MARK} ${sumOf(seen)}`)}\n`;
+  const ends = (lines: string) => (crLf ? lines.replaceAll('\n', '\r\n') : lines);
+  const mark = `${comment(`${MARK} ${sumOf(ends(seen))}`)}\n`;
+  const place =
+    commentAfter === undefined
+      ? seen.length
+      : seen.indexOf(`${commentAfter}\n`) + commentAfter.length + 1;
+  return ends(`${seen.slice(0, place)}${mark}${seen.slice(place)}`);
 }
 
 /** True when nothing is there, or what is there is ours as we wrote it. */
@@ -80,9 +92,10 @@ function mayReplace(path: string, disk: Disk): boolean {
   if (entry === null) return true;
   if (entry.kind !== 'file') return false;
   const text = readText(path, disk);
-  const start = text.lastIndexOf('\n', text.length - 2) + 1;
-  const sum = new RegExp(`${MARK} ([0-9a-f]{16})`).exec(text.slice(start))?.[1];
-  return sum !== undefined && sum === sumOf(text.slice(0, start));
+  const mark = [...text.matchAll(MARK_LINE)].at(-1);
+  if (mark === undefined) return false;
+  const rest = text.slice(0, mark.index) + text.slice(mark.index + mark[0].length);
+  return mark[1] === sumOf(rest);
 }
 
 function sumOf(text: string): string {

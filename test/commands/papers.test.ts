@@ -48,9 +48,18 @@ describe('the commands on a home file', () => {
     expect(readdirSync(folder)).toEqual(['kim.home.yaml']);
   });
 
-  it('write two papers that say what the printed ones say', () => {
+  it('write the papers, of which the summary says what the printed one says', () => {
     expect(run('plan', 'kim.home.yaml', '--out', 'papers').code).toBe(0);
-    expect(readdirSync(join(folder, 'papers')).sort()).toEqual(['kim.plan.md', 'kim.plan.yaml']);
+    expect(readdirSync(join(folder, 'papers')).sort()).toEqual([
+      'kim.inspector.html',
+      'kim.insurer.html',
+      'kim.plan.html',
+      'kim.plan.md',
+      'kim.plan.yaml',
+      'kim.quote.html',
+      'kim.utility.html',
+      'kim.year.ics',
+    ]);
     const printed = run('plan', 'kim.home.yaml');
     const body = read('papers', 'kim.plan.md').split('\n<!-- ')[0]!;
     expect(body.trimEnd()).toBe(printed.out.trimEnd());

@@ -13,6 +13,8 @@ import { sayHighEnd } from './say-high-end';
 import { sayLeftOut } from './say-left-out';
 import { sayLeaveWithDevice, sayLifeFirst } from './say-life-first';
 import { sayStop } from './say-stop';
+import { sentenceCase } from './sentence-case';
+import { sheets } from './sheets';
 
 const language: Language = 'en';
 
@@ -22,6 +24,7 @@ export const english = {
   rules,
   listOf,
   inSentence,
+  sentenceCase,
   firstSentence,
   firstSentences,
   figure: sayFigure,
@@ -36,4 +39,5 @@ export const english = {
   lifeFirst: sayLifeFirst,
   leaveWithDevice: sayLeaveWithDevice,
   household,
+  sheets,
 };

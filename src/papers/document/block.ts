@@ -1,0 +1,46 @@
+import type { Picture } from '../pictures/picture';
+
+/** A name and what stands under it. */
+export interface Fact {
+  readonly name: string;
+  readonly says: string;
+}
+
+/** What a paper is made of, apart from any format. Texts are plain: no format reads marks in them. */
+export type Block =
+  | { readonly sort: 'heading'; readonly text: string }
+  | { readonly sort: 'say'; readonly text: string; readonly strong?: boolean }
+  | { readonly sort: 'bullets'; readonly items: readonly string[] }
+  /** Steps in their order; with a box to tick where they are done one by one. */
+  | { readonly sort: 'steps'; readonly items: readonly string[]; readonly boxes?: boolean }
+  /** Things to tick, in no order. */
+  | { readonly sort: 'boxes'; readonly items: readonly string[] }
+  /** Something under its name, in a line or two. */
+  | { readonly sort: 'facts'; readonly items: readonly Fact[] }
+  /** Names with a line to write on. */
+  | { readonly sort: 'blanks'; readonly names: readonly string[] }
+  | {
+      readonly sort: 'table';
+      readonly head: readonly string[];
+      readonly rows: readonly (readonly string[])[];
+    }
+  | { readonly sort: 'picture'; readonly picture: Picture };
+
+/** A block, or nothing where it would be empty. */
+export function unlessEmpty(block: Block): Block[] {
+  const count =
+    'items' in block
+      ? block.items.length
+      : 'rows' in block
+        ? block.rows.length
+        : 'names' in block
+          ? block.names.length
+          : 1;
+  return count === 0 ? [] : [block];
+}
+
+/** A heading over blocks, or nothing where there are none. */
+export function section(heading: string, ...blocks: readonly Block[]): Block[] {
+  const filled = blocks.flatMap(unlessEmpty);
+  return filled.length === 0 ? [] : [{ sort: 'heading', text: heading }, ...filled];
+}

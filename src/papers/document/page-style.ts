@@ -1,0 +1,37 @@
+/** The one style sheet of the HTML papers: black on white, large enough to read at arm's length, one sheet a page. */
+export const PAGE_STYLE = `
+:root { color-scheme: light; }
+body { font: 16px/1.4 sans-serif; color: #000; background: #fff; margin: 0 auto; max-width: 46rem; padding: 0 1rem; }
+h1 { font-size: 1.6rem; margin: 1rem 0 0.5rem; }
+h2 { font-size: 1.3rem; margin: 1rem 0 0.4rem; border-bottom: 2px solid #000; }
+h3 { font-size: 1.05rem; margin: 0.8rem 0 0.2rem; }
+p, ul, ol, dl, table, figure { margin: 0.2rem 0 0.5rem; }
+li { margin: 0.1rem 0; }
+a { color: #000; }
+.boxes { list-style: none; padding-left: 0; }
+.boxes li { padding-left: 1.7rem; position: relative; }
+.boxes li::before { content: ""; position: absolute; left: 0; top: 0.2rem; width: 0.9rem; height: 0.9rem; border: 1.5px solid #000; }
+ol.boxes { counter-reset: step; }
+ol.boxes li { counter-increment: step; padding-left: 3.2rem; }
+ol.boxes li::after { content: counter(step) "."; position: absolute; left: 1.6rem; top: 0; font-weight: bold; }
+.facts dt { font-weight: bold; }
+.facts dd { margin: 0 0 0.3rem 0; }
+.blanks { display: grid; grid-template-columns: max-content 1fr; gap: 0.3rem 0.8rem; }
+.blanks dt { margin: 0; }
+.blanks dd { margin: 0; border-bottom: 1px solid #000; min-width: 6rem; }
+table { border-collapse: collapse; width: 100%; }
+th, td { border: 1px solid #000; padding: 0.15rem 0.4rem; text-align: left; vertical-align: top; font-weight: normal; }
+thead th { font-weight: bold; }
+figure svg { width: 100%; height: auto; max-height: 26rem; }
+.fridge { font-size: 1.05rem; }
+@media print {
+  @page { margin: 14mm; }
+  body { font-size: 10.5pt; line-height: 1.25; max-width: none; padding: 0; }
+  nav { display: none; }
+  section.sheet { break-before: page; }
+  section.sheet:first-of-type { break-before: auto; }
+  h2, h3 { break-after: avoid; }
+  li, tr, figure { break-inside: avoid; }
+  figure svg { max-height: 70mm; }
+}
+`;

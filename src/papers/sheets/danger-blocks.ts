@@ -1,0 +1,26 @@
+import type { Plan } from '../../plan/plan';
+import type { Words } from '../../words/words';
+import type { Block } from '../document/block';
+
+/** A danger told while the plan was made stands before everything on every sheet of the household. */
+export function dangerBlocks({ danger }: Plan, words: Words): Block[] {
+  if (danger === null) return [];
+  return [
+    {
+      sort: 'say',
+      strong: true,
+      text: words.sheets.shared.dangerTold(
+        danger.told.map(({ says }) => words.inSentence(says)).join('; '),
+      ),
+    },
+    { sort: 'steps', items: danger.steps },
+  ];
+}
+
+/** The draft mark, where the plan is one: nobody buys or quotes from it. */
+export function draftBlocks({ state, draftBecause }: Plan, say: (why: string) => string): Block[] {
+  if (state !== 'draft') return [];
+  return [
+    { sort: 'say', strong: true, text: say(draftBecause.map((why) => why.short).join('; ')) },
+  ];
+}

@@ -1,0 +1,129 @@
+import { loadName } from '../../home/load-names';
+import { hasGenerator, isSource } from '../../kinds/ask-traits';
+import { traitsOf } from '../../kinds/route-traits';
+import { handSteps } from '../../plan/on-the-day/hand-steps';
+import { lastingToPrint } from '../../plan/on-the-day/lasting-to-print';
+import type { Plan } from '../../plan/plan';
+import { LENGTHS } from '../../plan/ride-through/lengths';
+import { formatQuantity } from '../../quantity/format-quantity';
+import { sayRule } from '../../words/rule-sentences';
+import type { Words } from '../../words/words';
+import { type Block, section } from '../document/block';
+import { frontCautions } from '../household/front/front-cautions';
+import { dangerBlocks } from './danger-blocks';
+import { shortReading } from './reading';
+import type { Sheet } from './sheet';
+
+/** The sheet for the night itself: what kills, where things are, what to do in which order, when to leave. No ranges. */
+export function fridgeSheet(plan: Plan, words: Words): Sheet {
+  const { route } = plan.advice;
+  const traits = traitsOf[route.kind];
+  const { start, back } = handSteps(traits, plan.home);
+  const said = (steps: readonly (typeof start)[number][]) =>
+    steps.map((step) => words.sheets.handSteps[step]);
+  return {
+    id: 'fridge',
+    title: words.sheets.fridge.title,
+    purpose: words.sheets.fridge.purpose,
+    blocks: [
+      ...dangerBlocks(plan, words),
+      ...section(words.sheets.fridge.kills, {
+        sort: 'bullets',
+        items: frontCautions(plan).map((one) => sayRule(words.rules, one)),
+      }),
+      ...section(words.sheets.fridge.leave, { sort: 'bullets', items: plan.leavingPoint }),
+      ...section(
+        words.sheets.fridge.start,
+        ...lasts(plan, words).map((text): Block => ({ sort: 'say', text })),
+        { sort: 'steps', items: said(start), boxes: true },
+        ...motorOrder(plan, words),
+      ),
+      ...section(words.sheets.fridge.off, { sort: 'bullets', items: rungs(plan, words) }),
+      ...section(words.sheets.fridge.back, { sort: 'steps', items: said(back), boxes: true }),
+      ...section(words.sheets.fridge.where, { sort: 'blanks', names: whereNames(plan, words) }),
+      ...section(words.sheets.fridge.call, { sort: 'blanks', names: callNames(plan, words) }),
+    ],
+  };
+}
+
+/** How long it lasts by the careful count alone, named so. */
+function lasts(plan: Plan, words: Words): string[] {
+  const { route } = plan.advice;
+  if (!isSource(traitsOf[route.kind])) return [words.sheets.fridge.none];
+  const span = (h: number) => formatQuantity(Math.round(h), 'h');
+  const last = lastingToPrint(plan).at(-1);
+  const own =
+    last === undefined
+      ? [words.sheets.fridge.whileGas]
+      : last.storedGallons === null
+        ? [words.sheets.fridge.careful(span(last.carefulHours))]
+        : [
+            words.sheets.fridge.carefulFull(
+              span(last.carefulHours),
+              formatQuantity(last.storedGallons, 'gal'),
+            ),
+          ];
+  const covered = plan.healthFirst?.covered ?? null;
+  if (plan.healthFirst === null || covered === null) return own;
+  const names = plan.healthFirst.carried.map((id) => deviceName(plan, id, words));
+  const alone =
+    covered.carefulHours >= LENGTHS.at(-1)!
+      ? words.sheets.reading.twoWeeks
+      : span(covered.carefulHours);
+  return [...own, words.sheets.fridge.devices(words.sentenceCase(words.listOf(names)), alone)];
+}
+
+function deviceName({ home }: Plan, id: string, words: Words): string {
+  return words.inSentence(home.loads.find((load) => load.id === id)?.name ?? id);
+}
+
+function motorOrder({ electrical, advice, home }: Plan, words: Words): Block[] {
+  const order = electrical.starting.find((one) => one.route === advice.route.kind)?.order ?? [];
+  return order.length < 2
+    ? []
+    : [
+        {
+          sort: 'say',
+          text: words.sheets.fridge.order(
+            words.listOf(order.map((id) => words.inSentence(loadName(home, id)))),
+          ),
+        },
+      ];
+}
+
+function rungs(plan: Plan, words: Words): string[] {
+  return plan.ladder.map((step) => {
+    const off = step.switchOff.map((id) => words.inSentence(loadName(plan.home, id)));
+    return `${shortReading(plan, step.atPercent, words)}: ${off.length === 0 ? words.sheets.reading.nothing : words.listOf(off)}.`;
+  });
+}
+
+function whereNames({ advice, home }: Plan, words: Words): string[] {
+  const { main, gas, water, source, fuel, lights, medicine } = words.sheets.fridge.whereNames;
+  const traits = traitsOf[advice.route.kind];
+  return [
+    main,
+    gas,
+    water,
+    ...(isSource(traits) ? [source] : []),
+    ...(hasGenerator(traits) && advice.route.fuel?.atHand != null ? [fuel] : []),
+    lights,
+    ...(home.facts.told('medical-devices') && !home.facts.has('medical-devices', 'none')
+      ? [medicine]
+      : []),
+  ];
+}
+
+function callNames({ electricianFor, healthFirst, lifeFirst }: Plan, words: Words): string[] {
+  const { emergency, power, gas, electrician, clinician, neighbor, place } =
+    words.sheets.fridge.callNames;
+  return [
+    emergency,
+    power,
+    gas,
+    ...(electricianFor === 'nothing' ? [] : [electrician]),
+    ...(healthFirst === null && lifeFirst === null ? [] : [clinician]),
+    neighbor,
+    place,
+  ];
+}

@@ -1,0 +1,79 @@
+import { leavingForPeople } from '../../plan/leaving-point';
+import { healthDevices } from '../../plan/on-the-day/health-devices';
+import type { Plan } from '../../plan/plan';
+import { LENGTHS } from '../../plan/ride-through/lengths';
+import { formatQuantity, formatRange } from '../../quantity/format-quantity';
+import type { Words } from '../../words/words';
+import { type Block, section } from '../document/block';
+import type { Sheet } from './sheet';
+
+/** The sheet of a powered device, apart from all others; null where no device was told. */
+export function healthSheet(plan: Plan, words: Words): Sheet | null {
+  const { home, lifeFirst } = plan;
+  const devices = healthDevices(plan);
+  if (devices.length === 0) return null;
+  const [season] = home.goalSeasons;
+  return {
+    id: 'health',
+    title: words.sheets.health.title,
+    purpose: words.sheets.health.purpose,
+    blocks: [
+      ...section(words.sheets.health.devices, {
+        sort: 'table',
+        head: words.sheets.health.head,
+        rows: devices.map((load) => {
+          const day = load.kwhPerDay[season ?? 'mild'];
+          const { low, value, high } = load.runningWatts;
+          return [
+            load.name,
+            formatRange(low, value, high, 'W'),
+            formatRange(day.low, day.value, day.high, 'kWh'),
+          ];
+        }),
+      }),
+      ...section(words.sheets.health.carries, { sort: 'bullets', items: carried(plan, words) }),
+      ...(lifeFirst === null
+        ? []
+        : section(words.sheets.health.first, {
+            sort: 'bullets',
+            items: words.lifeFirst(lifeFirst),
+          })),
+      ...section(words.sheets.health.leave, {
+        sort: 'bullets',
+        items: leavingForPeople(home).map((line) => line.says),
+      }),
+      ...section(words.sheets.health.clinician, {
+        sort: 'blanks',
+        names: words.sheets.health.clinicianNames,
+      }),
+      ...section(words.sheets.health.place, {
+        sort: 'blanks',
+        names: words.sheets.health.placeNames,
+      }),
+    ] satisfies Block[],
+  };
+}
+
+function carried({ healthFirst, home }: Plan, words: Words): string[] {
+  const names = (ids: readonly string[]) =>
+    words.listOf(
+      home.loads.filter(({ id }) => ids.includes(id)).map(({ name }) => words.inSentence(name)),
+    );
+  if (healthFirst === null || healthFirst.carried.length === 0)
+    return [words.sheets.health.nothing];
+  const hours = healthFirst.covered?.carefulHours ?? null;
+  const span =
+    hours === null
+      ? null
+      : hours >= LENGTHS.at(-1)!
+        ? words.sheets.reading.twoWeeks
+        : formatQuantity(Math.round(hours), 'h');
+  return [
+    ...(span === null
+      ? []
+      : [words.sheets.health.covered(words.sentenceCase(names(healthFirst.carried)), span)]),
+    ...(healthFirst.missed.length === 0
+      ? []
+      : [words.sheets.health.notCarried(names(healthFirst.missed))]),
+  ];
+}

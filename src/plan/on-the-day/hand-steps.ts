@@ -1,0 +1,166 @@
+import type { Home } from '../../home/home';
+import {
+  hasFixedGenerator,
+  hasPortableGenerator,
+  isPack,
+  outletsOnly,
+} from '../../kinds/ask-traits';
+import type { RouteTraits } from '../../kinds/route-traits';
+
+/** One thing done by hand when the power fails, or when it is back; its words stand in `words/`. */
+export type HandStep =
+  | 'say-who-is-out'
+  | 'alarms-work'
+  | 'generator-to-its-place'
+  | 'solar-off'
+  | 'branches-off'
+  | 'main-off'
+  | 'plate-over'
+  | 'cord-in'
+  | 'start-outdoors'
+  | 'generator-breaker-on'
+  | 'inlet-on'
+  | 'branches-one-by-one'
+  | 'charger-on'
+  | 'cords-straight'
+  | 'one-at-a-time'
+  | 'refuel-cold'
+  | 'starts-itself'
+  | 'exhaust-clear'
+  | 'heavy-loads-off'
+  | 'oil-every-day'
+  | 'takes-over'
+  | 'read-display'
+  | 'pack-on'
+  | 'pack-off-between'
+  | 'vehicle-outdoors'
+  | 'vehicle-reserve'
+  | 'lights-not-flames'
+  | 'doors-shut'
+  | 'inlet-off'
+  | 'plate-back'
+  | 'main-on'
+  | 'branches-on'
+  | 'generator-off'
+  | 'cord-out'
+  | 'solar-on'
+  | 'unplug'
+  | 'plug-back'
+  | 'charge-again'
+  | 'goes-back-itself'
+  | 'steady-first'
+  | 'fuel-for-next';
+
+/** What a person does, in its order, when the power fails and when it is back. */
+export interface HandSteps {
+  readonly start: readonly HandStep[];
+  readonly back: readonly HandStep[];
+}
+
+/**
+ * The order by what the route is made of, so that a new route has one. The order at the panel is that of the caution
+ * about it: the main is off before the inlet's breaker goes on, and the other way round going back.
+ */
+export function handSteps(of: RouteTraits, home: Pick<Home, 'facts'>): HandSteps {
+  const solar = !home.facts.told('own-sources') || home.facts.has('own-sources', 'solar');
+  if (of.connection === 'nothing') return nothing;
+  if (of.connection === 'inlet') return inlet(solar);
+  if (hasFixedGenerator(of)) return fixedGenerator;
+  if (outletsOnly(of) && hasPortableGenerator(of)) return cords;
+  if (of.vehicle) return vehicle;
+  if (isPack(of)) return pack;
+  return fixedBattery(hasPortableGenerator(of));
+}
+
+const first = ['say-who-is-out', 'alarms-work'] as const;
+
+const nothing: HandSteps = {
+  start: ['say-who-is-out', 'lights-not-flames', 'doors-shut', 'heavy-loads-off'],
+  back: ['steady-first'],
+};
+
+const inlet = (solar: boolean): HandSteps => ({
+  start: [
+    ...first,
+    'generator-to-its-place',
+    ...(solar ? (['solar-off'] as const) : []),
+    'branches-off',
+    'main-off',
+    'plate-over',
+    'cord-in',
+    'start-outdoors',
+    'generator-breaker-on',
+    'inlet-on',
+    'branches-one-by-one',
+    'refuel-cold',
+  ],
+  back: [
+    'steady-first',
+    'branches-off',
+    'inlet-off',
+    'plate-back',
+    'main-on',
+    'branches-on',
+    'generator-off',
+    'cord-out',
+    ...(solar ? (['solar-on'] as const) : []),
+    'fuel-for-next',
+  ],
+});
+
+const cords: HandSteps = {
+  start: [
+    ...first,
+    'generator-to-its-place',
+    'start-outdoors',
+    'cords-straight',
+    'one-at-a-time',
+    'refuel-cold',
+  ],
+  back: ['steady-first', 'unplug', 'generator-off', 'plug-back', 'fuel-for-next'],
+};
+
+const fixedGenerator: HandSteps = {
+  start: [...first, 'starts-itself', 'exhaust-clear', 'heavy-loads-off', 'oil-every-day'],
+  back: ['goes-back-itself', 'fuel-for-next'],
+};
+
+const vehicle: HandSteps = {
+  start: [...first, 'vehicle-outdoors', 'cords-straight', 'one-at-a-time', 'vehicle-reserve'],
+  back: ['steady-first', 'unplug', 'plug-back', 'charge-again'],
+};
+
+const pack: HandSteps = {
+  start: [
+    'say-who-is-out',
+    'pack-on',
+    'cords-straight',
+    'one-at-a-time',
+    'pack-off-between',
+    'doors-shut',
+  ],
+  back: ['steady-first', 'unplug', 'plug-back', 'charge-again'],
+};
+
+const fixedBattery = (refilled: boolean): HandSteps => ({
+  start: [
+    'say-who-is-out',
+    'takes-over',
+    'read-display',
+    'heavy-loads-off',
+    ...(refilled
+      ? ([
+          'alarms-work',
+          'generator-to-its-place',
+          'start-outdoors',
+          'charger-on',
+          'refuel-cold',
+        ] as const)
+      : []),
+  ],
+  back: [
+    'goes-back-itself',
+    ...(refilled ? (['generator-off', 'fuel-for-next'] as const) : []),
+    'read-display',
+  ],
+});

@@ -1,0 +1,8 @@
+import { isHealthDevice } from '../../home/health-devices';
+import type { Load } from '../../home/home';
+import type { Plan } from '../plan';
+
+/** The powered devices told, whether or not life hangs on them. */
+export function healthDevices({ home }: Plan): Load[] {
+  return home.loads.filter(isHealthDevice);
+}

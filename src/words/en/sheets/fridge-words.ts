@@ -1,0 +1,49 @@
+/** Words of the sheet on the refrigerator door. */
+export const fridgeWords = {
+  title: 'When the power fails',
+  purpose: 'Hang this on the refrigerator. Fill in the blanks with a pen.',
+  kills: 'What kills here',
+  where: 'Where things are',
+  whereNames: {
+    main: 'Main breaker',
+    gas: 'Gas shut-off and its wrench',
+    water: 'Water shut-off',
+    source: 'Backup power and its cords',
+    fuel: 'Fuel, outdoors',
+    lights: 'Battery lights, radio, batteries',
+    medicine: 'Medicine and device batteries',
+  },
+  start: 'Starting it',
+  back: 'When the power is back',
+  off: 'What goes off, and when',
+  order: (names: string) => `Motors on one at a time, in this order: ${names}.`,
+  careful: (hours: string) => `Careful count: it lasts ${hours}. Plan by that.`,
+  carefulFull: (hours: string, gallons: string) =>
+    `Careful count: it lasts ${hours} with ${gallons} stored. Plan by that.`,
+  whileGas: 'It runs while the gas flows.',
+  none: 'This plan gives no power: light, warmth, water and food are ready, and you know when to leave.',
+  devices: (names: string, hours: string) =>
+    `${names} alone, with all else off, careful count: ${hours}.`,
+  leave: 'When to leave',
+  call: 'Numbers to call',
+  callNames: {
+    emergency: 'Fire, gas smell, somebody ill: 911. Say the address',
+    power: 'Power company, outages',
+    gas: 'Gas company or propane supplier',
+    electrician: 'Electrician',
+    clinician: 'Doctor and device supplier',
+    neighbor: 'Neighbor who looks in',
+    place: 'The place we go to',
+  },
+};
+
+/** What is read off the device at a rung, short. */
+export const readingWords = {
+  fromStart: 'At once',
+  charge: (percent: number) => `${percent}% on the display`,
+  vehicle: (percent: number) => `${percent}% in the vehicle`,
+  gallons: (gallons: string) => `${gallons} left`,
+  strain: 'Gas weak or generator labors',
+  twoWeeks: 'two weeks or more',
+  nothing: 'nothing more: you should already be leaving',
+};

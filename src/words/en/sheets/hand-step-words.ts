@@ -1,0 +1,62 @@
+import type { HandStep } from '../../../plan/on-the-day/hand-steps';
+
+/** What each step of the order says, one thing to do in each. */
+export const handStepWords: Readonly<Record<HandStep, string>> = {
+  'say-who-is-out':
+    'Look at the street. Only your house dark? Call the power company before anything else.',
+  'alarms-work': 'Press the button of each carbon monoxide alarm. None works? Then no generator.',
+  'generator-to-its-place':
+    'Roll the generator to its marked place: outdoors, 20 feet or more from every door, window and vent, exhaust away from the house. Never on a porch or in a garage, also not in rain.',
+  'solar-off': 'Solar breaker OFF, if you have solar.',
+  'branches-off': 'All branch breakers OFF.',
+  'main-off': 'MAIN breaker OFF. It must be off before the inlet is on.',
+  'plate-over':
+    'Move the sliding plate, or the transfer switch, to GENERATOR. If it does not move, stop.',
+  'cord-in': 'Plug the cord into the inlet, then into the generator.',
+  'start-outdoors':
+    'Generator breaker OFF, nothing drawing. Start it, and let it run warm for a few minutes.',
+  'generator-breaker-on': 'Generator breaker ON.',
+  'inlet-on': 'Inlet breaker ON.',
+  'branches-one-by-one': 'Branch breakers ON one by one, motors first, half a minute apart.',
+  'charger-on': "Plug the battery's charger into the generator, as your electrician marked it.",
+  'cords-straight':
+    'One heavy cord from the source straight to each thing. Never into a wall outlet. A cord that gets warm is too thin: unplug it.',
+  'one-at-a-time': 'Switch things on one at a time, the one with the largest motor first.',
+  'refuel-cold':
+    'To refuel: stop it, wait 15 minutes, fill outdoors. Never while it runs or is hot.',
+  'starts-itself': 'It starts by itself. Smell gas? Go out, stay away from it, and call 911.',
+  'exhaust-clear':
+    'Look that nothing stands before its exhaust: snow, leaves, a car. Close the windows on that side.',
+  'heavy-loads-off': 'Switch off what is not needed, at its switch or breaker (the list below).',
+  'oil-every-day':
+    'It runs longer than a day? Stop it once a day as its book says, let it cool, and look at the oil.',
+  'takes-over': 'It takes over by itself. Leave the main breaker as it is.',
+  'read-display':
+    'Read the display: what is left, and what is drawn now. Write both down with the time.',
+  'pack-on':
+    'Take the pack to what it runs, on a hard floor, nothing on top of it. Switch its outlets on.',
+  'pack-off-between':
+    'Switch its outlets off whenever nothing runs on it: it uses some power just by being on.',
+  'vehicle-outdoors':
+    'Vehicle outdoors, never in a garage, parking brake set, outlets switched on as its book says.',
+  'vehicle-reserve':
+    'Stop while it can still take you to the place you would go to and on to fuel or a charger.',
+  'lights-not-flames':
+    'Battery lights on. No candles. Nothing that burns for heat, unless made for indoors and with a chimney.',
+  'doors-shut': 'Keep the refrigerator and the freezer shut. Write the time on this sheet.',
+  'inlet-off': 'Inlet breaker OFF.',
+  'plate-back': 'Sliding plate, or transfer switch, back to GRID.',
+  'main-on': 'MAIN breaker ON.',
+  'branches-on': 'Branch breakers ON, one by one.',
+  'generator-off':
+    'Generator: breaker off, let it run a few minutes without load, stop it, let it cool where it stands.',
+  'cord-out': 'Unplug the cord.',
+  'solar-on': 'Solar breaker ON, if you have solar.',
+  unplug: 'Switch things off and unplug the cords from the source.',
+  'plug-back': 'Plug things back into the wall, one at a time.',
+  'charge-again': 'Charge it again at once: the next outage may follow.',
+  'goes-back-itself':
+    'It goes back by itself once the power has been steady for a while. Touch nothing in the panel.',
+  'steady-first': 'Power back? Wait until it has been steady for ten minutes.',
+  'fuel-for-next': 'Write down the hours it ran. Oil and fuel for the next time.',
+};

@@ -1,0 +1,109 @@
+import type { DistanceId } from '../../../plan/on-the-day/distances';
+import { formatQuantity } from '../../../quantity/format-quantity';
+
+const dollars = (usd: number) => formatQuantity(Math.round(usd), '$');
+const count = (inHundred: number) =>
+  inHundred > 99
+    ? '>99 of 100'
+    : inHundred > 0 && inHundred < 1
+      ? '<1 of 100'
+      : `${Math.round(inHundred)} of 100`;
+
+/** Names of the boxes of the one-line diagram. */
+export const deviceWords = {
+  meter: 'Power company meter',
+  main: 'Main breaker',
+  interlock: 'Panel with a sliding plate',
+  transfer: 'Transfer switch',
+  automatic: 'Automatic transfer switch',
+  panel: 'Panel',
+  backedUp: 'Panel of the circuits carried',
+  circuits: 'Circuits that are carried',
+  inlet: 'Power inlet, outdoors',
+  portable: 'Portable generator',
+  fixed: 'Fixed generator',
+  battery: 'Battery with inverter',
+  charger: 'Battery charger',
+  solar: 'Solar panels',
+  disconnect: 'Battery disconnect, outside',
+  amps: (amps: string) => `${amps}, as found`,
+  sized: (size: string) => `${size}, planning size`,
+  toQuote: 'to be quoted',
+};
+
+/** Titles and labels of the pictures. */
+export const pictureWords = {
+  diagram: (route: string) => ({
+    title: 'One-line diagram',
+    description: `How ${route} might be connected. For talking it over; the electrician decides.`,
+    isNew: 'new',
+    head: ['From', 'To', 'Known of it'],
+  }),
+  hardCase: (goal: string, after: string | null) => ({
+    title: 'A hard case, hour by hour',
+    description: `A hard outage of ${goal} from the drawn years: what was wanted, what was given, the sun, and what is left. ${after === null ? 'It lasts to the end.' : `The first hour that is not fully served comes after ${after}.`}`,
+    hours: 'hours without power',
+    kilowatts: 'kW',
+    wanted: 'wanted',
+    served: 'given',
+    sun: 'sun',
+    left: 'left, % of full',
+    day: (day: number) => `Day ${day}`,
+    head: ['Day', 'Wanted, kWh', 'Given, kWh', 'Sun, kWh', 'Left at its end'],
+  }),
+  odds: (season: string) => ({
+    title: 'How many outages it carries you through',
+    description: `Of 100 outages of each length that start in ${season} with everything full, so many are ridden through with what must keep running.`,
+    across: 'Length of the outage',
+    up: 'of 100 outages',
+    likely: 'likely use',
+    careful: 'careful count',
+    length: (hours: number) => (hours <= 48 ? `${hours} h` : `${Math.round(hours / 24)} days`),
+    count,
+    goal: 'your goal',
+  }),
+  ladder: {
+    title: 'What goes off at which level',
+    description: 'The gauge of the battery or the tank, and what is switched off as it falls.',
+    nothing: 'nothing more: you should already be leaving',
+    head: ['What is left', 'What goes off'],
+  },
+  costs: (years: number) => ({
+    title: 'What the routes cost over the years',
+    description: `Purchase, upkeep, fuel and replacement, less what comes off the bill, over ${years} years in today's dollars.`,
+    across: 'years',
+    up: "today's dollars",
+    dollars,
+    year: (year: number) => (year === 0 ? 'To begin with' : `After ${year} years`),
+    head: 'Route',
+  }),
+  siting: {
+    title: 'Distances',
+    description: 'Distances as they were told, against the least there must be.',
+    told: 'as told',
+    least: 'at least',
+    notMeasured: 'not measured',
+    feet: (feet: number) => `${Math.round(feet)} ft`,
+    head: ['Distance', 'As told', 'At least'],
+    names: {
+      'generator-to-opening': 'Generator to the nearest door, window or vent',
+    } satisfies Record<DistanceId, string>,
+  },
+  year: {
+    title: 'The year',
+    description: 'What to do in which month, and how much charge to keep for outages.',
+    kept: 'Charge to keep',
+    task: 'What',
+  },
+  dollars: (goal: string) => ({
+    title: 'What each dollar buys',
+    description: `The choices that nothing else beats: price across, and how many of 100 outages of ${goal} each rides through.`,
+    across: 'price',
+    up: `of 100 outages of ${goal}`,
+    budget: 'what you can spend',
+    advised: 'advised',
+    dollars,
+    count,
+    head: ['Choice', 'Price', 'Rides through'],
+  }),
+};

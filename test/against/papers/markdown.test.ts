@@ -1,0 +1,42 @@
+import { type Node, Parser } from 'commonmark';
+import { expect, test } from 'vitest';
+import { sheetToMarkdown } from '../../../src/papers/sheets/sheet-to-markdown';
+import { sheetsOf } from '../../../src/papers/sheets/sheets-of';
+import { english } from '../../../src/words/en';
+import { planOf } from '../../households/read-household';
+
+/** Outside check: the reference parser of CommonMark reads each sheet as it was meant. */
+test.each(['birch-street', 'tower-six'])(
+  '%s: a second reader finds the same headings and steps',
+  (name) => {
+    for (const sheet of sheetsOf(planOf(name), english)) {
+      const seen = { headings: [] as string[], html: 0, items: 0, code: 0 };
+      const walker = new Parser().parse(sheetToMarkdown(sheet)).walker();
+      for (let step = walker.next(); step; step = walker.next()) {
+        if (!step.entering) continue;
+        if (step.node.type === 'heading') seen.headings.push(textOf(step.node));
+        if (step.node.type === 'item') seen.items += 1;
+        if (step.node.type === 'code_block') seen.code += 1;
+        if (step.node.type.startsWith('html')) seen.html += 1;
+      }
+      const headings = sheet.blocks.flatMap((block) =>
+        block.sort === 'heading' ? [block.text] : [],
+      );
+      expect(seen.headings).toEqual([sheet.title, ...headings]);
+      expect(seen.html).toBe(0);
+      expect(seen.code).toBe(sheet.blocks.filter(({ sort }) => sort === 'picture').length);
+      const listed = sheet.blocks.flatMap((block) =>
+        'items' in block ? [...block.items] : 'names' in block ? [...block.names] : [],
+      );
+      expect(seen.items).toBeGreaterThanOrEqual(listed.length);
+    }
+  },
+);
+
+function textOf(node: Node): string {
+  let said = '';
+  const walker = node.walker();
+  for (let step = walker.next(); step; step = walker.next())
+    if (step.entering && step.node.type === 'text') said += step.node.literal ?? '';
+  return said;
+}

@@ -1,0 +1,142 @@
+import { describe, expect, test } from 'vitest';
+import { traitsOf } from '../../../src/kinds/route-traits';
+import type { Block } from '../../../src/papers/document/block';
+import { sheetPage } from '../../../src/papers/sheets/sheet-to-html';
+import { sheetToMarkdown } from '../../../src/papers/sheets/sheet-to-markdown';
+import { isFamilys, sheetsOf } from '../../../src/papers/sheets/sheets-of';
+import { handSteps } from '../../../src/plan/on-the-day/hand-steps';
+import type { Plan } from '../../../src/plan/plan';
+import { english } from '../../../src/words/en';
+import { planOf } from '../../households/read-household';
+
+const PAGE_LINES = 54;
+const demos = ['birch-street', 'mill-lane', 'ridge-road', 'tower-six'] as const;
+
+describe.each(demos)('the sheets of %s', (name) => {
+  const sheets = () => sheetsOf(planOf(name), english);
+
+  test('are lines of at most 80 columns, without an empty table, list or picture', () => {
+    for (const sheet of sheets()) {
+      const markdown = sheetToMarkdown(sheet);
+      for (const line of markdown.split('\n'))
+        expect(line.length, `${sheet.id}: ${line}`).toBeLessThanOrEqual(80);
+      expect(markdown).not.toMatch(/undefined|NaN|\[object/);
+      for (const block of sheet.blocks) {
+        if ('items' in block) expect(block.items.length, sheet.id).toBeGreaterThan(0);
+        if ('rows' in block) expect(block.rows.length, sheet.id).toBeGreaterThan(0);
+        if ('names' in block) expect(block.names.length, sheet.id).toBeGreaterThan(0);
+      }
+    }
+  });
+
+  test('fit a page each but for the fridge and the quote, whose first page holds what kills and when to leave', () => {
+    for (const sheet of sheets()) {
+      const lines = sheetToMarkdown(sheet).split('\n');
+      if (sheet.id === 'fridge') {
+        const page = lines.slice(0, PAGE_LINES).join('\n');
+        expect(page).toContain(english.sheets.fridge.kills);
+        expect(page).toContain(english.sheets.fridge.leave);
+        expect(lines.indexOf(`### ${english.sheets.fridge.start}`)).toBeLessThan(PAGE_LINES);
+      } else if (sheet.id !== 'quote')
+        expect(lines.length, sheet.id).toBeLessThanOrEqual(PAGE_LINES);
+    }
+  });
+
+  test('say nothing twice on one sheet', () => {
+    for (const sheet of sheets()) {
+      const said = sheet.blocks.flatMap(textsOf);
+      const more = said.filter((text, i) => said.indexOf(text) !== i);
+      expect(
+        more.filter((text) => !repeated.has(text)),
+        sheet.id,
+      ).toEqual([]);
+    }
+  });
+
+  test('the fridge sheet prints no range', () => {
+    const fridge = sheets().find(({ id }) => id === 'fridge')!;
+    const said = fridge.blocks.flatMap(textsOf);
+    for (const text of said)
+      expect(text).not.toMatch(/\d[\d.,]* to \d[\d.,]*(?! °F)\b(?! °F)|\(\$/);
+  });
+});
+
+function textsOf(block: Block): string[] {
+  if (block.sort === 'say') return [block.text];
+  if (block.sort === 'facts') return block.items.map(({ says }) => says);
+  return 'items' in block ? [...block.items] : [];
+}
+
+/** Steps that stand in the way there and in the way back. */
+const repeated = new Set<string>([
+  english.sheets.handSteps['branches-off'],
+  english.sheets.handSteps['read-display'],
+]);
+
+describe('what a stranger is handed', () => {
+  // Words no sheet could hold by chance; the place and the road are words of the household.
+  const seeded: Record<string, string | number> = { 'budget-now': 7_531, 'home-zip': '05401' };
+  const plan = planOf('tower-six', seeded);
+  const odd: Plan = { ...plan, name: 'quibbleworth' };
+
+  test('holds no name, place, money or illness', () => {
+    const device = plan.home.loads.filter((load) => load.restsOn.includes('medical-devices'));
+    expect(device.length).toBeGreaterThan(0);
+    const strangers = sheetsOf(odd, english).filter(
+      (sheet) => !isFamilys(sheet) && sheet.id !== 'health',
+    );
+    expect(strangers.length).toBeGreaterThanOrEqual(2);
+    for (const sheet of strangers) {
+      const page = `${sheetToMarkdown(sheet)}\n${sheetPage(sheet, english)}`;
+      for (const word of [
+        'quibbleworth',
+        '7,531',
+        '7531',
+        '05401',
+        'Burlington',
+        ...device.map(({ name }) => name),
+      ])
+        expect(page.toLowerCase(), `${sheet.id} holds ${word}`).not.toContain(
+          String(word).toLowerCase(),
+        );
+      expect(page, sheet.id).not.toMatch(/\$\s?\d/);
+    }
+  });
+
+  test('the health sheet holds the device and no money, and stands alone', () => {
+    const health = sheetsOf(odd, english).find(({ id }) => id === 'health')!;
+    const page = sheetToMarkdown(health);
+    expect(isFamilys(health)).toBe(false);
+    expect(page).toContain('CPAP');
+    expect(page).not.toMatch(/\$\s?\d|7,531|05401/);
+  });
+});
+
+describe('the order of switching', () => {
+  const home = planOf('birch-street').home;
+
+  test.each(Object.entries(traitsOf))(
+    '%s: at the panel no two sources are ever on together',
+    (_kind, traits) => {
+      const { start, back } = handSteps(traits, home);
+      const comesBefore = (steps: readonly string[], one: string, other: string) => {
+        const [a, b] = [steps.indexOf(one), steps.indexOf(other)];
+        if (b >= 0) expect(a, `${one} before ${other}`).toBeGreaterThanOrEqual(0);
+        if (b >= 0) expect(a).toBeLessThan(b);
+      };
+      comesBefore(start, 'main-off', 'inlet-on');
+      comesBefore(start, 'branches-off', 'main-off');
+      comesBefore(start, 'plate-over', 'inlet-on');
+      comesBefore(start, 'start-outdoors', 'generator-breaker-on');
+      comesBefore(back, 'inlet-off', 'main-on');
+      comesBefore(back, 'plate-back', 'main-on');
+      comesBefore(back, 'branches-off', 'inlet-off');
+      if (traits.generator === 'portable') {
+        comesBefore(start, 'generator-to-its-place', 'start-outdoors');
+        comesBefore(start, 'alarms-work', 'start-outdoors');
+        expect(start).toContain('refuel-cold');
+      }
+      if (traits.connection === 'nothing') expect(start).not.toContain('start-outdoors');
+    },
+  );
+});
