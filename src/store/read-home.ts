@@ -128,7 +128,9 @@ class HomeReader {
     if (value === HOME_VERSION) return;
     this.fault(
       at(pair.value ?? pair.key),
-      `this file is of form ${String(value)}; this program reads form ${HOME_VERSION}. Use the program that wrote it, or start a new home.`,
+      typeof value === 'number' && Number.isInteger(value)
+        ? `this file is of form ${value}; this program reads form ${HOME_VERSION}. Use the program that wrote it, or start a new home.`
+        : `the form of this file is a number. Write "${HOME_KEY}: ${HOME_VERSION}".`,
     );
   }
 

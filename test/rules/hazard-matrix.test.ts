@@ -1,24 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { rules } from '../../src/rules';
 import { findings } from '../../src/rules/find';
+import { allPairs } from './all-pairs';
 import { calmHome } from './calm-home';
 import type { Pair } from './pairs';
-import { batteryPairs } from './pairs-batteries';
-import { generatorPairs } from './pairs-generators';
-import { lawPairs } from './pairs-law';
-import { livingPairs } from './pairs-living';
-import { peoplePairs } from './pairs-people';
-import { wiringPairs } from './pairs-wiring';
 import { answeredHome } from './some-home';
-
-const pairs: Pair[] = [
-  ...peoplePairs,
-  ...generatorPairs,
-  ...livingPairs,
-  ...batteryPairs,
-  ...wiringPairs,
-  ...lawPairs,
-];
 
 function shows({ rule, hazard, kinds, site }: Pair): boolean {
   const home = answeredHome({ ...calmHome, ...hazard }, site);
@@ -33,13 +19,13 @@ const twinOf = (one: Pair): Pair => ({
 });
 
 describe('a caution shows where its hazard is, and not on the twin without it', () => {
-  it.each(pairs.map((one, row) => ({ ...one, row })))('$rule (row $row)', (one) => {
+  it.each(allPairs.map((one, row) => ({ ...one, row })))('$rule (row $row)', (one) => {
     expect(shows(one), 'the home with the hazard').toBe(true);
     expect(shows(twinOf(one)), 'its twin without').toBe(false);
   });
 
   it('covers every rule', () => {
-    const covered = new Set(pairs.map((one) => one.rule));
+    const covered = new Set(allPairs.map((one) => one.rule));
     expect(
       rules.map((rule) => rule.id).filter((id) => !covered.has(id)),
       'Add a pair to test/rules/pairs-*.ts: a home with the hazard, and its twin without',

@@ -8,8 +8,10 @@ import { resolve } from '../../src/interview/resolve';
 import { rowsOf } from '../../src/interview/rows';
 import type { Context, State } from '../../src/interview/state';
 import { weigher } from '../../src/plan/weigh';
+import { completeHome } from '../complete-home';
 import { seeded } from '../fixtures/random-problem';
 import { answerTo } from '../random-answer';
+import { randomHome } from '../random-home';
 import { BROKEN } from './never/papers';
 
 const context: Context = {
@@ -20,8 +22,13 @@ const context: Context = {
 };
 const weigh = weigher(interview);
 
-/** Steps after which a household would have given up. */
+/** Steps after which a household would have given up, and after which one that goes on stops again. */
 const STEPS = 600;
+const FEW = 16;
+/** Of so many interviews one is led from the first question to the end; the others go on with a home begun before. */
+const WHOLE = 10;
+/** Of so many steps one is followed by the sums beside the question. */
+const WEIGHED = 12;
 
 /** How an interview by chance went: what it left, in how many steps, and what was wrong on the way. */
 export interface Walked {
@@ -33,17 +40,21 @@ export interface Walked {
 
 /**
  * An interview as somebody restless would lead it: mostly answers, now and then not sure, back, help, something typed
- * that is none, the list and a change in it. After each step the sums beside the question are made.
+ * that is none, the list and a change in it. Now and then the sums beside the question are made.
  */
 export function randomInterview(seed: number): Walked {
   const random = seeded(seed ^ 0x5eed);
   const wrong: string[] = [];
-  let state = begin(context, {});
+  const whole = seed % WHOLE === 0;
+  let state = begin(context, whole ? {} : begunHome(seed, random));
+  const most = whole ? STEPS : 1 + Math.floor(FEW * random());
   let steps = 0;
-  while (state.ending === null && steps < STEPS && wrong.length === 0) {
+  while (state.ending === null && steps < most && wrong.length === 0) {
     const event = eventFor(state, random);
     const next = reduce(context, state, event);
-    wrong.push(...wrongWith(state, next).map((says) => `step ${steps}, ${state.at}: ${says}`));
+    const faults = wrongWith(state, next);
+    if (random() * WEIGHED < 1) faults.push(...wrongSums(next.answers));
+    wrong.push(...faults.map((says) => `step ${steps}, ${state.at}: ${says}`));
     state = next;
     steps++;
   }
@@ -77,7 +88,23 @@ function eventOnRows(state: State, random: () => number): Event {
   return row.kind === 'answer' ? { type: 'open', question: row.id } : { type: 'act', act: 'help' };
 }
 
-/** No answer but the one on the screen changes, none is lost, and the sums are sound. */
+/** Homes that know themselves are dear to make up: so many are begun again and again. */
+const POOL = 100;
+const pool = new Map<number, Answers>();
+
+function fromPool(seed: number): Answers {
+  const home = pool.get(seed % POOL) ?? completeHome(seed % POOL);
+  pool.set(seed % POOL, home);
+  return home;
+}
+
+/** The first answers of a home, as told at an earlier sitting. */
+function begunHome(seed: number, random: () => number): Answers {
+  const told = Object.entries(seed % 2 === 0 ? fromPool(seed) : randomHome(seed));
+  return Object.fromEntries(told.slice(0, 2 + Math.floor(told.length * random())));
+}
+
+/** No answer but the one on the screen changes, and none is lost. */
 function wrongWith(before: State, after: State): string[] {
   const ids = new Set([...Object.keys(before.answers), ...Object.keys(after.answers)]);
   const moved = [...ids].filter(
@@ -85,13 +112,17 @@ function wrongWith(before: State, after: State): string[] {
   );
   const lost = Object.keys(before.answers).filter((id) => after.answers[id] === undefined);
   const question = interview.questions.some((one) => one.id === after.at);
-  const sums = JSON.stringify(weigh(after.answers), (key, value) =>
-    key !== 'source' && typeof value === 'number' && !Number.isFinite(value) ? 'NaN' : value,
-  );
   return [
     ...moved.map((id) => `${id} changed unasked`),
     ...lost.map((id) => `${id} was lost`),
     ...(question ? [] : [`no question is called ${after.at}`]),
-    ...(BROKEN.test(sums) ? [`broken sums: ${sums.slice(0, 200)}`] : []),
   ];
+}
+
+/** The sums beside the question are sound. */
+function wrongSums(answers: Answers): string[] {
+  const sums = JSON.stringify(weigh(answers), (key, value) =>
+    key !== 'source' && typeof value === 'number' && !Number.isFinite(value) ? 'NaN' : value,
+  );
+  return BROKEN.test(sums) ? [`broken sums: ${sums.slice(0, 200)}`] : [];
 }

@@ -40,8 +40,13 @@ export function seenOf(answers: Answers): Seen {
   };
 }
 
+/** A home and its routes, as far as the advice. */
+export interface Weighed {
+  readonly plan: Pick<Plan, 'home' | 'routes'>;
+}
+
 /** The routes that could be bought. */
-export const openRoutes = ({ plan }: Seen) =>
+export const openRoutes = ({ plan }: Weighed) =>
   plan.routes.filter((route) => route.verdict !== 'cannot');
 
 /** The electrical half as it would be were this route advised. */
@@ -53,6 +58,9 @@ export const electricalFor = ({ plan, answers }: Seen, route: Route) =>
  * about this plan.
  */
 export type Held = (seen: Seen) => string[] | null;
+
+/** The same of a home and its routes alone. */
+export type HeldOfRoutes = (weighed: Weighed) => string[] | null;
 
 /** The kinds or ids of which something is wrong, as one fault; none where the list is empty. */
 export const faultsIf = (list: readonly string[], says: string): string[] =>

@@ -6,8 +6,14 @@ export type Step = 'open' | 'read' | 'write' | 'fsync' | 'close' | 'rename' | 'u
 /** What fails after the step of a number has: nothing, every removal, or all, as after a kill. */
 export type Then = 'goes on' | 'removes nothing' | 'dead';
 
-/** The real disk, but the step of this number fails with this code. */
-export function faultyDisk(at: number, code: string, then: Then = 'goes on') {
+/** In place of a code: the write takes nothing and says so. */
+export const TAKES_NOTHING = 'takes nothing';
+
+/**
+ * The real disk, but the step of this number fails with this code.
+ * @param most bytes that one write takes, so that every write is short
+ */
+export function faultyDisk(at: number, code: string, then: Then = 'goes on', most = 100) {
   let count = 0;
   const steps: Step[] = [];
   let armed = false;
@@ -29,10 +35,14 @@ export function faultyDisk(at: number, code: string, then: Then = 'goes on') {
       failing('read');
       return realDisk.read(file, into, from);
     },
-    // Short writes: never more than a hundred bytes at once.
     write: (file, bytes, from) => {
+      if (code === TAKES_NOTHING && armed && count + 1 === at) {
+        steps.push('write');
+        count += 1;
+        return 0;
+      }
       failing('write');
-      return realDisk.write(file, bytes.subarray(0, from + 100), from);
+      return realDisk.write(file, bytes.subarray(0, from + most), from);
     },
     fsync: (file) => {
       failing('fsync');

@@ -1,12 +1,12 @@
 import { hasFixedBattery, hasGenerator } from '../../../src/kinds/ask-traits';
 import { traitsOf } from '../../../src/kinds/route-traits';
 import type { Route } from '../../../src/routes/route';
-import { electricalFor, faultsIf, type Held, openRoutes } from '../seen';
+import { electricalFor, faultsIf, type Held, type HeldOfRoutes, openRoutes } from '../seen';
 
 const kinds = (routes: readonly Route[]) => routes.map((route) => route.kind);
 
 /** No generator where no open place 20 ft off was told, nor at an apartment. */
-export const generatorPlace: Held = (seen) => {
+export const generatorPlace: HeldOfRoutes = (seen) => {
   const { facts } = seen.plan.home;
   const flat = facts.is('home-kind', 'apartment');
   const open = facts.told('engine-place') && facts.is('engine-place', 'open-20ft');
@@ -16,7 +16,7 @@ export const generatorPlace: Held = (seen) => {
 };
 
 /** No fixed battery in a bedroom, a living space, an unknown place or a flooded basement; one owned stays where it is. */
-export const batteryPlace: Held = (seen) => {
+export const batteryPlace: HeldOfRoutes = (seen) => {
   const { facts } = seen.plan.home;
   const wet =
     facts.is('battery-place', 'basement') &&
@@ -43,7 +43,7 @@ export const coldBattery: Held = (seen) => {
 };
 
 /** Nothing is wired in a rented home without consent, nor to a panel that shows trouble. */
-export const wiring: Held = (seen) => {
+export const wiring: HeldOfRoutes = (seen) => {
   const { facts } = seen.plan.home;
   const flat = facts.is('home-kind', 'apartment');
   const rented = facts.is('home-tenure', 'rent') && !facts.has('permissions', 'landlord-ok');

@@ -1,0 +1,19 @@
+import type { Part } from '../part';
+import { disk } from './disk';
+import { files } from './files';
+import { hazards } from './hazards';
+import { homes } from './homes';
+import { interviews } from './interviews';
+import { keys } from './keys';
+import { kills } from './kills';
+
+/** Every part by the name it is asked for with `--part`, in the order a whole run takes. */
+export const parts: Readonly<Record<string, Part>> = {
+  hazards,
+  disk,
+  kills,
+  keys,
+  files,
+  homes,
+  interviews,
+};

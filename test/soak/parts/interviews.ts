@@ -1,0 +1,51 @@
+import interview from '#compiled/questions.js';
+import { advise, onlyReady } from '../../../src/advice/advise';
+import { widthsOf } from '../../../src/home/build-home';
+import { World } from '../../../src/home/world';
+import type { Answers } from '../../../src/interview/answers';
+import { undecidedOf } from '../../../src/plan/floor-of-answers';
+import { homeFromAnswers } from '../../../src/plan/home-from-answers';
+import { allRoutes } from '../../../src/routes/all-routes';
+import { findings } from '../../../src/rules/find';
+import { brokenIn } from '../broken-in';
+import { randomInterview } from '../interviews';
+import { batteryPlace, generatorPlace, wiring } from '../never/places';
+import { note, type Part } from '../part';
+import { tryPlan } from '../try-plan';
+
+/** Of so many interviews one is planned whole. */
+const PLANNED = 50;
+/** Drawn years of weather behind the advice. */
+const YEARS = 2;
+const AS_OF = '2026-11-25';
+const widths = widthsOf(interview);
+
+/** Interviews led by chance, what would be advised after each, and a whole plan now and then. */
+export const interviews: Part = {
+  whole: 100_000,
+  of: 'interview',
+  try(seed, tally) {
+    const name = `interview ${seed}`;
+    const { answers, wrong } = randomInterview(seed);
+    note(tally, name, 'an interview', wrong);
+    note(tally, name, 'sound advice', adviceFaults(answers));
+    if (seed % PLANNED === 0) tryPlan(name, answers, tally);
+  },
+};
+
+/** What is wrong with the routes and with what is advised: broken figures, and what may never be open or unsaid. */
+function adviceFaults(answers: Answers): string[] {
+  const home = homeFromAnswers(interview, answers, AS_OF);
+  const routes = allRoutes(home, new World(home, YEARS), widths);
+  const thin = undecidedOf(interview, home).length > 0;
+  const advice = thin ? onlyReady(routes) : advise(home, routes);
+  const ids = findings(home, [advice.route.kind]).map((one) => one.id);
+  const weighed = { plan: { home, routes } };
+  const broken = brokenIn({ routes, advice });
+  return [
+    ...[generatorPlace, batteryPlace, wiring].flatMap((held) => held(weighed) ?? []),
+    ...(broken === null ? [] : [`a broken figure at ${broken}`]),
+    ...(advice.route.verdict === 'cannot' ? [`${advice.route.kind} is advised and cannot be`] : []),
+    ...(home.lifeSupport !== 'no' && !ids.includes('leaving-point') ? ['no leaving point'] : []),
+  ];
+}
