@@ -25,6 +25,13 @@ describe('beside the question', () => {
     expect(loads('building')).toEqual(loads('none'));
   });
 
+  test('a well pump counts as soon as the well is told, before its strength is asked', () => {
+    for (const source of ['well', 'shallow-pump']) {
+      const { loads } = weigh({ 'water-source': source });
+      expect(loads.map((load) => load.id)).toContain('well');
+    }
+  });
+
   test('nothing is asked where nothing is told', () => {
     expect(weigh({}).lines).toEqual([]);
   });

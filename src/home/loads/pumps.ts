@@ -26,15 +26,13 @@ function well(context: LoadContext): Load[] {
   const { facts } = context;
   if (!facts.is('water-source', 'well', 'shallow-pump')) return [];
   const volts = facts.is('well-volts', 'v120') ? 120 : 240;
-  // The question file says what a pump of unknown strength counts as.
-  const hp = asFigure(context, 'well-hp', 'hp', 'well pump size')!;
+  // The question file says what a pump of unknown strength counts as; before it is asked it counts as 1 hp.
+  const hp =
+    asFigure(context, 'well-hp', 'hp', 'well pump size')?.value ??
+    householdLoad('well-pump-1hp').hp!;
   const known = facts.told('well-hp');
   const row =
-    volts === 120 && hp.value <= 0.55
-      ? 'jet-pump'
-      : known
-        ? rowByHp('well-pump', hp.value)
-        : 'well-pump';
+    volts === 120 && hp <= 0.55 ? 'jet-pump' : known ? rowByHp('well-pump', hp) : 'well-pump';
   const amps = asFigure(context, 'well-run-amps', 'A', 'running amps on the pump label', true);
   const runningWatts = amps === null ? undefined : wattsFromAmps(amps, volts, row);
   const minutes = asFigure(context, 'well-minutes', 'min', 'minutes the pump runs a day');
@@ -49,7 +47,7 @@ function well(context: LoadContext): Load[] {
       runningWatts,
       startVa: wellStart(context, {
         volts,
-        hp: hp.value,
+        hp,
         runningAmps: amps?.value ?? watts.value / volts / householdLoad(row).powerFactor,
         row,
       }),

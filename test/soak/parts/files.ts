@@ -14,6 +14,7 @@ import { makePlan } from '../../../src/plan/make-plan';
 import { weigher } from '../../../src/plan/weigh';
 import { visible } from '../../../src/quantity/visible';
 import { signed } from '../../../src/store/write-papers';
+import { english } from '../../../src/words/en';
 import { seeded } from '../../fixtures/random-problem';
 import { IN_MEMORY } from '../in-memory';
 import { mutatedFile } from '../mutate-home';
@@ -78,7 +79,7 @@ async function saidOf(path: string, whole: boolean): Promise<Said> {
   const shown = [visible(words.join('\n')), screenOf(answers, unfinished)];
   if (!whole) return { kind: 'read', words: shown.join('\n') };
   const plan = makePlan(interview, { ...answers, 'home-name': 'kim' }, asOf, YEARS, home.tariff);
-  shown.push(...planPapers(plan, 'kim').map(signed));
+  shown.push(...planPapers(plan, 'kim', english).map(signed));
   return { kind: 'read and planned', words: shown.join('\n') };
 }
 

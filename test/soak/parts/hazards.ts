@@ -1,5 +1,6 @@
 import { allPairs } from '../../rules/all-pairs';
 import { calmHome } from '../../rules/calm-home';
+import { says } from '../../says';
 import { note, type Part } from '../part';
 import { tryPlan } from '../try-plan';
 
@@ -22,7 +23,7 @@ export const hazards: Part = {
     const found = told.plan.cautions.find((one) => one.id === rule);
     note(tally, name, 'a hazard is told of', [
       ...(found === undefined ? ['not in the plan'] : []),
-      ...(found?.severity === 5 && !told.text.includes(found.says) ? ['not printed whole'] : []),
+      ...(found?.severity === 5 && !told.text.includes(says(found)) ? ['not printed whole'] : []),
     ]);
     const quiet = tryPlan(`${name}, twin`, { ...calmHome, ...twin }, tally);
     const speaks = quiet.plan.cautions.find((one) => one.id === rule);
