@@ -44,12 +44,15 @@ export function usableOf(home: Home, nameplateKwh: number): number {
   });
 }
 
+/** Cells of a battery kept indoors, C. */
+export const INDOORS_C = practice('indoor-cells');
+
 /** Temperature of the cells on a hard day of the goal's seasons, C. */
 export function cellC(home: Home): number {
-  if (!home.goalSeasons.includes('winter')) return 20;
+  if (!home.goalSeasons.includes('winter')) return INDOORS_C;
   const outdoors = home.facts.is('battery-place', 'detached', 'outside-wall', 'shed-unheated');
   // A battery with its own heater keeps its cells near freezing on the coldest days.
-  return outdoors || toldToFreeze(home.facts) ? 0 : 20;
+  return outdoors || toldToFreeze(home.facts) ? 0 : INDOORS_C;
 }
 
 /** Limits of a battery with an inverter of so many kW. */

@@ -3,7 +3,8 @@ import { usableKwh } from '../physics/battery-capacity';
 import { coldCapacity } from '../physics/cold-battery';
 import { type BatteryType, batteryType, coldPoints } from '../tables/battery-types';
 import { practice } from '../tables/practice-figures';
-import { cellC, PLANNED_AGE_YEARS } from './battery-hours';
+import { cellC, INDOORS_C, PLANNED_AGE_YEARS } from './battery-hours';
+import { shareAtItsCurrent, shareAtItsTemperature } from './own-lead-acid';
 
 /** A battery the household has already, as it can be counted on in an outage. */
 export interface OwnBattery {
@@ -52,15 +53,21 @@ export function ownBattery(home: Home): OwnBattery | null {
   const watts = 1000 * (facts.number('battery-kw') ?? 0);
   const sort = fixed ? 'fixed' : 'pack';
   const ageYears = Math.max(PLANNED_AGE_YEARS, facts.number('battery-years') ?? 0);
+  const cell = fixed ? cellC(home) : INDOORS_C;
+  const leadAcid = type !== 'lithium-iron-phosphate';
+  const { peukertExponent } = row;
+  const rateShare = leadAcid
+    ? shareAtItsCurrent(home, { nameplateKwh, kw: watts / 1000, peukertExponent })
+    : 1;
   return {
     sort,
     nameplateKwh,
     usableKwh: usableKwh({
-      nameplateKwh,
+      nameplateKwh: nameplateKwh * rateShare,
       usableDepth: row.usableDepth,
       ageYears,
       fadePerYear: row.fadePerYear,
-      coldShare: coldCapacity(fixed ? cellC(home) : 20, coldPoints(row)),
+      coldShare: leadAcid ? shareAtItsTemperature(cell) : coldCapacity(cell, coldPoints(row)),
     }),
     watts,
     startVa: START_PER_WATT[sort] * watts,

@@ -21,7 +21,7 @@ export interface RuleFigure {
   /** Id of the load it belongs to. */
   readonly load: string;
   readonly name: string;
-  readonly at: 'start' | 'running';
+  readonly at: 'start' | 'running' | 'at-208-volts';
   readonly figure: Figure;
 }
 

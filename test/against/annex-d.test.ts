@@ -4,7 +4,7 @@ import type { DwellingLoads } from '../../src/physics/service-load/dwelling';
 import { lightingDemandLines } from '../../src/physics/service-load/general-load';
 import { legCurrents } from '../../src/physics/service-load/leg-currents';
 import type { ServiceLoad } from '../../src/physics/service-load/load-lines';
-import { neutralLoad } from '../../src/physics/service-load/neutral-load';
+import { dwellingNeutralLoad, neutralLoad } from '../../src/physics/service-load/neutral-load';
 import { optionalNewServiceLoad } from '../../src/physics/service-load/optional-new';
 import { standardServiceLoad } from '../../src/physics/service-load/standard';
 import { breakerAtLeast } from '../../src/tables/breaker-sizes';
@@ -66,6 +66,8 @@ describe('NEC Annex D, example D1(a), standard method', () => {
     expect(neutral.lines.map((line) => Math.round(line.va))).toEqual([5100, 5600, 3850]);
     expect(neutral.totalVa).toBeCloseTo(14_550, 9);
     expect(Math.round(neutral.amps)).toBe(61);
+    const ofHouse = dwellingNeutralLoad({ ...house, dryerVa: 5500 }, rules, cookingDemand.rows);
+    expect(ofHouse.totalVa).toBeCloseTo(14_550, 9);
   });
 
   test('needs three 15 A or two 20 A lighting circuits: 4500 VA at 120 V is 37.5 A', () => {

@@ -1,36 +1,11 @@
-import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { apparentPowerVa, combinedApparentPowerVa } from '../../src/physics/apparent-power';
+import { apparentPowerVa } from '../../src/physics/apparent-power';
 import { batteryKwhForHours, batteryRuntimeHours } from '../../src/physics/battery-runtime';
 import { chargingTime } from '../../src/physics/charging-time';
 import { motorRunning, motorRunningFromAmps } from '../../src/physics/motor-running';
 
 test('600 W at a power factor of 0.75 is 800 VA', () => {
   expect(apparentPowerVa({ watts: 600, powerFactor: 0.75 })).toBe(800);
-});
-
-test('a 3-4-5 pair: 300 W straight and 400 var lagging together are 500 VA', () => {
-  const motor = { watts: 300, powerFactor: 0.6 };
-  expect(combinedApparentPowerVa([motor])).toBeCloseTo(500, 9);
-  expect(combinedApparentPowerVa([motor, { watts: 700, powerFactor: 1 }])).toBeCloseTo(
-    Math.hypot(1000, 400),
-    9,
-  );
-  expect(combinedApparentPowerVa([])).toBe(0);
-});
-
-test('loads together never draw more VA than their plain sum', () => {
-  const load = fc.record({
-    watts: fc.double({ min: 0, max: 9000, noNaN: true }),
-    powerFactor: fc.double({ min: 0.2, max: 1, noNaN: true }),
-  });
-  fc.assert(
-    fc.property(fc.array(load, { maxLength: 10 }), (loads) => {
-      const sum = loads.reduce((total, l) => total + apparentPowerVa(l), 0);
-      expect(combinedApparentPowerVa(loads)).toBeLessThanOrEqual(sum + 1e-6);
-    }),
-    { seed: 20261125 },
-  );
 });
 
 test('one shaft horsepower at 80 % and 0.8 draws 932 W and 1165 VA', () => {

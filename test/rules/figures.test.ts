@@ -1,4 +1,7 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import { homeFromAnswers } from '../../src/plan/home-from-answers';
+import { findings } from '../../src/rules/find';
 import { foodSafety } from '../../src/tables/food-safety';
 import { fuelStorage } from '../../src/tables/fuel-storage';
 import { namedValue } from '../../src/tables/named-values';
@@ -65,4 +68,17 @@ describe('figures in the cautions agree with the published tables', () => {
     expect((2 * 0.85) / 1.5).toBeLessThan(1.25);
     expect(says('heater-on-pack')).toContain('little more than an hour');
   });
+});
+
+test('in a 120/208 V building a tank heater shows three quarters of its power: (208 / 240)^2', () => {
+  const home = homeFromAnswers(
+    interview,
+    { 'home-kind': 'apartment', 'supply-volts': 'v120-208', 'water-heater': 'electric-tank' },
+    '2026-11-25',
+  );
+  const { figures = [] } = findings(home, []).find(({ id }) => id === 'supply-208')!;
+  const figure = figures.find(({ load }) => load === 'water-heater');
+  const tank = home.loads.find(({ id }) => id === 'water-heater')!;
+  expect(figure).toMatchObject({ load: 'water-heater', at: 'at-208-volts' });
+  expect(figure!.figure.value / tank.runningWatts.value).toBeCloseTo((208 / 240) ** 2, 9);
 });

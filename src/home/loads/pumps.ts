@@ -1,3 +1,4 @@
+import { apparentPowerVa } from '../../physics/apparent-power';
 import { START_MULTIPLES, startFromMultiple } from '../../physics/motor-start';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula, timesFigure } from '../../quantity/figure-arithmetic';
@@ -48,7 +49,7 @@ function well(context: LoadContext): Load[] {
       startVa: wellStart(context, {
         volts,
         hp,
-        runningAmps: amps?.value ?? watts.value / volts / householdLoad(row).powerFactor,
+        runningAmps: amps?.value ?? usualAmps(watts, volts, row),
         row,
       }),
       kwhPerDay: minutes === null ? undefined : everyDay(watts, minutes),
@@ -62,6 +63,11 @@ function well(context: LoadContext): Load[] {
       ],
     }),
   ];
+}
+
+/** Amps of a pump from its power: apparent power over volts. */
+function usualAmps({ value: watts }: Figure, volts: number, row: HouseholdLoadId): number {
+  return apparentPowerVa({ watts, powerFactor: householdLoad(row).powerFactor }) / volts;
 }
 
 function waste(context: LoadContext): Load[] {

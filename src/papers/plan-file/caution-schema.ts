@@ -9,7 +9,13 @@ export const caution = z.strictObject({
   who: lines,
   because: z.string(),
   figures: z
-    .array(z.strictObject({ load: z.string(), at: z.enum(['start', 'running']), figure }))
+    .array(
+      z.strictObject({
+        load: z.string(),
+        at: z.enum(['start', 'running', 'at-208-volts']),
+        figure,
+      }),
+    )
     .describe('Figures of this home behind the caution.'),
   outOfSeason: z.boolean().describe('Of one season, where the plan is for the other alone.'),
   careful: z.boolean().describe('Shown because an answer is missing, not because of one.'),

@@ -25,7 +25,12 @@ const loadCalculation = z.strictObject({
   verdict: z.enum(['passes', 'marginal', 'over', 'not judged']),
   says: z.string(),
   editions: z.array(
-    z.strictObject({ edition: z.number().int(), sums: z.array(loadSum), note: z.string() }),
+    z.strictObject({
+      edition: z.number().int(),
+      sums: z.array(loadSum),
+      neutralAmps: amount.describe('Load of the service neutral, NEC 220.61.'),
+      note: z.string(),
+    }),
   ),
   assumptions: lines,
 });

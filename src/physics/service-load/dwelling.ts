@@ -8,6 +8,8 @@ export interface NamedVa {
 export interface ApplianceVa extends NamedVa {
   /** false for what is not fastened in place, or is space heating: never brought down by 220.53. */
   readonly fastened?: boolean;
+  /** Runs between one leg and the neutral. */
+  readonly onNeutral?: boolean;
 }
 
 /** Heating and cooling of a dwelling, VA by nameplate; what is not there is left out. */

@@ -1,3 +1,6 @@
+import { cookingDemandVa } from './cooking-demand';
+import type { CookingDemand, DwellingLoads, ServiceLoadRules } from './dwelling';
+import { generalLines, lightingDemandLines } from './general-load';
 import { countedLine, type ServiceLoad, serviceLoad } from './load-lines';
 
 /**
@@ -23,4 +26,21 @@ export function neutralLoad(of: {
     lines.filter((line) => line.va > 0),
     of.volts,
   );
+}
+
+/** The same of a dwelling, by the numbers of a code edition. */
+export function dwellingNeutralLoad(
+  home: DwellingLoads,
+  rules: ServiceLoadRules,
+  cookingTable: readonly CookingDemand[],
+): ServiceLoad {
+  const sum = (lines: readonly { va: number }[]) => lines.reduce((all, { va }) => all + va, 0);
+  return neutralLoad({
+    generalDemandVa: sum(lightingDemandLines(sum(generalLines(home, rules)), rules)),
+    cookingDemandVa: home.cooking.length === 0 ? 0 : cookingDemandVa(home.cooking, cookingTable).va,
+    dryerVa: home.dryerVa === null ? 0 : Math.max(home.dryerVa, rules.dryerLeastVa),
+    other120V: home.appliances.filter(({ onNeutral }) => onNeutral === true),
+    share: rules.neutralShare,
+    volts: home.volts,
+  });
 }

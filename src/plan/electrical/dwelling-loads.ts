@@ -40,6 +40,7 @@ export function dwellingLoads(home: Home, volts: number, end: End): DwellingLoad
     name: load.name,
     va: Math.max(leastVa(home, load), Math.round(va(load, end))),
     ...(neverReduced.includes(load.id) && { fastened: false }),
+    ...(load.volts === 120 && { onNeutral: true }),
   });
   return {
     floorAreaFt2: facts.number('home-area') ?? practice('usual-floor-area'),

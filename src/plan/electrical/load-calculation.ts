@@ -1,6 +1,7 @@
 import type { Home } from '../../home/home';
 import type { ServiceLoadRules } from '../../physics/service-load/dwelling';
 import type { ServiceLoad } from '../../physics/service-load/load-lines';
+import { dwellingNeutralLoad } from '../../physics/service-load/neutral-load';
 import { existingServiceLoad } from '../../physics/service-load/optional-existing';
 import { optionalNewServiceLoad } from '../../physics/service-load/optional-new';
 import { serviceVerdict } from '../../physics/service-load/service-verdict';
@@ -31,6 +32,8 @@ export interface EditionLoad {
   readonly edition: CodeEdition;
   /** Empty where we do not hold the numbers of this edition. */
   readonly sums: readonly LoadSum[];
+  /** Load of the service neutral, NEC 220.61, A; null where no sum is given. */
+  readonly neutralAmps: number | null;
   readonly note: string;
 }
 
@@ -75,6 +78,12 @@ export function calculatedVa(calculation: LoadCalculation): number | null {
   return sums.length === 0 ? null : Math.max(...sums.map((sum) => sum.totalVa));
 }
 
+/** The largest load of the service neutral of all editions worked out, A; null without one. */
+export function neutralAmpsOf(calculation: LoadCalculation): number | null {
+  const amps = calculation.editions.flatMap(({ neutralAmps }) => neutralAmps ?? []);
+  return amps.length === 0 ? null : Math.max(...amps);
+}
+
 /** Answers the sum hangs on that were assumed: with one of them open it never passes. */
 function guessed({ facts }: Home): string[] {
   const needed = [
@@ -106,6 +115,7 @@ function editionLoad(home: Home, edition: CodeEdition): EditionLoad {
     return {
       edition,
       sums: [],
+      neutralAmps: null,
       note: 'We do not hold all numbers of this edition, so no sum is given.',
     };
   }
@@ -117,7 +127,12 @@ function editionLoad(home: Home, edition: CodeEdition): EditionLoad {
   const note = optional
     ? '220.83 tells whether the present service is enough; 220.82 is the measure for new work.'
     : `The optional method for new work needs a service known to be ${OPTIONAL_LEAST_AMPS} A or more, so the standard method is shown.`;
-  return { edition, sums, note };
+  const neutral = dwellingNeutralLoad(
+    dwellingLoads(home, lineVolts(home)!, 'value'),
+    rules,
+    cookingDemand.rows,
+  );
+  return { edition, sums, neutralAmps: neutral.amps, note };
 }
 
 function sumBy(home: Home, rules: ServiceLoadRules, method: LoadSum['method']): LoadSum {

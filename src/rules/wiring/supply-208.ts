@@ -1,10 +1,29 @@
-import { type Rule, yes } from '../rule';
+import type { Load } from '../../home/home';
+import type { LoadId } from '../../home/load-id';
+import { resistiveLoadAt } from '../../physics/resistive-load';
+import { timesFigure } from '../../quantity/figure-arithmetic';
+import { type Rule, type RuleFigure, yes } from '../rule';
 
-/** 120/208 V buildings. */
+/** What heats by an element made for 240 V. */
+const elements: readonly LoadId[] = ['water-heater', 'heat-strips', 'range'];
+
+/** 120/208 V buildings, with what each element of this home gives there. */
 export const supply208: Rule = {
   id: 'supply-208',
-  applies: ({ facts }) =>
-    facts.told('supply-volts') && facts.is('supply-volts', 'v120-208')
-      ? yes('Your building has 120/208 volts.')
-      : null,
+  applies: ({ facts, loads }) => {
+    if (!facts.told('supply-volts') || !facts.is('supply-volts', 'v120-208')) return null;
+    const tank = facts.is('water-heater', 'electric-tank', 'tankless-electric');
+    const heats = loads.filter(
+      (load) =>
+        elements.includes(load.id) && load.volts === 240 && (load.id !== 'water-heater' || tank),
+    );
+    const trigger = yes('Your building has 120/208 volts.');
+    return heats.length > 0 ? { ...trigger, figures: heats.map(at208) } : trigger;
+  },
 };
+
+function at208({ id, name, runningWatts }: Load): RuleFigure {
+  const { watts } = resistiveLoadAt({ ratedWatts: 1, ratedVolts: 240, volts: 208 });
+  const figure = timesFigure(runningWatts, watts, { name: `power of ${name} at 208 V` });
+  return { load: id, name, at: 'at-208-volts', figure };
+}

@@ -1,4 +1,5 @@
 import { loadNames } from '../../../home/load-names';
+import { neutralAmpsOf } from '../../../plan/electrical/load-calculation';
 import { isWired } from '../../../plan/electrical/route-traits';
 import type { Plan } from '../../../plan/plan';
 import { formatQuantity } from '../../../quantity/format-quantity';
@@ -7,7 +8,8 @@ import type { Words } from '../../../words/words';
 /** The electrical half in a few lines; everything else stands in the plan file. */
 export function electricalLines(plan: Plan, words: Words): string[] {
   const { electrical: e, advice } = plan;
-  const load = `Load calculation: ${e.loadCalculation.says}`;
+  const neutral = neutralAmpsOf(e.loadCalculation);
+  const load = `Load calculation: ${e.loadCalculation.says}${neutral === null ? '' : ` The service neutral carries ${Math.round(neutral)} A of it (220.61).`}`;
   if (!isWired(advice.route)) return [load, ...e.solarRow];
   return [
     load,

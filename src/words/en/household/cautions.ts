@@ -2,7 +2,7 @@ import type { RuleFigure, Who } from '../../../rules/rule';
 import { inSentence } from '../list-of';
 import { sayFigure } from '../say-figure';
 
-const at = { start: 'at the start', running: 'while it runs' } as const;
+const at = { start: 'at the start', running: 'while it runs', 'at-208-volts': 'at 208 V' } as const;
 
 /** The cautions. */
 export const cautions = {
