@@ -27,7 +27,7 @@ describe('beside the question', () => {
 
   test('a well pump counts as soon as the well is told, before its strength is asked', () => {
     for (const source of ['well', 'shallow-pump']) {
-      const { loads } = weigh({ 'water-source': source });
+      const { loads } = weigh({ 'home-kind': 'house', 'water-source': source });
       expect(loads.map((load) => load.id)).toContain('well');
     }
   });
