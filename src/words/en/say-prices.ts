@@ -2,8 +2,8 @@ import type { QuestionId } from '#compiled/question-ids.js';
 import type { BillReading, ClockPrices } from '../../bill/tariff/bill-reading';
 import type { Home } from '../../home/home';
 import { linesLeftOut } from '../../plan/money/more-lines';
-import { MONTH_NAMES } from '../../quantity/month-names';
 import { listOf } from './list-of';
+import { months } from './months';
 
 /** The prices counted, in a sentence or two: what was told, what was left out, and what is not known. */
 export function sayPrices(home: Home, reading: BillReading): string {
@@ -77,7 +77,7 @@ function goingOut({ facts }: Home, reading: BillReading): string[] {
       return ['Nothing is paid for solar sent out.'];
     case 'net-metering':
       return [
-        `Each kWh sent out takes one off the bill; what is left over in ${MONTH_NAMES[(trueUpMonth ?? 12) - 1]} is paid ${price === null ? 'nothing' : `${cents(price)} a kWh`}.`,
+        `Each kWh sent out takes one off the bill; what is left over in ${months[(trueUpMonth ?? 12) - 1]} is paid ${price === null ? 'nothing' : `${cents(price)} a kWh`}.`,
       ];
     case 'by-hour':
       return [

@@ -3,10 +3,12 @@ import { advised } from './advised';
 import { cautions } from './cautions';
 import { sayDanger } from './danger';
 import { fuelForGoal } from './fuel-for-goal';
+import { hardCase } from './hard-case';
 import { healthFirst } from './health-first';
 import { ladder } from './ladder';
 import { loads } from './loads';
 import { openAnswers } from './open-answers';
+import { rideThrough } from './ride-through';
 import { routes } from './routes';
 import { sureness } from './sureness';
 import { whatYouHave } from './what-you-have';
@@ -22,6 +24,8 @@ export const household = {
   routes,
   advised,
   cautions,
+  rideThrough,
+  hardCase,
   ladder,
   openAnswers,
   sureness,

@@ -1,0 +1,96 @@
+import type { MustCarried } from '../../../advice/ride/odds';
+import type { Season } from '../../../home/home';
+import type { BadCase, GoalOnceStored, RouteRide } from '../../../plan/ride-through/ride-through';
+import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
+import { inSentence } from '../list-of';
+import { months } from '../months';
+import { sayShare } from './share';
+
+const span = (hours: number) => formatQuantity(hours, 'h');
+const carried = ({ things, of }: MustCarried) =>
+  things === of ? `all ${of}` : `${things} of ${of}`;
+const giveOrTake = (standardError: number | null) =>
+  standardError === null || standardError < 0.005
+    ? ''
+    : ` (give or take ${Math.ceil(standardError * 100)})`;
+
+/** How the routes ride through outages. */
+export const rideThrough = {
+  title: 'How it rides through',
+  /** `onFuel`: cans are still to be filled. */
+  counted: (season: Season, onFuel: boolean) =>
+    `Out of 100 outages that start at any hour in ${season} with everything full${onFuel ? ', on the fuel counted today' : ''}, so many are ridden through with what the route carries of what must keep running:`,
+  /** What the two counts are: the same words wherever a figure is called likely or careful. */
+  twoCounts:
+    'Likely means likely use, the likely fuel and the middle start hour. Careful means the high end of every use, the low end of the fuel, a thirsty generator and a hard start hour.',
+  outageOf: 'Outage of',
+  carriesRow: 'carries of what must run',
+  carried,
+  length: (hours: number, isGoal: boolean) => `${span(hours)}${isGoal ? ' (your goal)' : ''}`,
+  notCounted: 'not counted',
+  share: (share: number, standardError: number | null) =>
+    `${sayShare(share)}${giveOrTake(standardError)}`,
+  hasError: (standardError: number | null) => giveOrTake(standardError) !== '',
+  carefulRow: (goalHours: number) => `${span(goalHours)}, careful count`,
+  storedRow: (goalHours: number) => `${span(goalHours)}, once the cans are filled`,
+  storedCarefulRow: (goalHours: number) =>
+    `${span(goalHours)}, once the cans are filled, careful count`,
+  stored: ({ share, gallons }: GoalOnceStored) =>
+    `${sayShare(share)} (${formatQuantity(gallons, 'gal')})`,
+  noCans: 'no cans to fill',
+  basis: (bases: readonly string[], giveOrTakeShown: boolean) =>
+    `Counted from ${bases.join('; and ')}.${giveOrTakeShown ? ' "Give or take" is one standard error of the sample.' : ''} Weather can be worse than any year drawn.`,
+  failsFirst: ({ title, failsFirst }: RouteRide) => `${title}: ${failsFirst}.`,
+  /** With what is good to have, and with everything where that was counted. */
+  withMore: (good: number, all: number | undefined, goalHours: number) =>
+    `With what is good to have as well it rides through ${sayShare(good)} of 100 outages of ${span(goalHours)}${all === undefined ? '' : `, with everything ${sayShare(all)}`}.`,
+  fromHalfFull: (share: number, goalHours: number) =>
+    `Starting half full instead of full: ${sayShare(share)} of 100 outages of ${span(goalHours)}. Before a storm with warning, fill it up.`,
+  unserved: (of: { kwh: number; hours: number; goalHours: number; season: Season }) =>
+    `On average ${formatQuantity(of.kwh, 'kWh')} over ${span(Math.max(1, Math.round(of.hours)))} goes unserved in an outage of ${span(of.goalHours)} in ${of.season}.`,
+  usedOtherwise: (variants: RouteRide['variants'], goalHours: number) =>
+    `Used otherwise, of 100 outages of ${span(goalHours)}: ${variants
+      .map(
+        ({ says, share, standardError, carefulShare }) =>
+          `${says}: ${sayShare(share)}${giveOrTake(standardError)} (careful count ${sayShare(carefulShare)})`,
+      )
+      .join('; ')}.`,
+  stepsBeside: ({ title }: RouteRide, goalHours: number) =>
+    `One step beside it, of 100 outages of ${span(goalHours)} (${inSentence(title)}):`,
+  stepBeside(step: RouteRide['neighbors'][number]): string {
+    const { says, odds, carefulOdds, oddsOnceStored, costUsd } = step;
+    if (odds === null) return `${says}: does not run or start all of it`;
+    const then =
+      oddsOnceStored === undefined
+        ? ''
+        : ` on the fuel counted today, ${sayShare(oddsOnceStored)} once the cans are filled`;
+    const careful = ` (careful count ${sayShare(carefulOdds ?? 0)})`;
+    const { low, value, high } = costUsd;
+    return `${says}: ${sayShare(odds)}${careful}${then}, ${formatRange(low, value, high, '$')}`;
+  },
+  /** A route and its share; a part of what must run where it carries no more. */
+  other: (title: string, carries: MustCarried, share: number) =>
+    `${title}${carries.things === carries.of ? '' : ` (carries ${carried(carries)})`}: ${sayShare(share)}`,
+  others: (each: readonly string[], of: { goalHours: number; season: Season; years: number }) =>
+    `The other batteries that could work here, of 100 outages of ${span(of.goalHours)} in ${of.season}, counted from ${of.years} of the drawn years: ${each.join('; ')}.`,
+  /** How much to keep, by month, 0 to 1; null where full is not enough. */
+  keep(byMonth: readonly (number | null)[], goalHours: number): string {
+    const goal = span(goalHours);
+    if (byMonth.every((share) => share === null))
+      return `It is too small to carry 9 in 10 outages of ${goal} in any month, so all of it is kept for outages, all year.`;
+    const percent = (share: number | null) =>
+      share === null ? 'full is not enough' : `${Math.ceil(share * 100)} %`;
+    const steps = byMonth.map((share) => (share === null ? null : Math.ceil(share * 20)));
+    const said =
+      new Set(steps).size === 1
+        ? `${percent(byMonth[0]!)}, all year`
+        : byMonth.map((share, month) => `${months[month]} ${percent(share)}`).join(', ');
+    return `Kept for outages, to carry 9 in 10 of ${goal}: ${said}.`;
+  },
+  hardCase(bad: BadCase, season: Season, goalHours: number): string {
+    const when = `${months[bad.month]}, starting at ${bad.hourOfDay}:00`;
+    return bad.endsAfter === null
+      ? `A hard case from the drawn years (${when}; one in ten in ${season} is harder) is ridden through for all of ${span(goalHours)}.`
+      : `In a hard case from the drawn years (${when}; one in ten in ${season} is harder) it ends after ${span(bad.endsAfter)}.`;
+  },
+};
