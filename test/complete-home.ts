@@ -2,7 +2,7 @@ import type { QuestionId } from '#compiled/question-ids.js';
 import interview from '#compiled/questions.js';
 import { type Answer, type Answers, NOT_SURE } from '../src/interview/answers';
 import { holds } from '../src/interview/holds';
-import type { Known } from '../src/interview/resolve';
+import { type Known, resolve } from '../src/interview/resolve';
 import { contradictions } from '../src/plan/contradictions';
 import type { Contradiction } from '../src/plan/contradictions/contradiction';
 import { homeFromAnswers } from '../src/plan/home-from-answers';
@@ -10,6 +10,7 @@ import { billFit } from '../src/plan/money/bill-fit';
 import { tariffOf } from '../src/plan/money/tariff-of';
 import { seeded } from './fixtures/random-problem';
 import { answerTo, type Draw, pick, type Random } from './random-answer';
+import { comesBackTo, hangOnIt } from './random-home';
 
 /** The day their figures are counted from. */
 const AS_OF = '2026-11-25';
@@ -29,7 +30,7 @@ const needed = (id: string, safety = false) => safety || interview.mattersMost.i
 export function completeHome(seed: number): Answers {
   const random = seeded(seed ^ 0xc0de);
   for (;;) {
-    let answers = filled({}, random);
+    let answers = comeBack(filled({}, random), random);
     for (let round = 0; round < ROUNDS; round++) {
       const home = homeFromAnswers(interview, answers, AS_OF);
       const [first] = contradictions(home, answers);
@@ -37,6 +38,15 @@ export function completeHome(seed: number): Answers {
       answers = filled(withoutOne(answers, first, random), random);
     }
   }
+}
+
+/** What must run is answered once more, when all that it can hold is told. */
+function comeBack(answers: Answers, random: Random): Answers {
+  const question = interview.questions.find((one) => one.id === comesBackTo)!;
+  const known = new Map(resolve(interview.questions, answers, 'assume'));
+  const again = answerTo(question, { random, known, commonShare: 0, usualOnly: true });
+  const kept = Object.entries(answers).filter(([id]) => !hangOnIt.includes(id));
+  return filled({ ...Object.fromEntries(kept), [comesBackTo]: again }, random);
 }
 
 /** Each question that applies has the answer it had, or where it had none a new one. */
