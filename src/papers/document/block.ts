@@ -1,11 +1,5 @@
 import type { Picture } from '../pictures/picture';
 
-/** A name and what stands under it. */
-export interface Fact {
-  readonly name: string;
-  readonly says: string;
-}
-
 /** What a paper is made of, apart from any format. Texts are plain: no format reads marks in them. */
 export type Block =
   | { readonly sort: 'heading'; readonly text: string }
@@ -15,8 +9,6 @@ export type Block =
   | { readonly sort: 'steps'; readonly items: readonly string[]; readonly boxes?: boolean }
   /** Things to tick, in no order. */
   | { readonly sort: 'boxes'; readonly items: readonly string[] }
-  /** Something under its name, in a line or two. */
-  | { readonly sort: 'facts'; readonly items: readonly Fact[] }
   /** Names with a line to write on. */
   | { readonly sort: 'blanks'; readonly names: readonly string[] }
   | {

@@ -14,8 +14,6 @@ a { color: #000; }
 ol.boxes { counter-reset: step; }
 ol.boxes li { counter-increment: step; padding-left: 3.2rem; }
 ol.boxes li::after { content: counter(step) "."; position: absolute; left: 1.6rem; top: 0; font-weight: bold; }
-.facts dt { font-weight: bold; }
-.facts dd { margin: 0 0 0.3rem 0; }
 .blanks { display: grid; grid-template-columns: max-content 1fr; gap: 0.3rem 0.8rem; }
 .blanks dt { margin: 0; }
 .blanks dd { margin: 0; border-bottom: 1px solid #000; min-width: 6rem; }

@@ -17,8 +17,6 @@ function element(block: Block, level: number): string {
         : `<p>${escapeHtml(block.text)}</p>`;
     case 'bullets':
       return `<ul>${items(block.items)}</ul>`;
-    case 'facts':
-      return `<dl class="facts">${block.items.map(({ name, says }) => `<dt>${escapeHtml(name)}</dt><dd>${escapeHtml(says)}</dd>`).join('')}</dl>`;
     case 'steps':
       return `<ol${block.boxes ? ' class="boxes"' : ''}>${items(block.items)}</ol>`;
     case 'boxes':

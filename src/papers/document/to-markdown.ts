@@ -20,8 +20,6 @@ function linesOf(block: Block): string[] {
         : folded(escaped(block.text), MARKDOWN_COLUMNS);
     case 'bullets':
       return block.items.flatMap((item) => hanging('- ', item));
-    case 'facts':
-      return block.items.flatMap(({ name, says }) => hanging('- ', `${name}: ${says}`));
     case 'steps':
       return block.items.flatMap((item, i) =>
         hanging(`${i + 1}. ${block.boxes ? '[ ] ' : ''}`, item),
@@ -29,7 +27,9 @@ function linesOf(block: Block): string[] {
     case 'boxes':
       return block.items.flatMap((item) => hanging('- [ ] ', item));
     case 'blanks':
-      return block.names.flatMap((name) => hanging('- ', `${name}: ${RULED}`));
+      return inPairs(block.names).flatMap((names) =>
+        hanging('- ', names.map((name) => `${name}: ${RULED}`).join('  ')),
+      );
     case 'table':
       return tableLines(block);
     case 'picture': {
@@ -41,11 +41,24 @@ function linesOf(block: Block): string[] {
 
 const RULED = '\\_'.repeat(12);
 
+/** Two short names share a line, which saves a sheet a page. */
+function inPairs(names: readonly string[]): string[][] {
+  const lines: string[][] = [];
+  for (const name of names) {
+    const last = lines.at(-1);
+    const room = last?.length === 1 && last[0]!.length + name.length <= PAIR;
+    if (room) last.push(name);
+    else lines.push([name]);
+  }
+  return lines;
+}
+
+/** Letters of two names that fit beside each other with their lines to write on. */
+const PAIR = 30;
+
 function hanging(mark: string, text: string): string[] {
   const pad = ' '.repeat(mark.length);
-  const said = text.endsWith(RULED)
-    ? `${escaped(text.slice(0, -RULED.length))}${RULED}`
-    : escaped(text);
+  const said = text.split(RULED).map(escaped).join(RULED);
   return folded(said, MARKDOWN_COLUMNS - mark.length).map(
     (line, i) => (i === 0 ? mark : pad) + line,
   );

@@ -7,14 +7,14 @@ import { blocksToHtml, escapeHtml } from '../document/to-html';
 import { picturesOf } from '../pictures/of-plan/pictures-of';
 import { sheetSection } from '../sheets/sheet-to-html';
 import { isFamilys, sheetsOf } from '../sheets/sheets-of';
-import { planMarkdown } from './to-markdown';
+import { detailsMarkdown } from './to-markdown';
 
 /** The household's own file: its sheets, the pictures and the details in one page without script or network. */
 export function planHtml(plan: Plan, words: Words): string {
   const sheets = sheetsOf(plan, words).filter(isFamilys);
   const pictures =
     sheets.length === 0 ? [] : [...picturesOf(plan, words)].filter(([id]) => id !== 'year');
-  const details = markdownToHtml(planMarkdown(plan, words));
+  const details = markdownToHtml(detailsMarkdown(plan, words));
   const links = [
     ...sheets.map(({ id, title }) => [id, title] as const),
     ...(pictures.length > 0 ? [['pictures', words.sheets.html.pictures] as const] : []),

@@ -17,9 +17,18 @@ import { sayMoney } from './money/say-money';
 /** The plain-language summary, for the household, as Markdown that needs nothing but a reader: one page, then the details. */
 export function planMarkdown(plan: Plan, words: Words): string {
   if (plan.undecided.length > 0) return `${thinPage(plan, words).join('\n\n')}\n`;
-  const sections = [
-    frontPage(plan, words),
-    ['# The details'],
+  return joined([frontPage(plan, words), ['# The details'], ...detailSections(plan, words)]);
+}
+
+/** The details alone, for a page that has its own sheets before them. */
+export function detailsMarkdown(plan: Plan, words: Words): string {
+  return plan.undecided.length > 0
+    ? planMarkdown(plan, words)
+    : joined(detailSections(plan, words));
+}
+
+function detailSections(plan: Plan, words: Words): string[][] {
+  return [
     draftLines(plan),
     sayToSettle(plan, words),
     plan.lifeFirst?.told
@@ -52,10 +61,11 @@ export function planMarkdown(plan: Plan, words: Words): string {
     ),
     saySureness(plan, words),
   ];
-  return `${sections
-    .filter((lines) => lines.length > 0)
-    .map((lines) => lines.join('\n\n'))
-    .join('\n\n')}\n`;
+}
+
+function joined(sections: readonly (readonly string[])[]): string {
+  const filled = sections.filter((lines) => lines.length > 0);
+  return `${filled.map((lines) => lines.join('\n\n')).join('\n\n')}\n`;
 }
 
 /** Every reason why the plan is a draft; the front page names them shortly. */

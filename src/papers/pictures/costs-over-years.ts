@@ -57,11 +57,12 @@ export function costsPicture(costs: readonly CostLine[], words: CostWords): Pict
     drawing: {
       id: 'costs-over-years',
       width: 720,
-      height: 350,
+      height: 350 + shown.length * 18 + 10,
       title: words.title,
       description: words.description,
       marks: [
         ...marks,
+        ...shown.map((one, i) => text(FIELD.left, 368 + i * 18, `${one.letter}: ${one.title}`)),
         ...shown.flatMap((one, i) => [
           line(
             one.usdByYear.map((usd, year) => [x(year), y(Math.max(0, usd))] as const),

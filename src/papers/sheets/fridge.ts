@@ -10,7 +10,7 @@ import { sayRule } from '../../words/rule-sentences';
 import type { Words } from '../../words/words';
 import { type Block, section } from '../document/block';
 import { frontCautions } from '../household/front/front-cautions';
-import { dangerBlocks } from './danger-blocks';
+import { dangerBlocks, draftBlocks } from './danger-blocks';
 import { shortReading } from './reading';
 import type { Sheet } from './sheet';
 
@@ -27,6 +27,7 @@ export function fridgeSheet(plan: Plan, words: Words): Sheet {
     purpose: words.sheets.fridge.purpose,
     blocks: [
       ...dangerBlocks(plan, words),
+      ...draftBlocks(plan, words.sheets.shared.draftLine),
       ...section(words.sheets.fridge.kills, {
         sort: 'bullets',
         items: frontCautions(plan).map((one) => sayRule(words.rules, one)),

@@ -16,10 +16,10 @@ export function quoteSheet(plan: Plan, words: Words): Sheet {
     blocks: [
       ...(plan.state === 'draft' ? [say(words.sheets.shared.draftForStranger)] : []),
       { sort: 'blanks', names: words.sheets.quote.household },
-      ...section(words.sheets.quote.wanted, say(scope.purpose)),
+      say(scope.purpose),
       ...(diagram === null
         ? [say(words.sheets.quote.noWiring)]
-        : section(words.sheets.quote.diagram, { sort: 'picture', picture: diagram })),
+        : [{ sort: 'picture', picture: diagram } as const]),
       ...section(words.sheets.quote.circuits, {
         sort: 'table',
         head: words.sheets.quote.circuitHead,
@@ -39,7 +39,7 @@ export function quoteSheet(plan: Plan, words: Words): Sheet {
       ...section(words.sheets.quote.requirements, { sort: 'boxes', items: scope.requirements }),
       ...section(words.sheets.quote.points, { sort: 'boxes', items: scope.quotePoints }),
       ...section(words.sheets.quote.siteQuestions, { sort: 'boxes', items: scope.siteQuestions }),
-      ...section(words.sheets.quote.locally, say(scope.confirmLocally)),
+      say(scope.confirmLocally),
       ...section(words.sheets.quote.price, {
         sort: 'blanks',
         names: words.sheets.quote.priceLines,

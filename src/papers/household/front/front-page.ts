@@ -32,22 +32,27 @@ export function frontPage(plan: Plan, words: Words): string[] {
     ...danger(plan, words),
     `As of ${plan.asOf}. A planning aid, not an electrical design: a licensed electrician, the building department and the local code decide.`,
     ...draft(plan),
-    bullets([
-      `The job: ${plan.job[0]}`,
-      ...lifeBefore(plan, words),
-      ...comfort(plan, words),
-      buy(plan, words),
-      ...sayWhatYouHave(plan, words),
-      lasts(plan, words),
-      ...sayFuelToKeep(plan, words),
-      notCarried(plan, words),
-      ...leave(plan),
-      call(plan),
-    ]),
+    bullets(frontLines(plan, words)),
     'What can hurt here most:',
     bullets(frontCautions(plan).map((one) => words.firstSentences(sayRule(words.rules, one)))),
     'First steps:',
     bullets(firstSteps(plan).map((step) => `${words.firstSentences(step.what)} (${step.who})`)),
+  ];
+}
+
+/** What was decided, in lines of a name and what stands under it. */
+export function frontLines(plan: Plan, words: Words): string[] {
+  return [
+    `The job: ${plan.job[0]}`,
+    ...lifeBefore(plan, words),
+    ...comfort(plan, words),
+    buy(plan, words),
+    ...sayWhatYouHave(plan, words),
+    lasts(plan, words),
+    ...sayFuelToKeep(plan, words),
+    notCarried(plan, words),
+    ...leave(plan),
+    call(plan),
   ];
 }
 

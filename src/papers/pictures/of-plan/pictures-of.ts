@@ -122,10 +122,16 @@ function year(plan: Plan, words: Words): Picture {
   return yearPicture(
     tasks.map(({ id, months }) => ({ name: words.sheets.yearTasks[id].name, months })),
     {
-      keepPercent: (rideOf(plan)?.keepByMonth ?? []).map((share) =>
-        share === null ? null : 100 * share,
-      ),
+      keepPercent: keepPercent(plan),
       words: { ...words.sheets.pictures.year, months: MONTH_NAMES.map((name) => name.slice(0, 3)) },
     },
   );
+}
+
+/** Charge to keep by month, %; empty where no battery keeps one, or where not even a full one is enough in any month. */
+function keepPercent(plan: Plan): (number | null)[] {
+  const shares = rideOf(plan)?.keepByMonth ?? [];
+  return shares.every((share) => share === null)
+    ? []
+    : shares.map((share) => (share === null ? null : 100 * share));
 }

@@ -91,7 +91,8 @@ export const pictureWords = {
   },
   year: {
     title: 'The year',
-    description: 'What to do in which month, and how much charge to keep for outages.',
+    description:
+      'What to do in which month, and how much charge to keep for outages. Hatched: not even a full battery is enough for the goal.',
     kept: 'Charge to keep',
     task: 'What',
   },
