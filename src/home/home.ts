@@ -1,11 +1,14 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import type { Figure } from '../quantity/figure';
+import type { Season } from '../tables/household-loads';
+
 import type { Place } from '../tables/place';
 import type { BillYear } from './bill-year';
 import type { Facts } from './facts';
 import type { LoadId } from './load-id';
 
-export type Season = 'winter' | 'summer' | 'mild';
+export type { Season };
+
 export const seasons: readonly Season[] = ['winter', 'summer', 'mild'];
 
 /** Must keep running; good to have; can wait. */

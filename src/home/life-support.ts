@@ -2,7 +2,8 @@ import type { ChoiceId } from '#compiled/question-ids.js';
 import type { Facts } from './facts';
 import type { Home } from './home';
 
-const lifeDevices: readonly ChoiceId<'medical-devices'>[] = [
+/** Devices on which somebody's life may hang. */
+export const lifeDevices: readonly ChoiceId<'medical-devices'>[] = [
   'oxygen-concentrator',
   'ventilator',
   'dialysis',

@@ -1,6 +1,6 @@
 import { HOURS_PER_YEAR } from '../physics/weather/calendar';
 import { quantileInPlace } from './quantile';
-import { type Season, seasonHours } from './season';
+import { type MonthSpan, seasonHours } from './season';
 
 /**
  * A start hour to draw as the bad case: of the season's start hours, the first whose need is the one
@@ -9,7 +9,7 @@ import { type Season, seasonHours } from './season';
  */
 export function badCaseStart(
   needed: Float64Array,
-  season: Season,
+  season: MonthSpan,
   share = 0.9,
 ): { start: number; neededKwh: number } | null {
   const { first, count } = seasonHours(season);

@@ -3,7 +3,7 @@ import type { ByMonth } from './by-month';
 import { DrawdownPass } from './drawdown-pass';
 import { monthOfHour } from './month-of-hour';
 import { quantileInPlace } from './quantile';
-import { type Season, seasonMonths } from './season';
+import { type MonthSpan, seasonMonths } from './season';
 
 /**
  * The storage needed from full, for one outage length, gathered a year at a time so that memory does
@@ -61,7 +61,7 @@ export class NeedTally {
   }
 
   /** As `sizeForShareOfOutages`, rounded up to a bin; `null` when more than the largest bin is needed. */
-  sizeForShareOfOutages(season: Season, share: number): number | null {
+  sizeForShareOfOutages(season: MonthSpan, share: number): number | null {
     const rows = seasonMonths(season).map((month) => this.#row(month));
     const wanted = Math.ceil(share * rows.reduce((all, row) => all + sum(row), 0) - 1e-9);
     let seen = 0;
@@ -73,7 +73,7 @@ export class NeedTally {
   }
 
   /** As `sizeForShareOfYears`, exact. */
-  sizeForShareOfYears(season: Season, share: number): number | null {
+  sizeForShareOfYears(season: MonthSpan, share: number): number | null {
     const years = this.#largest.length / 12;
     const largest = Float64Array.from({ length: years }, (_, year) => {
       const months = seasonMonths(season).map((month) => {

@@ -1,5 +1,5 @@
 import { HOURS_PER_YEAR } from '../physics/weather/calendar';
-import { type Season, seasonHours } from './season';
+import { type MonthSpan, seasonHours } from './season';
 
 /**
  * The hours that outages starting in a season may meet, and no others: of each whole year its season and so many hours
@@ -7,7 +7,7 @@ import { type Season, seasonHours } from './season';
  * in a quarter of the time; what it tells the hours after the season is of no use.
  */
 export interface SeasonPieces {
-  readonly season: Season;
+  readonly season: MonthSpan;
   /** Hours after the season's last start: the longest outage looked at. */
   readonly tailHours: number;
 }

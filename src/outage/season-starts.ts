@@ -1,12 +1,12 @@
 import { HOURS_PER_YEAR } from '../physics/weather/calendar';
-import { type Season, seasonHours } from './season';
+import { type MonthSpan, seasonHours } from './season';
 
 /**
  * Calls with each start hour of the season, year by year, of a record of `count` hours. The record is a ring: a
  * season over the turn of the year is one season, the last December goes with the first January.
  */
 export function forEachSeasonStart(
-  season: Season,
+  season: MonthSpan,
   count: number,
   call: (start: number, year: number) => void,
 ): void {
@@ -22,7 +22,7 @@ export function forEachSeasonStart(
 
 /** Share of the season's start hours, over all whole years, for which something holds; 0 for a record of less than a year. */
 export function shareOfSeason(
-  season: Season,
+  season: MonthSpan,
   count: number,
   holds: (start: number) => boolean,
 ): number {
@@ -35,7 +35,7 @@ export function shareOfSeason(
 }
 
 /** The values at the season's start hours, all whole years together; `values` holds one for each hour of the record. */
-export function valuesInSeason(season: Season, values: Float64Array): Float64Array {
+export function valuesInSeason(season: MonthSpan, values: Float64Array): Float64Array {
   const years = Math.floor(values.length / HOURS_PER_YEAR);
   const out = new Float64Array(years * seasonHours(season).count);
   let at = 0;

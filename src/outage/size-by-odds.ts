@@ -1,5 +1,5 @@
 import { quantileInPlace } from './quantile';
-import { type Season, seasonHours } from './season';
+import { type MonthSpan, seasonHours } from './season';
 import { valuesInSeason } from './season-starts';
 
 /**
@@ -11,7 +11,7 @@ import { valuesInSeason } from './season-starts';
  */
 export function sizeForShareOfOutages(
   needed: Float64Array,
-  season: Season,
+  season: MonthSpan,
   share: number,
 ): number | null {
   return quantileInPlace(valuesInSeason(season, needed), share);
@@ -27,7 +27,7 @@ export function sizeForShareOfOutages(
  */
 export function sizeForShareOfYears(
   needed: Float64Array,
-  season: Season,
+  season: MonthSpan,
   share: number,
 ): number | null {
   return quantileOfYears(valuesInSeason(season, needed), season, share);
@@ -36,7 +36,7 @@ export function sizeForShareOfYears(
 /** The same from the needs at the season's start hours alone, year after year, as `valuesInSeason` gives them. */
 export function quantileOfYears(
   starts: Float64Array,
-  season: Season,
+  season: MonthSpan,
   share: number,
 ): number | null {
   const { count } = seasonHours(season);

@@ -5,7 +5,7 @@ import { neededForEveryStart } from '../outage/every-start';
 import { hoursSurvived } from '../outage/hours-survived';
 import { netEnergy, type StoreLimits } from '../outage/net-energy';
 import { quantileInPlace } from '../outage/quantile';
-import type { Season as Months } from '../outage/season';
+import type { MonthSpan as Months } from '../outage/season';
 import { cutToPieces, type SeasonPieces, startsOfPieces } from '../outage/season-pieces';
 import { quantileOfYears } from '../outage/size-by-odds';
 import { borrowHours, giveBack } from '../outage/spare-hours';

@@ -4,7 +4,7 @@ import { timesFigure } from '../quantity/figure-arithmetic';
 import type { PowerStep } from '../tables/generic-steps';
 import { practice } from '../tables/practice-figures';
 import { type BusierLeg, busierLegs } from './busier-leg';
-import type { LeftOut } from './route';
+import type { LeftOut, PowerSize } from './route';
 import type { SourceName } from './why-left-out';
 
 /** A source is not loaded above this share of its continuous rating. */
@@ -62,6 +62,16 @@ export function fitPower(wish: FitWish): Fitted | null {
     leftOut.push(byLeg ? tooMuchForHalf(worst, largest) : tooHard(worst, wish.source));
   }
   return null;
+}
+
+/** What the source gives and what is asked of it; its rating is that of its label where one was read. */
+export function powerOf({ step, demand }: Fitted, continuousWatts = step.watts): PowerSize {
+  return {
+    continuousWatts,
+    startVa: step.startVa,
+    runningWatts: demand.runningWatts,
+    startDemandVa: demand.startVa,
+  };
 }
 
 function holds(step: PowerStep, demand: Demand, end: 'value' | 'high'): boolean {

@@ -1,7 +1,7 @@
 import type { Climate } from './climate';
 
 /** A climate and its share in a blend; shares add up to 1. */
-export interface Part {
+export interface StationShare {
   climate: Climate;
   share: number;
 }
@@ -10,7 +10,7 @@ export interface Part {
  * The weighted mean of several climates, series by series. A month without a spread (polar night)
  * takes the mean of the stations that have one, or stays null.
  */
-export function blendClimate(parts: readonly Part[]): Climate {
+export function blendClimate(parts: readonly StationShare[]): Climate {
   const mean = (value: (climate: Climate) => number) =>
     parts.reduce((sum, { climate, share }) => sum + share * value(climate), 0);
   const months = (series: (climate: Climate) => number[]) =>
@@ -33,7 +33,7 @@ export function blendClimate(parts: readonly Part[]): Climate {
   };
 }
 
-function blendSpread(parts: readonly Part[], month: number): number | null {
+function blendSpread(parts: readonly StationShare[], month: number): number | null {
   let sum = 0;
   let shares = 0;
   for (const { climate, share } of parts) {

@@ -1,4 +1,4 @@
-import { type Season as Months, seasonHours } from '../../outage/season';
+import { type MonthSpan as Months, seasonHours } from '../../outage/season';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 
 /** For means and first failures one start in 185 (5 x 37) is enough; 185 shares no factor with 24 either. */

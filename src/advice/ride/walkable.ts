@@ -1,7 +1,7 @@
 import type { Home, Load, Season } from '../../home/home';
 import type { World } from '../../home/world';
 import { traitsOf } from '../../kinds/route-traits';
-import type { Season as Months } from '../../outage/season';
+import type { MonthSpan as Months } from '../../outage/season';
 import type { WalkRecord, WalkRung, WalkSystem } from '../../outage/walk/system';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { monthsOf } from '../../routes/battery-hours';

@@ -3,7 +3,7 @@ import type { DispatchProblem } from './dispatch-problem';
 import { valueFunctions } from './optimum';
 import { guessNeed, peakHold } from './peak-hold';
 import { peakTarget } from './peak-target';
-import type { Rule } from './rule';
+import type { HourRule } from './rule';
 import { selfUseRule } from './self-use-rule';
 import { emptyStage, fillStage } from './stage-cost';
 import type { ValueStore } from './value-store';
@@ -23,7 +23,7 @@ export interface DemandHours {
  * what a stored kWh will be worth in each hour to come; each hour it then weighs that worth against the price of the
  * moment, with the load and sun it measures. Before there is a past, it does solar self-use.
  */
-export function dayAheadRule(problem: DispatchProblem, demand?: DemandHours): Rule {
+export function dayAheadRule(problem: DispatchProblem, demand?: DemandHours): HourRule {
   const hours = problem.loadKwh.length;
   const { chargeEfficiency: ec, dischargeEfficiency: ed } = problem.battery;
   const stage = emptyStage();

@@ -10,7 +10,7 @@ import { dayAheadRule } from './day-ahead-rule';
 import type { Dispatch, DispatchProblem } from './dispatch-problem';
 import { floorHours } from './floor-hours';
 import { followCharge } from './follow-charge';
-import { type Rule, runRule } from './rule';
+import { type HourRule, runRule } from './rule';
 import { selfUseRule } from './self-use-rule';
 import { timeRule } from './time-rule';
 
@@ -92,7 +92,7 @@ function ruleOf(
   problem: DispatchProblem,
   { input, layout }: YearSetting,
   strategy: Strategy,
-): Rule {
+): HourRule {
   if (strategy === 'self-use') return selfUseRule(problem);
   if (strategy === 'time-shift') return timeRule(problem);
   if (strategy === 'both' || layout.demandPrice.length === 0) return dayAheadRule(problem);

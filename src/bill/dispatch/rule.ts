@@ -5,10 +5,10 @@ import { followCharge } from './follow-charge';
  * What a real system wants to do in an hour: kWh on the house side, positive to charge, negative to discharge.
  * It may look at the hours up to `h`, at the charge, and at the printed prices of any hour; not at later load or sun.
  */
-export type Rule = (h: number, storedKwh: number) => number;
+export type HourRule = (h: number, storedKwh: number) => number;
 
 /** Run a rule hour by hour, held to the battery's power, its size, the floor and what the problem permits. */
-export function runRule(problem: DispatchProblem, rule: Rule, startKwh: number): Dispatch {
+export function runRule(problem: DispatchProblem, rule: HourRule, startKwh: number): Dispatch {
   return followCharge(problem, startKwh, (h, stored) =>
     heldChange(problem, { h, stored, wantedKwh: rule(h, stored) }),
   );

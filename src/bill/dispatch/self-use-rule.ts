@@ -1,7 +1,7 @@
 import type { DispatchProblem } from './dispatch-problem';
-import type { Rule } from './rule';
+import type { HourRule } from './rule';
 
 /** Solar self-use: store any surplus sun, cover any need from the store, never charge from the grid. */
-export function selfUseRule(problem: DispatchProblem): Rule {
+export function selfUseRule(problem: DispatchProblem): HourRule {
   return (h) => problem.solarKwh[h]! - problem.loadKwh[h]!;
 }

@@ -1,11 +1,11 @@
 import type { DispatchProblem } from './dispatch-problem';
-import type { Rule } from './rule';
+import type { HourRule } from './rule';
 
 /**
  * Time shifting: charge in the hours of the day's lowest price, cover the house in the hours of its highest, rest
  * otherwise. A day of one price is rested through.
  */
-export function timeRule(problem: DispatchProblem): Rule {
+export function timeRule(problem: DispatchProblem): HourRule {
   const days = Math.ceil(problem.loadKwh.length / 24);
   const low = new Float64Array(days).fill(Number.POSITIVE_INFINITY);
   const high = new Float64Array(days).fill(Number.NEGATIVE_INFINITY);

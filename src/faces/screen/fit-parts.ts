@@ -1,7 +1,7 @@
 import { EMPTY, type Line } from './line';
 
 /** A stretch of the screen. `height` is what it would like; it may be given less. */
-export interface Part {
+export interface FramePart {
   readonly name: string;
   readonly height: number;
 }
@@ -14,7 +14,7 @@ export type CutRule = readonly [name: string, to: number];
  * so what stands first is given up first.
  */
 export function fitParts(
-  parts: readonly Part[],
+  parts: readonly FramePart[],
   budget: number,
   rules: readonly CutRule[],
 ): ReadonlyMap<string, number> {

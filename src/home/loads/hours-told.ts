@@ -1,5 +1,5 @@
 import type { QuestionId } from '#compiled/question-ids.js';
-import { figure } from '../../quantity/figure';
+import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import type { Load } from '../home';
 import { asFigure, type LoadContext } from './context';
@@ -8,18 +8,9 @@ import { asFigure, type LoadContext } from './context';
 export function byHoursTold(context: LoadContext, load: Load, hoursId: QuestionId): Load {
   const hours = asFigure(context, hoursId, 'h', `hours a day of the ${load.name}`);
   if (hours === null) return load;
-  const watts = load.runningWatts;
-  const day = figure({
-    value: (watts.value * hours.value) / 1000,
-    low: (watts.low * hours.low) / 1000,
-    high: (watts.high * hours.high) / 1000,
-    unit: 'kWh/day',
-    name: `energy of the ${load.name}`,
-    source: formula('power x hours a day', [watts, hours]),
-  });
   return {
     ...load,
-    kwhPerDay: { winter: day, summer: day, mild: day },
+    kwhPerDay: everyDayOf(load, hours),
     shape: shapeFor(load.shape, hours.value),
     restsOn: [...load.restsOn, hoursId],
   };
@@ -29,4 +20,17 @@ export function byHoursTold(context: LoadContext, load: Load, hoursId: QuestionI
 function shapeFor(shape: readonly number[], hours: number): readonly number[] {
   const fullHours = Math.max(...shape) * hours;
   return fullHours > 1 + 1e-9 ? shape.map(() => 1 / 24) : shape;
+}
+
+/** Energy of a day from the hours of use, the same in every season. */
+export function everyDayOf({ name, runningWatts: watts }: Load, hours: Figure): Load['kwhPerDay'] {
+  const day = figure({
+    value: (watts.value * hours.value) / 1000,
+    low: (watts.low * hours.low) / 1000,
+    high: (watts.high * hours.high) / 1000,
+    unit: 'kWh/day',
+    name: `energy of the ${name}`,
+    source: formula('power x hours a day', [watts, hours]),
+  });
+  return { winter: day, summer: day, mild: day };
 }

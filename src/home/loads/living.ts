@@ -1,10 +1,9 @@
 import type { ChoiceId } from '#compiled/question-ids.js';
-import { figure } from '../../quantity/figure';
-import { formula } from '../../quantity/figure-arithmetic';
 import type { HouseholdLoadId } from '../../tables/household-loads';
-import type { Load, Season } from '../home';
+import type { Load } from '../home';
 import { type LoadKey, rankOf } from '../load-keys';
 import { asFigure, type LoadContext } from './context';
+import { everyDayOf } from './hours-told';
 import { makeLoad } from './make-load';
 import { stairLift } from './stair-lift';
 
@@ -70,17 +69,6 @@ function work(context: LoadContext): Load[] {
       rank: rankOf(facts, ['work']),
       restsOn: ['work-gear', 'work-hours'],
     });
-    if (hours === null) return load;
-    const watts = load.runningWatts;
-    const day = figure({
-      value: (watts.value * hours.value) / 1000,
-      low: (watts.low * hours.low) / 1000,
-      high: (watts.high * hours.high) / 1000,
-      unit: 'kWh/day',
-      name: `energy of ${load.name}`,
-      source: formula('power x hours a day', [watts, hours]),
-    });
-    const kwhPerDay: Record<Season, typeof day> = { winter: day, summer: day, mild: day };
-    return { ...load, kwhPerDay };
+    return hours === null ? load : { ...load, kwhPerDay: everyDayOf(load, hours) };
   });
 }

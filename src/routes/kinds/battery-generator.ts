@@ -9,7 +9,7 @@ import { formatQuantity } from '../../quantity/format-quantity';
 import { ruleIfs, ruleStops } from '../association';
 import { limitsOf } from '../battery-hours';
 import { part } from '../costs';
-import type { Fitted } from '../fit-power';
+import { type Fitted, powerOf } from '../fit-power';
 import { fuelContainers, leansOnCans } from '../fuel-containers';
 import { gapOf } from '../gap';
 import { fuelAtHand, fuelHours, fuelUse } from '../generator-size';
@@ -115,12 +115,7 @@ export function batteryGenerator(
     ],
     carries: fitted.carried.map((load) => load.id),
     leavesOut: [...fitted.leftOut, ...alwaysOff(home)],
-    power: {
-      continuousWatts: fitted.step.watts,
-      startVa: fitted.step.startVa,
-      runningWatts: fitted.demand.runningWatts,
-      startDemandVa: fitted.demand.startVa,
-    },
+    power: powerOf(fitted),
     nameplateKwh,
     usableKwh,
     solarKw: solarKw > 0 ? solarKw : null,

@@ -6,7 +6,7 @@ import { formula } from '../../quantity/figure-arithmetic';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { powerSteps, solarStepsKw } from '../../tables/generic-steps';
 import { LIMIT_HOURS, longestCounted } from '../battery-hours';
-import { type Fitted, fitPower } from '../fit-power';
+import { type Fitted, fitPower, powerOf } from '../fit-power';
 import { gapOf } from '../gap';
 import { cannot, hoursRange, lasts, makeRoute } from '../make-route';
 import { ownFixedBattery } from '../own-battery';
@@ -106,12 +106,7 @@ function describe(home: Home, sort: Sort, fitted: Fitted, chosen: Chosen): Route
     ],
     carries: fitted.carried.map((load) => load.id),
     leavesOut: [...fitted.leftOut, ...alwaysOff(home)],
-    power: {
-      continuousWatts: fitted.step.watts,
-      startVa: fitted.step.startVa,
-      runningWatts: fitted.demand.runningWatts,
-      startDemandVa: fitted.demand.startVa,
-    },
+    power: powerOf(fitted),
     nameplateKwh: chosen.nameplateKwh,
     usableKwh: chosen.usableKwh,
     solarKw: chosen.solarKw > 0 ? chosen.solarKw : null,

@@ -6,7 +6,7 @@ import { fuelShare, type GeneratorFuel } from '../../tables/fuels';
 import { type PowerStep, powerSteps } from '../../tables/generic-steps';
 import { ruleIfs, ruleStops } from '../association';
 import { owned, part } from '../costs';
-import { type Fitted, fitPower } from '../fit-power';
+import { type Fitted, fitPower, powerOf } from '../fit-power';
 import { fuelContainers, leansOnCans } from '../fuel-containers';
 import { gapOf } from '../gap';
 import { portableGeneratorPart } from '../generator-part';
@@ -136,12 +136,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
     ifs: ifsOf(home, sort, { own, fitted, fuelKind }),
     carries: fitted.carried.map((load) => load.id),
     leavesOut: [...it.leftOut, ...alwaysOff(home)],
-    power: {
-      continuousWatts: ratedWatts,
-      startVa: fitted.step.startVa,
-      runningWatts: fitted.demand.runningWatts,
-      startDemandVa: fitted.demand.startVa,
-    },
+    power: powerOf(fitted, ratedWatts),
     fuel,
     generator: { ...generator, runsByHour: ALL_DAY, sort: sortOf },
     gap: gapOf('started-by-hand'),

@@ -5,7 +5,7 @@ import type { GeneratorFuel } from '../../tables/fuels';
 import { powerSteps } from '../../tables/generic-steps';
 import { ruleIfs, ruleStops } from '../association';
 import { part } from '../costs';
-import { type Fitted, fitPower } from '../fit-power';
+import { type Fitted, fitPower, powerOf } from '../fit-power';
 import { fuelContainers, leansOnCans } from '../fuel-containers';
 import { type Gap, gapOf } from '../gap';
 import { standbyGeneratorPart } from '../generator-part';
@@ -163,12 +163,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
     ],
     carries: fitted.carried.map((load) => load.id),
     leavesOut: [...it.leftOut, ...alwaysOff(home)],
-    power: {
-      continuousWatts: ratedWatts,
-      startVa: fitted.step.startVa,
-      runningWatts: fitted.demand.runningWatts,
-      startDemandVa: fitted.demand.startVa,
-    },
+    power: powerOf(fitted, ratedWatts),
     fuel: use,
     generator: { ...generator, runsByHour: ALL_DAY, sort: 'standby' },
     gap: it.gap,

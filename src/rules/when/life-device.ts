@@ -1,16 +1,6 @@
-import type { ChoiceId } from '#compiled/question-ids.js';
 import type { Home } from '../../home/home';
+import { lifeDevices } from '../../home/life-support';
 import { careful, type Trigger, yes } from '../rule';
-
-const lifeDevices: readonly ChoiceId<'medical-devices'>[] = [
-  'oxygen-concentrator',
-  'ventilator',
-  'dialysis',
-  'heart-pump',
-  'suction',
-  'feeding-pump',
-  'other-device',
-];
 
 /** Someone's life may hang on a powered device. Not known, or kept private: careful. */
 export function lifeDevice(home: Home): Trigger | null {
