@@ -1,8 +1,8 @@
 import { Marked } from 'marked';
 import { escapeHtml } from './to-html';
 
-/** Headings of the summary stand two levels lower on the page, which has its own first and second. */
-const LOWER = 2;
+/** Headings of the summary stand one level lower on the page, which has a first and a second of its own. */
+const LOWER = 1;
 
 /** Our own Markdown as HTML. Raw HTML in it is shown as text, and links and pictures lead nowhere. */
 export function markdownToHtml(markdown: string): string {
