@@ -38,11 +38,19 @@ export const zips = [
   ...['99701', '96813', '10027', '73301', '59715', '28801', '606', '00000', '96201'],
 ];
 
+/** Sentences of associations, made up, and what could break a paper if it were obeyed. */
+export const texts = [
+  'No generator may be operated on the grounds between 10 pm and 7 am.',
+  'Work outside needs the written approval of the board.',
+  '**No** `noise` [here](x) <b>of any kind</b> | see # 12, "page" 3',
+];
+
 /** An answer a household could give to this question, by what it has told already. */
 export function answerTo(question: Question, draw: Draw): Answer {
   const { random, known, commonShare } = draw;
   if (question.kind === 'zip') return pick(zips, random);
   if (question.kind === 'name') return 'random-home';
+  if (question.kind === 'text') return pick(texts, random);
   if (question.kind === 'number') return number(question, draw);
   if (question.kind === 'numbers') {
     return Array.from({ length: question.count! }, () => number(question, draw));

@@ -41,7 +41,7 @@ interface Candidate {
 }
 
 /**
- * The question to ask next: the opening in its order; then the one that could change the advice most. The twenty that
+ * The question to ask next: the opening in its order; a text that belongs to what was told; then the one that could change the advice most. The twenty that
  * usually change most are tried first, the others only where none of those does. The same answers give the same question.
  */
 export function askNext(answers: Answers, bank: Bank): Next {
@@ -51,6 +51,10 @@ export function askNext(answers: Answers, bank: Bank): Next {
     const left = open.filter(({ id }) => bank.interview.opening.includes(id)).length;
     return { code: 'ask', questionId: opening, whyNow: { code: 'opening' }, openCount: left };
   }
+  // Nothing is read out of a text: it is asked right behind the answer it belongs to, or never.
+  const text = open.find(({ kind }) => kind === 'text');
+  if (text !== undefined)
+    return { code: 'ask', questionId: text.id, whyNow: { code: 'in-its-words' }, openCount: 1 };
   const now = bank.trialOf(answers);
   const ranked = likeliestFirst(open);
   let sharpen = 0;

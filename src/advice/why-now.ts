@@ -6,6 +6,8 @@ import type { Trial } from './trial';
 export type WhyNow =
   /** Part of the opening: without it there is no first plan. */
   | { readonly code: 'opening' }
+  /** The words of what was just told are copied while they are at hand. */
+  | { readonly code: 'in-its-words' }
   /** An answer could forbid these routes, which are on the table. */
   | { readonly code: 'could-forbid'; readonly routes: readonly RouteKind[] }
   /** Decides whether this route, closed so far, is possible; `usd`: how far the price moves. */

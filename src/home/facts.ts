@@ -72,6 +72,12 @@ export class Facts {
     return typeof value === 'string' ? (value as ChoiceId<Q>) : null;
   }
 
+  /** What was typed as a text, to be said back and never read. Null: unknown, or does not apply. */
+  text(id: QuestionId): string | null {
+    const value = this.told(id) ? this.value(id) : null;
+    return typeof value === 'string' ? value : null;
+  }
+
   /** The numbers typed in one line, in the question's unit. Null: unknown, or does not apply. */
   numbers(id: QuestionId): readonly number[] | null {
     const value = this.value(id);

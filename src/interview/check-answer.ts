@@ -1,8 +1,10 @@
 import { formatQuantity } from '../quantity/format-quantity';
 import { parseList } from '../quantity/parse-list';
 import { parseQuantity } from '../quantity/parse-quantity';
+import { visibleLine } from '../quantity/visible';
 import type { Answer } from './answers';
 import type { Question } from './question';
+import { graphemes } from './text-field';
 import { sayUnit, words } from './words';
 
 /** What became of something typed: an answer, an answer to ask back once, or a sentence that says what to do. */
@@ -10,11 +12,12 @@ export type Checked =
   | { readonly ok: true; readonly value: Answer; readonly note?: string; readonly unusual: boolean }
   | { readonly ok: false; readonly message: string };
 
-/** Check a typed answer to a question of kind number, numbers, zip or name. */
+/** Check a typed answer to a question of any kind without choices. */
 export function checkTyped(question: Question, typed: string): Checked {
   const text = typed.trim();
   if (question.kind === 'zip') return checkZip(text);
   if (question.kind === 'name') return checkName(text);
+  if (question.kind === 'text') return checkText(question, text);
   if (question.kind === 'numbers') return checkNumbers(question, text);
   return checkNumber(question, text);
 }
@@ -59,6 +62,15 @@ export function outside(question: Question, value: number): string | null {
   }
   const whole = question.decimals !== true && ['count', 'people', 'year'].includes(unit);
   return whole && !Number.isInteger(value) ? words.wholeNumber(question.says) : null;
+}
+
+/** Kept as it was typed, on one line, with what nobody can see in it made visible. Nothing is read out of it. */
+function checkText({ says, longest }: Question, text: string): Checked {
+  const line = visibleLine(text.replace(/\s+/g, ' '));
+  if (line === '') return no(words.empty.text(says));
+  const letters = graphemes(line).length;
+  if (letters > longest!) return no(words.textTooLong(letters, longest!));
+  return { ok: true, value: line, unusual: false };
 }
 
 function checkZip(text: string): Checked {

@@ -1,5 +1,8 @@
 import { z } from 'zod';
 
+/** A field holds 300 letters (text-field.ts). */
+const LONGEST_TEXT = 280;
+
 const ids = z.union([z.string(), z.array(z.string()).min(1)]);
 
 const condition: z.ZodType<unknown> = z.lazy(() =>
@@ -35,10 +38,11 @@ export const questionFileSchema = z
     why: z.string().min(10).max(420),
     find: z.string().min(10).max(520),
     says: z.string().min(2).max(48),
-    kind: z.enum(['choice', 'choices', 'number', 'numbers', 'zip', 'name']),
+    kind: z.enum(['choice', 'choices', 'number', 'numbers', 'zip', 'name', 'text']),
     choices: z.array(choice).min(2).optional(),
     unit: z.string().optional(),
     count: z.number().int().min(2).max(24).optional(),
+    longest: z.number().int().min(20).max(LONGEST_TEXT).optional(),
     volts: z.number().optional(),
     decimals: z.boolean().optional(),
     possible: span.optional(),
@@ -65,6 +69,10 @@ export const questionFileSchema = z
     needs(hasUnit === (q.unit !== undefined), 'a unit belongs to kind number or numbers');
     needs(hasUnit === (q.possible !== undefined), 'a possible range belongs to them too');
     needs(isSeveral === (q.count !== undefined), 'a count belongs to kind numbers');
+    const isText = q.kind === 'text';
+    needs(isText === (q.longest !== undefined), 'the longest text belongs to kind text');
+    needs(!isText || q.unsure.assume === null, 'a text may not be assumed');
+    needs(!isText || q.safety !== true, 'nothing is read out of a text, so no safety hangs on it');
     needs(!isSeveral || q.unsure.assume === null, 'several numbers may not be assumed');
     const { assume, low, high } = q.unsure;
     const known = new Set(q.choices?.map((c) => c.id));

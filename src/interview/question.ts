@@ -26,7 +26,7 @@ export interface Choice {
   readonly actNow?: string;
 }
 
-export type Kind = 'choice' | 'choices' | 'number' | 'numbers' | 'zip' | 'name';
+export type Kind = 'choice' | 'choices' | 'number' | 'numbers' | 'zip' | 'name' | 'text';
 
 /** What "not sure" does: the value assumed, its range, and why that one. */
 export interface Unsure {
@@ -55,6 +55,8 @@ export interface Question {
   readonly unit?: string;
   /** How many numbers are asked for in one line. */
   readonly count?: number;
+  /** Letters of a text at most. */
+  readonly longest?: number;
   /** Volts that turn amps typed alone into watts. */
   readonly volts?: number;
   /** The number may have decimals. */

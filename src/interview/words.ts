@@ -42,6 +42,7 @@ export const words = {
     number: (says: string, unit: string) =>
       `Type ${numberIn(unit)} for "${says}", or press Tab if you are not sure.`,
     zip: 'Type the five digits of your ZIP code, or press Tab if you are not sure.',
+    text: (says: string) => `Type "${says}" as it reads, or press Tab if you are not sure.`,
     name: 'Type a short name for this home, or press Tab and we choose one.',
   },
   noNumber: (typed: string, unit: string) =>
@@ -63,6 +64,8 @@ export const words = {
     `Number ${place}, ${said}, must be between ${low} and ${high}. Check it and type it again.`,
   noSuchLine: (typed: string) =>
     `No line here has the number ${typed}. Choose one with Up and Down, then press Enter.`,
+  textTooLong: (letters: number, longest: number) =>
+    `This has ${letters} letters, and at most ${longest} fit. Leave out what matters least.`,
   zipShape:
     'A ZIP code has five digits, for example 48911. Type all five, or only the first three.',
   nameHeld: (name: string) =>

@@ -25,6 +25,7 @@ export type StepId =
   | 'buy'
   | 'quotes'
   | 'permits'
+  | 'ask-association'
   | 'grid-approval'
   | 'gas-supply'
   | 'measure'
@@ -36,6 +37,8 @@ export type StepId =
 export interface NextStep {
   readonly id: StepId;
   readonly what: string;
+  /** Words of the household that belong to it, said back as they are. */
+  readonly told?: string;
   readonly who: Who;
 }
 
@@ -64,6 +67,7 @@ export function nextSteps(of: Of): NextStep[] {
       what: `Store a gallon of water a person a day,${hasAnimals(home) ? ' water and food for the animals,' : ''} lights, a cooler and a paper list of phone numbers.`,
       who: 'household',
     },
+    ...associationStep(of),
     ...wiredSteps(of),
     ...findOutSteps(of),
     ...sourceSteps(of),
@@ -111,6 +115,15 @@ function buySteps({ advice: { route } }: Of): NextStep[] {
   if (!isSource(traits) || hasWiringToDo(route) || parts.length === 0) return [];
   const made = parts.map((part) => inSentence(part.name)).join('; ');
   return [{ id: 'buy', what: `When the steps above are done, buy: ${made}.`, who: 'household' }];
+}
+
+/** The very sentence goes to those who keep it; what was copied is said back and never read. */
+function associationStep({ home: { facts }, advice: { route } }: Of): NextStep[] {
+  const told = facts.text('association-words');
+  if (told === null || !isSource(traitsOf[route.kind])) return [];
+  const what =
+    'Bring the rule you copied to the association, and ask in writing whether it allows what this plan needs.';
+  return [{ id: 'ask-association', what, told, who: 'insurer or landlord' }];
 }
 
 function panelSteps({ cautions }: Of): NextStep[] {

@@ -52,6 +52,8 @@ function answerSchema(question: Question) {
       const list = z.array(z.number().min(low).max(high)).length(question.count!);
       return z.union([list, z.string()]).meta({ ...about, unit: question.unit });
     }
+    case 'text':
+      return z.string().max(question.longest!).meta(about);
     default:
       return z.string().meta(about);
   }

@@ -112,3 +112,25 @@ it('a count is asked for as a number, without the word twice', () => {
     }
   }
 });
+
+describe('a text', () => {
+  const question = interview.questions.find(({ id }) => id === 'association-words')!;
+  const typed = (text: string) => checkTyped(question, text);
+
+  it('is kept as typed, on one line, with what nobody can see made visible', () => {
+    expect(typed('  No generator:\n quiet 10 pm to 7 am, 12 kW  ')).toMatchObject({
+      value: 'No generator: quiet 10 pm to 7 am, 12 kW',
+      unusual: false,
+    });
+    expect(typed('no\u202e noise\u001b[31m')).toMatchObject({
+      value: 'no<U+202E> noise<U+001B>[31m',
+    });
+  });
+
+  it('is refused empty, and where it is longer than its paper holds', () => {
+    expect(typed('   ')).toMatchObject({ ok: false });
+    expect(typed('x'.repeat(240)).ok).toBe(true);
+    const long = typed('x'.repeat(241));
+    expect(long.ok === false && long.message).toMatch(/241 letters, and at most 240 fit/);
+  });
+});

@@ -52,7 +52,6 @@ const alike: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   waste: { sewer: 'no pump of their own, as with a septic tank by gravity' },
   'engine-stood': { 'never-ran': 'it stood nowhere wrong' },
   'battery-backup': { 'never-tried': 'never tried counts as feeding nothing' },
-  'association-rule': { approval: 'asked for whether told or not' },
 };
 
 /** Questions whose lines are read all together, and what holds them. */

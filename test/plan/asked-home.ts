@@ -69,6 +69,7 @@ export function waysToAnswer(question: Question): Answer[] {
   if (question.kind === 'choices') return ids.map((id) => [id]);
   if (question.kind === 'zip') return ['94110', '55731'];
   if (question.kind === 'name') return ['one-home', 'another-home'];
+  if (question.kind === 'text') return [NOT_SURE, 'No generator may run outdoors.'];
   const [low, high] = question.possible!;
   const [usualLow, usualHigh] = question.usual ?? question.possible!;
   if (question.kind === 'numbers') {

@@ -28,6 +28,7 @@ function told(question: Question): fc.Arbitrary<Answer> {
   if (question.kind === 'choices') return ticked(question, ids);
   if (question.kind === 'zip') return fc.constantFrom('94110', '48911', '70364', '55731');
   if (question.kind === 'name') return fc.constant('any-home');
+  if (question.kind === 'text') return fc.constant('No generator may run outdoors.');
   const [low, high] = question.possible!;
   if (question.kind === 'numbers') {
     const one = fc.double({ min: low, max: high, noNaN: true }).map(Math.round);

@@ -188,6 +188,8 @@ describe('what is written is read back the same', () => {
       return fc.oneof(unsure, fc.subarray(apart, { minLength: 1 }) as fc.Arbitrary<Answer>);
     }
     if (q.kind === 'zip') return fc.constantFrom<Answer>('00501', '48911', '99950');
+    if (q.kind === 'text')
+      return fc.constantFrom<Answer>('No.', '- a: "b"', '#1 | 12 kW > no', '[x](y) *z*');
     if (q.kind === 'name') return fc.constantFrom<Answer>('kim', 'no', 'on', '1e3', 'null');
     const [low, high] = q.possible!;
     if (q.kind === 'numbers') {

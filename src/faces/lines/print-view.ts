@@ -52,6 +52,7 @@ function askLines(context: Context, state: State): string[] {
     numbers: `Type ${question.count} numbers${unit}, with spaces or commas`,
     zip: 'Type the five digits',
     name: 'Type a name',
+    text: `Type it as it reads, at most ${question.longest} letters`,
   }[question.kind];
   return [
     `${[placeWords(context, state), leftWords(context, state)].filter(Boolean).join('; ')}.`,

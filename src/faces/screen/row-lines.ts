@@ -79,7 +79,7 @@ export function labelLines(before: string, label: string, here: boolean, width: 
 }
 
 const WIDEST_FIELD = 40;
-/** Twelve numbers of four digits stand in one line. */
+/** Twelve numbers of four digits stand in one line; of a sentence as much as fits is seen. */
 const WIDEST_LIST = 64;
 
 /** The typed text between brackets with its unit, scrolled so that the cursor stays in sight. */
@@ -88,7 +88,7 @@ function fieldLine(state: State, question: Question, here: boolean, width: numbe
   const isList = question.kind === 'numbers';
   const beside = unit !== '' && !isList && width - widthOf(unit) - 8 >= 12;
   const widest = Math.min(
-    isList ? WIDEST_LIST : WIDEST_FIELD,
+    isList || question.kind === 'text' ? WIDEST_LIST : WIDEST_FIELD,
     width - 6 - (beside ? widthOf(unit) + 1 : 0),
   );
   // The cursor needs a column of its own, or no letter could be scrolled into sight.

@@ -1,6 +1,7 @@
 import type { Plan } from '../../plan/plan';
 import type { Words } from '../../words/words';
 import { titledList } from '../markdown/bullets';
+import { inQuotes } from '../markdown/in-quotes';
 import { sayAdvised } from './details/say-advised';
 import { sayCautions } from './details/say-cautions';
 import { electricalLines } from './details/say-electrical';
@@ -57,7 +58,7 @@ function detailSections(plan: Plan, words: Words): string[][] {
     sayAssumptions(plan, words),
     titledList(
       '## Next steps',
-      plan.nextSteps.map((step) => `${step.what} (${step.who})`),
+      plan.nextSteps.map((step) => `${step.what}${copied(step)} (${step.who})`),
     ),
     saySureness(plan, words),
   ];
@@ -67,6 +68,10 @@ function joined(sections: readonly (readonly string[])[]): string {
   const filled = sections.filter((lines) => lines.length > 0);
   return `${filled.map((lines) => lines.join('\n\n')).join('\n\n')}\n`;
 }
+
+/** What the household copied, in quotes. */
+const copied = ({ told }: Plan['nextSteps'][number]) =>
+  told === undefined ? '' : ` You copied: ${inQuotes(told)}`;
 
 /** Every reason why the plan is a draft; the front page names them shortly. */
 function draftLines(plan: Plan): string[] {

@@ -115,6 +115,7 @@ export const planSchema = z.strictObject({
     z.strictObject({
       id: z.string().describe('What the step is about.'),
       what: z.string(),
+      told: z.string().optional().describe('Words of the household, as it typed them.'),
       who: z.string(),
     }),
   ),
