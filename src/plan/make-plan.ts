@@ -31,6 +31,7 @@ import { healthFirst } from './ride-through/health-first';
 import { walkLadder } from './ride-through/ladder-walk';
 import { rideThroughOf } from './ride-through/ride-through-of';
 import { sourcesOf } from './sources';
+import { waysOfLiving } from './ways/ways-of-living';
 import { whyDraft } from './why-draft';
 import { willNotDo } from './will-not-do';
 import { worthFindingOut } from './worth-finding-out';
@@ -92,6 +93,7 @@ export function makePlan(
     money,
     lifeFirst: lifeFirst(home),
     healthFirst: healthFirst(home, world, advice.route, season),
+    waysOfLiving: waysOfLiving(home, world, advice, rideThrough),
     comfortLost: lost,
     willNotDo: willNotDo(home, advice, fuel),
     cautions,

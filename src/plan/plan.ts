@@ -17,6 +17,7 @@ import type { NextStep } from './next-steps';
 import type { Outlook } from './outlook';
 import type { HealthFirst } from './ride-through/health-first';
 import type { RideThrough } from './ride-through/ride-through-of';
+import type { WaysOfLiving } from './ways/ways-of-living';
 import type { DraftReason } from './why-draft';
 import type { ToFindOut } from './worth-finding-out';
 
@@ -50,6 +51,8 @@ export interface Plan {
   readonly lifeFirst: LifeFirst | null;
   /** How long the devices alone are covered by the route advised; null where none was named. */
   readonly healthFirst: HealthFirst | null;
+  /** Need less first: both ways of living, and what the routes shown make of them. */
+  readonly waysOfLiving: WaysOfLiving;
   /** Heat and cooling the route advised does not carry, where that harms. */
   readonly comfortLost: ComfortLost;
   readonly willNotDo: readonly string[];

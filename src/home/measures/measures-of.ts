@@ -4,6 +4,7 @@ import {
   type MeasureRow,
   type MeasureUse,
   measureTable,
+  type NotWhere,
 } from '../../tables/measures';
 import type { Home, Load } from '../home';
 import type { LoadId } from '../load-id';
@@ -25,6 +26,8 @@ export interface Measure {
   /** What it costs, $ of the table's year. */
   readonly costUsd: Figure;
   readonly who: MeasureRow['who'];
+  /** Where it may not be used; none of these holds here. */
+  readonly notWhere: readonly NotWhere[];
   /** Water to store, gal; null for any other measure. */
   readonly gallons: number | null;
   /** The room is set to, F; null for any other measure. */
@@ -90,6 +93,7 @@ function measure(
       source: { kind: 'table', label: `prices of ${year}`, cite: row.source },
     }),
     who: row.who,
+    notWhere: row.notWhere,
     gallons,
     setF: row.setF ?? null,
   };

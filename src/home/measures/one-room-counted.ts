@@ -17,11 +17,13 @@ export function oneRoomCounted(
     (load) =>
       load.follows !== 'neither' && load.follows !== 'room' && off.some(({ id }) => id === load.id),
   );
-  if (whole.length === 0) return null;
+  const rank = ['must', 'good'].find((one) => whole.some((load) => load.rank === one));
+  // Heat or cooling that nobody asked for is no measure, and no room is promised.
+  if (rank === undefined) return null;
   const room = loads.filter((load) => load.onlyInOutage && uses(load, season) > 0);
   const less = (of: (load: Load) => number) => Math.max(0, sum(whole, of) - sum(room, of));
   return {
-    of: 'must',
+    of: rank as 'must' | 'good',
     season,
     runningWatts: less((load) => load.runningWatts.value),
     startVa: less((load) => (load.startVa ?? load.runningVa).value),

@@ -11,6 +11,7 @@ import { sayAssumptions, sayToFindOut, sayToSettle } from './details/say-open-an
 import { sayRideThrough } from './details/say-ride-through';
 import { sayRoutes } from './details/say-routes';
 import { saySureness } from './details/say-sureness';
+import { sayWays } from './details/say-ways';
 import { frontPage } from './front/front-page';
 import { thinPage } from './front/thin-page';
 import { sayMoney } from './money/say-money';
@@ -37,6 +38,7 @@ function detailSections(plan: Plan, words: Words): string[][] {
       : [],
     ['## The job', ...plan.job],
     sayLoads(plan, words),
+    sayWays(plan, words),
     sayRoutes(plan, words),
     sayAdvised(plan, words),
     sayRideThrough(plan.rideThrough, words),

@@ -12,6 +12,7 @@ import { PLAN_FILE_VERSION } from './plan-file-version';
 import type { PlanData } from './plan-schema';
 import { rideThroughData } from './ride-through-data';
 import { routeData } from './route-data';
+import { waysData } from './ways-data';
 
 /** The plan as plain data for YAML and JSON. Numbers are rounded to four significant digits, keys stand in reading order. */
 export function planData(plan: Plan, words: Words): PlanData {
@@ -73,6 +74,7 @@ export function planData(plan: Plan, words: Words): PlanData {
     ladder: ladderData(plan),
     lifeFirst: lifeFirstData(plan.lifeFirst),
     healthFirst: healthFirstData(plan.healthFirst),
+    waysOfLiving: waysData(plan, words),
     comfortLost: { heat: [...plan.comfortLost.heat], cool: [...plan.comfortLost.cool] },
     leavingPoint: [...plan.leavingPoint],
     toFindOut: plan.toFindOut.map((t) => ({ ...t, changes: round(t.changes) })),

@@ -11,6 +11,7 @@ import { PLAN_FILE_VERSION } from './plan-file-version';
 import { rideThroughSchema } from './ride-through-schema';
 import { route } from './route-schema';
 import { figure, kind, lines, season } from './shared-schema';
+import { waysOfLiving } from './ways-schema';
 
 /** The form of a plan file, and the one place where it is written. */
 export const planSchema = z.strictObject({
@@ -91,6 +92,7 @@ export const planSchema = z.strictObject({
   ladder: z.array(ladderStep),
   lifeFirst,
   healthFirst,
+  waysOfLiving,
   comfortLost,
   leavingPoint: lines,
   toFindOut: z.array(
@@ -127,7 +129,7 @@ export type PlanData = z.infer<typeof planSchema>;
 
 /** What a reader of an older file has to know. */
 const VERSIONS =
-  'Version 2: a load is referred to by its id and name where version 1 had its name alone (carries, leavesOut, switchOff, hardestStart, startsTogether, starting, highEnd), what is left out and the gap have a code beside their words, and the gap has its seconds. Version 3: it names the language of its words.';
+  'Version 2: a load is referred to by its id and name where version 1 had its name alone (carries, leavesOut, switchOff, hardestStart, startsTogether, starting, highEnd), what is left out and the gap have a code beside their words, and the gap has its seconds. Version 3: it names the language of its words. Version 4: it has what makes a home need less, and both ways of living.';
 
 /** The same as JSON Schema, for editors. */
 export function planJsonSchema(): unknown {

@@ -12,6 +12,7 @@ import { sayGap } from './say-gap';
 import { sayHighEnd } from './say-high-end';
 import { sayLeftOut } from './say-left-out';
 import { sayLeaveWithDevice, sayLifeFirst } from './say-life-first';
+import { sayMeasure, sayNotWhere, sayWhoMay } from './say-measures';
 import { sayStop } from './say-stop';
 import { sentenceCase } from './sentence-case';
 import { sheets } from './sheets';
@@ -40,4 +41,7 @@ export const english = {
   leaveWithDevice: sayLeaveWithDevice,
   household,
   sheets,
+  measure: sayMeasure,
+  notWhere: sayNotWhere,
+  whoMay: sayWhoMay,
 };

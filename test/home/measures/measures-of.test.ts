@@ -103,8 +103,11 @@ test('a home with nothing to thin is told nothing: no laundry where there is no 
   expect(found(demos[0]!, 'stored-water')).toBeUndefined();
 });
 
-test('one room that was told is shown as counted already, and costs its heater', () => {
-  expect(found(demos[0]!, 'one-room')).toMatchObject({ use: 'counted' });
+test('one room that was told is shown as counted already where heat is wanted, and nowhere else', () => {
+  // On the sixth floor nobody asked for heat, so no warm room is promised.
+  expect(found(demos[0]!, 'one-room')).toBeUndefined();
+  const warm = made({ ...answersOf('tower-six'), 'must-run': ['heat', 'phones'] });
+  expect(found(warm, 'one-room')).toMatchObject({ use: 'counted', saves: { of: 'must' } });
 });
 
 test('the soft starter of the table is the one the sizes are fitted with', () => {

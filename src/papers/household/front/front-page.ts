@@ -21,6 +21,7 @@ import { sayDevicesAlone } from '../say-health-first';
 import { sayWhatYouHave } from '../say-what-you-have';
 import { frontCautions } from './front-cautions';
 import { danger } from './say-danger';
+import { sayBothWays, sayThriftily } from './say-thriftily';
 
 /** Steps shown on the front page. */
 const STEPS = 3;
@@ -49,6 +50,7 @@ export function frontLines(plan: Plan, words: Words): string[] {
     buy(plan, words),
     ...sayWhatYouHave(plan, words),
     lasts(plan, words),
+    ...sayThriftily(plan, words),
     ...sayFuelToKeep(plan, words),
     notCarried(plan, words),
     ...leave(plan),
@@ -162,7 +164,7 @@ function lasts(plan: Plan, words: Words): string {
   const likely = `${just ? 'just under' : 'about'} ${formatQuantity(Math.round(hours.value), 'h')}`;
   const bad = hours.low < 0.5 ? 'none at all' : formatQuantity(Math.round(hours.low), 'h');
   const states = stored === null ? '' : ` (${fuelToday(route.fuel!)}); ${sayOnceStored(stored)}`;
-  return `How long: ${likely}, careful count ${bad}${states}. ${asked}${sayDevicesAlone(plan, words)}`;
+  return `How long: ${likely}, careful count ${bad}${states}. ${asked}${sayBothWays(plan, words)}${sayDevicesAlone(plan, words)}`;
 }
 
 function notCarried({ advice: { route }, home, routes }: Plan, words: Words): string {

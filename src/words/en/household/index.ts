@@ -11,6 +11,7 @@ import { openAnswers } from './open-answers';
 import { rideThrough } from './ride-through';
 import { routes } from './routes';
 import { sureness } from './sureness';
+import { ways } from './ways';
 import { whatYouHave } from './what-you-have';
 
 /** The summary for the household, part by part. */
@@ -26,6 +27,7 @@ export const household = {
   cautions,
   rideThrough,
   hardCase,
+  ways,
   ladder,
   openAnswers,
   sureness,

@@ -1,0 +1,45 @@
+import type { Plan } from '../../../plan/plan';
+import type { RouteInWays } from '../../../plan/ways/route-in-ways';
+import type { MeasureId } from '../../../tables/measures';
+import type { Words } from '../../../words/words';
+import { namedTurns } from '../details/say-ways';
+
+/** Those that are said by the hours of their thing. */
+const inTurns: readonly MeasureId[] = [
+  'internet-hours',
+  'phones-once',
+  'fridge-turns',
+  'freezer-turns',
+  'hot-water-once',
+];
+
+/** The route advised in both ways, where thrift changes what must run. */
+function ownInWays({ waysOfLiving, advice }: Plan) {
+  const { routes, measures } = waysOfLiving;
+  const taken = measures.filter((one) => one.use === 'thrifty' && one.saves.of === 'must');
+  const own = routes.find((one) => one.kind === advice.route.kind);
+  return own === undefined || taken.length === 0 ? null : { own, taken };
+}
+
+const byThrift = ({ usual, thrifty }: RouteInWays) => thrifty.reaches && !usual.reaches;
+
+/** Where living thriftily is what reaches the goal: a line that says so, and what it means by the hour. */
+export function sayThriftily(plan: Plan, words: Words): string[] {
+  const found = ownInWays(plan);
+  if (found === null || !byThrift(found.own)) return [];
+  const must = new Set(plan.mustRun.map((load) => load.name));
+  const means = {
+    measures: found.taken.filter((one) => !inTurns.includes(one.id)),
+    turns: namedTurns(plan).filter(({ name }) => must.has(name)),
+  };
+  const goal = Math.round(plan.home.goalHours.value);
+  return [words.household.ways.reachesThriftily(found.own, goal, means)];
+}
+
+/** Elsewhere a few words behind how long it lasts. */
+export function sayBothWays(plan: Plan, words: Words): string {
+  const found = ownInWays(plan);
+  // Where life hangs on a device, how long that one is covered stands here instead; both ways are in the details.
+  if (plan.lifeFirst?.told) return '';
+  return found === null || byThrift(found.own) ? '' : words.household.ways.bothWays(found.own);
+}

@@ -1,0 +1,81 @@
+import type { Measure } from '../../home/measures/measures-of';
+import type { Plan } from '../../plan/plan';
+import type { InWay } from '../../plan/ways/route-in-ways';
+import type { Profile } from '../../plan/ways/ways-of-living';
+import type { Words } from '../../words/words';
+import { figureData, round } from './figure-data';
+import { namedLoad, namedLoads } from './named-load';
+import type { PlanData } from './plan-schema';
+
+/** Need less first, and the two ways of living. */
+export function waysData({ home, waysOfLiving }: Plan, words: Words): PlanData['waysOfLiving'] {
+  const { season, usual, thrifty, thriftyUsd, turns, measures, routes } = waysOfLiving;
+  return {
+    season,
+    usual: profileData(usual),
+    thrifty: profileData(thrifty),
+    thriftyCost: figureData(thriftyUsd),
+    turns: turns.map(({ load, hours }) => ({
+      load: namedLoad(home, load),
+      hours: hours.map(([from, until]): [number, number] => [from, until]),
+    })),
+    measures: measures.map((one) => measureData(one, home, words)),
+    routes: routes.map(({ kind, sizedFor, storedGal, ...ways }) => ({
+      route: kind,
+      sizedFor,
+      gallonsCounted: storedGal,
+      usual: inWayData(ways.usual),
+      thrifty: inWayData(ways.thrifty),
+    })),
+  };
+}
+
+function profileData({ kwhPerDay, runningWatts, startVa, wattsByHour }: Profile) {
+  return {
+    energy: figureData(kwhPerDay),
+    running: figureData(runningWatts),
+    starting: figureData(startVa),
+    wattsByHour: wattsByHour.map(round),
+  };
+}
+
+function inWayData({ share, carefulShare, hours, reaches }: InWay) {
+  return {
+    odds: round(share),
+    carefulOdds: round(carefulShare),
+    hours:
+      hours === null
+        ? ('not counted' as const)
+        : { likely: round(hours.likely), careful: round(hours.careful) },
+    reachesGoal: reaches,
+  };
+}
+
+const scopes = {
+  must: 'must run',
+  good: 'must run and good to have',
+  all: 'everything',
+} as const;
+
+function measureData(one: Measure, home: Plan['home'], words: Words) {
+  const { id, use, saves, loads, costUsd, who, notWhere, gallons, setF } = one;
+  const { does, gives } = words.measure(id);
+  return {
+    id,
+    use,
+    does,
+    gives,
+    savesOf: scopes[saves.of],
+    season: saves.season,
+    savesWatts: round(saves.runningWatts),
+    savesStartVa: round(saves.startVa),
+    savesKwhPerDay: round(saves.kwhPerDay),
+    savesPackKwhPerDay: round(saves.packKwhPerDay),
+    loads: namedLoads(home, loads),
+    cost: figureData(costUsd),
+    who: words.whoMay(who),
+    notWhere: notWhere.map(words.notWhere),
+    gallons,
+    setF,
+  };
+}

@@ -1,0 +1,77 @@
+import { loadsIn } from '../../advice/ride/route-loads';
+import { demandOf } from '../../home/demand';
+import type { Home, Load, Season } from '../../home/home';
+import { livedHome } from '../../home/measures/lived-home';
+import type { World } from '../../home/world';
+import { hasFixedBattery, isPack } from '../../kinds/ask-traits';
+import { traitsOf } from '../../kinds/route-traits';
+import { goalHours, goalNet, hoursFrom } from '../../routes/battery-hours';
+import { fuelHours, fuelUse } from '../../routes/generator-size';
+import { hungryShare } from '../../routes/hungry-share';
+import { packHours } from '../../routes/kinds/packs';
+import type { Route } from '../../routes/route';
+import type { GeneratorFuel } from '../../tables/fuels';
+
+/** Hours likely and by the careful count. */
+export interface TwoHours {
+  readonly likely: number;
+  readonly careful: number;
+}
+
+/**
+ * How long the same equipment lasts with the loads of its way of living, counted as its kind counts hours. Null where no
+ * end is foreseen, and where a battery and what refills it, or a vehicle that comes and goes, have no such count.
+ */
+export function hoursInWay(
+  asUsual: Home,
+  world: World,
+  route: Route,
+  season: Season,
+): TwoHours | null {
+  const home = livedHome(asUsual, route.way);
+  const loads = loadsIn(home, route, 'must') ?? [];
+  if (loads.length === 0) return null;
+  const { generator, usableKwh } = route;
+  if (generator !== null) return usableKwh === null ? onFuel(route, loads, season) : null;
+  if (usableKwh === null) return null;
+  const traits = traitsOf[route.kind];
+  if (isPack(traits)) {
+    const { value, low } = packHours(home, loads, usableKwh);
+    return { likely: value, careful: low };
+  }
+  return hasFixedBattery(traits) ? onBattery(home, world, route, loads) : null;
+}
+
+function onFuel(route: Route, loads: readonly Load[], season: Season): TwoHours | null {
+  const { generator, fuel } = route;
+  if (generator === null || fuel === null || fuel.atHand === null) return null;
+  const { ratedKw, siteKw, runsByHour, sort } = generator;
+  const hours = fuelHours(
+    fuelUse({
+      generator: sort,
+      fuel: fuel.fuel as GeneratorFuel,
+      ratedKw,
+      siteKw,
+      runsByHour,
+      wattsByHour: demandOf(loads, [season]).wattsByHour[season],
+      hungry: hungryShare(loads, season),
+      atHand: fuel.tank ?? fuel.atHand,
+      ...(fuel.besidePerDay && { besidePerDay: fuel.besidePerDay }),
+    }),
+  );
+  return hours === null ? null : { likely: hours.value, careful: hours.low };
+}
+
+function onBattery(home: Home, world: World, route: Route, loads: readonly Load[]): TwoHours {
+  const inverterKw = (route.power?.continuousWatts ?? 0) / 1000;
+  const goal = goalHours(home, world, loads);
+  const count = (careful: boolean) =>
+    hoursFrom(
+      goal.map((hours) => ({
+        pieces: hours.pieces,
+        netKwh: goalNet(hours, inverterKw, route.solarKw ?? 0, careful),
+      })),
+      route.usableKwh!,
+    );
+  return { likely: count(false).value, careful: count(true).low };
+}

@@ -1,0 +1,68 @@
+import type { Advice } from '../../advice/advise';
+import { hardestSeason } from '../../advice/hardest-season';
+import type { Demand, Home, Season, Way } from '../../home/home';
+import { livedHome } from '../../home/measures/lived-home';
+import { type Measure, measuresOf, thriftySum } from '../../home/measures/measures-of';
+import { type Turn, turnsOf } from '../../home/measures/turns-of';
+import type { World } from '../../home/world';
+import type { Figure } from '../../quantity/figure';
+import type { RideThrough } from '../ride-through/ride-through-of';
+import { type RouteInWays, routeInWays } from './route-in-ways';
+
+/** What must run, in one way of living, on the hardest day of the goal. */
+export interface Profile {
+  readonly way: Way;
+  readonly kwhPerDay: Figure;
+  readonly runningWatts: Figure;
+  readonly startVa: Figure;
+  /** Average power by hour of day, W, likely values. */
+  readonly wattsByHour: readonly number[];
+}
+
+/** The two ways of living, and the way from one to the other. */
+export interface WaysOfLiving {
+  readonly season: Season;
+  readonly usual: Profile;
+  readonly thrifty: Profile;
+  /** Every way to need less that has an effect here. */
+  readonly measures: readonly Measure[];
+  /** What the thrifty measures cost together, $. */
+  readonly thriftyUsd: Figure;
+  /** What thrifty means by the hour. */
+  readonly turns: readonly Turn[];
+  /** The route advised and those beside it, in both. */
+  readonly routes: readonly RouteInWays[];
+}
+
+export function waysOfLiving(
+  home: Home,
+  world: World,
+  { route, beside }: Advice,
+  ride: RideThrough,
+): WaysOfLiving {
+  const season = hardestSeason(home);
+  const measures = measuresOf(home);
+  return {
+    season,
+    usual: profileOf(home.demand.must, 'usual', season),
+    thrifty: profileOf(livedHome(home, 'thrifty').demand.must, 'thrifty', season),
+    measures,
+    thriftyUsd: thriftySum(home, measures).costUsd,
+    turns: turnsOf(home),
+    routes: [route, ...beside].flatMap((one) => routeInWays(home, world, one, ride)),
+  };
+}
+
+function profileOf(
+  { kwhPerDay, runningWatts, startVa, wattsByHour }: Demand,
+  way: Way,
+  season: Season,
+): Profile {
+  return {
+    way,
+    kwhPerDay: kwhPerDay[season],
+    runningWatts,
+    startVa,
+    wattsByHour: wattsByHour[season],
+  };
+}
