@@ -39,6 +39,11 @@ export function planCodes(plan: Plan): Codes {
     fuelToStore: plan.fuelToStore,
     ladder: plan.ladder,
     steps: plan.nextSteps.map((step) => [step.id, step.who.replaceAll(' ', '-')]),
+    possibleIf: plan.possibleIf.map(({ conditions, routes, cautions }) => [
+      conditions.map(({ code }) => code),
+      routes.map(({ kind, costUsd }) => [kind, costUsd]),
+      cautions.map(({ id }) => id),
+    ]),
     toFindOut: plan.toFindOut.map((one) => [one.question, one.changes, one.safety]),
     assumptions: plan.assumptions.map((one) => [one.question, one.asked]),
     lines: {

@@ -34,8 +34,8 @@ export class World {
   private air: Float32Array | null = null;
   private sun: Float32Array | null = null;
   private dark: Float64Array | null = null;
-  private readonly loads = new Map<string, Float64Array>();
-  private readonly followed = new Map<string, Float64Array | null>();
+  private loads = new Map<string, Float64Array>();
+  private followed = new Map<string, Float64Array | null>();
   private lastSun: { readonly panelsKw: number; readonly kw: Float64Array } | null = null;
 
   constructor(
@@ -48,10 +48,13 @@ export class World {
     this.roof = roofOf(home.facts);
   }
 
-  /** The same days over another home at this place. */
-  over(home: Pick<Home, 'site' | 'facts'>): World {
+  /** The same days over another home at this place, with series of its own; `sharing`: what loads draw is kept for both. */
+  over(home: Pick<Home, 'site' | 'facts'>, sharing = false): World {
     const world = new World(home, this.years, this.seed, this.weather);
     world.air = this.airC();
+    if (!sharing) return world;
+    world.loads = this.loads;
+    world.followed = this.followed;
     return world;
   }
 

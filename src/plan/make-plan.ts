@@ -1,5 +1,6 @@
 import { advise, onlyReady } from '../advice/advise';
 import { hardestSeason } from '../advice/hardest-season';
+import { possibleIf } from '../advice/possible-if';
 import type { Tariff } from '../bill/tariff/tariff';
 import { widthsOf } from '../home/build-home';
 import { livedHome } from '../home/measures/lived-home';
@@ -56,6 +57,7 @@ export function makePlan(
   const routes = allRoutes(home, world, widths);
   const undecided = undecidedOf(interview, home);
   const advice = undecided.length > 0 ? onlyReady(routes) : advise(home, routes);
+  const planned = { interview, answers, asOf, widths, home, routes };
   const lived = livedHome(home, advice.route.way);
   const own = findings(home, [advice.route.kind]);
   const lost = comfortLost(lived, advice.route);
@@ -89,6 +91,7 @@ export function makePlan(
     outlook,
     routes,
     advice,
+    possibleIf: undecided.length > 0 ? [] : possibleIf(planned),
     rideThrough,
     money,
     lifeFirst: lifeFirst(home),

@@ -1,4 +1,5 @@
 import type { Advice } from '../advice/advise';
+import type { PossibleIf } from '../advice/possible-if';
 import type { BillCheck, Home, Load } from '../home/home';
 import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
@@ -45,6 +46,8 @@ export interface Plan {
   readonly outlook: Outlook;
   readonly routes: readonly Route[];
   readonly advice: Advice;
+  /** Routes closed by what could change, as if it had: nothing to buy. */
+  readonly possibleIf: readonly PossibleIf[];
   readonly rideThrough: RideThrough;
   readonly money: PlanMoney;
   /** What comes before any purchase where life hangs on a device; null where none does. */

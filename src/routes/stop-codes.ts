@@ -23,17 +23,13 @@ export interface StopKind {
   } | null;
 }
 
-const never = (...asks: QuestionId[]): StopKind => ({ asks, open: false, opens: null });
-const told = (opens: NonNullable<StopKind['opens']>, ...asks: QuestionId[]): StopKind => ({
-  asks,
-  open: false,
-  opens,
-});
-const unknown = (opens: StopKind['opens'], ...asks: QuestionId[]): StopKind => ({
-  asks,
-  open: true,
-  opens,
-});
+type Opens = NonNullable<StopKind['opens']>;
+
+const never = (...asks: QuestionId[]) => ({ asks, open: false, opens: null }) as const;
+const told = <O extends Opens>(opens: O, ...asks: QuestionId[]) =>
+  ({ asks, open: false, opens }) as const;
+const unknown = <O extends Opens | null>(opens: O, ...asks: QuestionId[]) =>
+  ({ asks, open: true, opens }) as const;
 
 const openPlace = { by: { 'engine-place': 'open-20ft' }, settles: 'household' } as const;
 // Of the places the rules allow, the one in the cold: the careful end of what a battery gives.
@@ -43,8 +39,11 @@ const associationsWord = {
   by: { permissions: ['association-ok'] },
   settles: 'association',
 } as const;
-// East or west, of the size that is assumed: the lean end of a roof worth using.
-const someRoof = { by: { 'roof-face': 'east-west' }, settles: 'household' } as const;
+// Of the size that is assumed, east or west and half in the shade: the lean end of a roof worth using.
+const someRoof = {
+  by: { 'roof-face': 'east-west', 'roof-shade': 'half' },
+  settles: 'household',
+} as const;
 
 /** Every reason that closes a route. */
 export const stopKinds = {
@@ -99,5 +98,10 @@ export const stopKinds = {
 } as const satisfies Readonly<Record<string, StopKind>>;
 
 export type StopCode = keyof typeof stopKinds;
+
+/** Of these, what can change: a route closed by nothing else is possible if. */
+export type ConditionCode = {
+  [Code in StopCode]: (typeof stopKinds)[Code]['opens'] extends null ? never : Code;
+}[StopCode];
 
 export const stopKindOf = (code: StopCode): StopKind => stopKinds[code];

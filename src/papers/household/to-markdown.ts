@@ -8,6 +8,7 @@ import { electricalLines } from './details/say-electrical';
 import { sayLadder } from './details/say-ladder';
 import { sayLoads } from './details/say-loads';
 import { sayAssumptions, sayToFindOut, sayToSettle } from './details/say-open-answers';
+import { sayPossibleIf } from './details/say-possible-if';
 import { sayRideThrough } from './details/say-ride-through';
 import { sayRoutes } from './details/say-routes';
 import { saySureness } from './details/say-sureness';
@@ -40,6 +41,7 @@ function detailSections(plan: Plan, words: Words): string[][] {
     sayLoads(plan, words),
     sayWays(plan, words),
     sayRoutes(plan, words),
+    sayPossibleIf(plan, words),
     sayAdvised(plan, words),
     sayRideThrough(plan.rideThrough, words),
     sayMoney(plan.money, plan.advice.route.kind, words),

@@ -10,6 +10,7 @@ import { demandData, loadData } from './load-data';
 import { moneyData } from './money-data';
 import { PLAN_FILE_VERSION } from './plan-file-version';
 import type { PlanData } from './plan-schema';
+import { possibleIfData } from './possible-if-data';
 import { rideThroughData } from './ride-through-data';
 import { routeData } from './route-data';
 import { waysData } from './ways-data';
@@ -64,6 +65,7 @@ export function planData(plan: Plan, words: Words): PlanData {
     beside: plan.advice.beside.map((route) => route.kind),
     wholeJob: plan.advice.wholeJob?.kind ?? 'none beyond the one advised',
     routes: plan.routes.map((route) => routeData(plan.home, route, words)),
+    possibleIf: plan.possibleIf.map((one) => possibleIfData(one, words)),
     willNotDo: [...plan.willNotDo],
     cautions: plan.cautions.map((one) => cautionData(plan.home, one, words)),
     electricianFor: plan.electricianFor,

@@ -8,6 +8,7 @@ import { comfortLost, healthFirst, lifeFirst } from './life-schema';
 import { demand, load } from './load-schema';
 import { moneySchema } from './money-schema';
 import { PLAN_FILE_VERSION } from './plan-file-version';
+import { possibleIf } from './possible-if-schema';
 import { rideThroughSchema } from './ride-through-schema';
 import { route } from './route-schema';
 import { figure, kind, lines, season } from './shared-schema';
@@ -68,6 +69,9 @@ export const planSchema = z.strictObject({
   beside: z.array(kind),
   wholeJob: z.string(),
   routes: z.array(route),
+  possibleIf: z
+    .array(possibleIf)
+    .describe('Closed by what could change, as if it had: nothing to buy.'),
   willNotDo: lines,
   cautions: z.array(caution),
   electricianFor: z

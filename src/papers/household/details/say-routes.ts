@@ -1,3 +1,4 @@
+import type { Home } from '../../../home/home';
 import { loadName } from '../../../home/load-names';
 import { isSource } from '../../../kinds/ask-traits';
 import { traitsOf } from '../../../kinds/route-traits';
@@ -5,7 +6,7 @@ import type { Plan } from '../../../plan/plan';
 import { mustCarried } from '../../../routes/must-carried';
 import { onceStored } from '../../../routes/once-stored';
 import type { Route } from '../../../routes/route';
-import { isOpen, onlyUnknown } from '../../../routes/stop';
+import { isForGood, isOpen, onlyUnknown, type Stop } from '../../../routes/stop';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
 import { table } from '../../markdown/table';
@@ -18,19 +19,16 @@ export function sayRoutes(plan: Plan, words: Words): string[] {
   const shown = [...new Set([advice.route, ...advice.beside, preparation])];
   const row = (route: Route) => [
     route.title,
-    carried(plan, route, words),
-    howLong(plan, route, words),
+    carried(plan.home, route, words),
+    howLong(plan.home, route, words),
     words.figure(route.costUsd),
     priceYears(route, words),
   ];
-  const cannot = plan.routes.filter((route) => route.verdict === 'cannot');
+  const ifs = new Set(plan.possibleIf.flatMap(({ routes }) => routes.map(({ kind }) => kind)));
+  const cannot = plan.routes.filter(({ kind, verdict }) => verdict === 'cannot' && !ifs.has(kind));
   const others = plan.routes.filter(
     (route) => route.verdict !== 'cannot' && !shown.includes(route),
   );
-  const because = (title: string, routes: readonly Route[]) =>
-    routes.length > 0
-      ? [title, bullets(routes.map((route) => say.because(route.title, whyNot(route, words))))]
-      : [];
   return [
     `## ${say.title}`,
     table(say.columns, shown.map(row)),
@@ -41,25 +39,42 @@ export function sayRoutes(plan: Plan, words: Words): string[] {
     ...because(
       say.notPossible,
       cannot.filter((route) => !onlyUnknown(route.stops)),
+      words,
     ),
     ...because(
       say.notKnownYet,
       cannot.filter((route) => onlyUnknown(route.stops)),
+      words,
     ),
   ];
 }
 
-/** Under "not possible" stands only what was told; what is missing beside it settles nothing. */
-function whyNot({ stops }: Route, words: Words): string[] {
+/** Routes closed by the same stand in one line. */
+function because(title: string, routes: readonly Route[], words: Words): string[] {
+  const byReason = new Map<string, string[]>();
+  for (const { stops, title: name } of routes) {
+    const why = words.household.routes.why(decisive(stops).map(words.stop));
+    byReason.set(why, [...(byReason.get(why) ?? []), name]);
+  }
+  const lines = [...byReason].map(([why, names]) => words.household.routes.because(names, why));
+  return lines.length > 0 ? [title, bullets(lines)] : [];
+}
+
+/**
+ * Under "not possible" stands only what was told, and of that the one thing that can never be otherwise; what is missing
+ * beside it settles nothing.
+ */
+function decisive(stops: readonly Stop[]): readonly Stop[] {
   const told = stops.filter((stop) => !isOpen(stop));
-  return (told.length > 0 ? told : stops).map(words.stop);
+  const forGood = stops.filter(isForGood).slice(0, 1);
+  return [forGood, told, stops].find((some) => some.length > 0) ?? [];
 }
 
 function otherLine(plan: Plan, route: Route, words: Words): string {
   const missed = route.leavesOut.filter((load) => load.must && load.why.code !== 'one-job-only');
   return words.household.routes.inOneLine(route, {
-    carried: carried(plan, route, words),
-    howLong: howLong(plan, route, words),
+    carried: carried(plan.home, route, words),
+    howLong: howLong(plan.home, route, words),
     without: missed.map(({ load, why }) => ({
       name: loadName(plan.home, load),
       why: words.leftOut(why),
@@ -67,13 +82,13 @@ function otherLine(plan: Plan, route: Route, words: Words): string {
   });
 }
 
-function carried(plan: Plan, route: Route, words: Words): string {
+export function carried(home: Home, route: Route, words: Words): string {
   const say = words.household.routes;
-  return route.carries.length === 0 ? say.carriesNone : say.carried(mustCarried(plan.home, route));
+  return route.carries.length === 0 ? say.carriesNone : say.carried(mustCarried(home, route));
 }
 
 /** Where cans are still to be filled: today, and then. */
-function howLong({ home }: Plan, route: Route, words: Words): string {
+export function howLong(home: Home, route: Route, words: Words): string {
   const say = words.household.routes;
   const hoursOf = ({ carries, lasting }: Route) =>
     carries.length === 0 ? say.noPower : say.hours(lasting.hours);

@@ -8,6 +8,7 @@ import { healthFirst } from './health-first';
 import { ladder } from './ladder';
 import { loads } from './loads';
 import { openAnswers } from './open-answers';
+import { possibleIf } from './possible-if';
 import { rideThrough } from './ride-through';
 import { routes } from './routes';
 import { sureness } from './sureness';
@@ -23,6 +24,7 @@ export const household = {
   whatYouHave,
   loads,
   routes,
+  possibleIf,
   advised,
   cautions,
   rideThrough,

@@ -1,0 +1,130 @@
+import type { Widths } from '../home/answer-figure';
+import { buildHome } from '../home/build-home';
+import { Facts } from '../home/facts';
+import type { Home } from '../home/home';
+import { roofOf } from '../home/roof';
+import { World } from '../home/world';
+import type { Answers } from '../interview/answers';
+import type { Interview } from '../interview/question';
+import { resolve } from '../interview/resolve';
+import type { RouteKind } from '../kinds/route-kind';
+import { sizedKind } from '../routes/all-routes';
+import type { Route } from '../routes/route';
+import type { Stop } from '../routes/stop';
+import { type ConditionCode, type Settler, type StopCode, stopKindOf } from '../routes/stop-codes';
+import { findings } from '../rules/find';
+import type { Finding } from '../rules/rule';
+import { share } from './advise';
+import { putIn } from './put-in';
+
+/** What would have to be true, and who settles whether it is. */
+export interface Condition {
+  readonly code: ConditionCode;
+  readonly settles: Settler;
+}
+
+/** Routes that are closed by nothing but these conditions, sized and priced as if they held. Never anything to buy yet. */
+export interface PossibleIf {
+  readonly conditions: readonly Condition[];
+  /** Drawn years the sizes go by. */
+  readonly years: number;
+  /** The home as it would be then. */
+  readonly home: Home;
+  /** The one that does most of the job first. */
+  readonly routes: readonly Route[];
+  /** What can kill and comes with these routes: said wherever they are. */
+  readonly cautions: readonly Finding[];
+}
+
+/** What a plan has already worked out of a home. */
+export interface Planned {
+  readonly interview: Interview;
+  readonly answers: Answers;
+  readonly asOf: string;
+  readonly widths: Widths;
+  readonly home: Home;
+  readonly routes: readonly Route[];
+}
+
+/** Drawn years that sizes on a condition go by, the first of the plan's: they are for weighing, not for buying. */
+const IF_YEARS = 5;
+
+/** The routes possible on a condition, those with the fewest conditions first. A route that anything closes for good is none. */
+export function possibleIf(planned: Planned): PossibleIf[] {
+  const closed = planned.routes.filter(
+    ({ verdict, stops }) => verdict === 'cannot' && stops.every(({ code }) => canChange(code)),
+  );
+  if (closed.length === 0) return [];
+  const world = new World(planned.home, IF_YEARS);
+  const groups = new Map<string, { codes: ConditionCode[]; home: Home; routes: Route[] }>();
+  for (const { kind, stops } of closed) {
+    const found = openedUp(planned, world, kind, stops);
+    if (found === null) continue;
+    const key = [...found.codes].sort().join();
+    const group = groups.get(key) ?? { codes: found.codes, home: found.home, routes: [] };
+    group.routes.push(found.route);
+    groups.set(key, group);
+  }
+  return [...groups.values()]
+    .sort((a, b) => a.codes.length - b.codes.length)
+    .map(({ codes, home, routes }) => ({
+      conditions: codes.map((code) => ({ code, settles: stopKindOf(code).opens!.settles })),
+      years: IF_YEARS,
+      home,
+      routes: [...routes].sort(
+        (a, b) => share(home, b) - share(home, a) || a.costUsd.value - b.costUsd.value,
+      ),
+      cautions: deadly(home, routes),
+    }));
+}
+
+/** Most conditions looked for one behind the other: beyond, the route is too far off to speak of. Our judgement. */
+const MOST_ROUNDS = 3;
+
+/** The route with all that closes it put right; what then comes up behind it is put right too. Null where something cannot be. */
+function openedUp(
+  planned: Planned,
+  world: World,
+  kind: RouteKind,
+  stops: readonly Stop[],
+): { codes: ConditionCode[]; home: Home; route: Route } | null {
+  let closed: readonly Stop[] = stops;
+  const codes: ConditionCode[] = [];
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    for (const { code } of closed) {
+      if (!canChange(code) || codes.includes(code)) return null;
+      codes.push(code);
+    }
+    const home = homeIf(planned, codes);
+    const route = sizedKind(kind, home, worldFor(world, home), planned.widths)?.route ?? null;
+    if (route === null) return null;
+    if (route.verdict !== 'cannot') return { codes, home, route };
+    closed = route.stops;
+  }
+  return null;
+}
+
+const canChange = (code: StopCode): code is ConditionCode => stopKindOf(code).opens !== null;
+
+function homeIf(
+  { interview, answers, asOf, widths, home }: Planned,
+  codes: readonly ConditionCode[],
+): Home {
+  const known = resolve(interview.questions, putIn(answers, codes), 'assume');
+  return buildHome(new Facts(known), widths, asOf, home.site);
+}
+
+/** One world for all; only a roof that is not there yet gets sun of its own. */
+function worldFor(world: World, home: Home): World {
+  const same = JSON.stringify(roofOf(home.facts)) === JSON.stringify(world.roof);
+  return same ? world : world.over(home, true);
+}
+
+/** Deadly cautions that these routes bring, beyond those of the home as it is. */
+function deadly(home: Home, routes: readonly Route[]): Finding[] {
+  const anyway = new Set(findings(home, ['preparation']).map(({ id }) => id));
+  return findings(
+    home,
+    routes.map(({ kind }) => kind),
+  ).filter(({ id, severity }) => severity === 5 && !anyway.has(id));
+}

@@ -1,0 +1,20 @@
+import type { PossibleIf } from '../../advice/possible-if';
+import type { Words } from '../../words/words';
+import { cautionData } from './caution-data';
+import type { PlanData } from './plan-schema';
+import { routeData } from './route-data';
+
+export function possibleIfData(
+  { conditions, home, routes, cautions }: PossibleIf,
+  words: Words,
+): PlanData['possibleIf'][number] {
+  return {
+    conditions: conditions.map(({ code, settles }) => ({
+      code,
+      if: words.household.possibleIf.condition(code),
+      settles,
+    })),
+    routes: routes.map((route) => routeData(home, route, words)),
+    cautions: cautions.map((one) => cautionData(home, one, words)),
+  };
+}
