@@ -136,6 +136,7 @@ function contextOf(sitting: Sitting): Context {
   return {
     interview: besideTariff(interview, sitting.tariff !== null),
     short: sitting.args.short,
+    guided: true,
     listFirst: sitting.args.change,
     nameProblem: (name) => {
       const { given } = sitting;
@@ -182,8 +183,9 @@ async function ask(sitting: Sitting, context: Context, start: State): Promise<St
 async function later(sitting: Sitting): Promise<Later> {
   await new Promise((resolve) => setTimeout(resolve, 20));
   const keeping = await keepingOf(sitting);
-  const { makeLater } = await import('./later');
-  return makeLater(keeping, sitting.tariff, interview);
+  const { laterApart, laterInOne } = await import('./later');
+  const of = [keeping, sitting.tariff, sitting.asOf] as const;
+  return whyScreenless(sitting) === null ? laterApart(...of) : laterInOne(...of);
 }
 
 /** The file of this home: the one named at the start, else NAME.home.yaml in this folder. */

@@ -1,8 +1,10 @@
 import type { Answers } from '../interview/answers';
 import type { Event } from '../interview/event';
+import type { NextStep } from '../interview/next-step';
 import type { Context, State } from '../interview/state';
 import type { Unfinished } from '../interview/unfinished';
 import type { Draft } from '../plan/draft';
+import type { SUMS_FAILED } from './weigh-safely';
 
 /**
  * How keeping went: null when all is on the disk; a sentence that says what to do when it is not; or all is, and
@@ -17,12 +19,29 @@ export interface OutsideChange {
   readonly says: string;
 }
 
+/** Found for the answers asked about: the sums, then what comes next where that was wanted. */
+export interface Found {
+  readonly draft?: Draft | typeof SUMS_FAILED;
+  readonly next?: NextStep | null;
+}
+
+/** Weighing and looking for the next question apart from the keys. */
+export interface Apart {
+  /** Only the newest answers count; `found` may be called twice. */
+  look(answers: Answers, wantsNext: boolean, found: (found: Found) => void): void;
+  close(): void;
+}
+
 /** What is loaded after the first question stands on the screen. */
 export interface Later {
   /** Keep the answers, and what was begun, on disk. */
   save(answers: Answers, unfinished: Unfinished): Saved;
   /** What the answers add up to so far. It may throw; nothing else may hang on it. */
   weigh(answers: Answers): Draft;
+  /** What comes after the opening. It may throw; then questions come in their written order. */
+  next?(answers: Answers): NextStep;
+  /** The same two in a thread of its own, so that keys never wait for them. */
+  readonly apart?: Apart;
 }
 
 /** What `main` hands to a face. The face draws and reads keys; the reducer decides. */

@@ -57,7 +57,7 @@ function lastsWords({ hours, reachesGoal }: GlanceRoute, goal: Figure): string {
 }
 
 /** Hours from few drawn years, rounded so that they do not look more exact than they are. */
-function aboutHours({ low, value }: Figure): string {
+export function aboutHours({ low, value }: Figure): string {
   const [from, to] = [roundHours(low), roundHours(value)];
   if (from === to) return `about ${formatQuantity(to, 'h')}`;
   return `${from === 0 ? 'up to about' : `about ${from} to`} ${formatQuantity(to, 'h')}`;

@@ -12,7 +12,12 @@ export function placeWords(context: Context, { at }: State): string {
  * How many questions come after this one: in the opening until a first plan, then in all. Judged as if every open
  * question were answered "not sure", so the count falls unless an answer opens new ones. Empty where none is left.
  */
-export function leftWords(context: Context, { at, answers }: State): string {
+export function leftWords(context: Context, state: State): string {
+  const { at, answers, next } = state;
+  // Found with the question itself: how many would still change the plan.
+  if (next?.code === 'ask' && next.questionId === at && !state.asksRest) {
+    return next.left <= 1 ? 'perhaps the last one' : `about ${next.left - 1} more`;
+  }
   const { opening } = context.interview;
   const open = stillOpen(context, answers).filter(({ id }) => id !== at);
   if (!opening.includes(at)) return open.length === 0 ? '' : `about ${open.length} more`;

@@ -1,4 +1,5 @@
 import type { Answers } from '../interview/answers';
+import type { NextStep } from '../interview/next-step';
 import type { Draft } from '../plan/draft';
 import type { Later } from './door';
 
@@ -11,5 +12,14 @@ export function weighSafely(later: Later, answers: Answers): Draft | typeof SUMS
     return later.weigh(answers);
   } catch {
     return SUMS_FAILED;
+  }
+}
+
+/** What comes next, or null where that cannot be worked out. */
+export function nextSafely(later: Later, answers: Answers): NextStep | null {
+  try {
+    return later.next?.(answers) ?? null;
+  } catch {
+    return null;
   }
 }

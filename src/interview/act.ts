@@ -46,6 +46,8 @@ export function onAct(context: Context, state: State, act: Act): State {
       return goToNext(context, state);
     case 'tonight':
       return { ...state, view: 'tonight', row: NO_ROW, scroll: 0, error: null, notice: null };
+    case 'rest':
+      return goToNext(context, { ...state, asksRest: true });
     case 'stop-now':
       return end(context, state, 'danger');
     case 'write':

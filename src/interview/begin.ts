@@ -29,6 +29,8 @@ const blank: State = {
   view: 'ask',
   trail: [],
   ahead: [],
+  next: null,
+  asksRest: false,
   fromCheck: false,
   leftOpen: [],
   field: fieldOf(''),

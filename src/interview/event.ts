@@ -1,5 +1,6 @@
 import type { Answer, Answers } from './answers';
 import type { Key } from './key';
+import type { NextStep } from './next-step';
 import type { Act } from './rows';
 
 /** What can happen to the interview: a key, an answer given outright (the line face), or a word from outside. */
@@ -12,6 +13,8 @@ export type Event =
   | { readonly type: 'open'; readonly question: string }
   /** Move a long text by so many lines. The face knows how many fit. */
   | { readonly type: 'scroll'; readonly by: number }
+  /** What comes next; null where it cannot be worked out. */
+  | { readonly type: 'next'; readonly next: NextStep | null }
   | { readonly type: 'notice'; readonly text: string | null }
   /** Why the answers are not on the disk just now; null once they are. */
   | { readonly type: 'unsaved'; readonly text: string | null }

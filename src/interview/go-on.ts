@@ -1,4 +1,5 @@
 import { show } from './begin';
+import type { NextStep } from './next-step';
 import { firstRow, NO_ROW } from './no-row';
 import { asksOfHome } from './opening';
 import { questionAt, relevant } from './relevant';
@@ -44,8 +45,45 @@ function nextOf(context: Context, state: State): string | undefined {
     .sort((a, b) => order.indexOf(a) - order.indexOf(b))[0];
 }
 
+/** What the face found to come next, where it was waited for. */
+export function takeNext(context: Context, state: State, next: NextStep | null): State {
+  if (state.view !== 'wait') return state;
+  if (next === null) return goToNext({ ...context, guided: false }, state);
+  if (next.code === 'enough') {
+    return { ...state, view: 'enough', next, row: NO_ROW, scroll: 0, error: null };
+  }
+  // The count never rises while nothing new was brought up.
+  const before = state.next?.code === 'ask' ? state.next.left : next.left;
+  const falling = { ...next, left: Math.min(next.left, before) };
+  const trail = [...state.trail, state.at];
+  return show(context, { ...state, next: falling, trail }, next.questionId);
+}
+
+/** After the opening: forward again to what was left by going back, else the face is asked. */
+function guidedOn(context: Context, state: State): State {
+  const order = relevant(context, state.answers).map((q) => q.id);
+  const nearest = state.ahead.filter((id) => order.includes(id)).at(-1);
+  if (nearest === undefined) return { ...state, view: 'wait', ahead: [], error: null };
+  const ahead = state.ahead.slice(0, state.ahead.lastIndexOf(nearest));
+  return show(context, { ...state, ahead, trail: [...state.trail, state.at] }, nearest);
+}
+
+/** True once every question of the opening that is asked of this home has an answer. */
+export function isOpened(
+  context: Pick<Context, 'interview' | 'short'>,
+  answers: State['answers'],
+): boolean {
+  const { opening } = context.interview;
+  return relevant(context, answers).every(
+    ({ id }) => !opening.includes(id) || answers[id] !== undefined,
+  );
+}
+
 /** That question, or the list of answers where none is left. */
 export function goToNext(context: Context, state: State): State {
+  if (context.guided === true && !state.asksRest && isOpened(context, state.answers)) {
+    return guidedOn(context, state);
+  }
   const order = relevant(context, state.answers).map((q) => q.id);
   const here = order.indexOf(state.at);
   const ahead = state.ahead.filter((id) => order.indexOf(id) > here);
@@ -86,7 +124,7 @@ export function openFromList(context: Context, state: State, id: string): State 
 /** One question back, or out of help and the like. */
 export function goBack(context: Context, state: State): State {
   if (state.view === 'welcome') return state;
-  if (state.view === 'first-plan') return show(context, state, state.at);
+  if (['first-plan', 'wait', 'enough'].includes(state.view)) return show(context, state, state.at);
   if (state.view === 'help' || state.view === 'unusual') {
     const row = firstRow(questionAt(context, state.at));
     return { ...state, view: 'ask', row, unusual: null, error: null };

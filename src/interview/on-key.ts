@@ -11,8 +11,12 @@ import type { Context, State } from './state';
 import { isFull } from './text-field';
 import { words } from './words';
 
+/** What may be done while the next question is looked for. */
+const HEARD_WAITING: readonly Key['name'][] = ['ctrl-c', 'ctrl-s', 'escape'];
+
 /** The interview after a key. */
 export function onKey(context: Context, state: State, key: Key): State {
+  if (state.view === 'wait' && !HEARD_WAITING.includes(key.name)) return state;
   const rows = rowsOf(context, state);
   const here = rows[state.row];
   if (key.name === 'enter' && isStray(state)) return { ...state, digits: '' };

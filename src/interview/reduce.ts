@@ -1,6 +1,6 @@
 import { accept, onAct, submitTyped } from './act';
 import type { Event } from './event';
-import { openFromList } from './go-on';
+import { openFromList, takeNext } from './go-on';
 import { onKey } from './on-key';
 import type { Context, State } from './state';
 import { takeOutside } from './take-outside';
@@ -20,6 +20,8 @@ export function reduce(context: Context, state: State, event: Event): State {
       return onAct(context, state, event.act);
     case 'open':
       return openFromList(context, state, event.question);
+    case 'next':
+      return takeNext(context, state, event.next);
     case 'scroll':
       return { ...state, scroll: Math.max(0, state.scroll + event.by) };
     case 'notice':

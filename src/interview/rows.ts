@@ -18,6 +18,7 @@ export type Act =
   | 'read'
   | 'go-on'
   | 'more'
+  | 'rest'
   | 'stop-now'
   | 'tonight'
   | 'write'
@@ -50,6 +51,10 @@ export function rowsOf(context: Context, state: State): Row[] {
       return [act('back', 'Back to the question')];
     case 'act-now':
       return actNowRows(context, state);
+    case 'wait':
+      return [];
+    case 'enough':
+      return enoughRows(state);
     case 'tonight':
       return [act('go-on', words.toPlanning), act('stop-now', words.endTonight)];
     case 'first-plan':
@@ -99,6 +104,17 @@ function actNowRows({ interview: { dangers } }: Context, { at, ticked }: State):
   if (mustLeave(dangers, ticked)) return [read, stop, act('back', words.isOver)];
   const tonight = offersTonight(dangers, ticked) ? [act('tonight', words.tonight)] : [];
   return canWait(dangers, ticked) ? [read, ...tonight, goOn, stop] : [read, stop, ...tonight, goOn];
+}
+
+/** Nothing open would change what to buy. */
+function enoughRows({ next }: State): Row[] {
+  const sharpen = next?.code === 'enough' ? next.sharpen : 0;
+  return [
+    act('write', words.seePlan),
+    ...(sharpen === 0 ? [] : [act('rest', words.sharpen(sharpen))]),
+    act('draft', words.answersSoFar),
+    act('stop', words.stop),
+  ];
 }
 
 /** Where the opening ends. The short talk ends there too. */

@@ -1,4 +1,5 @@
 import type { Answers } from './answers';
+import type { NextStep } from './next-step';
 import type { Interview } from './question';
 import type { TextField } from './text-field';
 import type { Unfinished } from './unfinished';
@@ -8,6 +9,8 @@ export interface Context {
   readonly interview: Interview;
   /** End with the opening. */
   readonly short: boolean;
+  /** After the opening the face is asked what comes next; without it, questions come in their written order. */
+  readonly guided?: boolean;
   /** After the question about danger comes the list of answers, not the next open question. */
   readonly listFirst?: boolean;
   /** A sentence when a home of this name may not be written, else null. */
@@ -24,6 +27,8 @@ export type View =
   | 'act-now'
   | 'tonight'
   | 'first-plan'
+  | 'wait'
+  | 'enough'
   | 'check'
   | 'read-back';
 
@@ -41,6 +46,10 @@ export interface State {
   readonly trail: readonly string[];
   /** Questions left behind by going back, nearest last: the way forward again. */
   readonly ahead: readonly string[];
+  /** What comes next as it was found last; null before the opening has ended. */
+  readonly next: NextStep | null;
+  /** Nothing open would change what to buy, and the rest is asked all the same. */
+  readonly asksRest: boolean;
   /** The question was opened from the list of answers, to change its answer. */
   readonly fromCheck: boolean;
   /** What was unanswered when a question was opened from the list. */

@@ -17,7 +17,18 @@ export function isTyped(context: Context, state: State): boolean {
 /** The question on screen is left without an answer: what stands in it is kept for when it comes up again. */
 export function setAside(context: Context, state: State): State {
   const question = questionAt(context, state.at);
-  if (['welcome', 'act-now', 'tonight', 'first-plan', 'check', 'read-back'].includes(state.view))
+  if (
+    [
+      'welcome',
+      'act-now',
+      'tonight',
+      'first-plan',
+      'wait',
+      'enough',
+      'check',
+      'read-back',
+    ].includes(state.view)
+  )
     return state;
   if (question.kind === 'choices') {
     const same = sameIds(state.ticked, state.answers[state.at]);

@@ -19,6 +19,9 @@ export const words = {
   allSo: 'All of this is so. Write my plan',
   notAllSo: 'Something is not so. Back to my answers',
   writePlan: 'Write my plan',
+  seePlan: 'See the plan',
+  sharpen: (count: number) =>
+    `Go on: ${count} ${count === 1 ? 'answer' : 'answers'} would sharpen the figures`,
   more: 'Go on, to make it fit your home',
   writeFirst: 'Write this first plan as a draft',
   answersSoFar: 'Look at my answers',

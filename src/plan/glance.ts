@@ -1,25 +1,12 @@
 import type { QuestionId } from '#compiled/question-ids.js';
-import { advise } from '../advice/advise';
-import type { Tariff } from '../bill/tariff/tariff';
-import { widthsOf } from '../home/build-home';
+import type { Trial } from '../advice/trial';
 import type { Home } from '../home/home';
-import { World } from '../home/world';
-import type { Answers } from '../interview/answers';
-import { besideTariff } from '../interview/beside-tariff';
-import type { Interview } from '../interview/question';
 import { isSource } from '../kinds/ask-traits';
 import type { RouteKind } from '../kinds/route-kind';
 import { traitsOf } from '../kinds/route-traits';
 import type { Figure } from '../quantity/figure';
-import { allRoutes } from '../routes/all-routes';
 import type { Route } from '../routes/route';
 import { missingForAdvice } from './floor-of-answers';
-import { homeFromAnswers } from './home-from-answers';
-
-/** Drawn years behind the glance: the first of the plan's hundred. */
-export const GLANCE_YEARS = 5;
-/** No age of a figure counts in a glance, so neither does the day. */
-const ANY_DAY = '2026-01-01';
 
 /** The plan so far, as the pane beside the question shows it: figures and ids, and names the plan gives. */
 export interface Glance {
@@ -46,22 +33,12 @@ export interface GlanceRoute {
   readonly ifs: readonly string[];
 }
 
-/** A quick look at the plan that these answers would give, from a few drawn years. */
-export function glancer(
-  whole: Interview,
-  ownTariff: Tariff | null = null,
-): (answers: Answers) => Glance {
-  const interview = besideTariff(whole, ownTariff !== null);
-  const widths = widthsOf(interview);
-  return (answers) => {
-    const home = homeFromAnswers(interview, answers, ANY_DAY);
-    const { goalHours, lifeSupport } = home;
-    const missing = missingForAdvice(home);
-    if (missing.length > 0) return { missing, route: null, goalHours, lifeSupport };
-    const routes = allRoutes(home, new World(home, GLANCE_YEARS), widths);
-    const route = glanceRoute(home, advise(home, routes).route);
-    return { missing, route, goalHours, lifeSupport };
-  };
+/** A quick look at the plan, from a trial of the answers on a few drawn years. */
+export function glanceOf({ home, advice }: Trial): Glance {
+  const { goalHours, lifeSupport } = home;
+  const missing = missingForAdvice(home);
+  const route = missing.length > 0 ? null : glanceRoute(home, advice.route);
+  return { missing, route, goalHours, lifeSupport };
 }
 
 function glanceRoute(home: Home, route: Route): GlanceRoute {

@@ -1,3 +1,4 @@
+import { type Trial, trials } from '../advice/trial';
 import type { Tariff } from '../bill/tariff/tariff';
 import { widthsOf } from '../home/build-home';
 import { demandOf } from '../home/demand';
@@ -14,20 +15,22 @@ import type { Interview } from '../interview/question';
 import { resolve } from '../interview/resolve';
 import { answersToSettle } from './answers-to-settle';
 import type { Draft, DraftLoad } from './draft';
-import { glancer } from './glance';
+import { glanceOf } from './glance';
 
 /**
  * A scale for the draft beside the question: what the answers given so far add up to. Only answers that were
  * given, or given as "not sure", count. The climate is looked up once for each ZIP code.
+ * @param tried trials of this interview that are remembered elsewhere too
  */
 export function weigher(
   whole: Interview,
   ownTariff: Tariff | null = null,
+  tried: ((answers: Answers) => Trial) | null = null,
 ): (answers: Answers) => Draft {
   const interview = besideTariff(whole, ownTariff !== null);
+  const trialOf = tried ?? trials(interview, ANY_DAY);
   const widths = widthsOf(interview);
   const sites = new Map<string, Site>();
-  const glance = glancer(whole, ownTariff);
   return (answers) => {
     // Once what must run is told, the pane counts as the plan does: what is not answered counts as "not sure".
     const missing = answers['must-run'] === undefined ? 'leave' : 'assume';
@@ -46,11 +49,14 @@ export function weigher(
       kwhPerDay: demand?.kwhPerDay[season] ?? null,
       day: `a hard ${season} day`,
       unsureCount: Object.values(answers).filter((answer) => answer === NOT_SURE).length,
-      glance: glance(answers),
+      glance: glanceOf(trialOf(answers)),
       lines: doNotFit(interview, answers, ownTariff),
     };
   };
 }
+
+/** No age of a figure counts beside a question, so neither does the day. */
+const ANY_DAY = '2026-01-01';
 
 function draftLoad(facts: Facts, load: Load): DraftLoad {
   const { id, name, rank, runningWatts } = load;
@@ -59,7 +65,7 @@ function draftLoad(facts: Facts, load: Load): DraftLoad {
 
 /** Answers that cannot both be right are asked about as soon as both are given. No age counts here, so neither does the day. */
 function doNotFit(interview: Interview, answers: Answers, ownTariff: Tariff | null): string[] {
-  return answersToSettle(interview, answers, '2026-01-01', ownTariff).map(
+  return answersToSettle(interview, answers, ANY_DAY, ownTariff).map(
     ({ answers: [one, other], asks }) => `Two answers do not fit together. ${one} ${other} ${asks}`,
   );
 }

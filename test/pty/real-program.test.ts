@@ -17,11 +17,11 @@ const program = fileURLToPath(new URL('../../src/bin/lampkeeper.mjs', import.met
 const household = fileURLToPath(new URL('../households/mill-lane.home.yaml', import.meta.url));
 const FIRST = 'Is anything dangerous at home right now?';
 const NAME = 'What short name';
-const PEOPLE = 'How many people';
+const HOURS = 'How long do you want';
 
 const start = terminalsOf(() => program, FIRST);
 
-/** A home whose opening was answered: the first question behind it asks for a number. */
+/** A home whose opening was answered but for one question, which asks for a number. */
 const OPENED = `lampkeeperHome: 1
 answers:
   home-name: oak-lane
@@ -33,31 +33,30 @@ answers:
   water-source: town
   heat-main: gas-furnace
   must-run: [fridge]
-  goal-hours: 24 h
   goal-season: winter
   engine-place: none
   budget-now: $500
 `;
 
-async function atPeople(): Promise<OpenTerminal> {
+async function atHours(): Promise<OpenTerminal> {
   const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-pty-'));
   writeFileSync(join(folder, 'oak-lane.home.yaml'), OPENED);
   const terminal = await start({ args: ['oak-lane.home.yaml'], folder });
   terminal.press('9 \r');
-  await terminal.shows(PEOPLE);
+  await terminal.shows(HOURS);
   return terminal;
 }
 
 describe('the program itself, through a pseudo-terminal', () => {
   it('keeps each answer in the home file, and goes on where it stopped', async () => {
-    const first = await atPeople();
+    const first = await atHours();
     first.press('4\r');
-    await first.hides(PEOPLE);
+    await first.hides(HOURS);
     first.press('\x13');
     expect((await first.ended()).exitCode).toBe(0);
     await first.shows('To go on: lampkeeper oak-lane.home.yaml');
     const kept = readFileSync(join(first.folder, 'oak-lane.home.yaml'), 'utf8');
-    expect(kept).toMatch(/people-count: 4/);
+    expect(kept).toMatch(/goal-hours: 4/);
 
     // Danger is asked afresh at every sitting.
     const again = await start({ args: ['oak-lane.home.yaml'], folder: first.folder });
@@ -66,13 +65,13 @@ describe('the program itself, through a pseudo-terminal', () => {
       const text = again.text();
       return (
         text.includes('Save and stop') &&
-        ![FIRST, NAME, PEOPLE].some((asked) => text.includes(asked))
+        ![FIRST, NAME, HOURS].some((asked) => text.includes(asked))
       );
     });
   });
 
   it('leaves on Ctrl+C with 130, the answers kept and the terminal as it was found', async () => {
-    const terminal = await atPeople();
+    const terminal = await atHours();
     terminal.press('12\x03');
     expect((await terminal.ended()).exitCode).toBe(130);
     expect(existsSync(join(terminal.folder, 'oak-lane.home.yaml'))).toBe(true);
@@ -106,14 +105,14 @@ describe('the program itself, through a pseudo-terminal', () => {
     ['Ctrl+C', (terminal: OpenTerminal) => terminal.press('\x03')],
     ['the end of its terminal', (terminal: OpenTerminal) => terminal.kill('SIGHUP')],
   ])('shows a number begun before %s again, and asks for Enter', async (_, leave) => {
-    const first = await atPeople();
+    const first = await atHours();
     first.press('12');
     await first.shows('[ 12 ');
     leave(first);
     await first.ended();
     const kept = readFileSync(join(first.folder, 'oak-lane.home.yaml'), 'utf8');
-    expect(kept).toMatch(/unfinished:\n {2}people-count: "12"/);
-    expect(kept.match(/people-count/g)).toHaveLength(1);
+    expect(kept).toMatch(/unfinished:\n {2}goal-hours: "12"/);
+    expect(kept.match(/goal-hours/g)).toHaveLength(1);
     const again = await start({ args: ['oak-lane.home.yaml'], folder: first.folder });
     again.press('9 \r');
     await again.shows('[ 12 ');
@@ -121,15 +120,15 @@ describe('the program itself, through a pseudo-terminal', () => {
   });
 
   it('has every answer on the disk when it is killed, and cleans up at the next start', async () => {
-    const first = await atPeople();
+    const first = await atHours();
     first.press('4\r');
-    await first.hides(PEOPLE);
+    await first.hides(HOURS);
     // The next question stands on the screen: what was answered before it is on the disk.
     first.kill('SIGKILL');
     await first.ended();
     const { folder } = first;
     const path = join(folder, 'oak-lane.home.yaml');
-    expect(readFileSync(path, 'utf8')).toMatch(/people-count: 4/);
+    expect(readFileSync(path, 'utf8')).toMatch(/goal-hours: 4/);
     expect(existsSync(join(folder, '.oak-lane.home.yaml.open'))).toBe(true);
     // As if it had been killed in the middle of a later answer.
     writeFileSync(`${path}.new-${first.pid}`, 'half');
@@ -142,26 +141,40 @@ describe('the program itself, through a pseudo-terminal', () => {
     ]);
   });
 
+  it('asks after the opening what would change the plan most, the same on the screen and line by line', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-pty-'));
+    writeFileSync(join(folder, 'oak-lane.home.yaml'), `${OPENED}  goal-hours: 24 h\n`);
+    const again = await start({ args: ['oak-lane.home.yaml'], folder });
+    again.press('9 \r');
+    await again.shows('Why now: ');
+    await again.shows('Your plan so far');
+    const asked = again.lines().find((line) => line.includes('?'))!;
+    again.press('\x03');
+    await again.ended();
+    const lines = await start({ args: ['--plain', 'oak-lane.home.yaml'], folder });
+    lines.press('9\r');
+    await lines.shows('Why now: ');
+    expect(lines.text()).toContain(asked.trim());
+  });
+
   it('lets a second window only look', async () => {
-    const first = await atPeople();
+    const first = await atHours();
     const { folder } = first;
     const second = await start({ args: ['oak-lane.home.yaml'], folder });
     await second.shows('This home is open in another window');
     second.press('\x03');
     await second.ended();
     first.press('4\r');
-    await first.hides(PEOPLE);
-    expect(readFileSync(join(folder, 'oak-lane.home.yaml'), 'utf8')).toMatch(/people-count: 4/);
+    await first.hides(HOURS);
+    expect(readFileSync(join(folder, 'oak-lane.home.yaml'), 'utf8')).toMatch(/goal-hours: 4/);
   });
 
   it('begins with the next home from the last screen', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-pty-'));
     copyFileSync(household, join(folder, 'kim.home.yaml'));
-    const terminal = await start({ args: ['kim.home.yaml'], folder });
-    // The last line of a question opens the list; its first line writes the plan.
+    const terminal = await start({ args: ['--change', 'kim.home.yaml'], folder });
+    // The first line of the list writes the plan.
     terminal.press('9 \r');
-    await terminal.hides(FIRST);
-    terminal.press('\x1b[A\r');
     await terminal.shows('Check your answers');
     terminal.press('\x1b[B\r\r\r');
     // The place told for a generator is read back; Enter alone does not confirm it.

@@ -5,11 +5,13 @@ import type { Context, State } from '../../interview/state';
 import { numberIn, sayUnit, words } from '../../interview/words';
 import { actNowTexts, actNowTitle } from '../act-now-texts';
 import { CHECK_TITLE, openWords } from '../check-words';
+import { enoughTitle, WAITING } from '../enough-words';
 import { FIRST_PLAN_TITLE } from '../first-plan-words';
 import { leftWords, placeWords } from '../place-words';
 import { SOURCE, TONIGHT_TITLE, tonightTexts } from '../tonight-texts';
 import { unsureWords } from '../unsure-words';
 import { WELCOME, WELCOME_TITLE } from '../welcome-words';
+import { whyNowWords } from '../why-now-words';
 
 /** What to print for the screen as it stands, except what has to be weighed: plain sentences, most important words first, no borders. */
 export function printView(context: Context, state: State): string[] {
@@ -24,6 +26,10 @@ export function printView(context: Context, state: State): string[] {
       return [words.unusualAsk(state.unusual?.said ?? ''), ...numbered(context, state)];
     case 'act-now':
       return actNowLines(context, state);
+    case 'wait':
+      return [WAITING];
+    case 'enough':
+      return [enoughTitle(state), ...numbered(context, state)];
     case 'tonight':
       return tonightLines(context, state);
     case 'first-plan':
@@ -57,6 +63,7 @@ function askLines(context: Context, state: State): string[] {
   return [
     `${[placeWords(context, state), leftWords(context, state)].filter(Boolean).join('; ')}.`,
     question.ask,
+    ...whyNowWords(state),
     `Hint: ${question.hint}.`,
     ...choices.map((row, i) => `${i + 1}. ${row.kind === 'choice' ? row.label : ''}`),
     `${how}; or: unsure, help, back, list, sums,${draft} stop.`,

@@ -13,7 +13,7 @@ import { NO_SUMS, NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draf
 import { firstPlanWords } from '../first-plan-words';
 import { glanceWords } from '../glance-words';
 import { hangUp } from '../hang-up';
-import { SUMS_FAILED, weighSafely } from '../weigh-safely';
+import { nextSafely, SUMS_FAILED, weighSafely } from '../weigh-safely';
 import { LineReader } from './line-reader';
 import { printList, printView } from './print-view';
 import { understand } from './understand';
@@ -110,11 +110,19 @@ class Lines {
     const after = reduce(this.door.context, before, event);
     // A line that was refused is gone once a new one is typed: nothing of it waits in a field.
     this.state = after.error === null ? after : { ...after, field: before.field };
+    this.state = this.onward(this.state);
     this.keep();
     const { error, notice, ending } = this.state;
     if (notice !== null && notice !== before.notice) this.print([`Noted: ${notice}`]);
     if (error !== null) this.print([`Error: ${error}`, ...this.typedAgain(after.field.text)]);
     else if (ending === null) this.show();
+  }
+
+  /** Line by line nobody is kept from typing: what comes next is worked out at once. */
+  private onward(state: State): State {
+    if (state.view !== 'wait') return state;
+    const next = nextSafely(this.later, state.answers);
+    return reduce(this.door.context, state, { type: 'next', next });
   }
 
   /** A long line refused is said again, so that it can be copied and mended. */
@@ -150,10 +158,13 @@ class Lines {
 
   /** What the opening adds up to, where it ends. */
   private firstPlan(): string[] {
-    if (this.state.view !== 'first-plan') return [];
+    const { view } = this.state;
+    if (view !== 'first-plan' && view !== 'enough') return [];
     const draft = weighSafely(this.later, this.state.answers);
     if (draft === SUMS_FAILED) return [NO_SUMS];
-    return firstPlanWords(this.door.context, this.state, draft);
+    return view === 'enough'
+      ? glanceWords(draft.glance)
+      : firstPlanWords(this.door.context, this.state, draft);
   }
 
   private sums(): string[] {

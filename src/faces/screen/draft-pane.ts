@@ -9,18 +9,25 @@ import { type Line, shorten, styled, wrapText } from './line';
 /** The plan so far beside the question: not made yet, made, or at fault. */
 export type Weighed = Draft | null | typeof SUMS_FAILED;
 
+export interface Pane {
+  readonly draft: Weighed;
+  /** What the last answer changed. */
+  readonly changed: string | null;
+}
+
 /** What the answers come to, for a column beside the question. */
-export function paneBeside(draft: Weighed, width: number): Line[] {
+export function paneBeside({ draft, changed }: Pane, width: number): Line[] {
   const title: Line = [{ text: 'Your plan so far', bold: true }];
   if (draft === null) return [title];
   if (draft === SUMS_FAILED) return [title, [], ...styled(wrapText(NO_SUMS, width))];
   const sums = draft.glance.route === null ? [] : sumWords(draft);
-  const groups = [...glanceWords(draft.glance), ...draft.lines, ...sums];
+  const last = changed === null ? [] : [changed];
+  const groups = [...glanceWords(draft.glance), ...last, ...draft.lines, ...sums];
   return [title, ...groups.flatMap((says) => [[], ...styled(wrapText(says, width))])];
 }
 
 /** The same in a few lines, for below the question. */
-export function paneBelow(draft: Weighed, width: number, glyphs: Glyphs): Line[] {
+export function paneBelow({ draft, changed }: Pane, width: number, glyphs: Glyphs): Line[] {
   if (draft === null) return [];
   if (draft === SUMS_FAILED) return styled(wrapText(NO_SUMS, width));
   const lines = draft.lines.flatMap((says) => wrapText(says, width));
@@ -31,6 +38,7 @@ export function paneBelow(draft: Weighed, width: number, glyphs: Glyphs): Line[]
   return styled([
     ...wrapText(`Your plan so far: ${first}`, width),
     ...flow(short, width, ' '),
+    ...(changed === null ? [] : [shorten(changed, width, glyphs.cut)]),
     ...lines,
   ]);
 }

@@ -22,6 +22,9 @@ function footWords(context: Context, state: State, question: Question): string[]
       return ['Up Down read on', 'Enter or Esc back', 'Ctrl+S save and stop'];
     case 'unusual':
       return [chooseOr(state, 'Enter choose'), 'Esc back', 'Ctrl+S save and stop'];
+    case 'wait':
+      return ['Esc back', 'Ctrl+S save and stop'];
+    case 'enough':
     case 'first-plan':
     case 'tonight':
     case 'act-now':

@@ -1,12 +1,15 @@
+import { WAITING } from '../enough-words';
 import { paneBelow, paneBeside } from './draft-pane';
 import { type Frame, type FrameParts, frameHeight, textWidth } from './frame';
 import { type Line, lineWidth } from './line';
 import { actNowFrame } from './views/act-now';
 import { askFrame } from './views/ask';
 import { checkFrame } from './views/check';
+import { enoughFrame } from './views/enough';
 import { firstPlanFrame } from './views/first-plan';
 import { helpFrame } from './views/help';
 import { readBackFrame } from './views/read-back';
+import { readingFrame } from './views/reading';
 import { tonightFrame } from './views/tonight';
 import { unusualFrame } from './views/unusual';
 import { welcomeFrame } from './views/welcome';
@@ -17,17 +20,17 @@ const PANE_WIDTH = 38;
 
 /** The screen for a state, as data. Pure. */
 export function frameOf(parts: FrameParts): Frame {
-  const { state, draft, size, glyphs } = parts;
+  const { state, draft, changed = null, size, glyphs } = parts;
   const { columns } = size;
   const hasPane = state.view === 'ask' || state.view === 'check';
   if (!hasPane || columns < BESIDE_FROM) {
     const width = textWidth(columns);
-    const pane = hasPane ? paneBelow(draft, width, glyphs) : [];
+    const pane = hasPane ? paneBelow({ draft, changed }, width, glyphs) : [];
     return viewFrame(parts, width, pane);
   }
   const left = textWidth(columns - PANE_WIDTH - 3);
   const frame = viewFrame(parts, left, []);
-  const pane = paneBeside(draft, PANE_WIDTH);
+  const pane = paneBeside({ draft, changed }, PANE_WIDTH);
   return { ...frame, lines: besideEachOther(frame.lines, pane, left, parts) };
 }
 
@@ -43,6 +46,10 @@ function viewFrame(parts: FrameParts, width: number, pane: readonly Line[]): Fra
       return helpFrame(parts, width);
     case 'act-now':
       return actNowFrame(parts, width);
+    case 'wait':
+      return readingFrame(parts, width, { title: WAITING, text: [] });
+    case 'enough':
+      return enoughFrame(parts, width);
     case 'tonight':
       return tonightFrame(parts, width);
     case 'first-plan':

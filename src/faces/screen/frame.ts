@@ -10,6 +10,8 @@ export interface FrameParts {
   readonly state: State;
   /** Null until the first sums are there. */
   readonly draft: Weighed;
+  /** What the last answer changed in the plan. */
+  readonly changed?: string | null;
   readonly size: Size;
   readonly glyphs: Glyphs;
 }

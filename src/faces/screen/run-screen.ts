@@ -1,11 +1,16 @@
+import type { Answers } from '../../interview/answers';
 import type { Event } from '../../interview/event';
+import { isOpened } from '../../interview/go-on';
 import type { Key } from '../../interview/key';
+import type { NextStep } from '../../interview/next-step';
 import { reduce } from '../../interview/reduce';
 import type { State } from '../../interview/state';
 import { isCertainNext, stepOf } from '../../interview/step';
 import { setAside } from '../../interview/unfinished';
-import { afterSaving, type Door, type Later } from '../door';
-import { weighSafely } from '../weigh-safely';
+import type { Draft } from '../../plan/draft';
+import { changeWords } from '../change-words';
+import { afterSaving, type Door, type Found, type Later } from '../door';
+import { nextSafely, SUMS_FAILED, weighSafely } from '../weigh-safely';
 import type { Weighed } from './draft-pane';
 import { eventFor, isRead } from './event-for';
 import type { Frame } from './frame';
@@ -34,12 +39,21 @@ export async function runScreen(door: Door): Promise<State> {
   }
 }
 
+/** How long nothing is said of looking for the next question, ms. */
+const SAY_WAITING_AFTER_MS = 150;
+
 /** Heard also before anything can be kept. */
 const NOW: readonly Key['name'][] = ['ctrl-c', 'ctrl-z'];
 
 class Screen {
   private state: State;
   private draft: Weighed = null;
+  /** What the last answer changed in the plan, or nothing to say. */
+  private changed: string | null = null;
+  /** Answers given since the sums were last found: one answer old they may still be shown. */
+  private behind = 0;
+  /** What comes next, for the answers it was found for. */
+  private next: { readonly answers: Answers; readonly next: NextStep | null } | null = null;
   private later: Later | null = null;
   /** Keys that came before anything could be kept. */
   private readonly early: Key[] = [];
@@ -51,6 +65,7 @@ class Screen {
   private finish: () => void = () => {};
   private suspend: () => void = () => {};
   private readonly standing = new Standing();
+  private slow: NodeJS.Timeout | undefined;
 
   constructor(private readonly door: Door) {
     this.state = door.start;
@@ -95,6 +110,8 @@ class Screen {
       await Promise.race([ended, loaded.then(() => ended)]);
       await loaded;
     } finally {
+      clearTimeout(this.slow);
+      this.later?.apart?.close();
       keyboard.close();
       stopWatching();
       suspension.close();
@@ -116,6 +133,16 @@ class Screen {
   }
 
   private draw(how: 'over' | 'anew' = 'over'): void {
+    clearTimeout(this.slow);
+    if (this.state.view === 'wait' && how === 'over' && !this.standing.is(stepOf(this.state))) {
+      // Mostly the next question is there before anybody could read that it is looked for.
+      this.slow = setTimeout(() => this.drawNow(how), SAY_WAITING_AFTER_MS);
+      return;
+    }
+    this.drawNow(how);
+  }
+
+  private drawNow(how: 'over' | 'anew'): void {
     const now = () => {
       if (this.state.ending !== null) return;
       if (!isSmall(sizeOf(this.door.stdout))) this.standing.set(stepOf(this.state));
@@ -128,8 +155,9 @@ class Screen {
 
   private frame() {
     const { context, stdout } = this.door;
-    const { state, draft, glyphs } = this;
-    const frame = frameOf({ context, state, draft, size: sizeOf(stdout), glyphs });
+    const { state, changed, glyphs } = this;
+    const draft = this.behind > 1 ? null : this.draft;
+    const frame = frameOf({ context, state, draft, changed, size: sizeOf(stdout), glyphs });
     this.shown = frame;
     return frame;
   }
@@ -169,6 +197,7 @@ class Screen {
     const before = this.state;
     this.happen(eventFor(before, key, this.shown));
     this.keep(key.name === 'enter');
+    this.onward();
     if (isCertainNext(this.door.context, before, this.state)) {
       this.standing.set(stepOf(this.state));
     }
@@ -184,7 +213,7 @@ class Screen {
   private onLoaded(later: Later): void {
     this.later = later;
     this.keep();
-    this.draft = weighSafely(later, this.state.answers);
+    this.look();
     const early = this.early.splice(0);
     if (early.length > 0) this.onKeys(early);
     else if (this.state.ending === null) this.draw();
@@ -201,6 +230,43 @@ class Screen {
     for (const event of afterSaving(saved)) this.happen(event);
     // What came from the file is in the file.
     this.kept = typeof saved === 'string' ? { answers, unfinished } : this.state;
-    if (this.state.answers !== kept.answers) this.draft = weighSafely(later, this.state.answers);
+    if (this.state.answers !== kept.answers) this.look();
+  }
+
+  /** Weigh the answers as they are now, and look for what comes next once the opening has ended. */
+  private look(): void {
+    const { later, state } = this;
+    const { context } = this.door;
+    const { answers } = state;
+    const wantsNext = context.guided === true && isOpened(context, answers);
+    this.behind += 1;
+    if (later?.apart !== undefined) {
+      later.apart.look(answers, wantsNext, (found) => this.onFound(answers, found));
+    } else if (later !== null) {
+      this.onFound(answers, { draft: weighSafely(later, answers) });
+      if (wantsNext) this.onFound(answers, { next: nextSafely(later, answers) });
+    }
+  }
+
+  private onFound(answers: Answers, { draft, next }: Found): void {
+    if (answers !== this.state.answers || this.state.ending !== null) return;
+    if (draft !== undefined) {
+      const known = this.behind === 1 && this.draft !== null && this.draft !== SUMS_FAILED;
+      const before = known ? (this.draft as Draft).glance : null;
+      this.changed =
+        before === null || draft === SUMS_FAILED ? null : changeWords(before, draft.glance);
+      this.draft = draft;
+      this.behind = 0;
+    }
+    if (next !== undefined) this.next = { answers, next };
+    this.onward();
+    this.draw();
+  }
+
+  /** Where the next question was waited for and is found, it is asked. */
+  private onward(): void {
+    const { state, next } = this;
+    if (state.view !== 'wait' || next === null || next.answers !== state.answers) return;
+    this.happen({ type: 'next', next: next.next });
   }
 }

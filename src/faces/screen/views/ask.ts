@@ -2,6 +2,7 @@ import { questionAt } from '../../../interview/relevant';
 import { rowsOf } from '../../../interview/rows';
 import type { Context, State } from '../../../interview/state';
 import { leftWords, placeWords } from '../../place-words';
+import { whyNowWords } from '../../why-now-words';
 import { type CutRule, cutLines, fitParts } from '../fit-parts';
 import { footLines } from '../foot';
 import { type Frame, type FrameParts, frameHeight } from '../frame';
@@ -17,6 +18,7 @@ export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]
   const topic = styled(wrapText(topicWords(context, state, width), width), { dim: true });
   const ask = styled(wrapText(question.ask, width), { bold: true });
   const hint = styled(wrapText(question.hint, width));
+  const why = whyNowWords(state).flatMap((says) => styled(wrapText(says, width), { dim: true }));
   const block = rowLines({ rows: rowsOf(context, state), state, question, width });
   const message = messageLines(state, width);
   const foot = footLines(context, state, question, width);
@@ -28,6 +30,7 @@ export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]
       { name: 'gap-topic', height: gap },
       { name: 'ask', height: ask.length },
       { name: 'hint', height: hint.length },
+      { name: 'why', height: why.length },
       { name: 'gap-rows', height: gap },
       { name: 'rows', height: block.lines.length },
       { name: 'gap-message', height: message.length > 0 ? gap : 0 },
@@ -48,6 +51,7 @@ export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]
     ...blank('gap-topic'),
     ...cutLines(ask, tall('ask'), glyphs.cut),
     ...cutLines(hint, tall('hint'), glyphs.cut),
+    ...cutLines(why, tall('why'), glyphs.cut),
     ...blank('gap-rows'),
   ];
   const lines = [
@@ -83,6 +87,7 @@ function cutOrder(own: number): CutRule[] {
     ['gap-foot', 0],
     ['gap-rows', 0],
     ['pane', 0],
+    ['why', 0],
     ['rows', 6],
     ['hint', 0],
     ['topic', 0],

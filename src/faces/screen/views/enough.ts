@@ -1,0 +1,15 @@
+import { NO_SUMS } from '../../draft-words';
+import { enoughTitle } from '../../enough-words';
+import { glanceWords } from '../../glance-words';
+import { SUMS_FAILED } from '../../weigh-safely';
+import type { Frame, FrameParts } from '../frame';
+import { labelLines } from '../row-lines';
+import { readingFrame } from './reading';
+
+/** Nothing open would change what to buy: the plan so far, and what can be done now. */
+export function enoughFrame(parts: FrameParts, width: number): Frame {
+  const { state, draft } = parts;
+  const says = draft === SUMS_FAILED ? [NO_SUMS] : draft === null ? [] : glanceWords(draft.glance);
+  const text = says.flatMap((one) => labelLines('- ', one, false, width));
+  return readingFrame(parts, width, { title: enoughTitle(state), text });
+}

@@ -1,0 +1,87 @@
+import { describe, expect, test } from 'vitest';
+import { enoughTitle } from '../../src/faces/enough-words';
+import { leftWords } from '../../src/faces/place-words';
+import { whyNowWords } from '../../src/faces/why-now-words';
+import type { Answer } from '../../src/interview/answers';
+import { begin } from '../../src/interview/begin';
+import type { Key } from '../../src/interview/key';
+import type { NextStep } from '../../src/interview/next-step';
+import { reduce } from '../../src/interview/reduce';
+import { rowsOf } from '../../src/interview/rows';
+import type { Context, State } from '../../src/interview/state';
+import { smallInterview } from '../faces/small-interview';
+
+const context: Context = {
+  interview: smallInterview,
+  short: false,
+  guided: true,
+  nameProblem: () => null,
+  spareName: () => 'home-1',
+};
+const answer = (state: State, given: Answer) =>
+  reduce(context, state, { type: 'answer', answer: given });
+const found = (state: State, next: NextStep | null) =>
+  reduce(context, state, { type: 'next', next });
+const press = (state: State, name: Exclude<Key['name'], 'text'>) =>
+  reduce(context, state, { type: 'key', key: { name } });
+const ask = (questionId: string, left = 3): NextStep => ({
+  code: 'ask',
+  questionId,
+  why: 'It decides whether there is a pump.',
+  left,
+});
+
+/** The opening answered: what comes next is waited for. */
+const waiting = answer(answer(begin(context, {}), ['none']), 'kim');
+
+describe('after the opening', () => {
+  test('the face is waited for, and its question comes with why now and how many more', () => {
+    expect(waiting.view).toBe('wait');
+    const state = found(waiting, ask('home-zip'));
+    expect(state).toMatchObject({ view: 'ask', at: 'home-zip' });
+    expect(whyNowWords(state)).toEqual(['Why now: it decides whether there is a pump.']);
+    expect(leftWords(context, state)).toBe('about 2 more');
+  });
+
+  test('while it is looked for no key answers, and Esc, Ctrl+S and Ctrl+C are heard', () => {
+    for (const name of ['enter', 'tab', 'up', 'down', 'page-down', 'home'] as const)
+      expect(press(waiting, name)).toBe(waiting);
+    expect(press(waiting, 'escape')).toMatchObject({ view: 'ask', at: 'home-name' });
+    expect(press(waiting, 'ctrl-s').ending).toBe('saved');
+    expect(press(waiting, 'ctrl-c').ending).toBe('interrupted');
+  });
+
+  test('back leads to the question before, and forward again to the one left', () => {
+    const zip = found(waiting, ask('home-zip'));
+    const goal = found(answer(zip, '48911'), ask('goal-hours', 2));
+    const back = press(goal, 'escape');
+    expect(back).toMatchObject({ view: 'ask', at: 'home-zip' });
+    expect(answer(back, '48912')).toMatchObject({ view: 'ask', at: 'goal-hours' });
+  });
+
+  test('the count falls, whatever the face counts', () => {
+    const first = found(waiting, ask('home-zip', 5));
+    const second = found(answer(first, '48911'), ask('goal-hours', 9));
+    expect(leftWords(context, first)).toBe('about 4 more');
+    expect(leftWords(context, second)).toBe('about 4 more');
+  });
+
+  test('where it cannot be worked out, the written order goes on', () => {
+    expect(found(waiting, null)).toMatchObject({ view: 'ask', at: 'water-source' });
+  });
+
+  test('when nothing would change what to buy it says so, and the rest may be asked in its order', () => {
+    const state = found(waiting, { code: 'enough', sharpen: 11 });
+    expect(enoughTitle(state)).toBe(
+      'Nothing you could still answer would change what to buy. 11 answers would sharpen the figures.',
+    );
+    const acts = rowsOf(context, state).map((row) => (row.kind === 'act' ? row.act : ''));
+    expect(acts).toEqual(['write', 'rest', 'draft', 'stop']);
+    let pressed = state;
+    for (let i = 0; i < 30; i++) pressed = press(pressed, 'enter');
+    expect(pressed).toMatchObject({ view: 'enough', ending: null });
+    const rest = reduce(context, state, { type: 'act', act: 'rest' });
+    expect(rest).toMatchObject({ view: 'ask', at: 'water-source' });
+    expect(answer(rest, 'town')).toMatchObject({ view: 'ask', at: 'waste' });
+  });
+});
