@@ -41,14 +41,6 @@ export function fuelToday({ atHand }: FuelUse): string {
   return `${formatQuantity(atHand.value, 'gal')} ${isKept(atHand) ? 'here' : 'not here yet'}`;
 }
 
-/** "with 21 gal stored about 3 days 2 h, careful count 2 days 2 h". */
-export function sayOnceStored({ gallons, route }: OnceStored): string {
-  const { value, low } = route.lasting.hours!;
-  const [likely, careful] = [value, low].map((h) => formatQuantity(Math.round(h), 'h'));
-  const stored = `with ${formatQuantity(gallons, 'gal')} stored about ${likely}`;
-  return likely === careful ? stored : `${stored}, careful count ${careful}`;
-}
-
 const isKept = ({ source }: NonNullable<FuelUse['atHand']>) => source.kind !== 'assumed';
 
 function withFuel(fuel: FuelUse, gallons: number): FuelUse {

@@ -2,6 +2,7 @@ import { sayAboveTold } from './above-told';
 import { advised } from './advised';
 import { cautions } from './cautions';
 import { sayDanger } from './danger';
+import { frontPage } from './front-page';
 import { fuelForGoal } from './fuel-for-goal';
 import { hardCase } from './hard-case';
 import { healthFirst } from './health-first';
@@ -17,6 +18,7 @@ import { whatYouHave } from './what-you-have';
 
 /** The summary for the household, part by part. */
 export const household = {
+  frontPage,
   danger: sayDanger,
   aboveTold: sayAboveTold,
   fuelForGoal,

@@ -1,0 +1,69 @@
+import type { Home } from '../../../home/home';
+import { isSource, outletsOnly } from '../../../kinds/ask-traits';
+import { traitsOf } from '../../../kinds/route-traits';
+import { isWired } from '../../../plan/electrical/route-traits';
+import type { Plan } from '../../../plan/plan';
+import { carriesAllMust, mustMissed } from '../../../routes/must-carried';
+import { fuelToday, onceStored } from '../../../routes/once-stored';
+import type { Route } from '../../../routes/route';
+import type { Words } from '../../../words/words';
+import { sayAboveTold } from '../say-above-told';
+import { sayDevicesAlone } from '../say-health-first';
+import { sayBothWays } from './say-thriftily';
+
+/** What to buy; where life hangs on a device, only beside what comes before. */
+export function buy({ advice: { route }, addOns, lifeFirst, home }: Plan, words: Words): string {
+  const say = words.household.frontPage;
+  const told = lifeFirst?.told === true;
+  const also = addOns.length === 0 || told ? '' : say.addOns(addOns);
+  if (route.parts.length > 0 && route.costUsd.high === 0 && !told)
+    return say.buyNothing(route, also);
+  return say.buy(route, {
+    head: !told ? 'buy' : isSource(traitsOf[route.kind]) ? 'bridge' : 'beside',
+    aboveTold: sayAboveTold(home, route, words),
+    installed: isWired(route),
+    also,
+  });
+}
+
+/** How long it lasts by both counts, and whether that is what was asked for. */
+export function lasts(plan: Plan, words: Words): string {
+  const say = words.household.frontPage;
+  const { advice, home } = plan;
+  const { route } = advice;
+  const { hours, reachesGoal, says } = route.lasting;
+  if (hours === null || route.carries.length === 0) return say.howLong(says);
+  const stored = onceStored(home, route);
+  const goalHours = home.goalHours.value;
+  const careful = (stored?.route.lasting.hours ?? hours).low;
+  return say.lasts({
+    hours,
+    justUnder: !reachesGoal && Math.round(hours.value) === Math.round(goalHours),
+    fuelToday: stored === null ? '' : fuelToday(route.fuel!),
+    stored,
+    goalHours,
+    reached: stored?.route.lasting.reachesGoal || reachesGoal,
+    carefulFallsShort: Math.round(careful) < goalHours,
+    more: `${sayBothWays(plan, words)}${sayDevicesAlone(plan, words)}`,
+  });
+}
+
+/** What must run and is not carried, and the cheapest route that carries it. */
+export function notCarried({ advice: { route }, home, routes }: Plan, words: Words): string {
+  const say = words.household.frontPage;
+  if (route.carries.length === 0) return say.carriesNothing;
+  const missed = mustMissed(home, route).map((load) => load.name);
+  const reach = outletsOnly(traitsOf[route.kind]) ? say.outletsOnly : '';
+  if (missed.length === 0) return say.carriesAll(reach);
+  const all = carriesAll(home, routes);
+  return say.doesNotCarry(missed, reach, all === null ? '' : say.cheapestForAll(all));
+}
+
+/** The cheapest route that carries everything that must run, for however long. */
+function carriesAll(home: Home, routes: readonly Route[]): Route | null {
+  const all = routes.filter(
+    (route) =>
+      route.verdict !== 'cannot' && route.carries.length > 0 && carriesAllMust(home, route),
+  );
+  return [...all].sort((a, b) => a.costUsd.value - b.costUsd.value)[0] ?? null;
+}

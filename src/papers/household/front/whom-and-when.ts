@@ -1,0 +1,44 @@
+import { gasHere } from '../../../home/gas-here';
+import type { Home } from '../../../home/home';
+import { hasFixedBattery } from '../../../kinds/ask-traits';
+import { traitsOf } from '../../../kinds/route-traits';
+import { harmfulSeason } from '../../../plan/harmful-season';
+import { GO_NOW, leavingForPeople } from '../../../plan/leaving-point';
+import type { Plan } from '../../../plan/plan';
+import type { Route } from '../../../routes/route';
+import type { Words } from '../../../words/words';
+
+/** For a life-support device its own line; else those for a person at risk, in the seasons the plan is for. */
+export function leave({ home }: Plan, words: Words): string[] {
+  return [...leaveForPeople(home, words), ...goWhenTold(home, words)];
+}
+
+function leaveForPeople(home: Home, words: Words): string[] {
+  const lines = leavingForPeople(home);
+  const device = lines.find((line) => line.about === 'device');
+  if (device !== undefined) return [device.says];
+  const now = lines.filter(({ about }) => about !== 'device' && harmfulSeason(home, about));
+  return now.length > 0 ? [words.household.frontPage.leave(now.map((line) => line.says))] : [];
+}
+
+/** Fire and water that were told leave no time to read on: the order comes first. */
+function goWhenTold({ facts }: Home, words: Words): string[] {
+  const told = facts.told('hazards') && facts.has('hazards', 'wildfire', 'flood', 'hurricane');
+  return told ? [words.household.frontPage.goWhenTold(GO_NOW)] : [];
+}
+
+/** Whom to call before anything is connected. */
+export function call({ advice: { route }, electricianFor, home }: Plan, words: Words): string {
+  return words.household.frontPage.call({
+    electrician: electricianFor,
+    permit: route.parts.some((part) => part.equipmentClass === 'permit'),
+    gasFitter: isGasFitters(route, home),
+    powerCompany: hasFixedBattery(traitsOf[route.kind]),
+  });
+}
+
+/** Piped gas and the house tank are a gas fitter's; cans and cylinders are not. */
+function isGasFitters({ fuel }: Route, { facts }: Home): boolean {
+  if (fuel === null) return false;
+  return fuel.atHand === null || (fuel.fuel === 'propane' && gasHere(facts) === 'tank');
+}

@@ -1,0 +1,130 @@
+import type { AddOn } from '../../../plan/add-ons';
+import type { Figure } from '../../../quantity/figure';
+import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
+import type { OnceStored } from '../../../routes/once-stored';
+import type { Route } from '../../../routes/route';
+import { inSentence, listOf } from '../list-of';
+import { sayFigure } from '../say-figure';
+
+const whole = (hours: number) => formatQuantity(Math.round(hours), 'h');
+
+/** The first page. */
+export const frontPage = {
+  title: (home: string) => `Backup power plan: ${home}`,
+  standing: (asOf: string) =>
+    `As of ${asOf}. A planning aid, not an electrical design: a licensed electrician, the building department and the local code decide.`,
+  draft: (why: readonly string[]) => `DRAFT, not for buying from: ${why.join('; ')}.`,
+  job: (job: string) => `The job: ${job}`,
+  beforeBuying: (lines: readonly string[]) => `Before anything is bought: ${lines.join(' ')}`,
+  hurtsMost: 'What can hurt here most:',
+  firstSteps: 'First steps:',
+  step: (what: string, who: string) => `${what} (${who})`,
+
+  /** `head`: what a device of life support makes of the purchase. */
+  buy(
+    { title, parts, costUsd }: Route,
+    of: { head: 'buy' | 'beside' | 'bridge'; aboveTold: string; installed: boolean; also: string },
+  ): string {
+    const head = {
+      buy: 'What to buy',
+      beside: 'Beside that',
+      bridge: 'Beside that, and only as a bridge',
+    }[of.head];
+    const made = parts.map((part) => inSentence(part.name)).join('; ');
+    return `${head}: ${inSentence(title)}, ${sayFigure(costUsd)}${of.aboveTold}${of.installed ? ' installed' : ''}: ${made}.${of.also}`;
+  },
+  buyNothing: ({ title, parts }: Route, also: string) =>
+    `What to buy: nothing. Use ${inSentence(title)}: ${parts.map((part) => inSentence(part.name)).join('; ')}.${also}`,
+  /** With a space before it. */
+  addOns: (addOns: readonly AddOn[]) =>
+    ` Worth having beside it: ${addOns
+      .map(
+        ({ name, usdLow, usdLikely, usdHigh }) =>
+          `${inSentence(name)}, ${formatRange(usdLow, usdLikely, usdHigh, '$')}`,
+      )
+      .join('; ')}.`,
+
+  howLong: (says: string) => `How long: ${says}`,
+  /** Hours by both counts, on the fuel of today and once cans are filled, and what was asked for. */
+  lasts(of: {
+    readonly hours: Figure;
+    /** Shown as less than the goal though it rounds to it. */
+    readonly justUnder: boolean;
+    /** What is here today, where cans are still to be filled. */
+    readonly fuelToday: string;
+    readonly stored: OnceStored | null;
+    readonly goalHours: number;
+    readonly reached: boolean;
+    readonly carefulFallsShort: boolean;
+    /** What else is counted, with a space before it. */
+    readonly more: string;
+  }): string {
+    const { hours, stored, goalHours } = of;
+    const likely = `${of.justUnder ? 'just under' : 'about'} ${whole(hours.value)}`;
+    const bad = hours.low < 0.5 ? 'none at all' : whole(hours.low);
+    const states = stored === null ? '' : ` (${of.fuelToday}); ${onceStored(stored)}`;
+    const goal = formatQuantity(goalHours, 'h');
+    const asked = of.reached
+      ? `You asked for ${goal}${of.carefulFallsShort ? '; the careful count falls short' : ''}.`
+      : `It does not reach the ${goal} you asked for.`;
+    return `How long: ${likely}, careful count ${bad}${states}. ${asked}${of.more}`;
+  },
+
+  carriesNothing: 'What it carries: nothing; it gives no power.',
+  carriesAll: (reach: string) => `What it carries: all that must keep running.${reach}`,
+  doesNotCarry: (missed: readonly string[], reach: string, other: string) =>
+    `What it does not carry, though it must keep running: ${listOf(missed.map(inSentence))}.${reach}${other}`,
+  /** With a space before it. */
+  outletsOnly:
+    ' It feeds only what has a plug: no ceiling light, no wall outlet, nothing wired in.',
+  /** The cheapest route that carries all, with its hours: carrying all for a night is not doing the job. */
+  cheapestForAll({ title, costUsd, lasting: { hours, reachesGoal } }: Route): string {
+    const long =
+      hours === null
+        ? 'while the gas flows'
+        : `for about ${whole(hours.value)}, careful count ${whole(hours.low)}${reachesGoal ? '' : ', too short as well'}`;
+    return ` Cheapest that carries it too: ${inSentence(title)}, about ${formatQuantity(costUsd.value, '$')}, ${long}.`;
+  },
+
+  noHeat: (because: string, staysHere: boolean) =>
+    `Expect no heat while the power is out: ${because}.${staysHere ? ' Live in one room, hang a thermometer in it, and leave before it stays below 60 °F.' : ''}`,
+  noCooling: (because: string, staysHere: boolean) =>
+    `Expect no cooling while the power is out: ${because}. ${staysHere ? 'Have a cool place to go to, and leave before a room stays above 90 °F; a fan alone does not protect above that.' : 'A fan alone does not protect above 90 °F.'}`,
+  buildingHeats: 'the building heats your home, and its boiler needs power too',
+  /** A unit for one room that nobody may have is not "the" unit of this home. */
+  notRun: (names: readonly string[], forOneRoom: boolean) =>
+    forOneRoom
+      ? `this plan runs no ${listOf(names.map(inSentence))}`
+      : `this plan does not carry the ${listOf(names.map(inSentence))}`,
+
+  goWhenTold: (now: string) => `If you are told to go, or fire or fast water is near: ${now}`,
+  leave: (lines: readonly string[]) => `When to leave. ${lines.join(' ')}`,
+
+  call(of: {
+    readonly electrician: 'route' | 'home' | 'nothing';
+    readonly permit: boolean;
+    readonly gasFitter: boolean;
+    readonly powerCompany: boolean;
+  }): string {
+    const electrician = {
+      route: 'a licensed electrician, yes',
+      home: 'a licensed electrician, for the home and not for this route',
+      nothing: 'no electrician for this route',
+    }[of.electrician];
+    const others = [
+      electrician,
+      ...(of.permit ? ['the building department, for permit and inspection'] : []),
+      ...(of.gasFitter ? ['a gas fitter, for the fuel'] : []),
+      ...(of.powerCompany ? ['the power company, for its approval'] : []),
+    ];
+    return `Whom to call: ${others.join('; ')}.`;
+  },
+};
+
+/** "with 21 gal stored about 3 days 2 h, careful count 2 days 2 h". */
+function onceStored({ gallons, route }: OnceStored): string {
+  const { value, low } = route.lasting.hours!;
+  const [likely, careful] = [value, low].map(whole);
+  const stored = `with ${formatQuantity(gallons, 'gal')} stored about ${likely}`;
+  return likely === careful ? stored : `${stored}, careful count ${careful}`;
+}
