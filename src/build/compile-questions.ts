@@ -52,6 +52,9 @@ export function compileQuestions(from: string, to: string): Question[] {
         throw new Error(`order.yaml: ${list} names ${id}, which is no question`);
     }
   }
+  for (const id of order.retired) {
+    if (seen.includes(id)) throw new Error(`order.yaml: retired names ${id}, which is still asked`);
+  }
   for (const [id, opens] of Object.entries(order.readBack)) {
     const choices = questions.find((one) => one.id === id)?.choices?.map((one) => one.id) ?? [];
     const strange = opens.filter((choice) => !choices.includes(choice));
@@ -73,6 +76,7 @@ export function compileQuestions(from: string, to: string): Question[] {
     private: privateIds(order.private, questions),
     mattersMost: order.mattersMost,
     tariff: order.tariff,
+    retired: order.retired,
   });
   writeFileSync(join(to, 'questions.js'), `export default JSON.parse(${JSON.stringify(text)});\n`);
   writeFileSync(

@@ -1,6 +1,7 @@
 import interview from '#compiled/questions.js';
 import { TARIFF_KEY } from '../bill/tariff/tariff-key';
 import { privateIn } from '../interview/private-answers';
+import { PLAN_KEY } from '../papers/plan-file/plan-file-version';
 import { readYamlFile } from '../store/read-yaml-file';
 import { DONE, FAILED, WRONG_USAGE } from './exit-codes';
 import { homeFromFile } from './home-from-file';
@@ -9,7 +10,7 @@ import { printErr, printOut } from './print';
 import { privateWords } from './private-words';
 import type { Arguments } from './read-arguments';
 
-/** `lampkeeper check FILE`: line, column and what to do for every fault, in a home file or a tariff file. */
+/** `lampkeeper check FILE`: line, column and what to do for every fault, in a home, a tariff or a plan file. */
 export async function checkCommand(args: Arguments): Promise<number> {
   const [path, ...more] = args.rest;
   if (path === undefined || more.length > 0) {
@@ -20,14 +21,21 @@ export async function checkCommand(args: Arguments): Promise<number> {
     const { privateCopy } = await import('./private-copy');
     return privateCopy(path);
   }
-  const checked = isTariff(path) ? await checkTariff(path) : await checkHome(path);
+  const checked = await checkFile(path);
   printOut(`${checked.says}\n`);
   return checked.ok ? DONE : FAILED;
 }
 
-function isTariff(path: string): boolean {
+/** A tariff and a plan are known by their first key; anything else is read as a home. */
+async function checkFile(path: string): Promise<{ ok: boolean; says: string }> {
   const file = readYamlFile(path);
-  return file.ok && typeof file.data === 'object' && Object.hasOwn(file.data ?? {}, TARIFF_KEY);
+  const data = file.ok && typeof file.data === 'object' ? (file.data ?? {}) : {};
+  if (Object.hasOwn(data, TARIFF_KEY)) return checkTariff(path);
+  if (file.ok && Object.hasOwn(data, PLAN_KEY)) {
+    const { checkPlan } = await import('./check-plan');
+    return checkPlan(path, data, file.placeOf);
+  }
+  return checkHome(path);
 }
 
 async function checkTariff(path: string): Promise<{ ok: boolean; says: string }> {

@@ -115,6 +115,7 @@ export const orderFileSchema = z.strictObject({
   }),
   mattersMost: z.array(z.string()).min(1),
   tariff: z.array(z.string()).min(1),
+  retired: z.array(z.string()),
 });
 
 const names = z.array(z.string().regex(/^[a-z0-9-]+$/));

@@ -97,4 +97,6 @@ export interface Interview {
   readonly mattersMost: readonly string[];
   /** Ids of what a tariff file tells; never a condition of a question outside the list. */
   readonly tariff: readonly string[];
+  /** Ids asked once and no longer: an older file may still hold them. */
+  readonly retired: readonly string[];
 }

@@ -67,6 +67,9 @@ export function parseHome(text: string, interview: Interview): ReadHome {
   };
 }
 
+/** First key of a plan file: it is often taken for the home file beside it. */
+const PLAN_KEY = 'lampkeeperPlan';
+
 const NO_YAML =
   'this text could not be read as YAML. Start again from a file that lampkeeper wrote.';
 
@@ -117,6 +120,10 @@ class HomeReader {
           this.remarks,
         );
     }
+    if (seen.has(PLAN_KEY)) {
+      this.fault(0, 'this is a plan, not a home. Use the home file it was made from.');
+      return;
+    }
     if (!seen.has(HOME_KEY))
       this.fault(0, `"${HOME_KEY}: ${HOME_VERSION}" is missing. Add it as the first line.`);
     if (!seen.has('answers'))
@@ -161,6 +168,12 @@ class HomeReader {
       const id = keyOf(line);
       const question = this.questions.get(id);
       if (question !== undefined) read(question, line);
+      else if (this.interview.retired.includes(id))
+        this.fault(
+          at(line.key),
+          `"${id}" is no longer asked. It stays in the file and changes no plan.`,
+          this.remarks,
+        );
       else
         this.fault(at(line.key), `no question is called "${id}". ${nearest(id, this.interview)}`);
     }

@@ -41,6 +41,7 @@ export const smallInterview: Interview = {
   opening: ['now-danger', 'home-name'],
   mattersMost: ['goal-hours'],
   tariff: [],
+  retired: [],
   questions: [
     {
       ...common,
