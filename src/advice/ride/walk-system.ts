@@ -8,6 +8,7 @@ import type { WalkGenerator, WalkSystem, WalkVehicle } from '../../outage/walk/s
 import { fuelLine } from '../../physics/generator-fuel';
 import { limitsOf } from '../../routes/battery-hours';
 import type { Route } from '../../routes/route';
+import { runHours } from '../../routes/run-hours';
 import { fuelHeatKwh, type GeneratorFuel, generatorType } from '../../tables/fuels';
 
 /** What a vehicle's outlet draws by being on, kW. */
@@ -26,7 +27,7 @@ export function walkSystem(home: Home, route: Route, fed: Fed): WalkSystem {
   const own = traitsOf[route.kind].vehicle ? vehicleOf(home.facts) : null;
   return {
     battery: own === null ? batteryOf(route, fed) : null,
-    generator: generatorOf(route, fed.careful === true),
+    generator: generatorOf(route, fed),
     vehicle: own === null ? null : vehicleSource(route, own),
     ladder: [],
   };
@@ -47,7 +48,8 @@ export function storeLimits(route: Route, { loads, season, careful }: Fed): Stor
   return { ...limits, idleKw: idleWatts / 1000 };
 }
 
-function generatorOf({ generator, fuel }: Route, careful: boolean): WalkGenerator | null {
+function generatorOf(route: Route, { loads, season, careful }: Fed): WalkGenerator | null {
+  const { generator, fuel } = route;
   if (generator === null || fuel === null) return null;
   const type = generatorType(generator.sort);
   const atHand = fuel.atHand === null ? Infinity : careful ? fuel.atHand.low : fuel.atHand.value;
@@ -59,7 +61,7 @@ function generatorOf({ generator, fuel }: Route, careful: boolean): WalkGenerato
       noLoadRatio: careful ? type.noLoadRatioHigh : type.noLoadRatio,
       kwhPerUnit: fuelHeatKwh(fuel.fuel as GeneratorFuel).lowerKwh,
     }),
-    runsByHour: generator.runsByHour,
+    runsByHour: runHours(route, loads, season, generator.runsByHour),
     fuelAtStart: atHand,
     refill: 0,
     refillEveryHours: Infinity,

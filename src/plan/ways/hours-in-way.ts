@@ -10,6 +10,7 @@ import { fuelHours, fuelUse } from '../../routes/generator-size';
 import { hungryShare } from '../../routes/hungry-share';
 import { packHours } from '../../routes/kinds/packs';
 import type { Route } from '../../routes/route';
+import { runHours } from '../../routes/run-hours';
 import type { GeneratorFuel } from '../../tables/fuels';
 
 /** Hours likely and by the careful count. */
@@ -52,7 +53,7 @@ function onFuel(route: Route, loads: readonly Load[], season: Season): TwoHours 
       fuel: fuel.fuel as GeneratorFuel,
       ratedKw,
       siteKw,
-      runsByHour,
+      runsByHour: runHours(route, loads, season, runsByHour),
       wattsByHour: demandOf(loads, [season]).wattsByHour[season],
       hungry: hungryShare(loads, season),
       atHand: fuel.tank ?? fuel.atHand,

@@ -6,6 +6,7 @@ import type { World } from '../../home/world';
 import { outletsOnly } from '../../kinds/ask-traits';
 import type { RouteKind } from '../../kinds/route-kind';
 import { traitsOf } from '../../kinds/route-traits';
+import { ALL_DAY } from '../../routes/kinds/portable-generator';
 import { carriesAllMust } from '../../routes/must-carried';
 import { onceStored } from '../../routes/once-stored';
 import type { Route } from '../../routes/route';
@@ -92,7 +93,13 @@ export function inWay(home: Home, route: Route, way: Way): Route {
       !was.has(load.id) &&
       (load.plugIn || !outletsOnly(traitsOf[route.kind])),
   );
-  return { ...route, way, carries: [...route.carries, ...more.map(({ id }) => id)] };
+  const { generator } = route;
+  const carries = [...route.carries, ...more.map(({ id }) => id)];
+  if (generator === null || route.usableKwh !== null || way === 'thrifty') {
+    return { ...route, way, carries };
+  }
+  // Sized to run only while something is on, as usual it runs day and night.
+  return { ...route, way, carries, generator: { ...generator, runsByHour: ALL_DAY } };
 }
 
 type Shares = Pick<InWay, 'share' | 'carefulShare'>;

@@ -17,6 +17,7 @@ import { fuelToday } from '../once-stored';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
 import type { FuelUse, LeftOut, Part, Route } from '../route';
+import { runHours } from '../run-hours';
 import { fuelIfs, generatorStops, handStops, plugIfs, wiringIfs, wiringStops } from '../stops';
 import { blockNotes } from './generator-blocks';
 import { inletThere, type OwnGenerator, ownGenerator } from './own-generator';
@@ -121,11 +122,13 @@ function describe(home: Home, widths: Widths, it: Described): Route {
   const generator = { ratedKw: ratedWatts / 1000, siteKw: fitted.step.watts / 1000 };
   const season = hardestSeason(home, fitted);
   const sortOf = own?.sort ?? 'portable';
+  const runsByHour = runHours({ kind: sort.kind, way: home.way }, fitted.carried, season, ALL_DAY);
   const burns = fuelUse({
     generator: sortOf,
     fuel: fuelKind,
     ...generator,
     wattsByHour: fitted.demand.wattsByHour[season],
+    runsByHour,
     hungry: hungryShare(fitted.carried, season),
     atHand: fuelAtHand(home, widths, fuelKind),
     ...fromSameTank(home, fuelKind, fitted.carried),
@@ -138,7 +141,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
     leavesOut: [...it.leftOut, ...alwaysOff(home)],
     power: powerOf(fitted, ratedWatts),
     fuel,
-    generator: { ...generator, runsByHour: ALL_DAY, sort: sortOf },
+    generator: { ...generator, runsByHour, sort: sortOf },
     gap: gapOf('started-by-hand'),
     lasting: lastingOf(home, fuel),
     parts: partsOf(home, sort, { own, fitted, ratedWatts, containers: fuelContainers(home, fuel) }),
