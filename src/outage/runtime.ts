@@ -22,6 +22,8 @@ export interface Runtime {
   /** Hours it lasts when the outage starts at hour 0..23 with a full battery. */
   readonly hoursByStart: readonly (number | null)[];
   readonly shortestHours: number | null;
+  /** One start hour in ten is harder. */
+  readonly hardHours: number | null;
   /** Middle of the 24 starts (the lower of the two middle ones). */
   readonly typicalHours: number | null;
   readonly longestHours: number | null;
@@ -46,6 +48,8 @@ export function batteryRuntime(input: RuntimeInput): Runtime {
   return {
     hoursByStart,
     shortestHours: sorted[0]!,
+    // Of 24, the third: no more than a tenth lie below it.
+    hardHours: sorted[2]!,
     typicalHours: sorted[11]!,
     longestHours: sorted[23]!,
   };

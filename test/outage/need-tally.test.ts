@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { badCaseStart } from '../../src/outage/bad-case';
 import { neededForEveryStart } from '../../src/outage/every-start';
 import { hoursSurvived } from '../../src/outage/hours-survived';
 import { NeedTally } from '../../src/outage/need-tally';
@@ -59,17 +58,5 @@ describe('storage needed, gathered year by year', () => {
     expect(none.sizeForShareOfOutages(winter, 0.9)).toBeNull();
     expect(none.sizeForShareOfYears(winter, 0.9)).toBeNull();
     expect(() => none.addYear(new Float64Array(24))).toThrow(/8760 h: 24 h/);
-  });
-});
-
-describe('the bad case to draw', () => {
-  it('is a start hour of the season whose need is the one 9 in 10 do not exceed', () => {
-    const needed = neededForEveryStart(net, 72);
-    const bad = badCaseStart(needed, winter)!;
-    expect(bad.neededKwh).toBe(sizeForShareOfOutages(needed, winter, 0.9));
-    expect(needed[bad.start]).toBe(bad.neededKwh);
-    const hour = bad.start % 8760;
-    expect(hour >= 8016 || hour < 1416).toBe(true);
-    expect(badCaseStart(new Float64Array(0), winter)).toBeNull();
   });
 });

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { sayHardCase } from '../../src/papers/household/details/say-hard-case';
+import { formatQuantity } from '../../src/quantity/format-quantity';
 import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';
 
@@ -25,7 +26,7 @@ test('the fuel left day by day is what was there less the idle burn and the burn
   expect(rows.map(([after]) => after)).toEqual(['24 h', '48 h', '3 days', '4 days', '5 days']);
   // Two days apart show the line of burn against kWh: fuel = idle x hours + a x kWh, with one idle and one a.
   const atEndOf = (day: number) => hours[24 * day + 23]!.fuelLeft!;
-  const left = [fuel!.atHand!.value, ...rows.map((_, day) => atEndOf(day))];
+  const left = [fuel!.atHand!.low, ...rows.map((_, day) => atEndOf(day))];
   const burned = rows.map((_, day) => left[day]! - left[day + 1]!);
   const kwh = rows.map((_, day) =>
     hours.slice(24 * day, 24 * day + 24).reduce((sum, hour) => sum + hour.loadKw, 0),
@@ -67,3 +68,23 @@ test('an empty battery serves nothing, and never less', () => {
   const served = routes.flatMap(({ badCase }) => badCase?.hours.map((h) => h.servedKw) ?? []);
   expect(Math.min(...served)).toBe(0);
 });
+
+test.each(['birch-street', 'tower-six', 'ridge-road', 'mill-lane'])(
+  'one count has one figure of hours wherever %s says it',
+  (name) => {
+    const { routes, rideThrough } = planOf(name);
+    for (const ride of rideThrough.routes) {
+      const { hours } = routes.find(({ kind }) => kind === ride.kind)!.lasting;
+      if (hours === null || ride.badCase === null) continue;
+      const careful = Math.round(hours.low);
+      const { endsAfter } = ride.badCase;
+      // A generator's fuel is counted by the day, and drawn by whole hours.
+      if (endsAfter === null)
+        expect(careful, ride.kind).toBeGreaterThanOrEqual(rideThrough.goalHours - 1);
+      else expect(Math.abs(endsAfter - careful), ride.kind).toBeLessThanOrEqual(1);
+      const likely = formatQuantity(Math.round(hours.value), 'h');
+      if (/by the likely count/.test(ride.failsFirst))
+        expect(ride.failsFirst, ride.kind).toContain(`after ${likely}`);
+    }
+  },
+);

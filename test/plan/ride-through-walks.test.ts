@@ -98,8 +98,8 @@ describe('walks of a battery', () => {
       system: { ...battery.system, battery: weak },
     });
     expect(found).toEqual({ failure: 'power-limit', share: 1, afterHours: 0 });
-    expect(sayFailing(found, false)).toBe(
-      'first, the loads together are more than the source gives, in the first hour in the middle case',
+    expect(sayFailing(found, { fuel: null, lasting: plan.routes[0]!.lasting })).toBe(
+      'first, the loads together are more than the source gives, in the first hour by the likely count',
     );
   });
 
@@ -115,7 +115,7 @@ describe('walks of an engine', () => {
     walkedRide(
       plan.home,
       world,
-      { ...cords, fuel: { ...cords.fuel!, atHand: { ...cords.fuel!.atHand!, value } } },
+      { ...cords, fuel: { ...cords.fuel!, atHand: { ...cords.fuel!.atHand!, value, low: value } } },
       'winter',
     );
 

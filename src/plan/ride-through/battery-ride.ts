@@ -4,13 +4,8 @@ import { type Fed, storeLimits } from '../../advice/ride/walk-system';
 import { mustWalkable, type Walkable } from '../../advice/ride/walkable';
 import type { Home, Season } from '../../home/home';
 import type { World } from '../../home/world';
-import { badCaseStart } from '../../outage/bad-case';
 import { chargeToKeep } from '../../outage/charge-to-keep';
-import {
-  type ChargeNeeded,
-  chargeForEveryStart,
-  neededForEveryStart,
-} from '../../outage/every-start';
+import { type ChargeNeeded, chargeForEveryStart } from '../../outage/every-start';
 import { hoursSurvived } from '../../outage/hours-survived';
 import { type NetEnergy, netEnergy } from '../../outage/net-energy';
 import { seasonMonths } from '../../outage/season';
@@ -21,10 +16,11 @@ import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { monthsOf } from '../../routes/battery-hours';
 import type { Route } from '../../routes/route';
 import { failingOf, sayFailing } from './failing';
-import { goalWalks, hourByHour } from './goal-walks';
+import { goalWalks } from './goal-walks';
+import { hardCase } from './hard-case';
 import { lengthsFor } from './lengths';
 import { passedOdds } from './passed-odds';
-import type { BadCase, Ride } from './ride-through';
+import type { Ride } from './ride-through';
 
 /** Odds, charge and bad case of a battery route, from every hour an outage could start in the drawn years. */
 export function batteryRide(home: Home, world: World, route: Route, season: Season): Ride {
@@ -59,8 +55,8 @@ export function batteryRide(home: Home, world: World, route: Route, season: Seas
     keepByMonth: most!.months.map((kwh) => (kwh === null ? null : kwh / capKwh)),
     unservedKwh: unserved(must, capKwh, goal, charge, way),
     unservedHours: goalWalks(way, goal).unservedHours,
-    failsFirst: sayFailing(failingOf(way), false),
-    badCase: badCaseOf(must, goal, way),
+    failsFirst: sayFailing(failingOf(way), route),
+    badCase: hardCase(home, world, route, season),
   };
 }
 
@@ -136,9 +132,4 @@ function unserved(
   });
   const own = seasonMonths(months).map((month) => byMonth.months[month] ?? 0);
   return own.reduce((sum, kwh) => sum + kwh, 0) / own.length;
-}
-
-function badCaseOf({ netKwh }: NetEnergy, goal: number, way: Walkable): BadCase | null {
-  const found = badCaseStart(neededForEveryStart(netKwh, goal), way.months);
-  return found === null ? null : hourByHour(way, goal, found.start);
 }

@@ -4,6 +4,7 @@ import { quantileInPlace } from '../../outage/quantile';
 import type { Failure } from '../../outage/walk/failure';
 import { manyWalks } from '../../outage/walk/many-walks';
 import { formatQuantity } from '../../quantity/format-quantity';
+import type { Route } from '../../routes/route';
 import { LENGTHS } from './lengths';
 
 const words: Readonly<Record<Failure, string>> = {
@@ -45,17 +46,24 @@ export function failingOf({ system, record, startKwh, months }: Walkable): Faili
   };
 }
 
-/** "first, the battery runs empty, after 26 h in the middle case". */
-export function sayFailing({ failure, share, afterHours }: Failing, piped: boolean): string {
+/**
+ * "first, the battery runs empty, after 26 h by the likely count": where all fail, the hours are those of the route, so
+ * that one thing has one figure.
+ */
+export function sayFailing(
+  { failure, share, afterHours }: Failing,
+  { fuel, lasting }: Pick<Route, 'fuel' | 'lasting'>,
+): string {
   if (failure === null || afterHours === null) {
-    return piped
+    return fuel?.atHand === null
       ? 'nothing fails within two weeks while the gas flows and the generator is kept in oil'
       : 'nothing fails within two weeks';
   }
-  const when = afterHours === 0 ? 'in the first hour' : `after ${formatQuantity(afterHours, 'h')}`;
-  const of =
-    share > 0.995
-      ? 'in the middle case'
-      : `in the middle of the ${Math.max(1, Math.round(100 * share))} of 100 outages of two weeks that fail`;
+  const all = share > 0.995;
+  const hours = Math.round((all ? lasting.hours?.value : undefined) ?? afterHours);
+  const when = afterHours === 0 ? 'in the first hour' : `after ${formatQuantity(hours, 'h')}`;
+  const of = all
+    ? 'by the likely count'
+    : `in the middle of the ${Math.max(1, Math.round(100 * share))} of 100 outages of two weeks that fail`;
   return `first, ${words[failure]}, ${when} ${of}`;
 }

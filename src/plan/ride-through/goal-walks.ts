@@ -7,16 +7,11 @@ import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { LENGTHS } from './lengths';
 import type { BadCase, BadCaseHour } from './ride-through';
 
-/** One outage in ten of the season is as hard as the one drawn, or harder. */
-const HARD_SHARE = 0.9;
-
 /** Outages of the goal's length that start in the season, each walked to its end. */
 export interface GoalWalks {
   /** Means of the hours not fully served and of the energy gone without, kWh at the house. */
   readonly unservedHours: number;
   readonly unservedKwh: number;
-  /** Start hour of the one to draw; null where the record has no hour of the season. */
-  readonly hardStart: number | null;
 }
 
 export function goalWalks(way: Walkable, goalHours: number): GoalWalks {
@@ -25,23 +20,11 @@ export function goalWalks(way: Walkable, goalHours: number): GoalWalks {
   const walks = sampledStarts(record.solarKw.length, months).map((start) => {
     const outage = { start, outageHours: goalHours, startKwh };
     const served = walk(outage);
-    return {
-      start,
-      ...(served.failure === null ? served : walkOutage({ system, record, ...outage })),
-    };
+    return served.failure === null ? served : walkOutage({ system, record, ...outage });
   });
-  if (walks.length === 0) return { unservedHours: 0, unservedKwh: 0, hardStart: null };
   const mean = (of: (walk: Walked) => number) =>
-    walks.reduce((sum, walk) => sum + of(walk), 0) / walks.length;
-  const [unservedHours, unservedKwh] = [mean((w) => w.unservedHours), mean((w) => w.unservedKwh)];
-  walks.sort((a, b) => a.unservedKwh - b.unservedKwh || leftOf(b) - leftOf(a));
-  const hard = walks[Math.ceil(HARD_SHARE * walks.length) - 1]!;
-  return { unservedHours, unservedKwh, hardStart: hard.start };
-}
-
-/** Fuel left, or charge where the fuel is piped: of two outages ridden through, the harder leaves less. */
-function leftOf({ left }: Walked): number {
-  return Number.isFinite(left.fuel) ? left.fuel + left.chargeKwh / 1000 : left.chargeKwh;
+    walks.reduce((sum, one) => sum + of(one), 0) / Math.max(1, walks.length);
+  return { unservedHours: mean((w) => w.unservedHours), unservedKwh: mean((w) => w.unservedKwh) };
 }
 
 /** The outage hour by hour, for a picture: at most two weeks of it. */

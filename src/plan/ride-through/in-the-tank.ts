@@ -10,14 +10,15 @@ export function inTheTank({ tank, atHand }: FuelUse, gallons: number): number {
   return (gallons * tank.value) / atHand.value;
 }
 
-/** The hard case with the fuel left as read on the gauge. */
+/** A case of the careful count with the fuel left as read on the gauge: it begins with the low end of what is there. */
 export function onTheGauge(badCase: BadCase, fuel: FuelUse | null): BadCase {
-  if (fuel?.tank === undefined) return badCase;
+  if (fuel?.tank === undefined || fuel.atHand === null || fuel.atHand.low <= 0) return badCase;
+  const inTank = fuel.tank.low / fuel.atHand.low;
   return {
     ...badCase,
     hours: badCase.hours.map((hour) => ({
       ...hour,
-      fuelLeft: hour.fuelLeft === null ? null : inTheTank(fuel, hour.fuelLeft),
+      fuelLeft: hour.fuelLeft === null ? null : hour.fuelLeft * inTank,
     })),
   };
 }

@@ -20,7 +20,7 @@ export interface BadCaseHour {
   readonly fuelLeft: number | null;
 }
 
-/** One drawn outage: of those in the hardest season, one in ten is as hard or harder. */
+/** One drawn outage by the careful count: hungry use, the low end of the fuel, a hard start hour. */
 export interface BadCase {
   readonly month: number;
   readonly hourOfDay: number;

@@ -9,8 +9,8 @@ import { generatorOdds } from '../../outage/generator-odds';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import type { Route } from '../../routes/route';
 import { failingOf, sayFailing } from './failing';
-import { goalWalks, hourByHour } from './goal-walks';
-import { onTheGauge } from './in-the-tank';
+import { goalWalks } from './goal-walks';
+import { hardCase } from './hard-case';
 import { lengthsFor } from './lengths';
 import { plainOdds } from './passed-odds';
 import type { Ride } from './ride-through';
@@ -33,7 +33,7 @@ export function walkedRide(home: Home, world: World, route: Route, season: Seaso
     );
   }
   const must = mustWalkable(home, world, route, season);
-  const { unservedHours, unservedKwh, hardStart } = goalWalks(must, goal);
+  const { unservedHours, unservedKwh } = goalWalks(must, goal);
   return {
     kind: route.kind,
     title: route.title,
@@ -44,8 +44,8 @@ export function walkedRide(home: Home, world: World, route: Route, season: Seaso
     keepByMonth: null,
     unservedKwh,
     unservedHours,
-    failsFirst: sayFailing(failingOf(must), route.fuel?.atHand === null),
-    badCase: hardStart === null ? null : onTheGauge(hourByHour(must, goal, hardStart), route.fuel),
+    failsFirst: sayFailing(failingOf(must), route),
+    badCase: hardCase(home, world, route, season),
   };
 }
 

@@ -66,7 +66,7 @@ export function packSizes(home: Home, loads: readonly Load[]): PackSize[] {
 /**
  * Hours a pack runs these loads on a hard day of the goal's season: from the hungriest to the thriftiest use. Between
  * uses it is switched off, but in the hungriest, where it is left on day and night and
- * the outage starts at the hardest hour.
+ * the outage starts at an hour of which one in ten is harder.
  */
 export function packHours(home: Home, loads: readonly Load[], usableKwh: number): Figure {
   const { dischargeEfficiency } = splitRoundTrip(lfp.roundTrip);
@@ -82,8 +82,8 @@ export function packHours(home: Home, loads: readonly Load[], usableKwh: number)
           inverterIdleWatts: leftOn(home, pick) ? PACK_IDLE_WATTS : packIdleWatts(loads, season),
           dischargeEfficiency,
         });
-        const { shortestHours, typicalHours } = runtime;
-        return (pick === 'high' ? shortestHours : typicalHours) ?? HOURS_PER_YEAR;
+        const { hardHours, typicalHours } = runtime;
+        return (pick === 'high' ? hardHours : typicalHours) ?? HOURS_PER_YEAR;
       }),
     );
   return figure({

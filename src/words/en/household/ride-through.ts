@@ -90,7 +90,7 @@ export const rideThrough = {
   hardCase(bad: BadCase, season: Season, goalHours: number): string {
     const when = `${months[bad.month]}, starting at ${bad.hourOfDay}:00`;
     return bad.endsAfter === null
-      ? `A hard case from the drawn years (${when}; one in ten in ${season} is harder) is ridden through for all of ${span(goalHours)}.`
-      : `In a hard case from the drawn years (${when}; one in ten in ${season} is harder) it ends after ${span(bad.endsAfter)}.`;
+      ? `By the careful count (drawn for ${when}; one start in ten in ${season} is harder) it is ridden through for all of ${span(goalHours)}.`
+      : `By the careful count (drawn for ${when}; one start in ten in ${season} is harder) it ends after ${span(bad.endsAfter)}.`;
   },
 };

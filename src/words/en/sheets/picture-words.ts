@@ -40,8 +40,8 @@ export const pictureWords = {
     head: ['From', 'To', 'Known of it'],
   }),
   hardCase: (goal: string, after: string | null) => ({
-    title: 'A hard case, hour by hour',
-    description: `A hard outage of ${goal} from the drawn years: what was wanted, what was given, the sun, and what is left. ${after === null ? 'It lasts to the end.' : `The first hour that is not fully served comes after ${after}.`}`,
+    title: 'The careful count, hour by hour',
+    description: `An outage of ${goal} by the careful count: what was wanted, what was given, the sun, and what is left. ${after === null ? 'It lasts to the end.' : `The first hour that is not fully served comes after ${after}.`}`,
     hours: 'hours without power',
     kilowatts: 'kW',
     wanted: 'wanted',
