@@ -1,9 +1,11 @@
 import type { Plan } from '../../plan/plan';
 import { formatQuantity } from '../../quantity/format-quantity';
 import type { Route } from '../../routes/route';
+import { sayRule } from '../../words/rule-sentences';
 import type { Words } from '../../words/words';
 import { type Block, section } from '../document/block';
 import { frontLines } from '../household/front/front-page';
+import { putRightBefore } from './cautions-on-sheets';
 import { dangerBlocks, draftBlocks } from './danger-blocks';
 import type { Sheet } from './sheet';
 
@@ -21,6 +23,10 @@ export function familySheet(plan: Plan, words: Words): Sheet {
       ...draftBlocks(plan, words.sheets.shared.draftLine),
       say(`${words.sheets.shared.asOf(plan.asOf)} ${words.sheets.shared.notADesign}`),
       { sort: 'bullets', items: [...frontLines(plan, words), ...beside(plan, words)] },
+      ...section(words.sheets.family.putRight, {
+        sort: 'bullets',
+        items: putRightBefore(plan).map((one) => sayRule(words.rules, one)),
+      }),
       ...section(words.sheets.family.steps, {
         sort: 'boxes',
         items: plan.nextSteps.map((step) => `${words.firstSentence(step.what)} (${step.who})`),

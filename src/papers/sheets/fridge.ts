@@ -9,7 +9,7 @@ import { formatQuantity } from '../../quantity/format-quantity';
 import { sayRule } from '../../words/rule-sentences';
 import type { Words } from '../../words/words';
 import { type Block, section } from '../document/block';
-import { frontCautions } from '../household/front/front-cautions';
+import { forTheNight } from './cautions-on-sheets';
 import { dangerBlocks, draftBlocks } from './danger-blocks';
 import { shortReading } from './reading';
 import type { Sheet } from './sheet';
@@ -30,7 +30,7 @@ export function fridgeSheet(plan: Plan, words: Words): Sheet {
       ...draftBlocks(plan, words.sheets.shared.draftLine),
       ...section(words.sheets.fridge.kills, {
         sort: 'bullets',
-        items: frontCautions(plan).map((one) => sayRule(words.rules, one)),
+        items: forTheNight(plan).map((one) => sayRule(words.rules, one)),
       }),
       ...section(words.sheets.fridge.leave, { sort: 'bullets', items: plan.leavingPoint }),
       ...section(

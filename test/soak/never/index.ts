@@ -4,6 +4,7 @@ import { lifeBeforeBuying, lifeComplete, medicalCurve } from './life';
 import { paneAsPlan } from './pane';
 import { deadlyWhole, form, noControl, permits, soundFigures } from './papers';
 import { batteryPlace, coldBattery, generatorPlace, wiring } from './places';
+import { deadlyFirst, everyPaper, nothingPrivate, sheetsFit } from './sheets';
 import { electricalFigures, noIllness, unknownNeutral, unreadMain } from './wired';
 
 /** What is held of every plan of every home, by name. */
@@ -30,4 +31,8 @@ export const held: Readonly<Record<string, Held>> = {
   'hours with the cans filled': fuelOnce,
   'figures of the plan file as planned': fileAsPlanned,
   'the pane as the plan': paneAsPlan,
+  'sheets on their pages': sheetsFit,
+  'what kills on the first page of the night': deadlyFirst,
+  'nothing private for a stranger': nothingPrivate,
+  'every paper sound': everyPaper,
 };

@@ -8,6 +8,7 @@ export const familyWords = {
   otherHours: (hours: string) => `lasts about ${hours}`,
   otherGas: 'runs while the gas flows',
   otherNone: 'gives no power',
+  putRight: 'To put right now',
   steps: 'Steps',
   findOut: 'Worth finding out',
 };
