@@ -22,6 +22,6 @@ export function cautionsFor(
   );
   const all = [...own, ...more];
   if (lost.heat.length > 0 && all.every((one) => one.id !== 'heat-off'))
-    all.push(findingOf('heat-off', 'The plan does not carry your heat.'));
+    all.push(findingOf('heat-off', 'plan-not-carry-heat'));
   return all.sort((a, b) => b.severity - a.severity);
 }

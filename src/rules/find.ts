@@ -3,6 +3,7 @@ import type { RouteKind } from '../kinds/route-kind';
 import { traitsOf } from '../kinds/route-traits';
 import { type RuleId, ruleOf } from '../tables/rules';
 import { rules } from './index';
+import type { Reason } from './reason';
 import { type Finding, type Routes, type Trigger, yes } from './rule';
 
 /**
@@ -27,7 +28,7 @@ export function findingsOf(home: Home, routes: Routes): Finding[] {
 }
 
 /** A rule that the plan itself has cause to speak, for something only the routes can tell. */
-export function findingOf(id: RuleId, because: string): Finding {
+export function findingOf(id: RuleId, because: Reason): Finding {
   return found(id, yes(because));
 }
 

@@ -3,6 +3,7 @@ import type { Home } from '../home/home';
 import type { RouteTraits } from '../kinds/route-traits';
 import type { Figure } from '../quantity/figure';
 import type { RuleId } from '../tables/rules';
+import type { Reason } from './reason';
 
 export type Who =
   | 'household'
@@ -27,7 +28,7 @@ export interface RuleFigure {
 
 /** Why a rule speaks: a fact of this home, or something we do not know and so treat as unsafe. */
 export interface Trigger {
-  readonly because: string;
+  readonly because: Reason;
   readonly careful: boolean;
   /** The open question whose answer would settle it; left out where no one question would. */
   readonly asks?: QuestionId;
@@ -53,10 +54,10 @@ export interface Finding extends Trigger {
   readonly cite: string;
 }
 
-export function yes(because: string): Trigger {
+export function yes(because: Reason): Trigger {
   return { because, careful: false };
 }
 
-export function careful(because: string, asks?: QuestionId): Trigger {
+export function careful(because: Reason, asks?: QuestionId): Trigger {
   return { because, careful: true, asks };
 }

@@ -90,6 +90,6 @@ describe('findings', () => {
   it('work out the leaving point as three trips plus two hours', () => {
     const home = someHome(knownOf({ 'medical-devices': ['ventilator'], 'trip-hours': 1.5 }));
     const leave = findings(home, []).find((one) => one.id === 'leaving-point');
-    expect(leave?.because).toContain(`${3 * 1.5 + 2} h in hand`);
+    expect(leave?.because).toMatchObject({ code: 'leave-in-hand', leaveHours: 3 * 1.5 + 2 });
   });
 });

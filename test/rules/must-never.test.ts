@@ -4,6 +4,7 @@ import type { Answers } from '../../src/interview/answers';
 import type { RouteKind } from '../../src/kinds/route-kind';
 import { findings } from '../../src/rules/find';
 import type { Finding } from '../../src/rules/rule';
+import { sayReason } from '../../src/words/en/reasons/say-reason';
 import { says } from '../says';
 import { anyAnswers, anyKinds } from './any-answers';
 import { answeredHome } from './some-home';
@@ -165,8 +166,9 @@ describe('on any home, whatever was answered', () => {
       for (const one of found) {
         expect(says(one).length).toBeGreaterThan(20);
         expect(one.who.length).toBeGreaterThan(0);
-        expect(one.because).toMatch(/[.]$/);
-        expect(one.because).not.toMatch(/NaN|undefined|null|Infinity/);
+        const why = sayReason(one.because);
+        expect(why).toMatch(/[.]$/);
+        expect(why).not.toMatch(/NaN|undefined|null|Infinity/);
       }
       return true;
     });

@@ -2,6 +2,7 @@ import interview from '#compiled/questions.js';
 import type { Answer, Answers } from '../../src/interview/answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { findings } from '../../src/rules/find';
+import { reasonCode } from '../../src/rules/reason';
 import { ruleOf } from '../../src/tables/rules';
 import { firstSentences } from '../../src/words/en/first-sentences';
 import { homeAsked } from '../plan/asked-home';
@@ -44,5 +45,5 @@ export function notQuiet({ rule, without }: Hazard, answers: Answers, asOf: stri
   const home = homeFromAnswers(interview, { ...answers, ...without }, asOf);
   return findings(home, ['preparation'])
     .filter((one) => one.id === rule && !one.careful)
-    .map((one) => `${rule} speaks on the twin: ${one.because}`);
+    .map((one) => `${rule} speaks on the twin: ${reasonCode(one.because)}`);
 }

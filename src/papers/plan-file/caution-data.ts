@@ -1,5 +1,6 @@
 import type { Home } from '../../home/home';
 import { outOfSeason } from '../../plan/out-of-season';
+import { reasonCode } from '../../rules/reason';
 import type { Finding } from '../../rules/rule';
 import { sayRule } from '../../words/rule-sentences';
 import type { Words } from '../../words/words';
@@ -12,7 +13,7 @@ export function cautionData(home: Home, c: Finding, words: Words): PlanData['cau
     severity: c.severity,
     says: sayRule(words.rules, c),
     who: [...c.who],
-    because: c.because,
+    because: { code: reasonCode(c.because), says: words.reason(c.because) },
     figures: (c.figures ?? []).map((one) => ({
       load: one.load,
       at: one.at,

@@ -7,7 +7,7 @@ export const caution = z.strictObject({
   severity: z.number().int().min(1).max(5),
   says: z.string(),
   who: lines,
-  because: z.string(),
+  because: z.strictObject({ code: z.string(), says: z.string() }),
   figures: z
     .array(
       z.strictObject({

@@ -14,11 +14,7 @@ export const aboveFlood: Rule = {
       floods(home.facts),
       firstOf(
         fixedBattery(home, routes),
-        routeWith(
-          routes,
-          (route) => hasGenerator(route) && isWired(route),
-          'Fixed equipment is in your plan.',
-        ),
+        routeWith(routes, (route) => hasGenerator(route) && isWired(route), 'fixed-equipment-plan'),
       ),
     ),
 };

@@ -7,9 +7,7 @@ export const batterySmoke: Rule = {
   id: 'battery-smoke',
   applies: (home, routes) =>
     firstOf(
-      home.facts.has('now-danger', 'battery-smoke')
-        ? yes('You told us a battery smokes or is hot.')
-        : null,
+      home.facts.has('now-danger', 'battery-smoke') ? yes('told-battery-smokes-hot') : null,
       anyBattery(home, routes),
     ),
 };

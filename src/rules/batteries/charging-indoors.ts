@@ -8,7 +8,7 @@ export const chargingIndoors: Rule = {
   id: 'charging-indoors',
   applies: ({ facts }, routes) =>
     firstOf(
-      facts.has('own-sources', 'power-pack') ? yes('You have a power pack.') : null,
-      routeWith(routes, isPack, 'A battery to plug in is in your plan.'),
+      facts.has('own-sources', 'power-pack') ? yes('power-pack') : null,
+      routeWith(routes, isPack, 'battery-plug-plan'),
     ),
 };

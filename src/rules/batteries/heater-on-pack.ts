@@ -10,11 +10,11 @@ export const heaterOnPack: Rule = {
   applies: ({ facts }, routes) =>
     both(
       facts.is('heat-main', 'baseboard', 'electric-furnace', 'heat-pump', 'none')
-        ? yes('Your heat is electric, or you have none.')
+        ? yes('heat-electric-none')
         : null,
       firstOf(
-        facts.has('own-sources', 'power-pack') ? yes('You have a power pack.') : null,
-        routeWith(routes, isPack, 'A small battery is in your plan.'),
+        facts.has('own-sources', 'power-pack') ? yes('power-pack') : null,
+        routeWith(routes, isPack, 'small-battery-plan'),
       ),
     ),
 };

@@ -9,7 +9,7 @@ export const homeMadeBattery: Rule = {
       facts,
       id: 'battery-kind',
       choices: ['home-made'],
-      because: 'You have a home-made battery.',
-      unknown: 'We do not know what kind of battery you have.',
+      because: 'home-made-battery',
+      unknown: 'not-known-kind-battery',
     }),
 };

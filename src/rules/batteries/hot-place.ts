@@ -17,11 +17,9 @@ const hotPlaces: readonly ChoiceId<'battery-place'>[] = [
 /** As told of the place; else by the weather outdoors. */
 function hotThere({ facts, site }: Home): Trigger | null {
   const told = toldHot(facts);
-  if (told === true) return yes('The place for the battery rises above 100 °F.');
+  if (told === true) return yes('place-battery-rises-above');
   const hot = site.hotF >= hotOutdoorsF && facts.is('battery-place', ...hotPlaces);
-  return told === null && hot
-    ? yes(`It reaches ${Math.round(site.hotF)} °F outdoors where the battery would stand.`)
-    : null;
+  return told === null && hot ? yes({ code: 'hot-outdoors', hotF: Math.round(site.hotF) }) : null;
 }
 
 /** A place so hot that the battery slows or wears out. */

@@ -8,7 +8,7 @@ export const idleDraw: Rule = {
   id: 'idle-draw',
   applies: ({ facts }, routes) =>
     firstOf(
-      facts.has('own-sources', 'power-pack') ? yes('You have a power pack.') : null,
-      routeWith(routes, isPack, 'A small battery is in your plan.'),
+      facts.has('own-sources', 'power-pack') ? yes('power-pack') : null,
+      routeWith(routes, isPack, 'small-battery-plan'),
     ),
 };

@@ -6,6 +6,6 @@ export const leadAcidGas: Rule = {
   applies: ({ facts }) =>
     (facts.told('battery-kind') && facts.is('battery-kind', 'lead-acid')) ||
     (facts.told('sump') && facts.is('sump', 'one-with-battery'))
-      ? yes('You have a lead-acid battery, or a sump pump with a battery.')
+      ? yes('lead-acid-battery-sump')
       : null,
 };

@@ -9,8 +9,8 @@ export const noBlink: Rule = {
   applies: ({ facts }, routes) =>
     both(
       facts.told('goal-gap') && facts.is('goal-gap', 'no-blink')
-        ? yes('You told us the power may not even blink.')
+        ? yes('told-power-not-even-blink')
         : null,
-      routeWith(routes, isSource, 'Every source in your plan has a gap.'),
+      routeWith(routes, isSource, 'every-source-plan-gap'),
     ),
 };

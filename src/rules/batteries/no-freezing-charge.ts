@@ -19,16 +19,11 @@ export const noFreezingCharge: Rule = {
     const leadOnly = facts.told('battery-kind') && facts.is('battery-kind', 'lead-acid');
     const owned = facts.has('own-sources', 'home-battery', 'power-pack') && !leadOnly;
     if (!brings && !owned) return null;
-    if (toldToFreeze(facts)) return yes('The place for the battery falls below freezing.');
+    if (toldToFreeze(facts)) return yes('place-battery-falls-below');
     if (site.coldF > 32) return null;
     if (facts.open('battery-place')) {
-      return careful(
-        'It freezes where you live, and we do not know where the battery would stand.',
-        'battery-place',
-      );
+      return careful('freezes-where-live-we', 'battery-place');
     }
-    return facts.is('battery-place', ...coldPlaces)
-      ? yes('It freezes where you live, and the battery place is not heated.')
-      : null;
+    return facts.is('battery-place', ...coldPlaces) ? yes('freezes-where-live-battery') : null;
   },
 };

@@ -8,7 +8,7 @@ export const oldSolarNewBattery: Rule = {
   id: 'old-solar-new-battery',
   applies: ({ facts }, routes) =>
     both(
-      facts.has('own-sources', 'solar') ? yes('You have solar and would add a battery.') : null,
-      routeWith(routes, hasFixedBattery, 'A home battery is in your plan.'),
+      facts.has('own-sources', 'solar') ? yes('solar-add-battery') : null,
+      routeWith(routes, hasFixedBattery, 'home-battery-plan'),
     ),
 };

@@ -13,6 +13,6 @@ export const overLimit: Rule = {
       sitingDistances,
       inside ? 'storage-utility-space-kwh' : 'storage-garage-kwh',
     ).value;
-    return kwh > limit ? yes(`You have ${kwh} kWh, and ${limit} kWh is common there.`) : null;
+    return kwh > limit ? yes({ code: 'storage-over-limit', kwh, limitKwh: limit }) : null;
   },
 };

@@ -8,7 +8,7 @@ export const panelsInCold: Rule = {
     const row = solarRow(home);
     if (row === null || !row.feedsPack) return null;
     return row.inRow === null
-      ? careful('You have a power pack, and may have panels for it.', 'solar-row')
-      : yes('Panels in a row feed your power pack.');
+      ? careful('power-pack-panels', 'solar-row')
+      : yes('panels-row-feed-power');
   },
 };

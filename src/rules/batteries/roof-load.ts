@@ -5,6 +5,5 @@ import { routeWith } from '../when/route-with';
 /** Roof, wall or floor must carry the weight. */
 export const roofLoad: Rule = {
   id: 'roof-load',
-  applies: (_home, routes) =>
-    routeWith(routes, hasFixedBattery, 'Heavy fixed equipment is in your plan.'),
+  applies: (_home, routes) => routeWith(routes, hasFixedBattery, 'heavy-fixed-equipment-plan'),
 };

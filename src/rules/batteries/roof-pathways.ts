@@ -4,6 +4,5 @@ import { routeWith } from '../when/route-with';
 /** Paths and ridge space for fire crews on a roof with solar. */
 export const roofPathways: Rule = {
   id: 'roof-pathways',
-  applies: (_home, routes) =>
-    routeWith(routes, (route) => route.roofSolar, 'Roof solar is in your plan.'),
+  applies: (_home, routes) => routeWith(routes, (route) => route.roofSolar, 'roof-solar-plan'),
 };

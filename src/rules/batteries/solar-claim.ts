@@ -5,6 +5,6 @@ export const solarClaim: Rule = {
   id: 'solar-claim',
   applies: ({ facts }) =>
     facts.is('solar-in-outage', 'runs-house') && !facts.has('own-sources', 'home-battery')
-      ? yes('You told us the solar runs the house in an outage, and you named no battery.')
+      ? yes('told-solar-runs-house-outage')
       : null,
 };

@@ -9,7 +9,7 @@ export const solarDark: Rule = {
       facts,
       id: 'solar-in-outage',
       choices: ['nothing', 'one-outlet', 'never-tried'],
-      because: 'Your solar has not been shown to run the house in an outage.',
-      unknown: 'We do not know what your solar does in an outage.',
+      because: 'solar-not-shown-run',
+      unknown: 'not-known-solar-outage',
     }),
 };

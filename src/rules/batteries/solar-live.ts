@@ -9,6 +9,6 @@ export const solarLive: Rule = {
   applies: (home, routes) =>
     firstOf(
       ownSolar(home),
-      routeWith(routes, (route) => route.roofSolar, 'Solar panels are in your plan.'),
+      routeWith(routes, (route) => route.roofSolar, 'solar-panels-plan'),
     ),
 };

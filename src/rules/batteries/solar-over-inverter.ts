@@ -9,7 +9,7 @@ export const solarOverInverter: Rule = {
     const solarKw = facts.number('solar-kw');
     const batteryKw = facts.number('battery-kw');
     return solarKw !== null && batteryKw !== null && solarKw > batteryKw
-      ? yes(`Solar of ${solarKw} kW meets a battery of ${batteryKw} kW.`)
+      ? yes({ code: 'solar-over-battery', solarKw, batteryKw })
       : null;
   },
 };

@@ -10,9 +10,6 @@ export const storageReserve: Rule = {
     const shifts =
       facts.is('bill-plan', 'time-of-use', 'demand') ||
       facts.has('other-aims', 'lower-bills', 'use-solar');
-    return both(
-      shifts ? yes('The battery would also work on the bill.') : null,
-      fixedBattery(home, routes),
-    );
+    return both(shifts ? yes('battery-also-work-bill') : null, fixedBattery(home, routes));
   },
 };

@@ -7,7 +7,7 @@ export const usableKwh: Rule = {
   id: 'usable-kwh',
   applies: ({ facts }, routes) =>
     firstOf(
-      facts.has('own-sources', 'power-pack', 'home-battery') ? yes('You have a battery.') : null,
-      routeWith(routes, (route) => route.battery !== 'none', 'A battery is in your plan.'),
+      facts.has('own-sources', 'power-pack', 'home-battery') ? yes('battery') : null,
+      routeWith(routes, (route) => route.battery !== 'none', 'battery-plan'),
     ),
 };

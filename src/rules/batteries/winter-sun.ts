@@ -12,22 +12,20 @@ export const winterSun: Rule = {
     both(
       firstOf(
         facts.told('goal-season') && goalSeasons.includes('winter')
-          ? yes('The plan must work in winter.')
+          ? yes('plan-must-work-winter')
           : null,
-        facts.open('goal-season')
-          ? careful('The plan may have to work in winter.', 'goal-season')
-          : null,
+        facts.open('goal-season') ? careful('plan-work-winter', 'goal-season') : null,
         said({
           facts,
           id: 'hazards',
           choices: ['wildfire', 'ice-snow'],
-          because: 'Smoke or snow can cover the sun for days.',
-          unknown: 'We do not know whether smoke or snow reaches you.',
+          because: 'smoke-snow-cover-sun',
+          unknown: 'not-known-smoke-snow-reaches',
         }),
       ),
       firstOf(
-        facts.has('own-sources', 'solar') ? yes('You count on solar.') : null,
-        routeWith(routes, (route) => route.roofSolar, 'Solar is in your plan.'),
+        facts.has('own-sources', 'solar') ? yes('count-solar') : null,
+        routeWith(routes, (route) => route.roofSolar, 'solar-plan'),
       ),
     ),
 };

@@ -10,7 +10,7 @@ export const altitude: Rule = {
   id: 'altitude',
   applies: (home, routes) => {
     const { value } = home.site.elevationFt;
-    const high = value >= highFt ? yes(`Your home lies at about ${Math.round(value)} ft.`) : null;
+    const high = value >= highFt ? yes({ code: 'home-lies-high', feet: Math.round(value) }) : null;
     return both(high, knownGenerator(home, routes));
   },
 };

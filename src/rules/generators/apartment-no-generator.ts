@@ -10,10 +10,10 @@ export const apartmentNoGenerator: Rule = {
   applies: (home, routes) =>
     firstOf(
       home.facts.told('home-kind') && home.facts.is('home-kind', 'apartment')
-        ? yes('You live in an apartment.')
+        ? yes('live-apartment')
         : null,
       both(
-        ifOpen(home.facts, 'home-kind', 'We do not know whether you live in an apartment.'),
+        ifOpen(home.facts, 'home-kind', 'not-known-live-apartment'),
         portableGenerator(home, routes),
       ),
     ),

@@ -11,16 +11,16 @@ export const backfeedFound: Rule = {
         facts,
         id: 'engine-connect',
         choices: ['wall-outlet'],
-        because: 'You told us the generator feeds a wall outlet.',
-        unknown: 'We do not know how the generator is connected.',
+        because: 'told-generator-feeds-wall-outlet',
+        unknown: 'not-known-generator-connected',
       }),
       facts.told('own-sources')
         ? said({
             facts,
             id: 'own-sources',
             choices: ['backfeed-cord'],
-            because: 'You told us of a cord with a plug on both ends.',
-            unknown: '',
+            because: 'told-cord-plug-both-ends',
+            unknown: 'not-known-generator-connected',
           })
         : null,
     ),

@@ -19,9 +19,9 @@ export const coAlarmFirst: Rule = {
     const burning = facts.is('heat-second', ...burners) && !facts.is('co-alarm', 'every-floor');
     return firstOf(
       anyGenerator(home, routes),
-      lacking ? yes('There is no carbon monoxide alarm on every floor.') : null,
-      burning ? yes('You would heat with a fire and alarms are not on every floor.') : null,
-      facts.open('co-alarm') ? careful('We do not know which alarms you have.', 'co-alarm') : null,
+      lacking ? yes('there-no-carbon-monoxide') : null,
+      burning ? yes('heat-fire-alarms-not') : null,
+      facts.open('co-alarm') ? careful('not-known-alarms', 'co-alarm') : null,
     );
   },
 };

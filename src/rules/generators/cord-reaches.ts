@@ -15,22 +15,22 @@ export const cordReaches: Rule = {
       facts,
       id: 'own-sources',
       choices: ['engine-portable'],
-      because: 'You have a portable generator.',
-      unknown: 'We do not know whether you have a generator.',
+      because: 'portable-generator',
+      unknown: 'not-known-generator',
     });
     return both(
       said({
         facts,
         id: 'cords',
         choices: ['light', 'none'],
-        because: 'You have no heavy cord for a generator.',
-        unknown: 'We do not know whether your cords reach far enough.',
+        because: 'no-heavy-cord-generator',
+        unknown: 'not-known-cords-reach-far-enough',
       }),
       firstOf(
         routeWith(
           routes,
           (route) => hasGenerator(route) && outletsOnly(route),
-          'A generator with cords is in your plan.',
+          'generator-cords-plan',
         ),
         needsNoCord ? null : owned,
       ),

@@ -9,7 +9,7 @@ export const fuelInWrongPlace: Rule = {
       facts,
       id: 'gasoline-place',
       choices: ['inside', 'attached-garage'],
-      because: 'The fuel stands in the house or its garage.',
-      unknown: 'We do not know where the fuel stands.',
+      because: 'fuel-stands-house-garage',
+      unknown: 'not-known-fuel-stands',
     }),
 };

@@ -9,7 +9,7 @@ export const fuelStorage: Rule = {
   applies: (home, routes) =>
     firstOf(
       home.facts.told('gasoline-gallons') && (home.facts.number('gasoline-gallons') ?? 0) > 0
-        ? yes('You keep gasoline or plan to.')
+        ? yes('keep-gasoline-plan')
         : null,
       liquidFuelGenerator(home, routes),
     ),

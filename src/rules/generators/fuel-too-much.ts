@@ -13,7 +13,7 @@ export const fuelTooMuch: Rule = {
       garage ? 'gasoline-attached-garage-gal' : 'gasoline-total-gal',
     ).value;
     return gallons !== null && gallons > limit
-      ? yes(`You would keep ${gallons} gallons, and ${limit} is a common limit there.`)
+      ? yes({ code: 'fuel-over-limit', gallons, limitGallons: limit })
       : null;
   },
 };

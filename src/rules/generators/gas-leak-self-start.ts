@@ -9,12 +9,12 @@ import { standbyGenerator } from '../when/standby-generator';
 export const gasLeakSelfStart: Rule = {
   id: 'gas-leak-self-start',
   applies: (home, routes) => {
-    const unknown = 'We do not know whether the house has gas.';
+    const unknown = 'not-known-house-gas';
     const gas = said({
       facts: home.facts,
       id: 'gas-supply',
       choices: ['town-gas', 'propane-tank'],
-      because: 'The house has gas.',
+      because: 'house-gas',
       unknown,
     });
     const generator = standbyGenerator(home, routes);

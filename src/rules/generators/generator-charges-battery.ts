@@ -13,11 +13,11 @@ export const generatorChargesBattery: Rule = {
       routeWith(
         routes,
         (route) => hasFixedBattery(route) && hasGenerator(route),
-        'A generator would charge the battery.',
+        'generator-charge-battery',
       ),
       both(
         home.facts.has('own-sources', 'power-pack', 'home-battery')
-          ? yes('You have a battery and a generator that could charge it.')
+          ? yes('battery-generator-charge')
           : null,
         knownGenerator(home, routes),
       ),

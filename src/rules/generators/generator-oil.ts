@@ -11,7 +11,7 @@ export const generatorOil: Rule = {
   applies: (home, routes) =>
     both(
       home.goalHours.value > longHours
-        ? yes(`You want to manage for ${Math.round(home.goalHours.value)} hours.`)
+        ? yes({ code: 'goal-of-hours', hours: Math.round(home.goalHours.value) })
         : null,
       knownGenerator(home, routes),
     ),

@@ -10,15 +10,15 @@ export const generatorTooClose: Rule = {
   applies: (home, routes) =>
     firstOf(
       home.facts.told('engine-stood') && home.facts.is('engine-stood', 'open-closer')
-        ? yes('Your generator stood closer than 20 feet the last time it ran.')
+        ? yes('generator-stood-closer-20')
         : null,
       both(
         said({
           facts: home.facts,
           id: 'engine-place',
           choices: ['open-closer', 'porch-carport', 'garage-shed', 'none'],
-          because: 'The place you named is not open ground 20 feet from every opening.',
-          unknown: 'We do not know of a place 20 feet from every opening.',
+          because: 'place-named-not-open',
+          unknown: 'not-known-place-20-feet-from',
         }),
         portableGenerator(home, routes),
       ),

@@ -17,9 +17,9 @@ export const noBackfeed: Rule = {
         facts: home.facts,
         id: 'own-sources',
         choices: ['backfeed-cord', 'power-pack', 'ev-outlet'],
-        because: 'You have a source that could be plugged into a wall outlet.',
-        unknown: 'We do not know which sources and cords you have.',
+        because: 'source-plugged-into-wall',
+        unknown: 'not-known-sources-cords',
       }),
-      routeWith(routes, outletsOnly, 'A source with outlets is in your plan.'),
+      routeWith(routes, outletsOnly, 'source-outlets-plan'),
     ),
 };

@@ -8,7 +8,7 @@ export const noOperator: Rule = {
   applies: (home, routes) =>
     both(
       home.facts.told('operators') && home.facts.is('operators', 'none')
-        ? yes('Nobody here can start and fuel a generator.')
+        ? yes('nobody-start-fuel-generator')
         : null,
       manualGenerator(home, routes),
     ),

@@ -10,9 +10,6 @@ export const noise: Rule = {
     const close =
       (facts.told('home-kind') && facts.is('home-kind', 'townhouse', 'manufactured')) ||
       (facts.told('home-tenure') && facts.is('home-tenure', 'association'));
-    return both(
-      close ? yes('Neighbors are near enough to hear it.') : null,
-      knownGenerator(home, routes),
-    );
+    return both(close ? yes('neighbors-near-enough-hear') : null, knownGenerator(home, routes));
   },
 };

@@ -8,7 +8,7 @@ export const outsideStopGenerator: Rule = {
   id: 'outside-stop-engine',
   applies: ({ facts }, routes) =>
     firstOf(
-      facts.has('own-sources', 'engine-standby') ? yes('You have a standby generator.') : null,
-      routeWith(routes, hasFixedGenerator, 'A standby generator is in your plan.'),
+      facts.has('own-sources', 'engine-standby') ? yes('standby-generator') : null,
+      routeWith(routes, hasFixedGenerator, 'standby-generator-plan'),
     ),
 };

@@ -16,17 +16,17 @@ export const porchCarport: Rule = {
           facts,
           id: 'engine-place',
           choices: ['porch-carport', 'garage-shed'],
-          because: 'You named a covered place for the generator.',
-          unknown: 'We do not know where a generator would stand.',
+          because: 'named-covered-place-generator',
+          unknown: 'not-known-generator-stand',
         })
-      : yes('There is no open ground of your own for a generator.');
+      : yes('there-no-open-ground');
     const unplaced = facts.open('engine-place') ? generator : null;
     const running = facts.has('now-danger', 'engine-near')
-      ? yes('A generator runs in a covered place or near an opening.')
+      ? yes('generator-runs-covered-place')
       : null;
     const stood =
       facts.told('engine-stood') && facts.is('engine-stood', 'porch-carport', 'garage-shed')
-        ? yes('Your generator stood in a covered place the last time it ran.')
+        ? yes('generator-stood-covered-place')
         : null;
     return firstOf(running, stood, both(place, generator), unplaced);
   },

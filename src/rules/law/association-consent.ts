@@ -7,6 +7,6 @@ export const associationConsent: Rule = {
     facts.told('home-tenure') &&
     facts.is('home-tenure', 'association') &&
     !facts.has('permissions', 'association-ok')
-      ? yes('An association has a say, and it has not agreed.')
+      ? yes('association-say-not-agreed')
       : null,
 };

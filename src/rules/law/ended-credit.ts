@@ -5,6 +5,5 @@ import { routeWith } from '../when/route-with';
 /** The federal credit for home solar and storage has ended. */
 export const endedCredit: Rule = {
   id: 'ended-credit',
-  applies: (_home, routes) =>
-    routeWith(routes, hasFixedBattery, 'Storage or solar is in your plan.'),
+  applies: (_home, routes) => routeWith(routes, hasFixedBattery, 'storage-solar-plan'),
 };

@@ -7,7 +7,7 @@ export const insurerTold: Rule = {
   id: 'insurer-told',
   applies: ({ facts }, routes) =>
     both(
-      facts.has('permissions', 'insurer-told') ? null : yes('The insurer has not been told.'),
+      facts.has('permissions', 'insurer-told') ? null : yes('insurer-not-told'),
       wiredRoute(routes),
     ),
 };

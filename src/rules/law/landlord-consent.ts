@@ -11,7 +11,7 @@ export const landlordConsent: Rule = {
           facts,
           id: 'home-tenure',
           choices: ['rent'],
-          because: 'You rent, and the landlord has not agreed.',
-          unknown: 'We do not know whether you own the home.',
+          because: 'rent-landlord-not-agreed',
+          unknown: 'not-known-own-home',
         }),
 };

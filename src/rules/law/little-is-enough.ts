@@ -16,9 +16,7 @@ export const littleIsEnough: Rule = {
       facts.has('people-risk', 'none') &&
       facts.has('medical-devices', 'none');
     return safe && often !== null && longest !== null && often <= fewAYear && longest <= shortHours
-      ? yes(
-          `You had ${often} outages a year, the longest ${longest} h, and nobody here is at risk.`,
-        )
+      ? yes({ code: 'few-short-outages', timesAYear: often, longestHours: longest })
       : null;
   },
 };

@@ -5,6 +5,5 @@ import { routeWith } from '../when/route-with';
 /** A backup that was never tried fails on the day. */
 export const rehearseOnce: Rule = {
   id: 'rehearse-once',
-  applies: (_home, routes) =>
-    routeWith(routes, isSource, 'A source you have not tried yet is in your plan.'),
+  applies: (_home, routes) => routeWith(routes, isSource, 'source-not-tried-yet'),
 };

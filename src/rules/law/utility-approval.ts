@@ -11,7 +11,7 @@ export const utilityApproval: Rule = {
       facts.has('permissions', 'utility-asked') ||
         (facts.told('home-kind') && facts.is('home-kind', 'off-grid'))
         ? null
-        : yes('The power company has not been asked.'),
-      routeWith(routes, hasFixedBattery, 'Storage or solar is in your plan.'),
+        : yes('power-company-not-asked'),
+      routeWith(routes, hasFixedBattery, 'storage-solar-plan'),
     ),
 };

@@ -7,10 +7,10 @@ export const candlesHeaters: Rule = {
   applies: ({ facts }) =>
     firstOf(
       facts.told('outage-failed') && facts.has('outage-failed', 'cold')
-        ? yes('The home got cold in an outage.')
+        ? yes('home-got-cold-outage')
         : null,
       facts.told('heat-main') && facts.is('heat-main', 'baseboard', 'electric-furnace', 'none')
-        ? yes('Your heat is electric, or you have none.')
+        ? yes('heat-electric-none')
         : null,
     ),
 };

@@ -9,7 +9,7 @@ export const charcoalIndoors: Rule = {
       facts,
       id: 'cook-without',
       choices: ['charcoal-indoors'],
-      because: 'You would cook on charcoal or a camp stove indoors.',
-      unknown: 'We do not know how you would cook with no power.',
+      because: 'cook-charcoal-camp-stove',
+      unknown: 'not-known-cook-no-power',
     }),
 };

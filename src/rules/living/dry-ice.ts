@@ -9,7 +9,7 @@ export const dryIce: Rule = {
       facts,
       id: 'cook-without',
       choices: ['dry-ice-cooler'],
-      because: 'You would keep food cold with dry ice.',
-      unknown: 'We do not know whether you would use dry ice.',
+      because: 'keep-food-cold-dry',
+      unknown: 'not-known-use-dry-ice',
     }),
 };

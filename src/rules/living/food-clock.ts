@@ -7,10 +7,8 @@ export const foodClock: Rule = {
   applies: ({ facts }) => {
     const told = (id: QuestionId) => (facts.told(id) ? (facts.number(id) ?? 0) : 0);
     if (told('fridge-count') + told('freezer-count') > 0) {
-      return yes('You keep food in a fridge or freezer.');
+      return yes('keep-food-fridge-freezer');
     }
-    return facts.open('fridge-count')
-      ? careful('We do not know what food you keep cold.', 'fridge-count')
-      : null;
+    return facts.open('fridge-count') ? careful('not-known-food-keep-cold', 'fridge-count') : null;
   },
 };

@@ -7,8 +7,6 @@ export const freezeCallFitter: Rule = {
     const loop =
       (facts.told('freeze-risk') && facts.has('freeze-risk', 'sprinkler', 'boiler-loop')) ||
       (facts.told('heat-main') && facts.is('heat-main', 'boiler'));
-    return loop && site.coldF <= 32
-      ? yes('You have a boiler, a fire sprinkler or a loop that can freeze.')
-      : null;
+    return loop && site.coldF <= 32 ? yes('boiler-fire-sprinkler-loop') : null;
   },
 };

@@ -19,12 +19,12 @@ export const freezeDrain: Rule = {
           'sprinkler',
           'boiler-loop',
         ],
-        because: 'Something here can freeze.',
-        unknown: 'We do not know whether pipes here can freeze.',
+        because: 'something-freeze',
+        unknown: 'not-known-pipes-freeze',
       }),
       firstOf(
-        site.coldF <= 32 ? yes('It freezes where you live.') : null,
-        facts.has('outage-failed', 'frozen-pipes') ? yes('Pipes have frozen here.') : null,
+        site.coldF <= 32 ? yes('freezes-where-live') : null,
+        facts.has('outage-failed', 'frozen-pipes') ? yes('pipes-frozen') : null,
       ),
     ),
 };

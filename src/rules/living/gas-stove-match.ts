@@ -5,6 +5,6 @@ export const gasStoveMatch: Rule = {
   id: 'gas-stove-match',
   applies: ({ facts }) =>
     facts.told('cook-without') && facts.has('cook-without', 'gas-match')
-      ? yes('You would light the gas stove with a match.')
+      ? yes('light-gas-stove-match')
       : null,
 };

@@ -7,6 +7,6 @@ export const heatNeedsPower: Rule = {
     facts.told('heat-main') &&
     facts.is('heat-main', 'gas-furnace', 'oil-furnace', 'boiler', 'pellet') &&
     !facts.has('must-run', 'heat')
-      ? yes('Your heat burns fuel, and you did not name it as something that must run.')
+      ? yes('heat-burns-fuel-did')
       : null,
 };

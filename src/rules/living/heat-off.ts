@@ -11,10 +11,8 @@ export const heatOff: Rule = {
 
 function off({ facts }: Home): Trigger | null {
   if (facts.is('heat-main', 'building')) {
-    return yes('The building heats your home, and its boiler and pumps need power too.');
+    return yes('building-heats-home-boiler');
   }
   const electric = facts.is('heat-main', 'baseboard', 'electric-furnace', 'heat-pump');
-  return electric && !facts.has('must-run', 'heat')
-    ? yes('Your heat is electric, and it is not on the list of what must run.')
-    : null;
+  return electric && !facts.has('must-run', 'heat') ? yes('heat-electric-not-list') : null;
 }

@@ -15,5 +15,5 @@ export const heatRoom: Rule = {
 
 function heatWaves({ facts }: Home): Trigger | null {
   const named = facts.told('hazards') && facts.has('hazards', 'heat-wave');
-  return named ? yes('You named heat waves.') : null;
+  return named ? yes('named-heat-waves') : null;
 }

@@ -5,6 +5,6 @@ export const homePhoneDies: Rule = {
   id: 'home-phone-dies',
   applies: ({ facts }) =>
     facts.told('phone-works') && facts.is('phone-works', 'landline')
-      ? yes('You count on a home phone.')
+      ? yes('count-home-phone')
       : null,
 };

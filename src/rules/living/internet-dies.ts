@@ -5,6 +5,6 @@ export const internetDies: Rule = {
   id: 'internet-dies',
   applies: ({ facts }) =>
     facts.told('work-gear') && !facts.is('work-gear', 'none') && !facts.is('internet-kind', 'none')
-      ? yes('You work over the internet.')
+      ? yes('work-over-internet')
       : null,
 };

@@ -9,7 +9,7 @@ export const noPhone: Rule = {
       facts,
       id: 'phone-works',
       choices: ['neither'],
-      because: 'No phone works here when the power is out.',
-      unknown: 'We do not know whether a phone works here when the power is out.',
+      because: 'no-phone-works-when',
+      unknown: 'not-known-phone-works-when-power',
     }),
 };

@@ -5,6 +5,6 @@ export const offGridHelp: Rule = {
   id: 'off-grid-help',
   applies: ({ facts }) =>
     facts.told('home-kind') && facts.is('home-kind', 'off-grid')
-      ? yes('Your home has no power company.')
+      ? yes('home-no-power-company')
       : null,
 };

@@ -5,6 +5,6 @@ export const outdoorCooking: Rule = {
   id: 'outdoor-cooking',
   applies: ({ facts }) =>
     facts.told('cook-without') && facts.has('cook-without', 'outdoor-grill', 'camp-stove')
-      ? yes('You would cook on a grill or camp stove outdoors.')
+      ? yes('cook-grill-camp-stove')
       : null,
 };

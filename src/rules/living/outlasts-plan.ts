@@ -7,12 +7,12 @@ export const outlastsPlan: Rule = {
     const longest = facts.told('outage-longest') ? facts.number('outage-longest') : null;
     if (longest === null) {
       return facts.open('outage-longest')
-        ? careful('We do not know how long an outage can last here.', 'outage-longest')
+        ? careful('not-known-long-outage-last', 'outage-longest')
         : null;
     }
     const goal = Math.round(goalHours.value);
     return longest > goalHours.value
-      ? yes(`Your longest outage was ${longest} h, and the plan is for ${goal} h.`)
+      ? yes({ code: 'longest-over-goal', longestHours: longest, goalHours: goal })
       : null;
   },
 };

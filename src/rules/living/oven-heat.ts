@@ -12,9 +12,9 @@ export const ovenHeat: Rule = {
         facts,
         id: 'heat-second',
         choices: ['unvented', 'oven-or-grill'],
-        because: 'You would heat with an oven, a grill or a burner with no chimney.',
-        unknown: 'We do not know how you would heat with no power.',
+        because: 'heat-oven-grill-burner',
+        unknown: 'not-known-heat-no-power',
       }),
-      ifOpen(facts, 'heat-second', 'We do not know how you would heat with no power.'),
+      ifOpen(facts, 'heat-second', 'not-known-heat-no-power'),
     ),
 };

@@ -4,5 +4,5 @@ import { type Rule, yes } from '../rule';
 export const septicRestart: Rule = {
   id: 'septic-restart',
   applies: ({ facts }) =>
-    facts.is('waste', 'septic-pump', 'grinder') ? yes('Your waste water is pumped.') : null,
+    facts.is('waste', 'septic-pump', 'grinder') ? yes('waste-water-pumped') : null,
 };

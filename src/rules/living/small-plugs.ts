@@ -7,6 +7,6 @@ export const smallPlugs: Rule = {
     (facts.told('heat-main') && facts.is('heat-main', 'pellet')) ||
     (facts.told('heat-second') && facts.is('heat-second', 'vented-gas')) ||
     (facts.told('water-heater') && facts.is('water-heater', 'tankless-gas', 'gas-plug'))
-      ? yes('You have a stove or water heater that may need a plug.')
+      ? yes('stove-water-heater-need')
       : null,
 };

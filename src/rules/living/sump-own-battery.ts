@@ -9,7 +9,7 @@ export const sumpOwnBattery: Rule = {
       facts,
       id: 'sump',
       choices: ['one'],
-      because: 'The sump pump has no battery of its own.',
-      unknown: 'We do not know whether the sump pump has a battery.',
+      because: 'sump-pump-no-battery',
+      unknown: 'not-known-sump-pump-battery',
     }),
 };

@@ -4,7 +4,5 @@ import { type Rule, yes } from '../rule';
 export const wellWater: Rule = {
   id: 'well-water',
   applies: ({ facts }) =>
-    facts.is('water-source', 'well', 'shallow-pump')
-      ? yes('Your water comes from a pump of your own.')
-      : null,
+    facts.is('water-source', 'well', 'shallow-pump') ? yes('water-comes-from-pump') : null,
 };

@@ -9,7 +9,7 @@ export const wildfireGo: Rule = {
       facts,
       id: 'hazards',
       choices: ['wildfire'],
-      because: 'You named wildfire.',
-      unknown: 'We do not know whether wildfire reaches you.',
+      because: 'named-wildfire',
+      unknown: 'not-known-wildfire-reaches',
     }),
 };

@@ -6,6 +6,6 @@ export const woodFire: Rule = {
   applies: ({ facts }) =>
     (facts.told('heat-second') && facts.is('heat-second', 'wood-stove')) ||
     (facts.told('heat-main') && facts.is('heat-main', 'wood'))
-      ? yes('You heat with wood.')
+      ? yes('heat-wood')
       : null,
 };

@@ -7,10 +7,10 @@ export const alarmButton: Rule = {
   applies: ({ facts }) =>
     both(
       facts.told('people-risk') && facts.has('people-risk', 'over-65', 'alone-often')
-        ? yes('Someone here is over 65 or often alone.')
+        ? yes('someone-over-65-often')
         : null,
       facts.is('phone-works', 'cell') && facts.told('phone-works')
         ? null
-        : yes('No cell phone is known to work indoors.'),
+        : yes('no-cell-phone-known'),
     ),
 };

@@ -5,6 +5,6 @@ export const aloneCheck: Rule = {
   id: 'alone-check',
   applies: ({ facts }) =>
     facts.told('people-risk') && facts.has('people-risk', 'alone-often')
-      ? yes('Someone here is often alone.')
+      ? yes('someone-often-alone')
       : null,
 };

@@ -25,15 +25,15 @@ export const cleanPower: Rule = {
   id: 'clean-power',
   applies: (home, routes) =>
     both(
-      device(home, plugged, 'A health device would run on a source of your own.'),
+      device(home, plugged, 'health-device-run-source'),
       firstOf(
-        routeWith(routes, isSource, 'A source of your own is in your plan.'),
+        routeWith(routes, isSource, 'source-own-plan'),
         said({
           facts: home.facts,
           id: 'own-sources',
           choices: ['engine-portable', 'engine-standby', 'power-pack', 'home-battery', 'small-ups'],
-          because: 'You have a source of your own.',
-          unknown: 'We do not know which sources you have.',
+          because: 'source-own',
+          unknown: 'not-known-sources',
         }),
       ),
     ),

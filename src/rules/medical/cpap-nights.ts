@@ -5,6 +5,6 @@ export const cpapNights: Rule = {
   id: 'cpap-nights',
   applies: ({ facts }) =>
     facts.told('medical-devices') && facts.has('medical-devices', 'cpap')
-      ? yes('Someone here sleeps with a breathing mask.')
+      ? yes('someone-sleeps-breathing-mask')
       : null,
 };

@@ -9,7 +9,7 @@ import { said } from '../when/said';
 export const cylinderHours: Rule = {
   id: 'cylinder-hours',
   applies: (home) => {
-    const unknown = 'We do not know whether oxygen cylinders are the second way.';
+    const unknown = 'not-known-oxygen-cylinders-second-way';
     const { facts } = home;
     return both(
       firstOf(
@@ -17,7 +17,7 @@ export const cylinderHours: Rule = {
           facts,
           id: 'second-source',
           choices: ['cylinders'],
-          because: 'Oxygen cylinders are the second way.',
+          because: 'oxygen-cylinders-second-way',
           unknown,
         }),
         ifOpen(facts, 'second-source', unknown),

@@ -11,12 +11,12 @@ export const deviceBatteryUntested: Rule = {
     if (facts.told('device-battery-hours') && hours > 0) {
       if (facts.told('device-battery-tested') && facts.is('device-battery-tested', 'yes'))
         return null;
-      return yes('The battery of the device has not been tested.');
+      return yes('battery-device-not-tested');
     }
     const life = lifeDevice(home);
     return life !== null && !facts.told('device-battery-hours')
       ? careful(
-          'We do not know what the battery of the device can do.',
+          'not-known-battery-device',
           firstOpen(facts, 'medical-devices', 'device-battery-hours'),
         )
       : null;

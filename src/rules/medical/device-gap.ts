@@ -13,16 +13,12 @@ export const deviceGap: Rule = {
     const ownHours = facts.number('device-battery-hours') ?? 0;
     if (facts.told('device-battery-hours') && ownHours > 0) return null;
     const battery = facts.told('device-battery-hours')
-      ? yes('The device has no battery of its own.')
+      ? yes('device-no-battery-own')
       : careful(
-          'We do not know whether the device has a battery of its own.',
+          'not-known-device-battery-own',
           firstOpen(facts, 'medical-devices', 'device-battery-hours'),
         );
-    const route = routeWith(
-      routes,
-      isSource,
-      'A source that takes over after a gap is in your plan.',
-    );
+    const route = routeWith(routes, isSource, 'source-takes-over-after');
     return both(battery, both(lifeDevice(home), route));
   },
 };

@@ -5,6 +5,6 @@ export const dialysisPlan: Rule = {
   id: 'dialysis-plan',
   applies: ({ facts }) =>
     facts.told('medical-devices') && facts.has('medical-devices', 'dialysis')
-      ? yes('Someone here has dialysis at home.')
+      ? yes('someone-dialysis-home')
       : null,
 };

@@ -5,6 +5,6 @@ export const doorRelease: Rule = {
   id: 'door-release',
   applies: ({ facts }) =>
     facts.told('access-lifts') && facts.has('access-lifts', 'garage-door', 'power-gate')
-      ? yes('A powered door or gate is on the way out.')
+      ? yes('powered-door-gate-way')
       : null,
 };

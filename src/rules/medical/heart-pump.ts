@@ -4,5 +4,5 @@ import { device } from '../when/device';
 /** A heart pump follows its own team's power plan and nobody else's. */
 export const heartPump: Rule = {
   id: 'heart-pump',
-  applies: (home) => device(home, ['heart-pump'], 'Someone here has a heart pump.'),
+  applies: (home) => device(home, ['heart-pump'], 'someone-heart-pump'),
 };

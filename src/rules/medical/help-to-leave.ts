@@ -9,7 +9,7 @@ export const helpToLeave: Rule = {
       facts,
       id: 'can-leave',
       choices: ['with-help', 'no'],
-      because: 'Someone here cannot get out without help.',
-      unknown: 'We do not know whether everyone can get out.',
+      because: 'someone-cannot-get-out',
+      unknown: 'not-known-everyone-get-out',
     }),
 };

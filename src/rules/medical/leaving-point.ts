@@ -11,7 +11,7 @@ export const leavingPoint: Rule = {
     const { tripHours, tripTold, hours } = leaveAt(home.facts);
     const leaveHours = Math.round(hours * 10) / 10;
     return {
-      because: `${life.because} With a trip of ${tripHours} h, leave with ${leaveHours} h in hand.`,
+      because: { code: 'leave-in-hand', life: life.because, tripHours, leaveHours },
       careful: life.careful || !tripTold,
       asks: life.careful ? life.asks : 'trip-hours',
     };

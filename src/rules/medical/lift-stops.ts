@@ -9,7 +9,7 @@ export const liftStops: Rule = {
       facts,
       id: 'access-lifts',
       choices: ['elevator', 'stairlift'],
-      because: 'Someone here depends on an elevator or a stair lift.',
-      unknown: 'We do not know whether someone here depends on an elevator or a stair lift.',
+      because: 'someone-depends-elevator-stair',
+      unknown: 'not-known-someone-depends-elevator-stair',
     }),
 };

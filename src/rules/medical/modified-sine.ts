@@ -9,7 +9,7 @@ export const modifiedSine: Rule = {
       facts,
       id: 'pack-wave',
       choices: ['modified'],
-      because: 'Your pack, battery or small UPS gives rough power.',
-      unknown: 'We do not know whether your pack, battery or small UPS gives clean power.',
+      because: 'pack-battery-small-ups',
+      unknown: 'not-known-pack-battery-small-ups',
     }),
 };

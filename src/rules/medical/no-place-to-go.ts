@@ -9,7 +9,7 @@ export const noPlaceToGo: Rule = {
       facts,
       id: 'leave-place',
       choices: ['none'],
-      because: 'You have no place to go to yet.',
-      unknown: 'We do not know where you would go.',
+      because: 'no-place-go-yet',
+      unknown: 'not-known-go',
     }),
 };

@@ -7,7 +7,7 @@ export const oxygenFire: Rule = {
   id: 'oxygen-fire',
   applies: (home) =>
     firstOf(
-      home.facts.has('second-source', 'cylinders') ? yes('Oxygen cylinders are kept here.') : null,
-      device(home, ['oxygen-concentrator'], 'Someone here uses oxygen.'),
+      home.facts.has('second-source', 'cylinders') ? yes('oxygen-cylinders-kept') : null,
+      device(home, ['oxygen-concentrator'], 'someone-uses-oxygen'),
     ),
 };

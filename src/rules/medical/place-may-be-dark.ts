@@ -7,9 +7,7 @@ export const placeMayBeDark: Rule = {
   id: 'place-may-be-dark',
   applies: (home) =>
     both(
-      home.facts.is('leave-place', 'other-place')
-        ? yes('The place you would go to could lose its power too.')
-        : null,
+      home.facts.is('leave-place', 'other-place') ? yes('place-go-lose-power') : null,
       lifeDevice(home),
     ),
 };

@@ -5,6 +5,6 @@ export const planIsPrivate: Rule = {
   id: 'plan-is-private',
   applies: ({ facts }) =>
     facts.told('medical-devices') && !facts.has('medical-devices', 'none', 'prefer-not-to-say')
-      ? yes('The plan names health devices or medicine.')
+      ? yes('plan-names-health-devices')
       : null,
 };

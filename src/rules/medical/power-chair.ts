@@ -5,6 +5,6 @@ export const powerChair: Rule = {
   id: 'power-chair',
   applies: ({ facts }) =>
     facts.told('medical-devices') && facts.has('medical-devices', 'power-chair')
-      ? yes('Someone here uses a power chair or scooter.')
+      ? yes('someone-uses-power-chair')
       : null,
 };

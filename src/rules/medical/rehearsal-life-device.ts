@@ -8,8 +8,5 @@ import { routeWith } from '../when/route-with';
 export const rehearsalLifeDevice: Rule = {
   id: 'rehearsal-life-device',
   applies: (home, routes) =>
-    both(
-      lifeDevice(home),
-      routeWith(routes, isSource, 'You would try out the backup with the power off.'),
-    ),
+    both(lifeDevice(home), routeWith(routes, isSource, 'try-out-backup-power')),
 };

@@ -8,7 +8,7 @@ export const safeHours: Rule = {
   applies: (home) =>
     lifeDevice(home) !== null && !home.facts.told('device-safe-hours')
       ? careful(
-          'We do not know how long is safe without the device.',
+          'not-known-long-safe-without-device',
           firstOpen(home.facts, 'medical-devices', 'device-safe-hours'),
         )
       : null,

@@ -11,12 +11,10 @@ export const secondSource: Rule = {
     if (life === null) return null;
     if (!facts.told('second-source')) {
       return careful(
-        'We do not know of a second way to keep the device going.',
+        'not-known-second-way-keep-device',
         firstOpen(facts, 'medical-devices', 'second-source'),
       );
     }
-    return facts.has('second-source', 'none')
-      ? yes('There is no second way to keep the device going.')
-      : null;
+    return facts.has('second-source', 'none') ? yes('there-no-second-way') : null;
   },
 };

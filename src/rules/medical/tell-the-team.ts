@@ -19,11 +19,8 @@ export const tellTheTeam: Rule = {
     const missing = everybody.filter((one) => !facts.has('device-team', one));
     if (facts.told('device-team') && missing.length === 0) return null;
     const gap = facts.told('device-team')
-      ? yes(`Still to be told: ${missing.join(', ').replaceAll('-', ' ')}.`)
-      : careful(
-          'We do not know who has been told about the device.',
-          firstOpen(facts, 'medical-devices', 'device-team'),
-        );
+      ? yes({ code: 'team-not-told', missing })
+      : careful('not-known-told-about-device', firstOpen(facts, 'medical-devices', 'device-team'));
     return both(gap, lifeDevice(home));
   },
 };

@@ -9,7 +9,7 @@ export const coSigns: Rule = {
       facts,
       id: 'now-danger',
       choices: ['unwell', 'engine-near'],
-      because: 'You told us someone is unwell or a generator runs close by.',
-      unknown: 'We do not know whether someone is unwell right now.',
+      because: 'told-someone-unwell-generator-runs',
+      unknown: 'not-known-someone-unwell-right-now',
     }),
 };

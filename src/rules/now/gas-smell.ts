@@ -9,7 +9,7 @@ export const gasSmell: Rule = {
       facts,
       id: 'now-danger',
       choices: ['gas-smell'],
-      because: 'You told us of a gas smell.',
-      unknown: 'We do not know whether there is a gas smell.',
+      because: 'told-gas-smell',
+      unknown: 'not-known-there-gas-smell',
     }),
 };

@@ -12,10 +12,10 @@ export function anyBattery(home: Home, routes: Routes): Trigger | null {
     facts.has('own-sources', 'power-pack', 'home-battery', 'ev-outlet', 'hybrid-outlet') ||
     (facts.told('big-loads') && facts.has('big-loads', 'ev-charger'))
   ) {
-    return yes('You have a large battery, in a pack, on a wall or in a car.');
+    return yes('large-battery-pack-wall');
   }
   return firstOf(
-    routeWith(routes, hasBattery, 'A route with a battery is in your plan.'),
-    ifOpen(facts, 'own-sources', 'We do not know which batteries you have.'),
+    routeWith(routes, hasBattery, 'route-battery-plan'),
+    ifOpen(facts, 'own-sources', 'not-known-batteries'),
   );
 }

@@ -9,18 +9,16 @@ import { ifOpen } from './if-open';
 export function engineVehicle(home: Home, routes: Routes): Trigger | null {
   const { facts } = home;
   if (facts.told('own-sources') && facts.has('own-sources', 'hybrid-outlet')) {
-    return yes('You have a hybrid or engine vehicle with an outlet.');
+    return yes('hybrid-engine-vehicle-outlet');
   }
   if (facts.told('vehicle-kind')) {
-    return facts.is('vehicle-kind', 'battery-only')
-      ? null
-      : yes('Your vehicle has an engine and can give power.');
+    return facts.is('vehicle-kind', 'battery-only') ? null : yes('vehicle-engine-give-power');
   }
   if (facts.open('vehicle-kind') || routes.some((route) => route.vehicle)) {
     return careful(
-      'We do not know whether the vehicle has an engine.',
+      'not-known-vehicle-engine',
       facts.open('vehicle-kind') ? 'vehicle-kind' : 'own-sources',
     );
   }
-  return ifOpen(facts, 'own-sources', 'We do not know whether a vehicle would give power.');
+  return ifOpen(facts, 'own-sources', 'not-known-vehicle-give-power');
 }

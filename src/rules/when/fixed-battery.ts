@@ -5,6 +5,6 @@ import { routeWith } from './route-with';
 
 /** A battery fixed to the house is here or under discussion. */
 export function fixedBattery(home: Home, routes: Routes): Trigger | null {
-  if (home.facts.has('own-sources', 'home-battery')) return yes('You have a home battery.');
-  return routeWith(routes, hasFixedBattery, 'A route with a home battery is in your plan.');
+  if (home.facts.has('own-sources', 'home-battery')) return yes('home-battery');
+  return routeWith(routes, hasFixedBattery, 'route-home-battery-plan');
 }

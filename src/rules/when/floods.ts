@@ -10,15 +10,15 @@ export function floods(facts: Facts): Trigger | null {
       facts,
       id: 'flood-history',
       choices: ['inside', 'yard'],
-      because: 'Water has been in the house or the yard.',
-      unknown: 'We do not know whether water has been here.',
+      because: 'water-house-yard',
+      unknown: 'not-known-water',
     }),
     said({
       facts,
       id: 'hazards',
       choices: ['flood', 'hurricane'],
-      because: 'You named floods or hurricanes.',
-      unknown: 'We do not know whether floods reach you.',
+      because: 'named-floods-hurricanes',
+      unknown: 'not-known-floods-reach',
     }),
   );
 }

@@ -6,7 +6,7 @@ import { routeWith } from './route-with';
 /** A portable or fixed generator is surely here or under discussion; silent when we do not know. */
 export function knownGenerator(home: Home, routes: Routes): Trigger | null {
   if (home.facts.has('own-sources', 'engine-portable', 'engine-standby')) {
-    return yes('You have a generator.');
+    return yes('generator');
   }
-  return routeWith(routes, hasGenerator, 'A route with a generator is in your plan.');
+  return routeWith(routes, hasGenerator, 'route-generator-plan');
 }

@@ -6,15 +6,12 @@ import { careful, type Trigger, yes } from '../rule';
 export function lifeDevice(home: Home): Trigger | null {
   const { facts } = home;
   if (facts.told('medical-devices') && facts.has('medical-devices', ...lifeDevices)) {
-    return yes('Someone here needs a powered device for their health.');
+    return yes('someone-needs-powered-device');
   }
-  if (home.lifeSupport === 'yes') return yes('Someone here depends on a powered device.');
+  if (home.lifeSupport === 'yes') return yes('someone-depends-powered-device');
   const hidden = facts.has('medical-devices', 'prefer-not-to-say');
   if (hidden || facts.open('medical-devices') || home.lifeSupport === 'unknown') {
-    return careful(
-      'We do not know whether someone here depends on a powered device.',
-      'medical-devices',
-    );
+    return careful('not-known-someone-depends-powered-device', 'medical-devices');
   }
   return null;
 }

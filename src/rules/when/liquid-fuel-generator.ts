@@ -14,8 +14,8 @@ export function liquidFuelGenerator(home: Home, routes: Routes): Trigger | null 
       facts: home.facts,
       id: 'engine-fuel',
       choices: ['gasoline', 'diesel'],
-      because: 'The generator burns liquid fuel.',
-      unknown: 'We do not know what the generator burns.',
+      because: 'generator-burns-liquid-fuel',
+      unknown: 'not-known-generator-burns',
     }),
   );
 }

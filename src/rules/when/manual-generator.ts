@@ -5,11 +5,7 @@ import { routeWith } from './route-with';
 /** A generator that a person must start is here or under discussion. */
 export function manualGenerator(home: Home, routes: Routes): Trigger | null {
   if (home.facts.has('own-sources', 'engine-portable')) {
-    return yes('You have a generator that a person must start.');
+    return yes('generator-person-must-start');
   }
-  return routeWith(
-    routes,
-    (route) => route.byHand,
-    'A generator that a person must start is in your plan.',
-  );
+  return routeWith(routes, (route) => route.byHand, 'generator-person-must-start-plan');
 }

@@ -8,7 +8,7 @@ export function ownSolar(home: Home): Trigger | null {
     facts: home.facts,
     id: 'own-sources',
     choices: ['solar'],
-    because: 'You have solar panels.',
-    unknown: 'We do not know whether the home has solar panels.',
+    because: 'solar-panels',
+    unknown: 'not-known-home-solar-panels',
   });
 }

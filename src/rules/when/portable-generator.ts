@@ -12,9 +12,9 @@ export function portableGenerator(home: Home, routes: Routes): Trigger | null {
       facts: home.facts,
       id: 'own-sources',
       choices: ['engine-portable'],
-      because: 'You have a portable generator.',
-      unknown: 'We do not know whether you have a generator.',
+      because: 'portable-generator',
+      unknown: 'not-known-generator',
     }),
-    routeWith(routes, hasPortableGenerator, 'A route with a portable generator is in your plan.'),
+    routeWith(routes, hasPortableGenerator, 'route-portable-generator-plan'),
   );
 }

@@ -7,8 +7,8 @@ import { knownGenerator } from './known-generator';
 export function propaneGenerator(home: Home, routes: Routes): Trigger | null {
   const { facts } = home;
   if (facts.told('engine-fuel') && facts.is('engine-fuel', 'propane')) {
-    return yes('Your generator burns propane.');
+    return yes('generator-burns-propane');
   }
-  const tank = facts.is('gas-supply', 'propane-tank') ? yes('The house has a propane tank.') : null;
+  const tank = facts.is('gas-supply', 'propane-tank') ? yes('house-propane-tank') : null;
   return both(tank, knownGenerator(home, routes));
 }

@@ -1,5 +1,6 @@
 import type { ChoiceId, QuestionId } from '#compiled/question-ids.js';
 import type { Facts } from '../../home/facts';
+import type { Reason } from '../reason';
 import { careful, type Trigger, yes } from '../rule';
 
 export interface Said<Q extends QuestionId> {
@@ -9,9 +10,9 @@ export interface Said<Q extends QuestionId> {
   /** The choices that give cause to speak. */
   readonly choices: readonly ChoiceId<Q>[];
   /** Why, when the household chose one of them. */
-  readonly because: string;
+  readonly because: Reason;
   /** Why, when we do not know. */
-  readonly unknown: string;
+  readonly unknown: Reason;
 }
 
 /**

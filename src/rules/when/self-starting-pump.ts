@@ -5,8 +5,8 @@ import { said } from './said';
 
 /** A pump here starts by itself whenever it wants to. */
 export function selfStartingPump(facts: Facts): Trigger | null {
-  const because = 'A pump here starts by itself.';
-  const unknown = 'We do not know whether a pump here starts by itself.';
+  const because = 'pump-starts-itself';
+  const unknown = 'not-known-pump-starts-itself';
   return firstOf(
     said({ facts, id: 'water-source', choices: ['well', 'shallow-pump'], because, unknown }),
     said({ facts, id: 'sump', choices: ['one', 'one-with-battery'], because, unknown }),

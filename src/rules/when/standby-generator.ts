@@ -12,9 +12,9 @@ export function standbyGenerator(home: Home, routes: Routes): Trigger | null {
       facts: home.facts,
       id: 'own-sources',
       choices: ['engine-standby'],
-      because: 'You have a standby generator.',
-      unknown: 'We do not know whether you have a standby generator.',
+      because: 'standby-generator',
+      unknown: 'not-known-standby-generator',
     }),
-    routeWith(routes, hasFixedGenerator, 'A route with a fixed generator is in your plan.'),
+    routeWith(routes, hasFixedGenerator, 'route-fixed-generator-plan'),
   );
 }

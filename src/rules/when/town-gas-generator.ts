@@ -8,15 +8,13 @@ import { routeWith } from './route-with';
 export function townGasGenerator(home: Home, routes: Routes): Trigger | null {
   const { facts } = home;
   if (facts.told('engine-fuel') && facts.is('engine-fuel', 'natural-gas')) {
-    return yes('Your generator burns gas from the street.');
+    return yes('generator-burns-gas-from');
   }
-  const street = facts.is('gas-supply', 'town-gas')
-    ? yes('The house has gas from the street.')
-    : null;
+  const street = facts.is('gas-supply', 'town-gas') ? yes('house-gas-from-street') : null;
   return both(
     street,
     facts.has('own-sources', 'engine-standby')
-      ? yes('You have a standby generator.')
-      : routeWith(routes, hasFixedGenerator, 'A fixed generator is in your plan.'),
+      ? yes('standby-generator')
+      : routeWith(routes, hasFixedGenerator, 'fixed-generator-plan'),
   );
 }

@@ -6,9 +6,7 @@ import { routeWith } from './route-with';
 /** A vehicle with outlets is here, or one is under discussion as a source. */
 export function vehicleSource(facts: Facts, routes: Routes): Trigger | null {
   return firstOf(
-    facts.has('own-sources', 'ev-outlet', 'hybrid-outlet')
-      ? yes('You have a vehicle with outlets.')
-      : null,
-    routeWith(routes, (route) => route.vehicle, 'A vehicle as a source is in your plan.'),
+    facts.has('own-sources', 'ev-outlet', 'hybrid-outlet') ? yes('vehicle-outlets') : null,
+    routeWith(routes, (route) => route.vehicle, 'vehicle-source-plan'),
   );
 }

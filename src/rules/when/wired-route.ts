@@ -4,5 +4,5 @@ import { routeWith } from './route-with';
 
 /** A route wired to the house is under discussion. */
 export function wiredRoute(routes: Routes): Trigger | null {
-  return routeWith(routes, isWired, 'A route wired to your house is in your plan.');
+  return routeWith(routes, isWired, 'route-wired-house-plan');
 }

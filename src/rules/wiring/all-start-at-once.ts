@@ -9,10 +9,6 @@ export const allStartAtOnce: Rule = {
   applies: (home, routes) =>
     both(
       selfStartingPump(home.facts),
-      routeWith(
-        routes,
-        (route) => route.automatic,
-        'A source that takes over by itself is in your plan.',
-      ),
+      routeWith(routes, (route) => route.automatic, 'source-takes-over-itself'),
     ),
 };

@@ -5,6 +5,6 @@ export const aluminumWiring: Rule = {
   id: 'aluminum-wiring',
   applies: ({ facts }) =>
     facts.told('wiring-signs') && facts.has('wiring-signs', 'aluminum')
-      ? yes('You have seen aluminum wires.')
+      ? yes('seen-aluminum-wires')
       : null,
 };

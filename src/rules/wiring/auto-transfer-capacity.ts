@@ -5,9 +5,5 @@ import { routeWith } from '../when/route-with';
 export const autoTransferCapacity: Rule = {
   id: 'auto-transfer-capacity',
   applies: (_home, routes) =>
-    routeWith(
-      routes,
-      (route) => route.automatic,
-      'A source that takes over by itself is in your plan.',
-    ),
+    routeWith(routes, (route) => route.automatic, 'source-takes-over-itself'),
 };

@@ -19,12 +19,10 @@ function roomOnBus({ facts }: Home): Trigger {
   const busAmps = facts.told('panel-bus') ? facts.number('panel-bus') : null;
   if (mainAmps === null || busAmps === null) {
     return careful(
-      'We do not know the rating of both the main and the panel.',
+      'not-known-rating-both-main-panel',
       mainAmps === null ? 'main-amps' : 'panel-bus',
     );
   }
   const room = Math.max(0, Math.round((1.2 * busAmps - mainAmps) * 10) / 10);
-  return yes(
-    `By the 120 percent sum a ${busAmps} A panel with a ${mainAmps} A main has room for ${room} A.`,
-  );
+  return yes({ code: 'room-on-bus', busAmps, mainAmps, roomAmps: room });
 }

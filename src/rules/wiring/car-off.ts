@@ -7,9 +7,7 @@ export const carOff: Rule = {
   id: 'car-off',
   applies: ({ facts }, routes) =>
     both(
-      facts.told('big-loads') && facts.has('big-loads', 'ev-charger')
-        ? yes('You have a car charger.')
-        : null,
+      facts.told('big-loads') && facts.has('big-loads', 'ev-charger') ? yes('car-charger') : null,
       wiredRoute(routes),
     ),
 };

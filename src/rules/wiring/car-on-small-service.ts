@@ -11,7 +11,7 @@ export const carOnSmallService: Rule = {
     const car = facts.told('ev-breaker') ? facts.number('ev-breaker') : null;
     const main = facts.told('main-amps') ? facts.number('main-amps') : null;
     return car !== null && main !== null && car >= largeShare * main
-      ? yes(`The car charger's breaker is ${car} A on a ${main} A service.`)
+      ? yes({ code: 'charger-on-service', chargerAmps: car, mainAmps: main })
       : null;
   },
 };

@@ -13,9 +13,9 @@ export const circuitMap: Rule = {
         facts,
         id: 'panel-map',
         choices: ['some', 'none'],
-        because: 'Not every breaker is marked with what it feeds.',
-        unknown: 'We do not know whether the breakers are marked.',
+        because: 'not-every-breaker-marked',
+        unknown: 'not-known-breakers-marked',
       }),
-      routeWith(routes, feedsCircuits, 'Chosen circuits would be fed.'),
+      routeWith(routes, feedsCircuits, 'chosen-circuits-fed'),
     ),
 };

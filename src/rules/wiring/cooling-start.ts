@@ -17,9 +17,9 @@ export const coolingStart: Rule = {
       (pump && facts.told('heat-pump-kind'));
     const start = both(
       told
-        ? yes('Central cooling or a heat pump here starts hard.')
+        ? yes('central-cooling-heat-pump')
         : careful(
-            'Central cooling or a heat pump here may start hard.',
+            'central-cooling-heat-pump-start',
             firstOpen(facts, 'cool-main', 'cool-kind', 'heat-pump-kind'),
           ),
       wiredRoute(routes),

@@ -17,15 +17,15 @@ export const furnaceFlame: Rule = {
         facts,
         id: 'heat-main',
         choices: ['gas-furnace', 'boiler'],
-        because: 'Your heat has a burner that feels for its flame.',
-        unknown: 'We do not know whether your heat has a burner.',
+        because: 'heat-burner-feels-flame',
+        unknown: 'not-known-heat-burner',
       }),
       firstOf(
         manualGenerator(home, routes),
         routeWith(
           routes,
           (route) => outletsOnly(route) || hasPortableGenerator(route),
-          'A portable source is planned.',
+          'portable-source-planned',
         ),
       ),
     );

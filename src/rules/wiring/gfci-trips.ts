@@ -11,7 +11,7 @@ export const gfciTrips: Rule = {
     const inlet = routeWith(
       routes,
       (route) => route.connection === 'inlet',
-      'A generator would feed the house by an inlet.',
+      'generator-feed-house-inlet',
     );
     return facts.applies('engine-neutral') ? ownGenerator(facts, routes, inlet) : inlet;
   },
@@ -22,8 +22,8 @@ function ownGenerator(facts: Facts, routes: Routes, inlet: Trigger | null): Trig
     facts,
     id: 'engine-neutral',
     choices: ['bonded', 'switchable'],
-    because: 'The neutral of your generator is bonded, or can be.',
-    unknown: 'We do not know how the neutral of your generator is set.',
+    because: 'neutral-generator-bonded',
+    unknown: 'not-known-neutral-generator-set',
   });
   const joined =
     facts.is('engine-connect', 'inlet') || routes.some((route) => route.connection === 'inlet');

@@ -5,9 +5,5 @@ import { routeWith } from '../when/route-with';
 export const inletSign: Rule = {
   id: 'inlet-sign',
   applies: (_home, routes) =>
-    routeWith(
-      routes,
-      (route) => route.connection === 'inlet',
-      'A route with an inlet is in your plan.',
-    ),
+    routeWith(routes, (route) => route.connection === 'inlet', 'route-inlet-plan'),
 };

@@ -13,20 +13,13 @@ export const interlockOrder: Rule = {
     const generator =
       facts.has('own-sources', 'engine-portable', 'engine-standby') || facts.open('own-sources');
     return firstOf(
-      byHand ? yes('You have a switch or interlock worked by hand.') : null,
+      byHand ? yes('switch-interlock-worked-hand') : null,
       facts.is('engine-connect', 'inlet') && facts.told('engine-connect')
-        ? yes('The generator feeds the house through an inlet.')
+        ? yes('generator-feeds-house-through')
         : null,
-      routeWith(
-        routes,
-        (route) => route.connection === 'inlet',
-        'A route with an inlet is in your plan.',
-      ),
+      routeWith(routes, (route) => route.connection === 'inlet', 'route-inlet-plan'),
       generator && facts.open('transfer-existing')
-        ? careful(
-            'We do not know how a generator would be switched to the house.',
-            'transfer-existing',
-          )
+        ? careful('not-known-generator-switched-house', 'transfer-existing')
         : null,
     );
   },

@@ -5,6 +5,6 @@ export const knobAndTube: Rule = {
   id: 'knob-and-tube',
   applies: ({ facts }) =>
     facts.told('wiring-signs') && facts.has('wiring-signs', 'knob-tube')
-      ? yes('You have seen wires on white knobs.')
+      ? yes('seen-wires-white-knobs')
       : null,
 };

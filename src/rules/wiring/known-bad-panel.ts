@@ -5,6 +5,6 @@ export const knownBadPanel: Rule = {
   id: 'known-bad-panel',
   applies: ({ facts }) =>
     facts.told('panel-signs') && facts.has('panel-signs', 'known-bad-make')
-      ? yes('A professional has said this make of panel is unsafe.')
+      ? yes('professional-said-make-panel')
       : null,
 };

@@ -9,12 +9,12 @@ export const largestLoad: Rule = {
   applies: ({ facts }, routes) =>
     firstOf(
       facts.told('home-kind') && facts.is('home-kind', 'off-grid')
-        ? yes('Your home makes all its own power.')
+        ? yes('home-makes-all-own')
         : null,
       routeWith(
         routes,
         (route) => hasFixedBattery(route) && feedsCircuits(route),
-        'A battery on chosen circuits is in your plan.',
+        'battery-chosen-circuits-plan',
       ),
     ),
 };

@@ -7,7 +7,7 @@ export const mainOverBus: Rule = {
     const mainAmps = facts.told('main-amps') ? facts.number('main-amps') : null;
     const busAmps = facts.told('panel-bus') ? facts.number('panel-bus') : null;
     return mainAmps !== null && busAmps !== null && mainAmps > busAmps
-      ? yes(`You read ${mainAmps} A on the main and ${busAmps} A on the panel's label.`)
+      ? yes({ code: 'main-over-bus', mainAmps, busAmps })
       : null;
   },
 };

@@ -10,7 +10,7 @@ export const manufacturedFeeder: Rule = {
   applies: (home, routes) =>
     both(
       home.facts.told('home-kind') && home.facts.is('home-kind', 'manufactured')
-        ? yes('You live in a manufactured home.')
+        ? yes('live-manufactured-home')
         : null,
       firstOf(wiredRoute(routes), knownGenerator(home, routes)),
     ),

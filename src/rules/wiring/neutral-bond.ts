@@ -12,15 +12,15 @@ export const neutralBond: Rule = {
       routeWith(
         routes,
         (route) => route.vehicle || (hasPortableGenerator(route) && isWired(route)),
-        'A source that can have its own bond would feed the house.',
+        'source-own-bond-feed',
       ),
       home.facts.is('engine-connect', 'inlet', 'wall-outlet') || home.facts.open('engine-connect')
         ? said({
             facts: home.facts,
             id: 'engine-neutral',
             choices: ['bonded', 'floating', 'switchable'],
-            because: 'The generator feeds the house, and its neutral must match.',
-            unknown: 'We do not know how the neutral of the generator is set.',
+            because: 'generator-feeds-house-neutral',
+            unknown: 'not-known-neutral-generator-set-too',
           })
         : null,
     ),

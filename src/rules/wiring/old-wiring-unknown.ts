@@ -7,8 +7,5 @@ import { wiredRoute } from '../when/wired-route';
 export const oldWiringUnknown: Rule = {
   id: 'old-wiring-unknown',
   applies: ({ facts }, routes) =>
-    both(
-      ifOpen(facts, 'wiring-signs', 'We do not know what wiring the house has.'),
-      wiredRoute(routes),
-    ),
+    both(ifOpen(facts, 'wiring-signs', 'not-known-wiring-house'), wiredRoute(routes)),
 };

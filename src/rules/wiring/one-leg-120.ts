@@ -12,26 +12,26 @@ export const oneLeg120: Rule = {
     const inlet = routeWith(
       routes,
       (route) => route.connection === 'inlet',
-      'A generator of 120 volts would feed the panel.',
+      'generator-120-volts-feed',
     );
     const owned = said({
       facts,
       id: 'engine-connect',
       choices: ['inlet', 'wall-outlet'],
-      because: 'A generator of 120 volts feeds the panel.',
-      unknown: 'We do not know whether the generator feeds the panel.',
+      because: 'generator-120-volts-feeds',
+      unknown: 'not-known-generator-feeds-panel',
     });
     const volts = said({
       facts,
       id: 'engine-volts',
       choices: ['v120'],
-      because: 'The generator gives 120 volts.',
-      unknown: 'We do not know the volts of the generator.',
+      because: 'generator-gives-120-volts',
+      unknown: 'not-known-volts-generator',
     });
     return firstOf(
       both(firstOf(inlet, owned), volts),
       routes.some((route) => route.vehicle) && !gives240(facts)
-        ? careful('Vehicle outlets often give 120 volts only.', asksVolts(facts))
+        ? careful('vehicle-outlets-often-give', asksVolts(facts))
         : null,
     );
   },

@@ -5,6 +5,6 @@ export const panelDamage: Rule = {
   id: 'panel-damage',
   applies: ({ facts }) =>
     facts.told('panel-signs') && facts.has('panel-signs', 'trips', 'covers-missing')
-      ? yes('A breaker trips or a cover is missing at the panel.')
+      ? yes('breaker-trips-cover-missing')
       : null,
 };

@@ -11,7 +11,7 @@ export const powerReturns: Rule = {
       wiredRoute(routes),
       selfStartingPump(facts),
       facts.told('big-loads') && !facts.has('big-loads', 'none')
-        ? yes('You have big machines that can start together.')
+        ? yes('big-machines-start-together')
         : null,
     ),
 };

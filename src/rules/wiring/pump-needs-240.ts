@@ -9,10 +9,10 @@ export const pumpNeeds240: Rule = {
   id: 'pump-needs-240',
   applies: ({ facts }, routes) =>
     both(
-      facts.is('well-volts', 'v240') ? yes('Your pump is taken to need 240 volts.') : null,
+      facts.is('well-volts', 'v240') ? yes('pump-taken-need-240') : null,
       firstOf(
-        facts.is('engine-volts', 'v120') ? yes('Your generator is taken to give 120 volts.') : null,
-        routeWith(routes, outletsOnly, 'A source of 120 volts is in your plan.'),
+        facts.is('engine-volts', 'v120') ? yes('generator-taken-give-120') : null,
+        routeWith(routes, outletsOnly, 'source-120-volts-plan'),
       ),
     ),
 };

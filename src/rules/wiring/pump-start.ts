@@ -10,7 +10,7 @@ export const pumpStart: Rule = {
     const { facts } = home;
     const start = both(
       facts.is('water-source', 'well', 'shallow-pump') && !facts.is('well-start-kind', 'soft-start')
-        ? yes('You have a well or pump with a hard start.')
+        ? yes('well-pump-hard-start')
         : null,
       wiredRoute(routes),
     );

@@ -13,13 +13,10 @@ export const serviceLoad: Rule = {
     if (!facts.applies('main-amps')) return null;
     const amps = facts.told('main-amps') ? facts.number('main-amps') : null;
     if (amps === null) {
-      return both(
-        careful('We do not know how big the electric service is.', 'main-amps'),
-        wiredRoute(routes),
-      );
+      return both(careful('not-known-big-electric-service', 'main-amps'), wiredRoute(routes));
     }
     return amps <= smallServiceAmps
-      ? both(yes(`The service is ${amps} A.`), wiredRoute(routes))
+      ? both(yes({ code: 'service-amps', amps }), wiredRoute(routes))
       : null;
   },
 };

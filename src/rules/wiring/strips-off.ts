@@ -10,8 +10,8 @@ export const stripsOff: Rule = {
     if (kw <= 0) return null;
     return both(
       facts.told('heat-strips')
-        ? yes(`There are ${kw} kW of electric heat here.`)
-        : careful(`There may be about ${kw} kW of electric heat here.`, 'heat-strips'),
+        ? yes({ code: 'electric-heat-kw', kw })
+        : careful({ code: 'electric-heat-kw-maybe', kw }, 'heat-strips'),
       wiredRoute(routes),
     );
   },

@@ -17,7 +17,7 @@ export const supply208: Rule = {
       (load) =>
         elements.includes(load.id) && load.volts === 240 && (load.id !== 'water-heater' || tank),
     );
-    const trigger = yes('Your building has 120/208 volts.');
+    const trigger = yes('building-120-208-volts');
     return heats.length > 0 ? { ...trigger, figures: heats.map(at208) } : trigger;
   },
 };

@@ -4,6 +4,5 @@ import { ifOpen } from '../when/if-open';
 /** An apartment or off-grid home whose volts nobody has asked about. */
 export const supplyVoltsUnknown: Rule = {
   id: 'supply-volts-unknown',
-  applies: ({ facts }) =>
-    ifOpen(facts, 'supply-volts', 'We do not know which voltage your home has.'),
+  applies: ({ facts }) => ifOpen(facts, 'supply-volts', 'not-known-voltage-home'),
 };

@@ -5,6 +5,6 @@ export const ungroundedOutlets: Rule = {
   id: 'ungrounded-outlets',
   applies: ({ facts }) =>
     facts.told('wiring-signs') && facts.has('wiring-signs', 'two-hole')
-      ? yes('There are outlets with two holes.')
+      ? yes('there-outlets-two-holes')
       : null,
 };

@@ -8,12 +8,8 @@ export const watchForPower: Rule = {
   applies: ({ facts }, routes) =>
     firstOf(
       facts.told('transfer-existing') && facts.is('transfer-existing', 'interlock', 'manual-switch')
-        ? yes('You have a switch worked by hand.')
+        ? yes('switch-worked-hand')
         : null,
-      routeWith(
-        routes,
-        (route) => route.connection === 'inlet',
-        'A route with an inlet is in your plan.',
-      ),
+      routeWith(routes, (route) => route.connection === 'inlet', 'route-inlet-plan'),
     ),
 };

@@ -9,7 +9,7 @@ export const waterHeaterOff: Rule = {
     both(
       facts.told('water-heater') &&
         facts.is('water-heater', 'electric-tank', 'tankless-electric', 'heat-pump-tank')
-        ? yes('Your hot water is electric.')
+        ? yes('hot-water-electric')
         : null,
       wiredRoute(routes),
     ),

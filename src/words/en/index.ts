@@ -5,6 +5,7 @@ import { firstSentences } from './first-sentences';
 import { household } from './household';
 import { sayShare } from './household/share';
 import { inSentence, listOf } from './list-of';
+import { sayReason } from './reasons/say-reason';
 import { range, usd } from './say-dollars';
 import { sayFigure } from './say-figure';
 import { sayFuel } from './say-fuel';
@@ -34,6 +35,7 @@ export const english = {
   fuel: sayFuel,
   share: sayShare,
   gap: sayGap,
+  reason: sayReason,
   leftOut: sayLeftOut,
   stop: sayStop,
   highEnd: sayHighEnd,

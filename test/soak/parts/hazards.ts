@@ -1,4 +1,5 @@
 import { findings } from '../../../src/rules/find';
+import { reasonCode } from '../../../src/rules/reason';
 import { allPairs } from '../../rules/all-pairs';
 import { calmHome } from '../../rules/calm-home';
 import { says } from '../../says';
@@ -29,6 +30,11 @@ export const hazards: Part = {
     const quiet = tryPlan(`${name}, twin`, { ...calmHome, ...twin }, tally);
     // What is advised may bring the same caution: the twin is asked without it.
     const speaks = findings(quiet.plan.home, twinKinds).find((one) => one.id === rule);
-    note(tally, name, 'its twin is quiet', speaks === undefined ? [] : [speaks.because]);
+    note(
+      tally,
+      name,
+      'its twin is quiet',
+      speaks === undefined ? [] : [reasonCode(speaks.because)],
+    );
   },
 };

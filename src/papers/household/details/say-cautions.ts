@@ -86,7 +86,7 @@ function byQuestion(
     const open = assumptions.find((one) => one.question === caution.asks);
     const asks =
       open === undefined
-        ? caution.because.replace(/\.$/, '')
+        ? words.reason(caution.because).replace(/\.$/, '')
         : words.household.cautions.notAnswered(open.says);
     blocks.set(asks, [...(blocks.get(asks) ?? []), caution]);
   }
