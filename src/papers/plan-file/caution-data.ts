@@ -1,6 +1,6 @@
 import type { Home } from '../../home/home';
 import { outOfSeason } from '../../plan/out-of-season';
-import { reasonCode } from '../../rules/reason';
+import type { Reason } from '../../rules/reason';
 import type { Finding } from '../../rules/rule';
 import { sayRule } from '../../words/rule-sentences';
 import type { Words } from '../../words/words';
@@ -13,7 +13,7 @@ export function cautionData(home: Home, c: Finding, words: Words): PlanData['cau
     severity: c.severity,
     says: sayRule(words.rules, c),
     who: [...c.who],
-    because: { code: reasonCode(c.because), says: words.reason(c.because) },
+    because: { code: codeOf(c.because), says: words.reason(c.because) },
     figures: (c.figures ?? []).map((one) => ({
       load: one.load,
       at: one.at,
@@ -26,3 +26,5 @@ export function cautionData(home: Home, c: Finding, words: Words): PlanData['cau
     cite: c.cite,
   };
 }
+
+const codeOf = (reason: Reason) => (typeof reason === 'string' ? reason : reason.code);
