@@ -71,18 +71,20 @@ export class World {
     if (kept !== undefined) return kept;
     const { climate } = this.home.site.place;
     const hours = HOURS_PER_YEAR * Math.min(years, this.years);
-    const followed = this.followedKw(loads)?.subarray(0, hours) ?? null;
+    const followed = this.followedKw(loads, hours);
     const made = hourlyLoadKw(loads, this.airC().subarray(0, hours), climate, followed);
     this.loads.set(key, made);
     return made;
   }
 
   /** Heating and cooling by the hour are slow to work out, and many sets of loads share them. */
-  private followedKw(loads: readonly Load[]): Float64Array | null {
+  private followedKw(loads: readonly Load[], hours: number): Float64Array | null {
     const key = followers(loads).map(energyKey).join(' ');
     const kept = this.followed.get(key);
-    if (kept !== undefined) return kept;
-    const made = followedHoursKw(loads, this.airC(), this.home.site.place.climate);
+    if (kept === null) return null;
+    if (kept !== undefined && kept.length >= hours) return kept.subarray(0, hours);
+    const { climate } = this.home.site.place;
+    const made = followedHoursKw(loads, this.airC().subarray(0, hours), climate);
     this.followed.set(key, made);
     return made;
   }

@@ -1,6 +1,7 @@
 import type { Home, Load } from '../home/home';
 import type { LoadId } from '../home/load-id';
 import { wasAskedAbout } from '../home/load-told';
+import { livedHome } from '../home/measures/lived-home';
 import type { Route } from '../routes/route';
 import { atRisk } from '../rules/when/at-risk';
 import { listOf } from '../words/en/list-of';
@@ -10,6 +11,8 @@ export interface LadderStep {
   /** Share of the charge, or of the fuel, that is left, %; 100 is "from the start". */
   readonly atPercent: number;
   readonly switchOff: readonly LoadId[];
+  /** Runs thriftily from here on, by its turns or its allotment; it stays on. */
+  readonly lessens: readonly LoadId[];
   /** Average power saved on a hard day, W. */
   readonly savesWatts: number;
   /**
@@ -22,8 +25,11 @@ export interface LadderStep {
   readonly why: string;
 }
 
-/** Levels at which good-to-have and must-run loads go off. Life support is never on the ladder. */
-const LEVELS = { good: 70, comfort: 50, house: 30 } as const;
+/**
+ * Levels at which good-to-have loads go off, the home begins to live thriftily, and must-run loads go off. Life support is
+ * never on the ladder.
+ */
+const LEVELS = { good: 70, thrifty: 60, comfort: 50, house: 30 } as const;
 
 /** Must-run loads a home can do without for some hours, in the order in which they go. */
 const comfortFirst = [
@@ -58,7 +64,10 @@ const lastOn = ['sump', 'phone-charging', 'lights-led'];
  */
 export function ladderOf(home: Home, route: Route): LadderStep[] {
   const carried = new Set(route.carries);
-  const on = home.loads.filter((load) => carried.has(load.id)).map(keepMedical);
+  const thrift = thriftOf(home, route);
+  const on = home.loads
+    .filter((load) => carried.has(load.id) && !thrift.needless.includes(load.id))
+    .map(keepMedical);
   const toTheEnd = (load: Load) => keepToTheEnd.includes(load.id) || keepsSafe(home, load);
   const groups: { atPercent: number; loads: Load[]; why: string }[] = [
     {
@@ -85,19 +94,68 @@ export function ladderOf(home: Home, route: Route): LadderStep[] {
   ];
   if (on.length === 0) return [withoutPower(home)];
   const steps = [fromTheStart(home, carried)];
-  for (const group of groups.filter((g) => g.loads.length > 0)) {
-    const savesWatts = wattsOf(home, group.loads);
-    steps.push({
-      atPercent: group.atPercent,
-      switchOff: group.loads.map((load) => load.id),
-      savesWatts,
+  const rungs = groups.filter((g) => g.loads.length > 0).map(rungOf(home));
+  const thrifty = thriftyRung(home, thrift);
+  steps.push(
+    ...[...rungs, ...thrifty].sort((a, b) => b.atPercent - a.atPercent),
+    lastStep(home, on),
+  );
+  return steps;
+}
+
+const rungOf =
+  (home: Home) =>
+  (group: { atPercent: number; loads: Load[]; why: string }): LadderStep => ({
+    atPercent: group.atPercent,
+    switchOff: group.loads.map((load) => load.id),
+    lessens: [],
+    savesWatts: wattsOf(home, group.loads),
+    gainsHours: null,
+    carefulGainsHours: null,
+    why: group.why,
+  });
+
+/** What living thriftily makes needless of what must run, and what it lessens. */
+interface Thrift {
+  readonly needless: readonly LoadId[];
+  readonly lessened: readonly LoadId[];
+  /** The same loads as they go thriftily, by id. */
+  readonly loads: ReadonlyMap<LoadId, Load>;
+}
+
+/** Nothing is left to lessen for a route that is sized for the thrifty way. */
+function thriftOf(home: Home, { carries, way }: Route): Thrift {
+  const loads = new Map(livedHome(home, 'thrifty').loads.map((load) => [load.id, load]));
+  const own = home.loads.filter(
+    (load) => way === 'usual' && load.rank === 'must' && carries.includes(load.id),
+  );
+  const day = (load: Load) =>
+    Math.max(...home.goalSeasons.map((season) => load.kwhPerDay[season].value));
+  return {
+    needless: own.filter(({ id }) => !loads.has(id)).map(({ id }) => id),
+    lessened: own
+      .filter((load) => loads.has(load.id) && day(loads.get(load.id)!) < day(load))
+      .map(({ id }) => id),
+    loads,
+  };
+}
+
+/** The way from living as usual to living thriftily; empty where there is none. */
+function thriftyRung(home: Home, { needless, lessened, loads }: Thrift): LadderStep[] {
+  if (needless.length + lessened.length === 0) return [];
+  const of = (ids: readonly LoadId[]) => home.loads.filter(({ id }) => ids.includes(id));
+  const less = lessened.map((id) => loads.get(id)!);
+  return [
+    {
+      atPercent: LEVELS.thrifty,
+      switchOff: needless,
+      lessens: lessened,
+      savesWatts: wattsOf(home, of([...needless, ...lessened])) - wattsOf(home, less),
       gainsHours: null,
       carefulGainsHours: null,
-      why: group.why,
-    });
-  }
-  steps.push(lastStep(home, on));
-  return steps;
+      why: 'live thriftily, see "Need less first"',
+    },
+  ];
 }
 
 /** Heat in winter and cooling in summer are no comfort where the room's cold or heat makes somebody ill. */
@@ -123,8 +181,8 @@ function keepMedical(load: Load): Load {
 
 /** What this route does not run, of the things the home has: never a health device, which has its own battery or second way. */
 function fromTheStart(home: Home, carried: ReadonlySet<LoadId>): LadderStep {
-  const off = home.loads
-    .map(keepMedical)
+  const off = livedHome(home, 'usual')
+    .loads.map(keepMedical)
     .filter(
       (load) =>
         !carried.has(load.id) &&
@@ -135,6 +193,7 @@ function fromTheStart(home: Home, carried: ReadonlySet<LoadId>): LadderStep {
   return {
     atPercent: 100,
     switchOff: off.map((load) => load.id),
+    lessens: [],
     savesWatts: 0,
     gainsHours: null,
     carefulGainsHours: null,
@@ -161,6 +220,7 @@ function lastStep(home: Home, on: readonly Load[]): LadderStep {
   return {
     atPercent: 15,
     switchOff: rest,
+    lessens: [],
     savesWatts: 0,
     gainsHours: null,
     carefulGainsHours: null,

@@ -163,7 +163,7 @@ describe('the order of switching off, walked', () => {
       plan.home,
       cold,
       route,
-      steps.map((step) => ({ ...step, switchOff: [] })),
+      steps.map((step) => ({ ...step, switchOff: [], lessens: [] })),
       'winter',
     );
     expect(everything.variant).toBeNull();

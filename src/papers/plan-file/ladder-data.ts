@@ -9,6 +9,7 @@ export function ladderData(plan: Plan): PlanData['ladder'] {
   return plan.ladder.map((step) => ({
     ...levelData(plan, step.atPercent),
     switchOff: namedLoads(plan.home, step.switchOff),
+    lessens: namedLoads(plan.home, step.lessens),
     savesWatts: round(step.savesWatts),
     gainsHours: orNot(step.gainsHours),
     carefulGainsHours: orNot(step.carefulGainsHours),

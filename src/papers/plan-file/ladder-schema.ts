@@ -12,6 +12,7 @@ export const ladderStep = z.strictObject({
     .nullable()
     .describe('Gallons left in cans or in the tank; null where no fuel is kept.'),
   switchOff: namedLoads,
+  lessens: namedLoads.describe('Run thriftily from here on.'),
   savesWatts: z.number(),
   gainsHours: z.union([z.number(), z.literal('not counted')]).describe('By the likely count.'),
   carefulGainsHours: z.union([z.number(), z.literal('not counted')]),

@@ -1,3 +1,4 @@
+import type { LoadId } from '../../home/load-id';
 import { loadName } from '../../home/load-names';
 import { hasGenerator, isSource } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
@@ -94,7 +95,9 @@ function motorOrder({ electrical, advice, home }: Plan, words: Words): Block[] {
 
 function rungs(plan: Plan, words: Words): string[] {
   return plan.ladder.map((step) => {
-    const off = step.switchOff.map((id) => words.inSentence(loadName(plan.home, id)));
+    const name = (id: LoadId) => words.inSentence(loadName(plan.home, id));
+    const less = step.lessens.map((id) => words.household.ladder.less(name(id)));
+    const off = [...step.switchOff.map(name), ...less];
     return `${shortReading(plan, step.atPercent, words)}: ${off.length === 0 ? words.sheets.reading.nothing : words.listOf(off)}.`;
   });
 }

@@ -2,7 +2,7 @@ import { LADDER_YEARS, MEANS_EVERY_HOURS, sampledStarts } from '../../advice/rid
 import { HARD_START, MIDDLE_START } from '../../advice/ride/start-shares';
 import { type Walkable, walkableOf } from '../../advice/ride/walkable';
 import { walkedShare } from '../../advice/ride/walked-odds';
-import type { Home, Load, Season } from '../../home/home';
+import { type Home, type Load, type Season, seasons } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
 import type { World } from '../../home/world';
 import { ladderGains } from '../../outage/walk/ladder-gain';
@@ -38,7 +38,9 @@ export function walkLadder(
   const carried = livedHome(home, route.way).loads.filter((load) =>
     route.carries.includes(load.id),
   );
-  const rungs = steps.filter((step) => step.atPercent < 100 && step.switchOff.length > 0);
+  const rungs = steps.filter(
+    (step) => step.atPercent < 100 && step.switchOff.length + step.lessens.length > 0,
+  );
   const wayBy = (careful: boolean) =>
     wayWith(home, world, route, { carried, rungs, season, careful });
   const way = wayBy(false);
@@ -105,14 +107,23 @@ function wayWith(
   { carried, rungs, season, careful }: Rungs,
 ): Walkable {
   const goesOff = new Set(rungs.flatMap((step) => step.switchOff));
-  const stays = carried.filter((load) => !goesOff.has(load.id));
+  const lessens = new Set(rungs.flatMap((step) => step.lessens));
+  const thrifty = new Map(livedHome(home, 'thrifty').loads.map((load) => [load.id, load]));
+  const lasting = (load: Load) =>
+    lessens.has(load.id) ? { ...load, kwhPerDay: thrifty.get(load.id)!.kwhPerDay } : load;
+  const stays = carried.filter((load) => !goesOff.has(load.id)).map(lasting);
   return walkableOf(home, world, route, {
     season,
     careful,
     years: LADDER_YEARS,
     classes: [
       stays,
-      ...rungs.map((step) => carried.filter((load) => step.switchOff.includes(load.id))),
+      ...rungs.map((step) => [
+        ...carried.filter((load) => step.switchOff.includes(load.id)).map(lasting),
+        ...carried
+          .filter((load) => step.lessens.includes(load.id))
+          .map((load) => restOf(load, thrifty.get(load.id)!)),
+      ]),
     ],
     ladder: rungs.map((step, i) => ({ load: i + 1, offBelow: step.atPercent / 100 })),
   });
@@ -122,4 +133,17 @@ function wayWith(
 function runsDown({ system: { battery, generator, vehicle } }: Walkable): boolean {
   if (battery !== null || vehicle !== null) return true;
   return generator !== null && Number.isFinite(generator.fuelAtStart);
+}
+
+/** What a load uses as usual beyond what it does thriftily, in its usual hours: the walk takes it off at its rung. */
+function restOf(usual: Load, thrifty: Load): Load {
+  const kwhPerDay = Object.fromEntries(
+    seasons.map((season) => {
+      const [a, b] = [usual.kwhPerDay[season], thrifty.kwhPerDay[season]];
+      const value = Math.max(0, a.value - b.value);
+      const [low, high] = [Math.max(0, a.low - b.low), Math.max(0, a.high - b.high)];
+      return [season, { ...a, value, low: Math.min(low, value), high: Math.max(high, value) }];
+    }),
+  ) as Load['kwhPerDay'];
+  return { ...usual, kwhPerDay };
 }

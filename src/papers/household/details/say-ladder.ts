@@ -25,7 +25,10 @@ function line(plan: Plan, step: Plan['ladder'][number], words: Words): string {
   const what = names.length > 0 ? names.join(', ') : say.nothingMore;
   const at =
     step.atPercent === 100 ? say.fromTheStart : say.reading(readingOf(plan, step.atPercent));
-  return `${say.switchOff(at, what, step.why)}${say.buys(step)}`;
+  const less = step.lessens.map((id) => loadName(plan.home, id));
+  const does =
+    less.length > 0 ? say.thriftily(at, names, less, step.why) : say.switchOff(at, what, step.why);
+  return `${does}${say.buys(step)}`;
 }
 
 /** The order in which motors are switched on with the route advised; empty with fewer than two. */

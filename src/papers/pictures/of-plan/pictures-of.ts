@@ -87,7 +87,12 @@ function ladder(plan: Plan, words: Words): Picture | null {
     plan.ladder.map((step) => ({
       atPercent: step.atPercent,
       reads: shortReading(plan, step.atPercent, words),
-      off: step.switchOff.map((id) => words.inSentence(loadName(plan.home, id))),
+      off: [
+        ...step.switchOff.map((id) => words.inSentence(loadName(plan.home, id))),
+        ...step.lessens.map((id) =>
+          words.household.ladder.less(words.inSentence(loadName(plan.home, id))),
+        ),
+      ],
     })),
     words.sheets.pictures.ladder,
   );

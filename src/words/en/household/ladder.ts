@@ -26,6 +26,11 @@ export const ladder = {
     }
   },
   switchOff: (at: string, what: string, why: string) => `${at}, switch off: ${what} (${why}).`,
+  /** The rung at which a home begins to live thriftily. */
+  thriftily: (at: string, off: readonly string[], less: readonly string[], why: string) =>
+    `${at}, ${[off.length > 0 ? `switch off: ${off.join(', ')}` : '', less.length > 0 ? `run in turns or turn down: ${less.join(', ')}` : ''].filter((part) => part !== '').join('; ')} (${why}).`,
+  /** Behind a name in a short list. */
+  less: (name: string) => `${name} (less)`,
   /** What a rung buys by the likely count and by the careful one, both named, with a space before it. */
   buys({ gainsHours, carefulGainsHours }: Gains): string {
     if (carefulGainsHours === null)
