@@ -1,7 +1,17 @@
 import type { Key } from './key';
 import type { Row } from './rows';
 import type { State } from './state';
-import { eraseLeft, fieldOf, insertText, moveCursor } from './text-field';
+import {
+  eraseBetween,
+  eraseLeft,
+  eraseRight,
+  fieldOf,
+  graphemes,
+  insertText,
+  moveCursor,
+  wordLeft,
+  wordRight,
+} from './text-field';
 
 /** A letter typed while a line below the field is highlighted is meant for the field. */
 export function typesIntoField(rows: readonly Row[], key: Key): boolean {
@@ -29,6 +39,16 @@ export function editField(state: State, key: Key): State['field'] {
       return { ...state.field, cursor: 0 };
     case 'end':
       return fieldOf(state.field.text);
+    case 'delete':
+      return eraseRight(state.field);
+    case 'word-left':
+      return moveCursor(state.field, wordLeft(state.field) - state.field.cursor);
+    case 'word-right':
+      return moveCursor(state.field, wordRight(state.field) - state.field.cursor);
+    case 'erase-word':
+      return eraseBetween(state.field, wordLeft(state.field), state.field.cursor);
+    case 'erase-right':
+      return eraseBetween(state.field, state.field.cursor, graphemes(state.field.text).length);
     case 'ctrl-u':
       return fieldOf('');
     default:

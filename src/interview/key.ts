@@ -18,5 +18,10 @@ export type Key =
         | 'ctrl-c'
         | 'ctrl-s'
         | 'ctrl-u'
+        | 'delete'
+        | 'word-left'
+        | 'word-right'
+        | 'erase-word'
+        | 'erase-right'
         | 'ctrl-z';
     };

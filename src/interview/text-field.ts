@@ -52,3 +52,36 @@ export function moveCursor(field: TextField, steps: number): TextField {
   const last = graphemes(field.text).length;
   return { ...field, cursor: Math.min(last, Math.max(0, field.cursor + steps)) };
 }
+
+/** Take away the letters from one place up to another; the cursor stands where they were. */
+export function eraseBetween(field: TextField, from: number, to: number): TextField {
+  const parts = graphemes(field.text);
+  return { text: [...parts.slice(0, from), ...parts.slice(to)].join(''), cursor: from };
+}
+
+/** Take away the letter right of the cursor. */
+export function eraseRight(field: TextField): TextField {
+  return eraseBetween(field, field.cursor, field.cursor + 1);
+}
+
+/** Where the word left of the cursor begins. */
+export function wordLeft({ text, cursor }: TextField): number {
+  const parts = graphemes(text);
+  let at = cursor;
+  while (at > 0 && isSpace(parts[at - 1])) at -= 1;
+  while (at > 0 && !isSpace(parts[at - 1])) at -= 1;
+  return at;
+}
+
+/** Where the word right of the cursor ends. */
+export function wordRight({ text, cursor }: TextField): number {
+  const parts = graphemes(text);
+  let at = cursor;
+  while (at < parts.length && isSpace(parts[at])) at += 1;
+  while (at < parts.length && !isSpace(parts[at])) at += 1;
+  return at;
+}
+
+function isSpace(letter: string | undefined): boolean {
+  return letter !== undefined && /^\s$/.test(letter);
+}

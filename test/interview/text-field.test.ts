@@ -1,4 +1,7 @@
 import { expect, test } from 'vitest';
+import { begin } from '../../src/interview/begin';
+import { editField } from '../../src/interview/field-keys';
+import type { Key } from '../../src/interview/key';
 import {
   eraseLeft,
   fieldOf,
@@ -8,6 +11,7 @@ import {
   LONGEST_FIELD,
   moveCursor,
 } from '../../src/interview/text-field';
+import { smallInterview } from '../faces/small-interview';
 
 test('letters go in at the cursor', () => {
   expect(insertText(moveCursor(fieldOf('ac'), -1), 'b')).toEqual({ text: 'abc', cursor: 2 });
@@ -46,4 +50,29 @@ test('a field holds so many letters; the rest is left out, and nothing is cut in
   expect(isFull(wide)).toBe(true);
   expect(wide.text).toMatch(/^a(\u{1f50b})+$/u);
   expect(isFull(eraseLeft(eraseLeft(full)))).toBe(false);
+});
+
+test('the keys people have in their fingers edit by letter, by word and by line', () => {
+  const context = {
+    interview: smallInterview,
+    short: false,
+    nameProblem: () => null,
+    spareName: () => 'home-1',
+  };
+  const blank = begin(context, {});
+  const after = (text: string, cursor: number, ...names: Exclude<Key['name'], 'text'>[]) => {
+    const { text: left, cursor: at } = names.reduce(
+      (field, name) => editField({ ...blank, field }, { name }),
+      { text, cursor },
+    );
+    return `${left}@${at}`;
+  };
+  expect(after('208/230 V 14 A', 14, 'erase-word', 'erase-word')).toBe('208/230 V @10');
+  expect(after('208/230 V', 9, 'word-left')).toBe('208/230 V@8');
+  expect(after('208/230 V', 9, 'word-left', 'word-left', 'word-left')).toBe('208/230 V@0');
+  expect(after('208/230 V', 0, 'word-right')).toBe('208/230 V@7');
+  expect(after('208/230 V', 3, 'erase-right')).toBe('208@3');
+  expect(after('208', 0, 'delete')).toBe('08@0');
+  expect(after('208', 3, 'delete')).toBe('208@3');
+  expect(after('208', 1, 'end', 'home', 'delete', 'ctrl-u')).toBe('@0');
 });

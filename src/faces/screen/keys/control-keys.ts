@@ -9,6 +9,12 @@ export const CONTROL_KEYS: Readonly<Record<string, Named>> = {
   '\t': 'tab',
   '\b': 'backspace',
   '\x7f': 'backspace',
+  '\x01': 'home',
+  '\x02': 'left',
+  '\x05': 'end',
+  '\x06': 'right',
+  '\x0b': 'erase-right',
+  '\x17': 'erase-word',
   '\x03': 'ctrl-c',
   '\x13': 'ctrl-s',
   '\x15': 'ctrl-u',
@@ -36,6 +42,12 @@ export const SEQUENCE_KEYS: Readonly<Record<string, Named>> = {
   '[8~': 'end',
   '[5~': 'page-up',
   '[6~': 'page-down',
-  // Backspace and Delete cannot be told apart on every keyboard: both erase to the left.
-  '[3~': 'backspace',
+  '[3~': 'delete',
+  // Alt with a letter, and Ctrl or Alt with an arrow, as most terminals send them.
+  b: 'word-left',
+  f: 'word-right',
+  '[1;5D': 'word-left',
+  '[1;5C': 'word-right',
+  '[1;3D': 'word-left',
+  '[1;3C': 'word-right',
 };

@@ -38,9 +38,21 @@ describe('cutting a chunk into keys', () => {
     expect(cutKeys(settleKeys(pending).pending, '\n').keys).toEqual([{ name: 'enter' }]);
   });
 
+  it('reads the keys people have in their fingers', () => {
+    expect(said('\x01\x05\x17\x0b\x15')).toEqual([
+      '<home>',
+      '<end>',
+      '<erase-word>',
+      '<erase-right>',
+      '<ctrl-u>',
+    ]);
+    expect(said('\x1bb\x1bf')).toEqual(['<word-left>', '<word-right>']);
+    expect(said('\x1b[1;5D\x1b[1;3C')).toEqual(['<word-left>', '<word-right>']);
+  });
+
   it('reads a held backspace as many, and Delete as one', () => {
     expect(said('\x7f\x7f\x7f\b')).toEqual(Array(4).fill('<backspace>'));
-    expect(said('\x1b[3~')).toEqual(['<backspace>']);
+    expect(said('\x1b[3~')).toEqual(['<delete>']);
   });
 
   // Key sequences: "XTerm Control Sequences", tables "PC-Style Function Keys" and "VT220-Style".
@@ -76,7 +88,7 @@ describe('cutting a chunk into keys', () => {
     ['a device control string', '\x1bP1$r0m\x1b\\'],
     ['a Linux console function key', '\x1b[[A'],
     ['Alt and a letter', '\x1bx'],
-    ['control characters without a meaning', '\x00\x01\x02\x0e\x1c'],
+    ['control characters without a meaning', '\x00\x04\x07\x0e\x1c'],
   ])('drops %s', (_, sequence) => {
     expect(said(`a${sequence}b`)).toEqual(['a', 'b']);
     expect(said('a', ...sequence, 'b')).toEqual(['a', 'b']);
