@@ -20,7 +20,11 @@ import { sayMoney } from './money/say-money';
 /** The plain-language summary, for the household, as Markdown that needs nothing but a reader: one page, then the details. */
 export function planMarkdown(plan: Plan, words: Words): string {
   if (plan.undecided.length > 0) return `${thinPage(plan, words).join('\n\n')}\n`;
-  return joined([frontPage(plan, words), ['# The details'], ...detailSections(plan, words)]);
+  return joined([
+    frontPage(plan, words),
+    [`# ${words.household.headings.details}`],
+    ...detailSections(plan, words),
+  ]);
 }
 
 /** The details alone, for a page that has its own sheets before them. */
@@ -31,13 +35,14 @@ export function detailsMarkdown(plan: Plan, words: Words): string {
 }
 
 function detailSections(plan: Plan, words: Words): string[][] {
+  const say = words.household.headings;
   return [
-    draftLines(plan),
+    draftLines(plan, words),
     sayToSettle(plan, words),
     plan.lifeFirst?.told
-      ? titledList('## Before anything is bought', words.lifeFirst(plan.lifeFirst))
+      ? titledList(`## ${say.beforeBuying}`, words.lifeFirst(plan.lifeFirst))
       : [],
-    ['## The job', ...plan.job],
+    [`## ${say.job}`, ...plan.job],
     sayLoads(plan, words),
     sayWays(plan, words),
     sayRoutes(plan, words),
@@ -45,24 +50,17 @@ function detailSections(plan: Plan, words: Words): string[][] {
     sayAdvised(plan, words),
     sayRideThrough(plan.rideThrough, words),
     sayMoney(plan.money, plan.advice.route.kind, words),
-    titledList(
-      '## What it will not do',
-      plan.willNotDo,
-      'Nothing that must keep running is left out.',
-    ),
+    titledList(`## ${say.willNotDo}`, plan.willNotDo, say.nothingLeftOut),
     sayCautions(plan, words),
-    titledList('## When to leave', plan.leavingPoint),
-    titledList('## Where a licensed electrician is required', plan.electrician),
-    titledList(
-      '## For the electrician, in figures (all of it in the plan file)',
-      electricalLines(plan, words),
-    ),
+    titledList(`## ${say.leaving}`, plan.leavingPoint),
+    titledList(`## ${say.electrician}`, plan.electrician),
+    titledList(`## ${say.electricalFigures}`, electricalLines(plan, words)),
     sayLadder(plan, words),
     sayToFindOut(plan, words),
     sayAssumptions(plan, words),
     titledList(
-      '## Next steps',
-      plan.nextSteps.map((step) => `${step.what}${copied(step)} (${step.who})`),
+      `## ${say.nextSteps}`,
+      plan.nextSteps.map((step) => `${step.what}${copied(step, words)} (${step.who})`),
     ),
     saySureness(plan, words),
   ];
@@ -74,15 +72,15 @@ function joined(sections: readonly (readonly string[])[]): string {
 }
 
 /** What the household copied, in quotes. */
-const copied = ({ told }: Plan['nextSteps'][number]) =>
-  told === undefined ? '' : ` You copied: ${inQuotes(told)}`;
+const copied = ({ told }: Plan['nextSteps'][number], words: Words) =>
+  told === undefined ? '' : words.household.headings.youCopied(inQuotes(told));
 
 /** Every reason why the plan is a draft; the front page names them shortly. */
-function draftLines(plan: Plan): string[] {
+function draftLines(plan: Plan, words: Words): string[] {
   return plan.draftBecause.length === 0
     ? []
     : titledList(
-        '## Why this is a draft',
+        `## ${words.household.headings.draft}`,
         plan.draftBecause.map((why) => why.says),
       );
 }

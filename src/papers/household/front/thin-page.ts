@@ -1,5 +1,4 @@
 import type { Plan } from '../../../plan/plan';
-import { formatQuantity } from '../../../quantity/format-quantity';
 import { ruleOf } from '../../../tables/rules';
 import { sayRule } from '../../../words/rule-sentences';
 import type { Words } from '../../../words/words';
@@ -12,42 +11,39 @@ import { danger } from './say-danger';
  * and the cautions any home needs. It names nothing to buy and nothing nobody told.
  */
 export function thinPage(plan: Plan, words: Words): string[] {
+  const say = words.household.thinPage;
+  const { frontPage, headings } = words.household;
   return [
-    `# Backup power plan: ${plan.name}`,
-    `As of ${plan.asOf}. A planning aid, not an electrical design: a licensed electrician, the building department and the local code decide.`,
+    `# ${frontPage.title(plan.name)}`,
+    frontPage.standing(plan.asOf),
     ...danger(plan, words),
-    'DRAFT: too little is answered to advise anything yet, so this page names nothing to buy.',
+    say.draft,
     ...(plan.lifeFirst?.told
-      ? titledList('## Before anything is bought', words.lifeFirst(plan.lifeFirst))
+      ? titledList(`## ${headings.beforeBuying}`, words.lifeFirst(plan.lifeFirst))
       : []),
-    ...titledList(
-      '## These answers decide',
-      plan.undecided.map((one) => `${one.says}. ${one.decides}.`),
-    ),
-    ...titledList('## What can be said already', [
+    ...titledList(`## ${say.theseDecide}`, plan.undecided.map(say.decides)),
+    ...titledList(`## ${say.already}`, [
       ...plan.job.slice(0, plan.jobTold ? 1 : 0),
-      ...goalNotTold(plan),
-      'Getting ready costs little and is worth doing whatever comes of this: lights, stored water (a gallon a person a day), a cooler, a paper list of phone numbers.',
-      'Nothing here is planned, sized or ruled out yet: a question that was not asked is no answer.',
+      ...goalNotTold(plan, words),
+      say.getReady,
+      say.nothingRuledOut,
     ]),
-    '## Cautions any home needs',
+    `## ${say.anyHome}`,
     bullets(thinCautions(plan, words)),
-    ...titledList('## When to leave', plan.leavingPoint),
-    ...titledList('## Next steps', [
-      `Go on answering: lampkeeper ${plan.name}.home.yaml`,
+    ...titledList(`## ${headings.leaving}`, plan.leavingPoint),
+    ...titledList(`## ${headings.nextSteps}`, [
+      say.goOn(plan.name),
       ...plan.nextSteps
         .filter((step) => ['alarms', 'agree-on-device', 'on-the-lists'].includes(step.id))
-        .map((step) => `${step.what} (${step.who})`),
+        .map((step) => frontPage.step(step.what, step.who)),
     ]),
   ];
 }
 
 /** A goal nobody told is no wish of theirs. */
-function goalNotTold({ home, jobTold }: Plan): string[] {
+function goalNotTold({ home, jobTold }: Plan, words: Words): string[] {
   if (!jobTold || home.facts.told('goal-hours')) return [];
-  return [
-    `How long was not told: until it is, we count ${formatQuantity(home.goalHours.value, 'h')}.`,
-  ];
+  return [words.household.thinPage.goalNotTold(home.goalHours.value)];
 }
 
 /** First what they told that is wrong as it is, then what else they told that can kill, then what any home needs. */

@@ -2,9 +2,11 @@ import { sayAboveTold } from './above-told';
 import { advised } from './advised';
 import { cautions } from './cautions';
 import { sayDanger } from './danger';
+import { electrical } from './electrical';
 import { frontPage } from './front-page';
 import { fuelForGoal } from './fuel-for-goal';
 import { hardCase } from './hard-case';
+import { headings } from './headings';
 import { healthFirst } from './health-first';
 import { ladder } from './ladder';
 import { loads } from './loads';
@@ -13,12 +15,16 @@ import { possibleIf } from './possible-if';
 import { rideThrough } from './ride-through';
 import { routes } from './routes';
 import { sureness } from './sureness';
+import { thinPage } from './thin-page';
 import { ways } from './ways';
 import { whatYouHave } from './what-you-have';
 
 /** The summary for the household, part by part. */
 export const household = {
   frontPage,
+  thinPage,
+  headings,
+  electrical,
   danger: sayDanger,
   aboveTold: sayAboveTold,
   fuelForGoal,

@@ -1,0 +1,37 @@
+import type { PanelFit } from '../../../plan/electrical/panel-fit';
+import type { RouteStarting } from '../../../plan/electrical/starting';
+import type { WayOut } from '../../../plan/electrical/way-out';
+import type { WireRun } from '../../../plan/electrical/wires';
+import type { Figure } from '../../../quantity/figure';
+import { formatQuantity } from '../../../quantity/format-quantity';
+
+const kva = (va: number) => (va / 1000).toFixed(1);
+
+/** The electrical half in a few lines. */
+export const electrical = {
+  loadCalculation: (says: string) => `Load calculation: ${says}`,
+  /** With a space before it. */
+  neutral: (amps: number) => ` The service neutral carries ${Math.round(amps)} A of it (220.61).`,
+  metered: (says: string) => `Metered demand: ${says}`,
+  siting: ({ says, cite }: { says: string; cite: string }) => `${says} (${cite})`,
+  /** `fitting`: the ways by which the source fits; `known`: main and bus are. */
+  onThePanel(amps: number, fitting: PanelFit['ways'], known: boolean): string {
+    const need = `Source on the panel: 1.25 x its current is ${Math.round(amps)} A`;
+    if (fitting.length > 0)
+      return `${need}; it fits with the ${fitting.map((way) => `${way.way} (${way.sections.edition2023})`).join(', or the ')}.`;
+    return `${need}; ${known ? 'the bus has no room for it by the sums known here' : 'main and bus are not both known, so the bus check waits for the electrician'} (705.12).`;
+  },
+  wayOut: ({ way, usdLow, usdHigh, year, when }: WayOut) =>
+    `Cheapest way out here: ${way}, $${usdLow} to $${usdHigh} (${year}), where ${when}.`,
+  hardestStart: (names: readonly string[], needVa: Figure, start: RouteStarting) =>
+    `Hardest start: ${names.join(' and ')}${names.length > 1 ? ' together' : ''}, with the rest that it carries running, ${kva(needVa.value)} kVA likely and ${kva(needVa.high)} kVA at the high end. Everything that starts by itself at the same moment, as when power comes back: ${kva(start.allAtOnceVa)} kVA. What the source lends for a moment: ${kva(start.surgeVa)} kVA. Cure: ${start.cure}.`,
+  wire(run: WireRun): string {
+    const copper = run.sizes.find((size) => size.metal === 'copper')!;
+    const length = `${Math.round(run.oneWayFt)} ft one way (${run.lengthFrom})`;
+    const size =
+      copper.size === null
+        ? `no usual size for ${length}; shorten the run`
+        : `${copper.size} AWG copper by the ${copper.columnC} °C column; at ${formatQuantity(run.loadAmps, 'A')}, ${run.volts} V and ${length} the voltage drops ${copper.dropPercent!.toFixed(1)} %`;
+    return `${run.run}, ${run.breakerAmps} A breaker: planning size ${size}.`;
+  },
+};
