@@ -91,7 +91,6 @@ const left: Readonly<Record<string, number>> = {
   'plan/floor-of-answers.ts': 6,
   'plan/fuel-to-store.ts': 18,
   'plan/job.ts': 11,
-  'plan/ladder.ts': 9,
   'plan/leaving-point.ts': 16,
   'plan/money/between-outages.ts': 3,
   'plan/money/bill-contradiction.ts': 3,

@@ -70,7 +70,6 @@ const stillSpeak: readonly string[] = [
   'plan/electrical/transfer-gap.ts',
   'plan/electrician-points.ts',
   'plan/job.ts',
-  'plan/ladder.ts',
   'plan/leaving-point.ts',
   'plan/money/money-of.ts',
   'plan/money/tariff-of.ts',

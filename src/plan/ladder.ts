@@ -4,7 +4,16 @@ import { wasAskedAbout } from '../home/load-told';
 import { livedHome } from '../home/measures/lived-home';
 import type { Route } from '../routes/route';
 import { atRisk } from '../rules/when/at-risk';
-import { listOf } from '../words/en/list-of';
+
+/** Why things go off at a rung; the last one names what stays on: devices of life, else what a home keeps to the end. */
+export type WhyOff =
+  | { readonly code: 'from-the-start' | 'no-source' | 'good-to-have' | 'thrifty' | 'comfort' }
+  | { readonly code: 'by-need'; readonly fridge: boolean }
+  | {
+      readonly code: 'leaving';
+      readonly life: readonly LoadId[];
+      readonly left: readonly LoadId[];
+    };
 
 /** What goes off at which level of charge or fuel, and what that buys. */
 export interface LadderStep {
@@ -22,7 +31,7 @@ export interface LadderStep {
   readonly gainsHours: number | null;
   /** The same by the careful count. */
   readonly carefulGainsHours: number | null;
-  readonly why: string;
+  readonly why: WhyOff;
 }
 
 /**
@@ -69,27 +78,25 @@ export function ladderOf(home: Home, route: Route): LadderStep[] {
     .filter((load) => carried.has(load.id) && !thrift.needless.includes(load.id))
     .map(keepMedical);
   const toTheEnd = (load: Load) => keepToTheEnd.includes(load.id) || keepsSafe(home, load);
-  const groups: { atPercent: number; loads: Load[]; why: string }[] = [
+  const groups: { atPercent: number; loads: Load[]; why: WhyOff }[] = [
     {
       atPercent: LEVELS.good,
       loads: on.filter((l) => l.rank !== 'must' && !l.life && !keepsSafe(home, l)),
-      why: 'good to have, not needed',
+      why: { code: 'good-to-have' },
     },
     {
       atPercent: LEVELS.comfort,
       loads: on.filter(
         (l) => l.rank === 'must' && !l.life && comfortFirst.includes(l.id) && !toTheEnd(l),
       ),
-      why: 'comfort: keep to one room and one light a person',
+      why: { code: 'comfort' },
     },
     {
       atPercent: LEVELS.house,
       loads: on.filter(
         (l) => l.rank === 'must' && !l.life && !comfortFirst.includes(l.id) && !toTheEnd(l),
       ),
-      why: on.some((l) => l.id === 'fridge')
-        ? 'run only as needed: the refrigerator to stay at 40 °F or below by thermometer, pumps at set times'
-        : 'run only as needed, at set times',
+      why: { code: 'by-need', fridge: on.some((l) => l.id === 'fridge') },
     },
   ];
   if (on.length === 0) return [withoutPower(home)];
@@ -105,7 +112,7 @@ export function ladderOf(home: Home, route: Route): LadderStep[] {
 
 const rungOf =
   (home: Home) =>
-  (group: { atPercent: number; loads: Load[]; why: string }): LadderStep => ({
+  (group: { atPercent: number; loads: Load[]; why: WhyOff }): LadderStep => ({
     atPercent: group.atPercent,
     switchOff: group.loads.map((load) => load.id),
     lessens: [],
@@ -153,7 +160,7 @@ function thriftyRung(home: Home, { needless, lessened, loads }: Thrift): LadderS
       savesWatts: wattsOf(home, of([...needless, ...lessened])) - wattsOf(home, less),
       gainsHours: null,
       carefulGainsHours: null,
-      why: 'live thriftily, see "Need less first"',
+      why: { code: 'thrifty' },
     },
   ];
 }
@@ -197,7 +204,7 @@ function fromTheStart(home: Home, carried: ReadonlySet<LoadId>): LadderStep {
     savesWatts: 0,
     gainsHours: null,
     carefulGainsHours: null,
-    why: 'off from the first minute, at its breaker or plug',
+    why: { code: 'from-the-start' },
   };
 }
 
@@ -208,12 +215,12 @@ function withoutPower(home: Home): LadderStep {
   return {
     ...step,
     switchOff: switchOff.filter((id) => waits.has(id)),
-    why: 'at its breaker or plug, so that nothing starts by itself when the power comes back',
+    why: { code: 'no-source' },
   };
 }
 
 function lastStep(home: Home, on: readonly Load[]): LadderStep {
-  const life = on.filter((load) => load.life).map((load) => load.name);
+  const life = on.filter((load) => load.life).map((load) => load.id);
   const rest = on
     .filter((load) => !load.life && !lastOn.includes(load.id) && goesLast(home, load))
     .map((load) => load.id);
@@ -224,19 +231,12 @@ function lastStep(home: Home, on: readonly Load[]): LadderStep {
     savesWatts: 0,
     gainsHours: null,
     carefulGainsHours: null,
-    why:
-      life.length > 0
-        ? `only ${life.join(' and ')} stays on: you should already be leaving`
-        : `${leftOn(on)}: you should already be leaving`,
+    why: {
+      code: 'leaving',
+      life,
+      left: on.filter((load) => lastOn.includes(load.id)).map((load) => load.id),
+    },
   };
-}
-
-/** What stays on to the last, of the things this home has. */
-function leftOn(on: readonly Load[]): string {
-  const names = on
-    .filter((load) => lastOn.includes(load.id))
-    .map((load) => load.name.toLowerCase());
-  return names.length > 0 ? `what is left is for ${listOf(names)}` : 'nothing is left on';
 }
 
 /** Average power on the hardest of the goal's days, W. */

@@ -1,11 +1,13 @@
+import { loadName } from '../../home/load-names';
 import { readingOf } from '../../plan/ladder-reading';
 import type { Plan } from '../../plan/plan';
+import type { Words } from '../../words/words';
 import { round } from './figure-data';
 import { namedLoads } from './named-load';
 import type { PlanData } from './plan-schema';
 
 /** The order in which things go off, each rung by what is read on the device. */
-export function ladderData(plan: Plan): PlanData['ladder'] {
+export function ladderData(plan: Plan, words: Words): PlanData['ladder'] {
   return plan.ladder.map((step) => ({
     ...levelData(plan, step.atPercent),
     switchOff: namedLoads(plan.home, step.switchOff),
@@ -13,7 +15,8 @@ export function ladderData(plan: Plan): PlanData['ladder'] {
     savesWatts: round(step.savesWatts),
     gainsHours: orNot(step.gainsHours),
     carefulGainsHours: orNot(step.carefulGainsHours),
-    why: step.why,
+    whyCode: step.why.code,
+    why: words.household.ladder.why(step.why, (id) => loadName(plan.home, id)),
   }));
 }
 

@@ -16,5 +16,6 @@ export const ladderStep = z.strictObject({
   savesWatts: z.number(),
   gainsHours: z.union([z.number(), z.literal('not counted')]).describe('By the likely count.'),
   carefulGainsHours: z.union([z.number(), z.literal('not counted')]),
+  whyCode: z.string(),
   why: z.string(),
 });

@@ -73,7 +73,7 @@ export function planData(plan: Plan, words: Words): PlanData {
     electrical: electricalData(plan, words),
     addOns: plan.addOns.map((one) => ({ ...one })),
     fuelToStore: plan.fuelToStore?.says ?? 'nothing more',
-    ladder: ladderData(plan),
+    ladder: ladderData(plan, words),
     lifeFirst: lifeFirstData(plan.lifeFirst),
     healthFirst: healthFirstData(plan.healthFirst),
     waysOfLiving: waysData(plan, words),

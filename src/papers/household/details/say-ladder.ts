@@ -25,9 +25,9 @@ function line(plan: Plan, step: Plan['ladder'][number], words: Words): string {
   const what = names.length > 0 ? names.join(', ') : say.nothingMore;
   const at =
     step.atPercent === 100 ? say.fromTheStart : say.reading(readingOf(plan, step.atPercent));
+  const why = say.why(step.why, (id) => loadName(plan.home, id));
   const less = step.lessens.map((id) => loadName(plan.home, id));
-  const does =
-    less.length > 0 ? say.thriftily(at, names, less, step.why) : say.switchOff(at, what, step.why);
+  const does = less.length > 0 ? say.thriftily(at, names, less, why) : say.switchOff(at, what, why);
   return `${does}${say.buys(step)}`;
 }
 

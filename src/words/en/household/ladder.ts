@@ -1,6 +1,22 @@
-import type { LadderStep } from '../../../plan/ladder';
+import type { LoadId } from '../../../home/load-id';
+import type { LadderStep, WhyOff } from '../../../plan/ladder';
 import type { Reading } from '../../../plan/ladder-reading';
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { listOf } from '../list-of';
+
+const whys: Readonly<Record<Exclude<WhyOff['code'], 'by-need' | 'leaving'>, string>> = {
+  'from-the-start': 'off from the first minute, at its breaker or plug',
+  'no-source': 'at its breaker or plug, so that nothing starts by itself when the power comes back',
+  'good-to-have': 'good to have, not needed',
+  thrifty: 'live thriftily, see "Need less first"',
+  comfort: 'comfort: keep to one room and one light a person',
+};
+
+function staysOn(life: readonly string[], left: readonly string[]): string {
+  if (life.length > 0) return `only ${life.join(' and ')} stays on`;
+  const names = left.map((name) => name.toLowerCase());
+  return names.length > 0 ? `what is left is for ${listOf(names)}` : 'nothing is left on';
+}
 
 type Gains = Pick<LadderStep, 'gainsHours' | 'carefulGainsHours'>;
 
@@ -31,6 +47,19 @@ export const ladder = {
     `${at}, ${[off.length > 0 ? `switch off: ${off.join(', ')}` : '', less.length > 0 ? `run in turns or turn down: ${less.join(', ')}` : ''].filter((part) => part !== '').join('; ')} (${why}).`,
   /** Behind a name in a short list. */
   less: (name: string) => `${name} (less)`,
+  /** Why a rung is there; names are those of the loads. */
+  why(why: WhyOff, nameOf: (id: LoadId) => string): string {
+    switch (why.code) {
+      case 'by-need':
+        return why.fridge
+          ? 'run only as needed: the refrigerator to stay at 40 °F or below by thermometer, pumps at set times'
+          : 'run only as needed, at set times';
+      case 'leaving':
+        return `${staysOn(why.life.map(nameOf), why.left.map(nameOf))}: you should already be leaving`;
+      default:
+        return whys[why.code];
+    }
+  },
   /** What a rung buys by the likely count and by the careful one, both named, with a space before it. */
   buys({ gainsHours, carefulGainsHours }: Gains): string {
     if (carefulGainsHours === null)
