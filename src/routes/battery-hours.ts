@@ -14,7 +14,7 @@ import { coldCapacity } from '../physics/cold-battery';
 import { splitRoundTrip } from '../physics/round-trip';
 import { batteryType, coldPoints } from '../tables/battery-types';
 import { practice } from '../tables/practice-figures';
-import { hungryShare } from './hungry-share';
+import { hungryKw, hungryShare } from './hungry-share';
 import type { SizeByOdds } from './route';
 
 /** Months of each season of the plan. */
@@ -114,9 +114,7 @@ export function goalNet(
   solarKw: number,
   careful = false,
 ): Float64Array {
-  const loadKw = careful
-    ? likelyKw.map((kw) => Math.max(kw, Math.min(kw * hungry, inverterKw)))
-    : likelyKw;
+  const loadKw = careful ? hungryKw(likelyKw, hungry, inverterKw) : likelyKw;
   const supplyKw = (sunKwPerKw ?? new Float64Array(loadKw.length)).map((kw) => kw * solarKw);
   return netEnergy({ loadKw, supplyKw, limits: limitsOf(inverterKw) }).netKwh;
 }

@@ -7,3 +7,8 @@ export function hungryShare(loads: readonly Load[], season: Season): number {
   const likely = day('value');
   return likely > 0 ? Math.max(1, day('high') / likely) : 1;
 }
+
+/** Hours at hungry use, kW. It speaks of energy alone: no hour is lifted above what the source gives. */
+export function hungryKw(likelyKw: Float64Array, share: number, mostKw: number): Float64Array {
+  return likelyKw.map((kw) => Math.max(kw, Math.min(kw * share, mostKw)));
+}

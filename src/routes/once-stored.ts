@@ -28,7 +28,9 @@ export function onceStored(home: Home, route: Route): OnceStored | null {
   const hours = figure({
     ...then,
     value: lasting.hours.value - today.value + then.value,
-    low: lasting.hours.low - today.low + then.low,
+    // By the careful count too a battery that ends it before the fuel does gains nothing.
+    low:
+      lasting.hours.low < today.low ? lasting.hours.low : lasting.hours.low - today.low + then.low,
     high: lasting.hours.high - today.high + then.high,
   });
   const of = `Once the cans are filled (${formatQuantity(gallons, 'gal')} in all), it`;

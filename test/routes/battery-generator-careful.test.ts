@@ -4,9 +4,11 @@ import { widthsOf } from '../../src/home/build-home';
 import { World } from '../../src/home/world';
 import type { Answers } from '../../src/interview/answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
+import { coveredBy } from '../../src/plan/ride-through/covered';
 import { hungryShare } from '../../src/routes/hungry-share';
 import { batteryGenerator } from '../../src/routes/kinds/battery-generator';
-import { CHARGE_EFFICIENCY, CHARGE_LOAD } from '../../src/routes/kinds/charging-generator';
+import { CHARGE_EFFICIENCY } from '../../src/routes/kinds/charging-generator';
+import { CHARGE_LOAD } from '../../src/routes/walk-generator';
 import { answersOf } from '../households/read-household';
 
 const YEARS = 2;
@@ -60,4 +62,15 @@ test('hungry use that the hours of the generator do not refill ends the careful 
   const { low, value } = route.lasting.hours!;
   expect(low).toBeLessThanOrEqual((24 * route.usableKwh!) / (hungryDay - refill));
   expect(low).toBeLessThan(value);
+});
+
+test('the careful hours are those of the walk that the careful odds come from', () => {
+  const { home, route } = routeFor('none', { 'must-run': ['fridge', 'freezer', 'lights'] });
+  const world = new World(home, YEARS);
+  const loads = home.loads.filter(({ id }) => route.carries.includes(id));
+  const { low, value } = route.lasting.hours!;
+  const walked = coveredBy(home, world, route, { loads, season: 'winter' });
+  // So few years are walked from fewer starts than the odds are.
+  expect(Math.abs(value - walked.likelyHours)).toBeLessThanOrEqual(2);
+  expect(Math.abs(low - walked.carefulHours)).toBeLessThanOrEqual(2);
 });

@@ -4,12 +4,10 @@ import { type HomeVehicle, vehicleOf } from '../../home/vehicle';
 import { isPack } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import type { StoreLimits } from '../../outage/net-energy';
-import type { WalkGenerator, WalkSystem, WalkVehicle } from '../../outage/walk/system';
-import { fuelLine } from '../../physics/generator-fuel';
+import type { WalkSystem, WalkVehicle } from '../../outage/walk/system';
 import { limitsOf } from '../../routes/battery-hours';
 import type { Route } from '../../routes/route';
-import { runHours } from '../../routes/run-hours';
-import { fuelHeatKwh, type GeneratorFuel, generatorType } from '../../tables/fuels';
+import { walkGenerator } from '../../routes/walk-generator';
 
 /** What a vehicle's outlet draws by being on, kW. */
 const OUTLET_IDLE_KW = PACK_IDLE_WATTS / 1000;
@@ -27,7 +25,7 @@ export function walkSystem(home: Home, route: Route, fed: Fed): WalkSystem {
   const own = traitsOf[route.kind].vehicle ? vehicleOf(home.facts) : null;
   return {
     battery: own === null ? batteryOf(route, fed) : null,
-    generator: generatorOf(route, fed),
+    generator: walkGenerator(route, fed),
     vehicle: own === null ? null : vehicleSource(route, own),
     ladder: [],
   };
@@ -46,27 +44,6 @@ export function storeLimits(route: Route, { loads, season, careful }: Fed): Stor
   const leftOn = careful === true && route.way === 'usual';
   const idleWatts = leftOn ? PACK_IDLE_WATTS : packIdleWatts(loads, season);
   return { ...limits, idleKw: idleWatts / 1000 };
-}
-
-function generatorOf(route: Route, { loads, season, careful }: Fed): WalkGenerator | null {
-  const { generator, fuel } = route;
-  if (generator === null || fuel === null) return null;
-  const type = generatorType(generator.sort);
-  const atHand = fuel.atHand === null ? Infinity : careful ? fuel.atHand.low : fuel.atHand.value;
-  return {
-    ratedKw: generator.siteKw,
-    fuelLine: fuelLine({
-      ratedKw: generator.ratedKw,
-      fullLoadEfficiency: careful ? type.efficiencyLow : type.efficiency,
-      noLoadRatio: careful ? type.noLoadRatioHigh : type.noLoadRatio,
-      kwhPerUnit: fuelHeatKwh(fuel.fuel as GeneratorFuel).lowerKwh,
-    }),
-    runsByHour: runHours(route, loads, season, generator.runsByHour),
-    fuelAtStart: atHand,
-    refill: 0,
-    refillEveryHours: Infinity,
-    tankSize: atHand,
-  };
 }
 
 function vehicleSource(route: Route, own: HomeVehicle): WalkVehicle {

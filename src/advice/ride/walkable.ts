@@ -5,7 +5,7 @@ import type { MonthSpan as Months } from '../../outage/season';
 import type { WalkRecord, WalkRung, WalkSystem } from '../../outage/walk/system';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { monthsOf } from '../../routes/battery-hours';
-import { hungryShare } from '../../routes/hungry-share';
+import { hungryKw, hungryShare } from '../../routes/hungry-share';
 import type { Route } from '../../routes/route';
 import { loadsIn } from './route-loads';
 import { walkSystem } from './walk-system';
@@ -33,13 +33,14 @@ export interface WalkWish {
 export function walkableOf(home: Home, world: World, route: Route, wish: WalkWish): Walkable {
   const { season, careful = false } = wish;
   const fed = { loads: wish.classes.flat(), season, careful };
+  const mostKw = (route.power?.continuousWatts ?? Infinity) / 1000;
   const years = Math.min(wish.years ?? world.years, world.years);
   return {
     system: { ...walkSystem(home, route, fed), ladder: wish.ladder ?? [] },
     record: {
       loadsKw: wish.classes.map((loads) => {
         const likelyKw = world.loadKw(loads, years);
-        return careful ? hungryKw(likelyKw, hungryShare(loads, season), route) : likelyKw;
+        return careful ? hungryKw(likelyKw, hungryShare(loads, season), mostKw) : likelyKw;
       }),
       solarKw: world.sunKw(route.solarKw ?? 0).subarray(0, years * HOURS_PER_YEAR),
     },
@@ -51,10 +52,4 @@ export function walkableOf(home: Home, world: World, route: Route, wish: WalkWis
 /** A route with what must keep running. */
 export function mustWalkable(home: Home, world: World, route: Route, season: Season): Walkable {
   return walkableOf(home, world, route, { classes: [loadsIn(home, route, 'must') ?? []], season });
-}
-
-/** The hours at hungry use. It speaks of energy alone: no hour is lifted above what the source gives. */
-function hungryKw(likelyKw: Float64Array, share: number, route: Route): Float64Array {
-  const mostKw = (route.power?.continuousWatts ?? Infinity) / 1000;
-  return likelyKw.map((kw) => Math.max(kw, Math.min(kw * share, mostKw)));
 }

@@ -3,22 +3,21 @@ import { healthHangs } from '../../home/health-devices';
 import type { Home } from '../../home/home';
 import { ownSolarKw } from '../../home/own-solar';
 import type { World } from '../../home/world';
-import { type Figure, figure } from '../../quantity/figure';
-import { formula } from '../../quantity/figure-arithmetic';
+import type { Figure } from '../../quantity/figure';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { ruleIfs, ruleStops } from '../association';
-import { limitsOf } from '../battery-hours';
+import { limitsOf, longestCounted } from '../battery-hours';
 import { part } from '../costs';
 import { type Fitted, powerOf } from '../fit-power';
 import { fuelContainers, leansOnCans } from '../fuel-containers';
 import { gapOf } from '../gap';
-import { fuelAtHand, fuelHours, fuelUse } from '../generator-size';
+import { fuelAtHand, fuelUse } from '../generator-size';
 import { hungryShare } from '../hungry-share';
 import { cannot, hoursRange, lasts, lastsHours, makeRoute } from '../make-route';
 import { ownPanelIfs, ownPanelParts } from '../own-panels';
 import { alwaysOff } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
-import type { Lasting, Route } from '../route';
+import type { FuelUse, Lasting, Route } from '../route';
 import {
   batteryPlaceIfs,
   batteryPlaceStops,
@@ -29,7 +28,9 @@ import {
   wiringStops,
 } from '../stops';
 import { sunOfMiddleDayKwh } from '../sun-of-a-day';
-import { CHARGE_EFFICIENCY, CHARGE_LOAD, chargingGenerator } from './charging-generator';
+import { CHARGE_LOAD } from '../walk-generator';
+import { walkedHours } from '../walked-hours';
+import { CHARGE_EFFICIENCY, chargingGenerator } from './charging-generator';
 import { chargingHours, longestRest, MOST_CHARGING_HOURS } from './charging-hours';
 import { nightBattery } from './night-battery';
 import { hardestSeason } from './portable-generator';
@@ -89,19 +90,17 @@ export function batteryGenerator(
   // Hungry use asks for more hours of the same well-loaded running.
   const high = burns(1).perDay.high * hungry;
   const fuel = leansOnCans(home, { ...likely, perDay: { ...likely.perDay, high } });
-  const hours = fuelHours(fuel);
-  const bridge = (usableKwh / Math.max(kwhPerDay, 0.1)) * 24 * limitsOf(1).dischargeEfficiency;
-  const hungryRestKwh = (restKwh / sizedKwhPerDay) * kwhPerDay * hungry;
-  const refillKwh = runHours * generator.siteKw * CHARGE_LOAD * CHARGE_EFFICIENCY;
-  const spareKwh = usableKwh - hungryRestKwh;
-  const bridgeHours: Bridge = {
-    likely: bridge,
-    careful: bridge / hungry,
-    carefulMostHours:
-      spareKwh < 0
-        ? bridge / hungry
-        : restHours + hoursOnShortRefill(spareKwh, kwhPerDay * hungry, refillKwh),
-  };
+  const size = { ...generator, runsByHour, sort: charging.sort };
+  const power = powerOf(fitted);
+  const sun = solarKw > 0 ? solarKw : null;
+  const walked = {
+    kind: 'battery-engine',
+    generator: size,
+    fuel,
+    usableKwh,
+    way: home.way,
+  } as const;
+  const hours = walkedHours(home, world, { ...walked, power, solarKw: sun }, fitted.carried);
   return makeRoute('battery-engine', title, {
     ifs: [
       'battery carbon monoxide alarms hang on each floor and by the bedrooms before the generator first runs',
@@ -115,16 +114,14 @@ export function batteryGenerator(
     ],
     carries: fitted.carried.map((load) => load.id),
     leavesOut: [...fitted.leftOut, ...alwaysOff(home)],
-    power: powerOf(fitted),
+    power,
     nameplateKwh,
     usableKwh,
-    solarKw: solarKw > 0 ? solarKw : null,
+    solarKw: sun,
     fuel,
-    generator: { ...generator, runsByHour, sort: charging.sort },
+    generator: size,
     gap: gapOf('by-itself-then-generator'),
-    lasting: holdsNight
-      ? lastingOf(home, hours, bridgeHours)
-      : darkNights(home, bridgeHours, restHours),
+    lasting: holdsNight ? lastingOf(home, fuel, hours) : darkNights(home, hours, restHours),
     parts: [
       ...battery.parts,
       charging.part,
@@ -138,7 +135,7 @@ export function batteryGenerator(
       `The generator runs about ${runHours} hours a day, well loaded, in a block from the morning and one from the afternoon, and never while people sleep.`,
       ...(sunKwh > 0
         ? [
-            `The panels you have spare fuel: about ${formatQuantity(sunKwh, 'kWh')} on a middle day of ${season}. The careful count has no sun.`,
+            `The panels you have spare fuel: about ${formatQuantity(sunKwh, 'kWh')} on a middle day of ${season}.`,
           ]
         : []),
       ...sharedTankNotes(fuel),
@@ -161,45 +158,18 @@ function runHoursFor(kwhPerDay: number, siteKw: number): number {
   return Math.min(MOST_CHARGING_HOURS, Math.ceil(asked));
 }
 
-/** Hours of one charge of the battery at likely and at hungry use. */
-interface Bridge {
-  readonly likely: number;
-  readonly careful: number;
-  /** Hours after which hungry use has emptied the battery, however much fuel is left; without an end, Infinity. */
-  readonly carefulMostHours: number;
-}
-
-/** Hours until a day's lack of refill has taken what the battery holds beyond a night: the night after that is dark. */
-function hoursOnShortRefill(spareKwh: number, takenPerDay: number, backPerDay: number): number {
-  const lacking = takenPerDay - backPerDay;
-  return lacking > 0 ? (24 * spareKwh) / lacking : Infinity;
-}
-
-/** The fuel at hand and one charge of the battery. */
-function lastingOf(home: Home, fuel: Figure | null, bridge: Bridge): Lasting {
-  if (fuel === null) return lasts(null, true, 'It goes on while fuel can be had.');
-  const hours = figure({
-    ...fuel,
-    value: fuel.value + bridge.likely,
-    // An empty battery carries no night, however much fuel there is.
-    low: Math.min(fuel.low + bridge.careful, bridge.carefulMostHours),
-    high: fuel.high + bridge.likely,
-  });
-  return lastsHours(home, hours, 'The battery and the fuel at hand together');
+/** The fuel at hand and the battery, as they run down together. */
+function lastingOf(home: Home, { atHand }: FuelUse, hours: Figure): Lasting {
+  return atHand === null && hours.low >= longestCounted(home)
+    ? lasts(null, true, 'It goes on while fuel can be had.')
+    : lastsHours(home, hours, 'The battery and the fuel at hand together');
 }
 
 /** A battery that is empty before the morning carries no night, however much fuel there is. */
-function darkNights(home: Home, bridge: Bridge, restHours: number): Lasting {
-  const hours = figure({
-    value: bridge.likely,
-    low: bridge.careful,
-    unit: 'h',
-    name: 'hours a full battery lasts on a hard day',
-    source: formula('its usable energy against the use of a hard day'),
-  });
+function darkNights(home: Home, hours: Figure, restHours: number): Lasting {
   const [rest, goal] = [restHours, home.goalHours.value].map((h) =>
     formatQuantity(Math.round(h), 'h'),
   );
-  const says = `On a hard night a full battery lasts ${hoursRange(hours)}, and the generator rests for ${rest} while people sleep: what must run stops before the morning. It does not reach the ${goal} you asked for.`;
+  const says = `It lasts ${hoursRange(hours)}: on a hard night a full battery is empty before the morning, for the generator rests for ${rest} while people sleep. It does not reach the ${goal} you asked for.`;
   return lasts(hours, false, says);
 }

@@ -2,11 +2,11 @@ import type { Home } from '../../home/home';
 import { batteryType } from '../../tables/battery-types';
 import { fuelShare, type GeneratorFuel } from '../../tables/fuels';
 import { powerSteps } from '../../tables/generic-steps';
-import { practice } from '../../tables/practice-figures';
 import { owned } from '../costs';
 import { portableGeneratorPart } from '../generator-part';
 import { portableFuel, siteShare } from '../generator-size';
 import type { GeneratorSize, Part } from '../route';
+import { CHARGE_LOAD } from '../walk-generator';
 import { type OwnGenerator, ownGenerator } from './own-generator';
 
 /** The generator that refills a battery: their own where it is strong enough, else one to buy. */
@@ -17,8 +17,6 @@ export interface ChargingGenerator {
   readonly part: Part;
 }
 
-/** Share of its rating at which a generator charges well. */
-export const CHARGE_LOAD = practice('charge-load-share');
 /** Charger and battery, in and out: the round trip of the battery that routes are built of. */
 export const CHARGE_EFFICIENCY = batteryType('lithium-iron-phosphate').roundTrip;
 /** Hours a day their own set may run before a larger one is bought instead. Our judgement. */
