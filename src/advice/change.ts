@@ -1,6 +1,6 @@
 import type { RouteKind } from '../kinds/route-kind';
 import type { Route } from '../routes/route';
-import { share } from './advise';
+import { shareOfJob } from './beside';
 import type { Trial } from './trial';
 
 /** What another answer makes of the advice. */
@@ -35,12 +35,12 @@ export function changeBetween(now: Trial, then: Trial): Change {
   const [a, b] = [now.advice.route, then.advice.route];
   const route = a.kind !== b.kind;
   const ratio = Math.log((b.costUsd.value + SMALL_USD) / (a.costUsd.value + SMALL_USD));
-  const does = share(then.home, b);
+  const does = shareOfJob(then.home, b);
   const closes = closed(now, then);
   const weight =
     Number(route) +
     Math.min(1, Math.abs(ratio)) +
-    Math.abs(does - share(now.home, a)) +
+    Math.abs(does - shareOfJob(now.home, a)) +
     CLOSED_BESIDE * closes.length;
   const hours = b.lasting.hours?.value ?? null;
   return {

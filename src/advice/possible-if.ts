@@ -14,7 +14,7 @@ import type { Stop } from '../routes/stop';
 import { type ConditionCode, type Settler, type StopCode, stopKindOf } from '../routes/stop-codes';
 import { findings } from '../rules/find';
 import type { Finding } from '../rules/rule';
-import { share } from './advise';
+import { shareOfJob } from './beside';
 import { putIn } from './put-in';
 
 /** What would have to be true, and who settles whether it is. */
@@ -72,7 +72,7 @@ export function possibleIf(planned: Planned): PossibleIf[] {
       years: IF_YEARS,
       home,
       routes: [...routes].sort(
-        (a, b) => share(home, b) - share(home, a) || a.costUsd.value - b.costUsd.value,
+        (a, b) => shareOfJob(home, b) - shareOfJob(home, a) || a.costUsd.value - b.costUsd.value,
       ),
       cautions: deadly(home, routes),
     }));

@@ -11,7 +11,7 @@ import { type Resolved, resolve } from '../interview/resolve';
 import { type RouteKind, routeKinds } from '../kinds/route-kind';
 import { sizedKind } from '../routes/all-routes';
 import type { Route } from '../routes/route';
-import { type Advice, advise } from './advise';
+import { type PlainAdvice, plainAdvice } from './plain-advice';
 import { remembered } from './remembered';
 
 /** Drawn years of a trial: the first of the plan's hundred. */
@@ -21,7 +21,7 @@ export const TRIAL_YEARS = 5;
 export interface Trial {
   readonly home: Home;
   readonly routes: readonly Route[];
-  readonly advice: Advice;
+  readonly advice: PlainAdvice;
 }
 
 /**
@@ -45,7 +45,7 @@ export function trials(
     const world = worldAt(core, roofAt(known), known);
     const routes = routesOf(core, world, known);
     const home = { ...core, facts: new Facts(known) };
-    return { home, routes, advice: advise(home, routes) };
+    return { home, routes, advice: plainAdvice(home, routes) };
   });
   return (answers) => trialOf(resolve(interview.questions, answers, 'assume'));
 }

@@ -10,18 +10,8 @@ type End = 'low' | 'value' | 'high';
 /** What a set of loads adds up to in the seasons that matter. Loads that are off in an outage are left out. */
 export function demandOf(loads: readonly Load[], goalSeasons: readonly Season[]): Demand {
   const on = loads.filter((load) => !load.offInOutage);
-  const hardest = goalSeasons
-    .map((season) => seasonDemand(on, season))
-    .reduce((a, b) => (b.startVa.value > a.startVa.value ? b : a));
-  const biggest = goalSeasons
-    .map((season) => seasonDemand(on, season))
-    .reduce((a, b) => (b.runningWatts.value > a.runningWatts.value ? b : a));
   return {
-    runningWatts: biggest.runningWatts,
-    runningVa: biggest.runningVa,
-    startVa: hardest.startVa,
-    hardestStart: hardest.hardestStart,
-    startsTogether: hardest.startsTogether,
+    ...peakOf(on, goalSeasons),
     kwhPerDay: bySeason((season) =>
       addFigures(
         on.map((load) => load.kwhPerDay[season]),
@@ -32,6 +22,24 @@ export function demandOf(loads: readonly Load[], goalSeasons: readonly Season[])
       ),
     ),
     wattsByHour: bySeason((season) => hourlyWatts(on, season)),
+  };
+}
+
+/** Of that what a source is held to, without the energy. */
+export function peakOf(
+  loads: readonly Load[],
+  goalSeasons: readonly Season[],
+): Omit<Demand, 'kwhPerDay' | 'wattsByHour'> {
+  const on = loads.filter((load) => !load.offInOutage);
+  const each = goalSeasons.map((season) => seasonDemand(on, season));
+  const hardest = each.reduce((a, b) => (b.startVa.value > a.startVa.value ? b : a));
+  const biggest = each.reduce((a, b) => (b.runningWatts.value > a.runningWatts.value ? b : a));
+  return {
+    runningWatts: biggest.runningWatts,
+    runningVa: biggest.runningVa,
+    startVa: hardest.startVa,
+    hardestStart: hardest.hardestStart,
+    startsTogether: hardest.startsTogether,
     needs240: on.some((load) => load.volts === 240),
   };
 }

@@ -1,4 +1,4 @@
-import type { Advice } from '../advice/advise';
+import type { Advice } from '../advice/advice';
 import type { Home } from '../home/home';
 import { findingOf, findings } from '../rules/find';
 import type { Finding } from '../rules/rule';

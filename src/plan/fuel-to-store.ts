@@ -1,4 +1,4 @@
-import type { Advice } from '../advice/advise';
+import type { Advice } from '../advice/advice';
 import type { Home } from '../home/home';
 import { formatQuantity } from '../quantity/format-quantity';
 import { gallonsForGoal, keptGal } from '../routes/fuel-containers';

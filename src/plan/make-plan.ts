@@ -8,7 +8,9 @@ import { WEATHER_SEED, WEATHER_YEARS, World } from '../home/world';
 import type { Answers } from '../interview/answers';
 import { besideTariff } from '../interview/beside-tariff';
 import type { Interview } from '../interview/question';
-import { allRoutes } from '../routes/all-routes';
+import { allKinds, sizedKind } from '../routes/all-routes';
+import type { Route } from '../routes/route';
+import type { SizedKind } from '../routes/sized';
 import { findings } from '../rules/find';
 import { addOnsOf } from './add-ons';
 import { assumptionsOf } from './assumptions';
@@ -54,9 +56,13 @@ export function makePlan(
   const home = homeFromAnswers(interview, answers, asOf);
   const widths = widthsOf(interview);
   const world = new World(home, years);
-  const routes = allRoutes(home, world, widths);
+  const kinds = allKinds(home, world, widths);
   const undecided = undecidedOf(interview, home);
-  const advice = undecided.length > 0 ? onlyReady(routes) : advise(home, routes);
+  const advice =
+    undecided.length > 0
+      ? onlyReady(kinds)
+      : advise(home, world, kinds, (kind, lived) => sizedKind(kind, lived, world, widths));
+  const routes = withAdvised(kinds, advice.route);
   const planned = { interview, answers, asOf, widths, home, routes };
   const lived = livedHome(home, advice.route.way);
   const own = findings(home, [advice.route.kind]);
@@ -121,3 +127,7 @@ export function makePlan(
     sources: sourcesOf(home, routes, cautions, money),
   };
 }
+
+/** Every kind at the size of the plan, the advised one at the size advised. */
+const withAdvised = (kinds: readonly SizedKind[], advised: Route): Route[] =>
+  kinds.map(({ route }) => (route.kind === advised.kind ? advised : route));

@@ -1,4 +1,4 @@
-import type { Advice } from '../advice/advise';
+import type { Advice } from '../advice/advice';
 import type { Home } from '../home/home';
 import { hasFixedBattery, hasFixedGenerator, isSource } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';

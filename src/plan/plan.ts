@@ -1,4 +1,4 @@
-import type { Advice } from '../advice/advise';
+import type { Advice } from '../advice/advice';
 import type { PossibleIf } from '../advice/possible-if';
 import type { BillCheck, Home, Load } from '../home/home';
 import type { Route } from '../routes/route';

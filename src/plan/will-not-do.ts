@@ -1,4 +1,4 @@
-import type { Advice } from '../advice/advise';
+import type { Advice } from '../advice/advice';
 import type { Home } from '../home/home';
 import type { LoadId } from '../home/load-id';
 import { loadName } from '../home/load-names';
@@ -46,13 +46,13 @@ export function willNotDo(home: Home, advice: Advice, fuel: FuelToStore | null):
   }
   lines.push(...failedBefore(home, route).map(sayFailedBefore), ...againstAims(home, route));
   if (power && !isWired(traitsOf[route.kind])) lines.push(byCordOnly(route));
-  if (advice.wholeJob !== null) {
-    const other = `the cheapest here would be: ${advice.wholeJob.title.toLowerCase()}`;
-    const enough = fuel?.reachesGoal === true && carriesAllMust(home, route);
+  if (fuel?.reachesGoal === true && carriesAllMust(home, route)) {
     lines.push(
-      enough
-        ? `With the ${gallons(fuel)} still to be stored it would do the whole job at the likely burn. To do it without more fuel, ${other}.`
-        : `To do the whole job, ${other}.`,
+      `With the ${gallons(fuel)} still to be stored it would do the whole job at the likely burn.`,
+    );
+  } else if (advice.wholeJob !== null) {
+    lines.push(
+      `To do the whole job, the cheapest here would be: ${advice.wholeJob.title.toLowerCase()}.`,
     );
   }
   return lines;

@@ -40,10 +40,14 @@ const sizers: Readonly<Record<RouteKind, Sizer>> = {
   'battery-circuits': batteryCircuits,
   'battery-whole': batteryWhole,
   'battery-solar': batterySolar,
-  'battery-engine': (home, world, widths) =>
-    ofSizes(batteryGenerator(home, world, widths), () =>
-      nightSteps().map((kwh) => batteryGenerator(home, world, widths, kwh)),
-    ),
+  'battery-engine': (home, world, widths) => {
+    const route = batteryGenerator(home, world, widths);
+    return ofSizes(route, () =>
+      nightSteps()
+        .filter((kwh) => kwh !== route.nameplateKwh)
+        .map((kwh) => batteryGenerator(home, world, widths, kwh)),
+    );
+  },
   vehicle: (home, _, widths) => oneSize(vehicle(home, widths)),
 };
 
@@ -84,14 +88,28 @@ function ofSizes(route: Route, sizes: () => readonly Route[]): SizedKind {
   if (route.verdict === 'cannot') return oneSize(route);
   return {
     route,
-    sizes: () => [route, ...sizes()].filter(({ verdict }) => verdict !== 'cannot').map(whole),
+    sizes: () =>
+      [route, ...sizes().filter((one) => one.costUsd.value !== route.costUsd.value)]
+        .filter(({ verdict }) => verdict !== 'cannot')
+        .map(whole),
   };
 }
 
 /** A generator: as large as all it is to carry asks, and every smaller one with what that leaves out. */
 function ofWatts(steps: 'engine' | 'standby', make: (mostWatts: number) => Route): SizedKind {
-  return ofSizes(make(Infinity), () => powerSteps(steps).map(({ watts }) => make(watts)));
+  const route = make(Infinity);
+  const ratedWatts = isBought(route) ? 1000 * route.generator!.ratedKw : 0;
+  const smaller = powerSteps(steps).filter(({ watts }) => watts < ratedWatts - 1);
+  return ofSizes(route, () => smaller.map(({ watts }) => make(watts)));
 }
+
+/** The generator is bought: one that is there has one size. */
+const isBought = ({ parts }: Route): boolean =>
+  parts.some(
+    ({ equipmentClass, costUsd }) =>
+      (equipmentClass === 'portable-engine' || equipmentClass === 'standby-engine') &&
+      costUsd.high > 0,
+  );
 
 /** Without a load that must run there is nothing to size a source for. */
 function forNothing({ facts }: Home, route: Route): Route {

@@ -1,4 +1,4 @@
-import { demandOf } from '../home/demand';
+import { peakOf } from '../home/demand';
 import type { Load, Season } from '../home/home';
 import { shareOverLegs } from '../physics/service-load/share-over-legs';
 
@@ -19,14 +19,14 @@ export function busierLegs(
   of: { seasons: readonly Season[]; end: 'value' | 'high' },
 ): BusierLeg[] {
   const on = loads.filter((load) => !load.offInOutage);
-  const both = demandOf(
+  const both = peakOf(
     on.filter((load) => load.volts === 240),
     of.seasons,
   );
   const running = (load: Load) => load.runningWatts.value;
   const starting = (load: Load) => (load.startVa ?? load.runningVa)[of.end];
   return [running, starting].map((weight) => {
-    const legs = shared(on, weight).map((leg) => demandOf(leg, of.seasons));
+    const legs = shared(on, weight).map((leg) => peakOf(leg, of.seasons));
     return {
       watts: Math.max(...legs.map((leg) => leg.runningWatts.value)) + both.runningWatts.value / 2,
       startVa: Math.max(...legs.map((leg) => leg.startVa[of.end])) + both.runningVa[of.end] / 2,

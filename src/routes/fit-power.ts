@@ -1,4 +1,4 @@
-import { demandOf } from '../home/demand';
+import { demandOf, peakOf } from '../home/demand';
 import type { Demand, Load, Season } from '../home/home';
 import { timesFigure } from '../quantity/figure-arithmetic';
 import type { PowerStep } from '../tables/generic-steps';
@@ -20,6 +20,8 @@ export interface Fitted {
   readonly softStarter: boolean;
 }
 
+type Power = Pick<Demand, 'runningWatts' | 'startVa'>;
+
 export interface FitWish {
   readonly loads: readonly Load[];
   readonly seasons: readonly Season[];
@@ -40,12 +42,18 @@ export function fitPower(wish: FitWish): Fitted | null {
   let softStarter = false;
   const leftOut: LeftOut[] = [];
   const halves = wish.steps.some((step) => step.volts === 240);
-  while (carried.length > 0) {
+  while (carried.length > 0 && wish.steps.length > 0) {
     const loads = softStarter ? carried.map(softened) : carried;
-    const demand = demandOf(loads, wish.seasons);
-    const legs = halves ? busierLegs(loads, { seasons: wish.seasons, end: wish.startEnd }) : [];
-    const step = wish.steps.find((s) => holds(s, demand, wish.startEnd) && legHolds(s, legs));
-    if (step !== undefined) return { step, carried: loads, leftOut, demand, softStarter };
+    const demand = peakOf(loads, wish.seasons);
+    const strong = wish.steps.filter((s) => holds(s, demand, wish.startEnd));
+    const legs =
+      halves && strong.length > 0
+        ? busierLegs(loads, { seasons: wish.seasons, end: wish.startEnd })
+        : [];
+    const step = strong.find((s) => legHolds(s, legs));
+    if (step !== undefined) {
+      return { step, carried: loads, leftOut, demand: demandOf(loads, wish.seasons), softStarter };
+    }
     const largest = wish.steps.at(-1)!;
     const byLeg = holds(largest, demand, wish.startEnd);
     if (wish.maySoftStart && !softStarter && !byLeg && carried.some(isCompressor)) {
@@ -74,7 +82,7 @@ export function powerOf({ step, demand }: Fitted, continuousWatts = step.watts):
   };
 }
 
-function holds(step: PowerStep, demand: Demand, end: 'value' | 'high'): boolean {
+function holds(step: PowerStep, demand: Power, end: 'value' | 'high'): boolean {
   const runs = demand.runningWatts.value <= LOAD_SHARE * step.watts;
   return runs && demand.startVa[end] <= step.startVa;
 }
@@ -100,7 +108,7 @@ const runningWatts = (load: Load) => load.runningWatts.value;
 const startStep = (load: Load) => (load.startVa?.high ?? 0) - load.runningVa.value;
 
 /** What a load asks of a source that is too weak: its start where that is the point, else its running power. */
-function asksOf(demand: Demand, largest: PowerStep): (load: Load) => number {
+function asksOf(demand: Power, largest: PowerStep): (load: Load) => number {
   const startIsThePoint = demand.runningWatts.value <= LOAD_SHARE * largest.watts;
   return startIsThePoint ? startStep : runningWatts;
 }

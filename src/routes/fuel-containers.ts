@@ -1,8 +1,17 @@
 import { healthHangs } from '../home/health-devices';
 import type { Home } from '../home/home';
-import { part } from './costs';
+import { part, total } from './costs';
 import { gasolineLimitGal } from './gasoline-limit';
-import type { FuelUse, Part } from './route';
+import type { FuelUse, Part, Route } from './route';
+
+/** The route without cans for more fuel than is kept today; null where none are among its parts, or nothing is kept. */
+export function withoutCans(home: Home, route: Route): Route | null {
+  const { fuel } = route;
+  const kept = keptGal(home);
+  const parts = route.parts.filter((one) => one.equipmentClass !== 'fuel-storage');
+  if (fuel === null || kept === 0 || parts.length === route.parts.length) return null;
+  return { ...route, parts, costUsd: total(parts), fuel: { ...fuel, noMoreThanGal: kept } };
+}
 
 /** Fuel the goal takes, in whole gallons: at the likely burn, or at the careful one where health hangs on power. */
 export function gallonsForGoal(home: Home, fuel: FuelUse): number {
@@ -13,6 +22,7 @@ export function gallonsForGoal(home: Home, fuel: FuelUse): number {
 /** Gallons there are once the cans are filled: for the goal, as far as the usual limit goes; null without cans. */
 export function cansGal(home: Home, fuel: FuelUse): number | null {
   if (fuel.atHand === null || fuel.fuel === 'propane') return null;
+  if (fuel.noMoreThanGal !== undefined) return fuel.noMoreThanGal;
   return Math.max(keptGal(home), Math.min(gallonsForGoal(home, fuel), gasolineLimitGal(home)));
 }
 

@@ -44,6 +44,8 @@ export interface FuelUse {
   /** Where the house burns from the same tank: what is in it, and what the house takes of it a day. */
   readonly tank?: Figure;
   readonly besidePerDay?: Figure;
+  /** Where the parts hold no cans: no more than is kept today is ever counted, gal. */
+  readonly noMoreThanGal?: number;
 }
 
 /** The generator of a route and how it is run. */

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { doesWholeJob } from '../../src/advice/advise';
+import { doesWholeJob } from '../../src/advice/whole-job';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import type { Plan } from '../../src/plan/plan';
 import { english } from '../../src/words/en';

@@ -15,7 +15,7 @@ import { ladderOf } from '../../src/plan/ladder';
 import { healthFirst } from '../../src/plan/ride-through/health-first';
 import { walkLadder } from '../../src/plan/ride-through/ladder-walk';
 import { tooColdForPump } from '../../src/plan/too-cold-for-pump';
-import { allRoutes } from '../../src/routes/all-routes';
+import { allKinds } from '../../src/routes/all-routes';
 import { mustMissed } from '../../src/routes/must-carried';
 import { answersOf } from '../households/read-household';
 
@@ -30,8 +30,9 @@ const nameless = (home: Home): Home => {
 /** What is decided about a home, in ids and figures. */
 function decided(home: Home) {
   const world = new World(home, 1);
-  const routes = allRoutes(home, world, widths);
-  const { route } = advise(home, routes);
+  const kinds = allKinds(home, world, widths);
+  const routes = kinds.map((one) => one.route);
+  const { route } = advise(home, world, kinds);
   const ladder = ladderOf(home, route);
   return {
     demand: home.demand.must,

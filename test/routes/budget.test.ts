@@ -2,10 +2,12 @@ import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { advise } from '../../src/advice/advise';
 import { widthsOf } from '../../src/home/build-home';
+import { World } from '../../src/home/world';
+import { allKinds } from '../../src/routes/all-routes';
 import { budgetUsd } from '../../src/routes/budget';
-import { generatorCords, generatorInlet } from '../../src/routes/kinds/portable-generator';
+import { generatorCords } from '../../src/routes/kinds/portable-generator';
 import { powerPack } from '../../src/routes/kinds/power-pack';
-import { preparation } from '../../src/routes/kinds/preparation';
+import { sayWhyAdvised } from '../../src/words/en/say-why-advised';
 import { houseWith } from '../plan/electrical/electrical-home';
 
 const widths = widthsOf(interview);
@@ -20,7 +22,12 @@ const open = {
 const house = (money: object) => houseWith({ ...open, ...money });
 const adviceFor = (money: object) => {
   const home = house(money);
-  return advise(home, [generatorCords(home, widths), generatorInlet(home, widths), preparation()]);
+  const world = new World(home, 1);
+  const kinds = allKinds(home, world, widths).filter(({ route }) =>
+    ['engine-cords', 'engine-inlet', 'preparation'].includes(route.kind),
+  );
+  const { route, reason } = advise(home, world, kinds);
+  return { route, because: sayWhyAdvised(reason) };
 };
 
 describe('money as asked', () => {

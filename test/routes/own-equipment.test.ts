@@ -5,7 +5,7 @@ import { widthsOf } from '../../src/home/build-home';
 import { World } from '../../src/home/world';
 import type { Answers } from '../../src/interview/answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
-import { allRoutes } from '../../src/routes/all-routes';
+import { allKinds } from '../../src/routes/all-routes';
 import type { Route } from '../../src/routes/route';
 
 const YEARS = 5;
@@ -50,8 +50,9 @@ const owner: Answers = {
 
 function weighed(answers: Answers) {
   const home = homeFromAnswers(interview, answers, '2026-11-25');
-  const routes = allRoutes(home, new World(home, YEARS), widthsOf(interview));
-  return { routes, advice: advise(home, routes) };
+  const world = new World(home, YEARS);
+  const kinds = allKinds(home, world, widthsOf(interview));
+  return { routes: kinds.map(({ route }) => route), advice: advise(home, world, kinds) };
 }
 const own = (of: { routes: Route[] }) => of.routes.find((route) => route.kind === 'own-battery');
 

@@ -12,9 +12,15 @@ export function sayFuelForGoal(plan: Plan, words: Words): string[] {
 /** The same in one line for the first page: what must be there when an outage begins. Empty where no fuel is kept. */
 export function sayFuelToKeep(plan: Plan, words: Words): string[] {
   const of = fuelOf(plan);
-  if (of === null) return [];
+  if (of === null || isStored(plan, of.need.careful)) return [];
   const overLimit = of.fuel === 'gasoline' && of.need.careful > gasolineLimitGal(plan.home);
   return [words.household.fuelForGoal.keep({ ...of, overLimit })];
+}
+
+/** The first page names these gallons already, as those that are there once the cans are filled. */
+function isStored({ fuelToStore, advice }: Plan, gallons: number): boolean {
+  const today = advice.route.fuel?.atHand?.value ?? 0;
+  return fuelToStore?.reachesGoal === true && today + fuelToStore.moreGallons === gallons;
 }
 
 function fuelOf({ home, advice: { route } }: Plan) {

@@ -4,6 +4,7 @@ import { titledList } from '../markdown/bullets';
 import { inQuotes } from '../markdown/in-quotes';
 import { sayAdvised } from './details/say-advised';
 import { sayCautions } from './details/say-cautions';
+import { sayDollarsBuy } from './details/say-dollars-buy';
 import { electricalLines } from './details/say-electrical';
 import { sayLadder } from './details/say-ladder';
 import { sayLoads } from './details/say-loads';
@@ -45,6 +46,7 @@ function detailSections(plan: Plan, words: Words): string[][] {
     [`## ${say.job}`, ...plan.job],
     sayLoads(plan, words),
     sayWays(plan, words),
+    sayDollarsBuy(plan, words),
     sayRoutes(plan, words),
     sayPossibleIf(plan, words),
     sayAdvised(plan, words),

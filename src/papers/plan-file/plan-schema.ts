@@ -5,6 +5,7 @@ import { caution } from './caution-schema';
 import { electricalSchema } from './electrical-schema';
 import { ladderStep } from './ladder-schema';
 import { comfortLost, healthFirst, lifeFirst } from './life-schema';
+import { listLine } from './list-schema';
 import { demand, load } from './load-schema';
 import { moneySchema } from './money-schema';
 import { PLAN_FILE_VERSION } from './plan-file-version';
@@ -65,7 +66,15 @@ export const planSchema = z.strictObject({
     chanceOfGoalInTenYears: figure,
     evidence: z.literal('weak'),
   }),
-  advised: z.strictObject({ route: kind, because: z.string() }),
+  advised: z.strictObject({
+    route: kind,
+    reason: z.string().describe('Why, as a code.'),
+    because: z.string(),
+  }),
+  list: z
+    .array(listLine)
+    .max(8)
+    .describe('What each dollar buys: what nothing beats in money and in odds, from $0 up.'),
   beside: z.array(kind),
   wholeJob: z.string(),
   routes: z.array(route),

@@ -43,7 +43,7 @@ export function familySheet(plan: Plan, words: Words): Sheet {
 function beside({ advice }: Plan, words: Words): string[] {
   const its = words.sheets.family;
   return [
-    its.why(advice.because),
+    its.why(words.whyAdvised(advice.reason)),
     ...advice.beside.slice(0, 2).map((one) => its.beside(other(one, words))),
   ];
 }

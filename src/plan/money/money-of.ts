@@ -1,4 +1,4 @@
-import type { Advice } from '../../advice/advise';
+import type { Advice } from '../../advice/advice';
 import { WEAR_PER_KWH } from '../../bill/lifecycle/battery-wear';
 import { oldPrices } from '../../bill/lifecycle/cost-part';
 import { routeMoney } from '../../bill/lifecycle/route-money';

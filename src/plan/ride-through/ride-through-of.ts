@@ -1,4 +1,4 @@
-import type { Advice } from '../../advice/advise';
+import type { Advice } from '../../advice/advice';
 import { hardestSeason } from '../../advice/hardest-season';
 import { goalShare } from '../../advice/ride/goal-share';
 import { mustCarried } from '../../advice/ride/route-loads';

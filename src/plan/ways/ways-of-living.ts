@@ -1,4 +1,4 @@
-import type { Advice } from '../../advice/advise';
+import type { Advice } from '../../advice/advice';
 import { hardestSeason } from '../../advice/hardest-season';
 import type { Demand, Home, Season, Way } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';

@@ -15,6 +15,7 @@ import { sayLeftOut } from './say-left-out';
 import { sayLeaveWithDevice, sayLifeFirst } from './say-life-first';
 import { sayMeasure, sayNotWhere, sayWhoMay } from './say-measures';
 import { sayStop } from './say-stop';
+import { sayWhyAdvised } from './say-why-advised';
 import { sentenceCase } from './sentence-case';
 import { sheets } from './sheets';
 
@@ -46,4 +47,5 @@ export const english = {
   measure: sayMeasure,
   notWhere: sayNotWhere,
   whoMay: sayWhoMay,
+  whyAdvised: sayWhyAdvised,
 };

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { advise } from '../../../src/advice/advise';
 import { widthsOf } from '../../../src/home/build-home';
+import { World } from '../../../src/home/world';
 import { sayAboveTold } from '../../../src/papers/household/say-above-told';
 import { sayWhatYouHave } from '../../../src/papers/household/say-what-you-have';
 import { addOnsOf } from '../../../src/plan/add-ons';
@@ -13,6 +14,7 @@ import { powerPack } from '../../../src/routes/kinds/power-pack';
 import { preparation } from '../../../src/routes/kinds/preparation';
 import { singleBattery } from '../../../src/routes/kinds/single-battery';
 import { standbyGenerator } from '../../../src/routes/kinds/standby-generator';
+import { oneSize } from '../../../src/routes/sized';
 import { findings } from '../../../src/rules/find';
 import { english } from '../../../src/words/en';
 import { houseWith } from '../../plan/electrical/electrical-home';
@@ -92,8 +94,11 @@ test('a pack that costs no more than the battery for one job, and does all it do
   };
   const [cheap, dear] = [600, 900].map((value) => ({ value, low: 300, high: value })) as never[];
   const kind = (packUsd: never) =>
-    advise(home, [ready, { ...single, costUsd: cheap! }, { ...short, costUsd: packUsd }] as never)
-      .route.kind;
+    advise(
+      home,
+      new World(home, 1),
+      [ready, { ...single, costUsd: cheap! }, { ...short, costUsd: packUsd! }].map(oneSize),
+    ).route.kind;
   expect(kind(dear!)).toBe('single-battery');
   expect(kind(cheap!)).toBe('power-pack');
 });

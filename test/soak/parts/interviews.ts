@@ -5,7 +5,7 @@ import { World } from '../../../src/home/world';
 import type { Answers } from '../../../src/interview/answers';
 import { undecidedOf } from '../../../src/plan/floor-of-answers';
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
-import { allRoutes } from '../../../src/routes/all-routes';
+import { allKinds, sizedKind } from '../../../src/routes/all-routes';
 import { findings } from '../../../src/rules/find';
 import { brokenIn } from '../broken-in';
 import { randomInterview } from '../interviews';
@@ -36,9 +36,13 @@ export const interviews: Part = {
 /** What is wrong with the routes and with what is advised: broken figures, and what may never be open or unsaid. */
 function adviceFaults(answers: Answers): string[] {
   const home = homeFromAnswers(interview, answers, AS_OF);
-  const routes = allRoutes(home, new World(home, YEARS), widths);
+  const world = new World(home, YEARS);
+  const kinds = allKinds(home, world, widths);
+  const routes = kinds.map(({ route }) => route);
   const thin = undecidedOf(interview, home).length > 0;
-  const advice = thin ? onlyReady(routes) : advise(home, routes);
+  const advice = thin
+    ? onlyReady(kinds)
+    : advise(home, world, kinds, (kind, lived) => sizedKind(kind, lived, world, widths));
   const ids = findings(home, [advice.route.kind]).map((one) => one.id);
   const weighed = { plan: { home, routes } };
   const broken = brokenIn({ routes, advice });

@@ -10,13 +10,13 @@ import { highEndLines } from './say-electrical';
 /** The route advised: why, what it carries and how long, what it is made of, what it hangs on. */
 export function sayAdvised(plan: Plan, words: Words): string[] {
   const say = words.household.advised;
-  const { route, because } = plan.advice;
+  const { route, reason } = plan.advice;
   const stored = onceStored(plan.home, route);
   const listed = (title: string, items: readonly string[]) =>
     items.length > 0 ? [title, bullets(items)] : [];
   return [
     `## ${say.title(route.title, plan.lifeFirst?.told === true)}`,
-    because,
+    words.whyAdvised(reason),
     ...carriesLine(plan, words),
     route.lasting.says,
     ...(stored === null ? [] : [stored.route.lasting.says]),

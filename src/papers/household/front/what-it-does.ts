@@ -1,11 +1,9 @@
-import type { Home } from '../../../home/home';
 import { isSource, outletsOnly } from '../../../kinds/ask-traits';
 import { traitsOf } from '../../../kinds/route-traits';
 import { isWired } from '../../../plan/electrical/route-traits';
 import type { Plan } from '../../../plan/plan';
-import { carriesAllMust, mustMissed } from '../../../routes/must-carried';
+import { mustMissed } from '../../../routes/must-carried';
 import { fuelToday, onceStored } from '../../../routes/once-stored';
-import type { Route } from '../../../routes/route';
 import type { Words } from '../../../words/words';
 import { sayAboveTold } from '../say-above-told';
 import { sayDevicesAlone } from '../say-health-first';
@@ -48,22 +46,17 @@ export function lasts(plan: Plan, words: Words): string {
   });
 }
 
-/** What must run and is not carried, and the cheapest route that carries it. */
-export function notCarried({ advice: { route }, home, routes }: Plan, words: Words): string {
+/** What must run and is not carried, and the cheapest route that does the whole job. */
+export function notCarried(
+  { advice: { route, wholeJob }, home, lifeFirst }: Plan,
+  words: Words,
+): string {
   const say = words.household.frontPage;
   if (route.carries.length === 0) return say.carriesNothing;
   const missed = mustMissed(home, route).map((load) => load.name);
   const reach = outletsOnly(traitsOf[route.kind]) ? say.outletsOnly : '';
   if (missed.length === 0) return say.carriesAll(reach);
-  const all = carriesAll(home, routes);
-  return say.doesNotCarry(missed, reach, all === null ? '' : say.cheapestForAll(all));
-}
-
-/** The cheapest route that carries everything that must run, for however long. */
-function carriesAll(home: Home, routes: readonly Route[]): Route | null {
-  const all = routes.filter(
-    (route) =>
-      route.verdict !== 'cannot' && route.carries.length > 0 && carriesAllMust(home, route),
-  );
-  return [...all].sort((a, b) => a.costUsd.value - b.costUsd.value)[0] ?? null;
+  // A bridge until somebody leaves is not the whole job, and dearer ones are in the details.
+  const other = wholeJob === null || lifeFirst?.told ? '' : say.cheapestForAll(wholeJob);
+  return say.doesNotCarry(missed, reach, other);
 }

@@ -77,14 +77,9 @@ export const frontPage = {
   /** With a space before it. */
   outletsOnly:
     ' It feeds only what has a plug: no ceiling light, no wall outlet, nothing wired in.',
-  /** The cheapest route that carries all, with its hours: carrying all for a night is not doing the job. */
-  cheapestForAll({ title, costUsd, lasting: { hours, reachesGoal } }: Route): string {
-    const long =
-      hours === null
-        ? 'while the gas flows'
-        : `for about ${whole(hours.value)}, careful count ${whole(hours.low)}${reachesGoal ? '' : ', too short as well'}`;
-    return ` Cheapest that carries it too: ${inSentence(title)}, about ${formatQuantity(costUsd.value, '$')}, ${long}.`;
-  },
+  /** The cheapest route that carries all for the time asked: carrying all for a night is not doing the job. */
+  cheapestForAll: ({ title, costUsd }: Route) =>
+    ` Cheapest that does the whole job: ${inSentence(title)}, about ${formatQuantity(costUsd.value, '$')}.`,
 
   noHeat: (because: string, staysHere: boolean) =>
     `Expect no heat while the power is out: ${because}.${staysHere ? ' Live in one room, hang a thermometer in it, and leave before it stays below 60 °F.' : ''}`,

@@ -2,6 +2,7 @@ import { sayAboveTold } from './above-told';
 import { advised } from './advised';
 import { cautions } from './cautions';
 import { sayDanger } from './danger';
+import { dollarsBuy } from './dollars-buy';
 import { electrical } from './electrical';
 import { frontPage } from './front-page';
 import { fuelForGoal } from './fuel-for-goal';
@@ -27,6 +28,7 @@ export const household = {
   electrical,
   danger: sayDanger,
   aboveTold: sayAboveTold,
+  dollarsBuy,
   fuelForGoal,
   healthFirst,
   whatYouHave,

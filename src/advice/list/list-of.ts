@@ -1,0 +1,111 @@
+import type { Home } from '../../home/home';
+import type { World } from '../../home/world';
+import { budgetUsd } from '../../routes/budget';
+import type { SizedKind } from '../../routes/sized';
+import { hardestSeason } from '../hardest-season';
+import { SizeOdds } from '../ride/size-odds';
+import type { Candidate } from './candidate';
+import { chooseOf } from './choose';
+import { reachesGoal } from './enough';
+import { type Line, lineOf } from './line';
+import { asUsual, thriftily } from './living';
+import { MOST_LINES, shortlist } from './shortlist';
+import { livedSources, type SizeKind, usualSources } from './source';
+import { Scale, type Weighed } from './unbeaten';
+import { NO_VALUE, weighingOf } from './value';
+
+/** What nothing beats, and the one of it to advise. */
+export interface Ranked {
+  readonly all: readonly Weighed[];
+  /** Null where the money buys none. */
+  readonly chosen: Weighed | null;
+  /** The cheapest that reaches the goal, whatever it costs. */
+  readonly reaching: Weighed | null;
+  readonly budgetUsd: number | null;
+}
+
+/**
+ * Weighs all routes, sizes, fuel and ways of living together. Kinds are sized from cheap to dear, and no further than to a price above
+ * which nothing could be worth more.
+ * @param sizeKind sizes a kind for the thrifty way; null: only the usual way is weighed
+ */
+export function rank(
+  home: Home,
+  world: World,
+  kinds: readonly SizedKind[],
+  sizeKind: SizeKind | null,
+): Ranked {
+  const season = hardestSeason(home);
+  const usual = asUsual(home);
+  const thrifty = sizeKind === null ? null : thriftily(home);
+  const counts = new Map(
+    [usual, thrifty]
+      .filter((living) => living !== null)
+      .map((living) => [
+        living,
+        {
+          by: weighingOf(living.home, kinds),
+          odds: new SizeOdds(living.home, world, season),
+        },
+      ]),
+  );
+  const scale = new Scale((living) => counts.get(living)!);
+  const sources = [
+    ...usualSources(usual, kinds),
+    ...(thrifty === null || sizeKind === null ? [] : livedSources(thrifty, sizeKind)),
+  ].sort((a, b) => a.leastUsd - b.leastUsd);
+  const candidates: Candidate[] = [];
+  let all: Weighed[] = [];
+  for (const [i, source] of sources.entries()) {
+    candidates.push(...source.candidates());
+    const next = sources[i + 1]?.leastUsd;
+    // Those of one least price are weighed together.
+    if (next === source.leastUsd) continue;
+    all = scale.unbeaten(candidates);
+    if (next !== undefined && all.some((one) => one.usd < next && isTop(one))) break;
+  }
+  const budget = budgetUsd(home);
+  return {
+    all,
+    chosen: chooseOf(all, budget),
+    reaching: all.find(reachesGoal) ?? null,
+    budgetUsd: budget,
+  };
+}
+
+/** Nothing can be worth more. */
+const isTop = ({ living, value }: Weighed): boolean =>
+  living.way === 'usual' &&
+  value.odds === 100 &&
+  value.full &&
+  value.share === 100 &&
+  (value.devices ?? 100) === 100;
+
+/** The list as it is printed, from nothing bought to the best, and the place of the chosen one on it. */
+export function linesOf({ all, chosen, reaching, budgetUsd: budget }: Ranked): {
+  lines: Line[];
+  advised: number | null;
+} {
+  const stay = [chosen, reaching].filter((one) => one !== null);
+  const free = all[0]?.usd === 0;
+  const short = shortlist(all, stay, free ? MOST_LINES : MOST_LINES - 1);
+  const lines = short.map((one) => lineOf(one, budget === null || one.usd <= budget));
+  const at = chosen === null ? -1 : short.indexOf(chosen);
+  return {
+    lines: free ? lines : [NOTHING, ...lines],
+    advised: at < 0 ? null : at + (free ? 0 : 1),
+  };
+}
+
+/** The list begins with what no money buys. */
+const NOTHING: Line = {
+  route: null,
+  way: 'usual',
+  usd: 0,
+  storedGal: null,
+  hours: { likely: 0, careful: 0 },
+  carried: { carried: 0, of: 0 },
+  value: NO_VALUE,
+  reaches: false,
+  withinBudget: true,
+};

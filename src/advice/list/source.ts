@@ -1,0 +1,34 @@
+import type { Home } from '../../home/home';
+import { type RouteKind, routeKinds } from '../../kinds/route-kind';
+import { leastUsd } from '../../routes/least-usd';
+import type { SizedKind } from '../../routes/sized';
+import { type Candidate, candidatesOf } from './candidate';
+import type { Living } from './living';
+
+/** Sizes one kind for a home as it lives in one of its ways; null where the home has nothing of the kind. */
+export type SizeKind = (kind: RouteKind, home: Home) => SizedKind | null;
+
+/** The candidates of one kind and way of living, worked out when asked for; none costs less than `leastUsd`. */
+export interface Source {
+  readonly leastUsd: number;
+  readonly candidates: () => readonly Candidate[];
+}
+
+/** The kinds as they are sized already for the usual way. */
+export function usualSources(living: Living, kinds: readonly SizedKind[]): Source[] {
+  return kinds.map((sized) => ({
+    leastUsd: leastUsd(living.home, sized.route.kind),
+    candidates: () => candidatesOf(living, sized),
+  }));
+}
+
+/** Every kind for another way of living. */
+export function livedSources(living: Living, sizeKind: SizeKind): Source[] {
+  return routeKinds.map((kind) => ({
+    leastUsd: leastUsd(living.home, kind) + living.extraUsd,
+    candidates: () => {
+      const sized = sizeKind(kind, living.home);
+      return sized === null ? [] : candidatesOf(living, sized);
+    },
+  }));
+}

@@ -1,0 +1,117 @@
+import { healthHangs, isHealthDevice } from '../../home/health-devices';
+import type { Home, Load } from '../../home/home';
+import { isPack } from '../../kinds/ask-traits';
+import { traitsOf } from '../../kinds/route-traits';
+import { loadsOf } from '../../routes/pick-loads';
+import type { SizedKind } from '../../routes/sized';
+import type { SizeOdds } from '../ride/size-odds';
+import { doesWholeJob } from '../whole-job';
+import type { Candidate } from './candidate';
+
+/**
+ * How good a size is, in the order in which it counts. Shares are whole percent, as they are printed: less than one in a
+ * hundred is no difference to pay for.
+ */
+export interface Value {
+  /** Where life hangs on a device: outages of the goal's length that carry the devices alone, careful; else null. */
+  readonly devices: number | null;
+  /** The same outages with all that must run and that any backup can carry; 0 where something of it is left out. */
+  readonly odds: number;
+  /** It carries all that must run for the time asked on a hard day too, with everything on that it carries. */
+  readonly full: boolean;
+  /** It carries all of that for at least half of the hours: a furnace left out is not made up for by a refrigerator. */
+  readonly long: boolean;
+  /** Things carried of those that must run x mean share of the hours served. */
+  readonly share: number;
+}
+
+/** Which loads and which count a home's list goes by. */
+export interface Weighing {
+  readonly must: readonly Load[];
+  readonly devices: readonly Load[] | null;
+  /** What a battery for one job would carry: a pack with the rest unplugged does as much. Null: that is a health device. */
+  readonly oneJob: readonly Load[] | null;
+  readonly careful: boolean;
+}
+
+/** Careful where life or health hangs on power, or nobody knows. */
+export function weighingOf(home: Home, kinds: readonly SizedKind[]): Weighing {
+  const must = loadsOf(home, ['must']);
+  const one = kinds.find(({ route }) => traitsOf[route.kind].oneJob && route.carries.length > 0);
+  const oneJob = one === undefined ? null : carriedOf(one.route.carries, must);
+  const devices = home.loads.filter(isHealthDevice);
+  return {
+    must,
+    oneJob: oneJob?.some(isHealthDevice) ? null : oneJob,
+    devices: home.lifeSupport === 'yes' && devices.length > 0 ? devices : null,
+    careful: healthHangs(home),
+  };
+}
+
+/** The most a candidate can come to, before anything is counted. */
+export function boundOf({ counted, living }: Candidate, { must, devices }: Weighing): Value {
+  const all = carriesAll(counted.carries, must);
+  return {
+    devices: devices === null ? null : carriesAll(counted.carries, devices) ? 100 : 0,
+    odds: all ? 100 : 0,
+    full: doesWholeJob(living.home, counted),
+    long: all,
+    share: percent(carriedOf(counted.carries, must).length / Math.max(1, must.length)),
+  };
+}
+
+export function worthOf(candidate: Candidate, by: Weighing, odds: SizeOdds): Value {
+  const { counted } = candidate;
+  const bound = boundOf(candidate, by);
+  const carried = carriedOf(counted.carries, by.must);
+  const feeding = { route: counted, careful: by.careful };
+  const meanShare = odds.meanShare({ ...feeding, loads: carried });
+  return {
+    devices:
+      by.devices === null || bound.devices === 0
+        ? bound.devices
+        : percent(odds.share({ ...feeding, loads: by.devices, careful: true })),
+    odds: bound.odds === 0 ? 0 : percent(odds.share({ ...feeding, loads: carried })),
+    full: bound.full,
+    long: bound.long && meanShare >= LONG_SHARE,
+    share: Math.max(
+      percent((meanShare * carried.length) / Math.max(1, by.must.length)),
+      oneJobShare(candidate, by, odds),
+    ),
+  };
+}
+
+/** With all but one job unplugged. */
+function oneJobShare({ counted }: Candidate, by: Weighing, odds: SizeOdds): number {
+  const { oneJob, must, careful } = by;
+  if (oneJob === null || !isPack(traitsOf[counted.kind]) || !carriesAll(counted.carries, oneJob)) {
+    return 0;
+  }
+  const meanShare = odds.meanShare({ route: counted, loads: oneJob, careful });
+  return percent((meanShare * oneJob.length) / Math.max(1, must.length));
+}
+
+/** Above 0: `a` is worth more. */
+export function compareValues(a: Value, b: Value): number {
+  return (
+    (a.devices ?? 0) - (b.devices ?? 0) ||
+    a.odds - b.odds ||
+    Number(a.full) - Number(b.full) ||
+    Number(a.long) - Number(b.long) ||
+    a.share - b.share
+  );
+}
+
+export const NO_VALUE: Value = { devices: null, odds: 0, full: false, long: false, share: 0 };
+
+/** Everything for so much of the time goes before a part of it for longer. Our judgement. */
+const LONG_SHARE = 0.5;
+
+const carriedOf = (carries: readonly string[], loads: readonly Load[]) =>
+  loads.filter(({ id }) => carries.includes(id));
+
+const carriesAll = (carries: readonly string[], loads: readonly Load[]) =>
+  loads.every(({ id }) => carries.includes(id));
+
+/** Whole percent, as it is said: 100 is "more than 99", 0 is "fewer than 1". */
+const percent = (share: number): number => Math.round(100 * share);

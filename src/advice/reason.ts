@@ -1,0 +1,27 @@
+import type { RouteKind } from '../kinds/route-kind';
+
+/** Why a route is advised, in codes and figures; the sentence is made where it is read. */
+export interface Reason {
+  readonly code: ReasonCode;
+  /** The money told, $; null: none was told, so none set a limit. */
+  readonly budgetUsd: number | null;
+  /** Where the money buys no source: the cheapest there is, with its likely price. */
+  readonly cheapest: {
+    readonly kind: RouteKind;
+    readonly title: string;
+    readonly usd: number;
+  } | null;
+  /** It stands for a battery for one job of the same price: with the rest unplugged it lasts as long. */
+  readonly lessPluggedIn: boolean;
+  /** It counts on living thriftily. */
+  readonly thriftily: boolean;
+}
+
+export type ReasonCode =
+  | 'too-little-told'
+  | 'no-source-open'
+  | 'no-source-in-budget'
+  | 'cheapest-enough' // of those that carry all that must run through the goal
+  | 'cheapest-enough-but-off' // the same, but for what no backup carries
+  | 'nearest-all' // none is enough: all that must run, for the most of the time
+  | 'nearest-part';

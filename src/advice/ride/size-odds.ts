@@ -1,0 +1,183 @@
+import type { Home, Load, Season } from '../../home/home';
+import type { World } from '../../home/world';
+import { traitsOf } from '../../kinds/route-traits';
+import { NEGLIGIBLE_KWH, neededForEveryStart } from '../../outage/every-start';
+import { generatorHoursSurvived } from '../../outage/generator-hours-survived';
+import { type NetEnergy, netEnergy } from '../../outage/net-energy';
+import { cutToPieces, type SeasonPieces, startsOfPieces } from '../../outage/season-pieces';
+import { manyWalks } from '../../outage/walk/many-walks';
+import type { WalkGenerator } from '../../outage/walk/system';
+import { cutWindows, type Served, servedOf } from '../../outage/windows';
+import { servedByBattery } from '../../outage/windows-on-battery';
+import { servedByGenerator } from '../../outage/windows-on-generator';
+import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
+import { monthsOf } from '../../routes/battery-hours';
+import { hungryShare } from '../../routes/hungry-share';
+import type { Route } from '../../routes/route';
+import { sampledStarts } from './sampled-starts';
+import { storeLimits, walkSystem } from './walk-system';
+import { walkableOf } from './walkable';
+
+/** What one size feeds, and by which count. */
+export interface Feeding {
+  readonly route: Route;
+  readonly loads: readonly Load[];
+  readonly careful: boolean;
+}
+
+/**
+ * Outages of the goal's length that start in one season, for many sizes of many routes: what sizes have in common is worked out
+ * once. At likely use a battery and a generator alone are counted from every start hour; by the careful count, and
+ * where the store depends on the time since the start, from sampled starts (one in 185 h), as everywhere in the plan.
+ */
+export class SizeOdds {
+  private readonly goal: number;
+  private readonly starts: (years: number) => readonly number[];
+  private readonly pieces: SeasonPieces;
+  private readonly kept = new Map<string, unknown>();
+
+  constructor(
+    private readonly home: Home,
+    private readonly world: World,
+    private readonly season: Season,
+  ) {
+    this.goal = Math.round(home.goalHours.value);
+    const months = monthsOf[season];
+    this.starts = (years) =>
+      this.once(`starts ${years}`, () => sampledStarts(years * HOURS_PER_YEAR, months));
+    // Whole days, as the passes ask.
+    this.pieces = { season: months, tailHours: 24 * Math.ceil(this.goal / 24) };
+  }
+
+  /** Share of such outages served to their end, 0 to 1. */
+  share(feeding: Feeding): number {
+    const { route, careful } = feeding;
+    const counted = !careful && feeding.loads.length > 0 && !isWalked(route);
+    if (counted && route.generator !== null) return this.countedOnGenerator(feeding);
+    if (counted && route.usableKwh !== null) return this.countedOnBattery(feeding);
+    return this.sampled(feeding, this.world.years).share;
+  }
+
+  /** Mean share of their hours served before the first that is not, 0 to 1: from the first drawn years, to keep a plan quick. */
+  meanShare(feeding: Feeding): number {
+    return this.sampled(feeding, Math.min(SHARE_YEARS, this.world.years)).meanShare;
+  }
+
+  private sampled(feeding: Feeding, years: number): Served {
+    const { route, loads } = feeding;
+    if (loads.length === 0) return NONE;
+    if (isWalked(route)) return this.walked(feeding, years);
+    if (route.generator !== null) {
+      const loadKw = this.loadWindows(feeding, years);
+      return servedByGenerator(loadKw, this.goal, this.generatorOf(feeding));
+    }
+    if (route.usableKwh === null) return NONE;
+    return servedByBattery(this.netWindows(feeding, years), this.goal, route.usableKwh);
+  }
+
+  private countedOnBattery(feeding: Feeding): number {
+    const enough = feeding.route.usableKwh! + NEGLIGIBLE_KWH;
+    const needed = this.needed(feeding);
+    let rides = 0;
+    for (let i = 0; i < needed.length; i++) if (needed[i]! <= enough) rides += 1;
+    return needed.length === 0 ? 0 : rides / needed.length;
+  }
+
+  private countedOnGenerator(feeding: Feeding): number {
+    const { loads } = feeding;
+    const loadKw = this.once(`pieces ${keyOf(loads)}`, () =>
+      cutToPieces(this.pieces, this.world.loadKw(loads)),
+    );
+    const generator = this.generatorOf(feeding);
+    const survived = generatorHoursSurvived({ loadKw, generator, limitHours: this.goal });
+    return servedOf(startsOfPieces(this.pieces, survived), this.goal).share;
+  }
+
+  private generatorOf(feeding: Feeding): WalkGenerator {
+    return walkSystem(this.home, feeding.route, { ...feeding, season: this.season }).generator!;
+  }
+
+  /** Usable storage that each start hour of the season asks for, kWh. */
+  private needed(feeding: Feeding): Float64Array {
+    return this.once(`needed ${this.netKey(feeding)}`, () => {
+      const { netKwh, overloadKwh } = netEnergy({
+        loadKw: cutToPieces(this.pieces, this.world.loadKw(feeding.loads)),
+        supplyKw: cutToPieces(this.pieces, this.world.sunKw(feeding.route.solarKw ?? 0)),
+        limits: storeLimits(feeding.route, { ...feeding, season: this.season }),
+      });
+      for (let t = 0; t < netKwh.length; t++) {
+        if (overloadKwh[t]! > NEGLIGIBLE_KWH) netKwh[t] = -Number.MAX_SAFE_INTEGER;
+      }
+      return startsOfPieces(this.pieces, neededForEveryStart(netKwh, this.goal));
+    });
+  }
+
+  private netWindows(feeding: Feeding, years: number): NetEnergy {
+    return this.once(`windows ${years} ${this.netKey(feeding)}`, () =>
+      netEnergy({
+        loadKw: this.loadWindows(feeding, years),
+        supplyKw: this.sunWindows(feeding.route.solarKw ?? 0, years),
+        limits: storeLimits(feeding.route, { ...feeding, season: this.season }),
+      }),
+    );
+  }
+
+  private sunWindows(solarKw: number, years: number): Float64Array {
+    return this.once(`sun ${years} ${solarKw}`, () => {
+      const sunKw = this.world.sunKw(solarKw).subarray(0, years * HOURS_PER_YEAR);
+      return cutWindows(sunKw, this.starts(years), this.goal);
+    });
+  }
+
+  /** The hours of the loads; by the careful count at hungry use, no hour lifted above what the source gives. */
+  private loadWindows({ route, loads, careful }: Feeding, years: number): Float64Array {
+    const likely = this.once(`load ${years} ${keyOf(loads)}`, () =>
+      cutWindows(this.world.loadKw(loads, years), this.starts(years), this.goal),
+    );
+    if (!careful) return likely;
+    const mostKw = (route.power?.continuousWatts ?? Infinity) / 1000;
+    const share = hungryShare(loads, this.season);
+    return likely.map((kw) => Math.max(kw, Math.min(kw * share, mostKw)));
+  }
+
+  private walked({ route, loads, careful }: Feeding, years: number): Served {
+    const way = walkableOf(this.home, this.world, route, {
+      classes: [loads],
+      season: this.season,
+      careful,
+      years,
+    });
+    const walk = manyWalks(way.system, way.record);
+    const outage = { outageHours: this.goal, startKwh: way.startKwh };
+    const served = this.starts(years).map((start) => walk({ start, ...outage }).hoursServed);
+    return servedOf(served, this.goal);
+  }
+
+  private netKey({ route, loads, careful }: Feeding): string {
+    const { idleKw, dischargeKw } = storeLimits(route, { loads, season: this.season, careful });
+    return `${careful} ${route.solarKw ?? 0} ${dischargeKw} ${idleKw} ${keyOf(loads)}`;
+  }
+
+  private once<T>(key: string, make: () => T): T {
+    if (!this.kept.has(key)) this.kept.set(key, make());
+    return this.kept.get(key) as T;
+  }
+}
+
+/** Drawn years that tell how much of the job is done where the goal is not reached. */
+const SHARE_YEARS = 20;
+
+const NONE: Served = { share: 0, meanShare: 0 };
+
+/** Its store depends on the time since the start. */
+const isWalked = ({ generator, usableKwh, kind }: Route): boolean =>
+  traitsOf[kind].vehicle || (generator !== null && usableKwh !== null);
+
+/** What the hours of loads, likely and hungry, depend on. */
+function keyOf(loads: readonly Load[]): string {
+  return loads
+    .map(({ id, kwhPerDay: { winter, summer, mild } }) =>
+      [id, winter.value, winter.high, summer.value, summer.high, mild.value].join(':'),
+    )
+    .join(' ');
+}

@@ -1,0 +1,12 @@
+import type { LoadId } from '../../home/load-id';
+import type { Line } from '../list/line';
+
+/** Three ways on where nothing within the money reaches the goal; each null where it leads nowhere. */
+export interface WaysOn {
+  /** The cheapest that reaches the goal, and how much more than the money told it takes, $; 0 where none was told. */
+  readonly moreMoney: { readonly line: Line; readonly moreUsd: number } | null;
+  /** How long an outage is carried through, 9 times in 10, with what must run: the longest within the money. */
+  readonly shorterGoal: { readonly line: Line; readonly hours: number } | null;
+  /** What goes so that the rest is carried to the goal within the money. */
+  readonly lessCarried: { readonly line: Line; readonly without: readonly LoadId[] } | null;
+}

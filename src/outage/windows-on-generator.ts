@@ -1,0 +1,29 @@
+import { NEGLIGIBLE_KWH } from './every-start';
+import type { WalkGenerator } from './walk/system';
+import { type Served, servedOf } from './windows';
+
+/**
+ * Outages of one length on a generator alone that runs all day, without refills: an hour that wants more than it gives,
+ * or for which the fuel does not suffice, ends the outage.
+ * @param loadKw what is wanted in the outages' hours, one outage after the other
+ */
+export function servedByGenerator(
+  loadKw: Float64Array,
+  hours: number,
+  { ratedKw, fuelLine: { noLoadPerHour, perKwh }, fuelAtStart }: WalkGenerator,
+): Served {
+  const served = new Float64Array(loadKw.length / hours);
+  for (let i = 0; i < served.length; i++) {
+    let burned = 0;
+    let h = 0;
+    for (let at = i * hours; h < hours; h++, at++) {
+      const wanted = loadKw[at]!;
+      burned += noLoadPerHour + perKwh * Math.min(ratedKw, wanted);
+      if (wanted > ratedKw + NEGLIGIBLE_KWH || (burned > fuelAtStart && wanted > NEGLIGIBLE_KWH)) {
+        break;
+      }
+    }
+    served[i] = h;
+  }
+  return servedOf(served, hours);
+}

@@ -1,0 +1,33 @@
+import type { Plan } from '../../../plan/plan';
+import type { Words } from '../../../words/words';
+import { bullets } from '../../markdown/bullets';
+
+/** The list of what nothing beats, from $0 up, with what each line is made of. */
+export function sayDollarsBuy(plan: Plan, words: Words): string[] {
+  const { list, advised, reason, careful } = plan.advice;
+  if (list.length < 2) return [];
+  const say = words.household.dollarsBuy;
+  const { goalHours, season } = plan.rideThrough;
+  const lines = list.map((line, i) =>
+    say.line({ line, goalHours, advised: i === advised, budgetUsd: reason.budgetUsd }),
+  );
+  const parts = list.flatMap(({ route, usd }) =>
+    route === null
+      ? []
+      : [
+          say.parts(
+            usd,
+            route.parts.map((part) => words.household.advised.part(part.name, part.costUsd)),
+            usd - route.costUsd.value,
+          ),
+        ],
+  );
+  return [
+    `## ${say.title}`,
+    say.intro(goalHours, season, careful),
+    bullets(lines),
+    ...(list.some(({ way }) => way === 'thrifty') ? [say.thriftily] : []),
+    say.madeOf,
+    bullets(parts),
+  ];
+}

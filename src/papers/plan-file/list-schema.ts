@@ -1,0 +1,24 @@
+import { z } from 'zod';
+import { route } from './route-schema';
+
+const percent = z.number().int().min(0).max(100);
+
+/** One line of what each dollar buys. */
+export const listLine = z.strictObject({
+  usd: z.number().describe('Likely price, with what the way of living costs.'),
+  way: z.enum(['usual', 'thrifty']).describe('The way of living it is counted for.'),
+  storedGal: z.union([z.number(), z.literal('no fuel in cans')]),
+  lastsHours: z.union([
+    z.strictObject({ likely: z.number(), careful: z.number() }),
+    z.literal('no end foreseen'),
+  ]),
+  odds: percent.describe(
+    "Of 100 outages of the goal's length, those carried with all that must run and that any backup can carry.",
+  ),
+  devices: z.union([percent, z.literal('no device that life hangs on')]),
+  share: percent.describe('Things carried x mean share of the hours served, %.'),
+  reachesGoal: z.boolean(),
+  withinBudget: z.boolean(),
+  advised: z.boolean(),
+  route: z.union([route, z.literal('nothing bought')]),
+});

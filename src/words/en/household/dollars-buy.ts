@@ -1,0 +1,70 @@
+import type { Line } from '../../../advice/list/line';
+import type { Season } from '../../../home/home';
+import { formatQuantity } from '../../../quantity/format-quantity';
+import { usd } from '../say-dollars';
+import { sayShare } from './share';
+
+/** A line as the household reads it. */
+export interface LineSaid {
+  readonly line: Line;
+  readonly goalHours: number;
+  readonly advised: boolean;
+  /** The money told, $; null where none was. */
+  readonly budgetUsd: number | null;
+}
+
+/** What each dollar buys. */
+export const dollarsBuy = {
+  title: 'What each dollar buys',
+  intro: (goalHours: number, season: Season, careful: boolean) =>
+    `All routes, sizes, fuel and ways of living, weighed together: these nothing beats in money and in what they do. Counted are outages of ${hoursOf(goalHours)} that start in ${season}${careful ? ', by the careful count, because health hangs on power' : ''}.`,
+  /** "$860: plug-in power pack of 1 kWh, living thriftily: carries all 4, through more than 99 of 100 such outages." */
+  line({ line, goalHours, advised, budgetUsd }: LineSaid): string {
+    const { route, value } = line;
+    if (route === null) return '$0: nothing bought: what needs power stops when the outage begins.';
+    const thrifty = line.way === 'thrifty' ? ', living thriftily' : '';
+    const { carried, of } = line.carried;
+    const things = carried === of ? `all ${of}` : `${carried} of ${of}`;
+    const devices =
+      value.devices === null
+        ? ''
+        : ` The devices alone: through ${sayShare(value.devices / 100)} of 100.`;
+    const marks = [
+      ...(line.reaches ? [' It does what you asked for.'] : []),
+      ...(budgetUsd !== null && !line.withinBudget
+        ? [` It is ${usd(line.usd - budgetUsd)} above the ${usd(budgetUsd)} you told us.`]
+        : []),
+      ...(advised ? [' **This is the one advised.**'] : []),
+    ];
+    return `${usd(line.usd)}: ${route.title.toLowerCase()}${sizeOf(line)}${thrifty}: carries ${things} that must run, ${howFar(line, goalHours)}.${devices}${marks.join('')}`;
+  },
+  madeOf: 'What each is made of:',
+  parts: (lineUsd: number, parts: readonly string[], extraUsd: number) =>
+    `${usd(lineUsd)}: ${[...parts, ...(extraUsd > 0 ? [`what living thriftily takes, ${usd(extraUsd)}`] : [])].join('; ')}.`,
+  thriftily:
+    'Living thriftily means what costs little and needs less power: lanterns for ceiling lights, cold food kept cold in turns, things used by turns.',
+};
+
+const hoursOf = (hours: number) => formatQuantity(Math.round(hours), 'h');
+
+function sizeOf({ route, storedGal }: Line): string {
+  const sizes = [
+    ...(route!.generator === null
+      ? []
+      : [`${formatQuantity(Math.round(10 * route!.generator.ratedKw) / 10, 'kW')}`]),
+    ...(route!.nameplateKwh === null ? [] : [formatQuantity(route!.nameplateKwh, 'kWh')]),
+    ...(route!.solarKw === null ? [] : [`${formatQuantity(route!.solarKw, 'kW')} of panels`]),
+    ...(storedGal === null ? [] : [`${formatQuantity(storedGal, 'gal')} of fuel kept`]),
+  ];
+  return sizes.length === 0 ? '' : ` (${sizes.join(', ')})`;
+}
+
+/** The odds where all is carried through some outages; the hours of a hard day where it is not. */
+function howFar({ value, hours, carried }: Line, goalHours: number): string {
+  const long =
+    hours === null
+      ? 'while the gas flows'
+      : `about ${hoursOf(hours.likely)} on a hard day (careful count ${hoursOf(hours.careful)})`;
+  if (carried.carried < carried.of && value.odds === 0) return long;
+  return `through ${sayShare(value.odds / 100)} of 100 outages of ${hoursOf(goalHours)}; ${long}`;
+}
