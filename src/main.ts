@@ -3,16 +3,7 @@ import { type Arguments, readArguments } from './commands/read-arguments';
 
 /** Run one command. Each loads only what it needs. */
 async function run(args: Arguments): Promise<number> {
-  if (args.help) {
-    const { usage } = await import('./commands/usage');
-    process.stdout.write(usage);
-    return DONE;
-  }
-  if (args.version) {
-    const { version } = await import('./commands/version');
-    process.stdout.write(`lampkeeper ${version}\n`);
-    return DONE;
-  }
+  if (args.help || args.version) return (await import('./commands/help-command')).printAbout(args);
   switch (args.command) {
     case 'plan':
       return (await import('./commands/plan-command')).planCommand(args);
@@ -22,7 +13,17 @@ async function run(args: Arguments): Promise<number> {
       return (await import('./commands/schema-command')).schemaCommand(args);
     case 'calc':
       return (await import('./commands/calc-command')).calcCommand(args);
-    default:
+    case 'forget':
+      return (await import('./commands/forget-command')).forgetCommand(args);
+    case 'completion':
+      return (await import('./commands/completion-command')).completionCommand(args);
+    case 'man':
+      return (await import('./commands/man-command')).manCommand();
+    case 'help':
+      return (await import('./commands/help-command')).helpCommand(args);
+    case 'version':
+      return (await import('./commands/help-command')).versionCommand();
+    case 'interview':
       return (await import('./commands/interview-command')).interviewCommand(args);
   }
 }

@@ -12,11 +12,12 @@ import { homeFileName, nameOfFile } from '../store/home-file';
 import { homeFilesIn } from '../store/home-files';
 import { callName } from './call-name';
 import { mayColor, whyLines } from './choose-face';
+import { isCommand } from './command-table';
 import { DONE, FAILED, INTERRUPTED, WRONG_USAGE } from './exit-codes';
 import type { Outcome } from './finish-with-plan';
 import type { Keeping, Settled } from './keeping';
 import { printErr } from './print';
-import { type Arguments, COMMANDS } from './read-arguments';
+import type { Arguments } from './read-arguments';
 
 /** What one run of the interview keeps in mind: which file, since when. */
 interface Sitting {
@@ -115,7 +116,7 @@ async function keepingOf(sitting: Sitting): Promise<Keeping> {
 async function takeUp(sitting: Sitting, path: string): Promise<string | null> {
   const name = nameOfFile(path).toLowerCase();
   if (!existsSync(path)) {
-    if (COMMANDS.includes(name)) return commandName(name);
+    if (isCommand(name)) return commandName(name);
     sitting.answers = { 'home-name': name };
     return null;
   }
@@ -143,7 +144,7 @@ function contextOf(sitting: Sitting): Context {
       if (given !== null && name !== nameOfFile(given).toLowerCase()) {
         return `This home is named after its file, ${given}. Rename the file when you have stopped.`;
       }
-      if (COMMANDS.includes(name)) {
+      if (isCommand(name)) {
         return commandName(name);
       }
       return taken(name)

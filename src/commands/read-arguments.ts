@@ -1,9 +1,21 @@
 import { existsSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { homeFileName } from '../store/home-file';
+import {
+  COMMANDS,
+  type CommandName,
+  commandRow,
+  isCommand,
+  type OptionName,
+  optionsOf,
+  optionTable,
+} from './command-table';
+import { nearWord } from './near-word';
 
 export interface Arguments {
-  readonly command: string;
+  readonly command: CommandName;
+  /** The word of the command stands there; an interview may go without. */
+  readonly commandTyped: boolean;
   /** What follows the command. */
   readonly rest: readonly string[];
   readonly short: boolean;
@@ -14,6 +26,10 @@ export interface Arguments {
   readonly force: boolean;
   /** check: write a copy without private answers. */
   readonly private: boolean;
+  /** Say what would be written or removed, and do nothing. */
+  readonly dryRun: boolean;
+  /** forget: do not ask first. */
+  readonly yes: boolean;
   readonly help: boolean;
   readonly version: boolean;
   readonly color: boolean;
@@ -24,63 +40,102 @@ export interface Arguments {
   readonly tariff: string | null;
 }
 
-/** Words that begin a command line, and so are no names of homes. */
-export const COMMANDS = ['interview', 'plan', 'check', 'schema', 'calc'];
+/** The word that stands for standard input. */
+export const STANDARD_INPUT = '-';
 
 /** The command line, read. A sentence instead where it is wrong. */
 export function readArguments(argv: readonly string[]): Arguments | { readonly wrong: string } {
-  try {
-    const { values, positionals } = parseArgs({
-      args: [...argv],
-      allowPositionals: true,
-      options: {
-        short: { type: 'boolean', default: false },
-        change: { type: 'boolean', default: false },
-        plain: { type: 'boolean', default: false },
-        json: { type: 'boolean', default: false },
-        force: { type: 'boolean', default: false },
-        private: { type: 'boolean', default: false },
-        help: { type: 'boolean', short: 'h', default: false },
-        version: { type: 'boolean', short: 'v', default: false },
-        'no-color': { type: 'boolean', default: false },
-        out: { type: 'string' },
-        'as-of': { type: 'string' },
-        in: { type: 'string' },
-        tariff: { type: 'string' },
-      },
-    });
-    const [first = 'interview', ...others] = positionals;
-    const isCommand = COMMANDS.includes(first);
-    const command = isCommand ? first : 'interview';
-    const named = isCommand ? others : positionals;
-    const rest = TAKE_HOMES.includes(command) ? named.map(homeFile) : named;
-    const wrong =
-      command === 'interview' ? rest.find((word) => !/\.ya?ml$/i.test(word)) : undefined;
-    if (wrong !== undefined) return { wrong: noHome(wrong) };
-    return {
-      command,
-      rest,
-      short: values.short,
-      change: values.change,
-      plain: values.plain,
-      json: values.json,
-      force: values.force,
-      private: values.private,
-      help: values.help,
-      version: values.version,
-      color: !values['no-color'],
-      out: values.out ?? null,
-      asOf: values['as-of'] ?? null,
-      inFile: values.in ?? null,
-      tariff: values.tariff ?? null,
-    };
-  } catch (error) {
-    return { wrong: `${firstSentence(error)} Try: lampkeeper --help` };
-  }
+  const { values, positionals, wrong } = parse(argv);
+  if (wrong !== null) return { wrong };
+  const [first, ...others] = positionals;
+  const named = first === undefined || !isCommand(first) ? positionals : others;
+  const command = first !== undefined && isCommand(first) ? first : 'interview';
+  const given = Object.keys(values) as OptionName[];
+  const strange = given.find((name) => !optionsOf(command).includes(name));
+  if (strange !== undefined) return { wrong: belongsElsewhere(strange, command) };
+  const rest = commandRow(command).takes === 'home' ? named.map(homeFile) : named;
+  const noHere = command === 'interview' ? rest.find((word) => !/\.ya?ml$/i.test(word)) : undefined;
+  // A command misspelt is a command misspelt, whatever help is asked for with it.
+  if (noHere !== undefined) return { wrong: noHome(noHere) };
+  return {
+    command,
+    commandTyped: named !== positionals,
+    rest,
+    short: values.short === true,
+    change: values.change === true,
+    plain: values.plain === true,
+    json: values.json === true,
+    force: values.force === true,
+    private: values.private === true,
+    dryRun: values['dry-run'] === true,
+    yes: values.yes === true,
+    help: values.help === true,
+    version: values.version === true,
+    color: values['no-color'] !== true,
+    out: textOf(values.out),
+    asOf: textOf(values['as-of']),
+    inFile: textOf(values.in),
+    tariff: textOf(values.tariff),
+  };
 }
 
-/** Commands whose words are homes. */
-const TAKE_HOMES = ['interview', 'plan', 'check'];
+type Values = Partial<Record<OptionName, string | boolean>>;
+
+interface Parsed {
+  readonly values: Values;
+  readonly positionals: readonly string[];
+  readonly wrong: string | null;
+}
+
+/** Options and words as they stand, each option one of ours, with a value exactly where it takes one. */
+function parse(argv: readonly string[]): Parsed {
+  const options = Object.fromEntries(
+    Object.entries(optionTable).map(([name, { value, letter }]) => [
+      name,
+      {
+        type: value === null ? ('boolean' as const) : ('string' as const),
+        ...(letter === undefined ? {} : { short: letter }),
+      },
+    ]),
+  );
+  const args = [...argv];
+  const read = parseArgs({ args, options, allowPositionals: true, strict: false, tokens: true });
+  const values: Values = {};
+  for (const token of read.tokens) {
+    if (token.kind !== 'option') continue;
+    const name = token.name as OptionName;
+    const row = Object.hasOwn(optionTable, name) ? optionTable[name] : undefined;
+    if (row === undefined) return refused(unknownOption(token.rawName));
+    if (row.value === null && token.value !== undefined)
+      return refused(`${token.rawName} takes no value. ${seeHelp()}`);
+    // What begins with a dash after it is the next option: the value was forgotten.
+    const forgotten = token.value === undefined || /^-./.test(token.inlineValue ? '' : token.value);
+    if (row.value !== null && forgotten)
+      return refused(`${token.rawName} takes a ${row.value.name}. ${seeHelp()}`);
+    values[name] = token.value ?? true;
+  }
+  return { values, positionals: read.positionals, wrong: null };
+}
+
+const refused = (wrong: string): Parsed => ({ values: {}, positionals: [], wrong });
+
+const seeHelp = () => 'Try: lampkeeper --help';
+
+function unknownOption(typed: string): string {
+  const near = nearWord(typed.replace(/^-+/, ''), Object.keys(optionTable));
+  const hint = near === null ? '' : ` Did you mean --${near}?`;
+  return `There is no option ${typed}.${hint} ${seeHelp()}`;
+}
+
+function belongsElsewhere(name: OptionName, command: CommandName): string {
+  const owners = COMMANDS.filter((one) => commandRow(one).options.includes(name));
+  return `--${name} does not go with "${command}"; it goes with ${listed(owners)}. Try: lampkeeper help ${command}`;
+}
+
+function listed(words: readonly string[]): string {
+  const last = words.at(-1)!;
+  return words.length === 1 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
+}
 
 /** "kim" is the home in kim.home.yaml, where that is here and no file is called just "kim". */
 function homeFile(word: string): string {
@@ -89,10 +144,11 @@ function homeFile(word: string): string {
 }
 
 function noHome(word: string): string {
-  return `"${word}" is neither a command nor a home in this folder: there is no ${homeFileName(word)}. To begin a new home: lampkeeper. All commands: lampkeeper --help`;
+  if (word === STANDARD_INPUT)
+    return 'An interview needs a file that it can keep answers in. From standard input: lampkeeper plan -';
+  const near = nearWord(word, COMMANDS);
+  const hint = near === null ? '' : ` Did you mean "${near}"?`;
+  return `"${word}" is neither a command nor a home in this folder: there is no ${homeFileName(word)}.${hint} To begin a new home: lampkeeper. All commands: lampkeeper --help`;
 }
 
-function firstSentence(error: unknown): string {
-  const message = error instanceof Error ? error.message : String(error);
-  return `${message.split('. ')[0]!.replace(/\.$/, '')}.`;
-}
+const textOf = (value: string | boolean | undefined) => (typeof value === 'string' ? value : null);

@@ -98,6 +98,11 @@ function mayReplace(path: string, disk: Disk): boolean {
   return mark[1] === sumOf(rest);
 }
 
+/** A paper of ours, changed since or not: it carries our line. */
+export function isPaper(text: string): boolean {
+  return [...text.matchAll(MARK_LINE)].length > 0;
+}
+
 function sumOf(text: string): string {
   return createHash('sha256').update(text).digest('hex').slice(0, 16);
 }

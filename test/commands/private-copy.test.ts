@@ -13,7 +13,8 @@ import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import interview from '#compiled/questions.js';
 import { checkCommand } from '../../src/commands/check-command';
-import { type Arguments, COMMANDS, readArguments } from '../../src/commands/read-arguments';
+import { COMMANDS } from '../../src/commands/command-table';
+import { type Arguments, readArguments } from '../../src/commands/read-arguments';
 import { checkTyped } from '../../src/interview/check-answer';
 import { parseHome } from '../../src/store/read-home';
 

@@ -2,7 +2,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { COMMANDS, readArguments } from '../../src/commands/read-arguments';
+import { COMMANDS } from '../../src/commands/command-table';
+import { readArguments } from '../../src/commands/read-arguments';
 
 const here = process.cwd();
 let folder = '';
