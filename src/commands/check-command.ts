@@ -2,7 +2,9 @@ import interview from '#compiled/questions.js';
 import { TARIFF_KEY } from '../bill/tariff/tariff-key';
 import { privateIn } from '../interview/private-answers';
 import { PLAN_KEY } from '../papers/plan-file/plan-file-version';
+import { sayFault } from '../store/home-file';
 import { readYamlFile } from '../store/read-yaml-file';
+import { type CheckedFile, checkedData } from './checked-file';
 import { DONE, FAILED, WRONG_USAGE } from './exit-codes';
 import { homeFromFile } from './home-from-file';
 import { tariffFromFile } from './own-tariff';
@@ -17,17 +19,23 @@ export async function checkCommand(args: Arguments): Promise<number> {
     printErr('check takes one file: lampkeeper check kim.home.yaml\n');
     return WRONG_USAGE;
   }
+  if (args.dryRun && !args.private) {
+    printErr('--dry-run goes with --private here: check alone writes nothing.\n');
+    return WRONG_USAGE;
+  }
   if (args.private) {
     const { privateCopy } = await import('./private-copy');
-    return privateCopy(path);
+    return privateCopy(path, args.dryRun);
   }
   const checked = await checkFile(path);
-  printOut(`${checked.says}\n`);
+  printOut(
+    args.json ? `${JSON.stringify(checkedData(path, checked), null, 2)}\n` : `${checked.says}\n`,
+  );
   return checked.ok ? DONE : FAILED;
 }
 
 /** A tariff and a plan are known by their first key; anything else is read as a home. */
-async function checkFile(path: string): Promise<{ ok: boolean; says: string }> {
+async function checkFile(path: string): Promise<CheckedFile> {
   const file = readYamlFile(path);
   const data = file.ok && typeof file.data === 'object' ? (file.data ?? {}) : {};
   if (Object.hasOwn(data, TARIFF_KEY)) return checkTariff(path);
@@ -38,20 +46,32 @@ async function checkFile(path: string): Promise<{ ok: boolean; says: string }> {
   return checkHome(path);
 }
 
-async function checkTariff(path: string): Promise<{ ok: boolean; says: string }> {
+async function checkTariff(path: string): Promise<CheckedFile> {
   const own = await tariffFromFile(path);
-  if (!own.ok) return own;
-  return { ok: true, says: `${path}: the tariff "${own.tariff.name}", nothing wrong.` };
+  if (!own.ok) return { kind: 'tariff', ...own };
+  const says = `${path}: the tariff "${own.tariff.name}", nothing wrong.`;
+  return { kind: 'tariff', ok: true, says, faults: [] };
 }
 
-async function checkHome(path: string): Promise<{ ok: boolean; says: string }> {
+async function checkHome(path: string): Promise<CheckedFile> {
   const home = await homeFromFile(path, null);
-  if (!home.ok) return home;
-  const tariff = home.tariff === null ? '' : ` and the tariff "${home.tariff.name}"`;
-  const count = Object.keys(home.answers).length;
-  const said = `${path}: ${count} answers${tariff}, nothing wrong.`;
-  const found = privateWords(interview, privateIn(interview, home.answers), home.tariff !== null);
+  if (!home.ok) return { kind: 'home', ...home };
+  const { answers, tariff, remarks } = home;
+  const also = tariff === null ? '' : ` and the tariff "${tariff.name}"`;
+  const count = Object.keys(answers).length;
+  const said = `${path}: ${count} answers${also}, nothing wrong.`;
+  const held = privateIn(interview, answers);
+  const found = privateWords(interview, held, tariff !== null);
   const share =
     found.length === 0 ? [] : [`For a copy without them: lampkeeper check ${path} --private`];
-  return { ok: true, says: [...home.remarks, said, ...found, ...share].join('\n') };
+  const told = remarks.map((one) => sayFault(path, one));
+  return {
+    kind: 'home',
+    ok: true,
+    says: [...told, said, ...found, ...share].join('\n'),
+    faults: [],
+    remarks,
+    answers: count,
+    private: held,
+  };
 }

@@ -17,6 +17,7 @@ import { DONE, FAILED } from './exit-codes';
 import type { Keeping, Settled } from './keeping';
 import { planPapers } from './plan-papers';
 import { printErr, printOut } from './print';
+import { PLANNING, withProgress } from './progress';
 import type { Arguments } from './read-arguments';
 import { sayMissing } from './say-settled';
 
@@ -43,7 +44,7 @@ export async function finishWithPlan(finished: Finished): Promise<Outcome> {
   const home = settled.file ?? homeFileName('my-home');
   const name = nameOfFile(home);
   const named = { ...answers, 'home-name': name };
-  const plan = makePlan(interview, named, asOf, undefined, tariff);
+  const plan = withProgress(PLANNING, () => makePlan(interview, named, asOf, undefined, tariff));
   const words = await wordsIn('en');
   const markdown = visible(planMarkdown(plan, words));
   const written =

@@ -2,7 +2,7 @@ import interview from '#compiled/questions.js';
 import type { Tariff } from '../bill/tariff/tariff';
 import type { Answers } from '../interview/answers';
 import type { Unfinished } from '../interview/unfinished';
-import { sayFault, sayFaults } from '../store/home-file';
+import { type Fault, sayFaults } from '../store/home-file';
 import { isDay, readHome } from '../store/read-home';
 import { tariffFromHome } from './own-tariff';
 
@@ -17,20 +17,20 @@ export type FileHome =
       readonly asOf: string;
       /** The household's own tariff, where the file holds one. */
       readonly tariff: Tariff | null;
-      /** What stands in the file and is not read, a line each. */
-      readonly remarks: readonly string[];
+      /** What stands in the file and is not read: the first of it. */
+      readonly remarks: readonly Fault[];
     }
-  | { readonly ok: false; readonly says: string };
+  | { readonly ok: false; readonly says: string; readonly faults: readonly Fault[] };
 
 /** A home file for a command: its answers, day and own tariff, or every fault in it as text. */
 export async function homeFromFile(path: string, asOf: string | null): Promise<FileHome> {
   if (asOf !== null && !isDay(asOf)) {
-    return { ok: false, says: '--as-of takes a day such as 2026-11-25.' };
+    return { ok: false, says: '--as-of takes a day such as 2026-11-25.', faults: [] };
   }
   const read = readHome(path, interview);
-  if (!read.ok) return { ok: false, says: sayFaults(path, read.faults) };
+  if (!read.ok) return { ok: false, says: sayFaults(path, read.faults), faults: read.faults };
   const { answers, unfinished } = read;
-  const remarks = (read.remarks ?? []).slice(0, 20).map((one) => sayFault(path, one));
+  const remarks = (read.remarks ?? []).slice(0, 20);
   const day = asOf ?? read.asOf ?? TABLES_AS_OF;
   if (read.ownTariff === undefined) {
     return { ok: true, answers, unfinished, asOf: day, tariff: null, remarks };

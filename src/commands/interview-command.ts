@@ -31,6 +31,8 @@ interface Sitting {
   tariff: Tariff | null;
   /** Why nothing may be written: somebody sits at this home already. */
   looking: string | null;
+  /** What is read line by line has come to its end. */
+  inputEnded: boolean;
   /** Keeps the answers, once loaded. */
   keeping: Keeping | null;
 }
@@ -69,6 +71,7 @@ async function sit(args: Arguments, given: string | null, isFirst: boolean): Pro
     unfinished: {},
     tariff: null,
     looking: null,
+    inputEnded: false,
     keeping: null,
   };
   if (given !== null) {
@@ -92,7 +95,15 @@ async function sit(args: Arguments, given: string | null, isFirst: boolean): Pro
   const unsaved = sitting.looking ?? (await placeProblem(given));
   const start = { ...(isFirst ? welcome(begun) : begun), unsaved };
   const state = await ask(sitting, context, start);
-  return close(sitting, state);
+  const nothing = sitting.inputEnded && sameAnswers(start, state);
+  const outcome = await close(sitting, state);
+  if (!nothing || outcome.code !== DONE) return outcome;
+  printErr('Standard input ended before the first answer.\n');
+  return ended(FAILED);
+}
+
+function sameAnswers(one: State, other: State): boolean {
+  return JSON.stringify(one.answers) === JSON.stringify(other.answers);
 }
 
 /** Why nothing can be kept where this home goes, tried before the first question; null when it can. */
@@ -173,7 +184,10 @@ async function ask(sitting: Sitting, context: Context, start: State): Promise<St
   const door = { context, start, later: later(sitting), color, stdin, stdout };
   if (whyScreenless(sitting) !== null) {
     const { runLines } = await import('../faces/lines/run-lines');
-    return runLines(door);
+    const onInputEnd = () => {
+      sitting.inputEnded = true;
+    };
+    return runLines({ ...door, onInputEnd });
   }
   if (!color) env.FORCE_COLOR = '0';
   const { runScreen } = await import('../faces/screen/run-screen');

@@ -1,17 +1,17 @@
 import type { ReadTariff } from '../bill/tariff/read-tariff';
 import type { Tariff } from '../bill/tariff/tariff';
-import { sayFaults } from '../store/home-file';
+import { type Fault, sayFaults } from '../store/home-file';
 import type { PlaceIn } from '../store/place-in';
 import { readYamlFile } from '../store/read-yaml-file';
 
 export type OwnTariff =
   | { readonly ok: true; readonly tariff: Tariff }
-  | { readonly ok: false; readonly says: string };
+  | { readonly ok: false; readonly says: string; readonly faults: readonly Fault[] };
 
 /** The tariff in a file of its own, or every fault in it as text: place, what is wrong, what to do. */
 export async function tariffFromFile(path: string): Promise<OwnTariff> {
   const file = readYamlFile(path);
-  if (!file.ok) return { ok: false, says: sayFaults(path, file.faults) };
+  if (!file.ok) return { ok: false, says: sayFaults(path, file.faults), faults: file.faults };
   const { readTariffFile } = await import('../bill/tariff/read-tariff');
   return settle(path, readTariffFile(file.data), file.placeOf);
 }
@@ -28,5 +28,5 @@ export async function tariffFromHome(
 function settle(path: string, read: ReadTariff, placeOf: PlaceIn): OwnTariff {
   if (read.tariff !== null) return { ok: true, tariff: read.tariff };
   const faults = read.faults.map((fault) => ({ ...placeOf(fault.path), says: fault.says }));
-  return { ok: false, says: sayFaults(path, faults) };
+  return { ok: false, says: sayFaults(path, faults), faults };
 }

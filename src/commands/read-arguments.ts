@@ -40,9 +40,6 @@ export interface Arguments {
   readonly tariff: string | null;
 }
 
-/** The word that stands for standard input. */
-export const STANDARD_INPUT = '-';
-
 /** The command line, read. A sentence instead where it is wrong. */
 export function readArguments(argv: readonly string[]): Arguments | { readonly wrong: string } {
   const { values, positionals, wrong } = parse(argv);
@@ -144,7 +141,7 @@ function homeFile(word: string): string {
 }
 
 function noHome(word: string): string {
-  if (word === STANDARD_INPUT)
+  if (word === '-')
     return 'An interview needs a file that it can keep answers in. From standard input: lampkeeper plan -';
   const near = nearWord(word, COMMANDS);
   const hint = near === null ? '' : ` Did you mean "${near}"?`;

@@ -53,6 +53,8 @@ export interface Door {
   readonly color: boolean;
   readonly stdin: NodeJS.ReadStream;
   readonly stdout: NodeJS.WriteStream;
+  /** The line face came to the end of its input, and nobody had said to stop. */
+  onInputEnd?(): void;
 }
 
 /** The interview as the face left it: `state.ending` says how. */

@@ -16,7 +16,8 @@ export interface Fault {
 
 /** "FILE:12:3: ..." as editors understand it, on one line. */
 export function sayFault(file: string, { line, column, says }: Fault): string {
-  return visibleLine(`${file}:${line}:${column}: ${says}`);
+  const named = file === '-' ? 'standard input' : file;
+  return visibleLine(`${named}:${line}:${column}: ${says}`);
 }
 
 /** Faults told at once. Who has more mends these first. */

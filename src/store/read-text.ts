@@ -1,4 +1,4 @@
-import { type Disk, realDisk, refusal } from './disk';
+import { codeOf, type Disk, realDisk, refusal } from './disk';
 
 /** A home file is a page or two; anything much larger is something else. */
 export const MOST_BYTES = 1_000_000;
@@ -20,24 +20,51 @@ export function readText(path: string, disk: Disk = realDisk): string {
   }
 }
 
+/** The word that stands for standard input in place of a file. */
+export const STANDARD_INPUT = '-';
+
+/** It can be read once only, and more than one reader may want it. */
+let fromStandardInput: Uint8Array | null = null;
+
 function readBytes(path: string, disk: Disk): Uint8Array {
+  if (path === STANDARD_INPUT) {
+    fromStandardInput ??= readAll(0, disk);
+    return fromStandardInput;
+  }
   const file = disk.open(path, 'read');
   try {
     const { kind, bytes } = disk.stat(file);
     if (kind === 'folder') throw refusal('EISDIR');
     if (kind !== 'file') throw refusal('NOFILE');
     if (bytes > MOST_BYTES) throw refusal('TOOLARGE');
-    // A file may grow while it is read: never more than one byte over the limit is taken.
-    const into = new Uint8Array(MOST_BYTES + 1);
-    let length = 0;
-    for (;;) {
-      const more = disk.read(file, into, length);
-      length += more;
-      if (length > MOST_BYTES) throw refusal('TOOLARGE');
-      if (more === 0) return into.subarray(0, length);
-    }
+    return readAll(file, disk);
   } finally {
     disk.close(file);
+  }
+}
+
+/** Everything up to the end. A file may grow while it is read: never more than one byte over the limit is taken. */
+function readAll(file: number, disk: Disk): Uint8Array {
+  const into = new Uint8Array(MOST_BYTES + 1);
+  let length = 0;
+  for (;;) {
+    const more = readSome(file, into, length, disk);
+    length += more;
+    if (length > MOST_BYTES) throw refusal('TOOLARGE');
+    if (more === 0) return into.subarray(0, length);
+  }
+}
+
+/** A pipe that has nothing yet says so, and on Windows one that has ended. */
+function readSome(file: number, into: Uint8Array, at: number, disk: Disk): number {
+  for (;;) {
+    try {
+      return disk.read(file, into, at);
+    } catch (error) {
+      if (codeOf(error) === 'EOF') return 0;
+      if (codeOf(error) !== 'EAGAIN') throw error;
+      disk.wait(10);
+    }
   }
 }
 

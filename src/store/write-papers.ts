@@ -43,12 +43,7 @@ export function writePapers(
   try {
     makeFolder(folder, disk);
     const kept = files.filter(({ path }) => !force && !mayReplace(path, disk));
-    if (kept.length > 0) {
-      return {
-        ok: false,
-        says: `${kept.map(({ path }) => path).join(' and ')} is there already and was changed since lampkeeper wrote it, or is not ours. Move it away, write to another folder with --out, or add --force to replace it.`,
-      };
-    }
+    if (kept.length > 0) return { ok: false, says: sayKept(kept.map(({ path }) => path)) };
     for (const { path } of files) cleanBeside(path, disk);
     writeFilesWhole(files, disk);
     return { ok: true, paths: files.map(({ path }) => path) };
@@ -56,6 +51,33 @@ export function writePapers(
     return { ok: false, says: `${saySystemError(error, 'write', folder)}${sayMixed(files)}` };
   }
 }
+
+/** What writing these papers would do: nothing is made or changed. Paths that would be new, and those replaced. */
+export function wouldWrite(
+  folder: string,
+  papers: readonly Pick<Paper, 'file'>[],
+  force: boolean,
+  disk: Disk = realDisk,
+):
+  | { readonly ok: true; readonly fresh: string[]; readonly replaced: string[] }
+  | { readonly ok: false; readonly says: string } {
+  const paths = papers.map(({ file }) => join(folder, file));
+  try {
+    const kept = paths.filter((path) => !force && !mayReplace(path, disk));
+    if (kept.length > 0) return { ok: false, says: sayKept(kept) };
+    const isThere = (path: string) => lookAt(path, disk) !== null;
+    return {
+      ok: true,
+      fresh: paths.filter((path) => !isThere(path)),
+      replaced: paths.filter(isThere),
+    };
+  } catch (error) {
+    return { ok: false, says: saySystemError(error, 'write', folder) };
+  }
+}
+
+const sayKept = (paths: readonly string[]) =>
+  `${paths.join(' and ')} is there already and was changed since lampkeeper wrote it, or is not ours. Move it away, write to another folder with --out, or add --force to replace it.`;
 
 /** Which papers are new and which are not, where the last step failed between them; else nothing. */
 function sayMixed(files: readonly NewText[]): string {

@@ -77,6 +77,7 @@ class Lines {
       if (line === null) {
         this.state = end(this.door.context, this.state, interrupted() ? 'interrupted' : 'saved');
         this.keep();
+        if (!interrupted()) this.door.onInputEnd?.();
         break;
       }
       this.take(line);

@@ -1,0 +1,20 @@
+import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { expect, it } from 'vitest';
+import { openTerminal } from './open-terminal';
+
+const program = fileURLToPath(new URL('../../src/bin/lampkeeper.mjs', import.meta.url));
+const household = fileURLToPath(new URL('../households/mill-lane.home.yaml', import.meta.url));
+
+it('says on a terminal what is waited for, and takes the words away', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-pty-'));
+  copyFileSync(household, join(folder, 'kim.home.yaml'));
+  const terminal = openTerminal([program, 'plan', 'kim'], { columns: 80, rows: 24 }, { folder });
+  expect((await terminal.ended()).exitCode).toBe(0);
+  const raw = terminal.raw();
+  expect(raw.indexOf('Working out the plan ...\r\x1b[K')).toBeGreaterThanOrEqual(0);
+  rmSync(folder, { recursive: true });
+  expect(raw.indexOf('Working out')).toBeLessThan(raw.indexOf('# Backup power plan'));
+});
