@@ -35,6 +35,7 @@ import { walkLadder } from './ride-through/ladder-walk';
 import { rideThroughOf } from './ride-through/ride-through-of';
 import { sourcesOf } from './sources';
 import { waysOfLiving } from './ways/ways-of-living';
+import { whatIsThere } from './what-is-there/what-is-there';
 import { whyDraft } from './why-draft';
 import { willNotDo } from './will-not-do';
 import { worthFindingOut } from './worth-finding-out';
@@ -102,6 +103,7 @@ export function makePlan(
     money,
     lifeFirst: lifeFirst(home),
     healthFirst: healthFirst(home, world, advice.route, season),
+    whatIsThere: whatIsThere(home, routes),
     waysOfLiving: waysOfLiving(home, world, advice, rideThrough),
     comfortLost: lost,
     willNotDo: willNotDo(home, advice, fuel),

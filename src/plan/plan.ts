@@ -19,6 +19,7 @@ import type { Outlook } from './outlook';
 import type { HealthFirst } from './ride-through/health-first';
 import type { RideThrough } from './ride-through/ride-through-of';
 import type { WaysOfLiving } from './ways/ways-of-living';
+import type { ThingThere } from './what-is-there/thing';
 import type { DraftReason } from './why-draft';
 import type { ToFindOut } from './worth-finding-out';
 
@@ -54,6 +55,8 @@ export interface Plan {
   readonly lifeFirst: LifeFirst | null;
   /** How long the devices alone are covered by the route advised; null where none was named. */
   readonly healthFirst: HealthFirst | null;
+  /** What the household has already, with what makes it work in an outage. */
+  readonly whatIsThere: readonly ThingThere[];
   /** Need less first: both ways of living, and what the routes shown make of them. */
   readonly waysOfLiving: WaysOfLiving;
   /** Heat and cooling the route advised does not carry, where that harms. */

@@ -14,6 +14,7 @@ import { sayRideThrough } from './details/say-ride-through';
 import { sayRoutes } from './details/say-routes';
 import { saySureness } from './details/say-sureness';
 import { sayWays } from './details/say-ways';
+import { sayWhatIsThere } from './details/say-what-is-there';
 import { frontPage } from './front/front-page';
 import { thinPage } from './front/thin-page';
 import { sayMoney } from './money/say-money';
@@ -45,6 +46,7 @@ function detailSections(plan: Plan, words: Words): string[][] {
       : [],
     [`## ${say.job}`, ...plan.job],
     sayLoads(plan, words),
+    sayWhatIsThere(plan, words),
     sayWays(plan, words),
     sayDollarsBuy(plan, words),
     sayRoutes(plan, words),

@@ -14,6 +14,7 @@ import type { PlanData } from './plan-schema';
 import { possibleIfData } from './possible-if-data';
 import { rideThroughData } from './ride-through-data';
 import { routeData } from './route-data';
+import { thereData } from './there-data';
 import { waysData } from './ways-data';
 
 /** The plan as plain data for YAML and JSON. Numbers are rounded to four significant digits, keys stand in reading order. */
@@ -82,6 +83,7 @@ export function planData(plan: Plan, words: Words): PlanData {
     ladder: ladderData(plan, words),
     lifeFirst: lifeFirstData(plan.lifeFirst),
     healthFirst: healthFirstData(plan.healthFirst),
+    whatIsThere: thereData(plan, words),
     waysOfLiving: waysData(plan, words),
     comfortLost: { heat: [...plan.comfortLost.heat], cool: [...plan.comfortLost.cool] },
     leavingPoint: [...plan.leavingPoint],

@@ -13,6 +13,7 @@ import { possibleIf } from './possible-if-schema';
 import { rideThroughSchema } from './ride-through-schema';
 import { route } from './route-schema';
 import { figure, kind, lines, season } from './shared-schema';
+import { whatIsThere } from './there-schema';
 import { waysOfLiving } from './ways-schema';
 
 /** The form of a plan file, and the one place where it is written. */
@@ -105,6 +106,7 @@ export const planSchema = z.strictObject({
   ladder: z.array(ladderStep),
   lifeFirst,
   healthFirst,
+  whatIsThere,
   waysOfLiving,
   comfortLost,
   leavingPoint: lines,
@@ -142,7 +144,7 @@ export type PlanData = z.infer<typeof planSchema>;
 
 /** What a reader of an older file has to know. */
 const VERSIONS =
-  'Version 2: a load is referred to by its id and name where version 1 had its name alone (carries, leavesOut, switchOff, hardestStart, startsTogether, starting, highEnd), what is left out and the gap have a code beside their words, and the gap has its seconds. Version 3: it names the language of its words. Version 4: it has what makes a home need less, and both ways of living.';
+  'Version 2: a load is referred to by its id and name where version 1 had its name alone (carries, leavesOut, switchOff, hardestStart, startsTogether, starting, highEnd), what is left out and the gap have a code beside their words, and the gap has its seconds. Version 3: it names the language of its words. Version 4: it has what makes a home need less, and both ways of living, and what is there already.';
 
 /** The same as JSON Schema, for editors. */
 export function planJsonSchema(): unknown {

@@ -54,8 +54,16 @@ export function ownGenerator(home: Home): OwnGenerator | null {
   };
 }
 
-/** An inlet and transfer equipment stand here already and are used: they are not bought again. */
+/**
+ * An inlet and transfer equipment stand here already: they are not bought again. Without a generator nobody was asked how it
+ * connects, and a switch worked by hand is taken to have its inlet, which the electrician's look settles.
+ */
 export function inletThere({ facts }: Home): boolean {
+  if (!facts.applies('engine-connect')) {
+    return (
+      facts.told('transfer-existing') && facts.is('transfer-existing', 'interlock', 'manual-switch')
+    );
+  }
   return (
     facts.told('engine-connect') &&
     facts.is('engine-connect', 'inlet') &&

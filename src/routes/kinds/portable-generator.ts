@@ -5,6 +5,7 @@ import { formatQuantity } from '../../quantity/format-quantity';
 import { fuelShare, type GeneratorFuel } from '../../tables/fuels';
 import { type PowerStep, powerSteps } from '../../tables/generic-steps';
 import { ruleIfs, ruleStops } from '../association';
+import { cordsPart } from '../cords-there';
 import { owned, part } from '../costs';
 import { type Fitted, fitPower, powerOf } from '../fit-power';
 import { fuelContainers, leansOnCans } from '../fuel-containers';
@@ -213,7 +214,7 @@ function partsOf(
       ? portableGeneratorPart(ratedWatts)
       : owned(`Your own generator, ${kw}`, 'portable-engine');
   const soft = fitted.softStarter ? [part('soft-starter')] : [];
-  if (sort.cords) return [generator, part('cords'), ...containers];
+  if (sort.cords) return [generator, cordsPart(home), ...containers];
   if (usesInletThere(home, own)) {
     const there = owned('Your own inlet and transfer equipment', 'inlet-interlock');
     return [generator, there, ...soft, ...containers];

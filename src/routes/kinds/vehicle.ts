@@ -6,7 +6,7 @@ import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { practice } from '../../tables/practice-figures';
-import { part } from '../costs';
+import { cordsPart } from '../cords-there';
 import { LOAD_SHARE } from '../fit-power';
 import { gapOf } from '../gap';
 import { cannot, hoursRange, lasts, lastsHours, makeRoute } from '../make-route';
@@ -48,7 +48,7 @@ export function vehicle(home: Home, _widths: Widths): Route {
     usableKwh: store?.storeKwh ?? null,
     gap: gapOf('vehicle-by-hand'),
     lasting: lastingOf(home, loads, store),
-    parts: [part('cords')],
+    parts: [cordsPart(home)],
     notes: [...(store === null ? [] : notesOf(store)), ...(volts === 240 ? [WITH_240] : [])],
   });
 }

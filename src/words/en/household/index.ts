@@ -18,6 +18,7 @@ import { routes } from './routes';
 import { sureness } from './sureness';
 import { thinPage } from './thin-page';
 import { ways } from './ways';
+import { whatIsThere } from './what-is-there';
 import { whatYouHave } from './what-you-have';
 
 /** The summary for the household, part by part. */
@@ -40,6 +41,7 @@ export const household = {
   rideThrough,
   hardCase,
   ways,
+  whatIsThere,
   ladder,
   openAnswers,
   sureness,
