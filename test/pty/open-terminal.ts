@@ -9,6 +9,14 @@ export interface Size {
   readonly rows: number;
 }
 
+export interface Beside {
+  readonly folder?: string;
+  readonly env?: object;
+  readonly file?: string;
+  /** Modes this terminal does not know, such as `?1049`: they do nothing. */
+  readonly without?: readonly string[];
+}
+
 /** One limit for every wait, just short of the test's own 20 s so that the screen is told. */
 const LIMIT_MS = 19_000;
 
@@ -16,7 +24,7 @@ const LIMIT_MS = 19_000;
 export function openTerminal(
   command: readonly string[],
   { columns, rows }: Size,
-  beside: { readonly folder?: string; readonly env?: object; readonly file?: string } = {},
+  beside: Beside = {},
 ) {
   const folder = beside.folder ?? mkdtempSync(join(tmpdir(), 'lampkeeper-pty-'));
   // The terminal exists in its size before the program starts.
@@ -31,9 +39,11 @@ export function openTerminal(
   });
   let raw = '';
   let wake = () => {};
+  const unknown = (beside.without ?? []).flatMap((mode) => [`\x1b[${mode}h`, `\x1b[${mode}l`]);
   pty.onData((data) => {
+    const known = unknown.reduce((text, code) => text.replaceAll(code, ''), data);
     // Counted once the screen has taken it in, so that bytes and screen tell of the same moment.
-    screen.write(data, () => {
+    screen.write(known, () => {
       raw += data;
       wake();
     });
