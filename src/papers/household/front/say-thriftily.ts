@@ -32,8 +32,9 @@ export function sayThriftily(plan: Plan, words: Words): string[] {
     measures: found.taken.filter((one) => !inTurns.includes(one.id)),
     turns: namedTurns(plan).filter(({ name }) => must.has(name)),
   };
+  const usdLikely = plan.waysOfLiving.thriftyUsd.value;
   const goal = Math.round(plan.home.goalHours.value);
-  return [words.household.ways.reachesThriftily(found.own, goal, means)];
+  return [words.household.ways.reachesThriftily(found.own, goal, { ...means, usdLikely })];
 }
 
 /** Elsewhere a few words behind how long it lasts. */

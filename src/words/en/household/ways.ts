@@ -68,14 +68,19 @@ export const ways = {
   reachesThriftily(
     { usual, thrifty }: RouteInWays,
     goalHours: number,
-    means: { measures: readonly Measure[]; turns: readonly NamedTurn[] },
+    means: {
+      measures: readonly Measure[];
+      turns: readonly NamedTurn[];
+      usdLikely: number;
+    },
   ): string {
+    const price = means.usdLikely > 0 ? `, for about ${usd(means.usdLikely)} more` : '';
     const goal = formatQuantity(goalHours, 'h');
     const thriftily = [
       ...means.measures.map(({ id }) => sayMeasure(id).short),
       ...means.turns.map(turn),
     ].join('; ');
-    return `It reaches your goal if you live thriftily: ${odds(thrifty)} of 100 outages of ${goal}; as usual ${odds(usual)}. Thriftily means: ${thriftily}.`;
+    return `It reaches your goal if you live thriftily: ${odds(thrifty)} of 100 outages of ${goal}; as usual ${odds(usual)}. Thriftily means${price}: ${thriftily}.`;
   },
   /** Else a short one behind how long it lasts, with a space before it. */
   bothWays: ({ usual, thrifty }: RouteInWays) =>
