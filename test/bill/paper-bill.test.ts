@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { BillLine } from '../../src/bill/tariff/bill-line';
 import { paperBill } from '../../src/bill/tariff/paper-bill';
-import { sayBill } from '../../src/bill/tariff/say-bill';
+import { sayBill } from '../../src/words/en/money/say-bill';
 
 const line = (dollars: number): BillLine => ({
   kind: 'energy',
@@ -25,9 +25,7 @@ test('the lines in text come to the total in text, whatever they are', () => {
     fc.property(amounts, (all) => {
       const lines = all.map(line);
       const exact = all.reduce((sum, each) => sum + each, 0);
-      const bill = { month: 1, importKwh: 0, exportKwh: 0, lines, total: exact };
-      const carry = { bankKwh: 0, creditDollars: 0, sentOutKwh: 0, peaksKw: [] };
-      const cents = sayBill({ ...bill, carry }).map((text) =>
+      const cents = sayBill(paperBill({ lines })).map((text) =>
         Math.round(100 * Number(text.replace(/^[^:]*: /, '').replace('$', ''))),
       );
       const total = cents.pop()!;

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { payback, sayPayback } from '../../src/bill/lifecycle/payback';
+import { payback } from '../../src/bill/lifecycle/payback';
+import { sayPayback } from '../../src/words/en/money/say-payback';
 
 describe('payback at the edges', () => {
   test('nothing spent is not a payback of zero years', () => {

@@ -1,17 +1,16 @@
 import type { MoneyRange } from '../../bill/lifecycle/money-range';
-import { sayPayback } from '../../bill/lifecycle/payback';
-import { sayRates } from '../../bill/lifecycle/say-rates';
 import {
   type MoneyOfRoute,
   type PlanMoney,
   REAL_RATE,
   STUDY_YEARS,
 } from '../../plan/money/plan-money';
-import { sayNoOutageHour } from '../household/money/say-side-by-side';
+import { carriesAll } from '../../plan/money/ridden';
+import type { Words } from '../../words/words';
 import type { PlanData } from './plan-schema';
 
 /** The money of a plan as plain data, whole dollars where a cent would promise too much. */
-export function moneyData(money: PlanMoney): PlanData['money'] {
+export function moneyData(money: PlanMoney, words: Words): PlanData['money'] {
   return {
     studyYears: STUDY_YEARS,
     realRate: REAL_RATE,
@@ -24,7 +23,7 @@ export function moneyData(money: PlanMoney): PlanData['money'] {
       ordinary: round(money.outageHours.ordinary),
       major: round(money.outageHours.major),
     },
-    routes: money.routes.map(routeData),
+    routes: money.routes.map((route) => routeData(route, words)),
     reserveOf: money.reserveOf ?? 'no battery route',
     reserve: money.reserve.map((r) => ({
       share: round(r.share),
@@ -51,26 +50,22 @@ type Copy<T> = T extends object ? { -readonly [Key in keyof T]: Copy<T[Key]> } :
 
 const copyOf = <T>(value: T) => structuredClone(value) as Copy<T>;
 
-function routeData({
-  kind,
-  money,
-  between,
-  batteryLife,
-  ridden,
-  ...route
-}: MoneyOfRoute): PlanData['money']['routes'][number] {
+function routeData(
+  { kind, money, between, batteryLife, ridden, ...route }: MoneyOfRoute,
+  words: Words,
+): PlanData['money']['routes'][number] {
   const { simplePayback, discountedPayback } = money.byCase.likely;
-  const or = (of: MoneyRange | null, words: string) => (of === null ? words : rangeData(of));
-  const noHour = sayNoOutageHour(ridden);
+  const or = (of: MoneyRange | null, why: string) => (of === null ? why : rangeData(of));
+  const noHour = words.household.sideBySide.noOutageHour(ridden, carriesAll(ridden));
   return {
     kind,
     firstCost: rangeData(money.firstCost),
     lifeCycleCost: rangeData(money.lifeCycleCost),
     netPresentValue: rangeData(money.netPresentValue),
     costPerYear: rangeData(money.costPerYear),
-    simplePayback: sayPayback(simplePayback, STUDY_YEARS),
-    discountedPayback: sayPayback(discountedPayback, STUDY_YEARS),
-    rateOfReturn: sayRates(money.byCase.likely),
+    simplePayback: words.payback(simplePayback, STUDY_YEARS),
+    discountedPayback: words.payback(discountedPayback, STUDY_YEARS),
+    rateOfReturn: words.rates(money.byCase.likely),
     hoursRiddenPerYear: { ordinary: round(ridden.ordinary), major: round(ridden.major) },
     carriesOfMustRun: { carried: ridden.carried, of: ridden.of },
     perOutageHour: or(money.perOutageHour, noHour),

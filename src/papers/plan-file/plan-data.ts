@@ -54,7 +54,7 @@ export function planData(plan: Plan, words: Words): PlanData {
     calibration: plan.home.calibration ?? 'not from bills',
     billYear: billYearData(plan),
     rideThrough: rideThroughData(plan.rideThrough),
-    money: moneyData(plan.money),
+    money: moneyData(plan.money, words),
     outlook: {
       ordinaryTimes: figureData(plan.outlook.ordinaryTimes),
       ordinaryHours: figureData(plan.outlook.ordinaryHours),

@@ -5,6 +5,9 @@ import { firstSentences } from './first-sentences';
 import { household } from './household';
 import { sayShare } from './household/share';
 import { inSentence, listOf } from './list-of';
+import { sayBill } from './money/say-bill';
+import { sayPayback } from './money/say-payback';
+import { sayRates } from './money/say-rates';
 import { sayReason } from './reasons/say-reason';
 import { range, usd } from './say-dollars';
 import { sayFigure } from './say-figure';
@@ -33,6 +36,9 @@ export const english = {
   figure: sayFigure,
   usd,
   dollarRange: range,
+  bill: sayBill,
+  rates: sayRates,
+  payback: sayPayback,
   fuel: sayFuel,
   share: sayShare,
   gap: sayGap,

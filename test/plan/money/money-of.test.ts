@@ -51,7 +51,9 @@ describe('mill-lane at one price', () => {
   });
 
   test('an engine never pays back, in words', () => {
-    for (const route of moneyData(money).routes.filter((r) => r.kind.startsWith('engine'))) {
+    for (const route of moneyData(money, english).routes.filter((r) =>
+      r.kind.startsWith('engine'),
+    )) {
       expect(route.simplePayback).toBe('never within 15 years');
       expect(route.betweenOutages).toBe('does nothing on the bill');
       expect(route.netPresentValue.likely).toBeLessThan(0);
@@ -151,7 +153,7 @@ test('what outages cost the household stands apart from the bill and changes no 
   const told = { 'outage-losses': ['food', 'work'], 'loss-total': 400 };
   const [without, withLoss] = [moneyWith({}), moneyWith(told)];
   expect(withLoss.losses.map((loss) => loss.name)).toEqual(['food', 'work']);
-  expect(moneyData(withLoss).routes).toEqual(moneyData(without).routes);
+  expect(moneyData(withLoss, english).routes).toEqual(moneyData(without, english).routes);
 });
 
 test('a bill that its prices do not come to is a contradiction to settle', () => {
@@ -181,7 +183,7 @@ test('holds no broken number for any answers about money, and fits its schema', 
   fc.assert(
     fc.property(answers, (changed) => {
       const money = makePlan(interview, { ...mill, ...changed } as Answers, '2026-11-25', 3).money;
-      const data = moneyData(money);
+      const data = moneyData(money, english);
       expect(moneySchema.safeParse(data).error?.issues ?? []).toEqual([]);
       const all = stringify(data) + sayMoney(money, 'engine-cords', english).join('\n');
       expect(all).not.toMatch(/NaN|Infinity|undefined|-\$0\b|after 0\.0 years/);

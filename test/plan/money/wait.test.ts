@@ -1,10 +1,12 @@
 import { expect, test } from 'vitest';
 import { World } from '../../../src/home/world';
-import { sayWait } from '../../../src/papers/household/money/say-side-by-side';
 import { costPartsOf } from '../../../src/plan/money/cost-parts';
 import { isOwned } from '../../../src/routes/costs';
 import { ownBatteryRoute } from '../../../src/routes/kinds/own-battery';
+import { english } from '../../../src/words/en';
 import { houseWith } from '../electrical/electrical-home';
+
+const sayWait = english.household.sideBySide.wait;
 
 const home = houseWith({
   'own-sources': ['home-battery'],

@@ -1,5 +1,6 @@
 import { sayAboveTold } from './above-told';
 import { advised } from './advised';
+import { between } from './between';
 import { cautions } from './cautions';
 import { sayDanger } from './danger';
 import { dollarsBuy } from './dollars-buy';
@@ -11,10 +12,13 @@ import { headings } from './headings';
 import { healthFirst } from './health-first';
 import { ladder } from './ladder';
 import { loads } from './loads';
+import { money } from './money';
 import { openAnswers } from './open-answers';
 import { possibleIf } from './possible-if';
+import { reserve } from './reserve';
 import { rideThrough } from './ride-through';
 import { routes } from './routes';
+import { sideBySide } from './side-by-side';
 import { sureness } from './sureness';
 import { thinPage } from './thin-page';
 import { ways } from './ways';
@@ -26,6 +30,10 @@ export const household = {
   frontPage,
   thinPage,
   headings,
+  money,
+  sideBySide,
+  between,
+  reserve,
   electrical,
   danger: sayDanger,
   aboveTold: sayAboveTold,

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { ratesOfReturn } from '../../src/bill/lifecycle/cash-flow';
-import { sayRates } from '../../src/bill/lifecycle/say-rates';
+import { ratesOfReturn } from '../../../../src/bill/lifecycle/cash-flow';
+import { sayRates } from '../../../../src/words/en/money/say-rates';
 
 const said = (flow: number[], savings: number) =>
   sayRates({ flow, savings, rates: ratesOfReturn(flow) });

@@ -1,4 +1,4 @@
-import type { CaseMoney } from './route-money';
+import type { CaseMoney } from '../../../bill/lifecycle/route-money';
 
 /** The rate of return of a route in words: a rate below zero is no return, and what saves nothing has none. */
 export function sayRates({

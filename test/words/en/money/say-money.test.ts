@@ -1,17 +1,18 @@
 import { expect, test } from 'vitest';
-import { costPart } from '../../src/bill/lifecycle/cost-part';
-import { routeMoney } from '../../src/bill/lifecycle/route-money';
-import { sayRouteMoney } from '../../src/bill/lifecycle/say-route-money';
-import { billYear } from '../../src/bill/tariff/bill-year';
-import { demoTariff } from '../../src/bill/tariff/demo-tariffs';
-import { dollars, sayBill } from '../../src/bill/tariff/say-bill';
-import { demoMonth } from '../fixtures/demo-month';
+import { costPart } from '../../../../src/bill/lifecycle/cost-part';
+import { routeMoney } from '../../../../src/bill/lifecycle/route-money';
+import { billYear } from '../../../../src/bill/tariff/bill-year';
+import { demoTariff } from '../../../../src/bill/tariff/demo-tariffs';
+import { paperBill } from '../../../../src/bill/tariff/paper-bill';
+import { dollars, sayBill } from '../../../../src/words/en/money/say-bill';
+import { sayRouteMoney } from '../../../../src/words/en/money/say-route-money';
+import { demoMonth } from '../../../fixtures/demo-month';
 
 test('a bill reads as on paper', () => {
   const bill = billYear({ tariff: demoTariff('B'), ...demoMonth(7, { withSolar: true }) })
     .months[0]!;
   // By hand, peak: 23 weekdays x (1.2 + 2.1 + 2.3 + 2.1) + 8 weekend days x (1.42 + 2.34 + 2.53 + 2.31) = 245.9 kWh.
-  expect(sayBill(bill)).toEqual([
+  expect(sayBill(paperBill(bill))).toEqual([
     'Fixed charge: $14.00',
     'Energy, peak: 245.9 kWh x $0.36 = $88.52',
     'Energy, off-peak: 293.4 kWh x $0.15 = $44.00',

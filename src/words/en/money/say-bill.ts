@@ -1,10 +1,8 @@
-import type { BillLine } from './bill-line';
-import type { MonthBill } from './bill-month';
-import { paperBill } from './paper-bill';
+import type { BillLine } from '../../../bill/tariff/bill-line';
+import type { PaperBill } from '../../../bill/tariff/paper-bill';
 
 /** A month's bill as lines of text in the order of a paper bill, in cents, the total last. */
-export function sayBill(bill: MonthBill): string[] {
-  const { lines, total } = paperBill(bill);
+export function sayBill({ lines, total }: PaperBill): string[] {
   return [...lines.map(sayLine), `Total: ${dollars(total)}`];
 }
 
