@@ -69,6 +69,8 @@ const stillSpeak: readonly string[] = [
   'plan/electrical/scope.ts',
   'plan/electrical/transfer-gap.ts',
   'plan/electrician-points.ts',
+  // The pane beside the question is handed what it shows.
+  'plan/glance.ts',
   'plan/job.ts',
   'plan/leaving-point.ts',
   'plan/money/money-of.ts',

@@ -82,12 +82,12 @@ export function roofOf(facts: Facts): Roof | null {
 /** A roof face is seldom larger than half as much again as the whole floor under it. Our judgement. */
 const LARGEST_PER_FLOOR = 1.5;
 
-/** A sentence when the roof told cannot belong to the home told; null when the two fit. */
-export function roofDoubt(facts: Facts): string | null {
-  const roof = facts.told('roof-area') ? facts.number('roof-area') : null;
-  const floor = facts.told('home-area') ? facts.number('home-area') : null;
-  if (roof === null || floor === null || roof <= LARGEST_PER_FLOOR * floor) return null;
-  return `the roof is measured again: ${roof.toLocaleString('en-US')} square feet on one side is more than a home of ${floor.toLocaleString('en-US')} square feet can have`;
+/** The roof told, where it cannot belong to the home told, ft2; null when the two fit. */
+export function roofDoubt(facts: Facts): { roofFt2: number; floorFt2: number } | null {
+  const roofFt2 = facts.told('roof-area') ? facts.number('roof-area') : null;
+  const floorFt2 = facts.told('home-area') ? facts.number('home-area') : null;
+  if (roofFt2 === null || floorFt2 === null || roofFt2 <= LARGEST_PER_FLOOR * floorFt2) return null;
+  return { roofFt2, floorFt2 };
 }
 
 /** Area less access pathways (IRC R324.6): two such faces make the whole roof. */

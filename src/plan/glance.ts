@@ -6,6 +6,7 @@ import type { RouteKind } from '../kinds/route-kind';
 import { traitsOf } from '../kinds/route-traits';
 import type { Figure } from '../quantity/figure';
 import type { Route } from '../routes/route';
+import { sayIf } from '../words/en/routes/say-if';
 import { missingForAdvice } from './floor-of-answers';
 
 /** The plan so far, as the pane beside the question shows it: figures and ids, and names the plan gives. */
@@ -54,6 +55,6 @@ function glanceRoute(home: Home, route: Route): GlanceRoute {
     hours,
     reachesGoal,
     leavesOut,
-    ifs,
+    ifs: ifs.map(sayIf),
   };
 }

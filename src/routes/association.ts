@@ -1,4 +1,5 @@
 import type { Home } from '../home/home';
+import type { If } from './condition';
 import type { Stop } from './stop';
 
 /** A rule told that bars a generator, unless the association has already agreed. */
@@ -11,10 +12,8 @@ export function ruleStops({ facts }: Home): Stop[] {
 }
 
 /** What the association's rules ask of a generator that may stand there. */
-export function ruleIfs({ facts }: Home): string[] {
+export function ruleIfs({ facts }: Home): If[] {
   return facts.told('association-rule') && facts.has('association-rule', 'quiet-hours')
-    ? [
-        "it stands still in your association's quiet hours, or the association agrees in writing to outages as an exception",
-      ]
+    ? ['quiet-hours']
     : [];
 }

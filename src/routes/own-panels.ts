@@ -1,6 +1,7 @@
 import type { Home } from '../home/home';
 import { ownSolarKw, solarRunsHouse } from '../home/own-solar';
 import { formatQuantity } from '../quantity/format-quantity';
+import type { If } from './condition';
 import { owned, part } from './costs';
 import type { Part } from './route';
 
@@ -13,11 +14,9 @@ export function ownPanelParts({ facts }: Home): Part[] {
 }
 
 /** What must be settled before they run with the grid off. */
-export function ownPanelIfs({ facts }: Home): string[] {
+export function ownPanelIfs({ facts }: Home): If[] {
   if (ownSolarKw(facts) === 0 || islands(facts)) return [];
-  return [
-    'an installer puts the solar panels you have behind the battery, for by themselves they turn off with the grid',
-  ];
+  return ['panels-behind-battery'];
 }
 
 /** Panels that already run the house beside a battery that is already there. */

@@ -3,9 +3,9 @@ import { BALANCE_C } from '../home/heat-need';
 import type { Home, Load } from '../home/home';
 import { type Figure, figure } from '../quantity/figure';
 import { addFigures, formula } from '../quantity/figure-arithmetic';
-import { formatQuantity } from '../quantity/format-quantity';
 import { fuelHeat, type GeneratorFuel } from '../tables/fuels';
 import { practice, practiceRange } from '../tables/practice-figures';
+import type { Note } from './note';
 import type { FuelUse } from './route';
 
 function ends(id: Parameters<typeof practiceRange>[0]) {
@@ -46,15 +46,10 @@ export function fromSameTank(home: Home, fuel: GeneratorFuel, carried: readonly 
 }
 
 /** Says what the house takes of the tank, where it takes any. */
-export function sharedTankNotes({ tank, besidePerDay }: FuelUse): string[] {
+export function sharedTankNotes({ tank, besidePerDay }: FuelUse): Note[] {
   if (tank === undefined || besidePerDay === undefined) return [];
-  const [low, likely, high] = [besidePerDay.low, besidePerDay.value, besidePerDay.high].map(
-    (gallons) => formatQuantity(Number(gallons.toFixed(1)), 'gal'),
-  );
-  const what = besidePerDay.source.from?.map(({ name }) => name) ?? [];
-  return [
-    `About ${formatQuantity(Math.round(tank.value), 'gal')} can be burned from the tank, and the house burns from it too: about ${likely} a day (${low} to ${high}; ${what.join(', ')}). Both are counted in how long it lasts.`,
-  ];
+  const what = besidePerDay.source.from?.map(({ name }) => name ?? '') ?? [];
+  return [{ code: 'shared-tank', gallons: tank.value, housePerDay: besidePerDay, what }];
 }
 
 function heat(home: Home, carried: readonly Load[]): Figure[] {

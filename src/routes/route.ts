@@ -4,7 +4,9 @@ import type { RouteKind } from '../kinds/route-kind';
 import type { Figure } from '../quantity/figure';
 import type { EquipmentClass } from '../tables/equipment-costs';
 import type { GeneratorFuel } from '../tables/fuels';
+import type { If } from './condition';
 import type { Gap } from './gap';
+import type { Note } from './note';
 import type { Stop } from './stop';
 import type { WhyLeftOut } from './why-left-out';
 
@@ -85,7 +87,7 @@ export interface Route {
   /** Why it cannot work here, or cannot be said to yet. */
   readonly stops: readonly Stop[];
   /** What must be true, or be settled, before it works. */
-  readonly ifs: readonly string[];
+  readonly ifs: readonly If[];
   readonly carries: readonly LoadId[];
   readonly leavesOut: readonly LeftOut[];
   readonly power: PowerSize | null;
@@ -100,5 +102,5 @@ export interface Route {
   readonly lasting: Lasting;
   readonly parts: readonly Part[];
   readonly costUsd: Figure;
-  readonly notes: readonly string[];
+  readonly notes: readonly Note[];
 }

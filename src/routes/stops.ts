@@ -2,6 +2,7 @@ import type { ChoiceId } from '#compiled/question-ids.js';
 import { toldToFreeze } from '../home/battery-place';
 import { type GasHere, gasHere } from '../home/gas-here';
 import type { Home, Load } from '../home/home';
+import type { If } from './condition';
 import type { Stop } from './stop';
 import type { StopCode } from './stop-codes';
 
@@ -55,19 +56,19 @@ export function wiringStops(home: Home): Stop[] {
 }
 
 /** What an electrician must settle before anything is wired. */
-export function wiringIfs(home: Home): string[] {
+export function wiringIfs(home: Home): If[] {
   const { facts } = home;
-  const ifs = ['a licensed electrician does the wiring, with a permit and an inspection'];
-  if (facts.open('main-amps')) ifs.push('the size of the main breaker is read off');
-  if (facts.open('panel-signs')) ifs.push('the panel is found sound');
+  const ifs: If[] = ['electrician-wires'];
+  if (facts.open('main-amps')) ifs.push('main-read');
+  if (facts.open('panel-signs')) ifs.push('panel-sound');
   if (facts.is('panel-kind', 'split-bus', 'fuses', 'no-main')) {
-    ifs.push('the electrician finds a way to connect to this kind of panel, or replaces it');
-  } else if (facts.open('panel-kind')) ifs.push('the kind of panel is known');
+    ifs.push('way-onto-this-panel');
+  } else if (facts.open('panel-kind')) ifs.push('panel-kind-known');
   if (facts.has('panel-signs', 'known-bad-make', 'trips')) {
-    ifs.push('the electrician clears or replaces the panel');
+    ifs.push('panel-cleared');
   }
   if (facts.is('home-tenure', 'association') && !facts.has('permissions', 'association-ok')) {
-    ifs.push('the association agrees in writing');
+    ifs.push('association-agrees');
   }
   return ifs;
 }
@@ -83,41 +84,39 @@ export function batteryPlaceStops(home: Home): Stop[] {
 }
 
 /** What must hold for the place of a fixed battery. */
-export function batteryPlaceIfs(home: Home): string[] {
+export function batteryPlaceIfs(home: Home): If[] {
   const { facts } = home;
-  const ifs: string[] = [];
+  const ifs: If[] = [];
   const outdoors = facts.is('battery-place', 'shed-unheated', 'detached', 'outside-wall');
   if (toldToFreeze(facts) || (outdoors && home.site.coldF < 32)) {
-    ifs.push('the battery has its own heater, for it must not be charged below 32 °F');
+    ifs.push('battery-heater');
   }
   if (facts.is('battery-place', 'attached-garage')) {
-    ifs.push('it is safe from cars, and the building department agrees with the place');
+    ifs.push('safe-from-cars');
   }
-  if (!facts.is('flood-history', 'never')) ifs.push('it hangs above the highest water known here');
+  if (!facts.is('flood-history', 'never')) ifs.push('above-high-water');
   return ifs;
 }
 
 /** Who must agree before a portable generator burns from the house tank. */
-export function fuelIfs(home: Home, fuel: string): string[] {
+export function fuelIfs(home: Home, fuel: string): If[] {
   if (fuel !== 'propane' || !home.facts.is('gas-supply', 'propane-tank')) return [];
-  return ['a gas fitter agrees to feed the generator from the house tank', ...tankIfs(home)];
+  return ['gas-fitter-feeds', ...tankIfs(home)];
 }
 
 /** A rented tank is its dealer's, and so is one of which nobody knows the owner. */
-export function tankIfs({ facts }: Home): string[] {
+export function tankIfs({ facts }: Home): If[] {
   if (!facts.is('gas-supply', 'propane-tank')) return [];
   return facts.told('propane-tank-owner') && facts.is('propane-tank-owner', 'owned')
     ? []
-    : [
-        'the dealer who owns the propane tank agrees in writing to the generator on it, and to fill it before a storm',
-      ];
+    : ['tank-dealer-agrees'];
 }
 
 /** What must be true of loads that are fed by cord: each by a plug of its own. */
-export function plugIfs(loads: readonly Load[]): string[] {
+export function plugIfs(loads: readonly Load[]): If[] {
   const has = (id: string) => loads.some((load) => load.id === id);
   return [
-    ...(has('sump') ? ['the sump pump has a plug of its own that a cord can reach'] : []),
-    ...(has('lights-led') ? ['there are lamps with a plug, for ceiling lights stay dark'] : []),
+    ...(has('sump') ? ['sump-plug' as const] : []),
+    ...(has('lights-led') ? ['lamps-with-plug' as const] : []),
   ];
 }

@@ -6,6 +6,7 @@ import { onceStored } from '../../src/routes/once-stored';
 import { fuelStorage } from '../../src/tables/fuel-storage';
 import { namedValue } from '../../src/tables/named-values';
 import { english } from '../../src/words/en';
+import { sayIf } from '../../src/words/en/routes/say-if';
 import { planOf } from '../households/read-household';
 
 const limit = (id: string) => namedValue(fuelStorage, id).value;
@@ -114,8 +115,10 @@ test('an engine fed from the house tank is priced with the connection, not with 
   const names = route.parts.map((part) => part.name).join('\n');
   expect(names).toContain('Connection to the propane tank, by a gas fitter');
   expect(names).not.toMatch(/cans|cylinders/);
-  expect(route.ifs.join('\n')).toContain(
+  expect(route.ifs.map(sayIf).join('\n')).toContain(
     'a gas fitter agrees to feed the generator from the house tank',
   );
-  expect(route.ifs.join('\n')).toContain('the dealer who owns the propane tank agrees in writing');
+  expect(route.ifs.map(sayIf).join('\n')).toContain(
+    'the dealer who owns the propane tank agrees in writing',
+  );
 });

@@ -3,6 +3,8 @@ import { loadNames } from '../../src/home/load-names';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { equipmentCost } from '../../src/tables/equipment-costs';
 import { english } from '../../src/words/en';
+import { sayIf } from '../../src/words/en/routes/say-if';
+import { sayNote } from '../../src/words/en/routes/say-note';
 import { planOf } from '../households/read-household';
 
 const birch = planOf('birch-street');
@@ -10,10 +12,13 @@ const mill = planOf('mill-lane');
 const section = (text: string, title: string) => text.split(`\n## ${title}`)[1]!.split('\n## ')[0]!;
 
 describe('an engine run by a timetable', () => {
-  const notes = (changed = {}) => planOf('birch-street', changed).advice.route.notes.join('\n');
+  const notes = (changed = {}) =>
+    planOf('birch-street', changed).advice.route.notes.map(sayNote).join('\n');
 
   test('says which of the loads it carries stand still between the hours', () => {
-    const still = /these stand still: (.*)\.$/m.exec(birch.advice.route.notes.join('\n'))![1]!;
+    const still = /these stand still: (.*)\.$/m.exec(
+      birch.advice.route.notes.map(sayNote).join('\n'),
+    )![1]!;
     expect(still.split(', ').sort()).toEqual(
       loadNames(
         birch.home,
@@ -105,7 +110,9 @@ describe('what one part of the plan says', () => {
     expect(wont).toContain(
       'Light comes from lamps with a plug. The sump pump runs by its own plug.',
     );
-    expect(mill.advice.route.ifs.join('\n')).toMatch(/sump pump has a plug.*\n.*lamps with a plug/);
+    expect(mill.advice.route.ifs.map(sayIf).join('\n')).toMatch(
+      /sump pump has a plug.*\n.*lamps with a plug/,
+    );
   });
 
   test('of the loads, the counts can be followed: seven that must run, one more that is good to have', () => {

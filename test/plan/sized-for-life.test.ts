@@ -37,6 +37,6 @@ describe.each([
     expect(route.lasting.says).toMatch(
       byYears ? /in 9 years in 10, whenever it starts/ : /9 in 10 outages/,
     );
-    expect(route.notes.join(' ').includes('because life may hang on it')).toBe(byYears);
+    expect(route.notes.includes('sized-for-life')).toBe(byYears);
   });
 });

@@ -20,8 +20,7 @@ const homeWith = (more: Answers) =>
     '2026-11-25',
   );
 const usable = (more: Answers) => usableOf(homeWith(more), 10);
-const heater = (more: Answers) =>
-  batteryPlaceIfs(homeWith(more)).some((it) => /own heater/.test(it));
+const heater = (more: Answers) => batteryPlaceIfs(homeWith(more)).includes('battery-heater');
 
 test('a place that freezes gives less of a battery and asks for its own heater; that one never did lifts nothing out of doors', () => {
   expect(usable({ 'battery-place-range': ['below-32'] })).toBeLessThan(

@@ -184,8 +184,8 @@ test('a vehicle with a 240 V outlet says what that outlet could do, and cords st
       }),
       widths,
     );
-  expect(with_('v240').notes.join(' ')).toContain('240 volt outlet');
-  expect(with_('v120').notes.join(' ')).not.toContain('240 volt outlet');
+  expect(with_('v240').notes).toContain('vehicle-240-outlet');
+  expect(with_('v120').notes).not.toContain('vehicle-240-outlet');
 });
 
 test('cords from a generator of unknown sort never carry more than from an ordinary one', () => {

@@ -3,6 +3,7 @@ import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
 import { siteShare } from '../../src/routes/generator-size';
 import { standbyGenerator } from '../../src/routes/kinds/standby-generator';
+import { sayIf } from '../../src/words/en/routes/say-if';
 import { houseWith } from '../plan/electrical/electrical-home';
 
 const widths = widthsOf(interview);
@@ -34,7 +35,7 @@ describe('a standby generator they own', () => {
 
   test('works if it was tested, and its switch was looked at', () => {
     expect(routeOf().verdict).toBe('works-if');
-    expect(routeOf().ifs.join('\n')).toMatch(
+    expect(routeOf().ifs.map(sayIf).join('\n')).toMatch(
       /carried the house in a test[\s\S]*transfer switch that is there/,
     );
   });

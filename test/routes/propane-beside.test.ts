@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
 import { standbyGenerator } from '../../src/routes/kinds/standby-generator';
+import { sayNote } from '../../src/words/en/routes/say-note';
 import { houseWith } from '../plan/electrical/electrical-home';
 
 const widths = widthsOf(interview);
@@ -33,7 +34,7 @@ describe('propane', () => {
     // Both draw at once: hours = 24 x contents / (generator + house).
     expect(hours.value).toBeCloseTo((24 * tank!.value) / (perDay.value + besidePerDay!.value), 6);
     expect(hours.low).toBeCloseTo((24 * tank!.low) / (perDay.high + besidePerDay!.high), 6);
-    expect(notes.join(' ')).toContain('the house burns from it too');
+    expect(notes.map(sayNote).join(' ')).toContain('the house burns from it too');
   });
 
   // A furnace in a cold state burns 400 to 1,000 gal of a winter of about 6,500 degree days F (common practice, no

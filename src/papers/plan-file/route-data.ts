@@ -16,7 +16,7 @@ export function routeData(home: Home, route: Route, words: Words): RouteData {
     verdict: route.verdict,
     cannotBecause: route.stops.map(words.stop),
     notKnownYet: onlyUnknown(route.stops),
-    worksIf: [...route.ifs],
+    worksIf: route.ifs.map(words.routeIf),
     carries: namedLoads(home, route.carries),
     leavesOut: route.leavesOut.map(({ load, why, must }) => ({
       ...namedLoad(home, load),
@@ -57,7 +57,7 @@ export function routeData(home: Home, route: Route, words: Words): RouteData {
     reachesGoal: route.lasting.reachesGoal,
     cost: figureData(route.costUsd),
     parts: route.parts.map((p) => ({ name: p.name, cost: figureData(p.costUsd), year: p.year })),
-    notes: [...route.notes],
+    notes: route.notes.map(words.routeNote),
   };
 }
 

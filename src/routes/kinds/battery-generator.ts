@@ -103,8 +103,8 @@ export function batteryGenerator(
   const hours = walkedHours(home, world, { ...walked, power, solarKw: sun }, fitted.carried);
   return makeRoute('battery-engine', title, {
     ifs: [
-      'battery carbon monoxide alarms hang on each floor and by the bedrooms before the generator first runs',
-      'the charger is set to what the generator can give, and the maker allows this generator on it',
+      'co-alarms-for-the-generator',
+      'charger-set',
       ...fuelIfs(home, fuelKind),
       ...ruleIfs(home),
       ...wiringIfs(home),
@@ -132,12 +132,8 @@ export function batteryGenerator(
       ...fuelContainers(home, fuel),
     ],
     notes: [
-      `The generator runs about ${runHours} hours a day, well loaded, in a block from the morning and one from the afternoon, and never while people sleep.`,
-      ...(sunKwh > 0
-        ? [
-            `The panels you have spare fuel: about ${formatQuantity(sunKwh, 'kWh')} on a middle day of ${season}.`,
-          ]
-        : []),
+      { code: 'runs-in-blocks', hours: runHours },
+      ...(sunKwh > 0 ? [{ code: 'panels-spare-fuel', kwh: sunKwh, season } as const] : []),
       ...sharedTankNotes(fuel),
     ],
   });

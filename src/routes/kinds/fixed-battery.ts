@@ -6,9 +6,11 @@ import { formula } from '../../quantity/figure-arithmetic';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { powerSteps, solarStepsKw } from '../../tables/generic-steps';
 import { LIMIT_HOURS, longestCounted } from '../battery-hours';
+import type { If } from '../condition';
 import { type Fitted, fitPower, powerOf } from '../fit-power';
 import { gapOf } from '../gap';
 import { cannot, hoursRange, lasts, makeRoute } from '../make-route';
+import type { Note } from '../note';
 import { ownFixedBattery } from '../own-battery';
 import { ownPanelIfs } from '../own-panels';
 import { alwaysOff, loadsOf } from '../pick-loads';
@@ -99,7 +101,7 @@ function describe(home: Home, sort: Sort, fitted: Fitted, chosen: Chosen): Route
     ifs: [
       ...wiringIfs(home),
       ...batteryPlaceIfs(home),
-      'the utility agrees before it is switched on',
+      'utility-agrees',
       ...ownPanelIfs(home),
       ...besideOwn(home),
       ...(sort.solar ? solarIfs(home) : []),
@@ -119,18 +121,15 @@ function describe(home: Home, sort: Sort, fitted: Fitted, chosen: Chosen): Route
 }
 
 /** A battery beside the one that is there. */
-export function besideOwn(home: Home): string[] {
-  return ownFixedBattery(home) === null
-    ? []
-    : [
-        'the new battery is of a make and kind that works with the one you have, which is counted in',
-      ];
+export function besideOwn(home: Home): If[] {
+  return ownFixedBattery(home) === null ? [] : ['works-with-the-old-one'];
 }
 
-function solarIfs(home: Home): string[] {
+function solarIfs(home: Home): If[] {
   const doubt = roofDoubt(home.facts);
-  const ifs = ['an installer checks the roof, its load and its shade'];
-  return doubt === null ? ifs : [doubt, ...ifs];
+  return doubt === null
+    ? ['roof-checked']
+    : [{ code: 'roof-measured-again', ...doubt }, 'roof-checked'];
 }
 
 /** "two weeks", or the goal where that is longer. */
@@ -165,17 +164,15 @@ export function lastingOf(home: Home, chosen: Chosen): Lasting {
   return lasts(hours, chosen.reaches, says);
 }
 
-function notesOf(home: Home, fitted: Fitted, chosen: Chosen): string[] {
-  const season = home.goalSeasons.length > 1 ? 'years' : `${home.goalSeasons[0]}s`;
-  const notes = [
-    `To carry 9 ${season} in 10, whenever in them the outage starts, takes about ${formatQuantity(chosen.size.nineYearsInTenKwh, 'kWh')} of usable storage.`,
-    'Counted at five years old, when about a tenth has faded.',
+function notesOf(home: Home, fitted: Fitted, chosen: Chosen): Note[] {
+  const seasons = home.goalSeasons.length > 1 ? 'any' : home.goalSeasons[0]!;
+  const notes: Note[] = [
+    { code: 'nine-years-in-ten', seasons, kwh: chosen.size.nineYearsInTenKwh },
+    'counted-five-years-old',
   ];
   if (sizedByYears(home)) {
-    notes.unshift(
-      'Sized for 9 years in 10, whenever the outage starts, because life may hang on it.',
-    );
+    notes.unshift('sized-for-life');
   }
-  if (fitted.softStarter) notes.push('A soft starter on the compressor is counted in.');
+  if (fitted.softStarter) notes.push('soft-starter-counted');
   return notes;
 }

@@ -1,9 +1,9 @@
 import type { Home, Load, Season } from '../../home/home';
-import { formatQuantity } from '../../quantity/format-quantity';
 import type { GeneratorFuel } from '../../tables/fuels';
 import type { Fitted } from '../fit-power';
 import { fuelHours, fuelUse } from '../generator-size';
 import { hungryShare } from '../hungry-share';
+import type { Note } from '../note';
 import type { FuelUse, GeneratorSize } from '../route';
 
 /** Hours in which a generator with real work to do would be run: 6 to 9 and 17 to 21. */
@@ -19,7 +19,7 @@ interface Of {
 }
 
 /** What running in blocks would burn, what stands still between them, and for what it must never be done. */
-export function blockNotes(home: Home, { fitted, generator, fuel, season }: Of): string[] {
+export function blockNotes(home: Home, { fitted, generator, fuel, season }: Of): Note[] {
   const blocks = fuelUse({
     generator: 'portable',
     fuel: fuel.fuel as GeneratorFuel,
@@ -30,15 +30,11 @@ export function blockNotes(home: Home, { fitted, generator, fuel, season }: Of):
     atHand: fuel.tank ?? fuel.atHand,
     besidePerDay: fuel.besidePerDay,
   });
-  const perDay = formatQuantity(blocks.perDay.value, blocks.unit);
-  const hours = fuelHours(blocks);
-  const lasts =
-    hours === null
-      ? ''
-      : `, and the fuel lasts about ${formatQuantity(Math.round(hours.value), 'h')}`;
+  const hours = fuelHours(blocks)?.value ?? null;
   const still = fitted.carried.filter((load) => !hasItsOwnBattery(load)).map((load) => load.name);
+  const { perDay, unit } = blocks;
   return [
-    `Run only from 6 to 9 in the morning and 5 to 9 in the evening it burns about ${perDay} a day${lasts}; between those hours the house is without power${still.length > 0 ? ` and these stand still: ${still.join(', ')}` : ''}.`,
+    { code: 'by-timetable', burnsPerDay: perDay.value, unit, lastsHours: hours, still },
     ...never(home, fitted.carried),
   ];
 }
@@ -67,17 +63,12 @@ export function blockWatts(loads: readonly Load[], season: Season): number[] {
 /** Charged in the hours of the generator, it goes on between them. */
 const hasItsOwnBattery = ({ id }: Load) => ['phone-charging', 'laptop'].includes(id);
 
-function never({ facts }: Home, carried: readonly Load[]): string[] {
+function never({ facts }: Home, carried: readonly Load[]): Note[] {
   const devices = carried.filter((load) => load.life || load.restsOn.includes('medical-devices'));
-  const lines = devices.map(
-    ({ name }) =>
-      `Caution: never run the generator by such a timetable for the ${name}: it would stop between the hours.`,
-  );
+  const lines: Note[] = devices.map(({ name }) => ({ code: 'no-timetable-for', name }));
   if (carried.some((load) => load.id === 'sump')) {
     lines.push(
-      facts.is('sump', 'one-with-battery')
-        ? 'Caution: between the hours the sump pump hangs on its own battery; when that is empty, water rises.'
-        : 'Caution: water rises while the sump pump stands still. When water comes in, run the generator through, or give the pump a battery of its own.',
+      facts.is('sump', 'one-with-battery') ? 'sump-on-its-battery' : 'water-rises-between',
     );
   }
   return lines;

@@ -2,6 +2,7 @@ import type { Home } from '../../home/home';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { batteryStepsKwh, powerSteps } from '../../tables/generic-steps';
 import { limitsOf, usableOf } from '../battery-hours';
+import type { If } from '../condition';
 import { owned, part } from '../costs';
 import { type Fitted, fitPower } from '../fit-power';
 import { type OwnBattery, ownFixedBattery } from '../own-battery';
@@ -19,7 +20,7 @@ export interface NightBattery {
   /** All of it together. */
   readonly usableKwh: number;
   readonly parts: readonly Part[];
-  readonly ifs: readonly string[];
+  readonly ifs: readonly If[];
 }
 
 /** Hours of a night the battery carries alone. */

@@ -3,10 +3,12 @@ import { ownSolarKw } from '../../home/own-solar';
 import type { World } from '../../home/world';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { goalHours, goalNet, hoursFrom, sizeFor } from '../battery-hours';
+import type { If } from '../condition';
 import { owned, part } from '../costs';
 import { fitPower } from '../fit-power';
 import { gapOf } from '../gap';
 import { cannot, makeRoute } from '../make-route';
+import type { Note } from '../note';
 import { type OwnBattery, ownFixedBattery } from '../own-battery';
 import { ownPanelIfs, ownPanelParts } from '../own-panels';
 import { alwaysOff, loadsOf } from '../pick-loads';
@@ -80,8 +82,7 @@ export function ownBatteryRoute(home: Home, world: World): Route | null {
   });
 }
 
-export const NOT_BACKED =
-  'an electrician shows that it runs with the grid off, and on which circuits: a battery needs a backed-up panel for that';
+export const NOT_BACKED: If = 'backed-up-shown';
 
 /** Seen to run circuits or the house with the grid off; not tried counts as no. */
 export function backsUp({ facts }: Home): boolean {
@@ -91,23 +92,24 @@ export function backsUp({ facts }: Home): boolean {
 /** Below this share kept, the plan asks for more before it counts on a full battery. */
 const FULL_SHARE = 0.9;
 
-export function reserveIfs({ facts }: Home): string[] {
+export function reserveIfs({ facts }: Home): If[] {
   const kept = facts.number('battery-reserve') ?? 0;
   if (kept >= 100 * FULL_SHARE) return [];
-  return [
-    `the share it keeps for outages is set to 100 % before a storm: ${facts.told('battery-reserve') ? `it keeps ${kept} % now` : 'what it keeps now is not known'}`,
-  ];
+  return [{ code: 'reserve-full', keptPercent: facts.told('battery-reserve') ? kept : null }];
 }
 
-function notesOf({ facts }: Home, own: OwnBattery): string[] {
+function notesOf({ facts }: Home, own: OwnBattery): Note[] {
   const kept = (facts.number('battery-reserve') ?? 0) / 100;
-  const notes = [
-    `Counted at ${own.ageYears} years old: ${formatQuantity(own.usableKwh, 'kWh')} of its ${formatQuantity(own.nameplateKwh, 'kWh')} can be used.`,
+  const notes: Note[] = [
+    {
+      code: 'counted-at-age',
+      years: own.ageYears,
+      usableKwh: own.usableKwh,
+      ofKwh: own.nameplateKwh,
+    },
   ];
   if (kept < FULL_SHARE) {
-    notes.push(
-      `With only the share it keeps now, an outage without warning may find ${formatQuantity(own.usableKwh * kept, 'kWh')} in it.`,
-    );
+    notes.push({ code: 'only-what-it-keeps', kwh: own.usableKwh * kept });
   }
   return notes;
 }

@@ -3,6 +3,7 @@ import type { Home } from '../../home/home';
 import type { GeneratorFuel } from '../../tables/fuels';
 import type { PowerStep } from '../../tables/generic-steps';
 import { practice } from '../../tables/practice-figures';
+import type { If } from '../condition';
 import { owned, part } from '../costs';
 import { type Gap, gapOf } from '../gap';
 import { siteShare } from '../generator-size';
@@ -66,14 +67,10 @@ export const ownStandbyGap = ({ transfer }: OwnStandby): Gap =>
   gapOf(transfer === 'by-hand' ? 'switched-over-by-hand' : 'starts-itself');
 
 /** What was never seen to work is tried before it is leaned on. */
-export function ownStandbyIfs(home: Home, { transfer }: OwnStandby): string[] {
+export function ownStandbyIfs(home: Home, { transfer }: OwnStandby): If[] {
   return [
-    'your standby generator was serviced in the last year and carried the house in a test with the main off',
-    ...(transfer === 'none'
-      ? wiringIfs(home)
-      : [
-          'a licensed electrician has looked at the transfer switch that is there, and a permit or an inspection sticker was found',
-        ]),
+    'own-standby-tested',
+    ...(transfer === 'none' ? wiringIfs(home) : ['own-switch-looked-at' as const]),
   ];
 }
 

@@ -5,6 +5,7 @@ import { formatQuantity } from '../../quantity/format-quantity';
 import { fuelShare, type GeneratorFuel } from '../../tables/fuels';
 import { type PowerStep, powerSteps } from '../../tables/generic-steps';
 import { ruleIfs, ruleStops } from '../association';
+import type { If } from '../condition';
 import { cordsPart } from '../cords-there';
 import { owned, part } from '../costs';
 import { type Fitted, fitPower, powerOf } from '../fit-power';
@@ -14,6 +15,7 @@ import { portableGeneratorPart } from '../generator-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from '../generator-size';
 import { hungryShare } from '../hungry-share';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
+import type { Note } from '../note';
 import { fuelToday } from '../once-stored';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
@@ -181,15 +183,13 @@ function ifsOf(
   home: Home,
   sort: Sort,
   { own, fitted, fuelKind }: Pick<Described, 'own' | 'fitted'> & { fuelKind: GeneratorFuel },
-): string[] {
-  const ifs = [
-    'battery carbon monoxide alarms hang on each floor and by the bedrooms before it first runs',
-  ];
+): If[] {
+  const ifs: If[] = ['co-alarms'];
   if (sort.cords) ifs.push(...plugIfs(fitted.carried));
   else ifs.push(...(usesInletThere(home, own) ? [LOOKED_AT] : wiringIfs(home)));
   if (!sort.cords && own?.volts === 120) ifs.push(AT_120);
   ifs.push(...fuelIfs(home, fuelKind), ...ruleIfs(home));
-  if (!home.facts.told('operators')) ifs.push('somebody here can lift, start and refuel it');
+  if (!home.facts.told('operators')) ifs.push('somebody-runs-it');
   return ifs;
 }
 
@@ -197,10 +197,8 @@ function ifsOf(
 const usesInletThere = (home: Home, own: OwnGenerator | null) =>
   inletThere(home) && own?.volts !== 120;
 
-const LOOKED_AT =
-  'a licensed electrician has looked at the inlet and the switch that are there, and a permit or an inspection sticker was found';
-const AT_120 =
-  'the inlet is one of 120 volts for chosen circuits: your generator gives 120 volts and goes on no 240 volt inlet';
+const LOOKED_AT: If = 'own-inlet-looked-at';
+const AT_120: If = 'inlet-of-120';
 
 function partsOf(
   home: Home,
@@ -227,37 +225,25 @@ function partsOf(
 }
 
 /** What is known of their own generator, and what was taken for want of it. */
-function ownNotes({ facts }: Home, own: OwnGenerator | null, onFuel: number): string[] {
-  const notes: string[] = [];
+function ownNotes({ facts }: Home, own: OwnGenerator | null, onFuel: number): Note[] {
+  const notes: Note[] = [];
   if (onFuel < 1) {
-    const less = onFuel === 0.9 ? 'a tenth' : 'a fifth';
-    notes.push(
-      `On this fuel it gives about ${less} less than on gasoline; the label for this fuel goes first (common practice, no source).`,
-    );
+    notes.push({ code: 'less-on-this-fuel', share: 1 - onFuel });
   }
   if (own === null) return notes;
   if (!facts.told('engine-kind')) {
-    notes.push(
-      'Whether it is an inverter generator is not known, so it is taken to lend no more than a quarter over its running power when a motor starts.',
-    );
+    notes.push('inverter-not-known');
   }
   return notes;
 }
 
-function notesOf(home: Home, fitted: Fitted, ratedWatts: number, refill: boolean): string[] {
-  const notes: string[] = [];
+function notesOf(home: Home, fitted: Fitted, ratedWatts: number, refill: boolean): Note[] {
+  const notes: Note[] = [];
   const share = siteShare(home);
   if (share < 0.97) {
-    const there = formatQuantity(ratedWatts * share, 'W');
-    notes.push(
-      `At this height and heat it gives about ${there} of its ${formatQuantity(ratedWatts, 'W')}.`,
-    );
+    notes.push({ code: 'less-at-this-height', watts: ratedWatts * share, ofWatts: ratedWatts });
   }
-  if (fitted.softStarter) notes.push('A soft starter on the compressor is counted in.');
-  notes.push(
-    refill
-      ? 'You expect to be able to buy more fuel; pumps need power too, so do not lean on it.'
-      : 'No refill is counted on.',
-  );
+  if (fitted.softStarter) notes.push('soft-starter-counted');
+  notes.push(refill ? 'more-fuel-expected' : 'no-refill-counted');
   return notes;
 }

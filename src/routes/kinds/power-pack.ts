@@ -54,10 +54,7 @@ function packRoute(
     gap: gapOf('plugged-in'),
     lasting: lastsHours(home, pack.hours, `A full pack of ${pack.nameplateKwh} kWh`),
     parts: packParts(pack),
-    notes: [
-      'Charge it from the grid before a storm; without sun or a generator it cannot be refilled in the outage.',
-      'Ask for clean "pure sine" output and a safety listing.',
-    ],
+    notes: ['charge-before-a-storm', 'ask-for-pure-sine'],
   });
 }
 

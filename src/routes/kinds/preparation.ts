@@ -19,8 +19,6 @@ export function preparation(): Route {
       'It gives no power: what needs power stops when the outage begins.',
     ),
     parts: [part('preparation')],
-    notes: [
-      'Working smoke and carbon monoxide alarms with batteries, lights, stored water, a cooler, a paper list of phone numbers, and a place to go.',
-    ],
+    notes: ['things-to-have-ready'],
   });
 }

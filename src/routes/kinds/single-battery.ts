@@ -64,9 +64,7 @@ function oneJobRoute(home: Home, loads: readonly Load[], size: PackSize): Route 
       `${size.nameplateKwh} kWh for ${names.join(' and ').toLowerCase()}`,
     ),
     parts: loads[0]!.id === 'sump' ? [part('sump-battery')] : packParts(size, buy),
-    notes: [
-      'It is worth having beside any larger route: it bridges the gap until that one gives power.',
-    ],
+    notes: ['beside-any-larger-route'],
   });
 }
 

@@ -4,6 +4,7 @@ import type { Home, Rank } from '../../home/home';
 import type { GeneratorFuel } from '../../tables/fuels';
 import { powerSteps } from '../../tables/generic-steps';
 import { ruleIfs, ruleStops } from '../association';
+import type { If } from '../condition';
 import { part } from '../costs';
 import { type Fitted, fitPower, powerOf } from '../fit-power';
 import { fuelContainers, leansOnCans } from '../fuel-containers';
@@ -73,10 +74,7 @@ function boughtRoute(home: Home, widths: Widths, mostWatts: number): Route {
     leftOut: fitted.leftOut,
     ratedWatts,
     gap: gapOf('starts-itself'),
-    ifs: [
-      'a gas fitter and the gas company confirm that meter, pipe and regulator can feed it',
-      ...wiringIfs(home),
-    ],
+    ifs: ['gas-fitter-confirms', ...wiringIfs(home)],
     parts: [standbyGeneratorPart(ratedWatts), part('gas-line'), part('permit')],
   });
 }
@@ -135,7 +133,7 @@ interface Described {
   readonly leftOut: readonly LeftOut[];
   readonly ratedWatts: number;
   readonly gap: Gap;
-  readonly ifs: readonly string[];
+  readonly ifs: readonly If[];
   readonly parts: readonly Part[];
 }
 
@@ -155,8 +153,8 @@ function describe(home: Home, widths: Widths, it: Described): Route {
   const use = leansOnCans(home, burns);
   return makeRoute('standby-engine', it.title, {
     ifs: [
-      'battery carbon monoxide alarms hang on each floor and by the bedrooms before it first runs',
-      'the exhaust can be aimed away from every opening, as far off as the site allows',
+      'co-alarms',
+      'exhaust-aimed',
       ...(it.fuel === 'propane' ? tankIfs(home) : []),
       ...ruleIfs(home),
       ...it.ifs,
@@ -173,10 +171,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
       ...(fitted.softStarter ? [part('soft-starter')] : []),
       ...(it.fuel === 'propane' ? [] : fuelContainers(home, use)),
     ],
-    notes: [
-      'It needs service every year and a test run under load every month.',
-      ...sharedTankNotes(use),
-    ],
+    notes: ['service-and-test-runs', ...sharedTankNotes(use)],
   });
 }
 

@@ -6,10 +6,12 @@ import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { practice } from '../../tables/practice-figures';
+import type { If } from '../condition';
 import { cordsPart } from '../cords-there';
 import { LOAD_SHARE } from '../fit-power';
 import { gapOf } from '../gap';
 import { cannot, hoursRange, lasts, lastsHours, makeRoute } from '../make-route';
+import type { Note } from '../note';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { Lasting, LeftOut, Route } from '../route';
 import { generatorStops, plugIfs } from '../stops';
@@ -49,25 +51,18 @@ export function vehicle(home: Home, _widths: Widths): Route {
     gap: gapOf('vehicle-by-hand'),
     lasting: lastingOf(home, loads, store),
     parts: [cordsPart(home)],
-    notes: [...(store === null ? [] : notesOf(store)), ...(volts === 240 ? [WITH_240] : [])],
+    notes: [
+      ...(store === null ? [] : notesOf(store)),
+      ...(volts === 240 ? ['vehicle-240-outlet' as const] : []),
+    ],
   });
 }
 
-const WITH_240 =
-  'Its 240 volt outlet may feed the house through an inlet and transfer equipment, where its maker allows it: ask an electrician. Each half of that outlet carries half its power. This plan counts cords alone.';
-
-function ifsOf(store: HomeVehicle | null): string[] {
+function ifsOf(store: HomeVehicle | null): If[] {
   if (store === null) {
-    return [
-      'it is at home when the power fails, and its maker allows this use',
-      'it stands in the open, 20 feet from every opening, for its engine can start by itself',
-    ];
+    return ['vehicle-at-home', 'vehicle-in-the-open'];
   }
-  return [
-    awayHours(store) > 0
-      ? 'somebody keeps it at home through the outage, and its maker allows this use'
-      : 'it is at home when the power fails, and its maker allows this use',
-  ];
+  return [awayHours(store) > 0 ? 'vehicle-kept-at-home' : 'vehicle-at-home'];
 }
 
 /** Hours from its usual charge while it stands at home; with none promised where it is away for part of the day. */
@@ -105,13 +100,10 @@ function notesOf({
   reserveKwh,
   storeKwh,
   fullStoreKwh,
-}: HomeVehicle) {
-  const [pack, reserve, usual, full] = [packKwh, reserveKwh, storeKwh, fullStoreKwh].map((kwh) =>
-    formatQuantity(kwh, 'kWh'),
-  );
+}: HomeVehicle): Note[] {
   return [
-    `${formatQuantity(reserveMiles, 'mi')} are kept to drive away with: ${reserve} of its ${pack}, counted for a cold road.`,
-    `Counted ${Math.round(100 * chargeShare)} % full when the power fails, it may give ${usual}; charged full before a storm, ${full}.`,
+    { code: 'kept-to-drive-away', miles: reserveMiles, kwh: reserveKwh, ofKwh: packKwh },
+    { code: 'vehicle-charge', share: chargeShare, givesKwh: storeKwh, fullGivesKwh: fullStoreKwh },
   ];
 }
 

@@ -9,6 +9,8 @@ import { sayBill } from './money/say-bill';
 import { sayPayback } from './money/say-payback';
 import { sayRates } from './money/say-rates';
 import { sayReason } from './reasons/say-reason';
+import { sayIf } from './routes/say-if';
+import { sayNote } from './routes/say-note';
 import { range, usd } from './say-dollars';
 import { sayFigure } from './say-figure';
 import { sayFuel } from './say-fuel';
@@ -42,6 +44,8 @@ export const english = {
   fuel: sayFuel,
   share: sayShare,
   gap: sayGap,
+  routeIf: sayIf,
+  routeNote: sayNote,
   reason: sayReason,
   leftOut: sayLeftOut,
   stop: sayStop,

@@ -3,6 +3,7 @@ import { hasGenerator, isWired } from '../../../src/kinds/ask-traits';
 import { traitsOf } from '../../../src/kinds/route-traits';
 import { electricalData } from '../../../src/papers/plan-file/electrical-data';
 import { english } from '../../../src/words/en';
+import { sayIf } from '../../../src/words/en/routes/say-if';
 import { electricalFor, faultsIf, type Held, openRoutes } from '../seen';
 import { BROKEN } from './papers';
 
@@ -17,7 +18,7 @@ export const unknownNeutral: Held = (seen) => {
     return !(
       points.includes('until an electrician has found out') &&
       route.verdict === 'works-if' &&
-      route.ifs.join(' ').includes('licensed electrician')
+      route.ifs.map(sayIf).join(' ').includes('licensed electrician')
     );
   });
   return faultsIf(

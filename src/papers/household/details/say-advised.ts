@@ -31,8 +31,8 @@ export function sayAdvised(plan: Plan, words: Words): string[] {
       route.parts.map((part) => say.part(part.name, part.costUsd)),
     ),
     ...listed(say.besideIt, plan.addOns.map(say.addOn)),
-    ...listed(say.worksIf, route.ifs),
-    ...listed(say.goodToKnow, route.notes),
+    ...listed(say.worksIf, route.ifs.map(words.routeIf)),
+    ...listed(say.goodToKnow, route.notes.map(words.routeNote)),
   ];
 }
 

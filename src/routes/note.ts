@@ -1,0 +1,63 @@
+import type { Season } from '../home/home';
+import type { Figure } from '../quantity/figure';
+
+/** What is good to know of a route, where it takes no figure. */
+export type PlainNote =
+  | 'ask-for-pure-sine'
+  | 'beside-any-larger-route'
+  | 'charge-before-a-storm'
+  | 'counted-five-years-old'
+  | 'inverter-not-known'
+  | 'more-fuel-expected'
+  | 'no-refill-counted'
+  | 'service-and-test-runs'
+  | 'sized-for-life'
+  | 'soft-starter-counted'
+  | 'sump-on-its-battery'
+  | 'things-to-have-ready'
+  | 'vehicle-240-outlet'
+  | 'water-rises-between';
+
+/** What is good to know of a route, with its figures; `words` says it. */
+export type Note =
+  | PlainNote
+  | { readonly code: 'runs-in-blocks'; readonly hours: number }
+  | { readonly code: 'panels-spare-fuel'; readonly kwh: number; readonly season: Season }
+  | { readonly code: 'nine-years-in-ten'; readonly seasons: Season | 'any'; readonly kwh: number }
+  | {
+      readonly code: 'counted-at-age';
+      readonly years: number;
+      readonly usableKwh: number;
+      readonly ofKwh: number;
+    }
+  | { readonly code: 'only-what-it-keeps'; readonly kwh: number }
+  /** Run morning and evening only: fuel a day, how long that lasts, and names of what stands still between. */
+  | {
+      readonly code: 'by-timetable';
+      readonly burnsPerDay: number;
+      readonly unit: string;
+      readonly lastsHours: number | null;
+      readonly still: readonly string[];
+    }
+  | { readonly code: 'no-timetable-for'; readonly name: string }
+  | { readonly code: 'less-on-this-fuel'; readonly share: number }
+  | { readonly code: 'less-at-this-height'; readonly watts: number; readonly ofWatts: number }
+  | {
+      readonly code: 'kept-to-drive-away';
+      readonly miles: number;
+      readonly kwh: number;
+      readonly ofKwh: number;
+    }
+  | {
+      readonly code: 'vehicle-charge';
+      readonly share: number;
+      readonly givesKwh: number;
+      readonly fullGivesKwh: number;
+    }
+  /** What the house burns from the tank of the generator, and for what. */
+  | {
+      readonly code: 'shared-tank';
+      readonly gallons: number;
+      readonly housePerDay: Figure;
+      readonly what: readonly string[];
+    };
