@@ -9,6 +9,7 @@ import {
   orderFileSchema,
   questionFileSchema,
   tonightFileSchema,
+  walkFileSchema,
 } from '../interview/question-schema';
 
 /** Check every question file under `from`, write the interview to `to` as one module, and hand back its questions. */
@@ -63,6 +64,8 @@ export function compileQuestions(from: string, to: string): Question[] {
   }
   const dangers = read(join(from, 'dangers.yaml'), dangersFileSchema) as Dangers;
   checkDangers(dangers, questions);
+  const walk = read(join(from, '..', 'walk.yaml'), walkFileSchema);
+  checkWalk(Object.values(walk).flat(), questions);
   const tonight = read(join(from, 'tonight.yaml'), tonightFileSchema).parts;
   const topics = order.topics.map(({ id, title }) => ({ id, title }));
   mkdirSync(to, { recursive: true });
@@ -71,6 +74,7 @@ export function compileQuestions(from: string, to: string): Question[] {
     questions,
     dangers,
     tonight,
+    walk,
     opening: order.opening,
     readBack: order.readBack,
     private: privateIds(order.private, questions),
@@ -146,6 +150,23 @@ function checkDangers(
     ...(new Set(dangers.map((one) => one.rank)).size < ids.length ? ['two ranks are equal'] : []),
   ];
   if (wrong.length > 0) throw new Error(`dangers.yaml: ${wrong.join('; ')}`);
+}
+
+/** Each id is a question, and stands at one place; what is read off a label stands at one. */
+function checkWalk(
+  ids: readonly string[],
+  questions: readonly { id: string; nameplate?: boolean | undefined }[],
+): void {
+  const wrong = [
+    ...ids
+      .filter((id) => questions.every((one) => one.id !== id))
+      .map((id) => `${id} is no question`),
+    ...ids.filter((id, i) => ids.indexOf(id) < i).map((id) => `${id} stands twice`),
+    ...questions
+      .filter(({ id, nameplate }) => nameplate === true && !ids.includes(id))
+      .map(({ id }) => `${id} is read off a label and stands nowhere`),
+  ];
+  if (wrong.length > 0) throw new Error(`walk.yaml: ${wrong.join('; ')}`);
 }
 
 /** Ids that the conditions of a question or its choices refer to. */

@@ -35,7 +35,7 @@ const valued = (name: string, takes: Takes, says: string): OptionRow => ({
 
 /** Every option, once. What it does is the same with each command that knows it. */
 const optionRows = {
-  short: flag('ask only the questions that matter most, for a short consult'),
+  short: flag('stop at a first plan, after the opening'),
   change: flag('show the list of answers at once, to change some and write the plan again'),
   plain: flag('ask line by line, for screen readers and plain terminals'),
   out: valued('DIR', 'folder', 'write the papers into this folder'),
@@ -96,6 +96,17 @@ export const commandTable = {
       ['check kim.home.yaml', 'every fault with line, column and remedy'],
       ['check kim --json', 'the same as data'],
       ['check kim --private', 'write kim-to-share.home.yaml without what is private'],
+    ],
+  },
+  form: {
+    operands: '[HOME]',
+    takes: 'home',
+    says: 'print what is to be looked at in a home, with room to write; alone, all questions',
+    more: 'What was answered "not sure" or left to look at stands by place, in the order of a walk. Back at the computer "Enter what I found" asks just those.',
+    options: [],
+    examples: [
+      ['form kim > walk.md', 'the list of one home'],
+      ['form > questions.md', 'the whole bank on paper'],
     ],
   },
   calc: {

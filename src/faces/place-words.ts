@@ -13,7 +13,10 @@ export function placeWords(context: Context, { at }: State): string {
  * question were answered "not sure", so the count falls unless an answer opens new ones. Empty where none is left.
  */
 export function leftWords(context: Context, state: State): string {
-  const { at, answers, next } = state;
+  const { at, answers, next, walking } = state;
+  if (walking !== null) {
+    return walking.length === 0 ? 'the last on your list' : `${walking.length} more on your list`;
+  }
   // Found with the question itself: how many would still change the plan.
   if (next?.code === 'ask' && next.questionId === at && !state.asksRest) {
     return next.left <= 1 ? 'perhaps the last one' : `about ${next.left - 1} more`;

@@ -4,14 +4,15 @@ import { show } from './begin';
 import { checkTyped } from './check-answer';
 import { dangersOf, mustLeave } from './dangers';
 import { end, saveAndStop } from './end';
-import { goBack, goOn, goToNext } from './go-on';
+import { goBack, goOn, goToNext, nextFound, toWalk } from './go-on';
 import { NO_ROW } from './no-row';
 import { answersToReadBack } from './read-back';
 import { questionAt } from './relevant';
 import type { Act } from './rows';
 import type { Context, State } from './state';
 import { setAside, settled } from './unfinished';
-import { words } from './words';
+import { placeOf, walkIds } from './walk';
+import { placeWord, words } from './words';
 
 /** The interview after a line of its own was chosen, or a key that stands for one. */
 export function onAct(context: Context, state: State, act: Act): State {
@@ -26,6 +27,12 @@ export function onAct(context: Context, state: State, act: Act): State {
       return show(context, state, state.at);
     case 'not-sure':
       return notSure(context, state);
+    case 'later':
+      return lookLater(context, state);
+    case 'walk':
+      return toWalk(state);
+    case 'found':
+      return nextFound(context, { ...state, walking: walkIds(context, state.answers) });
     case 'help':
       return { ...state, view: 'help', row: 0, scroll: 0, digits: '', error: null, notice: null };
     case 'back':
@@ -75,6 +82,14 @@ export function submitTyped(context: Context, state: State): State {
   }
   const notice = read.note === undefined ? null : words.understood(read.note);
   return accept(context, { ...state, notice }, read.value);
+}
+
+/** On the list for the walk: until it was looked at it counts as "not sure". */
+function lookLater(context: Context, state: State): State {
+  const place = placeOf(context.interview, state.at);
+  if (place === null) return state;
+  const notice = words.noted(placeWord[place]);
+  return accept(context, { ...state, notice }, NOT_SURE);
 }
 
 function notSure(context: Context, state: State): State {

@@ -12,6 +12,7 @@ import { words } from './words';
 export function goOn(context: Context, state: State): State {
   const order = relevant(context, state.answers).map((q) => q.id);
   const fresh = order.filter((id) => state.answers[id] === undefined);
+  if (state.walking !== null) return nextFound(context, state);
   if (state.fromCheck) {
     const opened = fresh.find((id) => !state.leftOpen.includes(id));
     if (opened === undefined) return toCheck(context, state);
@@ -24,6 +25,20 @@ export function goOn(context: Context, state: State): State {
     return { ...state, view: 'first-plan', row: NO_ROW, scroll: 0, error: null };
   }
   return goToNext(context, state);
+}
+
+/** The list of what to look at. */
+export function toWalk(state: State): State {
+  return { ...state, view: 'walk', walking: null, row: NO_ROW, scroll: 0, error: null };
+}
+
+/** The next of what was found on the walk, or the list with what is left on it. */
+export function nextFound(context: Context, state: State): State {
+  const order = relevant(context, state.answers).map((q) => q.id);
+  const [next, ...walking] = (state.walking ?? []).filter((id) => order.includes(id));
+  if (next === undefined) return toWalk(state);
+  const shown = show(context, { ...state, walking, fromCheck: false, trail: [], ahead: [] }, next);
+  return { ...shown, row: firstRow(questionAt(context, next)) };
 }
 
 /** The last answer of the opening was given: a first plan stands. Danger is asked at every sitting, and ends nothing. */
@@ -118,7 +133,11 @@ export function openFromList(context: Context, state: State, id: string): State 
   const open = relevant(context, state.answers).filter((q) => state.answers[q.id] === undefined);
   const leftOpen = open.map((q) => q.id);
   const fromCheck = !leftOpen.includes(id);
-  return { ...show(context, { ...state, trail: [], ahead: [] }, id), fromCheck, leftOpen };
+  return {
+    ...show(context, { ...state, walking: null, trail: [], ahead: [] }, id),
+    fromCheck,
+    leftOpen,
+  };
 }
 
 /** One question back, or out of help and the like. */
@@ -129,6 +148,8 @@ export function goBack(context: Context, state: State): State {
     const row = firstRow(questionAt(context, state.at));
     return { ...state, view: 'ask', row, unusual: null, error: null };
   }
+  if (state.view === 'walk') return { ...toCheck(context, state), row: NO_ROW };
+  if (state.walking !== null) return toWalk(setAside(context, state));
   if (state.view === 'read-back') return { ...toCheck(context, state), row: NO_ROW };
   if (state.view === 'act-now' || state.view === 'tonight')
     return show(context, { ...state, notice: null }, state.at);

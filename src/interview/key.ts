@@ -18,6 +18,7 @@ export type Key =
         | 'ctrl-c'
         | 'ctrl-s'
         | 'ctrl-u'
+        | 'later'
         | 'delete'
         | 'word-left'
         | 'word-right'

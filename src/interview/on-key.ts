@@ -30,6 +30,8 @@ export function onKey(context: Context, state: State, key: Key): State {
       return state.view === 'check' ? leaveCheck(context, state) : onAct(context, still, 'back');
     case 'tab':
       return state.view === 'ask' ? onAct(context, still, 'not-sure') : still;
+    case 'later':
+      return state.view === 'ask' ? onAct(context, still, 'later') : still;
     case 'up':
     case 'down':
     case 'page-up':

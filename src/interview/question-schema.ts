@@ -120,6 +120,18 @@ export const orderFileSchema = z.strictObject({
 
 const names = z.array(z.string().regex(/^[a-z0-9-]+$/));
 
+const place = z.array(z.string()).min(1);
+
+/** What `questions/walk.yaml` must hold. */
+export const walkFileSchema = z.strictObject({
+  panel: place,
+  furnace: place,
+  well: place,
+  kitchen: place,
+  outdoors: place,
+  papers: place,
+});
+
 /** What `questions/en/tonight.yaml` must hold. */
 export const tonightFileSchema = z.strictObject({
   parts: z

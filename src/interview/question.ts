@@ -1,5 +1,6 @@
 import type { Dangers } from './dangers';
 import type { TonightPart } from './tonight';
+import type { Walk } from './walk';
 
 /** When a question or a choice applies. Refers to earlier questions by id only. */
 export type Condition =
@@ -95,6 +96,8 @@ export interface Interview {
   readonly private: Readonly<Record<PrivateKind, readonly string[]>>;
   /** Ids of what changes the plan most or could hurt: while one is open the plan is a draft. */
   readonly mattersMost: readonly string[];
+  /** What may be looked at later, by place. */
+  readonly walk: Walk;
   /** Ids of what a tariff file tells; never a condition of a question outside the list. */
   readonly tariff: readonly string[];
   /** Ids asked once and no longer: an older file may still hold them. */

@@ -4,11 +4,15 @@ import { offered, questionAt, relevant } from './relevant';
 import { sayAnswer } from './say-answer';
 import type { Context, State } from './state';
 import { offersTonight } from './tonight';
-import { words } from './words';
+import { placeOf, walkIds } from './walk';
+import { placeWord, words } from './words';
 
 export type Act =
   | 'begin'
   | 'not-sure'
+  | 'later'
+  | 'walk'
+  | 'found'
   | 'back'
   | 'help'
   | 'stop'
@@ -51,10 +55,12 @@ export function rowsOf(context: Context, state: State): Row[] {
       return [act('back', 'Back to the question')];
     case 'act-now':
       return actNowRows(context, state);
+    case 'walk':
+      return walkRows(context, state);
     case 'wait':
       return [];
     case 'enough':
-      return enoughRows(state);
+      return enoughRows(context, state);
     case 'tonight':
       return [act('go-on', words.toPlanning), act('stop-now', words.endTonight)];
     case 'first-plan':
@@ -82,8 +88,10 @@ function askRows(context: Context, state: State, question: Question): Row[] {
           label: choice.label,
           ticked: state.ticked.includes(choice.id),
         }));
+  const place = placeOf(context.interview, question.id);
   const always = [
     act('not-sure', words.notSure),
+    ...(place === null ? [] : [act('later', words.later(placeWord[place]))]),
     act('help', words.help),
     act('back', words.back),
     act('stop', words.stop),
@@ -107,11 +115,13 @@ function actNowRows({ interview: { dangers } }: Context, { at, ticked }: State):
 }
 
 /** Nothing open would change what to buy. */
-function enoughRows({ next }: State): Row[] {
+function enoughRows(context: Context, state: State): Row[] {
+  const { next } = state;
   const sharpen = next?.code === 'enough' ? next.sharpen : 0;
   return [
     act('write', words.seePlan),
     ...(sharpen === 0 ? [] : [act('rest', words.sharpen(sharpen))]),
+    ...toWalk(context, state),
     act('draft', words.answersSoFar),
     act('stop', words.stop),
   ];
@@ -140,7 +150,23 @@ function checkRows(context: Context, state: State): Row[] {
     label: question.says,
     said: sayAnswer(question, state.answers[question.id]),
   }));
-  return [act('write', words.writePlan), ...rows, act('stop', words.stop)];
+  return [
+    act('write', words.writePlan),
+    ...toWalk(context, state),
+    ...rows,
+    act('stop', words.stop),
+  ];
+}
+
+/** The list for the walk, where anything stands on it. */
+function toWalk(context: Context, { answers }: State): Row[] {
+  const count = walkIds(context, answers).length;
+  return count === 0 ? [] : [act('walk', words.walk(count))];
+}
+
+function walkRows(context: Context, { answers }: State): Row[] {
+  const found = walkIds(context, answers).length > 0 ? [act('found', words.found)] : [];
+  return [...found, act('draft', words.answersSoFar), act('stop', words.stop)];
 }
 
 function act(name: Act, label: string): Row {

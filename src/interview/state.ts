@@ -30,7 +30,8 @@ export type View =
   | 'wait'
   | 'enough'
   | 'check'
-  | 'read-back';
+  | 'read-back'
+  | 'walk';
 
 /** How the interview ended: saved on request, interrupted, ready to plan, or stopped for a danger. */
 export type Ending = 'saved' | 'interrupted' | 'plan' | 'danger';
@@ -48,6 +49,8 @@ export interface State {
   readonly ahead: readonly string[];
   /** What comes next as it was found last; null before the opening has ended. */
   readonly next: NextStep | null;
+  /** What was looked at and is still to be entered, in the order of the walk; null outside of it. */
+  readonly walking: readonly string[] | null;
   /** Nothing open would change what to buy, and the rest is asked all the same. */
   readonly asksRest: boolean;
   /** The question was opened from the list of answers, to change its answer. */

@@ -20,6 +20,7 @@ export function setAside(context: Context, state: State): State {
   if (
     [
       'welcome',
+      'walk',
       'act-now',
       'tonight',
       'first-plan',

@@ -1,7 +1,14 @@
+import type { WalkPlace } from './walk';
+
 /** The sentences of the interview itself. The wording of each question stands in `questions/`. */
 export const words = {
   begin: 'Begin',
   notSure: "I'm not sure",
+  later: (place: string) => `I'll look later: put it on my list (${place})`,
+  noted: (place: string) =>
+    `It is on your list to look at (${place}). Until then we take the careful side.`,
+  walk: (count: number) => `My list to look at: ${count}`,
+  found: 'Enter what I found, in the order of the list',
   back: 'Go back one question',
   help: 'Why we ask, and how to find out',
   stop: 'Save and stop',
@@ -75,6 +82,16 @@ export const words = {
     `Some computers keep the name "${name}" for themselves. Type another, for example ${name}-house.`,
   nameShape: 'Use letters, digits and dashes only, at most 24, for example oak-house.',
 } as const;
+
+/** A place of the walk, short. */
+export const placeWord: Readonly<Record<WalkPlace, string>> = {
+  panel: 'at the panel',
+  furnace: 'at the heating and cooling',
+  well: 'at the pumps',
+  kitchen: 'in the rooms',
+  outdoors: 'outdoors and in the garage',
+  papers: 'in my papers',
+};
 
 /** How a unit is written in a sentence. */
 export const unitWords: Readonly<Record<string, string>> = {

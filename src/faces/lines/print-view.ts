@@ -2,6 +2,7 @@ import { answersToReadBack } from '../../interview/read-back';
 import { questionAt } from '../../interview/relevant';
 import { type Row, rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
+import { placeOf, walkIds } from '../../interview/walk';
 import { numberIn, sayUnit, words } from '../../interview/words';
 import { actNowTexts, actNowTitle } from '../act-now-texts';
 import { CHECK_TITLE, openWords } from '../check-words';
@@ -10,6 +11,7 @@ import { FIRST_PLAN_TITLE } from '../first-plan-words';
 import { leftWords, placeWords } from '../place-words';
 import { SOURCE, TONIGHT_TITLE, tonightTexts } from '../tonight-texts';
 import { unsureWords } from '../unsure-words';
+import { WALK_TITLE, walkHint, walkTexts } from '../walk-texts';
 import { WELCOME, WELCOME_TITLE } from '../welcome-words';
 import { whyNowWords } from '../why-now-words';
 
@@ -26,6 +28,8 @@ export function printView(context: Context, state: State): string[] {
       return [words.unusualAsk(state.unusual?.said ?? ''), ...numbered(context, state)];
     case 'act-now':
       return actNowLines(context, state);
+    case 'walk':
+      return walkLines(context, state);
     case 'wait':
       return [WAITING];
     case 'enough':
@@ -40,7 +44,7 @@ export function printView(context: Context, state: State): string[] {
       return [
         CHECK_TITLE,
         ...[openWords(context, state.answers) ?? []].flat(),
-        'Type write to write the plan, list to hear your answers, a number to change one, or stop.',
+        `Type write to write the plan, list to hear your answers, a number to change one,${walkIds(context, state.answers).length > 0 ? ' walk for what to look at,' : ''} or stop.`,
       ];
   }
 }
@@ -66,7 +70,7 @@ function askLines(context: Context, state: State): string[] {
     ...whyNowWords(state),
     `Hint: ${question.hint}.`,
     ...choices.map((row, i) => `${i + 1}. ${row.kind === 'choice' ? row.label : ''}`),
-    `${how}; or: unsure, help, back, list, sums,${draft} stop.`,
+    `${how}; or: unsure,${placeOf(context.interview, question.id) === null ? '' : ' later,'} help, back, list, sums,${draft} stop.`,
   ];
 }
 
@@ -85,6 +89,14 @@ function actNowLines(context: Context, state: State): string[] {
     ...lines,
   ]);
   return [`${actNowTitle(state)}.`, ...texts, ...numbered(context, state)];
+}
+
+function walkLines(context: Context, state: State): string[] {
+  const texts = walkTexts(context, state).flatMap(({ title, lines }) => [
+    `${title}:`,
+    ...lines.map((line) => `${line}.`),
+  ]);
+  return [WALK_TITLE, ...texts, walkHint(state), ...numbered(context, state)];
 }
 
 function tonightLines(context: Context, state: State): string[] {

@@ -4,6 +4,7 @@ import type { Question } from '../../interview/question';
 import { offered, questionAt } from '../../interview/relevant';
 import { rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
+import { placeOf } from '../../interview/walk';
 import { spokenRows } from './print-view';
 
 /** What a typed line means: something that happens, a wish to see the list or the sums, or a sentence. */
@@ -45,6 +46,9 @@ export function understand(context: Context, state: State, line: string): Unders
 function atQuestion(context: Context, state: State, text: string): Understood {
   if (/^(unsure|not sure|i'?m not sure)$/i.test(text))
     return happens({ type: 'act', act: 'not-sure' });
+  if (/^later$/i.test(text) && placeOf(context.interview, state.at) !== null) {
+    return happens({ type: 'act', act: 'later' });
+  }
   if (/^draft$/i.test(text)) return happens({ type: 'act', act: 'draft' });
   const question = questionAt(context, state.at);
   if (question.choices === undefined) {
@@ -88,6 +92,7 @@ function atRows(context: Context, state: State, text: string): Understood {
 
 function atList(context: Context, state: State, text: string): Understood {
   if (/^write$/i.test(text)) return happens({ type: 'act', act: 'write' });
+  if (/^walk$/i.test(text)) return happens({ type: 'act', act: 'walk' });
   const rows = rowsOf(context, state);
   const answers = rows.filter((row) => row.kind === 'answer');
   const row = answers[Number(text) - 1];

@@ -2,6 +2,7 @@ import { NO_ROW } from '../../interview/no-row';
 import type { Question } from '../../interview/question';
 import { rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
+import { placeOf } from '../../interview/walk';
 import { type Line, styled, widthOf } from './line';
 
 /** The keys that do something here, in as many lines as the width needs. */
@@ -24,6 +25,7 @@ function footWords(context: Context, state: State, question: Question): string[]
       return [chooseOr(state, 'Enter choose'), 'Esc back', 'Ctrl+S save and stop'];
     case 'wait':
       return ['Esc back', 'Ctrl+S save and stop'];
+    case 'walk':
     case 'enough':
     case 'first-plan':
     case 'tonight':
@@ -33,7 +35,7 @@ function footWords(context: Context, state: State, question: Question): string[]
     case 'check':
       return [checkEnter(context, state), 'Left Right section', 'Esc back', 'Ctrl+S save and stop'];
     case 'ask':
-      return [askEnter(context, state, question), ...ASK_ALWAYS];
+      return askFoot(context, state, question);
   }
 }
 
@@ -55,7 +57,11 @@ function chooseOr({ row }: State, enter: string): string {
   return row === NO_ROW ? 'Up Down move, then Enter' : enter;
 }
 
-const ASK_ALWAYS = ['? help', 'Esc back', 'Tab not sure', 'Ctrl+S save and stop'];
+function askFoot(context: Context, state: State, question: Question): string[] {
+  const later = placeOf(context.interview, question.id) === null ? [] : ['Ctrl+L look later'];
+  const enter = askEnter(context, state, question);
+  return [enter, '? help', 'Esc back', 'Tab not sure', ...later, 'Ctrl+S save and stop'];
+}
 
 /** Items set one after the other, each whole on its line. */
 export function flow(items: readonly string[], width: number, gap: string): string[] {

@@ -12,6 +12,7 @@ import { readBackFrame } from './views/read-back';
 import { readingFrame } from './views/reading';
 import { tonightFrame } from './views/tonight';
 import { unusualFrame } from './views/unusual';
+import { walkFrame } from './views/walk';
 import { welcomeFrame } from './views/welcome';
 
 /** From this width on the draft stands beside the question. */
@@ -46,6 +47,8 @@ function viewFrame(parts: FrameParts, width: number, pane: readonly Line[]): Fra
       return helpFrame(parts, width);
     case 'act-now':
       return actNowFrame(parts, width);
+    case 'walk':
+      return walkFrame(parts, width);
     case 'wait':
       return readingFrame(parts, width, { title: WAITING, text: [] });
     case 'enough':

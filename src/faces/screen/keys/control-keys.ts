@@ -15,6 +15,7 @@ export const CONTROL_KEYS: Readonly<Record<string, Named>> = {
   '\x06': 'right',
   '\x0b': 'erase-right',
   '\x17': 'erase-word',
+  '\x0c': 'later',
   '\x03': 'ctrl-c',
   '\x13': 'ctrl-s',
   '\x15': 'ctrl-u',
