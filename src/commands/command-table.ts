@@ -101,8 +101,8 @@ export const commandTable = {
   form: {
     operands: '[HOME]',
     takes: 'home',
-    says: 'print what is to be looked at in a home, with room to write; alone, all questions',
-    more: 'What was answered "not sure" or left to look at stands by place, in the order of a walk. Back at the computer "Enter what I found" asks just those.',
+    says: 'print what to look at in a home, with room to write',
+    more: 'Without a home it prints all questions. What was answered "not sure" or left to look at stands by place, in the order of a walk. Back at the computer "Enter what I found" asks just those.',
     options: [],
     examples: [
       ['form kim > walk.md', 'the list of one home'],
