@@ -1,6 +1,7 @@
 import interview from '#compiled/questions.js';
 import { besideTariff } from '../interview/beside-tariff';
 import { stopsOf, walkList } from '../interview/walk';
+import { sayUnit } from '../interview/words';
 import { formTitles, walkForm } from '../papers/walk-form';
 import { nameOfFile } from '../store/home-file';
 import { callName } from './call-name';
@@ -36,7 +37,7 @@ export async function formCommand(args: Arguments): Promise<number> {
   const name = nameOfFile(path);
   const then = `Back at the computer: ${callName(process.env)} --change ${name}, then "My list to look at".`;
   const intro = parts.length > 0 ? [SAFE, then] : ['Nothing is on the list of this home.'];
-  printOut(walkForm(`To look at: ${name}`, intro, parts));
+  printOut(walkForm({ title: `To look at: ${name}`, intro, parts, sayUnit }));
   return DONE;
 }
 
@@ -59,5 +60,5 @@ function wholeForm(): string {
     SAFE,
     'Skip what your home does not have. Leave empty what you do not know.',
   ];
-  return walkForm('Questions about your home', intro, parts);
+  return walkForm({ title: 'Questions about your home', intro, parts, sayUnit });
 }
