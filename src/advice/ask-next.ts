@@ -4,7 +4,7 @@ import { resolve } from '../interview/resolve';
 import type { RouteKind } from '../kinds/route-kind';
 import { onlyUnknown } from '../routes/stop';
 import { couldForbid } from './could-forbid';
-import { type Bank, type Effect, effectOf } from './effect-of-answers';
+import { type Bank, CHANGES_NOTHING, type Effect, effectOf } from './effect-of-answers';
 import { likeliestFirst } from './likeliest-first';
 import { stayInTopic } from './stay-in-topic';
 import type { Trial } from './trial';
@@ -25,8 +25,6 @@ export type Next =
       readonly sharpen: number;
     };
 
-/** Below this mean change of the advice a question changes nothing worth asking for. Our judgement. */
-export const CHANGES_NOTHING = 0.005;
 /** A safety question that could forbid a route on the table weighs at least this. Our judgement. */
 const SAFETY_WEIGHT = 0.1;
 /** How many of the likeliest are tried before one is asked. */
@@ -88,7 +86,7 @@ function openQuestions(answers: Answers, { interview }: Bank): Question[] {
 
 function tryOne(answers: Answers, bank: Bank, question: Question): Candidate {
   const effect = effectOf(answers, bank, question);
-  const forbids = couldForbid(question.id, onTheTable(bank.trialOf(answers)));
+  const forbids = couldForbid(effect, onTheTable(bank.trialOf(answers)));
   const measured = effect.ifTold >= CHANGES_NOTHING ? effect.expected : 0;
   const weight = forbids.length > 0 ? Math.max(SAFETY_WEIGHT, measured) : measured;
   return { question, effect, forbids, weight };
@@ -104,7 +102,6 @@ function onTheTable({ advice, routes }: Trial): RouteKind[] {
 }
 
 function whyOf(now: Trial, { effect, forbids }: Candidate): WhyNow {
-  if (effect.ifTold < CHANGES_NOTHING)
-    return { code: 'could-forbid', routes: [...new Set(forbids)] };
+  if (effect.ifTold < CHANGES_NOTHING) return { code: 'could-forbid', routes: forbids };
   return whyNow(now, effect);
 }

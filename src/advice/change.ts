@@ -1,4 +1,4 @@
-import type { RouteKind } from '../kinds/route-kind';
+import { type RouteKind, routeKinds } from '../kinds/route-kind';
 import type { Route } from '../routes/route';
 import { shareOfJob } from './beside';
 import type { Trial } from './trial';
@@ -16,6 +16,8 @@ export interface Change {
   readonly hours: number | null;
   /** Of the routes advised or laid beside, those that can then not be used. */
   readonly closes: readonly RouteKind[];
+  /** Every kind that is then closed where it was open, or open where it was closed. */
+  readonly turned: readonly RouteKind[];
   /** Any figure of the plan differs, down to the energy of a day. */
   readonly sharpens: boolean;
   /** The one measure of all this; 0 where nothing changes. */
@@ -36,7 +38,10 @@ export function changeBetween(now: Trial, then: Trial): Change {
   const route = a.kind !== b.kind;
   const ratio = Math.log((b.costUsd.value + SMALL_USD) / (a.costUsd.value + SMALL_USD));
   const does = shareOfJob(then.home, b);
-  const closes = closed(now, then);
+  const turned = turnedKinds(now, then);
+  const closes = [a, ...now.advice.beside]
+    .map(({ kind }) => kind)
+    .filter((kind) => turned.includes(kind));
   const weight =
     Number(route) +
     Math.min(1, Math.abs(ratio)) +
@@ -50,18 +55,18 @@ export function changeBetween(now: Trial, then: Trial): Change {
     share: does,
     hours,
     closes,
+    turned,
     sharpens: sharpens(now, then),
     weight,
   };
 }
 
-function closed(now: Trial, then: Trial): RouteKind[] {
+function turnedKinds(now: Trial, then: Trial): RouteKind[] {
   if (now === then) return [];
-  const stood = [now.advice.route, ...now.advice.beside].map(({ kind }) => kind);
   const open = (of: readonly Route[]) =>
     new Set(of.filter(({ verdict }) => verdict !== 'cannot').map(({ kind }) => kind));
-  const still = open(then.routes);
-  return stood.filter((kind) => !still.has(kind));
+  const [before, after] = [open(now.routes), open(then.routes)];
+  return routeKinds.filter((kind) => before.has(kind) !== after.has(kind));
 }
 
 /** What must run, and how long the route lasts, in likely figures and in their ends. */

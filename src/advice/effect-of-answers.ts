@@ -1,6 +1,7 @@
 import type { Answer, Answers } from '../interview/answers';
 import type { Interview, Question } from '../interview/question';
 import { resolve } from '../interview/resolve';
+import { bringers } from './bringers';
 import { type Change, changeBetween } from './change';
 import { likelyAnswers, unsureShare } from './likely-answers';
 import { type Trial, trials } from './trial';
@@ -9,11 +10,13 @@ import { type Trial, trials } from './trial';
 export interface Bank {
   readonly interview: Interview;
   readonly trialOf: (answers: Answers) => Trial;
+  /** The questions whose being asked hangs on an answer to this one. */
+  readonly broughtBy: ReadonlyMap<string, readonly Question[]>;
 }
 
 /** @param asOf the day ages are counted from, YYYY-MM-DD */
 export function bankOf(interview: Interview, asOf: string): Bank {
-  return { interview, trialOf: trials(interview, asOf) };
+  return { interview, trialOf: trials(interview, asOf), broughtBy: bringers(interview) };
 }
 
 /** One answer tried. */
@@ -33,19 +36,62 @@ export interface Effect {
   readonly tried: readonly Tried[];
 }
 
-/** Put in each answer a question could get, and weigh what each would change, by how likely it is. */
+/** Below this mean change of the advice a question changes nothing worth asking for. Our judgement. */
+export const CHANGES_NOTHING = 0.005;
+
+/**
+ * Put in each answer a question could get, and weigh what each would change, by how likely it is. Where no answer alone
+ * changes anything, those to the questions that it brings up are put in behind it: two that matter only together.
+ */
 export function effectOf(answers: Answers, bank: Bank, question: Question): Effect {
   const now = bank.trialOf(answers);
-  const known = resolve(bank.interview.questions, answers, 'assume');
-  const tried = likelyAnswers(question, known).map(({ answer, share }) => {
-    const then = bank.trialOf({ ...answers, [question.id]: answer });
-    return { answer, share, change: changeBetween(now, then) };
-  });
-  const ifTold = tried.reduce((sum, { share, change }) => sum + share * change.weight, 0);
+  const alone = tryAnswers(answers, bank, question, now);
+  const tried =
+    meanWeight(alone) < CHANGES_NOTHING
+      ? [...alone, ...behind(answers, bank, question, now)]
+      : alone;
+  const ifTold = meanWeight(tried);
   return {
     question: question.id,
     ifTold,
     expected: ifTold * (1 - unsureShare(question)),
     tried,
   };
+}
+
+const meanWeight = (tried: readonly Tried[]) =>
+  tried.reduce((sum, { share, change }) => sum + share * change.weight, 0);
+
+function tryAnswers(answers: Answers, bank: Bank, question: Question, now: Trial): Tried[] {
+  const known = resolve(bank.interview.questions, answers, 'assume');
+  return likelyAnswers(question, known).map(({ answer, share }) => {
+    const then = bank.trialOf({ ...answers, [question.id]: answer });
+    return { answer, share, change: changeBetween(now, then) };
+  });
+}
+
+/** The answers once more, each with the answers to what it brings up, as likely as both together; of several, the one that changes most. */
+function behind(answers: Answers, bank: Bank, question: Question, now: Trial): Tried[] {
+  const brought = (bank.broughtBy.get(question.id) ?? []).filter(
+    ({ id }) => answers[id] === undefined,
+  );
+  if (brought.length === 0) return [];
+  const known = resolve(bank.interview.questions, answers, 'assume');
+  return likelyAnswers(question, known).flatMap(({ answer, share }) => {
+    const then = { ...answers, [question.id]: answer };
+    const knownThen = resolve(bank.interview.questions, then, 'assume');
+    const sets = brought
+      .filter(({ id }) => knownThen.has(id) && !known.has(id))
+      .map((next) =>
+        tryAnswers(then, bank, next, now).map((one) => ({
+          answer,
+          share: share * one.share * (1 - unsureShare(next)),
+          change: one.change,
+        })),
+      );
+    return sets.reduce<Tried[]>(
+      (most, set) => (meanWeight(set) > meanWeight(most) ? set : most),
+      [],
+    );
+  });
 }

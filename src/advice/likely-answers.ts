@@ -4,7 +4,7 @@ import { holds } from '../interview/holds';
 import type { Choice, Question } from '../interview/question';
 import type { Resolved } from '../interview/resolve';
 
-/** One answer a question could get, and how likely it is among those who can tell. The shares of a question sum to 1. */
+/** One answer a question could get, and how likely it is among those who can tell. What is left of 1 changes nothing. */
 export interface LikelyAnswer {
   readonly answer: Answer;
   readonly share: number;
@@ -64,15 +64,15 @@ function lists(question: Question, choices: readonly Choice[]): LikelyAnswer[] {
   return [{ answer: asList(usual), share: Math.max(0.1, 1 - odd) }, ...others];
 }
 
-/** Both ends of the usual range, and the middle: what is assumed, else half way by ratio. */
+/** Both ends of the usual range, and half way by ratio where nothing is assumed: what is assumed changes nothing. */
 function numbers({ usual, possible, unsure, decimals, unit }: Question): LikelyAnswer[] {
   const [low, high] = usual ?? possible!;
   const half = low > 0 ? Math.sqrt(low * high) : (low + high) / 2;
   const whole = decimals !== true && ['count', 'people', 'year'].includes(unit ?? '');
-  const middle = typeof unsure.assume === 'number' ? unsure.assume : half;
   const at = (value: number, share: number) => ({
     answer: whole ? Math.round(value) : value,
     share,
   });
-  return [at(low, END_SHARE), at(middle, 1 - 2 * END_SHARE), at(high, END_SHARE)];
+  const middle = unsure.assume === null ? [at(half, 1 - 2 * END_SHARE)] : [];
+  return [at(low, END_SHARE), ...middle, at(high, END_SHARE)];
 }

@@ -1,7 +1,7 @@
 import { beforeAll, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { askNext, CHANGES_NOTHING, type Next } from '../../src/advice/ask-next';
-import { type Bank, bankOf, effectOf } from '../../src/advice/effect-of-answers';
+import { askNext, type Next } from '../../src/advice/ask-next';
+import { type Bank, bankOf, CHANGES_NOTHING, effectOf } from '../../src/advice/effect-of-answers';
 import { type Answer, type Answers, NOT_SURE } from '../../src/interview/answers';
 import { resolve } from '../../src/interview/resolve';
 import { answersOf } from '../households/read-household';

@@ -1,12 +1,14 @@
 import { benchDispatch } from './bench-dispatch';
 import { benchOutage } from './bench-outage';
 import { benchProgram } from './bench-program';
+import { benchQuestions } from './questions';
 
 /** Parts of the benchmark by name; with no name given, all of them. */
 const parts: Record<string, () => Promise<readonly string[]> | readonly string[]> = {
   program: benchProgram,
   outage: () => benchOutage(),
   dispatch: benchDispatch,
+  questions: benchQuestions,
 };
 
 const wished = process.argv.slice(2);
