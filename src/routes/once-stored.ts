@@ -25,13 +25,17 @@ export function onceStored(home: Home, route: Route): OnceStored | null {
   if (lasting.hours.value < today.value) return null;
   const filled = withFuel(fuel, gallons);
   const then = fuelHours(filled)!;
+  const value = lasting.hours.value - today.value + then.value;
+  // By the careful count too a battery that ends it before the fuel does gains nothing.
+  const low =
+    lasting.hours.low < today.low ? lasting.hours.low : lasting.hours.low - today.low + then.low;
+  // Fuel nobody knows of may be more today than what is filled up to: the ends close in on the likely hours.
+  const high = lasting.hours.high - today.high + then.high;
   const hours = figure({
     ...then,
-    value: lasting.hours.value - today.value + then.value,
-    // By the careful count too a battery that ends it before the fuel does gains nothing.
-    low:
-      lasting.hours.low < today.low ? lasting.hours.low : lasting.hours.low - today.low + then.low,
-    high: lasting.hours.high - today.high + then.high,
+    value,
+    low: Math.min(low, value),
+    high: Math.max(high, value),
   });
   const of = `Once the cans are filled (${formatQuantity(gallons, 'gal')} in all), it`;
   return { gallons, route: { ...route, fuel: filled, lasting: lastsHours(home, hours, of) } };
