@@ -50,15 +50,6 @@ export function dollarsPicture(
       name: words.up,
     },
   );
-  const stairs = sorted.flatMap((one, i) => {
-    const before = sorted[i - 1];
-    return before === undefined
-      ? [[x(one.costUsd), y(one.inHundred)] as const]
-      : [
-          [x(one.costUsd), y(before.inHundred)] as const,
-          [x(one.costUsd), y(one.inHundred)] as const,
-        ];
-  });
   return {
     drawing: {
       id: 'dollars-buy',
@@ -68,7 +59,6 @@ export function dollarsPicture(
       description: words.description,
       marks: [
         ...marks,
-        line(stairs, 'thin'),
         ...(budgetUsd === null
           ? []
           : [
@@ -79,7 +69,7 @@ export function dollarsPicture(
                 ],
                 'dashed',
               ),
-              text(x(budgetUsd) + 5, FIELD.top + 10, words.budget),
+              text(x(budgetUsd) + 5, FIELD.bottom - 8, words.budget),
             ]),
         ...sorted.flatMap((one) => [
           one.advised

@@ -29,7 +29,10 @@ export function familySheet(plan: Plan, words: Words): Sheet {
       }),
       ...section(words.sheets.family.steps, {
         sort: 'boxes',
-        items: plan.nextSteps.map((step) => `${words.firstSentence(step.what)} (${step.who})`),
+        items: plan.nextSteps.map(
+          (step) =>
+            `${step.id === 'settle' ? step.what : words.firstSentence(step.what)} (${step.who})`,
+        ),
       }),
       ...section(words.sheets.family.findOut, {
         sort: 'bullets',

@@ -8,6 +8,7 @@ import { MONTH_NAMES } from '../../../quantity/month-names';
 import type { Words } from '../../../words/words';
 import { shortReading } from '../../sheets/reading';
 import { costsPicture } from '../costs-over-years';
+import { dollarsPicture } from '../dollars-buy';
 import { hardCasePicture } from '../hard-case';
 import { ladderPicture } from '../ladder-gauge';
 import { oddsPicture } from '../odds-by-length';
@@ -17,11 +18,20 @@ import { yearPicture } from '../the-year';
 import { diagramOf } from './diagram-of';
 
 /** What a picture shows; the same names stand on the command line. */
-export type PictureId = 'hard-case' | 'odds' | 'ladder' | 'costs' | 'diagram' | 'siting' | 'year';
+export type PictureId =
+  | 'dollars'
+  | 'hard-case'
+  | 'odds'
+  | 'ladder'
+  | 'costs'
+  | 'diagram'
+  | 'siting'
+  | 'year';
 
 /** The pictures of a plan, in the order of reading; one that would be empty is left out. */
 export function picturesOf(plan: Plan, words: Words): ReadonlyMap<PictureId, Picture> {
   const made: [PictureId, Picture | null][] = [
+    ['dollars', dollars(plan, words)],
     ['ladder', ladder(plan, words)],
     ['hard-case', hardCase(plan, words)],
     ['odds', odds(plan, words)],
@@ -71,13 +81,17 @@ function odds(plan: Plan, words: Words): Picture | null {
   const must = ride?.odds.must ?? [];
   if (ride === null || must.length === 0) return null;
   const { goalHours, season } = plan.rideThrough;
+  const stored = ride.onceStored && {
+    gallons: formatQuantity(ride.onceStored.gallons, 'gal'),
+    inHundred: 100 * ride.onceStored.share,
+  };
   return oddsPicture(
     must.map(({ hours, season: share }) => ({
       hours,
       likely: 100 * share,
       careful: hours === goalHours ? 100 * ride.carefulShare : null,
     })),
-    { goalHours, words: words.sheets.pictures.odds(season) },
+    { goalHours, words: words.sheets.pictures.odds(season, stored) },
   );
 }
 
@@ -95,6 +109,24 @@ function ladder(plan: Plan, words: Words): Picture | null {
       ],
     })),
     words.sheets.pictures.ladder,
+  );
+}
+
+/** The list that nothing beats, lettered from the cheapest; how far each carries is the share of what must run times its odds. */
+function dollars({ advice, rideThrough }: Plan, words: Words): Picture | null {
+  const { list, advised, reason } = advice;
+  if (list.length < 2) return null;
+  return dollarsPicture(
+    list.map((line, i) => ({
+      letter: 'ABCDEFGH'[i]!,
+      costUsd: line.usd,
+      inHundred: line.value.share,
+      advised: i === advised,
+    })),
+    {
+      budgetUsd: reason.budgetUsd,
+      words: words.sheets.pictures.dollars(formatQuantity(rideThrough.goalHours, 'h')),
+    },
   );
 }
 

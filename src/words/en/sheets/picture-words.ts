@@ -35,7 +35,7 @@ export const deviceWords = {
 export const pictureWords = {
   diagram: (route: string) => ({
     title: 'One-line diagram',
-    description: `How ${route} might be connected. For talking it over; the electrician decides.`,
+    description: `How it might be connected: ${route}. For talking it over; the electrician decides.`,
     isNew: 'new',
     head: ['From', 'To', 'Known of it'],
   }),
@@ -51,9 +51,9 @@ export const pictureWords = {
     day: (day: number) => `Day ${day}`,
     head: ['Day', 'Wanted, kWh', 'Given, kWh', 'Sun, kWh', 'Left at its end'],
   }),
-  odds: (season: string) => ({
+  odds: (season: string, stored: { gallons: string; inHundred: number } | null) => ({
     title: 'How many outages it carries you through',
-    description: `Of 100 outages of each length that start in ${season} with everything full, so many are ridden through with what must keep running.`,
+    description: `Of 100 outages of each length that start in ${season} with everything full, so many are ridden through with what must keep running${stored === null ? '' : `, on the fuel counted today. With ${stored.gallons} stored: ${count(stored.inHundred)} of your goal`}.`,
     across: 'Length of the outage',
     up: 'of 100 outages',
     likely: 'likely use',
@@ -98,13 +98,13 @@ export const pictureWords = {
   },
   dollars: (goal: string) => ({
     title: 'What each dollar buys',
-    description: `The choices that nothing else beats: price across, and how many of 100 outages of ${goal} each rides through.`,
+    description: `The choices that nothing else beats: price across, and up how much of the job each does in an outage of ${goal}: the things it carries times the hours it carries them.`,
     across: 'price',
-    up: `of 100 outages of ${goal}`,
+    up: `% of the job for ${goal}`,
     budget: 'what you can spend',
     advised: 'advised',
     dollars,
-    count,
-    head: ['Choice', 'Price', 'Rides through'],
+    count: (percent: number) => `${Math.round(percent)}% of the job`,
+    head: ['Choice', 'Price', 'How much of the job'],
   }),
 };
