@@ -62,3 +62,11 @@ test('with enough kept no cans are bought', () => {
   expect(inlet.parts.map((part) => part.equipmentClass)).not.toContain('fuel-storage');
   expect(onceStored(kept.home, inlet)).toBeNull();
 });
+
+test('hours that were walked no further than was counted do not get less likely by more fuel', () => {
+  const { hours } = route.lasting;
+  const capped = { ...route.lasting, hours: { ...hours!, high: hours!.value } };
+  const then = onceStored(birch.home, { ...route, lasting: capped })!.route.lasting.hours!;
+  expect(then.high).toBeGreaterThanOrEqual(then.value);
+  expect(then.low).toBeLessThanOrEqual(then.value);
+});

@@ -1,4 +1,12 @@
 import type { Held } from '../seen';
+import {
+  nobodyToCall,
+  oneAddOnPrice,
+  oneCountOfGallons,
+  oneCountOfHours,
+  oneCountOfThings,
+  onePrice,
+} from './agree';
 import { fileAsPlanned, frontAsPlanned, frontInDetails, fuelOnce, partsAddUp } from './figures';
 import { lifeBeforeBuying, lifeComplete, medicalCurve } from './life';
 import { paneAsPlan } from './pane';
@@ -28,6 +36,12 @@ export const held: Readonly<Record<string, Held>> = {
   'figures of the first page in the details': frontInDetails,
   'figures of the first page as planned': frontAsPlanned,
   'parts add up': partsAddUp,
+  'one price in all papers': onePrice,
+  'one count of hours in all papers': oneCountOfHours,
+  'one count of things in all papers': oneCountOfThings,
+  'one count of gallons in all papers': oneCountOfGallons,
+  'one price of what stands beside': oneAddOnPrice,
+  'nobody to call, and no work for one': nobodyToCall,
   'hours with the cans filled': fuelOnce,
   'figures of the plan file as planned': fileAsPlanned,
   'the pane as the plan': paneAsPlan,

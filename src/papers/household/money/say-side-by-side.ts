@@ -31,7 +31,7 @@ function row(route: MoneyOfRoute, words: Words): string[] {
   const { savings, simplePayback } = byCase.likely;
   return [
     route.title,
-    words.dollarRange(firstCost),
+    say.begins(words.dollarRange(firstCost), route.incentives > 0),
     savings > 0 ? words.usd(route.between?.savings ?? 0) : say.savesNothing,
     words.dollarRange(costPerYear),
     say.payback(simplePayback, STUDY_YEARS),
