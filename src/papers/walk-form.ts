@@ -1,5 +1,5 @@
 import type { Question } from '../interview/question';
-import type { WalkPlace } from '../interview/walk';
+import type { Words } from '../words/words';
 
 /** A heading and what is asked under it. */
 export interface FormPart {
@@ -16,36 +16,26 @@ export interface WalkForm {
 }
 
 /** A form to fill in with a pen: a question, how to find out, and room to write. Markdown. */
-export function walkForm({ title, intro, parts, sayUnit }: WalkForm): string {
+export function walkForm({ title, intro, parts, sayUnit }: WalkForm, words: Words): string {
   const body = parts.flatMap(({ title: head, questions }) => [
     `## ${head}`,
-    ...questions.map((question) => asked(question, sayUnit)),
+    ...questions.map((question) => asked(question, sayUnit, words)),
   ]);
   return `${[`# ${title}`, ...intro, ...body].join('\n\n')}\n`;
 }
 
 const ROOM = '______________________';
 
-function asked(question: Question, sayUnit: WalkForm['sayUnit']): string {
+function asked(question: Question, sayUnit: WalkForm['sayUnit'], words: Words): string {
   const { ask, hint, find, choices, count, unit } = question;
   const how = find.trim().replace(/\s*\n\s*/g, ' ');
   const said = unit === undefined || BARE.includes(unit) ? '' : ` ${sayUnit(unit)}`;
   const lines =
     choices === undefined
-      ? [`Answer: ${ROOM}${said}${count === undefined ? '' : ` (${count} numbers)`}`]
+      ? [`${words.form.answer(ROOM)}${said}${count === undefined ? '' : words.form.numbers(count)}`]
       : choices.map(({ label }) => `- [ ] ${label}`);
-  return [`**${ask}**`, `${hint}.`, `How to find out: ${how}`, lines.join('\n')].join('\n\n');
+  return [`**${ask}**`, `${hint}.`, words.form.how(how), lines.join('\n')].join('\n\n');
 }
 
 /** A count needs no unit beside the room for it. */
 const BARE = ['count', 'year', 'people'];
-
-/** Places as headings on paper. */
-export const formTitles: Readonly<Record<WalkPlace, string>> = {
-  panel: 'At the electric panel',
-  furnace: 'At the heating and cooling',
-  well: 'At the pumps and the water',
-  kitchen: 'In the rooms',
-  outdoors: 'Outdoors and in the garage',
-  papers: 'In your papers',
-};

@@ -2,6 +2,7 @@ import rules from '#compiled/words/en/rules.js';
 import type { Language } from '../language';
 import { firstSentence } from './first-sentence';
 import { firstSentences } from './first-sentences';
+import { form } from './form';
 import { household } from './household';
 import { sayShare } from './household/share';
 import { inSentence, listOf } from './list-of';
@@ -53,6 +54,7 @@ export const english = {
   lifeFirst: sayLifeFirst,
   leaveWithDevice: sayLeaveWithDevice,
   household,
+  form,
   sheets,
   measure: sayMeasure,
   notWhere: sayNotWhere,
