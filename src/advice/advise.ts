@@ -13,6 +13,7 @@ import { linesOf, type Ranked, rank } from './list/list-of';
 import type { SizeKind } from './list/source';
 import type { Weighed } from './list/unbeaten';
 import type { Reason, ReasonCode } from './reason';
+import { findWaysOn } from './ways-on/find-ways-on';
 
 /**
  * The route to advise, off the list of what nothing beats in money and in odds of the goal: the cheapest within the money told that
@@ -42,7 +43,7 @@ export function advise(
     list: lines,
     careful: healthHangs(home),
     advised,
-    waysOn: null,
+    waysOn: sizeKind === null ? null : findWaysOn(home, world, ranked, sizeKind),
   };
 }
 

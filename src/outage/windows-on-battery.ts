@@ -1,13 +1,13 @@
 import { NEGLIGIBLE_KWH } from './every-start';
 import type { NetEnergy } from './net-energy';
-import { type Served, servedOf } from './windows';
 
 /**
  * Outages of one length, each from a full store of `capKwh`, by the fall of the running net-energy sum
  * (as `DrawdownPass`): an hour in which it passes the store, or more is wanted than the inverter gives, ends the outage.
+ * @returns whole hours served in each
  * @param windows net energy of the outages' hours, one outage after the other
  */
-export function servedByBattery(windows: NetEnergy, hours: number, capKwh: number): Served {
+export function hoursOnBattery(windows: NetEnergy, hours: number, capKwh: number): Float64Array {
   const { netKwh, overloadKwh } = windows;
   const served = new Float64Array(netKwh.length / hours);
   const full = capKwh + NEGLIGIBLE_KWH;
@@ -21,5 +21,5 @@ export function servedByBattery(windows: NetEnergy, hours: number, capKwh: numbe
     }
     served[i] = h;
   }
-  return servedOf(served, hours);
+  return served;
 }

@@ -1,17 +1,17 @@
 import { NEGLIGIBLE_KWH } from './every-start';
 import type { WalkGenerator } from './walk/system';
-import { type Served, servedOf } from './windows';
 
 /**
  * Outages of one length on a generator alone that runs all day, without refills: an hour that wants more than it gives,
  * or for which the fuel does not suffice, ends the outage.
+ * @returns whole hours served in each
  * @param loadKw what is wanted in the outages' hours, one outage after the other
  */
-export function servedByGenerator(
+export function hoursOnGenerator(
   loadKw: Float64Array,
   hours: number,
   { ratedKw, fuelLine: { noLoadPerHour, perKwh }, fuelAtStart }: WalkGenerator,
-): Served {
+): Float64Array {
   const served = new Float64Array(loadKw.length / hours);
   for (let i = 0; i < served.length; i++) {
     let burned = 0;
@@ -25,5 +25,5 @@ export function servedByGenerator(
     }
     served[i] = h;
   }
-  return servedOf(served, hours);
+  return served;
 }

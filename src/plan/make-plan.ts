@@ -62,7 +62,7 @@ export function makePlan(
   const advice =
     undecided.length > 0
       ? onlyReady(kinds)
-      : advise(home, world, kinds, (kind, lived) => sizedKind(kind, lived, world, widths));
+      : advise(home, world, kinds, (kind, lived, on) => sizedKind(kind, lived, on, widths));
   const routes = withAdvised(kinds, advice.route);
   const planned = { interview, answers, asOf, widths, home, routes };
   const lived = livedHome(home, advice.route.way);

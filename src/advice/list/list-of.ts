@@ -17,6 +17,9 @@ import { NO_VALUE, weighingOf } from './value';
 /** What nothing beats, and the one of it to advise. */
 export interface Ranked {
   readonly all: readonly Weighed[];
+  /** All that was looked at, and what it was weighed on. */
+  readonly weighed: readonly Candidate[];
+  readonly scale: Scale;
   /** Null where the money buys none. */
   readonly chosen: Weighed | null;
   /** The cheapest that reaches the goal, whatever it costs. */
@@ -27,15 +30,20 @@ export interface Ranked {
 /**
  * Weighs all routes, sizes, fuel and ways of living together. Kinds are sized from cheap to dear, and no further than to a price above
  * which nothing could be worth more.
+ * @param kinds as they are sized for the usual way; null: they are sized here as far as needed
  * @param sizeKind sizes a kind for the thrifty way; null: only the usual way is weighed
+ * @param payableOnly nothing above the money told is looked at
  */
 export function rank(
   home: Home,
   world: World,
-  kinds: readonly SizedKind[],
+  kinds: readonly SizedKind[] | null,
   sizeKind: SizeKind | null,
+  payableOnly = false,
 ): Ranked {
   const season = hardestSeason(home);
+  const budget = budgetUsd(home);
+  const most = budget ?? Infinity;
   const usual = asUsual(home);
   const thrifty = sizeKind === null ? null : thriftily(home);
   const counts = new Map(
@@ -44,29 +52,36 @@ export function rank(
       .map((living) => [
         living,
         {
-          by: weighingOf(living.home, kinds),
+          by: weighingOf(living.home, kinds ?? []),
           odds: new SizeOdds(living.home, world, season),
         },
       ]),
   );
   const scale = new Scale((living) => counts.get(living)!);
   const sources = [
-    ...usualSources(usual, kinds),
-    ...(thrifty === null || sizeKind === null ? [] : livedSources(thrifty, sizeKind)),
-  ].sort((a, b) => a.leastUsd - b.leastUsd);
+    ...(kinds !== null
+      ? usualSources(usual, kinds)
+      : sizeKind === null
+        ? []
+        : livedSources(usual, world, sizeKind)),
+    ...(thrifty === null || sizeKind === null ? [] : livedSources(thrifty, world, sizeKind)),
+  ]
+    .filter(({ leastUsd }) => !payableOnly || leastUsd <= most)
+    .sort((a, b) => a.leastUsd - b.leastUsd);
   const candidates: Candidate[] = [];
   let all: Weighed[] = [];
   for (const [i, source] of sources.entries()) {
-    candidates.push(...source.candidates());
+    candidates.push(...source.candidates().filter(({ usd }) => !payableOnly || usd <= most));
     const next = sources[i + 1]?.leastUsd;
     // Those of one least price are weighed together.
     if (next === source.leastUsd) continue;
     all = scale.unbeaten(candidates);
     if (next !== undefined && all.some((one) => one.usd < next && isTop(one))) break;
   }
-  const budget = budgetUsd(home);
   return {
     all,
+    weighed: candidates,
+    scale,
     chosen: chooseOf(all, budget),
     reaching: all.find(reachesGoal) ?? null,
     budgetUsd: budget,

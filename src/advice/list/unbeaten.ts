@@ -20,7 +20,7 @@ export interface Count {
 export class Scale {
   private readonly values = new Map<Candidate, Value>();
 
-  constructor(private readonly countOf: (living: Living) => Count) {}
+  constructor(readonly countOf: (living: Living) => Count) {}
 
   /** The most it can come to, before anything is counted. */
   bound(candidate: Candidate): Value {

@@ -4,12 +4,13 @@ import { traitsOf } from '../../kinds/route-traits';
 import { NEGLIGIBLE_KWH, neededForEveryStart } from '../../outage/every-start';
 import { generatorHoursSurvived } from '../../outage/generator-hours-survived';
 import { type NetEnergy, netEnergy } from '../../outage/net-energy';
+import { quantileInPlace } from '../../outage/quantile';
 import { cutToPieces, type SeasonPieces, startsOfPieces } from '../../outage/season-pieces';
 import { manyWalks } from '../../outage/walk/many-walks';
 import type { WalkGenerator } from '../../outage/walk/system';
 import { cutWindows, type Served, servedOf } from '../../outage/windows';
-import { servedByBattery } from '../../outage/windows-on-battery';
-import { servedByGenerator } from '../../outage/windows-on-generator';
+import { hoursOnBattery } from '../../outage/windows-on-battery';
+import { hoursOnGenerator } from '../../outage/windows-on-generator';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { monthsOf } from '../../routes/battery-hours';
 import { hungryShare } from '../../routes/hungry-share';
@@ -63,16 +64,26 @@ export class SizeOdds {
     return this.sampled(feeding, Math.min(SHARE_YEARS, this.world.years)).meanShare;
   }
 
+  /** The longest outage, at most the goal's length, of which so large a share is served to its end, h. */
+  hoursReached(feeding: Feeding, share: number): number {
+    return quantileInPlace(this.hoursServed(feeding, this.world.years), 1 - share) ?? 0;
+  }
+
   private sampled(feeding: Feeding, years: number): Served {
+    return servedOf(this.hoursServed(feeding, years), this.goal);
+  }
+
+  /** From sampled starts of the first drawn years. */
+  private hoursServed(feeding: Feeding, years: number): Float64Array {
     const { route, loads } = feeding;
-    if (loads.length === 0) return NONE;
+    const fed = loads.length > 0 && (route.generator !== null || route.usableKwh !== null);
+    if (!fed) return new Float64Array(this.starts(years).length);
     if (isWalked(route)) return this.walked(feeding, years);
     if (route.generator !== null) {
       const loadKw = this.loadWindows(feeding, years);
-      return servedByGenerator(loadKw, this.goal, this.generatorOf(feeding));
+      return hoursOnGenerator(loadKw, this.goal, this.generatorOf(feeding));
     }
-    if (route.usableKwh === null) return NONE;
-    return servedByBattery(this.netWindows(feeding, years), this.goal, route.usableKwh);
+    return hoursOnBattery(this.netWindows(feeding, years), this.goal, route.usableKwh!);
   }
 
   private countedOnBattery(feeding: Feeding): number {
@@ -140,7 +151,7 @@ export class SizeOdds {
     return likely.map((kw) => Math.max(kw, Math.min(kw * share, mostKw)));
   }
 
-  private walked({ route, loads, careful }: Feeding, years: number): Served {
+  private walked({ route, loads, careful }: Feeding, years: number): Float64Array {
     const way = walkableOf(this.home, this.world, route, {
       classes: [loads],
       season: this.season,
@@ -149,8 +160,7 @@ export class SizeOdds {
     });
     const walk = manyWalks(way.system, way.record);
     const outage = { outageHours: this.goal, startKwh: way.startKwh };
-    const served = this.starts(years).map((start) => walk({ start, ...outage }).hoursServed);
-    return servedOf(served, this.goal);
+    return Float64Array.from(this.starts(years), (start) => walk({ start, ...outage }).hoursServed);
   }
 
   private netKey({ route, loads, careful }: Feeding): string {
@@ -166,8 +176,6 @@ export class SizeOdds {
 
 /** Drawn years that tell how much of the job is done where the goal is not reached. */
 const SHARE_YEARS = 20;
-
-const NONE: Served = { share: 0, meanShare: 0 };
 
 /** Its store depends on the time since the start. */
 const isWalked = ({ generator, usableKwh, kind }: Route): boolean =>

@@ -42,7 +42,7 @@ function adviceFaults(answers: Answers): string[] {
   const thin = undecidedOf(interview, home).length > 0;
   const advice = thin
     ? onlyReady(kinds)
-    : advise(home, world, kinds, (kind, lived) => sizedKind(kind, lived, world, widths));
+    : advise(home, world, kinds, (kind, lived, on) => sizedKind(kind, lived, on, widths));
   const ids = findings(home, [advice.route.kind]).map((one) => one.id);
   const weighed = { plan: { home, routes } };
   const broken = brokenIn({ routes, advice });

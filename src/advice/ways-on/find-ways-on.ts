@@ -1,0 +1,109 @@
+import { healthHangs } from '../../home/health-devices';
+import type { Home } from '../../home/home';
+import type { LoadId } from '../../home/load-id';
+import { World } from '../../home/world';
+import { mustMissed } from '../../routes/must-carried';
+import { loadsOf } from '../../routes/pick-loads';
+import { hardestSeason } from '../hardest-season';
+import type { Candidate } from '../list/candidate';
+import { ENOUGH, isEnough, reachesGoal } from '../list/enough';
+import { lineOf } from '../list/line';
+import { type Ranked, rank } from '../list/list-of';
+import type { SizeKind } from '../list/source';
+import type { Weighed } from '../list/unbeaten';
+import { weighingOf, worthOf } from '../list/value';
+import { SizeOdds } from '../ride/size-odds';
+import { mayGo } from './may-go';
+import type { WaysOn } from './ways-on';
+import { withoutLoads } from './without-loads';
+
+/** What would reach the goal where nothing within the money does; null where something does. */
+export function findWaysOn(
+  home: Home,
+  world: World,
+  ranked: Ranked,
+  sizeKind: SizeKind,
+): WaysOn | null {
+  if (ranked.chosen !== null && isEnough(ranked.chosen)) return null;
+  return {
+    moreMoney: moreMoney(ranked),
+    shorterGoal: shorterGoal(home, ranked),
+    lessCarried: lessCarried(home, world, ranked, sizeKind),
+  };
+}
+
+function moreMoney({ all, budgetUsd }: Ranked): WaysOn['moreMoney'] {
+  const reaching = all.find(reachesGoal) ?? all.find(isEnough);
+  if (reaching === undefined || budgetUsd === null) return null;
+  return { line: lineOf(reaching, false), moreUsd: reaching.usd - budgetUsd };
+}
+
+/** Shorter than this is no goal to plan for, h. Our judgement. */
+const LEAST_HOURS = 2;
+
+/** With all that any backup can carry: of those within the money the one that carries it longest, the cheapest of equals. */
+function shorterGoal(home: Home, { weighed, scale, budgetUsd }: Ranked): WaysOn['shorterGoal'] {
+  const careful = healthHangs(home);
+  const whole = weighed.filter(
+    (one) => (budgetUsd === null || one.usd <= budgetUsd) && carriesAllThere(one),
+  );
+  const reached = whole.map((one) => {
+    const { living, counted } = one;
+    const loads = loadsOf(living.home, ['must']);
+    const { odds } = scale.countOf(living);
+    return { one, hours: odds.hoursReached({ route: counted, loads, careful }, ENOUGH / 100) };
+  });
+  const best = reached.reduce<(typeof reached)[number] | null>(
+    (a, b) =>
+      a === null || b.hours > a.hours || (b.hours === a.hours && b.one.usd < a.one.usd) ? b : a,
+    null,
+  );
+  if (best === null || best.hours < LEAST_HOURS) return null;
+  return { line: lineOf(scale.weigh(best.one), true), hours: best.hours };
+}
+
+const carriesAllThere = ({ living, counted }: Candidate): boolean =>
+  loadsOf(living.home, ['must']).every(({ id }) => counted.carries.includes(id));
+
+/** So many sets of things are tried at most, in so few of the drawn years, to keep a plan quick; what is found is counted in all of them. */
+const MOST_TRIES = 6;
+const TRY_YEARS = 5;
+
+function lessCarried(
+  home: Home,
+  world: World,
+  { chosen }: Ranked,
+  sizeKind: SizeKind,
+): WaysOn['lessCarried'] {
+  const sets = setsToTry(home, chosen).slice(0, MOST_TRIES);
+  const few = sets.length === 0 ? world : new World(home, Math.min(TRY_YEARS, world.years));
+  for (const without of sets) {
+    const rest = withoutLoads(home, without);
+    const tried = rank(rest, few, null, sizeKind, true);
+    if (tried.chosen === null || !isEnough(tried.chosen)) continue;
+    const { living } = tried.chosen;
+    const odds = new SizeOdds(living.home, world, hardestSeason(rest));
+    const found = {
+      ...tried.chosen,
+      value: worthOf(tried.chosen, weighingOf(living.home, []), odds),
+    };
+    if (isEnough(found)) return { line: lineOf(found, true), without };
+  }
+  return null;
+}
+
+/** Each thing alone, first those that the chosen one leaves out; then more and more together. At least one thing stays. */
+function setsToTry(home: Home, chosen: Weighed | null): LoadId[][] {
+  const left =
+    chosen === null ? [] : mustMissed(chosen.living.home, chosen.counted).map(({ id }) => id);
+  const may = mayGo(home).map(({ id }) => id);
+  const order = [
+    ...may.filter((id) => left.includes(id)),
+    ...may.filter((id) => !left.includes(id)),
+  ];
+  const most = Math.min(order.length, loadsOf(home, ['must']).length - 1);
+  const together = Array.from({ length: Math.max(0, most - 1) }, (_, i) => order.slice(0, i + 2));
+  const missedSet = together.filter((set) => set.length === left.length);
+  const singles = most < 1 ? [] : order.map((id) => [id]);
+  return [...singles.slice(0, 3), ...missedSet, ...together, ...singles.slice(3)];
+}
