@@ -14,6 +14,7 @@ import { sayRideThrough } from './details/say-ride-through';
 import { sayRoutes } from './details/say-routes';
 import { saySureness } from './details/say-sureness';
 import { sayWays } from './details/say-ways';
+import { sayWaysOn } from './details/say-ways-on';
 import { sayWhatIsThere } from './details/say-what-is-there';
 import { frontPage } from './front/front-page';
 import { thinPage } from './front/thin-page';
@@ -49,6 +50,7 @@ function detailSections(plan: Plan, words: Words): string[][] {
     sayWhatIsThere(plan, words),
     sayWays(plan, words),
     sayDollarsBuy(plan, words),
+    sayWaysOn(plan, words),
     sayRoutes(plan, words),
     sayPossibleIf(plan, words),
     sayAdvised(plan, words),

@@ -1,6 +1,8 @@
+import type { Line } from '../../advice/list/line';
 import type { Plan } from '../../plan/plan';
 import type { Words } from '../../words/words';
 import { round } from './figure-data';
+import { namedLoads } from './named-load';
 import type { PlanData } from './plan-schema';
 import { routeData } from './route-data';
 
@@ -22,4 +24,26 @@ export function listData({ advice, home }: Plan, words: Words): PlanData['list']
     advised: i === advice.advised,
     route: line.route === null ? 'nothing bought' : routeData(home, line.route, words),
   }));
+}
+
+/** Three ways on, each with the route it would take. */
+export function waysOnData({ advice, home }: Plan): PlanData['waysOn'] {
+  const { waysOn } = advice;
+  if (waysOn === null) return 'not needed';
+  const { moreMoney, shorterGoal, lessCarried } = waysOn;
+  const of = ({ route, way, usd }: Line) => ({ route: route!.kind, way, usd: round(usd) });
+  return {
+    moreMoney:
+      moreMoney === null
+        ? 'leads nowhere'
+        : { ...of(moreMoney.line), moreUsd: round(moreMoney.moreUsd) },
+    shorterGoal:
+      shorterGoal === null
+        ? 'leads nowhere'
+        : { ...of(shorterGoal.line), hours: round(shorterGoal.hours) },
+    lessCarried:
+      lessCarried === null
+        ? 'leads nowhere'
+        : { ...of(lessCarried.line), without: namedLoads(home, lessCarried.without) },
+  };
 }

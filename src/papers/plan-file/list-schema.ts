@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { route } from './route-schema';
+import { kind, namedLoads } from './shared-schema';
 
 const percent = z.number().int().min(0).max(100);
 
@@ -22,3 +23,16 @@ export const listLine = z.strictObject({
   advised: z.boolean(),
   route: z.union([route, z.literal('nothing bought')]),
 });
+
+const wayOn = z.strictObject({ route: kind, way: z.enum(['usual', 'thrifty']), usd: z.number() });
+const nowhere = z.literal('leads nowhere');
+
+/** What would do the job where nothing within the money does. */
+export const waysOnSchema = z.union([
+  z.strictObject({
+    moreMoney: z.union([wayOn.extend({ moreUsd: z.number() }), nowhere]),
+    shorterGoal: z.union([wayOn.extend({ hours: z.number() }), nowhere]),
+    lessCarried: z.union([wayOn.extend({ without: namedLoads }), nowhere]),
+  }),
+  z.literal('not needed'),
+]);

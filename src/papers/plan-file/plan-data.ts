@@ -6,7 +6,7 @@ import { electricalData } from './electrical-data';
 import { figureData, round } from './figure-data';
 import { ladderData } from './ladder-data';
 import { healthFirstData, lifeFirstData } from './life-data';
-import { listData } from './list-data';
+import { listData, waysOnData } from './list-data';
 import { demandData, loadData } from './load-data';
 import { moneyData } from './money-data';
 import { PLAN_FILE_VERSION } from './plan-file-version';
@@ -69,6 +69,7 @@ export function planData(plan: Plan, words: Words): PlanData {
       because: words.whyAdvised(plan.advice.reason),
     },
     list: listData(plan, words),
+    waysOn: waysOnData(plan),
     beside: plan.advice.beside.map((route) => route.kind),
     wholeJob: plan.advice.wholeJob?.kind ?? 'none beyond the one advised',
     routes: plan.routes.map((route) => routeData(plan.home, route, words)),

@@ -5,7 +5,7 @@ import { caution } from './caution-schema';
 import { electricalSchema } from './electrical-schema';
 import { ladderStep } from './ladder-schema';
 import { comfortLost, healthFirst, lifeFirst } from './life-schema';
-import { listLine } from './list-schema';
+import { listLine, waysOnSchema } from './list-schema';
 import { demand, load } from './load-schema';
 import { moneySchema } from './money-schema';
 import { PLAN_FILE_VERSION } from './plan-file-version';
@@ -76,6 +76,7 @@ export const planSchema = z.strictObject({
     .array(listLine)
     .max(8)
     .describe('What each dollar buys: what nothing beats in money and in odds, from $0 up.'),
+  waysOn: waysOnSchema,
   beside: z.array(kind),
   wholeJob: z.string(),
   routes: z.array(route),

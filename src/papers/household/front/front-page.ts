@@ -2,6 +2,7 @@ import type { Plan } from '../../../plan/plan';
 import { sayRule } from '../../../words/rule-sentences';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
+import { waysOnLine } from '../details/say-ways-on';
 import { sayFuelToKeep } from '../say-fuel-for-goal';
 import { sayWhatYouHave } from '../say-what-you-have';
 import { comfort } from './comfort';
@@ -42,6 +43,7 @@ export function frontLines(plan: Plan, words: Words): string[] {
     ...sayThriftily(plan, words),
     ...sayFuelToKeep(plan, words),
     notCarried(plan, words),
+    ...(plan.lifeFirst?.told ? [] : waysOnLine(plan, words)),
     ...leave(plan, words),
     call(plan, words),
   ];

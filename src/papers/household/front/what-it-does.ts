@@ -47,16 +47,15 @@ export function lasts(plan: Plan, words: Words): string {
 }
 
 /** What must run and is not carried, and the cheapest route that does the whole job. */
-export function notCarried(
-  { advice: { route, wholeJob }, home, lifeFirst }: Plan,
-  words: Words,
-): string {
+export function notCarried({ advice, home, lifeFirst }: Plan, words: Words): string {
+  const { route, wholeJob, waysOn } = advice;
   const say = words.household.frontPage;
   if (route.carries.length === 0) return say.carriesNothing;
   const missed = mustMissed(home, route).map((load) => load.name);
   const reach = outletsOnly(traitsOf[route.kind]) ? say.outletsOnly : '';
   if (missed.length === 0) return say.carriesAll(reach);
-  // A bridge until somebody leaves is not the whole job, and dearer ones are in the details.
-  const other = wholeJob === null || lifeFirst?.told ? '' : say.cheapestForAll(wholeJob);
+  // The ways on name it too; and a bridge until somebody leaves is not the whole job.
+  const named = waysOn?.moreMoney || lifeFirst?.told;
+  const other = wholeJob === null || named ? '' : say.cheapestForAll(wholeJob);
   return say.doesNotCarry(missed, reach, other);
 }

@@ -9,8 +9,20 @@ import type { Route } from '../../../routes/route';
 import type { Words } from '../../../words/words';
 
 /** For a life-support device its own line; else those for a person at risk, in the seasons the plan is for. */
-export function leave({ home }: Plan, words: Words): string[] {
-  return [...leaveForPeople(home, words), ...goWhenTold(home, words)];
+export function leave(plan: Plan, words: Words): string[] {
+  const forPeople = leaveForPeople(plan.home, words);
+  return [
+    ...(forPeople.length > 0 ? forPeople : leaveWhenItEnds(plan, words)),
+    ...goWhenTold(plan.home, words),
+  ];
+}
+
+/** Where nothing within the money reaches the goal, the end of what is bought is a time to leave, for anybody. */
+function leaveWhenItEnds({ advice }: Plan, words: Words): string[] {
+  if (advice.waysOn === null) return [];
+  const line = advice.advised === null ? null : advice.list[advice.advised]!;
+  const hours = line?.hours?.likely ?? null;
+  return [words.household.waysOn.leaveWhenItEnds(hours === 0 ? null : hours)];
 }
 
 function leaveForPeople(home: Home, words: Words): string[] {

@@ -22,6 +22,7 @@ import { sideBySide } from './side-by-side';
 import { sureness } from './sureness';
 import { thinPage } from './thin-page';
 import { ways } from './ways';
+import { waysOn } from './ways-on';
 import { whatIsThere } from './what-is-there';
 import { whatYouHave } from './what-you-have';
 
@@ -38,6 +39,7 @@ export const household = {
   danger: sayDanger,
   aboveTold: sayAboveTold,
   dollarsBuy,
+  waysOn,
   fuelForGoal,
   healthFirst,
   whatYouHave,

@@ -1,0 +1,30 @@
+import type { Plan } from '../../../plan/plan';
+import type { Words } from '../../../words/words';
+import { bullets } from '../../markdown/bullets';
+
+/** More money, a shorter goal, less carried: what each would do. Empty where something within the money does the job. */
+export function sayWaysOn(plan: Plan, words: Words): string[] {
+  const { waysOn } = plan.advice;
+  if (waysOn === null) return [];
+  const say = words.household.waysOn;
+  return [
+    `## ${say.title}`,
+    say.intro(plan.rideThrough.goalHours),
+    bullets([
+      say.moreMoney(waysOn.moreMoney),
+      say.shorterGoal(waysOn.shorterGoal),
+      say.lessCarried(waysOn.lessCarried, namesOfLess(plan)),
+    ]),
+  ];
+}
+
+/** In one line for the first page. */
+export function waysOnLine(plan: Plan, words: Words): string[] {
+  const { waysOn } = plan.advice;
+  return waysOn === null ? [] : [words.household.waysOn.onFrontPage(waysOn, namesOfLess(plan))];
+}
+
+function namesOfLess({ advice, home }: Plan): string[] {
+  const without = advice.waysOn?.lessCarried?.without ?? [];
+  return home.loads.filter(({ id }) => without.includes(id)).map(({ name }) => name);
+}
