@@ -1,5 +1,6 @@
 import type { Measure } from '../../home/measures/measures-of';
 import type { Plan } from '../../plan/plan';
+import type { DayOfCase } from '../../plan/ways/days-of-case';
 import type { InWay } from '../../plan/ways/route-in-ways';
 import type { Profile } from '../../plan/ways/ways-of-living';
 import type { Words } from '../../words/words';
@@ -9,7 +10,7 @@ import type { PlanData } from './plan-schema';
 
 /** Need less first, and the two ways of living. */
 export function waysData({ home, waysOfLiving }: Plan, words: Words): PlanData['waysOfLiving'] {
-  const { season, usual, thrifty, thriftyUsd, turns, measures, routes } = waysOfLiving;
+  const { season, usual, thrifty, thriftyUsd, turns, measures, routes, days } = waysOfLiving;
   return {
     season,
     usual: profileData(usual),
@@ -19,6 +20,10 @@ export function waysData({ home, waysOfLiving }: Plan, words: Words): PlanData['
       load: namedLoad(home, load),
       hours: hours.map(([from, until]): [number, number] => [from, until]),
     })),
+    days:
+      days === null
+        ? ('alike' as const)
+        : { usual: days.usual.map(dayData), thrifty: days.thrifty.map(dayData) },
     measures: measures.map((one) => measureData(one, home, words)),
     routes: routes.map(({ kind, sizedFor, storedGal, ...ways }) => ({
       route: kind,
@@ -38,6 +43,14 @@ function profileData({ kwhPerDay, runningWatts, startVa, wattsByHour }: Profile)
     wattsByHour: wattsByHour.map(round),
   };
 }
+
+const dayData = ({ afterHours, servedKwh, chargeKwh, fuelLeft, stoppedAfter }: DayOfCase) => ({
+  afterHours,
+  servedKwh: round(servedKwh),
+  chargeKwh: round(chargeKwh),
+  gallonsLeft: fuelLeft === null ? null : round(fuelLeft),
+  stoppedAfter,
+});
 
 function inWayData({ share, carefulShare, hours, reaches }: InWay) {
   return {

@@ -20,6 +20,14 @@ const inWay = z.strictObject({
   reachesGoal: z.boolean(),
 });
 
+const day = z.strictObject({
+  afterHours: z.number(),
+  servedKwh: z.number(),
+  chargeKwh: z.number(),
+  gallonsLeft: z.number().nullable(),
+  stoppedAfter: z.number().nullable(),
+});
+
 const measure = z.strictObject({
   id: z.string(),
   use: z
@@ -55,6 +63,9 @@ export const waysOfLiving = z.strictObject({
         .describe('Hours of the day in which it has power, from and until.'),
     }),
   ),
+  days: z
+    .union([z.strictObject({ usual: z.array(day), thrifty: z.array(day) }), z.literal('alike')])
+    .describe('The careful count of the route advised, day by day.'),
   measures: z.array(measure),
   routes: z.array(
     z.strictObject({

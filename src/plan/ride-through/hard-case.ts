@@ -16,11 +16,17 @@ import type { BadCase } from './ride-through';
  * as long as the route's careful hours; where these reach the goal, one than which one in ten leaves less. Null where
  * the record has no hour of the season.
  */
-export function hardCase(home: Home, world: World, route: Route, season: Season): BadCase | null {
+export function hardCase(
+  home: Home,
+  world: World,
+  route: Route,
+  season: Season,
+  carefulHours = route.lasting.hours?.low ?? Infinity,
+): BadCase | null {
   const goal = Math.round(home.goalHours.value);
   const classes = [loadsIn(home, route, 'must') ?? []];
   const way = walkableOf(home, world, route, { classes, season, careful: true });
-  const start = hardStart(way, goal, route.lasting.hours?.low ?? Infinity);
+  const start = hardStart(way, goal, carefulHours);
   return start === null ? null : onTheGauge(hourByHour(way, goal, start), route.fuel);
 }
 

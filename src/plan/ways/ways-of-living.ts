@@ -6,8 +6,12 @@ import { type Measure, measuresOf, thriftySum } from '../../home/measures/measur
 import { type Turn, turnsOf } from '../../home/measures/turns-of';
 import type { World } from '../../home/world';
 import type { Figure } from '../../quantity/figure';
+import type { Route } from '../../routes/route';
+import { hardCase } from '../ride-through/hard-case';
 import type { RideThrough } from '../ride-through/ride-through-of';
-import { type RouteInWays, routeInWays } from './route-in-ways';
+import { type DayOfCase, daysOfCase } from './days-of-case';
+import { hoursInWay } from './hours-in-way';
+import { inWay, type RouteInWays, routeInWays } from './route-in-ways';
 
 /** What must run, in one way of living, on the hardest day of the goal. */
 export interface Profile {
@@ -30,6 +34,8 @@ export interface WaysOfLiving {
   readonly thriftyUsd: Figure;
   /** What thrifty means by the hour. */
   readonly turns: readonly Turn[];
+  /** The careful count of the route advised, day by day in both; null where it gives no power or both are alike. */
+  readonly days: Readonly<Record<Way, readonly DayOfCase[]>> | null;
   /** The route advised and those beside it, in both. */
   readonly routes: readonly RouteInWays[];
 }
@@ -49,8 +55,25 @@ export function waysOfLiving(
     measures,
     thriftyUsd: thriftySum(home, measures).costUsd,
     turns: turnsOf(home),
+    days: daysInWays(home, world, route, ride),
     routes: [route, ...beside].flatMap((one) => routeInWays(home, world, one, ride)),
   };
+}
+
+/** The same equipment and fuel as in `ride-through`, in its own way and in the other. */
+function daysInWays(home: Home, world: World, route: Route, ride: RideThrough) {
+  const own = ride.routes.find((one) => one.kind === route.kind)?.badCase ?? null;
+  if (own === null || livedHome(home, 'thrifty').loads === home.loads) return null;
+  const other: Way = route.way === 'usual' ? 'thrifty' : 'usual';
+  const lived = inWay(home, route, other);
+  const { season } = ride;
+  const hours = hoursInWay(home, world, lived, season)?.careful ?? Infinity;
+  const others = hardCase(livedHome(home, other), world, lived, season, hours);
+  if (others === null) return null;
+  const [mine, theirs] = [daysOfCase(own), daysOfCase(others)];
+  return route.way === 'usual'
+    ? { usual: mine, thrifty: theirs }
+    : { usual: theirs, thrifty: mine };
 }
 
 function profileOf(

@@ -1,6 +1,7 @@
 import { loadName } from '../../../home/load-names';
 import type { Measure } from '../../../home/measures/measures-of';
 import type { Plan } from '../../../plan/plan';
+import type { DayOfCase } from '../../../plan/ways/days-of-case';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
 import { table } from '../../markdown/table';
@@ -24,6 +25,7 @@ export function sayWays(plan: Plan, words: Words): string[] {
     ...of('thrifty'),
     ...(turns.length === 0 ? [] : [say.byTheHour(turns)]),
     ...routesTable(plan, words),
+    ...daysTable(plan, words),
     ...below.flatMap(of),
   ];
 }
@@ -31,6 +33,25 @@ export function sayWays(plan: Plan, words: Words): string[] {
 /** What is in turns, by name. */
 export function namedTurns({ home, waysOfLiving }: Plan) {
   return waysOfLiving.turns.map(({ load, hours }) => ({ name: loadName(home, load), hours }));
+}
+
+/** Day by day of the route advised; a stop is said once, where it falls. */
+function daysTable({ advice, waysOfLiving: { days } }: Plan, words: Words): string[] {
+  if (days === null) return [];
+  const say = words.household.ways;
+  const cell = (all: readonly DayOfCase[], i: number) =>
+    i > 0 && all[i - 1]?.stoppedAfter != null ? say.off : say.day(all[i]!);
+  return [
+    say.daysOf(advice.route.title),
+    table(
+      say.dayColumns,
+      days.usual.map((one, i) => [
+        say.after(one.afterHours),
+        cell(days.usual, i),
+        cell(days.thrifty, i),
+      ]),
+    ),
+  ];
 }
 
 function routesTable({ home, routes: all, waysOfLiving }: Plan, words: Words): string[] {

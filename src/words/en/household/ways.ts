@@ -1,4 +1,5 @@
 import type { Measure } from '../../../home/measures/measures-of';
+import type { DayOfCase } from '../../../plan/ways/days-of-case';
 import type { InWay, RouteInWays } from '../../../plan/ways/route-in-ways';
 import type { WaysOfLiving } from '../../../plan/ways/ways-of-living';
 import type { Figure } from '../../../quantity/figure';
@@ -57,6 +58,18 @@ export const ways = {
   tableOf: (goalHours: number, season: string) =>
     `Both ways with the same equipment, of 100 outages of ${formatQuantity(goalHours, 'h')} in ${season} (careful count after the slash):`,
   columns: ['Route', 'As usual', 'Thriftily'],
+  daysOf: (title: string) => `The careful count day by day, both ways (${inSentence(title)}):`,
+  off: 'off',
+  dayColumns: ['After', 'As usual', 'Thriftily'],
+  after: (hours: number) => formatQuantity(hours, 'h'),
+  day({ servedKwh, chargeKwh, fuelLeft, stoppedAfter }: DayOfCase): string {
+    if (stoppedAfter !== null) return `stopped after ${formatQuantity(stoppedAfter, 'h')}`;
+    const left = [
+      ...(chargeKwh > 0 ? [`${formatQuantity(tenths(chargeKwh), 'kWh')} left`] : []),
+      ...(fuelLeft === null ? [] : [`${formatQuantity(tenths(fuelLeft), 'gal')} left`]),
+    ];
+    return [`${formatQuantity(tenths(servedKwh), 'kWh')} used`, ...left].join(', ');
+  },
   route: (title: string, { storedGal }: RouteInWays) =>
     `${inSentence(title)}${storedGal === null ? '' : `, with ${formatQuantity(storedGal, 'gal')} stored`}`,
   cell({ share, carefulShare, hours }: InWay): string {
@@ -91,6 +104,8 @@ export const ways = {
 
 const odds = ({ share, carefulShare }: InWay) =>
   `${sayShare(share)} (careful ${sayShare(carefulShare)})`;
+
+const tenths = (value: number) => (value < 100 ? Number(value.toFixed(1)) : value);
 
 const ends = ({ low, value, high }: Figure) => ({ low, likely: value, high });
 
