@@ -5,13 +5,19 @@ import { formatQuantity } from '../quantity/format-quantity';
 /** Ifs shown of a route; the plan has them all. */
 const MOST_IFS = 2;
 
+/** The place as we read the ZIP code: a slip in it shows here. */
+export function placeRead({ nearTown }: Glance): string[] {
+  return nearTown === null ? [] : [`Weather as near ${nearTown}.`];
+}
+
 const NO_PLAN_YET = 'A first plan stands here once enough is told.';
 
 /** The plan so far, a sentence each: what, for how much, how long, without what, and if what. */
 export function glanceWords(glance: Glance): string[] {
   const { route } = glance;
-  if (route === null) return [NO_PLAN_YET];
+  if (route === null) return [...placeRead(glance), NO_PLAN_YET];
   return [
+    ...placeRead(glance),
     ...life(glance),
     `${route.isSource ? route.title : 'Nothing to buy yet: get ready with what you have'}.`,
     `About ${priceWords(route.costUsd)}.`,

@@ -6,9 +6,11 @@ import { dangersOf, mustLeave } from './dangers';
 import { end, saveAndStop } from './end';
 import { goBack, goOn, goToNext, nextFound, toWalk } from './go-on';
 import { NO_ROW } from './no-row';
+import type { Question } from './question';
 import { answersToReadBack } from './read-back';
 import { questionAt } from './relevant';
 import type { Act } from './rows';
+import { sayAnswer } from './say-answer';
 import type { Context, State } from './state';
 import { setAside, settled } from './unfinished';
 import { placeOf, walkIds } from './walk';
@@ -94,8 +96,17 @@ function lookLater(context: Context, state: State): State {
 
 function notSure(context: Context, state: State): State {
   const question = questionAt(context, state.at);
-  const answer = question.kind === 'name' ? context.spareName() : NOT_SURE;
-  return accept(context, { ...state, notice: null }, answer);
+  if (question.kind === 'name') {
+    return accept(context, { ...state, notice: null }, context.spareName());
+  }
+  return accept(context, { ...state, notice: takenInstead(question) }, NOT_SURE);
+}
+
+/** Not sure is an answer like any other: what the plan takes until somebody knows. Danger says what to check instead. */
+function takenInstead(question: Question): string {
+  const { assume } = question.unsure;
+  if (assume === null) return words.takesCareful(question.says);
+  return words.takes(question.says, sayAnswer(question, assume));
 }
 
 /** Keep an answer. Danger shows what to do now; anything else goes on. */

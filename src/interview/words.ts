@@ -4,6 +4,9 @@ import type { WalkPlace } from './walk';
 export const words = {
   begin: 'Begin',
   notSure: "I'm not sure",
+  takes: (says: string, taken: string) => `${says}: until you know, we take "${taken}".`,
+  takesCareful: (says: string) =>
+    `${says}: until you know, we take nothing for granted and plan with care.`,
   later: (place: string) => `I'll look later: put it on my list (${place})`,
   noted: (place: string) =>
     `It is on your list to look at (${place}). Until then we take the careful side.`,

@@ -6,6 +6,7 @@ import type { RouteKind } from '../kinds/route-kind';
 import { traitsOf } from '../kinds/route-traits';
 import type { Figure } from '../quantity/figure';
 import type { Route } from '../routes/route';
+import { sayStation } from '../tables/say-station';
 import { sayIf } from '../words/en/routes/say-if';
 import { missingForAdvice } from './floor-of-answers';
 
@@ -14,6 +15,8 @@ export interface Glance {
   /** Questions without whose answers nothing is advised; then there is no route. */
   readonly missing: readonly QuestionId[];
   readonly route: GlanceRoute | null;
+  /** The town whose weather counts, read back where a ZIP code was told. */
+  readonly nearTown: string | null;
   readonly goalHours: Figure;
   /** Somebody depends on a powered device, or nobody knows. */
   readonly lifeSupport: Home['lifeSupport'];
@@ -39,7 +42,12 @@ export function glanceOf({ home, advice }: Trial): Glance {
   const { goalHours, lifeSupport } = home;
   const missing = missingForAdvice(home);
   const route = missing.length > 0 ? null : glanceRoute(home, advice.route);
-  return { missing, route, goalHours, lifeSupport };
+  return { missing, route, nearTown: nearTown(home), goalHours, lifeSupport };
+}
+
+function nearTown({ facts, site }: Home): string | null {
+  const [nearest] = site.place.stations;
+  return facts.told('home-zip') && nearest !== undefined ? sayStation(nearest) : null;
 }
 
 function glanceRoute(home: Home, route: Route): GlanceRoute {

@@ -181,3 +181,19 @@ test('in the least window the first instruction is whole in sight', () => {
   const { text } = draw(danger, { columns: 30, rows: 10 });
   expect(flat(text)).toContain('Leave now, and take everyone with you into the open air.');
 });
+
+test('a ZIP code told is read back by the town whose weather counts, before there is a plan', () => {
+  const zip = { 'home-zip': '04401' };
+  expect(weigher(interview)(zip).glance.nearTown).toBe('Bangor, Maine');
+  expect(weigher(interview)({ 'home-zip': 'not sure' }).glance.nearTown).toBeNull();
+  const state = { ...begin(context, zip), at: 'home-kind', answers: zip };
+  const frame = frameOf({
+    context,
+    state,
+    draft: weigher(interview)(zip),
+    size: { columns: 80, rows: 24 },
+    glyphs: glyphsFor({ LANG: 'C.UTF-8' }),
+  });
+  const text = frame.lines.map((line) => line.map((span) => span.text).join('')).join('\n');
+  expect(text).toContain('Weather as near Bangor, Maine.');
+});

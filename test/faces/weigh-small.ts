@@ -44,6 +44,7 @@ export function weighSmall(answers: Answers): Draft {
             ifs: [],
           }
         : null,
+      nearTown: null,
       goalHours: figure({ value: 24, unit: 'h', source }),
       lifeSupport: 'no',
     },

@@ -306,6 +306,13 @@ describe('stopping', () => {
   });
 });
 
+test('"not sure" is no fault: it says what is taken until somebody knows, and moves on', () => {
+  const state = run([...toWater, ...press('tab')]);
+  expect(state.answers['water-source']).toBe(NOT_SURE);
+  expect(state.at).not.toBe('water-source');
+  expect(state.notice).toBe('Water source: until you know, we take "A well with a pump".');
+});
+
 describe('the short consult', () => {
   test('asks only its questions, and an unasked one stays open', () => {
     const short = { ...context, short: true };

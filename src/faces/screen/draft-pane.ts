@@ -1,6 +1,6 @@
 import type { Draft } from '../../plan/draft';
 import { NO_SUMS, sumWords } from '../draft-words';
-import { glanceWords } from '../glance-words';
+import { glanceWords, placeRead } from '../glance-words';
 import { SUMS_FAILED } from '../weigh-safely';
 import { flow } from './foot';
 import type { Glyphs } from './glyphs';
@@ -32,8 +32,8 @@ export function paneBelow({ draft, changed }: Pane, width: number, glyphs: Glyph
   if (draft === SUMS_FAILED) return styled(wrapText(NO_SUMS, width));
   const lines = draft.lines.flatMap((says) => wrapText(says, width));
   // Above the question it says how many are left to a first plan.
-  if (draft.glance.route === null) return styled(lines);
-  const [first = '', ...rest] = glanceWords(draft.glance);
+  if (draft.glance.route === null) return styled([...placeRead(draft.glance), ...lines]);
+  const [first = '', ...rest] = glanceWords({ ...draft.glance, nearTown: null });
   const short = rest.map((says) => shorten(says, width, glyphs.cut));
   return styled([
     ...wrapText(`Your plan so far: ${first}`, width),
