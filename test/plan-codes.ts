@@ -44,7 +44,12 @@ export function planCodes(plan: Plan): Codes {
       routes.map(({ kind, costUsd }) => [kind, costUsd]),
       cautions.map(({ id }) => id),
     ]),
-    toFindOut: plan.toFindOut.map((one) => [one.question, one.changes, one.safety]),
+    toFindOut: plan.toFindOut.map((one) => [
+      one.question,
+      one.changes,
+      one.safety,
+      one.decides?.code ?? null,
+    ]),
     assumptions: plan.assumptions.map((one) => [one.question, one.asked]),
     lines: {
       willNotDo: plan.willNotDo.length,

@@ -69,7 +69,7 @@ export function makePlan(
   const own = findings(home, [advice.route.kind]);
   const lost = comfortLost(lived, advice.route);
   const cautions = cautionsFor(home, advice, lost);
-  const toFindOut = worthFindingOut(interview, answers, home, widths);
+  const toFindOut = worthFindingOut({ interview, answers, asOf, home, advice, cautions });
   const answered = new Set(Object.keys(answers));
   const outlook = outlookOf(home);
   const electrical = electricalOf(home, answers, { route: advice.route, routes, ownTariff });

@@ -88,7 +88,12 @@ export function planData(plan: Plan, words: Words): PlanData {
     waysOfLiving: waysData(plan, words),
     comfortLost: { heat: [...plan.comfortLost.heat], cool: [...plan.comfortLost.cool] },
     leavingPoint: [...plan.leavingPoint],
-    toFindOut: plan.toFindOut.map((t) => ({ ...t, changes: round(t.changes) })),
+    toFindOut: plan.toFindOut.map(({ decides, ...one }) => ({
+      ...one,
+      changes: round(one.changes),
+      code: decides?.code ?? 'caution',
+      decides: decides === null ? 'a caution waits for it' : words.whyNow(decides),
+    })),
     assumptions: plan.assumptions.map((a) => ({ ...a })),
     nextSteps: plan.nextSteps.map((s) => ({ ...s })),
     sources: [...plan.sources],

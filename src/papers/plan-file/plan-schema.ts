@@ -117,7 +117,9 @@ export const planSchema = z.strictObject({
       says: z.string(),
       how: z.string(),
       safety: z.boolean(),
-      changes: z.number(),
+      changes: z.number().describe('Mean change of the advice, in its one measure.'),
+      code: z.string().describe('What the answer decides, as a code.'),
+      decides: z.string(),
     }),
   ),
   assumptions: z.array(

@@ -22,6 +22,7 @@ import { sayLeaveWithDevice, sayLifeFirst } from './say-life-first';
 import { sayMeasure, sayNotWhere, sayWhoMay } from './say-measures';
 import { sayStop } from './say-stop';
 import { sayWhyAdvised } from './say-why-advised';
+import { sayWhyNow } from './say-why-now';
 import { sentenceCase } from './sentence-case';
 import { sheets } from './sheets';
 
@@ -60,4 +61,5 @@ export const english = {
   notWhere: sayNotWhere,
   whoMay: sayWhoMay,
   whyAdvised: sayWhyAdvised,
+  whyNow: sayWhyNow,
 };

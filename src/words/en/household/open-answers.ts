@@ -1,4 +1,5 @@
 import type { Plan } from '../../../plan/plan';
+import { sayWhyNow } from '../say-why-now';
 
 /** Answers that do not fit together, that are worth finding out, and what was taken instead. */
 export const openAnswers = {
@@ -6,8 +7,11 @@ export const openAnswers = {
   settle: ({ answers: [one, other], asks }: Plan['electrical']['toSettle'][number]) =>
     `${one} But: ${other} ${asks}`,
   findOutTitle: 'Worth finding out',
-  findOut: ({ says, safety, how }: Plan['toFindOut'][number]) =>
-    `${says}${safety ? ' (a safety answer: advice is held back until it is known)' : ''}. ${how}`,
+  findOut: ({ says, safety, how, decides }: Plan['toFindOut'][number]) => {
+    const held = safety ? ' (a safety answer: advice is held back until it is known)' : '';
+    const why = decides === null ? '' : ` ${sayWhyNow(decides)}`;
+    return `${says}${held}.${why} ${how}`;
+  },
   onlyToSettle:
     'What stands under "Settle these first". Beyond that, nothing that would change this plan much.',
   nothingToFindOut: 'Nothing that would change this plan much.',
