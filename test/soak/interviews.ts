@@ -8,11 +8,11 @@ import { resolve } from '../../src/interview/resolve';
 import { rowsOf } from '../../src/interview/rows';
 import type { Context, State } from '../../src/interview/state';
 import { weigher } from '../../src/plan/weigh';
-import { completeHome } from '../complete-home';
 import { seeded } from '../fixtures/random-problem';
 import { answerTo } from '../random-answer';
 import { randomHome } from '../random-home';
 import { BROKEN } from './never/papers';
+import { poolHome } from './pool-home';
 
 const context: Context = {
   interview,
@@ -28,7 +28,7 @@ const FEW = 16;
 /** Of so many interviews one is led from the first question to the end; the others go on with a home begun before. */
 const WHOLE = 10;
 /** Of so many steps one is followed by the sums beside the question. */
-const WEIGHED = 12;
+const WEIGHED = 60;
 
 /** How an interview by chance went: what it left, in how many steps, and what was wrong on the way. */
 export interface Walked {
@@ -88,19 +88,9 @@ function eventOnRows(state: State, random: () => number): Event {
   return row.kind === 'answer' ? { type: 'open', question: row.id } : { type: 'act', act: 'help' };
 }
 
-/** Homes that know themselves are dear to make up: so many are begun again and again. */
-const POOL = 100;
-const pool = new Map<number, Answers>();
-
-function fromPool(seed: number): Answers {
-  const home = pool.get(seed % POOL) ?? completeHome(seed % POOL);
-  pool.set(seed % POOL, home);
-  return home;
-}
-
 /** The first answers of a home, as told at an earlier sitting. */
 function begunHome(seed: number, random: () => number): Answers {
-  const told = Object.entries(seed % 2 === 0 ? fromPool(seed) : randomHome(seed));
+  const told = Object.entries(seed % 2 === 0 ? poolHome(seed) : randomHome(seed));
   return Object.fromEntries(told.slice(0, 2 + Math.floor(told.length * random())));
 }
 

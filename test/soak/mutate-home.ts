@@ -1,14 +1,14 @@
 import interview from '#compiled/questions.js';
 import { demoTariffs } from '../../src/bill/tariff/demo-tariffs';
 import { homeText } from '../../src/store/write-home';
-import { completeHome } from '../complete-home';
 import { randomHome } from '../random-home';
+import { poolHome } from './pool-home';
 
 type Random = () => number;
 
 /** A home file as the program writes it, some with a tariff of their own and something begun. */
 export function soundFile(seed: number, random: Random): string {
-  const answers = seed % 2 === 0 ? completeHome(seed % 400) : randomHome(seed % 4000);
+  const answers = seed % 2 === 0 ? poolHome(seed) : randomHome(seed);
   const tariff = random() < 0.3 ? pick(demoTariffs.rows, random) : null;
   const unfinished: Record<string, string> = random() < 0.2 ? { 'people-count': '12' } : {};
   return homeText(interview, { answers, asOf: '2026-11-25', tariff, unfinished });

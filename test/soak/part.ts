@@ -14,6 +14,8 @@ export interface Part {
   readonly of: string;
   /** Try the one of this seed, 1 and up, and take down what was wrong. What it throws is a fault too. */
   try(seed: number, tally: Tally): void | Promise<void>;
+  /** The same with less behind it, where a hundredth of the whole is still too much for a test. */
+  light?(seed: number, tally: Tally): void | Promise<void>;
 }
 
 export const emptyTally = (): Tally => ({ faults: [], spoke: {} });
@@ -28,10 +30,16 @@ export function note(tally: Tally, name: string, what: string, wrong: readonly s
   for (const says of wrong) tally.faults.push(`${name}: ${what}: ${says}`);
 }
 
-/** Run some tries of a part, a throw being a fault of its seed. */
-export async function tryPart(part: Part, seed: number, tally: Tally): Promise<void> {
+/** Run one try of a part, a throw being a fault of its seed. */
+export async function tryPart(
+  part: Part,
+  seed: number,
+  tally: Tally,
+  how: 'whole' | 'light' = 'whole',
+): Promise<void> {
   try {
-    await part.try(seed, tally);
+    if (how === 'light' && part.light !== undefined) await part.light(seed, tally);
+    else await part.try(seed, tally);
   } catch (thrown) {
     tally.faults.push(`${part.of} ${seed}: throws: ${(thrown as Error).stack ?? thrown}`);
   }

@@ -8,8 +8,10 @@ import { planPapers } from '../../../src/commands/plan-papers';
 import { privateWords } from '../../../src/commands/private-words';
 import { frameOf } from '../../../src/faces/screen/frame-of';
 import { glyphsFor } from '../../../src/faces/screen/glyphs';
+import type { Answers } from '../../../src/interview/answers';
 import { begin } from '../../../src/interview/begin';
 import { privateIn } from '../../../src/interview/private-answers';
+import type { Unfinished } from '../../../src/interview/unfinished';
 import { makePlan } from '../../../src/plan/make-plan';
 import { weigher } from '../../../src/plan/weigh';
 import { visible } from '../../../src/quantity/visible';
@@ -76,18 +78,18 @@ async function saidOf(path: string, whole: boolean): Promise<Said> {
     ...privateWords(interview, privateIn(interview, answers), home.tariff !== null),
     about,
   ];
-  const shown = [visible(words.join('\n')), screenOf(answers, unfinished)];
+  const shown = [visible(words.join('\n')), screenOf(answers, unfinished, whole)];
   if (!whole) return { kind: 'read', words: shown.join('\n') };
   const plan = makePlan(interview, { ...answers, 'home-name': 'kim' }, asOf, YEARS, home.tariff);
   shown.push(...planPapers(plan, 'kim', english).map(signed));
   return { kind: 'read and planned', words: shown.join('\n') };
 }
 
-/** The first question and the list of answers, as on the screen. */
-function screenOf(answers: Parameters<typeof begin>[1], unfinished: Parameters<typeof begin>[2]) {
+/** The first question and the list of answers, as on the screen, and now and then what they add up to. */
+function screenOf(answers: Answers, unfinished: Unfinished, weighed: boolean): string {
   const context = { interview, short: false, nameProblem: () => null, spareName: () => 'kim' };
   const state = begin(context, answers, unfinished);
-  const draft = weigh(answers);
+  const draft = weighed ? weigh(answers) : null;
   const glyphs = glyphsFor({});
   const size = { columns: 120, rows: 40 };
   return [state, { ...state, view: 'check' as const }]
@@ -102,7 +104,8 @@ const CONTROL = /[\x00-\x09\x0b-\x1f\x7f-\x9f\u200e\u200f\u2028\u2029\u202a-\u20
 const QUOTED = /"(-?Infinity|NaN)"/g;
 
 function wrongIn(words: string): string[] {
-  const control = CONTROL.exec(words);
+  // A calendar ends its lines with both.
+  const control = CONTROL.exec(words.replaceAll('\r\n', '\n'));
   const bad = BROKEN.exec(words.replace(QUOTED, ''));
   return [
     ...(words.trim() === '' ? ['nothing is said'] : []),

@@ -10,11 +10,13 @@ import { findings } from '../../../src/rules/find';
 import { brokenIn } from '../broken-in';
 import { randomInterview } from '../interviews';
 import { batteryPlace, generatorPlace, wiring } from '../never/places';
-import { note, type Part } from '../part';
+import { note, type Part, type Tally } from '../part';
 import { tryPlan } from '../try-plan';
 
 /** Of so many interviews one is planned whole. */
 const PLANNED = 50;
+/** In a test, of so many one is advised. */
+const LIGHT = 10;
 /** Drawn years of weather behind the advice. */
 const YEARS = 2;
 const AS_OF = '2026-11-25';
@@ -25,13 +27,25 @@ export const interviews: Part = {
   whole: 100_000,
   of: 'interview',
   try(seed, tally) {
-    const name = `interview ${seed}`;
-    const { answers, wrong } = randomInterview(seed);
-    note(tally, name, 'an interview', wrong);
-    note(tally, name, 'sound advice', adviceFaults(answers));
-    if (seed % PLANNED === 0) tryPlan(name, answers, tally);
+    const answers = talked(seed, tally);
+    advised(seed, answers, tally);
+    if (seed % PLANNED === 0) tryPlan(`interview ${seed}`, answers, tally);
+  },
+  light(seed, tally) {
+    const answers = talked(seed, tally);
+    if (seed % LIGHT === 0) advised(seed, answers, tally);
   },
 };
+
+function talked(seed: number, tally: Tally): Answers {
+  const { answers, wrong } = randomInterview(seed);
+  note(tally, `interview ${seed}`, 'an interview', wrong);
+  return answers;
+}
+
+function advised(seed: number, answers: Answers, tally: Tally): void {
+  note(tally, `interview ${seed}`, 'sound advice', adviceFaults(answers));
+}
 
 /** What is wrong with the routes and with what is advised: broken figures, and what may never be open or unsaid. */
 function adviceFaults(answers: Answers): string[] {

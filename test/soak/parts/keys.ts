@@ -5,10 +5,10 @@ import type { Answers } from '../../../src/interview/answers';
 import { begin, welcome } from '../../../src/interview/begin';
 import type { Context } from '../../../src/interview/state';
 import { weigher } from '../../../src/plan/weigh';
-import { completeHome } from '../../complete-home';
 import { seeded } from '../../fixtures/random-problem';
 import { BROKEN } from '../never/papers';
 import { met, note, type Part } from '../part';
+import { poolHome } from '../pool-home';
 import { randomBytes } from '../random-bytes';
 import { tryThroughTerminal } from '../through-terminal';
 
@@ -67,7 +67,7 @@ export const keys: Part = {
 const IN_PROCESS = { suspend: false };
 
 function begunHome(seed: number, random: () => number): Answers {
-  const told = Object.entries(completeHome(seed % 40));
+  const told = Object.entries(poolHome(seed));
   return Object.fromEntries(told.slice(0, 2 + Math.floor(told.length * random())));
 }
 
