@@ -7,6 +7,8 @@ import { sayAssumed } from './worth-finding-out';
 export interface Assumption {
   readonly question: string;
   readonly says: string;
+  /** The question as it is asked; missing where it is none of the interview. */
+  readonly ask?: string;
   readonly assumed: string;
   readonly because: string;
   readonly asked: boolean;
@@ -24,6 +26,7 @@ export function assumptionsOf(
     .map((q) => ({
       question: q.id,
       says: q.says,
+      ask: q.ask,
       assumed: sayAssumed(q),
       because: q.unsure.because,
       asked: answered.has(q.id),

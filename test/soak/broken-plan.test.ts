@@ -59,6 +59,38 @@ describe('a broken plan is found', () => {
       electrical(living, { scope: { circuits: ['oxygen'] } }),
     ],
     [
+      'one price in all papers',
+      birch,
+      { text: birch.text.replace(/\(\$[\d,]+ to (\$[\d,]+)\) \|/, '($1 to $1) |') },
+    ],
+    [
+      'one count of hours in all papers',
+      birch,
+      { front: birch.front.replace(/careful count \d+ h/, 'careful count 1 h') },
+    ],
+    [
+      'one count of things in all papers',
+      birch,
+      { text: birch.text.replace(/It carries all (\d+)/g, 'It carries all 1$1') },
+    ],
+    [
+      'one count of gallons in all papers',
+      birch,
+      { front: birch.front.replace(/cans for \d+ more gal/, 'cans for 99 more gal') },
+    ],
+    [
+      'one price of what stands beside',
+      birch,
+      { front: birch.front.replace(/(second sump pump[^$]*)\$\d+/, '$1$$1') },
+    ],
+    [
+      'nobody to call, and no work for one',
+      birch,
+      {
+        front: birch.front.replace('a licensed electrician, yes', 'no electrician for this route'),
+      },
+    ],
+    [
       'figures of the first page in the details',
       birch,
       { front: `${birch.front} It costs $98,765.` },

@@ -126,6 +126,7 @@ export const planSchema = z.strictObject({
     z.strictObject({
       question: z.string(),
       says: z.string(),
+      ask: z.string().optional(),
       assumed: z.string(),
       because: z.string(),
       asked: z.boolean(),

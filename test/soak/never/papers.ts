@@ -27,14 +27,27 @@ export const noControl: Held = ({ text, file }) =>
     'in a paper',
   );
 
-/** What can kill on the route advised is printed whole; where too little is told to advise one, what was told of it. */
+/**
+ * What can kill is printed whole where the household told of it or the route advised brings it; of what nobody told the
+ * question is. Where too little is told to advise a route, what was told of it.
+ */
 export const deadlyWhole: Held = ({ plan, text }) => {
-  const own = findings(plan.home, [plan.advice.route.kind]).filter((one) => one.severity === 5);
+  const { home, advice, assumptions } = plan;
+  const without = new Set(findings(home, []).map((one) => one.id));
+  const own = findings(home, [advice.route.kind]).filter((one) => one.severity === 5);
   const beside = plan.cautions.filter((one) => one.severity === 5);
   const thin = plan.undecided.length > 0;
-  const shown = [...own, ...beside].filter((one) => !thin || !one.careful);
+  const asked = ({ asks }: (typeof own)[number]) => {
+    const open = assumptions.find((one) => one.question === asks);
+    return open?.ask !== undefined && text.includes(open.ask);
+  };
+  const brought = new Set(own.filter(({ id }) => !without.has(id)).map((one) => one.id));
+  const missing = [...own, ...beside]
+    .filter((one) => !thin || !one.careful)
+    .filter((one) => !text.includes(says(one)))
+    .filter((one) => !one.careful || brought.has(one.id) || !asked(one));
   return faultsIf(
-    [...new Set(shown.filter((one) => !text.includes(says(one))).map((one) => one.id))],
+    [...new Set(missing.map((one) => one.id))],
     'a deadly caution is not printed whole',
   );
 };

@@ -1,4 +1,4 @@
-import { cautionGroups } from '../../../plan/caution-groups';
+import { cautionGroups, type ToSettle } from '../../../plan/caution-groups';
 import type { Plan } from '../../../plan/plan';
 import type { Finding } from '../../../rules/rule';
 import { sayRule } from '../../../words/rule-sentences';
@@ -15,11 +15,11 @@ const groups: readonly { title: Title; from: number; to: number }[] = [
 
 /**
  * The cautions: first what this home told that is wrong as it is, however grave the rest; then what else follows from the
- * answers, then what belongs to the other season, then, question by question, those for want of one.
+ * answers, then what belongs to the other season, then what holds whether told or not, and each open question once.
  */
 export function sayCautions(plan: Plan, words: Words): string[] {
   const say = words.household.cautions;
-  const { wrong, known, otherSeason, open } = cautionGroups(plan);
+  const { wrong, known, otherSeason, unasked, settle, unsettled } = cautionGroups(plan);
   const list = (title: string, all: readonly Finding[]) =>
     all.length > 0 ? [title, bullets(all.map((one) => sayCaution(one, words)))] : [];
   const other = plan.home.goalSeasons.includes('winter') ? 'summer' : 'winter';
@@ -33,7 +33,9 @@ export function sayCautions(plan: Plan, words: Words): string[] {
       ),
     ),
     ...list(say.otherSeason(other), otherSeason),
-    ...forWantOfAnswers(plan, open, words),
+    ...list(say.unasked, unasked),
+    ...toSettle(settle, words),
+    ...forWantOfOthers(unsettled, words),
   ];
 }
 
@@ -46,52 +48,32 @@ function sayCaution(caution: Finding, words: Words): string {
   return `${says}${figures} ${say.who(caution.who)}`;
 }
 
-/** One block a question: what can kill in full, the rest by their first sentences; questions without a deadly one in a line. */
-function forWantOfAnswers(plan: Plan, open: readonly Finding[], words: Words): string[] {
+/** Each open question once, with the gravest of what hangs on it in short. */
+function toSettle(settle: readonly ToSettle[], words: Words): string[] {
   const say = words.household.cautions;
-  const blocks = [...byQuestion(plan, open, words)];
-  if (blocks.length === 0) return [];
-  const grave = blocks.filter(([, cautions]) => cautions.some(kills));
-  const lesser = blocks.filter(([, cautions]) => !cautions.some(kills));
+  if (settle.length === 0) return [];
   return [
-    `### ${say.openTitle}`,
-    say.openMeans,
-    ...grave.flatMap(([asks, cautions]) => [`${asks}:`, bullets(merged(cautions, words))]),
-    ...(lesser.length > 0
-      ? [
-          bullets(
-            lesser.map(([asks, all]) =>
-              say.underQuestion(
-                asks,
-                all.map((one) => inShort(one, words)),
-              ),
-            ),
-          ),
-        ]
-      : []),
+    `### ${say.settleTitle}`,
+    say.settleMeans,
+    bullets(
+      settle.map(({ says, ask, gravest }) => say.toSettle(says, ask, inShort(gravest, words))),
+    ),
   ];
+}
+
+/** Where no one question would settle it: what can kill in full, the rest by their first sentences, by what is missing. */
+function forWantOfOthers(cautions: readonly Finding[], words: Words): string[] {
+  const blocks = new Map<string, Finding[]>();
+  for (const caution of cautions) {
+    const because = words.reason(caution.because).replace(/\.$/, '');
+    blocks.set(because, [...(blocks.get(because) ?? []), caution]);
+  }
+  return [...blocks].flatMap(([because, all]) => [`${because}:`, bullets(merged(all, words))]);
 }
 
 const inShort = (caution: Finding, words: Words) =>
   words.firstSentence(sayRule(words.rules, caution));
 const kills = ({ severity }: Finding) => severity === 5;
-
-function byQuestion(
-  { assumptions }: Plan,
-  cautions: readonly Finding[],
-  words: Words,
-): Map<string, Finding[]> {
-  const blocks = new Map<string, Finding[]>();
-  for (const caution of cautions) {
-    const open = assumptions.find((one) => one.question === caution.asks);
-    const asks =
-      open === undefined
-        ? words.reason(caution.because).replace(/\.$/, '')
-        : words.household.cautions.notAnswered(open.says);
-    blocks.set(asks, [...(blocks.get(asks) ?? []), caution]);
-  }
-  return blocks;
-}
 
 function merged(cautions: readonly Finding[], words: Words): string[] {
   const grave = cautions.filter(kills).map((one) => sayCaution(one, words));

@@ -1,9 +1,9 @@
+import { anyHomeCautions, inEveryHome } from '../../../plan/any-home';
 import type { Plan } from '../../../plan/plan';
 import { ruleOf } from '../../../tables/rules';
 import { sayRule } from '../../../words/rule-sentences';
 import type { Words } from '../../../words/words';
 import { bullets, titledList } from '../../markdown/bullets';
-import { anyHomeCautions, inEveryHome } from './any-home';
 import { danger } from './say-danger';
 
 /**

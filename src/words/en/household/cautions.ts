@@ -17,10 +17,11 @@ export const cautions = {
     ` Your ${inSentence(one.name)}: ${sayFigure(one.figure)} ${at[one.at]}.`,
   otherSeason: (season: 'winter' | 'summer') =>
     `For an outage in ${season}, though you asked for the other season:`,
-  openTitle: 'Because these are not answered yet',
-  openMeans:
-    'An answer that is missing counts as the unsafe one. Answer it, and what does not belong to this home goes away.',
-  notAnswered: (question: string) => `${question}, not answered`,
-  underQuestion: (question: string, all: readonly string[]) => `${question}: ${all.join(' ')}`,
+  unasked: 'These hold until an answer says otherwise:',
+  settleTitle: 'Questions to settle',
+  settleMeans:
+    'Nobody has answered these. Until somebody does, each counts as the unsafe answer; the plan file has every caution that hangs on it.',
+  toSettle: (title: string, ask: string, gravest: string) =>
+    `${title}: ${ask} Until then: ${gravest}`,
   also: (rest: readonly string[]) => `Also: ${rest.join(' ')}`,
 };

@@ -1,4 +1,4 @@
-import type { RuleId } from '../../../tables/rules';
+import type { RuleId } from '../tables/rules';
 
 /**
  * The cautions any home needs before the first outage, gravest first: all that is printed where too little is known to
