@@ -102,7 +102,6 @@ const left: Readonly<Record<string, number>> = {
   'plan/why-draft.ts': 11,
   'plan/will-not-do.ts': 11,
   'plan/worth-finding-out.ts': 1,
-  'routes/cords-there.ts': 1,
   'routes/fuel-containers.ts': 4,
   'routes/generator-part.ts': 2,
   'routes/generator-size.ts': 2,

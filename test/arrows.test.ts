@@ -198,10 +198,21 @@ test('words and papers take types of the analysis, and nothing that decides', ()
   ).toEqual([]);
 });
 
+test('a language leans on no other one', () => {
+  const inLanguage = (path: string) => /^words\/(\w\w)\b/.exec(path)?.[1];
+  const wrong = all.filter(({ file, target }) => {
+    const [own, other] = [inLanguage(file), inLanguage(target)];
+    return own !== undefined && other !== undefined && own !== other;
+  });
+  expect(
+    wrong.map(({ file, target }) => `${file} imports ${target}`),
+    'Say it in this language too; what is the same in all goes beside the folders, into src/words',
+  ).toEqual([]);
+});
+
 test('papers are handed their words, and know no language', () => {
-  const wrong = all.filter(
-    ({ from, target }) => from === 'papers' && /^words\/\w\w\b/.test(target),
-  );
+  const spoken = /^words\/\w\w\b|^quantity\/(format-quantity|month-names|say-chance)/;
+  const wrong = all.filter(({ from, target }) => from === 'papers' && spoken.test(target));
   expect(
     wrong.map(({ file }) => file),
     'Take `words: Words` as an argument, and put the function into every src/words/LANGUAGE/index.ts',

@@ -1,5 +1,4 @@
 import type { Plan } from '../../plan/plan';
-import { formatQuantity } from '../../quantity/format-quantity';
 import type { Route } from '../../routes/route';
 import { sayRule } from '../../words/rule-sentences';
 import type { Words } from '../../words/words';
@@ -58,6 +57,6 @@ function other(route: Route, words: Words): string {
       ? words.sheets.family.otherNone
       : hours === null
         ? words.sheets.family.otherGas
-        : words.sheets.family.otherHours(formatQuantity(Math.round(hours.value), 'h'));
-  return words.sheets.family.other(route.title, formatQuantity(route.costUsd.value, '$'), lasting);
+        : words.sheets.family.otherHours(words.quantity(Math.round(hours.value), 'h'));
+  return words.sheets.family.other(route.title, words.quantity(route.costUsd.value, '$'), lasting);
 }

@@ -1,7 +1,6 @@
 import { hasFixedBattery, hasGenerator, isSource, isWired } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Plan } from '../../plan/plan';
-import { formatRange } from '../../quantity/format-quantity';
 import type { Words } from '../../words/words';
 import { type Block, section } from '../document/block';
 import type { Sheet } from './sheet';
@@ -74,8 +73,8 @@ function power({ advice: { route } }: Plan, words: Words): Block[] {
   return section(words.sheets.file.inspector.load, {
     sort: 'say',
     text: words.sheets.file.inspector.circuits(
-      formatRange(w.low, w.value, w.high, 'W'),
-      formatRange(va.low, va.value, va.high, 'VA'),
+      words.range(w.low, w.value, w.high, 'W'),
+      words.range(va.low, va.value, va.high, 'VA'),
     ),
   });
 }

@@ -6,7 +6,6 @@ import { handSteps } from '../../plan/on-the-day/hand-steps';
 import { lastingToPrint } from '../../plan/on-the-day/lasting-to-print';
 import type { Plan } from '../../plan/plan';
 import { LENGTHS } from '../../plan/ride-through/lengths';
-import { formatQuantity } from '../../quantity/format-quantity';
 import { sayRule } from '../../words/rule-sentences';
 import type { Words } from '../../words/words';
 import { type Block, section } from '../document/block';
@@ -52,7 +51,7 @@ export function fridgeSheet(plan: Plan, words: Words): Sheet {
 function lasts(plan: Plan, words: Words): string[] {
   const { route } = plan.advice;
   if (!isSource(traitsOf[route.kind])) return [words.sheets.fridge.none];
-  const span = (h: number) => formatQuantity(Math.round(h), 'h');
+  const span = (h: number) => words.quantity(Math.round(h), 'h');
   const last = lastingToPrint(plan).at(-1);
   const own =
     last === undefined
@@ -62,7 +61,7 @@ function lasts(plan: Plan, words: Words): string[] {
         : [
             words.sheets.fridge.carefulFull(
               span(last.carefulHours),
-              formatQuantity(last.storedGallons, 'gal'),
+              words.quantity(last.storedGallons, 'gal'),
             ),
           ];
   const covered = plan.healthFirst?.covered ?? null;

@@ -2,7 +2,6 @@ import { leavingForPeople } from '../../plan/leaving-point';
 import { healthDevices } from '../../plan/on-the-day/health-devices';
 import type { Plan } from '../../plan/plan';
 import { LENGTHS } from '../../plan/ride-through/lengths';
-import { formatQuantity, formatRange } from '../../quantity/format-quantity';
 import type { Words } from '../../words/words';
 import { type Block, section } from '../document/block';
 import type { Sheet } from './sheet';
@@ -26,8 +25,8 @@ export function healthSheet(plan: Plan, words: Words): Sheet | null {
           const { low, value, high } = load.runningWatts;
           return [
             load.name,
-            formatRange(low, value, high, 'W'),
-            formatRange(day.low, day.value, day.high, 'kWh'),
+            words.range(low, value, high, 'W'),
+            words.range(day.low, day.value, day.high, 'kWh'),
           ];
         }),
       }),
@@ -67,7 +66,7 @@ function carried({ healthFirst, home }: Plan, words: Words): string[] {
       ? null
       : hours >= LENGTHS.at(-1)!
         ? words.sheets.reading.twoWeeks
-        : formatQuantity(Math.round(hours), 'h');
+        : words.quantity(Math.round(hours), 'h');
   return [
     ...(span === null
       ? []

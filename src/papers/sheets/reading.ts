@@ -1,6 +1,5 @@
 import { readingOf } from '../../plan/ladder-reading';
 import type { Plan } from '../../plan/plan';
-import { formatQuantity } from '../../quantity/format-quantity';
 import type { Words } from '../../words/words';
 
 /** A rung as it is read off the device, in a few words. */
@@ -14,7 +13,7 @@ export function shortReading(plan: Plan, atPercent: number, words: Words): strin
       return words.sheets.reading.vehicle(reading.percent);
     case 'cans':
     case 'tank':
-      return words.sheets.reading.gallons(formatQuantity(reading.gallons, 'gal'));
+      return words.sheets.reading.gallons(words.quantity(reading.gallons, 'gal'));
     case 'strain':
       return words.sheets.reading.strain;
   }

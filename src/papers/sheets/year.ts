@@ -1,6 +1,5 @@
 import { yearTasks } from '../../plan/on-the-day/year-tasks';
 import type { Plan } from '../../plan/plan';
-import { MONTH_NAMES } from '../../quantity/month-names';
 import type { Words } from '../../words/words';
 import { section } from '../document/block';
 import { picturesOf } from '../pictures/of-plan/pictures-of';
@@ -34,5 +33,5 @@ export function yearSheet(plan: Plan, words: Words): Sheet {
 function when(months: readonly number[], words: Words): string {
   return months.length === 12
     ? words.sheets.year.everyMonth
-    : months.map((month) => MONTH_NAMES[month - 1]!.slice(0, 3)).join(', ');
+    : months.map((month) => words.shortMonths[month - 1]!).join(', ');
 }

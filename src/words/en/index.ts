@@ -1,4 +1,5 @@
 import rules from '#compiled/words/en/rules.js';
+import { formatQuantity, formatRange } from '../../quantity/format-quantity';
 import type { Language } from '../language';
 import { firstSentence } from './first-sentence';
 import { firstSentences } from './first-sentences';
@@ -9,6 +10,7 @@ import { inSentence, listOf } from './list-of';
 import { sayBill } from './money/say-bill';
 import { sayPayback } from './money/say-payback';
 import { sayRates } from './money/say-rates';
+import { months, shortMonths } from './months';
 import { sayReason } from './reasons/say-reason';
 import { sayIf } from './routes/say-if';
 import { sayNote } from './routes/say-note';
@@ -32,6 +34,10 @@ const language: Language = 'en';
 export const english = {
   language,
   rules,
+  quantity: formatQuantity,
+  range: formatRange,
+  months,
+  shortMonths,
   listOf,
   inSentence,
   sentenceCase,

@@ -1,5 +1,4 @@
 import type { PlanMoney } from '../../../plan/money/plan-money';
-import { formatQuantity } from '../../../quantity/format-quantity';
 import type { Words } from '../../../words/words';
 import { table } from '../../markdown/table';
 
@@ -13,7 +12,7 @@ export function sayReserve({ reserve, reserveOf, routes }: PlanMoney, words: Wor
   const givenUp = (savings: number) => most - Math.round(savings);
   const row = (r: PlanMoney['reserve'][number]) => [
     say.share(r.share, r.chosen),
-    formatQuantity(r.keptKwh, 'kWh'),
+    words.quantity(r.keptKwh, 'kWh'),
     say.inHundred(r.odds),
     words.usd(r.savings),
     words.usd(givenUp(r.savings)),

@@ -1,7 +1,6 @@
 import { hasFixedGenerator, hasPortableGenerator, isWired } from '../../../kinds/ask-traits';
 import { traitsOf } from '../../../kinds/route-traits';
 import type { Plan } from '../../../plan/plan';
-import { formatQuantity } from '../../../quantity/format-quantity';
 import type { EquipmentClass } from '../../../tables/equipment-costs';
 import type { Words } from '../../../words/words';
 import { type Device, oneLinePicture } from '../one-line';
@@ -20,22 +19,22 @@ export function diagramOf({ advice: { route }, home }: Plan, words: Words): Pict
     there: of.owned,
   });
   const amps = home.facts.told('main-amps')
-    ? words.sheets.devices.amps(formatQuantity(home.facts.number('main-amps')!, 'A'))
+    ? words.sheets.devices.amps(words.quantity(home.facts.number('main-amps')!, 'A'))
     : '';
   const generator =
     route.generator === null
       ? words.sheets.devices.toQuote
-      : words.sheets.devices.sized(formatQuantity(route.generator.ratedKw, 'kW'));
+      : words.sheets.devices.sized(words.quantity(route.generator.ratedKw, 'kW'));
   const battery =
     route.usableKwh === null
       ? words.sheets.devices.toQuote
-      : words.sheets.devices.sized(formatQuantity(Math.round(route.usableKwh * 10) / 10, 'kWh'));
+      : words.sheets.devices.sized(words.quantity(Math.round(route.usableKwh * 10) / 10, 'kWh'));
   const solar =
     route.solarKw === null
       ? null
       : added(
           words.sheets.devices.solar,
-          words.sheets.devices.sized(formatQuantity(route.solarKw, 'kW')),
+          words.sheets.devices.sized(words.quantity(route.solarKw, 'kW')),
         );
   const portable: Device = {
     name: words.sheets.devices.portable,

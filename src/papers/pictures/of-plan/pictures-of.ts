@@ -3,8 +3,6 @@ import { STUDY_YEARS } from '../../../plan/money/plan-money';
 import { distances } from '../../../plan/on-the-day/distances';
 import { yearTasks } from '../../../plan/on-the-day/year-tasks';
 import type { Plan } from '../../../plan/plan';
-import { formatQuantity } from '../../../quantity/format-quantity';
-import { MONTH_NAMES } from '../../../quantity/month-names';
 import type { Words } from '../../../words/words';
 import { shortReading } from '../../sheets/reading';
 import { costsPicture } from '../costs-over-years';
@@ -56,7 +54,7 @@ function hardCase(plan: Plan, words: Words): Picture | null {
     fuel: Math.max(0, ...badCase.hours.map((hour) => hour.fuelLeft ?? 0)),
   };
   const percent = (part: number, of: number) => (of > 0 ? Math.min(100, (100 * part) / of) : null);
-  const span = (hours: number) => formatQuantity(hours, 'h');
+  const span = (hours: number) => words.quantity(hours, 'h');
   return hardCasePicture(
     badCase.hours.map((hour) => ({
       wantedKw: hour.loadKw,
@@ -82,7 +80,7 @@ function odds(plan: Plan, words: Words): Picture | null {
   if (ride === null || must.length === 0) return null;
   const { goalHours, season } = plan.rideThrough;
   const stored = ride.onceStored && {
-    gallons: formatQuantity(ride.onceStored.gallons, 'gal'),
+    gallons: words.quantity(ride.onceStored.gallons, 'gal'),
     inHundred: 100 * ride.onceStored.share,
   };
   return oddsPicture(
@@ -125,7 +123,7 @@ function dollars({ advice, rideThrough }: Plan, words: Words): Picture | null {
     })),
     {
       budgetUsd: reason.budgetUsd,
-      words: words.sheets.pictures.dollars(formatQuantity(rideThrough.goalHours, 'h')),
+      words: words.sheets.pictures.dollars(words.quantity(rideThrough.goalHours, 'h')),
     },
   );
 }
@@ -160,7 +158,7 @@ function year(plan: Plan, words: Words): Picture {
     tasks.map(({ id, months }) => ({ name: words.sheets.yearTasks[id].name, months })),
     {
       keepPercent: keepPercent(plan),
-      words: { ...words.sheets.pictures.year, months: MONTH_NAMES.map((name) => name.slice(0, 3)) },
+      words: { ...words.sheets.pictures.year, months: words.shortMonths },
     },
   );
 }
