@@ -5,6 +5,7 @@ import { checkTyped } from './check-answer';
 import { dangersOf, mustLeave } from './dangers';
 import { end, saveAndStop } from './end';
 import { goBack, goOn, goToNext, nextFound, toWalk } from './go-on';
+import { readLabel } from './label-line';
 import { NO_ROW } from './no-row';
 import type { Question } from './question';
 import { answersToReadBack } from './read-back';
@@ -46,7 +47,9 @@ export function onAct(context: Context, state: State, act: Act): State {
     case 'yes':
       return accept(context, state, state.unusual?.value ?? NOT_SURE);
     case 'again':
-      return { ...state, view: 'ask', row: 0, unusual: null };
+      return { ...state, view: 'ask', row: 0, unusual: null, label: null };
+    case 'label':
+      return takeLabel(context, state);
     case 'read':
       return { ...state, notice: words.chooseOne };
     case 'go-on':
@@ -71,6 +74,17 @@ export function onAct(context: Context, state: State, act: Act): State {
 /** What stands in the field, taken as the answer, asked back, or answered with a sentence. */
 export function submitTyped(context: Context, state: State): State {
   const question = questionAt(context, state.at);
+  const label = readLabel(context.interview.questions, state.at, state.field.text);
+  if (label !== null) {
+    return {
+      ...state,
+      view: 'label',
+      label: label.answers,
+      row: NO_ROW,
+      error: null,
+      notice: null,
+    };
+  }
   const read = checkTyped(question, state.field.text);
   if (!read.ok) return { ...state, error: read.message, row: 0 };
   if (question.kind === 'name') {
@@ -107,6 +121,15 @@ function takenInstead(question: Question): string {
   const { assume } = question.unsure;
   if (assume === null) return words.takesCareful(question.says);
   return words.takes(question.says, sayAnswer(question, assume));
+}
+
+/** All that the label told, at once; the question on the screen goes on as if it had been answered alone. */
+function takeLabel(context: Context, state: State): State {
+  const { [state.at]: own, ...others } = state.label ?? {};
+  const answers = { ...state.answers, ...others };
+  // The label told of its neighbor alone: this one is still open.
+  if (own === undefined) return show(context, { ...state, answers, label: null }, state.at);
+  return accept(context, { ...state, answers, label: null }, own);
 }
 
 /** Keep an answer. Danger shows what to do now; anything else goes on. */

@@ -30,6 +30,7 @@ const blank: State = {
   trail: [],
   ahead: [],
   next: null,
+  label: null,
   walking: null,
   asksRest: false,
   fromCheck: false,

@@ -144,9 +144,9 @@ export function openFromList(context: Context, state: State, id: string): State 
 export function goBack(context: Context, state: State): State {
   if (state.view === 'welcome') return state;
   if (['first-plan', 'wait', 'enough'].includes(state.view)) return show(context, state, state.at);
-  if (state.view === 'help' || state.view === 'unusual') {
+  if (['help', 'unusual', 'label'].includes(state.view)) {
     const row = firstRow(questionAt(context, state.at));
-    return { ...state, view: 'ask', row, unusual: null, error: null };
+    return { ...state, view: 'ask', row, unusual: null, label: null, error: null };
   }
   if (state.view === 'walk') return { ...toCheck(context, state), row: NO_ROW };
   if (state.walking !== null) return toWalk(setAside(context, state));

@@ -19,6 +19,7 @@ export type Act =
   | 'draft'
   | 'yes'
   | 'again'
+  | 'label'
   | 'read'
   | 'go-on'
   | 'more'
@@ -51,6 +52,8 @@ export function rowsOf(context: Context, state: State): Row[] {
         act('yes', words.unusualYes(state.unusual?.said ?? '')),
         act('again', words.unusualNo),
       ];
+    case 'label':
+      return [act('label', words.labelYes), act('again', words.unusualNo)];
     case 'help':
       return [act('back', 'Back to the question')];
     case 'act-now':

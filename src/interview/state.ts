@@ -23,6 +23,7 @@ export type View =
   | 'welcome'
   | 'ask'
   | 'unusual'
+  | 'label'
   | 'help'
   | 'act-now'
   | 'tonight'
@@ -70,6 +71,8 @@ export interface State {
   readonly notice: string | null;
   /** Why the answers are not on the disk just now. Stands until they are. */
   readonly unsaved: string | null;
+  /** What a whole line of a label was read as, to be confirmed before it counts. */
+  readonly label: Answers | null;
   /** The number asked back, with its words. */
   readonly unusual: { readonly value: number; readonly said: string } | null;
   /** First line of help shown, when help is longer than the window. */

@@ -17,6 +17,8 @@ export const words = {
   stop: 'Save and stop',
   draft: 'See the answers so far and write a draft plan',
   unusualYes: (said: string) => `Yes, ${said} is right`,
+  labelAsk: 'We read this off the label. Is it right?',
+  labelYes: 'Yes, take all of it',
   unusualNo: 'No, let me type it again',
   unusualAsk: (said: string) => `${said} is more or less than most homes have. Is it right?`,
   goOn: 'Everyone is safe now. Go on with the questions',

@@ -8,6 +8,7 @@ import { actNowTexts, actNowTitle } from '../act-now-texts';
 import { CHECK_TITLE, openWords } from '../check-words';
 import { enoughTitle, WAITING } from '../enough-words';
 import { FIRST_PLAN_TITLE } from '../first-plan-words';
+import { labelWords } from '../label-words';
 import { leftWords, placeWords } from '../place-words';
 import { SOURCE, TONIGHT_TITLE, tonightTexts } from '../tonight-texts';
 import { unsureWords } from '../unsure-words';
@@ -24,6 +25,8 @@ export function printView(context: Context, state: State): string[] {
       return askLines(context, state);
     case 'help':
       return helpLines(context, state);
+    case 'label':
+      return [words.labelAsk, ...labelWords(context, state), ...numbered(context, state)];
     case 'unusual':
       return [words.unusualAsk(state.unusual?.said ?? ''), ...numbered(context, state)];
     case 'act-now':

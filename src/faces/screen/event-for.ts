@@ -20,5 +20,5 @@ export function eventFor(state: State, key: Key, shown: Pick<Frame, 'maxScroll' 
 
 /** True where a text stands that may be longer than the window. */
 export function isRead({ view }: State): boolean {
-  return view !== 'ask' && view !== 'unusual' && view !== 'check';
+  return view !== 'ask' && view !== 'unusual' && view !== 'label' && view !== 'check';
 }

@@ -21,6 +21,7 @@ function footWords(context: Context, state: State, question: Question): string[]
       return ['Enter begin', 'Ctrl+C stop'];
     case 'help':
       return ['Up Down read on', 'Enter or Esc back', 'Ctrl+S save and stop'];
+    case 'label':
     case 'unusual':
       return [chooseOr(state, 'Enter choose'), 'Esc back', 'Ctrl+S save and stop'];
     case 'wait':

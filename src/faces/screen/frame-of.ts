@@ -8,6 +8,7 @@ import { checkFrame } from './views/check';
 import { enoughFrame } from './views/enough';
 import { firstPlanFrame } from './views/first-plan';
 import { helpFrame } from './views/help';
+import { labelFrame } from './views/label';
 import { readBackFrame } from './views/read-back';
 import { readingFrame } from './views/reading';
 import { tonightFrame } from './views/tonight';
@@ -41,6 +42,8 @@ function viewFrame(parts: FrameParts, width: number, pane: readonly Line[]): Fra
       return welcomeFrame(parts, width);
     case 'ask':
       return askFrame(parts, width, pane);
+    case 'label':
+      return labelFrame(parts, width);
     case 'unusual':
       return unusualFrame(parts, width);
     case 'help':
