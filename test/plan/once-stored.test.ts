@@ -42,7 +42,7 @@ describe('cans bought and fuel counted are one sum', () => {
     const larger = ride.neighbors.find((one) => one.says.startsWith('a larger'))!;
     // A larger generator burns more of the same cans.
     expect(larger.oddsOnceStored).toBeLessThanOrEqual(ride.onceStored!.share);
-    expect(planMarkdown(birch, english)).toContain('3 days, once the cans are filled |');
+    expect(planMarkdown(birch, english)).toContain('3 days, cans filled |');
   });
 });
 

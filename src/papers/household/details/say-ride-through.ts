@@ -42,8 +42,10 @@ function shares({ routes, goalHours }: RideThrough, words: Words): string {
     (of: (stored: NonNullable<RouteRide['onceStored']>) => string) =>
     ({ onceStored }: RouteRide) =>
       onceStored === null ? say.noCans : of(onceStored);
-  return table(
-    row(say.outageOf, ({ title }) => title),
+  const letters = routes.map((_, i) => 'ABC'[i]!);
+  const key = routes.map(({ title, onceStored }, i) => say.key(letters[i]!, title, onceStored));
+  return `${bullets(key)}\n\n${table(
+    [say.outageOf, ...letters],
     [
       row(say.carriesRow, ({ carries }) => say.carried(carries)),
       ...lengths.map((hours) =>
@@ -52,7 +54,10 @@ function shares({ routes, goalHours }: RideThrough, words: Words): string {
       row(say.carefulRow(goalHours), ({ carefulShare }) => words.share(carefulShare)),
       ...(routes.some((route) => route.onceStored !== null)
         ? [
-            row(say.storedRow(goalHours), stored(say.stored)),
+            row(
+              say.storedRow(goalHours),
+              stored(({ share }) => words.share(share)),
+            ),
             row(
               say.storedCarefulRow(goalHours),
               stored(({ carefulShare }) => words.share(carefulShare)),
@@ -60,7 +65,7 @@ function shares({ routes, goalHours }: RideThrough, words: Words): string {
           ]
         : []),
     ],
-  );
+  )}`;
 }
 
 function sayRoute(route: RouteRide, { goalHours, season }: RideThrough, words: Words): string[] {

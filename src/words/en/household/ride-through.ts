@@ -32,11 +32,11 @@ export const rideThrough = {
     `${sayShare(share)}${giveOrTake(standardError)}`,
   hasError: (standardError: number | null) => giveOrTake(standardError) !== '',
   carefulRow: (goalHours: number) => `${span(goalHours)}, careful count`,
-  storedRow: (goalHours: number) => `${span(goalHours)}, once the cans are filled`,
-  storedCarefulRow: (goalHours: number) =>
-    `${span(goalHours)}, once the cans are filled, careful count`,
-  stored: ({ share, gallons }: GoalOnceStored) =>
-    `${sayShare(share)} (${formatQuantity(gallons, 'gal')})`,
+  storedRow: (goalHours: number) => `${span(goalHours)}, cans filled`,
+  storedCarefulRow: (goalHours: number) => `${span(goalHours)}, cans filled, careful`,
+  /** What a letter at the head of a column stands for. */
+  key: (letter: string, title: string, stored: GoalOnceStored | null) =>
+    `${letter}: ${inSentence(title)}${stored === null ? '' : `; ${formatQuantity(stored.gallons, 'gal')} with its cans filled`}`,
   noCans: 'no cans to fill',
   basis: (bases: readonly string[], giveOrTakeShown: boolean) =>
     `Counted from ${bases.join('; and ')}.${giveOrTakeShown ? ' "Give or take" is one standard error of the sample.' : ''} Weather can be worse than any year drawn.`,
