@@ -9,6 +9,7 @@ import { LENGTHS } from '../../plan/ride-through/lengths';
 import { sayRule } from '../../words/rule-sentences';
 import type { Words } from '../../words/words';
 import { type Block, section } from '../document/block';
+import { thriftItHangsOn } from '../household/front/say-thriftily';
 import { forTheNight } from './cautions-on-sheets';
 import { dangerBlocks, draftBlocks } from './danger-blocks';
 import { shortReading } from './reading';
@@ -64,6 +65,8 @@ function lasts(plan: Plan, words: Words): string[] {
               words.quantity(last.storedGallons, 'gal'),
             ),
           ];
+  const thrift = thriftItHangsOn(plan, words);
+  if (thrift !== null) own.push(words.sheets.fridge.thriftily(thrift));
   const covered = plan.healthFirst?.covered ?? null;
   if (plan.healthFirst === null || covered === null) return own;
   const names = plan.healthFirst.carried.map((id) => deviceName(plan, id, words));

@@ -158,8 +158,14 @@ export const sayMeasure = (id: MeasureId): MeasureWords => measures[id];
 export const sayNotWhere = (code: NotWhere): string => notWhere[code];
 export const sayWhoMay = (by: MeasureRow['who']): string => who[by];
 
-/** "7 to 8 and 19 to 21", hours of the day; midnight is 24 where a stretch ends and 0 where it begins. */
-export function sayHours(hours: readonly (readonly [from: number, until: number])[]): string {
-  const each = hours.map(([from, until]) => `${from} to ${until}`);
+/**
+ * "7 to 8 and 19 to 21", hours of the day; midnight is 24 where a stretch ends and 0 where it begins. "until" where a
+ * reader must not take them for a range.
+ */
+export function sayHours(
+  hours: readonly (readonly [from: number, until: number])[],
+  between: 'to' | 'until' = 'to',
+): string {
+  const each = hours.map(([from, until]) => `${from} ${between} ${until}`);
   return each.length <= 1 ? (each[0] ?? '') : `${each.slice(0, -1).join(', ')} and ${each.at(-1)}`;
 }

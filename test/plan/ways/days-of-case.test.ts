@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
+import { fridgeSheet } from '../../../src/papers/sheets/fridge';
 import { daysOfCase } from '../../../src/plan/ways/days-of-case';
+import { english } from '../../../src/words/en';
 import { planOf } from '../../households/read-household';
 
 const hour = (i: number, servedKw: number, chargeKwh: number) => ({
@@ -37,4 +39,15 @@ test('on the sixth floor the pack stops on the first day as usual, and never thr
   expect(routes[0]).toMatchObject({ kind: 'power-pack', sizedFor: 'thrifty' });
   expect(routes[0]!.thrifty.reaches).toBe(true);
   expect(routes[0]!.usual.reaches).toBe(false);
+});
+
+test('the sheet of the night says what its hours hang on where the route is sized for thrift, and only there', () => {
+  const lines = (name: string) => JSON.stringify(fridgeSheet(planOf(name), english).blocks);
+  expect(lines('tower-six')).toContain('Only while you live thriftily: battery lanterns');
+  expect(lines('tower-six')).toContain('internet from 7 until 8 and 19 until 21');
+  const usual = ['birch-street', 'ridge-road', 'mill-lane'].filter(
+    (name) => planOf(name).advice.route.way === 'usual',
+  );
+  expect(usual.length).toBeGreaterThan(0);
+  for (const name of usual) expect(lines(name)).not.toContain('thriftily');
 });

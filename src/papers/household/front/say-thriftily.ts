@@ -1,3 +1,4 @@
+import type { Measure } from '../../../home/measures/measures-of';
 import type { Plan } from '../../../plan/plan';
 import type { RouteInWays } from '../../../plan/ways/route-in-ways';
 import type { MeasureId } from '../../../tables/measures';
@@ -23,15 +24,27 @@ function ownInWays({ waysOfLiving, advice }: Plan) {
 
 const byThrift = ({ usual, thrifty }: RouteInWays) => thrifty.reaches && !usual.reaches;
 
+/** What living thriftily means for what must run here. */
+function meansOf(plan: Plan, taken: readonly Measure[]) {
+  const must = new Set(plan.mustRun.map((load) => load.name));
+  return {
+    measures: taken.filter((one) => !inTurns.includes(one.id)),
+    turns: namedTurns(plan).filter(({ name }) => must.has(name)),
+  };
+}
+
+/** For the sheet of the night: what the hours of a route sized for thrift hang on; null for any other. */
+export function thriftItHangsOn(plan: Plan, words: Words): string | null {
+  const found = ownInWays(plan);
+  if (found === null || plan.advice.route.way !== 'thrifty') return null;
+  return words.household.ways.means(meansOf(plan, found.taken), 'until');
+}
+
 /** Where living thriftily is what reaches the goal: a line that says so, and what it means by the hour. */
 export function sayThriftily(plan: Plan, words: Words): string[] {
   const found = ownInWays(plan);
   if (found === null || !byThrift(found.own)) return [];
-  const must = new Set(plan.mustRun.map((load) => load.name));
-  const means = {
-    measures: found.taken.filter((one) => !inTurns.includes(one.id)),
-    turns: namedTurns(plan).filter(({ name }) => must.has(name)),
-  };
+  const means = meansOf(plan, found.taken);
   const usdLikely = plan.waysOfLiving.thriftyUsd.value;
   const goal = Math.round(plan.home.goalHours.value);
   return [words.household.ways.reachesThriftily(found.own, goal, { ...means, usdLikely })];

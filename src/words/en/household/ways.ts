@@ -19,6 +19,12 @@ interface NamedTurn {
   readonly hours: readonly (readonly [number, number])[];
 }
 
+/** What the thrifty way is made of. */
+interface Means {
+  readonly measures: readonly Measure[];
+  readonly turns: readonly NamedTurn[];
+}
+
 const titles: Readonly<Record<Use, string>> = {
   thrifty: 'At little or no cost. The thrifty way of living is made of these:',
   counted: 'You told us so, and every figure here counts on it:',
@@ -54,7 +60,7 @@ export const ways = {
     return `What must run takes ${sayFigure(usual.kwhPerDay, 'kWh')} on a hard ${season} day as usual, and ${sayFigure(thrifty.kwhPerDay, 'kWh')} if you live thriftily.${cost}`;
   },
   byTheHour: (turns: readonly NamedTurn[]) =>
-    `By the hour that is: ${turns.map(turn).join('; ')}. Hours count from midnight, so 19 is 7 p.m.`,
+    `By the hour that is: ${turns.map((one) => turn(one)).join('; ')}. Hours count from midnight, so 19 is 7 p.m.`,
   tableOf: (goalHours: number, season: string) =>
     `Both ways with the same equipment, of 100 outages of ${formatQuantity(goalHours, 'h')} in ${season} (careful count after the slash):`,
   columns: ['Route', 'As usual', 'Thriftily'],
@@ -77,23 +83,21 @@ export const ways = {
     if (hours === null) return odds;
     return `${odds}, lasts about ${span(hours.likely)} / ${span(hours.careful)}`;
   },
+  /** What it is made of, by the hour where things are in turns. */
+  means: ({ measures, turns }: Means, between: 'to' | 'until' = 'to'): string =>
+    [
+      ...measures.map(({ id }) => sayMeasure(id).short),
+      ...turns.map((one) => turn(one, between)),
+    ].join('; '),
   /** Where thrift is what reaches the goal, a line of its own on the first page, by the hour. */
   reachesThriftily(
     { usual, thrifty }: RouteInWays,
     goalHours: number,
-    means: {
-      measures: readonly Measure[];
-      turns: readonly NamedTurn[];
-      usdLikely: number;
-    },
+    means: Means & { usdLikely: number },
   ): string {
     const price = means.usdLikely > 0 ? `, for about ${usd(means.usdLikely)} more` : '';
     const goal = formatQuantity(goalHours, 'h');
-    const thriftily = [
-      ...means.measures.map(({ id }) => sayMeasure(id).short),
-      ...means.turns.map(turn),
-    ].join('; ');
-    return `It reaches your goal if you live thriftily: ${odds(thrifty)} of 100 outages of ${goal}; as usual ${odds(usual)}. Thriftily means${price}: ${thriftily}.`;
+    return `It reaches your goal if you live thriftily: ${odds(thrifty)} of 100 outages of ${goal}; as usual ${odds(usual)}. Thriftily means${price}: ${ways.means(means)}.`;
   },
   /** Else a short one behind how long it lasts, with a space before it. */
   bothWays: ({ usual, thrifty }: RouteInWays) =>
@@ -111,7 +115,8 @@ const ends = ({ low, value, high }: Figure) => ({ low, likely: value, high });
 
 const span = (hours: number) => formatQuantity(Math.round(hours), 'h');
 
-const turn = ({ name, hours }: NamedTurn) => `${inSentence(name)} from ${sayHours(hours)}`;
+const turn = ({ name, hours }: NamedTurn, between: 'to' | 'until' = 'to') =>
+  `${inSentence(name)} from ${sayHours(hours, between)}`;
 
 function effect({ saves }: Measure): string {
   const parts = [

@@ -20,6 +20,7 @@ export const fridgeWords = {
   careful: (hours: string) => `Careful count: it lasts ${hours}. Plan by that.`,
   carefulFull: (hours: string, gallons: string) =>
     `Careful count: it lasts ${hours} with ${gallons} stored. Plan by that.`,
+  thriftily: (means: string) => `Only while you live thriftily: ${means}.`,
   whileGas: 'It runs while the gas flows.',
   none: 'This plan gives no power: light, warmth, water and food are ready, and you know when to leave.',
   devices: (names: string, hours: string) =>
