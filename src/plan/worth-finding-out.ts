@@ -36,7 +36,7 @@ export interface SoFar {
 }
 
 /** How many questions are tried, the likeliest to change anything first: each costs some runs of the advice. */
-const TRIED = 14;
+const TRIED = 8;
 /** A caution this grave that stands for want of an answer makes the answer worth finding. */
 const GRAVE = 4;
 
