@@ -28,11 +28,9 @@ import { sayWhyNow } from './say-why-now';
 import { sentenceCase } from './sentence-case';
 import { sheets } from './sheets';
 
-const language: Language = 'en';
-
 /** The English words. */
 export const english = {
-  language,
+  language: 'en' as Language,
   rules,
   quantity: formatQuantity,
   range: formatRange,
