@@ -50,13 +50,23 @@ export class SizeOdds {
     this.pieces = { season: months, tailHours: 24 * Math.ceil(this.goal / 24) };
   }
 
-  /** Share of such outages served to their end, 0 to 1. */
+  /**
+   * Share of such outages served to their end, 0 to 1. Where all sampled starts go alike, a thousand of them in a hundred
+   * years, the others are not counted: it is less than 1 in 100 from that end.
+   */
   share(feeding: Feeding): number {
-    const { route, careful } = feeding;
-    const counted = !careful && feeding.loads.length > 0 && !isWalked(route);
-    if (counted && route.generator !== null) return this.countedOnGenerator(feeding);
-    if (counted && route.usableKwh !== null) return this.countedOnBattery(feeding);
-    return this.sampled(feeding, this.world.years).share;
+    const { route, careful, loads } = feeding;
+    const { share } = this.sampled(feeding, this.world.years);
+    const alike = share === 0 || share === 1;
+    if (careful || loads.length === 0 || isWalked(route) || (alike && this.manyStarts())) {
+      return share;
+    }
+    if (route.generator !== null) return this.countedOnGenerator(feeding);
+    return route.usableKwh === null ? share : this.countedOnBattery(feeding);
+  }
+
+  private manyStarts(): boolean {
+    return this.starts(this.world.years).length >= MANY_STARTS;
   }
 
   /** Mean share of their hours served before the first that is not, 0 to 1: from the first drawn years, to keep a plan quick. */
@@ -176,6 +186,9 @@ export class SizeOdds {
 
 /** Drawn years that tell how much of the job is done where the goal is not reached. */
 const SHARE_YEARS = 20;
+
+/** So many starts that go alike tell of the rest. */
+const MANY_STARTS = 1000;
 
 /** Its store depends on the time since the start. */
 const isWalked = ({ generator, usableKwh, kind }: Route): boolean =>
