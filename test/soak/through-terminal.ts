@@ -11,8 +11,8 @@ export const PROGRAM = resolve('src/bin/lampkeeper.mjs');
 /** The same bytes into the real program; the modes of its terminal are read before and after. */
 export async function tryThroughTerminal(seed: number, tally: Tally): Promise<void> {
   const random = seeded(seed ^ 0x6b65);
-  // The shell outlives the program, so that the terminal can be asked afterwards.
-  const script = `stty -a > before; '${process.execPath}' '${PROGRAM}'; echo $? > code; stty -a > after`;
+  // The shell outlives the program, and keys that come after its end, so that the terminal can be asked afterwards.
+  const script = `trap : INT QUIT; stty -a > before; '${process.execPath}' '${PROGRAM}'; echo $? > code; stty -a > after`;
   const terminal = openTerminal(
     ['-c', script],
     { columns: 80, rows: 24 },
