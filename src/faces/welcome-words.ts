@@ -5,6 +5,6 @@ export const WELCOME: readonly string[] = [
   'We ask about your home. At the end you hold a plan: what to do or buy, about what it costs, how long it lasts, and how to stay safe.',
   'A first plan takes about 5 minutes, and more answers make it fit better. Stop whenever you like, and go on later.',
   'Nothing leaves this computer. Your answers stay in a file in this folder.',
-  'No special words are needed, and "not sure" is a fine answer.',
+  '"Not sure" is a fine answer.',
   'If you smell gas or someone feels ill, go outside now and call 911.',
 ];

@@ -64,15 +64,6 @@ describe('what nobody told, beside the question', () => {
     expect(words.join(' ')).not.toContain('Counted until');
   });
 
-  test('a thin file says that too little is told, and promises no hours', () => {
-    const thin = weigh({ 'must-run': ['fridge'], 'fridge-count': 1, 'home-zip': '48911' }).lines;
-    expect(thin[0]).toMatch(/^Too little is told yet to plan by: \d+ of the questions/);
-    expect(thin.join(' ')).not.toContain('would last');
-    const enough = weigh(answersOf('birch-street')).lines.join(' ');
-    expect(enough).not.toContain('Too little');
-    expect(enough).toContain('would last');
-  });
-
   test('the width is said in kWh, never in percent of what has a range already', () => {
     for (const answers of [allUnsure, { 'must-run': NOT_SURE }, { 'heat-main': NOT_SURE }])
       expect(widthWords(weigh(answers))).not.toContain('%');
