@@ -8,6 +8,7 @@ import { traitsOf } from '../kinds/route-traits';
 import { bridges } from '../routes/gap';
 import { carriesAllMust } from '../routes/must-carried';
 import type { Route } from '../routes/route';
+import { sayHowLong } from '../words/en/routes/say-how-long';
 import { sayGap } from '../words/en/say-gap';
 import { sayLeftOut } from '../words/en/say-left-out';
 import { failedBefore, sayFailedBefore } from './failed-before';
@@ -30,7 +31,7 @@ export function willNotDo(home: Home, advice: Advice, fuel: FuelToStore | null):
     ({ load, why, must }) =>
       `${loadName(home, load)}: ${sayLeftOut(why)}.${must ? sayMust(home, load) : ''}`,
   );
-  if (!route.lasting.reachesGoal) lines.push(route.lasting.says);
+  if (!route.lasting.reachesGoal) lines.push(sayHowLong(route.lasting));
   const cold = tooColdForPump(home, route);
   if (cold !== null) lines.push(cold);
   const night = nightWithoutHeat(home, route);

@@ -37,8 +37,8 @@ export function onceStored(home: Home, route: Route): OnceStored | null {
     low: Math.min(low, value),
     high: Math.max(high, value),
   });
-  const of = `Once the cans are filled (${formatQuantity(gallons, 'gal')} in all), it`;
-  return { gallons, route: { ...route, fuel: filled, lasting: lastsHours(home, hours, of) } };
+  const stored = lastsHours(home, hours, { code: 'cans-filled', gallons });
+  return { gallons, route: { ...route, fuel: filled, lasting: stored } };
 }
 
 /** The fuel the hours of a route are counted on today: "10 gal here"; empty where it is piped. */

@@ -6,6 +6,7 @@ import type { EquipmentClass } from '../tables/equipment-costs';
 import type { GeneratorFuel } from '../tables/fuels';
 import type { If } from './condition';
 import type { Gap } from './gap';
+import type { HowLong } from './how-long';
 import type { Note } from './note';
 import type { Stop } from './stop';
 import type { WhyLeftOut } from './why-left-out';
@@ -65,7 +66,7 @@ export interface GeneratorSize {
 export interface Lasting {
   /** Hours; null when no end is foreseen while the supply holds. */
   readonly hours: Figure | null;
-  readonly says: string;
+  readonly how: HowLong;
   readonly reachesGoal: boolean;
 }
 

@@ -3,6 +3,7 @@ import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { gallonsForGoal, keptGal } from '../../src/routes/fuel-containers';
 import { onceStored } from '../../src/routes/once-stored';
 import { english } from '../../src/words/en';
+import { sayHowLong } from '../../src/words/en/routes/say-how-long';
 import { planOf } from '../households/read-household';
 
 const birch = planOf('birch-street');
@@ -52,7 +53,7 @@ describe('where none is kept', () => {
     const bought = mill.advice.route.parts.find((part) => part.equipmentClass === 'fuel-storage')!;
     expect(mill.advice.route.fuel!.atHand!.value).toBeLessThanOrEqual(gallonsIn(bought.name));
     expect(gallonsIn(bought.name)).toBe(mill.fuelToStore!.moreGallons);
-    expect(mill.advice.route.lasting.says).toContain('not here yet');
+    expect(sayHowLong(mill.advice.route.lasting)).toContain('not here yet');
   });
 });
 

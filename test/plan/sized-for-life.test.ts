@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { batteryStepsKwh } from '../../src/tables/generic-steps';
+import { sayHowLong } from '../../src/words/en/routes/say-how-long';
 import { planOf } from '../households/read-household';
 
 type Plan = ReturnType<typeof planOf>;
@@ -28,13 +29,13 @@ describe.each([
     if (route.lasting.reachesGoal) {
       expect(route.nameplateKwh).toBe(stepFor(plan, asked));
     } else {
-      expect(route.lasting.says).toContain('would take about');
+      expect(sayHowLong(route.lasting)).toContain('would take about');
       expect(stepFor(plan, asked) ?? Infinity).toBeGreaterThan(route.nameplateKwh!);
     }
   });
 
   test('and the words name the measure', () => {
-    expect(route.lasting.says).toMatch(
+    expect(sayHowLong(route.lasting)).toMatch(
       byYears ? /in 9 years in 10, whenever it starts/ : /9 in 10 outages/,
     );
     expect(route.notes.includes('sized-for-life')).toBe(byYears);

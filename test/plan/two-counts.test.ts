@@ -3,6 +3,7 @@ import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { fuelForGoal } from '../../src/plan/fuel-for-goal';
 import type { Plan } from '../../src/plan/plan';
 import { english } from '../../src/words/en';
+import { sayHowLong } from '../../src/words/en/routes/say-how-long';
 import { planOf } from '../households/read-household';
 
 const plans: [string, Plan][] = [
@@ -35,8 +36,8 @@ describe.each(plans)('the two counts of %s', (_, plan) => {
       if (lasting.hours === null || carries.length === 0) continue;
       const [low, likely] = [lasting.hours.low, lasting.hours.value].map(Math.round);
       if (low === likely) continue;
-      expect(lasting.says, kind).toContain('careful count');
-      expect(lasting.says, kind).toContain('about');
+      expect(sayHowLong(lasting), kind).toContain('careful count');
+      expect(sayHowLong(lasting), kind).toContain('about');
     }
   });
 

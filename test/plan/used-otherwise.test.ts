@@ -8,6 +8,7 @@ import { neighborsOf } from '../../src/plan/ride-through/neighbors';
 import { variantsOf } from '../../src/plan/ride-through/variants';
 import { walkedRide } from '../../src/plan/ride-through/walked-ride';
 import { total } from '../../src/routes/costs';
+import { sayHowLong } from '../../src/words/en/routes/say-how-long';
 import { planOf } from '../households/read-household';
 
 const withVehicle = {
@@ -43,8 +44,8 @@ describe('a vehicle', () => {
   test('that is away in working hours reaches no goal, and fails because it is away', () => {
     const route = routeOf(atWork, 'vehicle');
     expect(route.lasting.reachesGoal).toBe(false);
-    expect(route.lasting.says).toMatch(/You said it is away about 10 hours a day/);
-    const unsure = routeOf(homeOf('not sure'), 'vehicle').lasting.says;
+    expect(sayHowLong(route.lasting)).toMatch(/You said it is away about 10 hours a day/);
+    const unsure = sayHowLong(routeOf(homeOf('not sure'), 'vehicle').lasting);
     expect(unsure).toMatch(/away about/);
     expect(unsure).not.toContain('You said');
     const ride = walkedRide(atWork.home, world, route, 'winter');

@@ -52,7 +52,7 @@ export function routeData(home: Home, route: Route, words: Words): RouteData {
             atHand: route.fuel.atHand === null ? 'piped' : figureData(route.fuel.atHand),
           },
     gap: gapData(route.gap, words),
-    lasts: route.lasting.says,
+    lasts: words.howLong(route.lasting),
     lastsHours: route.lasting.hours === null ? 'no end foreseen' : figureData(route.lasting.hours),
     reachesGoal: route.lasting.reachesGoal,
     cost: figureData(route.costUsd),

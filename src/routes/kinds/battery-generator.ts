@@ -13,7 +13,7 @@ import { fuelContainers, leansOnCans } from '../fuel-containers';
 import { gapOf } from '../gap';
 import { fuelAtHand, fuelUse } from '../generator-size';
 import { hungryShare } from '../hungry-share';
-import { cannot, hoursRange, lasts, lastsHours, makeRoute } from '../make-route';
+import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { ownPanelIfs, ownPanelParts } from '../own-panels';
 import { alwaysOff } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
@@ -157,15 +157,15 @@ function runHoursFor(kwhPerDay: number, siteKw: number): number {
 /** The fuel at hand and the battery, as they run down together. */
 function lastingOf(home: Home, { atHand }: FuelUse, hours: Figure): Lasting {
   return atHand === null && hours.low >= longestCounted(home)
-    ? lasts(null, true, 'It goes on while fuel can be had.')
-    : lastsHours(home, hours, 'The battery and the fuel at hand together');
+    ? lasts(null, true, { code: 'while-fuel' })
+    : lastsHours(home, hours, { code: 'battery-and-fuel' });
 }
 
 /** A battery that is empty before the morning carries no night, however much fuel there is. */
 function darkNights(home: Home, hours: Figure, restHours: number): Lasting {
-  const [rest, goal] = [restHours, home.goalHours.value].map((h) =>
-    formatQuantity(Math.round(h), 'h'),
-  );
-  const says = `It lasts ${hoursRange(hours)}: on a hard night a full battery is empty before the morning, for the generator rests for ${rest} while people sleep. It does not reach the ${goal} you asked for.`;
-  return lasts(hours, false, says);
+  return lasts(hours, false, {
+    code: 'dark-nights',
+    restHours,
+    goalHours: home.goalHours.value,
+  });
 }

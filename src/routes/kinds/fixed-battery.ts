@@ -5,11 +5,11 @@ import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { powerSteps, solarStepsKw } from '../../tables/generic-steps';
-import { LIMIT_HOURS, longestCounted } from '../battery-hours';
+import { longestCounted } from '../battery-hours';
 import type { If } from '../condition';
 import { type Fitted, fitPower, powerOf } from '../fit-power';
 import { gapOf } from '../gap';
-import { cannot, hoursRange, lasts, makeRoute } from '../make-route';
+import { cannot, lasts, makeRoute } from '../make-route';
 import type { Note } from '../note';
 import { ownFixedBattery } from '../own-battery';
 import { ownPanelIfs } from '../own-panels';
@@ -132,12 +132,6 @@ function solarIfs(home: Home): If[] {
     : [{ code: 'roof-measured-again', ...doubt }, 'roof-checked'];
 }
 
-/** "two weeks", or the goal where that is longer. */
-function atLeast(home: Home): string {
-  const hours = longestCounted(home);
-  return hours > LIMIT_HOURS ? formatQuantity(hours, 'h') : 'two weeks';
-}
-
 export function lastingOf(home: Home, chosen: Chosen): Lasting {
   const hours: Figure = figure({
     ...chosen.hours,
@@ -149,19 +143,16 @@ export function lastingOf(home: Home, chosen: Chosen): Lasting {
       'weather drawn from TMY3 statistics (NREL/TP-581-43156)',
     ),
   });
-  const goal = formatQuantity(home.goalHours.value, 'h');
-  const long =
-    chosen.hours.value >= longestCounted(home) ? `${atLeast(home)} or more` : hoursRange(hours);
   const byYears = sizedByYears(home);
-  const what = byYears
-    ? `an outage of ${goal} in 9 years in 10, whenever it starts`
-    : `9 in 10 outages of ${goal}`;
   const { nineOutagesInTenKwh, nineYearsInTenKwh } = chosen.size;
-  const needed = formatQuantity(byYears ? nineYearsInTenKwh : nineOutagesInTenKwh, 'kWh');
-  const says = chosen.reaches
-    ? `A full battery lasts ${long}. It carries at least ${what}.`
-    : `A full battery lasts ${long}. It does not carry ${what}: that would take about ${needed} of usable storage.`;
-  return lasts(hours, chosen.reaches, says);
+  const longest = longestCounted(home);
+  return lasts(hours, chosen.reaches, {
+    code: 'full-battery',
+    atLeastHours: chosen.hours.value >= longest ? longest : null,
+    byYears,
+    neededKwh: byYears ? nineYearsInTenKwh : nineOutagesInTenKwh,
+    goalHours: home.goalHours.value,
+  });
 }
 
 function notesOf(home: Home, fitted: Fitted, chosen: Chosen): Note[] {

@@ -16,7 +16,6 @@ import { atSite, fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from 
 import { hungryShare } from '../hungry-share';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import type { Note } from '../note';
-import { fuelToday } from '../once-stored';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
 import type { FuelUse, LeftOut, Part, Route } from '../route';
@@ -168,15 +167,11 @@ export function hardestSeason(home: Home, fitted: Fitted) {
 function lastingOf(home: Home, fuel: FuelUse) {
   const hours = fuelHours(fuel);
   if (hours === null) {
-    return lasts(
-      null,
-      true,
-      'It runs as long as the gas in the street does; that can fail in an earthquake or deep cold.',
-    );
+    return lasts(null, true, { code: 'while-street-gas' });
   }
-  const tank = fuel.fuel === 'propane' ? (fuel.tank ?? fuel.atHand) : null;
-  const gallons = tank === null ? fuelToday(fuel) : formatQuantity(tank.value, 'gal');
-  return lastsHours(home, hours, `The ${fuel.fuel} (${gallons})`);
+  const inTank = fuel.fuel === 'propane';
+  const atHand = (inTank ? fuel.tank : undefined) ?? fuel.atHand!;
+  return lastsHours(home, hours, { code: 'fuel', fuel: fuel.fuel, atHand, inTank });
 }
 
 function ifsOf(

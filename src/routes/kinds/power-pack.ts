@@ -52,7 +52,7 @@ function packRoute(
     nameplateKwh: pack.nameplateKwh,
     usableKwh: pack.usableKwh,
     gap: gapOf('plugged-in'),
-    lasting: lastsHours(home, pack.hours, `A full pack of ${pack.nameplateKwh} kWh`),
+    lasting: lastsHours(home, pack.hours, { code: 'full-pack', kwh: pack.nameplateKwh }),
     parts: packParts(pack),
     notes: ['charge-before-a-storm', 'ask-for-pure-sine'],
   });

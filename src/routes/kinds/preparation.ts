@@ -13,11 +13,7 @@ export function preparation(): Route {
   });
   return makeRoute('preparation', 'Getting ready, without a power source', {
     gap: gapOf('stays-dark'),
-    lasting: lasts(
-      none,
-      false,
-      'It gives no power: what needs power stops when the outage begins.',
-    ),
+    lasting: lasts(none, false, { code: 'no-power' }),
     parts: [part('preparation')],
     notes: ['things-to-have-ready'],
   });

@@ -58,11 +58,7 @@ function oneJobRoute(home: Home, loads: readonly Load[], size: PackSize): Route 
     nameplateKwh: size.nameplateKwh,
     usableKwh: size.usableKwh,
     gap: gapOf('ready-at-device'),
-    lasting: lastsHours(
-      home,
-      size.hours,
-      `${size.nameplateKwh} kWh for ${names.join(' and ').toLowerCase()}`,
-    ),
+    lasting: lastsHours(home, size.hours, { code: 'one-job', kwh: size.nameplateKwh, names }),
     parts: loads[0]!.id === 'sump' ? [part('sump-battery')] : packParts(size, buy),
     notes: ['beside-any-larger-route'],
   });

@@ -13,7 +13,6 @@ import { standbyGeneratorPart } from '../generator-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, siteShare } from '../generator-size';
 import { hungryShare } from '../hungry-share';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
-import { fuelToday } from '../once-stored';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import { fromSameTank, sharedTankNotes } from '../propane-beside';
 import type { FuelUse, LeftOut, Part, Route } from '../route';
@@ -178,13 +177,13 @@ function describe(home: Home, widths: Widths, it: Described): Route {
 function lastingOf(home: Home, use: FuelUse) {
   const hours = fuelHours(use);
   if (hours === null) {
-    return lasts(
-      null,
-      true,
-      'It runs as long as the gas in the street does; that can fail in an earthquake or deep cold.',
-    );
+    return lasts(null, true, { code: 'while-street-gas' });
   }
-  const what =
-    use.fuel === 'propane' ? 'The propane in the tank' : `The ${use.fuel} (${fuelToday(use)})`;
-  return lastsHours(home, hours, what);
+  return lastsHours(
+    home,
+    hours,
+    use.fuel === 'propane'
+      ? { code: 'propane-in-tank' }
+      : { code: 'fuel', fuel: use.fuel, atHand: use.atHand!, inTank: false },
+  );
 }

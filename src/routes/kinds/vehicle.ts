@@ -10,7 +10,7 @@ import type { If } from '../condition';
 import { cordsPart } from '../cords-there';
 import { LOAD_SHARE } from '../fit-power';
 import { gapOf } from '../gap';
-import { cannot, hoursRange, lasts, lastsHours, makeRoute } from '../make-route';
+import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import type { Note } from '../note';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { Lasting, LeftOut, Route } from '../route';
@@ -68,14 +68,18 @@ function ifsOf(store: HomeVehicle | null): If[] {
 /** Hours from its usual charge while it stands at home; with none promised where it is away for part of the day. */
 function lastingOf(home: Home, loads: readonly Load[], store: HomeVehicle | null): Lasting {
   if (store === null) {
-    return lastsHours(home, unknownHours(), 'Its fuel, which we do not know,');
+    return lastsHours(home, unknownHours(), { code: 'unknown-fuel' });
   }
   const hours = packHours(home, loads, store.storeKwh);
   const away = awayHours(store);
-  if (away === 0) return lastsHours(home, hours, 'What may be taken from the vehicle');
-  const told = home.facts.told('vehicle-away') ? 'You said' : 'We count that';
-  const says = `While it stays at home, what may be taken from it lasts ${hoursRange(hours)}. ${told} it is away about ${away} hours a day: nothing runs in those, so it is not counted as reaching the ${formatQuantity(home.goalHours.value, 'h')} you asked for.`;
-  return lasts(untilAway(store, hours), false, says);
+  if (away === 0) return lastsHours(home, hours, { code: 'vehicle-store' });
+  return lasts(untilAway(store, hours), false, {
+    code: 'vehicle-away',
+    storeHours: hours,
+    awayHours: away,
+    told: home.facts.told('vehicle-away'),
+    goalHours: home.goalHours.value,
+  });
 }
 
 /** Hours until it drives off, for an outage that starts at any hour of the day: none, half of them, the longest. */

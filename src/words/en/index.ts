@@ -12,6 +12,7 @@ import { sayPayback } from './money/say-payback';
 import { sayRates } from './money/say-rates';
 import { months, shortMonths } from './months';
 import { sayReason } from './reasons/say-reason';
+import { sayHowLong } from './routes/say-how-long';
 import { sayIf } from './routes/say-if';
 import { sayNote } from './routes/say-note';
 import { range, usd } from './say-dollars';
@@ -51,6 +52,7 @@ export const english = {
   share: sayShare,
   gap: sayGap,
   routeIf: sayIf,
+  howLong: sayHowLong,
   routeNote: sayNote,
   reason: sayReason,
   leftOut: sayLeftOut,

@@ -29,8 +29,9 @@ export function lasts(plan: Plan, words: Words): string {
   const say = words.household.frontPage;
   const { advice, home } = plan;
   const { route } = advice;
-  const { hours, reachesGoal, says } = route.lasting;
-  if (hours === null || route.carries.length === 0) return say.howLong(says);
+  const { hours, reachesGoal } = route.lasting;
+  if (hours === null || route.carries.length === 0)
+    return say.howLong(words.howLong(route.lasting));
   const stored = onceStored(home, route);
   const goalHours = home.goalHours.value;
   const careful = (stored?.route.lasting.hours ?? hours).low;

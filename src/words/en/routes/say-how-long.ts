@@ -1,0 +1,80 @@
+import { formatQuantity } from '../../../quantity/format-quantity';
+import type { HoursOf, HowLong } from '../../../routes/how-long';
+import type { Lasting } from '../../../routes/route';
+import { hoursRange } from './hours-range';
+
+const plain: Readonly<Record<'cannot' | 'no-power' | 'while-fuel' | 'while-street-gas', string>> = {
+  cannot: 'It cannot be used here.',
+  'no-power': 'It gives no power: what needs power stops when the outage begins.',
+  'while-fuel': 'It goes on while fuel can be had.',
+  'while-street-gas':
+    'It runs as long as the gas in the street does; that can fail in an earthquake or deep cold.',
+};
+
+/** How long a route lasts: "The gasoline (10 gal here) lasts about 30 h (careful count 20 h); you asked for 3 days." */
+export function sayHowLong(lasting: Pick<Lasting, 'hours' | 'reachesGoal' | 'how'>): string {
+  const { hours, how } = lasting;
+  switch (how.code) {
+    case 'against-goal':
+      return againstGoal(lasting, how);
+    case 'full-battery':
+      return fullBattery(lasting, how);
+    case 'dark-nights':
+      return `It lasts ${hoursRange(hours!)}: on a hard night a full battery is empty before the morning, for the generator rests for ${formatQuantity(Math.round(how.restHours), 'h')} while people sleep. It does not reach the ${formatQuantity(Math.round(how.goalHours), 'h')} you asked for.`;
+    case 'vehicle-away':
+      return `While it stays at home, what may be taken from it lasts ${hoursRange(how.storeHours)}. ${how.told ? 'You said' : 'We count that'} it is away about ${how.awayHours} hours a day: nothing runs in those, so it is not counted as reaching the ${formatQuantity(how.goalHours, 'h')} you asked for.`;
+    default:
+      return plain[how.code];
+  }
+}
+
+type Of<Code> = Extract<HowLong, { code: Code }>;
+type Said = Pick<Lasting, 'hours' | 'reachesGoal'>;
+
+function againstGoal({ hours, reachesGoal }: Said, { of, goalHours }: Of<'against-goal'>): string {
+  const lasts = `${hoursOf(of)} lasts ${hoursRange(hours!)}`;
+  const goal = formatQuantity(goalHours, 'h');
+  return reachesGoal
+    ? `${lasts}; you asked for ${goal}.`
+    : `${lasts}. It does not reach the ${goal} you asked for.`;
+}
+
+function fullBattery({ hours, reachesGoal }: Said, how: Of<'full-battery'>): string {
+  const goal = formatQuantity(how.goalHours, 'h');
+  const long =
+    how.atLeastHours === null ? hoursRange(hours!) : `${atLeast(how.atLeastHours)} or more`;
+  const what = how.byYears
+    ? `an outage of ${goal} in 9 years in 10, whenever it starts`
+    : `9 in 10 outages of ${goal}`;
+  return reachesGoal
+    ? `A full battery lasts ${long}. It carries at least ${what}.`
+    : `A full battery lasts ${long}. It does not carry ${what}: that would take about ${formatQuantity(how.neededKwh, 'kWh')} of usable storage.`;
+}
+
+const TWO_WEEKS = 14 * 24;
+
+const atLeast = (hours: number) => (hours > TWO_WEEKS ? formatQuantity(hours, 'h') : 'two weeks');
+
+function hoursOf(of: HoursOf): string {
+  switch (of.code) {
+    case 'battery-and-fuel':
+      return 'The battery and the fuel at hand together';
+    case 'unknown-fuel':
+      return 'Its fuel, which we do not know,';
+    case 'vehicle-store':
+      return 'What may be taken from the vehicle';
+    case 'propane-in-tank':
+      return 'The propane in the tank';
+    case 'fuel': {
+      const gallons = formatQuantity(of.atHand.value, 'gal');
+      const where = of.atHand.source.kind === 'assumed' ? 'not here yet' : 'here';
+      return `The ${of.fuel} (${of.inTank ? gallons : `${gallons} ${where}`})`;
+    }
+    case 'cans-filled':
+      return `Once the cans are filled (${formatQuantity(of.gallons, 'gal')} in all), it`;
+    case 'full-pack':
+      return `A full pack of ${of.kwh} kWh`;
+    case 'one-job':
+      return `${of.kwh} kWh for ${of.names.join(' and ').toLowerCase()}`;
+  }
+}
