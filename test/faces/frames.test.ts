@@ -197,3 +197,23 @@ test('a ZIP code told is read back by the town whose weather counts, before ther
   const text = frame.lines.map((line) => line.map((span) => span.text).join('')).join('\n');
   expect(text).toContain('Weather as near Bangor, Maine.');
 });
+
+test('keys at the foot are whole at every size, and the way to save is among them', () => {
+  const states = ['now-danger', 'home-zip', 'must-run', 'main-amps'].map((id) =>
+    at(interview.questions.find((q) => q.id === id)!),
+  );
+  const sizes = [
+    [30, 10],
+    [40, 24],
+    [80, 24],
+    [120, 40],
+    [200, 60],
+  ] as const;
+  for (const state of states) {
+    for (const [columns, rows] of sizes) {
+      const lines = draw(state, { columns, rows }).text.split('\n');
+      expect(flat(lines.join('\n'))).toContain('Ctrl+S save and stop');
+      expect(lines.slice(-2).join('')).not.toContain('…');
+    }
+  }
+});

@@ -15,6 +15,24 @@ export function footLines(
   return styled(flow(footWords(context, state, question), width, '   '), { dim: true });
 }
 
+/**
+ * The same where only so many lines are left: whole items, the first key and the way to save last given up.
+ */
+export function footWithin(
+  context: Context,
+  state: State,
+  question: Question,
+  { width, height }: { readonly width: number; readonly height: number },
+): Line[] {
+  if (height <= 0) return [];
+  let items = footWords(context, state, question);
+  while (items.length > 2 && flow(items, width, '   ').length > height) {
+    items = [...items.slice(0, -2), items.at(-1)!];
+  }
+  if (flow(items, width, '   ').length > height) items = items.slice(-1);
+  return styled(flow(items, width, '   '), { dim: true });
+}
+
 function footWords(context: Context, state: State, question: Question): string[] {
   switch (state.view) {
     case 'welcome':

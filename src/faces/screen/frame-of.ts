@@ -19,6 +19,9 @@ import { welcomeFrame } from './views/welcome';
 /** From this width on the draft stands beside the question. */
 const BESIDE_FROM = 100;
 const PANE_WIDTH = 38;
+/** A wide window gives the plan more room than a column. */
+const WIDE_FROM = 150;
+const WIDE_PANE_WIDTH = 60;
 
 /** The screen for a state, as data. Pure. */
 export function frameOf(parts: FrameParts): Frame {
@@ -30,9 +33,10 @@ export function frameOf(parts: FrameParts): Frame {
     const pane = hasPane ? paneBelow({ draft, changed }, width, glyphs) : [];
     return viewFrame(parts, width, pane);
   }
-  const left = textWidth(columns - PANE_WIDTH - 3);
+  const paneWidth = columns >= WIDE_FROM ? WIDE_PANE_WIDTH : PANE_WIDTH;
+  const left = textWidth(columns - paneWidth - 3);
   const frame = viewFrame(parts, left, []);
-  const pane = paneBeside({ draft, changed }, PANE_WIDTH);
+  const pane = paneBeside({ draft, changed }, paneWidth);
   return { ...frame, lines: besideEachOther(frame.lines, pane, left, parts) };
 }
 

@@ -4,7 +4,7 @@ import type { Context, State } from '../../../interview/state';
 import { leftWords, placeWords } from '../../place-words';
 import { whyNowWords } from '../../why-now-words';
 import { type CutRule, cutLines, fitParts } from '../fit-parts';
-import { footLines } from '../foot';
+import { footLines, footWithin } from '../foot';
 import { type Frame, type FrameParts, frameHeight } from '../frame';
 import { type Line, styled, widthOf, wrapText } from '../line';
 import { messageLines } from '../message-lines';
@@ -62,7 +62,7 @@ export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]
     ...blank('gap-pane'),
     ...cutLines(pane, tall('pane'), glyphs.cut),
     ...blank('gap-foot'),
-    ...cutLines(foot, tall('foot'), glyphs.cut),
+    ...footWithin(context, state, question, { width, height: tall('foot') }),
   ];
   const cursor =
     block.cursorX === null ? null : { x: block.cursorX, y: head.length + block.from - rows.start };

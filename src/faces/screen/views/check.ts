@@ -4,7 +4,7 @@ import { type Row, rowsOf } from '../../../interview/rows';
 import type { Context, State } from '../../../interview/state';
 import { CHECK_TITLE, checkHint } from '../../check-words';
 import { type CutRule, cutLines, fitParts } from '../fit-parts';
-import { footLines } from '../foot';
+import { footLines, footWithin } from '../foot';
 import { type Frame, type FrameParts, frameHeight } from '../frame';
 import { type Line, styled, wrapText } from '../line';
 import { messageLines } from '../message-lines';
@@ -45,7 +45,7 @@ export function checkFrame(parts: FrameParts, width: number, pane: readonly Line
     ...blank('gap-pane'),
     ...cutLines(pane, tall('pane'), glyphs.cut),
     ...blank('gap-foot'),
-    ...cutLines(foot, tall('foot'), glyphs.cut),
+    ...footWithin(context, state, questionAt(context, state.at), { width, height: tall('foot') }),
   ];
   return { lines, cursor: null, maxScroll: 0, page: 1 };
 }

@@ -1,7 +1,7 @@
 import { questionAt } from '../../../interview/relevant';
 import { rowsOf } from '../../../interview/rows';
 import { type CutRule, cutLines, fitParts } from '../fit-parts';
-import { footLines } from '../foot';
+import { footLines, footWithin } from '../foot';
 import { type Frame, type FrameParts, frameHeight } from '../frame';
 import { type Line, styled, wrapText } from '../line';
 import { messageLines } from '../message-lines';
@@ -49,7 +49,7 @@ export function readingFrame(parts: FrameParts, width: number, { title, text }: 
     ...rows.lines,
     ...cutLines(message, tall('message'), glyphs.cut),
     ...(tall('gap-foot') > 0 ? [[]] : []),
-    ...cutLines(foot, tall('foot'), glyphs.cut),
+    ...footWithin(context, state, question, { width, height: tall('foot') }),
   ];
   return { lines, cursor: null, maxScroll: scrolled.maxScroll, page: scrolled.lines.length };
 }
