@@ -26,7 +26,7 @@ export function fuelToStore(home: Home, advice: Advice): FuelToStore | null {
   const { fuel } = advice.route;
   if (fuel === null || fuel.atHand === null) return null;
   if (fuel.fuel === 'propane') return propane(home, fuel);
-  const keptNow = keptGal(home);
+  const keptNow = keptGal(home, fuel.fuel);
   const wholeGal = gallonsForGoal(home, fuel);
   if (keptNow >= wholeGal) return null;
   const limitGal = gasolineLimitGal(home);

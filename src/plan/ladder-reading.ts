@@ -35,6 +35,6 @@ export function readingOf({ home, fuelToStore, advice: { route } }: Of, percent:
     return { of: 'tank', gallons: Math.ceil(contents - (1 - share) * usable) };
   }
   const atStart =
-    fuelToStore === null ? fuel.atHand.value : keptGal(home) + fuelToStore.moreGallons;
+    fuelToStore === null ? fuel.atHand.value : keptGal(home, fuel.fuel) + fuelToStore.moreGallons;
   return { of: 'cans', gallons: Math.ceil(share * atStart), fuel: fuel.fuel };
 }

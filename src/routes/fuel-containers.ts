@@ -1,5 +1,6 @@
 import { healthHangs } from '../home/health-devices';
 import type { Home } from '../home/home';
+import type { GeneratorFuel } from '../tables/fuels';
 import { part, total } from './costs';
 import { gasolineLimitGal } from './gasoline-limit';
 import type { FuelUse, Part, Route } from './route';
@@ -7,7 +8,7 @@ import type { FuelUse, Part, Route } from './route';
 /** The route without cans for more fuel than is kept today; null where none are among its parts, or nothing is kept. */
 export function withoutCans(home: Home, route: Route): Route | null {
   const { fuel } = route;
-  const kept = keptGal(home);
+  const kept = keptGal(home, route.fuel?.fuel);
   const parts = route.parts.filter((one) => one.equipmentClass !== 'fuel-storage');
   if (fuel === null || kept === 0 || parts.length === route.parts.length) return null;
   return { ...route, parts, costUsd: total(parts), fuel: { ...fuel, noMoreThanGal: kept } };
@@ -23,12 +24,20 @@ export function gallonsForGoal(home: Home, fuel: FuelUse): number {
 export function cansGal(home: Home, fuel: FuelUse): number | null {
   if (fuel.atHand === null || fuel.fuel === 'propane') return null;
   if (fuel.noMoreThanGal !== undefined) return fuel.noMoreThanGal;
-  return Math.max(keptGal(home), Math.min(gallonsForGoal(home, fuel), gasolineLimitGal(home)));
+  return Math.max(
+    keptGal(home, fuel.fuel),
+    Math.min(gallonsForGoal(home, fuel), gasolineLimitGal(home)),
+  );
 }
 
-/** Gallons kept today; 0 where none was told. */
-export function keptGal({ facts }: Home): number {
-  return facts.told('gasoline-gallons') ? facts.number('gasoline-gallons')! : 0;
+/** The question that tells how much of a fuel in cans or in a tank of its own is kept. */
+export const keptIn = (fuel: GeneratorFuel | undefined) =>
+  fuel === 'diesel' ? 'diesel-gallons' : 'gasoline-gallons';
+
+/** Gallons kept today of gasoline, or of diesel where the generator burns it; 0 where none was told. */
+export function keptGal({ facts }: Home, fuel?: GeneratorFuel): number {
+  const id = keptIn(fuel);
+  return facts.told(id) ? facts.number(id)! : 0;
 }
 
 /** Where none is kept the count leans on cans still to be filled, and on no more of them than are bought. */
@@ -51,7 +60,7 @@ export function fuelContainers(home: Home, fuel: FuelUse): Part[] {
       ? [part('gas-line', 1, 'Connection to the propane tank, by a gas fitter')]
       : [part('fuel-storage', 1, 'Approved cylinders for propane')];
   }
-  const kept = keptGal(home);
+  const kept = keptGal(home, fuel.fuel);
   const missing = Math.ceil(cansGal(home, fuel)! - kept);
   if (missing <= 0) return [];
   const more = kept > 0 ? 'more gal' : 'gal';

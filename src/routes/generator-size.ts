@@ -13,6 +13,7 @@ import {
 } from '../tables/fuels';
 import type { PowerStep } from '../tables/generic-steps';
 import { practiceRange } from '../tables/practice-figures';
+import { keptIn } from './fuel-containers';
 import type { FuelUse } from './route';
 
 /** What each size of generator still gives at the height and heat of this site, and on its fuel. */
@@ -144,13 +145,13 @@ export function portableFuel({ facts }: Home): GeneratorFuel {
 /** Contents told are contents. A float gauge is rough to a tenth, and a tank run dry needs a leak test. */
 export const PROPANE_USABLE = practiceRange('propane-usable-share');
 
-/** Fuel at hand for a generator: gasoline kept, or the propane told to be in the tank; piped gas has no end. */
+/** Fuel at hand for a generator: gasoline or diesel kept, or the propane told to be in the tank; piped gas has no end. */
 export function fuelAtHand(home: Home, widths: Widths, fuel: GeneratorFuel): Figure | null {
   if (fuel === 'natural-gas') return null;
   const { facts } = home;
   const name = 'fuel at hand';
   if (fuel !== 'propane') {
-    const kept = answerFigure(facts, widths, 'gasoline-gallons', { unit: 'gal', name });
+    const kept = answerFigure(facts, widths, keptIn(fuel), { unit: 'gal', name });
     return kept !== null && kept.value > 0 ? kept : wouldKeep(name);
   }
   const tank = answerFigure(facts, widths, 'propane-gallons', {

@@ -48,11 +48,14 @@ function restsOn(condition: Condition | undefined): Question[] {
   return questions.filter((q) => found.has(q.id));
 }
 
-/** Answers worth trying: every choice alone, both sides of each number compared with, and not sure. */
+/** Answers worth trying: every choice alone and all of them, both sides of each number compared with, and not sure. */
 function candidates(question: Question): Answer[] {
   const { kind, choices = [], possible } = question;
   if (kind === 'choice') return [...choices.map((c) => c.id), NOT_SURE];
-  if (kind === 'choices') return [...choices.map((c) => [c.id]), NOT_SURE];
+  if (kind === 'choices') {
+    const together = choices.filter((c) => !c.alone).map((c) => c.id);
+    return [...choices.map((c) => [c.id]), together, NOT_SURE];
+  }
   if (kind === 'zip') return ['04401', NOT_SURE];
   if (kind !== 'number') return [NOT_SURE];
   const compared = everyCondition.flatMap(({ leaf }) => {

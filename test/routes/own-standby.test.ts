@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
 import { siteShare } from '../../src/routes/generator-size';
+import { ownGenerator } from '../../src/routes/kinds/own-generator';
+import { ownStandby } from '../../src/routes/kinds/own-standby';
 import { standbyGenerator } from '../../src/routes/kinds/standby-generator';
 import { sayIf } from '../../src/words/en/routes/say-if';
 import { houseWith } from '../plan/electrical/electrical-home';
@@ -68,7 +70,7 @@ describe('a standby generator they own', () => {
       hours / 2,
       6,
     );
-    const oil = routeOf({ 'engine-fuel': 'diesel', 'gas-supply': 'none', 'gasoline-gallons': 10 });
+    const oil = routeOf({ 'engine-fuel': 'diesel', 'gas-supply': 'none', 'diesel-gallons': 10 });
     expect(oil.fuel!.fuel).toBe('diesel');
     expect(oil.fuel!.atHand!.value).toBe(10);
   });
@@ -86,5 +88,30 @@ describe('a standby generator they own', () => {
   test('of two generators the label read may be of either: the fixed one is not counted', () => {
     const both = routeOf({ 'own-sources': ['engine-standby', 'engine-portable'] });
     expect(both.costUsd.value).toBeGreaterThan(1000);
+  });
+});
+
+describe('fuel and label are those of the generator that would be used', () => {
+  const diesel = { 'engine-fuel': 'diesel', 'gasoline-gallons': 5, 'goal-hours': 24 };
+
+  test('a diesel one burns the diesel told, not the gasoline', () => {
+    const route = routeOf({ ...diesel, 'diesel-gallons': 120 });
+    expect(route.fuel).toMatchObject({ fuel: 'diesel' });
+    expect(route.fuel!.atHand!.value).toBe(120);
+    const { hours } = route.lasting;
+    expect(hours!.value).toBeCloseTo((24 * 120) / route.fuel!.perDay.value, 6);
+    const unread = routeOf({ ...diesel, 'diesel-gallons': 'not sure' }).fuel!.atHand!;
+    expect([unread.low, unread.value, unread.high]).toEqual([0, 5, 20]);
+  });
+
+  test('of two the one told counts; nobody knows which: the one that needs a person', () => {
+    const two = { 'own-sources': ['engine-portable', 'engine-standby'] };
+    const counts = (which: string) => {
+      const home = houseWith({ ...own, ...two, 'engine-which': which });
+      return [ownStandby(home) !== null, ownGenerator(home) !== null];
+    };
+    expect(counts('standby')).toEqual([true, false]);
+    expect(counts('portable')).toEqual([false, true]);
+    expect(counts('not sure')).toEqual([false, true]);
   });
 });

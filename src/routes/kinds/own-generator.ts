@@ -4,6 +4,7 @@ import type { PowerStep } from '../../tables/generic-steps';
 import { practice } from '../../tables/practice-figures';
 import { siteShare } from '../generator-size';
 import { isFuel } from './generator-fuels';
+import { isTheOne } from './own-standby';
 
 /** The portable generator the household has already. */
 export interface OwnGenerator {
@@ -28,7 +29,7 @@ export function ownGenerator(home: Home): OwnGenerator | null {
   const { facts } = home;
   if (!facts.told('own-sources') || !facts.has('own-sources', 'engine-portable')) return null;
   const ratedWatts = facts.number('engine-watts');
-  if (ratedWatts === null) return null;
+  if (ratedWatts === null || !isTheOne(facts, 'portable')) return null;
   const fuel = facts.value('engine-fuel');
   const burns = isFuel(fuel) ? fuel : 'gasoline';
   const label = facts.told('engine-watts-for') && facts.is('engine-watts-for', 'this-fuel');

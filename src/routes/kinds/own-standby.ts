@@ -1,3 +1,4 @@
+import type { Facts } from '../../home/facts';
 import { gasHere } from '../../home/gas-here';
 import type { Home } from '../../home/home';
 import type { GeneratorFuel } from '../../tables/fuels';
@@ -28,14 +29,14 @@ type Transfer = 'automatic' | 'by-hand' | 'none';
 const START_PER_WATT = practice('standby-start-per-watt');
 
 /**
- * Null where none was told, and where a portable one is there as well: the questions ask for the label of one generator,
- * and which of the two was read is not known.
+ * Null where none was told. Of two generators only the one counts whose label was read: this one where the household said
+ * that it would use it.
  */
 export function ownStandby(home: Home): OwnStandby | null {
   const { facts } = home;
   if (!facts.told('own-sources') || !facts.has('own-sources', 'engine-standby')) return null;
   const ratedWatts = facts.number('engine-watts');
-  if (ratedWatts === null || facts.has('own-sources', 'engine-portable')) return null;
+  if (ratedWatts === null || !isTheOne(facts, 'standby')) return null;
   const watts = ratedWatts * siteShare(home);
   const burns = facts.told('engine-fuel') ? facts.value('engine-fuel') : null;
   return {
@@ -49,6 +50,12 @@ export function ownStandby(home: Home): OwnStandby | null {
     fuel: isFuel(burns) ? burns : fuelOfGas[gasHere(facts)],
     transfer: transferOf(home),
   };
+}
+
+/** The generator the questions are about; of two that are there, the one the household would use. */
+export function isTheOne(facts: Facts, which: 'portable' | 'standby'): boolean {
+  const other = which === 'portable' ? 'engine-standby' : 'engine-portable';
+  return !facts.has('own-sources', other) || facts.is('engine-which', which);
 }
 
 /** A switch of which nobody knows what it is counts as none. */
