@@ -34,8 +34,19 @@ export interface Measure {
   readonly setF: number | null;
 }
 
-/** Every measure with an effect on this home, in the order of the table; one that may not be used here is left out. */
-export function measuresOf(home: Home): Measure[] {
+const made = new WeakMap<Home, readonly Measure[]>();
+
+/**
+ * Every measure with an effect on this home, in the order of the table; one that may not be used here is left out. Made once for
+ * each home.
+ */
+export function measuresOf(home: Home): readonly Measure[] {
+  const known = made.get(home) ?? measuresHere(home);
+  made.set(home, known);
+  return known;
+}
+
+function measuresHere(home: Home): Measure[] {
   return measureTable.rows.flatMap((row) => {
     const counted = countedAlready(home, row.id);
     if (counted !== null)
@@ -45,6 +56,7 @@ export function measuresOf(home: Home): Measure[] {
       return saves === null ? [] : [measure(home, row, { use: row.use, saves, loads: [] })];
     }
     const after = withMeasure(home, home.loads, row);
+    if (after === home.loads) return [];
     const saves = savesOf(home, home.loads, after) ?? savesBesideOthers(home, row);
     if (saves === null) return [];
     return [measure(home, row, { use: row.use, saves, loads: changedLoads(home.loads, after) })];

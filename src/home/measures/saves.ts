@@ -34,6 +34,7 @@ export function savesOf(
   if (before === after) return null;
   for (const of of ['must', 'good', 'all'] as const) {
     const [usual, less] = [before, after].map((loads) => inScope(loads, scopes[of]));
+    if (areSame(usual!, less!)) continue;
     const saves = difference(usual!, less!, goalSeasons);
     if (hasEffect(saves)) return { of, ...saves };
   }
@@ -42,6 +43,9 @@ export function savesOf(
 
 const inScope = (loads: readonly Load[], ranks: readonly string[]) =>
   loads.filter((load) => ranks.includes(load.rank) && !load.offInOutage);
+
+const areSame = (a: readonly Load[], b: readonly Load[]) =>
+  a.length === b.length && a.every((load, i) => load === b[i]);
 
 function difference(before: readonly Load[], after: readonly Load[], seasons: readonly Season[]) {
   const [usual, less]: Demand[] = [demandOf(before, seasons), demandOf(after, seasons)];
