@@ -56,13 +56,18 @@ export class SizeOdds {
    */
   share(feeding: Feeding): number {
     const { route, careful, loads } = feeding;
-    const { share } = this.sampled(feeding, this.world.years);
+    const share = this.sampledShare(feeding);
     const alike = share === 0 || share === 1;
     if (careful || loads.length === 0 || isWalked(route) || (alike && this.manyStarts())) {
       return share;
     }
     if (route.generator !== null) return this.countedOnGenerator(feeding);
     return route.usableKwh === null ? share : this.countedOnBattery(feeding);
+  }
+
+  /** The same from sampled starts alone. */
+  sampledShare(feeding: Feeding): number {
+    return this.sampled(feeding, this.world.years).share;
   }
 
   private manyStarts(): boolean {

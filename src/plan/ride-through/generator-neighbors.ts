@@ -10,10 +10,12 @@ import { formatQuantity } from '../../quantity/format-quantity';
 import { usableOf } from '../../routes/battery-hours';
 import { part } from '../../routes/costs';
 import { LOAD_SHARE } from '../../routes/fit-power';
+import { cansGal } from '../../routes/fuel-containers';
+import { gasolineLimitGal } from '../../routes/gasoline-limit';
 import { portableGeneratorPart, standbyGeneratorPart } from '../../routes/generator-part';
 import { atSite, siteShare } from '../../routes/generator-size';
 import { onceStored } from '../../routes/once-stored';
-import type { Route } from '../../routes/route';
+import type { FuelUse, Route } from '../../routes/route';
 import { fuelStorage } from '../../tables/fuel-storage';
 import { batteryStepsKwh, type PowerStep, powerSteps } from '../../tables/generic-steps';
 import { namedValue } from '../../tables/named-values';
@@ -23,7 +25,6 @@ import type { Neighbor } from './ride-through';
 import { stepsBeside } from './steps-beside';
 
 const CAN_GAL = namedValue(fuelStorage, 'gasoline-can-gal').value;
-const MOST_GASOLINE_GAL = namedValue(fuelStorage, 'gasoline-total-gal').value;
 
 /** Beside a generator: a can of fuel less and more, a generator one step smaller and larger, and its battery's steps. */
 export function generatorNeighbors(
@@ -47,9 +48,11 @@ export function generatorNeighbors(
       filled !== null &&
       fuelStep !== true && { oddsOnceStored: shareOf({ ...other, fuel: filled }) }),
   });
-  return [...fuelSteps(route), ...generatorSteps(home, route), ...batterySteps(home, route)].map(
-    withOdds,
-  );
+  return [
+    ...fuelSteps(home, route),
+    ...generatorSteps(home, route),
+    ...batterySteps(home, route),
+  ].map(withOdds);
 }
 
 interface Beside {
@@ -61,16 +64,17 @@ interface Beside {
   readonly fuelStep?: boolean;
 }
 
-/** Gasoline by the can, never beyond what fire codes commonly allow; propane as full or empty as the tank may be found. */
-function fuelSteps(route: Route): Beside[] {
+/**
+ * Gasoline by the can, and what there is once the cans among the parts are filled, never beyond what may usually be kept here;
+ * propane as full or empty as the tank may be found.
+ */
+function fuelSteps(home: Home, route: Route): Beside[] {
   const { fuel } = route;
   if (fuel === null || fuel.atHand === null) return [];
   const { atHand } = fuel;
   const inCans = fuel.fuel === 'gasoline' || fuel.fuel === 'diesel';
   const amounts = inCans
-    ? [atHand.value - CAN_GAL, atHand.value + CAN_GAL].filter(
-        (gallons) => gallons > 0 && gallons <= MOST_GASOLINE_GAL,
-      )
+    ? cansBeside(home, fuel, atHand.value)
     : [atHand.low, atHand.high].filter((gallons) => Math.abs(gallons - atHand.value) > 0.5);
   return amounts.map((gallons) => {
     const less = gallons < atHand.value ? 'less' : 'more';
@@ -87,6 +91,15 @@ function fuelSteps(route: Route): Beside[] {
       fuelStep: true,
     };
   });
+}
+
+function cansBeside(home: Home, fuel: FuelUse, today: number): number[] {
+  const kept = cansGal(home, fuel) ?? today;
+  const most = Math.max(gasolineLimitGal(home), kept);
+  const amounts = [today - CAN_GAL, today + CAN_GAL, kept];
+  return [...new Set(amounts)]
+    .filter((gallons) => gallons > 0 && gallons <= most && gallons !== today)
+    .sort((a, b) => a - b);
 }
 
 /** Generators the household owns already have no steps beside them. */
