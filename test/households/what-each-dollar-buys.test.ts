@@ -1,0 +1,82 @@
+import { describe, expect, test } from 'vitest';
+import type { Line } from '../../src/advice/list/line';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
+import { english } from '../../src/words/en';
+import { planOf } from './read-household';
+
+/** What a competent practitioner would say of the demo homes: our judgement, not an outside check. */
+const listOf = (name: string, changed = {}) => planOf(name, changed).advice;
+const reaching = (list: readonly Line[]) => list.filter((line) => line.reaches);
+
+describe('tower-six: $900, 48 h, a CPAP of 34 W', () => {
+  const { list, advised, waysOn } = listOf('tower-six');
+
+  test('a battery lantern, the router some hours and a pack of 1 kWh do it within the money', () => {
+    const line = list[advised!]!;
+    expect(line).toMatchObject({ way: 'thrifty', reaches: true, withinBudget: true });
+    expect(line.route!.nameplateKwh).toBe(1);
+    expect(line.usd).toBeLessThanOrEqual(900);
+    expect(line.carried.carried).toBe(line.carried.of);
+    expect(waysOn).toBeNull();
+  });
+
+  test('as usual the same pack is far too small', () => {
+    const usual = list.filter(({ way, route }) => way === 'usual' && route !== null);
+    expect(reaching(usual)).toEqual([]);
+  });
+});
+
+describe('birch-street: 10 gallons kept, 21 for the goal', () => {
+  const plan = planOf('birch-street');
+  const { list, advised, route } = plan.advice;
+
+  test('the cans it tells to buy are counted, and reach the goal', () => {
+    const line = list[advised!]!;
+    expect(line).toMatchObject({ reaches: true, way: 'usual' });
+    expect(line.storedGal).toBeGreaterThan(10);
+    expect(line.value.odds).toBeGreaterThanOrEqual(95);
+    expect(route.parts.map((part) => part.equipmentClass)).toContain('fuel-storage');
+  });
+
+  test('the sizes beside it hold the gallons that reach it', () => {
+    const [ride] = plan.rideThrough.routes;
+    expect(ride!.neighbors.map(({ says }) => says).join('; ')).toContain(
+      `${list[advised!]!.storedGal} gal`,
+    );
+    expect(Math.max(...ride!.neighbors.map(({ odds }) => odds ?? 0))).toBeGreaterThan(0.95);
+  });
+
+  test('more money buys nobody needed at home, and the list says by how much it is above', () => {
+    const last = list.at(-1)!;
+    expect(last.route!.kind).toBe('standby-engine');
+    expect(last.withinBudget).toBe(false);
+    expect(planMarkdown(plan, english)).toMatch(/above the \$5,000 you told us/);
+  });
+});
+
+test('ridge-road: one generator carries all from the propane that is there, and nothing dearer is listed', () => {
+  const { list, advised } = listOf('ridge-road');
+  expect(advised).toBe(list.length - 1);
+  expect(list[advised!]!.route!.fuel!.fuel).toBe('propane');
+  expect(list[advised!]!.value.odds).toBe(100);
+});
+
+test('where $1,200 leaves the furnace out, the plan says how much more, and what may go, and when to leave', () => {
+  const plan = planOf('birch-street', { 'budget-now': 1200, 'budget-later': 0 });
+  const { waysOn, list, advised } = plan.advice;
+  expect(list[advised!]!.reaches).toBe(false);
+  expect(waysOn!.moreMoney!.line.route!.kind).toBe('engine-inlet');
+  expect(waysOn!.moreMoney!.moreUsd).toBe(waysOn!.moreMoney!.line.usd - 1200);
+  expect(waysOn!.lessCarried!.without).toEqual(['furnace-gas']);
+  expect(waysOn!.lessCarried!.line.usd).toBeLessThanOrEqual(1200);
+  const [front] = planMarkdown(plan, english).split('\n# The details\n');
+  expect(front).toMatch(/Ways on, for the whole job: /);
+  expect(front).toMatch(/When to leave: /);
+});
+
+test('where a week is wished for and the limit of gasoline is a few days, the goal that is reached is named', () => {
+  const { waysOn } = listOf('birch-street', { 'goal-hours': 168 });
+  expect(waysOn!.shorterGoal!.hours).toBeGreaterThan(72);
+  expect(waysOn!.shorterGoal!.hours).toBeLessThan(168);
+  expect(waysOn!.moreMoney!.line.route!.kind).toBe('standby-engine');
+});
