@@ -60,7 +60,9 @@ export function routeInWays(
   const at = (way: Way): InWay => {
     const lived = inWay(home, counted, way);
     const shares =
-      way === route.way ? ownShares : sharesOf(home, world, lived, { season, ownShares });
+      way === route.way
+        ? ownShares
+        : sharesOf(home, world, lived, { season, ownShares, sampled: own !== null });
     const { hours } = counted.lasting;
     const ownHours = hours === null ? null : { likely: hours.value, careful: hours.low };
     return {
@@ -109,11 +111,16 @@ function sharesOf(
   home: Home,
   world: World,
   route: Route,
-  { season, ownShares }: { season: Season; ownShares: Shares },
+  { season, ownShares, sampled }: { season: Season; ownShares: Shares; sampled: boolean },
 ): Shares {
+  // Odds once the cans are filled come from the sampled starts: both ways from the same.
+  const likely = () =>
+    sampled
+      ? goalShare(home, world, route, { season, careful: false })
+      : goalOdds(home, world, route, season);
   const known = (share: number) => route.way === 'thrifty' && share === 1;
   return {
-    share: known(ownShares.share) ? 1 : goalOdds(home, world, route, season),
+    share: known(ownShares.share) ? 1 : likely(),
     carefulShare: known(ownShares.carefulShare)
       ? 1
       : goalShare(home, world, route, { season, careful: true }),
