@@ -2,6 +2,9 @@ import type { Plan } from '../../../plan/plan';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
 
+/** As on the picture, from the cheapest. */
+const LETTERS = 'ABCDEFGH';
+
 /** The list of what nothing beats, from $0 up, with what each line is made of. */
 export function sayDollarsBuy(plan: Plan, words: Words): string[] {
   const { list, advised, reason, careful } = plan.advice;
@@ -9,14 +12,20 @@ export function sayDollarsBuy(plan: Plan, words: Words): string[] {
   const say = words.household.dollarsBuy;
   const { goalHours, season } = plan.rideThrough;
   const lines = list.map((line, i) =>
-    say.line({ line, goalHours, advised: i === advised, budgetUsd: reason.budgetUsd }),
+    say.line({
+      line,
+      letter: LETTERS[i]!,
+      goalHours,
+      advised: i === advised,
+      budgetUsd: reason.budgetUsd,
+    }),
   );
-  const parts = list.flatMap(({ route, usd }) =>
+  const parts = list.flatMap(({ route, usd }, i) =>
     route === null
       ? []
       : [
           say.parts(
-            usd,
+            LETTERS[i]!,
             route.parts.map((part) => words.household.advised.part(part.name, part.costUsd)),
             usd - route.costUsd.value,
           ),

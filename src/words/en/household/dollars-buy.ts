@@ -7,6 +7,8 @@ import { sayShare } from './share';
 /** A line as the household reads it. */
 export interface LineSaid {
   readonly line: Line;
+  /** Under which the picture shows it. */
+  readonly letter: string;
   readonly goalHours: number;
   readonly advised: boolean;
   /** The money told, $; null where none was. */
@@ -17,11 +19,12 @@ export interface LineSaid {
 export const dollarsBuy = {
   title: 'What each dollar buys',
   intro: (goalHours: number, season: Season, careful: boolean) =>
-    `All routes, sizes, fuel and ways of living, weighed together: these nothing beats in money and in what they do. Counted are outages of ${hoursOf(goalHours)} that start in ${season}${careful ? ', by the careful count, because health hangs on power' : ''}.`,
-  /** "$860: plug-in power pack of 1 kWh, living thriftily: carries all 4, through more than 99 of 100 such outages." */
-  line({ line, goalHours, advised, budgetUsd }: LineSaid): string {
+    `All routes, sizes, fuel and ways of living, weighed together: these nothing beats in money and in what they do. Counted are outages of ${hoursOf(goalHours)} that start in ${season}${careful ? ', by the careful count, for health may hang on power' : ''}.`,
+  /** "B. $860: plug-in power pack of 1 kWh, living thriftily: carries all 4, through more than 99 of 100 such outages." */
+  line({ line, letter, goalHours, advised, budgetUsd }: LineSaid): string {
     const { route, value } = line;
-    if (route === null) return '$0: nothing bought: what needs power stops when the outage begins.';
+    if (route === null)
+      return `${letter}. $0: nothing bought: what needs power stops when the outage begins.`;
     const thrifty = line.way === 'thrifty' ? ', living thriftily' : '';
     const { carried, of } = line.carried;
     const things = carried === of ? `all ${of}` : `${carried} of ${of}`;
@@ -36,11 +39,11 @@ export const dollarsBuy = {
         : []),
       ...(advised ? [' **This is the one advised.**'] : []),
     ];
-    return `${usd(line.usd)}: ${route.title.toLowerCase()}${sizeOf(line)}${thrifty}: carries ${things} that must run, ${howFar(line, goalHours)}.${devices}${marks.join('')}`;
+    return `${letter}. ${usd(line.usd)}: ${route.title.toLowerCase()}${sizeOf(line)}${thrifty}: carries ${things} that must run, ${howFar(line, goalHours)}.${devices}${marks.join('')}`;
   },
   madeOf: 'What each is made of:',
-  parts: (lineUsd: number, parts: readonly string[], extraUsd: number) =>
-    `${usd(lineUsd)}: ${[...parts, ...(extraUsd > 0 ? [`what living thriftily takes, ${usd(extraUsd)}`] : [])].join('; ')}.`,
+  parts: (letter: string, parts: readonly string[], extraUsd: number) =>
+    `${letter}. ${[...parts, ...(extraUsd > 0 ? [`what living thriftily takes, ${usd(extraUsd)}`] : [])].join('; ')}.`,
   thriftily:
     'Living thriftily means what costs little and needs less power: lanterns for ceiling lights, cold food kept cold in turns, things used by turns.',
 };
