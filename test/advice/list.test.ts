@@ -1,70 +1,20 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { advise } from '../../src/advice/advise';
-import { hardestSeason } from '../../src/advice/hardest-season';
-import { candidatesOf } from '../../src/advice/list/candidate';
 import { isEnough } from '../../src/advice/list/enough';
-import { type Ranked, rank } from '../../src/advice/list/list-of';
-import { asUsual, thriftily } from '../../src/advice/list/living';
-import type { SizeKind } from '../../src/advice/list/source';
 import type { Weighed } from '../../src/advice/list/unbeaten';
-import { type Value, weighingOf, worthOf } from '../../src/advice/list/value';
-import { SizeOdds } from '../../src/advice/ride/size-odds';
 import { mayGo } from '../../src/advice/ways-on/may-go';
 import { withoutLoads } from '../../src/advice/ways-on/without-loads';
-import { widthsOf } from '../../src/home/build-home';
-import type { Home } from '../../src/home/home';
-import { World } from '../../src/home/world';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
-import { allKinds, sizedKind } from '../../src/routes/all-routes';
+import { allKinds } from '../../src/routes/all-routes';
 import { randomHome } from '../random-home';
+import { atLeast, beatenOn, type Case, caseOf, everything, size, widths } from './list-case';
 
 /** Homes told at random; the long run takes many more. */
 const SEEDS = Array.from({ length: 20 }, (_, i) => 7001 + i);
-const YEARS = 2;
-const widths = widthsOf(interview);
-const size: SizeKind = (kind, home, world) => sizedKind(kind, home, world, widths);
-
-interface Case {
-  readonly home: Home;
-  readonly world: World;
-  readonly ranked: Ranked;
-}
-
-function caseOf(home: Home, world = new World(home, YEARS)): Case {
-  return { home, world, ranked: rank(home, world, allKinds(home, world, widths), size) };
-}
-
 const cases = SEEDS.map((seed) =>
   caseOf(homeFromAnswers(interview, randomHome(seed), '2026-11-25')),
 );
-
-/** Every size of every kind in both ways, weighed one by one: nothing is left out for its price. */
-function everything({ home, world }: Case): Weighed[] {
-  return [asUsual(home), thriftily(home)].flatMap((living) => {
-    if (living === null) return [];
-    const by = weighingOf(living.home, allKinds(home, world, widths));
-    const odds = new SizeOdds(living.home, world, hardestSeason(home));
-    return allKinds(living.home, world, widths)
-      .flatMap((kind) => candidatesOf(living, kind))
-      .map((one) => ({ ...one, value: worthOf(one, by, odds) }));
-  });
-}
-
-const figures = ({ devices, odds, full, long, share }: Value) => [
-  devices ?? 0,
-  odds,
-  Number(full),
-  Number(long),
-  share,
-];
-
-/** By hand, place after place: the first figure that differs decides. */
-function atLeast(a: Value, b: Value): boolean {
-  const [x, y] = [figures(a), figures(b)];
-  const at = x.findIndex((one, i) => one !== y[i]);
-  return at < 0 || x[at]! > y[at]!;
-}
 
 const cheapestEnough = ({ ranked }: Case) => ranked.all.find(isEnough);
 
@@ -77,17 +27,8 @@ describe('what each dollar buys', () => {
   test.each(cases.map((one, i) => [SEEDS[i], one] as const))(
     'nothing beats what is on it, home %i',
     (_, one) => {
+      expect(beatenOn(one)).toEqual([]);
       const others = everything(one);
-      for (const line of one.ranked.all) {
-        const beaten = others.filter(
-          (other) =>
-            (other.usd < line.usd ||
-              (other.usd === line.usd && !atLeast(line.value, other.value))) &&
-            atLeast(other.value, line.value) &&
-            (other.living.way === 'usual' || line.living.way === 'thrifty' || !isEnough(line)),
-        );
-        expect(beaten.map(({ usd, counted }) => `${counted.kind} for ${usd}`)).toEqual([]);
-      }
       const best = others.reduce<Weighed | null>(
         (a, b) => (a === null || !atLeast(a.value, b.value) ? b : a),
         null,

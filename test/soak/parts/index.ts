@@ -6,6 +6,7 @@ import { homes } from './homes';
 import { interviews } from './interviews';
 import { keys } from './keys';
 import { kills } from './kills';
+import { lists } from './lists';
 
 /** Every part by the name it is asked for with `--part`, in the order a whole run takes. */
 export const parts: Readonly<Record<string, Part>> = {
@@ -16,4 +17,5 @@ export const parts: Readonly<Record<string, Part>> = {
   files,
   homes,
   interviews,
+  lists,
 };

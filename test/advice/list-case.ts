@@ -1,0 +1,74 @@
+import interview from '#compiled/questions.js';
+import { hardestSeason } from '../../src/advice/hardest-season';
+import { candidatesOf } from '../../src/advice/list/candidate';
+import { isEnough } from '../../src/advice/list/enough';
+import { type Ranked, rank } from '../../src/advice/list/list-of';
+import { asUsual, thriftily } from '../../src/advice/list/living';
+import type { SizeKind } from '../../src/advice/list/source';
+import type { Weighed } from '../../src/advice/list/unbeaten';
+import { type Value, weighingOf, worthOf } from '../../src/advice/list/value';
+import { SizeOdds } from '../../src/advice/ride/size-odds';
+import { widthsOf } from '../../src/home/build-home';
+import type { Home } from '../../src/home/home';
+import { World } from '../../src/home/world';
+import { allKinds, sizedKind } from '../../src/routes/all-routes';
+
+const YEARS = 2;
+export const widths = widthsOf(interview);
+export const size: SizeKind = (kind, home, world) => sizedKind(kind, home, world, widths);
+
+/** A home with its list, from a few drawn years. */
+export interface Case {
+  readonly home: Home;
+  readonly world: World;
+  readonly ranked: Ranked;
+}
+
+export function caseOf(home: Home, world = new World(home, YEARS)): Case {
+  return { home, world, ranked: rank(home, world, allKinds(home, world, widths), size) };
+}
+
+/** Every size of every kind in both ways, weighed one by one: nothing is left out for its price. */
+export function everything({ home, world }: Case): Weighed[] {
+  return [asUsual(home), thriftily(home)].flatMap((living) => {
+    if (living === null) return [];
+    const by = weighingOf(living.home, allKinds(home, world, widths));
+    const odds = new SizeOdds(living.home, world, hardestSeason(home));
+    return allKinds(living.home, world, widths)
+      .flatMap((kind) => candidatesOf(living, kind))
+      .map((one) => ({ ...one, value: worthOf(one, by, odds) }));
+  });
+}
+
+const figures = ({ devices, odds, full, long, share }: Value) => [
+  devices ?? 0,
+  odds,
+  Number(full),
+  Number(long),
+  share,
+];
+
+/** By hand, place after place: the first figure that differs decides. */
+export function atLeast(a: Value, b: Value): boolean {
+  const [x, y] = [figures(a), figures(b)];
+  const at = x.findIndex((one, i) => one !== y[i]);
+  return at < 0 || x[at]! > y[at]!;
+}
+
+/** Lines of the list that something beats, weighed with nothing left out: empty where the list is right. */
+export function beatenOn(one: Case): string[] {
+  const others = everything(one);
+  return one.ranked.all.flatMap((line) =>
+    others
+      .filter(
+        (other) =>
+          (other.usd < line.usd || (other.usd === line.usd && !atLeast(line.value, other.value))) &&
+          atLeast(other.value, line.value) &&
+          (other.living.way === 'usual' || line.living.way === 'thrifty' || !isEnough(line)),
+      )
+      .map(
+        ({ usd, counted }) =>
+          `${line.counted.kind} for ${line.usd} $ by ${counted.kind} for ${usd} $`,
+      ),
+  );
+}
