@@ -61,7 +61,7 @@ describe('a broken plan is found', () => {
     [
       'one price in all papers',
       birch,
-      { text: birch.text.replace(/\(\$[\d,]+ to (\$[\d,]+)\) \|/, '($1 to $1) |') },
+      { text: birch.text.replace(/installed \$[\d,]+ \(\$[\d,]+ to/, 'installed $$9 ($$9 to') },
     ],
     [
       'one count of hours in all papers',

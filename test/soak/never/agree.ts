@@ -34,9 +34,30 @@ const detailsOf = ({ text, front }: Seen) => text.slice(front.length);
 const section = (text: string, title: string) =>
   text.split(`\n## ${title}\n`)[1]?.split('\n## ')[0] ?? '';
 
-/** Rows of a table by the title in their first cell. */
-const rowOf = (text: string, title: string) =>
-  new RegExp(`^\\| ${escaped(title)} \\|(.*)\\|$`, 'm').exec(text)?.[1]?.split('|') ?? null;
+/** A row of the table of routes, which stands as a table or, where it is wide, as a list of its cells. */
+function sideRow(side: string, title: string) {
+  const cells = new RegExp(`^\\| ${escaped(title)} \\|(.*)\\|$`, 'm').exec(side)?.[1]?.split('|');
+  if (cells !== undefined) return { carries: cells[0]!, hours: cells[1]!.trim(), cost: cells[2]! };
+  const list = new RegExp(
+    `^- ${escaped(title)}: of what must run (.+?); how long .careful count. (.+); cost installed (.+?);`,
+    'm',
+  ).exec(side);
+  return list === null ? null : { carries: list[1]!, hours: list[2]!, cost: list[3]! };
+}
+
+/** What a route costs to begin with and what an hour of outage costs, in the table of the money or its list. */
+function moneyRow(money: string, title: string) {
+  const cells = new RegExp(`^\\| ${escaped(title)} \\|(.*)\\|$`, 'm').exec(money)?.[1]?.split('|');
+  const line =
+    cells?.join('; ') ?? new RegExp(`^- ${escaped(title)}: (.*)$`, 'm').exec(money)?.[1] ?? null;
+  if (line === null) return null;
+  const begins = cells?.[0]?.trim() ?? /^to begin with (.+?);/.exec(line)?.[1];
+  return {
+    // One dollar figure is a quote of the household.
+    begins: begins !== undefined && / to /.test(begins) ? begins : undefined,
+    carries: /carries \d+ of \d+/.exec(line)?.[0],
+  };
+}
 
 /** The price of a route is one wherever it stands: first page, table, list, money, plan file. */
 export const onePrice: Held = (seen) => {
@@ -52,11 +73,11 @@ export const onePrice: Held = (seen) => {
       const [, , low, high] = range.exec(text ?? '') ?? [];
       if (low !== undefined) found.push({ at, says: `${low} to ${high}` });
     };
-    from('the table of routes', rowOf(side, title)?.[2]);
+    from('the table of routes', sideRow(side, title)?.cost);
     from('the other routes', new RegExp(`^- ${escaped(title)}: .*$`, 'm').exec(side)?.[0]);
-    const begins = rowOf(money, title)?.[0]?.trim();
+    const begins = moneyRow(money, title)?.begins;
     // A quote of the household stands in the money alone, and what comes back is said beside.
-    const quoted = money.includes(`${title}, by your quote`) || !begins?.includes(' to ');
+    const quoted = money.includes(`${title}, by your quote`);
     if (begins !== undefined && !quoted && !begins.endsWith('after money back'))
       found.push({ at: 'the money', says: begins });
     readings[title] = found;
@@ -69,7 +90,7 @@ export const oneCountOfHours: Held = ({ plan, data, front, text }) => {
   if (plan.undecided.length > 0) return null;
   const route = data.routes.find(({ kind }) => kind === data.advised.route)!;
   if (typeof route.lastsHours === 'string' || route.carries.length === 0) return null;
-  const cell = rowOf(section(text, 'The routes side by side'), route.title)?.[1]?.trim() ?? '';
+  const cell = sideRow(section(text, 'The routes side by side'), route.title)?.hours ?? '';
   const one = String.raw`((?:\d+ days?(?: \d+ h)?|\d+ (?:h|min)))`;
   const ride = section(text, 'How it rides through');
   return disagreements({
@@ -113,9 +134,11 @@ export const oneCountOfThings: Held = (seen) => {
   };
   for (const { title } of seen.data.routes) {
     const all = (text: string) => text.trim().replace(/^carries /, '');
-    const cell = rowOf(side, title)?.[0];
-    const listed = new RegExp(`^- ${escaped(title)}: ([^,]+),`, 'm').exec(side)?.[1];
-    const paid = rowOf(money, title)?.find((one) => /carries \d+ of/.test(one));
+    const cell = sideRow(side, title)?.carries;
+    const listed = new RegExp(`^- ${escaped(title)}: (all|none|\\d+ of \\d+),`, 'm').exec(
+      side,
+    )?.[1];
+    const paid = moneyRow(money, title)?.carries;
     readings[title] = [
       ...(cell === undefined ? [] : [{ at: 'the table of routes', says: all(cell) }]),
       ...(listed === undefined ? [] : [{ at: 'the other routes', says: all(listed) }]),
