@@ -251,8 +251,9 @@ function numberOf(question: Question, value: unknown): Value {
   return wrong === null ? { answer: read.value } : { says: wrong };
 }
 
-function keyOf(pair: Pair): string {
-  return String(scalarOf(pair.key));
+/** A key as it stands; one that is itself a list or a group of lines is no word of ours. */
+function keyOf({ key }: Pair): string {
+  return isScalar(key) ? String(key.value) : '[...]';
 }
 
 function scalarOf(node: unknown): unknown {

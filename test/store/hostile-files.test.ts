@@ -35,6 +35,7 @@ test.each<[string, string | Buffer, RegExp]>([
   ['another encoding', Buffer.from(`${top}  # caf\xe9`, 'latin1'), /not in UTF-8/],
   ['a mark before UTF-8', `\ufeff${top}  goal-hours: 24\n`, /^sound$/],
   ['Windows line ends', `${top}  goal-hours: 24\n`.replaceAll('\n', '\r\n'), /^sound$/],
+  ['a list for a key', `${top}  ? [a, b]\n  : 5\n`, /no question is called "\[\.\.\.\]"/],
   ['a form that is no number', 'lampkeeperHome: [1]\nanswers: {}\n', /Write "lampkeeperHome: 1"/],
   ['a later version', 'lampkeeperHome: 2\nanswers: {}\n', /form 2; this program reads form 1/],
 ])('%s', (_, content, says) => {

@@ -15,6 +15,7 @@ import type { Unfinished } from '../../../src/interview/unfinished';
 import { makePlan } from '../../../src/plan/make-plan';
 import { weigher } from '../../../src/plan/weigh';
 import { visible } from '../../../src/quantity/visible';
+import { sayFault } from '../../../src/store/home-file';
 import { signed } from '../../../src/store/write-papers';
 import { english } from '../../../src/words/en';
 import { seeded } from '../../fixtures/random-problem';
@@ -74,7 +75,7 @@ async function saidOf(path: string, whole: boolean): Promise<Said> {
   if (!home.ok) return { kind: 'refused with sentences', words: visible(`${home.says}\n${about}`) };
   const { answers, asOf, unfinished, remarks } = home;
   const words = [
-    ...remarks,
+    ...remarks.map((one) => sayFault(path, one)),
     ...privateWords(interview, privateIn(interview, answers), home.tariff !== null),
     about,
   ];
