@@ -43,7 +43,8 @@ const summer = frozenPlan(
 
 test('job and table speak of the same hard day', () => {
   expect(summer.job[2]).toContain('A hard summer day');
-  expect(sayLoads(summer, english)[1]).toContain('A hard summer day');
+  // A table names it in its head, a list in each of its lines.
+  expect(sayLoads(summer, english)[1]!.toLowerCase()).toContain('a hard summer day');
 });
 
 test('switching off the last thing that is on buys nothing', () => {

@@ -55,7 +55,12 @@ test('the load table of the paper shows the power told, and no other watts besid
   const text = planMarkdown(frozenPlan(answers as never, AS_OF, 5), english);
   const watts = text
     .split('\n')
-    .filter((line) => line.includes('| CPAP |') || line.includes('CPAP power'))
+    .filter(
+      (line) =>
+        line.startsWith('| CPAP |') ||
+        line.startsWith('- CPAP: while it runs') ||
+        line.includes('CPAP power'),
+    )
     .flatMap((line) => line.match(/[\d,]+ W\b/g) ?? []);
   expect(watts).toEqual(['45 W']);
 });

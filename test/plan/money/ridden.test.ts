@@ -35,14 +35,14 @@ describe('the cost of an hour of outage', () => {
     expect(ridden).toMatchObject({ carried: 1, of: 5 });
     expect(money.perOutageHour).toBeNull();
     const text = planMarkdown(plan, english);
-    expect(text).toMatch(/\| Small battery for one job \|.*\| carries 1 of 5 \|/);
+    expect(text).toMatch(/Small battery for one job: .*an outage hour carries 1 of 5;/);
     expect(text).toContain('A route that carries a part of what must run has no such figure.');
   });
 
   test('is none where there is no power', () => {
     expect(moneyOf(plan, 'preparation').money.perOutageHour).toBeNull();
     expect(planMarkdown(plan, english)).toMatch(
-      /Getting ready, without a power source \|.*carries none/,
+      /Getting ready, without a power source: .*an outage hour carries none;/,
     );
   });
 });
