@@ -54,7 +54,8 @@ function circuit(load: Load): ScopeCircuit {
     watts: formatRange(w.low, w.value, w.high, 'W'),
     startVa: va === null ? 'no motor' : formatRange(va.low, va.value, va.high, 'VA'),
     rank: load.rank === 'must' ? 'must' : 'optional',
-    how: w.source.label,
+    // The label of a device's figure names the device.
+    how: medical ? w.source.kind : w.source.label,
   };
 }
 

@@ -4,7 +4,6 @@ import type { Home } from '../../home/home';
 import { ownSolarKw } from '../../home/own-solar';
 import type { World } from '../../home/world';
 import type { Figure } from '../../quantity/figure';
-import { formatQuantity } from '../../quantity/format-quantity';
 import { ruleIfs, ruleStops } from '../association';
 import { limitsOf, longestCounted } from '../battery-hours';
 import { part } from '../costs';

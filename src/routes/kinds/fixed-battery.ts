@@ -3,7 +3,6 @@ import { roofDoubt } from '../../home/roof';
 import type { World } from '../../home/world';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
-import { formatQuantity } from '../../quantity/format-quantity';
 import { powerSteps, solarStepsKw } from '../../tables/generic-steps';
 import { longestCounted } from '../battery-hours';
 import type { If } from '../condition';

@@ -1,7 +1,6 @@
 import type { Widths } from '../../home/answer-figure';
 import type { Home, Rank } from '../../home/home';
 import type { RouteKind } from '../../kinds/route-kind';
-import { formatQuantity } from '../../quantity/format-quantity';
 import { fuelShare, type GeneratorFuel } from '../../tables/fuels';
 import { type PowerStep, powerSteps } from '../../tables/generic-steps';
 import { ruleIfs, ruleStops } from '../association';

@@ -4,7 +4,6 @@ import type { Home, Load } from '../../home/home';
 import { type HomeVehicle, vehicleOf } from '../../home/vehicle';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
-import { formatQuantity } from '../../quantity/format-quantity';
 import { practice } from '../../tables/practice-figures';
 import type { If } from '../condition';
 import { cordsPart } from '../cords-there';

@@ -13,7 +13,7 @@ import { BROKEN } from './papers';
 const COLUMNS = 80;
 const PAGE_LINES = 54;
 /** Sheets that may run on: to a second page, and of a home with much in it half a page more. */
-const runOn = ['fridge', 'family', 'quote'];
+const runOn = ['fridge', 'family', 'quote', 'health'];
 
 /** Each sheet is lines of 80 columns on its page or two, and nothing on it is empty. */
 export const sheetsFit: Held = ({ plan }) =>

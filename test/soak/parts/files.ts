@@ -28,6 +28,8 @@ import { PROGRAM } from '../through-terminal';
 /** Longer than this is a hang, ms of the processor. */
 const HANG_MS = 2000;
 const MOST_MB = 512;
+/** A file that takes so much more than was in use before it is the one to blame, MB. */
+const TAKEN_MB = 100;
 const YEARS = 2;
 /** Of so many files that can be read one is planned, and of so many files one goes to the real program. */
 const PLANNED = 4;
@@ -45,6 +47,7 @@ export const files: Part = {
     const path = join(folder, 'kim.home.yaml');
     try {
       writeFileSync(path, mutatedFile(seed, random));
+      const before = process.memoryUsage.rss() / 1e6;
       const start = process.cpuUsage();
       const said = await saidOf(path, seed % PLANNED === 0);
       const ms = process.cpuUsage(start).user / 1000;
@@ -53,7 +56,7 @@ export const files: Part = {
       note(tally, `file ${seed}`, 'a plan or sentences', [
         ...wrongIn(said.words),
         ...(ms > HANG_MS ? [`took ${Math.round(ms)} ms`] : []),
-        ...(rss > MOST_MB ? [`${Math.round(rss)} MB in use`] : []),
+        ...(rss > MOST_MB && rss - before > TAKEN_MB ? [`${Math.round(rss)} MB in use`] : []),
       ]);
       if (seed % REAL === 0) note(tally, `file ${seed}`, 'the real program', realFaults(path));
     } finally {
