@@ -8,7 +8,32 @@ export function hungryShare(loads: readonly Load[], season: Season): number {
   return likely > 0 ? Math.max(1, day('high') / likely) : 1;
 }
 
-/** Hours at hungry use, kW. It speaks of energy alone: no hour is lifted above what the source gives. */
+interface Hungry {
+  readonly likelyKw: Float64Array;
+  readonly share: number;
+  readonly mostKw: number;
+  readonly kw: Float64Array;
+}
+
+let last: Hungry | null = null;
+
+/**
+ * Hours at hungry use, kW. It speaks of energy alone: no hour is lifted above what the source gives. The last ones made are
+ * kept, since a route is asked for the same hours several times in a row. Not to be written to.
+ */
 export function hungryKw(likelyKw: Float64Array, share: number, mostKw: number): Float64Array {
-  return likelyKw.map((kw) => Math.max(kw, Math.min(kw * share, mostKw)));
+  if (last?.likelyKw === likelyKw && last.share === share && last.mostKw === mostKw) return last.kw;
+  const kw = raisedKw(likelyKw, share, mostKw);
+  last = { likelyKw, share, mostKw, kw };
+  return kw;
+}
+
+/** The same, made anew. */
+export function raisedKw(likelyKw: Float64Array, share: number, mostKw: number): Float64Array {
+  const kw = new Float64Array(likelyKw.length);
+  for (let i = 0; i < kw.length; i++) {
+    const likely = likelyKw[i]!;
+    kw[i] = Math.max(likely, Math.min(likely * share, mostKw));
+  }
+  return kw;
 }

@@ -13,7 +13,7 @@ import { hoursOnBattery } from '../../outage/windows-on-battery';
 import { hoursOnGenerator } from '../../outage/windows-on-generator';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { monthsOf } from '../../routes/battery-hours';
-import { hungryShare } from '../../routes/hungry-share';
+import { hungryShare, raisedKw } from '../../routes/hungry-share';
 import type { Route } from '../../routes/route';
 import { sampledStarts } from './sampled-starts';
 import { storeLimits, walkSystem } from './walk-system';
@@ -163,7 +163,7 @@ export class SizeOdds {
     if (!careful) return likely;
     const mostKw = (route.power?.continuousWatts ?? Infinity) / 1000;
     const share = hungryShare(loads, this.season);
-    return likely.map((kw) => Math.max(kw, Math.min(kw * share, mostKw)));
+    return raisedKw(likely, share, mostKw);
   }
 
   private walked({ route, loads, careful }: Feeding, years: number): Float64Array {
