@@ -12,6 +12,7 @@ import { borrowHours, giveBack } from '../outage/spare-hours';
 import { usableKwh } from '../physics/battery-capacity';
 import { coldCapacity } from '../physics/cold-battery';
 import { splitRoundTrip } from '../physics/round-trip';
+import { HOURS_PER_YEAR } from '../physics/weather/calendar';
 import { batteryType, coldPoints } from '../tables/battery-types';
 import { practice } from '../tables/practice-figures';
 import { hungryKw, hungryShare } from './hungry-share';
@@ -65,15 +66,17 @@ export function limitsOf(inverterKw: number): StoreLimits {
   };
 }
 
-/** Net energy of every hour for a battery that carries these loads, with so much sun on the roof. */
+/** Net energy of every hour of the first so many drawn years for a battery that carries these loads, with so much sun on the roof. */
 export function netOf(
   world: World,
   loads: readonly Load[],
   inverterKw: number,
   solarKw: number,
+  years = world.years,
 ): Float64Array {
-  const loadKw = world.loadKw(loads);
-  const supplyKw = world.sunKw(solarKw);
+  const hours = Math.min(years, world.years) * HOURS_PER_YEAR;
+  const loadKw = world.loadKw(loads).subarray(0, hours);
+  const supplyKw = world.sunKw(solarKw).subarray(0, hours);
   const overloadKwh = borrowHours(loadKw.length);
   const netKwh = new Float64Array(loadKw.length);
   netEnergy({ loadKw, supplyKw, limits: limitsOf(inverterKw) }, { netKwh, overloadKwh });
@@ -115,7 +118,10 @@ export function goalNet(
   careful = false,
 ): Float64Array {
   const loadKw = careful ? hungryKw(likelyKw, hungry, inverterKw) : likelyKw;
-  const supplyKw = (sunKwPerKw ?? new Float64Array(loadKw.length)).map((kw) => kw * solarKw);
+  const supplyKw = new Float64Array(loadKw.length);
+  if (sunKwPerKw !== null) {
+    for (let i = 0; i < supplyKw.length; i++) supplyKw[i] = sunKwPerKw[i]! * solarKw;
+  }
   return netEnergy({ loadKw, supplyKw, limits: limitsOf(inverterKw) }).netKwh;
 }
 

@@ -5,7 +5,6 @@ import { seasonOf } from '../../home/season-of';
 import type { World } from '../../home/world';
 import { chargeForEveryStart, chargeToStartWith } from '../../outage/every-start';
 import { monthOfHour } from '../../outage/month-of-hour';
-import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { netOf } from '../../routes/battery-hours';
 import type { Route } from '../../routes/route';
 import type { BetweenOutages } from './between-outages';
@@ -60,10 +59,7 @@ function oddsAt(
 ): number[] {
   const inverterKw = (route.power?.continuousWatts ?? 0) / 1000;
   const loads = loadsIn(home, route, 'must') ?? [];
-  const net = netOf(world, loads, inverterKw, route.solarKw ?? 0).subarray(
-    0,
-    YEARS * HOURS_PER_YEAR,
-  );
+  const net = netOf(world, loads, inverterKw, route.solarKw ?? 0, YEARS);
   const capKwh = route.usableKwh ?? 0;
   const needed = chargeForEveryStart(net, Math.round(home.goalHours.value), capKwh);
   const counts = charges.map(() => 0);
