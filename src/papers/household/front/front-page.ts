@@ -8,6 +8,7 @@ import { sayWhatYouHave } from '../say-what-you-have';
 import { comfort } from './comfort';
 import { firstSteps } from './first-steps';
 import { frontCautions } from './front-cautions';
+import { possibleIfLine } from './possible-if-line';
 import { danger } from './say-danger';
 import { sayThriftily } from './say-thriftily';
 import { buy, lasts, notCarried } from './what-it-does';
@@ -44,6 +45,7 @@ export function frontLines(plan: Plan, words: Words): string[] {
     ...sayFuelToKeep(plan, words),
     notCarried(plan, words),
     ...(plan.lifeFirst?.told ? [] : waysOnLine(plan, words)),
+    ...possibleIfLine(plan, words),
     ...leave(plan, words),
     call(plan, words),
   ];

@@ -51,6 +51,9 @@ export const possibleIf = {
     const who = [...new Set(settles.map((one) => settlers[one]))];
     return `If ${all.join(', and if ')}. ${who.join(' ')}`;
   },
+  /** For the first page, where no route is named that is not open yet. */
+  onFirstPage: (codes: readonly ConditionCode[]) =>
+    `More would be possible if ${[...new Set(codes.map((code) => conditions[code]))].join(', and if ')}. Find that out before you buy, and read "What would be possible, if" below, with what can kill.`,
   route: ({ title, costUsd }: Route, carried: string, howLong: string) =>
     `If so: ${inSentence(title)}, ${sayFigure(costUsd)}. It would carry ${carried} of what must run, ${howLong}.`,
   canKill: (caution: string) => `If so, this can kill: ${caution}`,
