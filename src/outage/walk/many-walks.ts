@@ -27,7 +27,7 @@ export function manyWalks(system: WalkSystem, record: WalkRecord): (outage: OneO
   ) {
     return (outage) => quickWalk({ system, record, ...outage, untilFailure: true });
   }
-  const stretches = new Stretches(system, record, battery, generator);
+  const stretches = stretchesOf(system, record, battery, generator);
   return (outage) => leap({ system, record, battery, generator, stretches }, outage);
 }
 
@@ -62,6 +62,39 @@ function leap(
   const rest = { system, record, start, outageHours: outageHours - hours, startKwh };
   const walked = walkBatteryGenerator(rest, battery, generator, { fuel });
   return { ...walked, hoursServed: hours + walked.hoursServed };
+}
+
+interface Kept {
+  readonly key: string;
+  readonly record: WalkRecord;
+  readonly stretches: Stretches;
+}
+
+let kept: Kept | null = null;
+
+/** Stretches do not depend on the fuel at the start: a route asked about several times in a row keeps the last ones. */
+function stretchesOf(
+  system: WalkSystem,
+  record: WalkRecord,
+  battery: WalkBattery,
+  generator: WalkGenerator,
+): Stretches {
+  const { fuelAtStart: _, ...burning } = generator;
+  const key = JSON.stringify([battery, { ...burning, runsByHour: Array.from(burning.runsByHour) }]);
+  if (kept?.key === key && sameHours(kept.record, record)) return kept.stretches;
+  const stretches = new Stretches(system, record, battery, generator);
+  kept = { key, record, stretches };
+  return stretches;
+}
+
+function sameHours(a: WalkRecord, b: WalkRecord): boolean {
+  return (
+    a.loadsKw[0] === b.loadsKw[0] &&
+    a.mayCharge === b.mayCharge &&
+    a.solarKw.buffer === b.solarKw.buffer &&
+    a.solarKw.byteOffset === b.solarKw.byteOffset &&
+    a.solarKw.length === b.solarKw.length
+  );
 }
 
 /** A stretch this long or longer is walked hour by hour. */
