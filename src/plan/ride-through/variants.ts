@@ -15,17 +15,20 @@ import type { Variant } from './ride-through';
 export function variantsOf(home: Home, world: World, route: Route, season: Season): Variant[] {
   const classes = [loadsIn(home, route, 'must') ?? []];
   const goal = Math.round(home.goalHours.value);
-  const [likely, careful] = [false, true].map((count) => {
-    const way = walkableOf(home, world, route, { classes, season, careful: count });
+  const waysBy = (careful: boolean) => {
+    const way = walkableOf(home, world, route, { classes, season, careful });
     return otherwise(home, way.system).map(({ says, system }) => ({
       says,
       way: { ...way, system },
     }));
-  });
-  return likely!.map(({ says, way }, i) => ({
+  };
+  const likely = waysBy(false);
+  if (likely.length === 0) return [];
+  const careful = waysBy(true);
+  return likely.map(({ says, way }, i) => ({
     says,
     ...walkedShare(way, goal, SAMPLE_EVERY_HOURS),
-    carefulShare: walkedShare(careful![i]!.way, goal, MEANS_EVERY_HOURS).share,
+    carefulShare: walkedShare(careful[i]!.way, goal, MEANS_EVERY_HOURS).share,
   }));
 }
 
