@@ -118,11 +118,15 @@ export function goalNet(
   careful = false,
 ): Float64Array {
   const loadKw = careful ? hungryKw(likelyKw, hungry, inverterKw) : likelyKw;
-  const supplyKw = new Float64Array(loadKw.length);
-  if (sunKwPerKw !== null) {
-    for (let i = 0; i < supplyKw.length; i++) supplyKw[i] = sunKwPerKw[i]! * solarKw;
+  const supplyKw = borrowHours(loadKw.length);
+  for (let i = 0; i < supplyKw.length; i++) {
+    supplyKw[i] = sunKwPerKw === null ? 0 : sunKwPerKw[i]! * solarKw;
   }
-  return netEnergy({ loadKw, supplyKw, limits: limitsOf(inverterKw) }).netKwh;
+  const overloadKwh = borrowHours(loadKw.length);
+  const netKwh = new Float64Array(loadKw.length);
+  netEnergy({ loadKw, supplyKw, limits: limitsOf(inverterKw) }, { netKwh, overloadKwh });
+  giveBack(supplyKw, overloadKwh);
+  return netKwh;
 }
 
 /** Net energy of one of the goal's seasons. */
@@ -161,8 +165,10 @@ export function longestCounted(home: Home): number {
  */
 export function hoursFrom(nets: readonly SeasonNet[], capKwh: number) {
   const bySeason = nets.map(({ pieces, netKwh }) => {
-    const survived = hoursSurvived({ netKwh, capKwh, limitHours: pieces.tailHours });
+    const spare = borrowHours(netKwh.length);
+    const survived = hoursSurvived({ netKwh, capKwh, limitHours: pieces.tailHours }, spare);
     const starts = startsOfPieces(pieces, survived);
+    giveBack(spare);
     const at = (share: number) => quantileInPlace(starts, share) ?? 0;
     return { low: at(1 - ODDS), value: at(0.5), high: at(ODDS) };
   });

@@ -4,6 +4,7 @@ import type { Home, Season } from '../../home/home';
 import type { World } from '../../home/world';
 import { neededForEveryStart } from '../../outage/every-start';
 import { shareOfSeason } from '../../outage/season-starts';
+import { giveBack } from '../../outage/spare-hours';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { monthsOf, usableOf } from '../../routes/battery-hours';
 import { part } from '../../routes/costs';
@@ -71,8 +72,10 @@ function neededWith(
   { season, solarKw }: { season: Season; solarKw: number },
 ): Float64Array {
   const loads = loadsIn(home, route, 'must') ?? [];
-  const { netKwh } = energyOf(world, route, { loads, season }, solarKw);
-  return neededForEveryStart(netKwh, Math.round(home.goalHours.value));
+  const { netKwh, overloadKwh } = energyOf(world, route, { loads, season }, solarKw);
+  const needed = neededForEveryStart(netKwh, Math.round(home.goalHours.value));
+  giveBack(netKwh, overloadKwh);
+  return needed;
 }
 
 function sayStep(size: Size, now: Size): string {

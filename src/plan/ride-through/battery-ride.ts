@@ -37,7 +37,7 @@ export function batteryRide(home: Home, world: World, route: Route, season: Seas
   const charge = chargeForEveryStart(must.netKwh, goal, capKwh);
   const [middle, most, worst] = chargeToKeep(charge, capKwh);
   const of = (months: readonly (number | null)[]) => hardestMonth(months, season);
-  return {
+  const ride: Ride = {
     kind: route.kind,
     title: route.title,
     basis: `every hour of ${world.years} drawn years as the start of an outage on a battery`,
@@ -58,6 +58,8 @@ export function batteryRide(home: Home, world: World, route: Route, season: Seas
     failsFirst: sayFailing(failingOf(way), route),
     badCase: hardCase(home, world, route, season),
   };
+  giveBack(must.netKwh, must.overloadKwh);
+  return ride;
 }
 
 /** The odds of a battery route in one scope; null when it is the same as the scope before, or holds nothing. */
@@ -85,15 +87,15 @@ export function batteryOdds(
   return odds;
 }
 
-/** Net energy of every hour for a route's battery with these loads and so much sun. */
-export function energyOf(
-  world: World,
-  route: Route,
-  fed: Fed,
-  solarKw = route.solarKw ?? 0,
-): NetEnergy {
+/** Net energy of every hour for a route's battery with these loads and so much sun; to be given back when nothing reads it. */
+export function energyOf(world: World, route: Route, fed: Fed, solarKw = route.solarKw ?? 0) {
   const loadKw = world.loadKw(fed.loads);
-  return netEnergy({ loadKw, supplyKw: world.sunKw(solarKw), limits: storeLimits(route, fed) });
+  const energy = {
+    netKwh: borrowHours(loadKw.length),
+    overloadKwh: borrowHours(loadKw.length),
+  };
+  netEnergy({ loadKw, supplyKw: world.sunKw(solarKw), limits: storeLimits(route, fed) }, energy);
+  return energy;
 }
 
 function oddsOf(
