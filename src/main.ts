@@ -11,6 +11,8 @@ async function run(args: Arguments): Promise<number> {
       return (await import('./commands/check-command')).checkCommand(args);
     case 'schema':
       return (await import('./commands/schema-command')).schemaCommand(args);
+    case 'pictures':
+      return (await import('./commands/pictures-command')).picturesCommand(args);
     case 'form':
       return (await import('./commands/form-command')).formCommand(args);
     case 'calc':

@@ -109,6 +109,17 @@ export const commandTable = {
       ['form > questions.md', 'the whole bank on paper'],
     ],
   },
+  pictures: {
+    operands: 'HOME',
+    takes: 'home',
+    says: 'draw the plan of a home: money, levels, a hard case, odds, costs, the year',
+    more: 'In blocks where the terminal shows them, else in letters; with --plain as lines to be read aloud. NAME.plan.html holds the same pictures to print.',
+    options: ['plain', 'as-of'],
+    examples: [
+      ['pictures kim', 'the pictures in this terminal'],
+      ['pictures kim --plain', 'the same as lines of figures'],
+    ],
+  },
   calc: {
     operands: '[NAME [KEY=VALUE ...]]',
     takes: 'words',

@@ -1,13 +1,15 @@
 /** The few signs that are not letters. Each has an ASCII form. */
 export interface Glyphs {
+  /** The terminal shows more than ASCII. */
+  readonly modern: boolean;
   readonly cut: string;
   readonly bar: string;
   readonly above: string;
   readonly below: string;
 }
 
-const UNICODE: Glyphs = { cut: '…', bar: '│', above: '↑', below: '↓' };
-const ASCII: Glyphs = { cut: '...', bar: '|', above: '^', below: 'v' };
+const UNICODE: Glyphs = { modern: true, cut: '…', bar: '│', above: '↑', below: '↓' };
+const ASCII: Glyphs = { modern: false, cut: '...', bar: '|', above: '^', below: 'v' };
 
 /** The signs a terminal can show, judged by its locale. */
 export function glyphsFor(env: Readonly<Record<string, string | undefined>>): Glyphs {

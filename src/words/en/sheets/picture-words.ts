@@ -33,6 +33,8 @@ export const deviceWords = {
 
 /** Titles and labels of the pictures. */
 export const pictureWords = {
+  tooEarly:
+    'Too little is told for a plan yet, and so there is nothing to draw. Go on with the questions first.',
   diagram: (route: string) => ({
     title: 'One-line diagram',
     description: `How it might be connected: ${route}. For talking it over; the electrician decides.`,
@@ -104,7 +106,7 @@ export const pictureWords = {
     budget: 'what you can spend',
     advised: 'advised',
     dollars,
-    count: (percent: number) => `${Math.round(percent)}% of the job`,
+    count: (percent: number) => `${Math.round(percent)}%`,
     head: ['Choice', 'Price', 'How much of the job'],
   }),
 };
