@@ -18,7 +18,8 @@ export const handStepWords: Readonly<Record<HandStep, string>> = {
   'generator-breaker-on': 'Generator breaker ON.',
   'inlet-on': 'Inlet breaker ON.',
   'branches-one-by-one': 'Branch breakers ON one by one, motors first, half a minute apart.',
-  'charger-on': "Plug the battery's charger into the generator, as your electrician marked it.",
+  'charger-on':
+    'Plug the charger of the battery into the generator. Use the plug that is marked for it.',
   'cords-straight':
     'One heavy cord from the source straight to each thing. Never into a wall outlet. A cord that gets warm is too thin: unplug it.',
   'one-at-a-time': 'Switch things on one at a time, the one with the largest motor first.',

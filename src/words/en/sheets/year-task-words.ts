@@ -16,11 +16,11 @@ export const yearTaskWords: Readonly<Record<YearTaskId, { name: string; does: st
   },
   'standby-service': {
     name: 'Yearly service',
-    does: 'Service by a trained person before winter: oil, filter, starter battery, and a test under load.',
+    does: 'Have it looked after by a trained person before winter: oil, filter, starter battery. Ask for a test under load.',
   },
   'use-up-fuel': {
     name: 'Use up old fuel',
-    does: 'Put the oldest gasoline into a car, fill the cans anew, write the date on each, and use stabilizer if it is to stand longer.',
+    does: 'Put the oldest gasoline into a car. Fill the cans anew, and write the date on each. Add stabilizer if it is to stand longer.',
   },
   'charge-battery': {
     name: 'Charge the pack',
