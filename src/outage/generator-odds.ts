@@ -31,10 +31,14 @@ export function generatorOdds(
   }
   const before = borrowHours(count + limitHours + 1);
   addUp(input, before);
+  const days = daysOf(before, count);
+  const fuel = generator.fuelAtStart;
   const odds = lengths.map((hours) => {
     const rides = new Float64Array(12);
+    const alike = allAlike(days, hours, fuel);
     forEachMonth(count, (month, from, upTo) => {
-      rides[month]! += countWithin(before, { hours, fuel: generator.fuelAtStart, from, upTo });
+      rides[month]! +=
+        alike === null ? countWithin(before, { hours, fuel, from, upTo }) : alike * (upTo - from);
     });
     const years = count / HOURS_PER_YEAR;
     return {
@@ -91,6 +95,37 @@ function addStretch(
     burned += noLoadPerHour + perKwh * Math.min(ratedKw, loadKw[t]!);
     before[t + 1] = burned;
   }
+}
+
+/** The least and the most burned in a day of the record. */
+interface Days {
+  readonly least: number;
+  readonly most: number;
+}
+
+function daysOf(before: Float64Array, count: number): Days {
+  let least = Infinity;
+  let most = 0;
+  for (let t = 0; t < count; t += 24) {
+    const burned = before[t + 24]! - before[t]!;
+    least = Math.min(least, burned);
+    most = Math.max(most, burned);
+  }
+  return { least, most };
+}
+
+/** Sums of a hundred years are that exact, and more. */
+const ROUNDING = 1e-6;
+
+/**
+ * 1 where the fuel is enough for as many of the hungriest days as so many hours can touch, 0 where it is not for as many of
+ * the least hungry as they surely hold: then no start need be counted. Null: some may, some may not.
+ */
+function allAlike({ least, most }: Days, hours: number, fuel: number): 0 | 1 | null {
+  const touched = Math.floor((hours + 22) / 24) + 1;
+  const held = Math.max(0, Math.floor((hours - 23) / 24));
+  if (touched * most * (1 + ROUNDING) + ROUNDING <= fuel) return 1;
+  return held * least * (1 - ROUNDING) - ROUNDING > fuel ? 0 : null;
 }
 
 function countWithin(
