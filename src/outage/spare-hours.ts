@@ -1,6 +1,6 @@
 const spare: Float64Array<ArrayBuffer>[] = [];
 /** More are not kept. */
-const MOST = 4;
+const MOST = 3;
 
 /**
  * An array of `count` numbers, left over from earlier work where one is at hand. It holds whatever was written there

@@ -27,12 +27,13 @@ export function batteryRide(home: Home, world: World, route: Route, season: Seas
   const capKwh = route.usableKwh ?? 0;
   const goal = Math.round(home.goalHours.value);
   const odds: Partial<Record<Scope, Odds[]>> = {};
-  for (const scope of SCOPES) {
-    const found = batteryOdds(home, world, route, { scope, season });
-    if (found !== null) odds[scope] = found;
-  }
   const mustLoads = loadsIn(home, route, 'must') ?? [];
   const must = energyOf(world, route, { loads: mustLoads, season });
+  if (mustLoads.length > 0) odds.must = oddsOf(must, capKwh, season, lengthsFor(goal));
+  for (const scope of SCOPES) {
+    const found = scope === 'must' ? null : batteryOdds(home, world, route, { scope, season });
+    if (found !== null) odds[scope] = found;
+  }
   const way = mustWalkable(home, world, route, season);
   const charge = chargeForEveryStart(must.netKwh, goal, capKwh);
   const [middle, most, worst] = chargeToKeep(charge, capKwh);
