@@ -29,14 +29,16 @@ export function electricianPoints(
       one.severity >= CAN_INJURE &&
       !forbids.includes(one.id),
   );
-  const said = theirs.map((one) =>
-    ruleOf(one.id).whole ? sayRule(rules, one) : firstSentence(sayRule(rules, one)),
-  );
   const needed = electricianFor(route, cautions);
-  if (needed === 'route') return [...quotePoints(home, route), ...said];
-  if (needed === 'home') return [plugsOnly, ...said];
-  const work = theirs.filter((one) => !neverWork.includes(one.id));
-  return [work.length > 0 ? `${noWork} ${mayStill}` : noWork, ...said];
+  const saidOf = (some: readonly Finding[]) =>
+    some.map((one) =>
+      ruleOf(one.id).whole ? sayRule(rules, one) : firstSentence(sayRule(rules, one)),
+    );
+  if (needed === 'route') return [...quotePoints(home, route), ...saidOf(theirs)];
+  if (needed === 'home') return [plugsOnly, ...saidOf(theirs)];
+  // What only forbids asks for nobody; it stands under the cautions.
+  const work = theirs.filter(({ id }) => !neverWork.includes(id));
+  return [work.length > 0 ? `${noWork} ${mayStill}` : noWork, ...saidOf(work)];
 }
 
 /** By the route, by what the household told of its home (`cautions` of this route alone), or for nothing. */

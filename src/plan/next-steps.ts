@@ -6,11 +6,13 @@ import { hasWiringToDo } from '../routes/wiring-to-do';
 import type { Finding, Who } from '../rules/rule';
 import { inSentence, listOf } from '../words/en/list-of';
 import { remedy } from '../words/en/say-high-end';
+import { sayBuyStep } from '../words/en/say-thrift';
 import { sentenceCase } from '../words/en/sentence-case';
 import type { AddOn } from './add-ons';
 import type { Electrical } from './electrical/electrical';
 import type { FuelToStore } from './fuel-to-store';
 import { alarmStep, medicalSteps, rehearsal } from './safety-steps';
+import { thriftCostUsd } from './thrift-cost';
 import type { ToFindOut } from './worth-finding-out';
 
 /** What a step is about, for whoever picks among them. */
@@ -109,12 +111,16 @@ function findOutSteps({ toFindOut }: Of): NextStep[] {
 }
 
 /** What is plugged in is bought by the household; what is wired in begins with quotes. */
-function buySteps({ advice: { route } }: Of): NextStep[] {
+function buySteps({ advice }: Of): NextStep[] {
+  const { route } = advice;
   const traits = traitsOf[route.kind];
   const parts = route.parts.filter((part) => part.costUsd.value > 0);
   if (!isSource(traits) || hasWiringToDo(route) || parts.length === 0) return [];
-  const made = parts.map((part) => inSentence(part.name)).join('; ');
-  return [{ id: 'buy', what: `When the steps above are done, buy: ${made}.`, who: 'household' }];
+  const what = sayBuyStep(
+    parts.map((part) => part.name),
+    thriftCostUsd(advice),
+  );
+  return [{ id: 'buy', what, who: 'household' }];
 }
 
 /** The very sentence goes to those who keep it; what was copied is said back and never read. */

@@ -196,6 +196,10 @@ type Value = { answer: Answer } | { says: string };
 
 function readValue(question: Question, node: Node | null): Value {
   if (isSeq(node)) {
+    if (node.items.some((item) => scalarOf(item) === undefined))
+      return {
+        says: `the list of "${question.id}" holds something that is no single word or number`,
+      };
     const items = node.items.map((item) => String(scalarOf(item)));
     if (question.kind === 'numbers') return typedOf(question, items.join('; '));
     return question.kind === 'choices'

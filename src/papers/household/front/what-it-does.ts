@@ -2,6 +2,7 @@ import { isSource, outletsOnly } from '../../../kinds/ask-traits';
 import { traitsOf } from '../../../kinds/route-traits';
 import { isWired } from '../../../plan/electrical/route-traits';
 import type { Plan } from '../../../plan/plan';
+import { thriftCostUsd } from '../../../plan/thrift-cost';
 import { mustMissed } from '../../../routes/must-carried';
 import { fuelToday, onceStored } from '../../../routes/once-stored';
 import type { Words } from '../../../words/words';
@@ -10,7 +11,8 @@ import { sayDevicesAlone } from '../say-health-first';
 import { sayBothWays } from './say-thriftily';
 
 /** What to buy; where life hangs on a device, only beside what comes before. */
-export function buy({ advice: { route }, addOns, lifeFirst, home }: Plan, words: Words): string {
+export function buy({ advice, addOns, lifeFirst, home }: Plan, words: Words): string {
+  const { route } = advice;
   const say = words.household.frontPage;
   const told = lifeFirst?.told === true;
   const also = addOns.length === 0 || told ? '' : say.addOns(addOns);
@@ -20,6 +22,7 @@ export function buy({ advice: { route }, addOns, lifeFirst, home }: Plan, words:
     head: !told ? 'buy' : isSource(traitsOf[route.kind]) ? 'bridge' : 'beside',
     aboveTold: sayAboveTold(home, route, words),
     installed: isWired(route),
+    thriftUsd: thriftCostUsd(advice),
     also,
   });
 }

@@ -5,6 +5,7 @@ import type { OnceStored } from '../../../routes/once-stored';
 import type { Route } from '../../../routes/route';
 import { inSentence, listOf } from '../list-of';
 import { sayFigure } from '../say-figure';
+import { sayThrift } from '../say-thrift';
 
 const whole = (hours: number) => formatQuantity(Math.round(hours), 'h');
 
@@ -23,7 +24,13 @@ export const frontPage = {
   /** `head`: what a device of life support makes of the purchase. */
   buy(
     { title, parts, costUsd }: Route,
-    of: { head: 'buy' | 'beside' | 'bridge'; aboveTold: string; installed: boolean; also: string },
+    of: {
+      head: 'buy' | 'beside' | 'bridge';
+      aboveTold: string;
+      installed: boolean;
+      thriftUsd: number;
+      also: string;
+    },
   ): string {
     const head = {
       buy: 'What to buy',
@@ -31,7 +38,7 @@ export const frontPage = {
       bridge: 'Beside that, and only as a bridge',
     }[of.head];
     const made = parts.map((part) => inSentence(part.name)).join('; ');
-    return `${head}: ${inSentence(title)}, ${sayFigure(costUsd)}${of.aboveTold}${of.installed ? ' installed' : ''}: ${made}.${of.also}`;
+    return `${head}: ${inSentence(title)}, ${sayFigure(costUsd)}${of.aboveTold}${of.installed ? ' installed' : ''}: ${made}${sayThrift(of.thriftUsd)}.${of.also}`;
   },
   buyNothing: ({ title, parts }: Route, also: string) =>
     `What to buy: nothing. Use ${inSentence(title)}: ${parts.map((part) => inSentence(part.name)).join('; ')}.${also}`,

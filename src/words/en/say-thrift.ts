@@ -1,0 +1,12 @@
+import { formatQuantity } from '../../quantity/format-quantity';
+import { inSentence } from './list-of';
+
+/** What goes on a list of things to buy for living thriftily, $; nothing where it takes nothing. */
+export const sayThrift = (thriftUsd: number) =>
+  thriftUsd > 0
+    ? `; and about ${formatQuantity(thriftUsd, '$')} for what living thriftily takes`
+    : '';
+
+/** The step that buys what is plugged in, by the names of its parts. */
+export const sayBuyStep = (parts: readonly string[], thriftUsd: number) =>
+  `When the steps above are done, buy: ${parts.map(inSentence).join('; ')}${sayThrift(thriftUsd)}.`;
