@@ -1,4 +1,4 @@
-// Types `npm start` into a real terminal, answers the interview with "not sure" to the end, and looks for the papers.
+// Types `npm start` into a real terminal, answers the opening with "not sure", writes the first plan, and looks for the papers.
 import { existsSync, rmSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -6,7 +6,7 @@ import pty from '@lydell/node-pty';
 import xterm from '@xterm/headless';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
-const papers = ['home.yaml', 'plan.yaml', 'plan.md'].map((kind) =>
+const papers = ['home.yaml', 'plan.yaml', 'plan.md', 'plan.html'].map((kind) =>
   join(root, `drive-start.${kind}`),
 );
 for (const paper of papers) rmSync(paper, { force: true });
@@ -45,19 +45,27 @@ async function until(holds, what, ms = 120_000) {
   }
 }
 
+await until(() => /Enter begin/.test(shown()), 'the welcome');
+program.write('\r');
 await until(() => /dangerous.*right now/i.test(shown().replace(/\s+/g, ' ')), 'the first question');
 program.write('9 \r');
 await until(() => /What short name/.test(shown()), 'the name question');
 program.write('drive-start\r');
-await until(() => /How many people/.test(shown()), 'the question after the name');
 let before = '';
-while (!/Write my plan/.test(shown())) {
-  await until(() => shown() !== before && /not sure/i.test(shown()), 'the next question');
+const FIRST_PLAN = /Write this first plan as a draft/;
+while (!FIRST_PLAN.test(shown())) {
+  await until(
+    () => FIRST_PLAN.test(shown()) || (shown() !== before && /Tab not sure/.test(shown())),
+    'the next question',
+  );
+  if (FIRST_PLAN.test(shown())) break;
   before = shown();
   program.write('\t');
 }
-// No line is marked before somebody moves.
-program.write('\u001b[B\r');
+// No line is marked before somebody moves; the second one writes the plan.
+program.write('\u001b[B\u001b[B');
+await until(() => /> Write this first plan/.test(shown()), 'the line that writes the plan');
+program.write('\r');
 await until(() => /Backup power plan/.test(shown()), 'the plan on the screen');
 program.write('\u001b');
 await until(() => exit !== null, 'the end');
@@ -67,5 +75,5 @@ if (exit !== 0 || missing.length > 0) {
   console.error(`exit ${exit}; missing: ${missing.join(', ') || 'nothing'}`);
   process.exit(1);
 }
-console.log('npm start led from the first question to three papers.');
+console.log('npm start led from the welcome through the opening to the papers of a first plan.');
 process.exit(0);
