@@ -281,8 +281,9 @@ describe('the keyboard, through a pseudo-terminal', () => {
     const terminal = await start();
     writeFileSync(join(terminal.folder, 'sums-fail'), '');
     terminal.press('3 \r');
+    // The sums of the danger question may fail first: what counts is that the next question comes all the same.
+    await terminal.shows(NAME);
     await terminal.shows('No sums just now.');
-    expect(terminal.text()).toContain(NAME);
     const saved = readFileSync(join(terminal.folder, 'saved.jsonl'), 'utf8');
     expect(saved).toContain('now-danger');
     terminal.press('oak\r');
