@@ -139,6 +139,8 @@ test('a vehicle with an outlet calls no electrician while nothing is wired to th
   expect(plan.advice.route.kind).toBe('power-pack');
   expect(halves(plan).front).toContain('Whom to call: no electrician');
   expect(halves(plan).details).toContain('A vehicle may feed house wiring only through equipment');
+  const required = halves(plan).details.split('## Where a licensed electrician is required')[1]!;
+  expect(required.split('\n## ')[0]).not.toContain('A vehicle may feed house wiring');
 });
 
 describe('what this home told comes first', () => {
@@ -219,4 +221,25 @@ test('a gas fitter is called for the house tank, and not for cans', () => {
   expect(tank.advice.route.fuel?.fuel).toBe('propane');
   expect(halves(tank).front).toContain('a gas fitter, for the fuel');
   expect(halves(planOf('mill-lane')).front).not.toContain('gas fitter');
+});
+
+test('what living thriftily takes is bought where the list of what each dollar buys counts it', () => {
+  const plan = planOf('tower-six');
+  const line = plan.advice.list[plan.advice.advised!]!;
+  expect(line.way).toBe('thrifty');
+  const dollars = line.usd - plan.advice.route.costUsd.value;
+  expect(dollars).toBeGreaterThan(0);
+  const thrift = `; and about $${dollars} for what living thriftily takes.`;
+  expect(halves(plan).front).toMatch(/What to buy: .*living thriftily takes\./);
+  expect(halves(plan).front).toContain(thrift);
+  expect(plan.nextSteps.find(({ id }) => id === 'buy')!.what).toContain(thrift);
+});
+
+test('a budget of nothing stands in the details as on the first page', () => {
+  const nothing = { 'budget-now': 0, 'budget-later': 0 };
+  const { advice, ...plan } = planOf('tower-six', nothing);
+  // Without the list of what each dollar buys, which says it again beside some of its lines.
+  const { front, details } = halves({ ...plan, advice: { ...advice, list: [], advised: null } });
+  expect(front).toContain('above the $0 you told us');
+  expect(details).toContain('above the $0 you told us');
 });

@@ -3,6 +3,7 @@ import type { Plan } from '../../../plan/plan';
 import { onceStored } from '../../../routes/once-stored';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
+import { sayAboveTold } from '../say-above-told';
 import { sayFuelForGoal } from '../say-fuel-for-goal';
 import { sayHealthFirst } from '../say-health-first';
 import { highEndLines } from './say-electrical';
@@ -17,6 +18,7 @@ export function sayAdvised(plan: Plan, words: Words): string[] {
   return [
     `## ${say.title(route.title, plan.lifeFirst?.told === true)}`,
     words.whyAdvised(reason),
+    ...aboveToldLine(plan, words),
     ...carriesLine(plan, words),
     words.howLong(route.lasting),
     ...(stored === null ? [] : [words.howLong(stored.route.lasting)]),
@@ -34,6 +36,12 @@ export function sayAdvised(plan: Plan, words: Words): string[] {
     ...listed(say.worksIf, route.ifs.map(words.routeIf)),
     ...listed(say.goodToKnow, route.notes.map(words.routeNote)),
   ];
+}
+
+/** The budget the first page names stands here too. */
+function aboveToldLine({ advice: { route }, home }: Plan, words: Words): string[] {
+  const above = sayAboveTold(home, route, words);
+  return above === '' ? [] : [words.household.advised.costs(route.costUsd, above)];
 }
 
 function carriesLine({ advice: { route }, home, mustRun }: Plan, words: Words): string[] {

@@ -11,6 +11,8 @@ export const advised = {
   title: (route: string, asBridge: boolean) =>
     `${asBridge ? 'Beside that, only as a bridge' : 'The one advised'}: ${route.toLowerCase()}`,
   part: (name: string, costUsd: Figure) => `${name}: ${sayFigure(costUsd)}`,
+  /** `above`: by how much that is above what was told, with a comma before it. */
+  costs: (costUsd: Figure, above: string) => `It costs ${sayFigure(costUsd)}${above}.`,
   burns: (perDay: Figure, fuel: GeneratorFuel) =>
     `It burns ${sayFigure(perDay)} of ${sayFuel(fuel)}.`,
   whenTheGridFails: (gap: Gap) => `When the grid fails: ${sayGap(gap)}.`,
