@@ -47,7 +47,24 @@ describe('what the household owns', () => {
 
   test('stands on the first page beside what is bought, with what it leaves out', () => {
     expect(said(standby)).toHaveLength(1);
-    expect(said(standby)[0]).toMatch(/your home battery .* all but the lights, for about/);
+    expect(said(standby)[0]).toMatch(
+      /your home battery .* all but the lights, for less than half an hour/,
+    );
+  });
+
+  test.each([
+    [0, 0, /, for less than half an hour\./],
+    [3, 0, /, for about 3 h, careful count less than half an hour\./],
+    [3, 2, /, for about 3 h, careful count 2 h\./],
+  ])('%d h likely and %d h by the careful count are never said as 0 h', (value, low, says) => {
+    const hours = { value, low, high: value, unit: 'h' };
+    const route = { ...mine, lasting: { ...mine.lasting, hours } };
+    const [line] = sayWhatYouHave(
+      { home, routes: [route], advice: { route: standby }, lifeFirst: null } as unknown as Plan,
+      english,
+    );
+    expect(line).toMatch(says);
+    expect(line).not.toMatch(/\b0 h/);
   });
 
   test('is not said twice, nor where it cannot work', () => {

@@ -2,6 +2,9 @@ import { formatQuantity } from '../../../quantity/format-quantity';
 import type { Route } from '../../../routes/route';
 import { inSentence, listOf } from '../list-of';
 
+/** Below this a whole number of hours would be 0. */
+const LEAST_HOURS = 0.5;
+
 /** What the home has already. */
 export const whatYouHave = {
   one(
@@ -25,5 +28,8 @@ export const whatYouHave = {
 function howLong({ lasting: { hours } }: Route): string {
   if (hours === null) return 'as long as the sun and the battery hold';
   const h = (value: number) => formatQuantity(Math.round(value), 'h');
-  return `about ${h(hours.value)}, careful count ${h(hours.low)}`;
+  // What rounds to no hour at all is said in words: "about 0 h" reads as if it ran.
+  if (hours.value < LEAST_HOURS) return 'less than half an hour';
+  const careful = hours.low < LEAST_HOURS ? 'less than half an hour' : h(hours.low);
+  return `about ${h(hours.value)}, careful count ${careful}`;
 }
