@@ -35,7 +35,7 @@ export function weigher(
     // Once what must run is told, the pane counts as the plan does: what is not answered counts as "not sure".
     const missing = answers['must-run'] === undefined ? 'leave' : 'assume';
     const facts = new Facts(resolve(interview.questions, answers, missing));
-    const site = siteAt(facts, sites);
+    const site = siteAt(facts, sites, missing);
     const { loads } = loadsOfHome(facts, widths, site);
     const must = loads.filter((load) => mustNow(facts, load));
     const season = seasonShown(facts, must);
@@ -76,10 +76,13 @@ function mustNow(facts: Facts, load: Load): boolean {
   return facts.applies('must-run') ? load.rank === 'must' : true;
 }
 
-/** The place, once its ZIP code was told; looked up once for each code and height. */
-function siteAt(facts: Facts, sites: Map<string, Site>): Site | null {
+/**
+ * The place, once its ZIP code was told, or where the plan would have to assume one too; looked up once for each code
+ * and height.
+ */
+function siteAt(facts: Facts, sites: Map<string, Site>, missing: 'leave' | 'assume'): Site | null {
   const zip = facts.value('home-zip');
-  if (typeof zip !== 'string') return null;
+  if (typeof zip !== 'string' && missing === 'leave') return null;
   const key = `${zip} ${String(facts.value('home-elevation'))}`;
   const site = sites.get(key) ?? siteOf(facts);
   sites.set(key, site);

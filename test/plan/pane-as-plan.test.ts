@@ -29,3 +29,23 @@ test('a refrigerator ticked is in the pane, counted or not', () => {
     'fridge',
   );
 });
+
+test.each([
+  ['not answered', {}],
+  ['not sure', { 'home-zip': 'not sure' }],
+])(
+  'with a ZIP code %s the pane stands where the plan does, and heats nothing in summer',
+  (_, zip) => {
+    const answers = {
+      ...zip,
+      'home-kind': 'house',
+      'heat-main': 'heat-pump',
+      'must-run': ['heat', 'fridge'],
+      'goal-season': 'summer',
+    };
+    const pane = weigher(interview)(answers);
+    const { must } = homeFromAnswers(interview, answers, '2026-11-25').demand;
+    expect(pane.runningWatts!.value).toBe(must.runningWatts.value);
+    expect(pane.startVa!.value).toBe(must.startVa.value);
+  },
+);
