@@ -98,7 +98,7 @@ const left: Readonly<Record<string, number>> = {
   'plan/safety-steps.ts': 10,
   'plan/too-cold-for-pump.ts': 1,
   'plan/weather-assumptions.ts': 10,
-  'plan/weigh.ts': 2,
+  'plan/draft-of.ts': 2,
   'plan/why-draft.ts': 11,
   'plan/will-not-do.ts': 11,
   'plan/worth-finding-out.ts': 1,

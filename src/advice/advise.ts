@@ -1,6 +1,6 @@
 import { healthHangs } from '../home/health-devices';
 import type { Home } from '../home/home';
-import type { World } from '../home/world';
+import type { SyntheticYears } from '../home/synthetic-years';
 import { isSource } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
 import { carriesAllMust } from '../routes/must-carried';
@@ -23,11 +23,11 @@ import { findWaysOn } from './ways-on/find-ways-on';
  */
 export function advise(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   kinds: readonly SizedKind[],
   sizeKind: SizeKind | null = null,
 ): Advice {
-  const ranked = rank(home, world, kinds, sizeKind);
+  const ranked = rank(home, drawn, kinds, sizeKind);
   const { lines, advised } = linesOf(ranked);
   const able = kinds
     .map((one) => one.route)
@@ -43,7 +43,7 @@ export function advise(
     list: lines,
     careful: healthHangs(home),
     advised,
-    waysOn: sizeKind === null ? null : findWaysOn(home, world, ranked, sizeKind),
+    waysOn: sizeKind === null ? null : findWaysOn(home, drawn, ranked, sizeKind),
   };
 }
 

@@ -3,7 +3,7 @@ import { buildHome } from '../home/build-home';
 import { Facts } from '../home/facts';
 import type { Home } from '../home/home';
 import { roofOf } from '../home/roof';
-import { World } from '../home/world';
+import { SyntheticYears } from '../home/synthetic-years';
 import type { Answers } from '../interview/answers';
 import type { Interview } from '../interview/question';
 import { resolve } from '../interview/resolve';
@@ -55,10 +55,10 @@ export function possibleIf(planned: Planned): PossibleIf[] {
     ({ verdict, stops }) => verdict === 'cannot' && stops.every(({ code }) => canChange(code)),
   );
   if (closed.length === 0) return [];
-  const world = new World(planned.home, IF_YEARS);
+  const drawn = new SyntheticYears(planned.home, IF_YEARS);
   const groups = new Map<string, { codes: ConditionCode[]; home: Home; routes: Route[] }>();
   for (const { kind, stops } of closed) {
-    const found = openedUp(planned, world, kind, stops);
+    const found = openedUp(planned, drawn, kind, stops);
     if (found === null) continue;
     const key = [...found.codes].sort().join();
     const group = groups.get(key) ?? { codes: found.codes, home: found.home, routes: [] };
@@ -84,7 +84,7 @@ const MOST_ROUNDS = 3;
 /** The route with all that closes it put right; what then comes up behind it is put right too. Null where something cannot be. */
 function openedUp(
   planned: Planned,
-  world: World,
+  drawn: SyntheticYears,
   kind: RouteKind,
   stops: readonly Stop[],
 ): { codes: ConditionCode[]; home: Home; route: Route } | null {
@@ -96,7 +96,7 @@ function openedUp(
       codes.push(code);
     }
     const home = homeIf(planned, codes);
-    const route = sizedKind(kind, home, worldFor(world, home), planned.widths)?.route ?? null;
+    const route = sizedKind(kind, home, drawnFor(drawn, home), planned.widths)?.route ?? null;
     if (route === null) return null;
     if (route.verdict !== 'cannot') return { codes, home, route };
     closed = route.stops;
@@ -114,10 +114,10 @@ function homeIf(
   return buildHome(new Facts(known), widths, asOf, home.site);
 }
 
-/** One world for all; only a roof that is not there yet gets sun of its own. */
-function worldFor(world: World, home: Home): World {
-  const same = JSON.stringify(roofOf(home.facts)) === JSON.stringify(world.roof);
-  return same ? world : world.over(home, true);
+/** One set of drawn years for all; only a roof that is not there yet gets sun of its own. */
+function drawnFor(drawn: SyntheticYears, home: Home): SyntheticYears {
+  const same = JSON.stringify(roofOf(home.facts)) === JSON.stringify(drawn.roof);
+  return same ? drawn : drawn.over(home, true);
 }
 
 /** Deadly cautions that these routes bring, beyond those of the home as it is. */

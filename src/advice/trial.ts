@@ -4,7 +4,7 @@ import { Facts } from '../home/facts';
 import type { Home, Site } from '../home/home';
 import { type Roof, roofOf } from '../home/roof';
 import { siteOf } from '../home/site';
-import { World } from '../home/world';
+import { SyntheticYears } from '../home/synthetic-years';
 import type { Answers } from '../interview/answers';
 import type { Interview } from '../interview/question';
 import { type Resolved, resolve } from '../interview/resolve';
@@ -37,72 +37,74 @@ export function trials(
   const widths = widthsOf(interview);
   const siteAt = remembered((known) => siteOf(new Facts(known)));
   const homeOf = remembered((known) => buildHome(new Facts(known), widths, asOf, siteAt(known)));
-  const worldAt = worlds(years);
+  const drawnAt = drawnOnce(years);
   const roofAt = remembered((known) => roofOf(new Facts(known)));
   const routesOf = sizers(widths);
   const trialOf = remembered((known): Trial => {
     const core = homeOf(known);
-    const world = worldAt(core, roofAt(known), known);
-    const routes = routesOf(core, world, known);
+    const drawn = drawnAt(core, roofAt(known), known);
+    const routes = routesOf(core, drawn, known);
     const home = { ...core, facts: new Facts(known) };
     return { home, routes, advice: plainAdvice(home, routes) };
   });
   return (answers) => trialOf(resolve(interview.questions, answers, 'assume'));
 }
 
-/** How many homes share the series of one world before it is made anew, so that they do not pile up. */
+/** How many homes share the series of one set of drawn years before it is made anew, so that they do not pile up. */
 const HOMES_A_WORLD = 24;
 
-interface KeptWorld {
-  readonly world: World;
+interface KeptDrawn {
+  readonly drawn: SyntheticYears;
   readonly homes: Set<Home>;
 }
 
-/** The world of a home, with the weather drawn once for each place. */
-function worlds(years: number) {
+/** The drawn years of a home, with the weather drawn once for each place. */
+function drawnOnce(years: number) {
   const kept = new WeakMap<
     Site['place'],
-    { weather: World; byRoof: Map<Roof | null, KeptWorld> }
+    { weather: SyntheticYears; byRoof: Map<Roof | null, KeptDrawn> }
   >();
-  return (core: Home, roof: Roof | null, known: Resolved): World => {
+  return (core: Home, roof: Roof | null, known: Resolved): SyntheticYears => {
     const { site } = core;
     const facts = new Facts(known);
     const place = kept.get(site.place);
     const found = place?.byRoof.get(roof);
     if (found !== undefined && found.homes.size < HOMES_A_WORLD) {
       found.homes.add(core);
-      return found.world;
+      return found.drawn;
     }
-    const world =
-      place === undefined ? new World({ site, facts }, years) : place.weather.over({ site, facts });
-    const at = place ?? { weather: world, byRoof: new Map() };
+    const drawn =
+      place === undefined
+        ? new SyntheticYears({ site, facts }, years)
+        : place.weather.over({ site, facts });
+    const at = place ?? { weather: drawn, byRoof: new Map() };
     kept.set(site.place, at);
-    at.byRoof.set(roof, { world, homes: new Set([core]) });
-    return world;
+    at.byRoof.set(roof, { drawn, homes: new Set([core]) });
+    return drawn;
   };
 }
 
 /** Each kind of route, remembered by the home and the roof it is sized for and by the answers it asks for besides. */
 function sizers(widths: Widths) {
-  type Size = (world: World, known: Resolved) => Route | null;
+  type Size = (drawn: SyntheticYears, known: Resolved) => Route | null;
   const kept = new WeakMap<Home, Map<Roof | null, Map<RouteKind, Size>>>();
   const sizerOf = (core: Home, kind: RouteKind): Size => {
-    let world: World;
+    let drawn: SyntheticYears;
     const size = remembered((known) => {
-      const sized = sizedKind(kind, { ...core, facts: new Facts(known) }, world, widths);
+      const sized = sizedKind(kind, { ...core, facts: new Facts(known) }, drawn, widths);
       return sized?.route ?? null;
     });
     return (on, known) => {
-      world = on;
+      drawn = on;
       return size(known);
     };
   };
-  return (core: Home, world: World, known: Resolved): Route[] => {
+  return (core: Home, drawn: SyntheticYears, known: Resolved): Route[] => {
     const byRoof = kept.get(core) ?? new Map<Roof | null, Map<RouteKind, Size>>();
     kept.set(core, byRoof);
     const byKind =
-      byRoof.get(world.roof) ?? new Map(routeKinds.map((kind) => [kind, sizerOf(core, kind)]));
-    byRoof.set(world.roof, byKind);
-    return routeKinds.flatMap((kind) => byKind.get(kind)!(world, known) ?? []);
+      byRoof.get(drawn.roof) ?? new Map(routeKinds.map((kind) => [kind, sizerOf(core, kind)]));
+    byRoof.set(drawn.roof, byKind);
+    return routeKinds.flatMap((kind) => byKind.get(kind)!(drawn, known) ?? []);
   };
 }

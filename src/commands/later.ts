@@ -1,16 +1,16 @@
 import type { Tariff } from '../bill/tariff/tariff';
 import type { Later } from '../faces/door';
+import { draftApart } from './draft-apart';
 import type { Keeping } from './keeping';
-import { weighApart } from './weigh-apart';
 
 /** Keeping and weighing apart from the keys, for the screen. */
 export function laterApart(keeping: Keeping, tariff: Tariff | null, asOf: string): Later {
   return {
     save: (answers, unfinished) => keeping.save(answers, unfinished),
-    weigh: () => {
+    draftOf: () => {
       throw new Error('weighed in a thread of its own');
     },
-    apart: weighApart(tariff, asOf),
+    apart: draftApart(tariff, asOf),
   };
 }
 
@@ -20,15 +20,15 @@ export async function laterInOne(
   tariff: Tariff | null,
   asOf: string,
 ): Promise<Later> {
-  const { weighAll } = await import('./weigh-all');
-  let all: ReturnType<typeof weighAll> | null = null;
+  const { draftAll } = await import('./draft-all');
+  let all: ReturnType<typeof draftAll> | null = null;
   const ready = () => {
-    all ??= weighAll(tariff, asOf);
+    all ??= draftAll(tariff, asOf);
     return all;
   };
   return {
     save: (answers, unfinished) => keeping.save(answers, unfinished),
-    weigh: (answers) => ready().weigh(answers),
+    draftOf: (answers) => ready().draftOf(answers),
     next: (answers) => ready().next(answers),
   };
 }

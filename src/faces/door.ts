@@ -4,7 +4,7 @@ import type { NextStep } from '../interview/next-step';
 import type { Context, State } from '../interview/state';
 import type { Unfinished } from '../interview/unfinished';
 import type { Draft } from '../plan/draft';
-import type { SUMS_FAILED } from './weigh-safely';
+import type { SUMS_FAILED } from './draft-safely';
 
 /**
  * How keeping went: null when all is on the disk; a sentence that says what to do when it is not; or all is, and
@@ -37,7 +37,7 @@ export interface Later {
   /** Keep the answers, and what was begun, on disk. */
   save(answers: Answers, unfinished: Unfinished): Saved;
   /** What the answers add up to so far. It may throw; nothing else may hang on it. */
-  weigh(answers: Answers): Draft;
+  draftOf(answers: Answers): Draft;
   /** What comes after the opening. It may throw; then questions come in their written order. */
   next?(answers: Answers): NextStep;
   /** The same two in a thread of its own, so that keys never wait for them. */

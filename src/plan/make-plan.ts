@@ -4,7 +4,7 @@ import { possibleIf } from '../advice/possible-if';
 import type { Tariff } from '../bill/tariff/tariff';
 import { widthsOf } from '../home/build-home';
 import { livedHome } from '../home/measures/lived-home';
-import { WEATHER_SEED, WEATHER_YEARS, World } from '../home/world';
+import { SyntheticYears, WEATHER_SEED, WEATHER_YEARS } from '../home/synthetic-years';
 import type { Answers } from '../interview/answers';
 import { besideTariff } from '../interview/beside-tariff';
 import type { Interview } from '../interview/question';
@@ -56,13 +56,13 @@ export function makePlan(
   const interview = besideTariff(whole, ownTariff !== null);
   const home = homeFromAnswers(interview, answers, asOf);
   const widths = widthsOf(interview);
-  const world = new World(home, years);
-  const kinds = allKinds(home, world, widths);
+  const drawn = new SyntheticYears(home, years);
+  const kinds = allKinds(home, drawn, widths);
   const undecided = undecidedOf(interview, home);
   const advice =
     undecided.length > 0
       ? onlyReady(kinds)
-      : advise(home, world, kinds, (kind, lived, on) => sizedKind(kind, lived, on, widths));
+      : advise(home, drawn, kinds, (kind, lived, on) => sizedKind(kind, lived, on, widths));
   const routes = withAdvised(kinds, advice.route);
   const planned = { interview, answers, asOf, widths, home, routes };
   const lived = livedHome(home, advice.route.way);
@@ -78,9 +78,9 @@ export function makePlan(
   const addOns = addOnsOf(lived, advice.route, cautions);
   const season = hardestSeason(home);
   const steps = ladderOf(lived, advice.route);
-  const ladder = walkLadder(home, world, advice.route, steps, season);
-  const rideThrough = rideThroughOf(home, world, advice, { all: routes, ladder: ladder.variant });
-  const money = moneyOf({ home, ownTariff, world, routes, advice, outlook, rideThrough });
+  const ladder = walkLadder(home, drawn, advice.route, steps, season);
+  const rideThrough = rideThroughOf(home, drawn, advice, { all: routes, ladder: ladder.variant });
+  const money = moneyOf({ home, ownTariff, drawn, routes, advice, outlook, rideThrough });
   return {
     name: home.name,
     asOf,
@@ -102,9 +102,9 @@ export function makePlan(
     rideThrough,
     money,
     lifeFirst: lifeFirst(home),
-    healthFirst: healthFirst(home, world, advice.route, season),
+    healthFirst: healthFirst(home, drawn, advice.route, season),
     whatIsThere: whatIsThere(home, routes),
-    waysOfLiving: waysOfLiving(home, world, advice, rideThrough),
+    waysOfLiving: waysOfLiving(home, drawn, advice, rideThrough),
     comfortLost: lost,
     willNotDo: willNotDo(home, advice, fuel),
     cautions,

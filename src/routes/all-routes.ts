@@ -1,6 +1,6 @@
 import type { Widths } from '../home/answer-figure';
 import type { Home } from '../home/home';
-import type { World } from '../home/world';
+import type { SyntheticYears } from '../home/synthetic-years';
 import { type RouteKind, routeKinds } from '../kinds/route-kind';
 import { powerSteps } from '../tables/generic-steps';
 import { batteryGenerator } from './kinds/battery-generator';
@@ -20,13 +20,13 @@ import type { Route } from './route';
 import { oneSize, type SizedKind, whole } from './sized';
 
 /** Sizes and prices one kind for a home; null where the home has nothing of the kind. */
-type Sizer = (home: Home, world: World, widths: Widths) => SizedKind | null;
+type Sizer = (home: Home, drawn: SyntheticYears, widths: Widths) => SizedKind | null;
 
 /** How each kind is sized: a kind without a row here does not compile, and so is in every plan. */
 const sizers: Readonly<Record<RouteKind, Sizer>> = {
   preparation: () => oneSize(preparation()),
-  'own-battery': (home, world) => {
-    const route = ownBatteryRoute(home, world);
+  'own-battery': (home, drawn) => {
+    const route = ownBatteryRoute(home, drawn);
     return route === null ? null : oneSize(route);
   },
   'single-battery': (home) => ofSizes(singleBattery(home), () => singleBatterySizes(home)),
@@ -40,35 +40,35 @@ const sizers: Readonly<Record<RouteKind, Sizer>> = {
   'battery-circuits': batteryCircuits,
   'battery-whole': batteryWhole,
   'battery-solar': batterySolar,
-  'battery-engine': (home, world, widths) => {
-    const route = batteryGenerator(home, world, widths);
+  'battery-engine': (home, drawn, widths) => {
+    const route = batteryGenerator(home, drawn, widths);
     return ofSizes(route, () =>
       nightSteps()
         .filter((kwh) => kwh !== route.nameplateKwh)
-        .map((kwh) => batteryGenerator(home, world, widths, kwh)),
+        .map((kwh) => batteryGenerator(home, drawn, widths, kwh)),
     );
   },
   vehicle: (home, _, widths) => oneSize(vehicle(home, widths)),
 };
 
 /** Every route, sized for this home, plainest first; those that cannot work here say why. */
-export function allRoutes(home: Home, world: World, widths: Widths): Route[] {
-  return allKinds(home, world, widths).map(({ route }) => route);
+export function allRoutes(home: Home, drawn: SyntheticYears, widths: Widths): Route[] {
+  return allKinds(home, drawn, widths).map(({ route }) => route);
 }
 
 /** The same with all sizes of each. */
-export function allKinds(home: Home, world: World, widths: Widths): SizedKind[] {
-  return routeKinds.flatMap((kind) => sizedKind(kind, home, world, widths) ?? []);
+export function allKinds(home: Home, drawn: SyntheticYears, widths: Widths): SizedKind[] {
+  return routeKinds.flatMap((kind) => sizedKind(kind, home, drawn, widths) ?? []);
 }
 
 /** One kind, sized for this home with all its sizes; null where the home has nothing of the kind. */
 export function sizedKind(
   kind: RouteKind,
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   widths: Widths,
 ): SizedKind | null {
-  const sized = sizers[kind](home, world, widths);
+  const sized = sizers[kind](home, drawn, widths);
   if (sized === null) return null;
   const { route, sizes } = sized;
   if (route.kind !== kind) throw new Error(`the sizer of ${kind} makes a route ${route.kind}`);

@@ -1,6 +1,6 @@
 import { toldToFreeze } from '../home/battery-place';
 import type { Home, Load, Season } from '../home/home';
-import type { World } from '../home/world';
+import type { SyntheticYears } from '../home/synthetic-years';
 import { neededForEveryStart } from '../outage/every-start';
 import { hoursSurvived } from '../outage/hours-survived';
 import { netEnergy, type StoreLimits } from '../outage/net-energy';
@@ -68,15 +68,15 @@ export function limitsOf(inverterKw: number): StoreLimits {
 
 /** Net energy of every hour of the first so many drawn years for a battery that carries these loads, with so much sun on the roof. */
 export function netOf(
-  world: World,
+  drawn: SyntheticYears,
   loads: readonly Load[],
   inverterKw: number,
   solarKw: number,
-  years = world.years,
+  years = drawn.years,
 ): Float64Array {
-  const hours = Math.min(years, world.years) * HOURS_PER_YEAR;
-  const loadKw = world.loadKw(loads).subarray(0, hours);
-  const supplyKw = world.sunKw(solarKw).subarray(0, hours);
+  const hours = Math.min(years, drawn.years) * HOURS_PER_YEAR;
+  const loadKw = drawn.loadKw(loads).subarray(0, hours);
+  const supplyKw = drawn.sunKw(solarKw).subarray(0, hours);
   const overloadKwh = borrowHours(loadKw.length);
   const netKwh = new Float64Array(loadKw.length);
   netEnergy({ loadKw, supplyKw, limits: limitsOf(inverterKw) }, { netKwh, overloadKwh });
@@ -95,12 +95,12 @@ export interface GoalHours {
 }
 
 /** The goal's seasons with these loads, one entry each. */
-export function goalHours(home: Home, world: World, loads: readonly Load[]): GoalHours[] {
-  const loadKw = world.loadKw(loads);
+export function goalHours(home: Home, drawn: SyntheticYears, loads: readonly Load[]): GoalHours[] {
+  const loadKw = drawn.loadKw(loads);
   const tailHours = longestCounted(home);
   return home.goalSeasons.map((season) => {
     const pieces = { season: monthsOf[season], tailHours };
-    const sun = world.sunKwhPerKw();
+    const sun = drawn.sunKwhPerKw();
     return {
       pieces,
       loadKw: cutToPieces(pieces, loadKw),

@@ -1,13 +1,13 @@
 import type { Season } from '../home/home';
-import type { World } from '../home/world';
+import type { SyntheticYears } from '../home/synthetic-years';
 import { monthOfHour } from '../outage/month-of-hour';
 import { quantileInPlace } from '../outage/quantile';
 import { monthsOf } from './battery-hours';
 
 /** Panels of so many kW on the middle day of a season, kWh at the house; 0 without panels or roof. */
-export function sunOfMiddleDayKwh(world: World, season: Season, panelsKw: number): number {
+export function sunOfMiddleDayKwh(drawn: SyntheticYears, season: Season, panelsKw: number): number {
   if (panelsKw <= 0) return 0;
-  const kw = world.sunKw(panelsKw);
+  const kw = drawn.sunKw(panelsKw);
   const { firstMonth, months } = monthsOf[season];
   const inSeason = (hour: number) => (monthOfHour(hour) - firstMonth + 12) % 12 < months;
   const days: number[] = [];

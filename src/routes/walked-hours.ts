@@ -1,5 +1,5 @@
 import type { Home, Load, Season } from '../home/home';
-import type { World } from '../home/world';
+import type { SyntheticYears } from '../home/synthetic-years';
 import { everyNthStart } from '../outage/every-nth-start';
 import { quantileInPlace } from '../outage/quantile';
 import { manyWalks } from '../outage/walk/many-walks';
@@ -29,12 +29,12 @@ export type Walked = WithGenerator & Pick<Route, 'power' | 'solarKw'>;
  */
 export function walkedHours(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   route: Walked,
   loads: readonly Load[],
 ): Figure {
   const bySeason = (careful: boolean) =>
-    home.goalSeasons.map((season) => servedHours(home, world, route, { loads, season, careful }));
+    home.goalSeasons.map((season) => servedHours(home, drawn, route, { loads, season, careful }));
   const [likely, careful] = [bySeason(false), bySeason(true)];
   const at = (all: readonly Float64Array[], share: number) =>
     Math.min(...all.map((served) => quantileInPlace(served, share) ?? 0));
@@ -51,19 +51,19 @@ export function walkedHours(
 
 function servedHours(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   route: Walked,
   fed: { loads: readonly Load[]; season: Season; careful: boolean },
 ): Float64Array {
   const inverterKw = (route.power?.continuousWatts ?? 0) / 1000;
   const capKwh = route.usableKwh ?? 0;
   const hoursWalked = YEARS * HOURS_PER_YEAR;
-  const likelyKw = world.loadKw(fed.loads).subarray(0, hoursWalked);
+  const likelyKw = drawn.loadKw(fed.loads).subarray(0, hoursWalked);
   const record = {
     loadsKw: [
       fed.careful ? hungryKw(likelyKw, hungryShare(fed.loads, fed.season), inverterKw) : likelyKw,
     ],
-    solarKw: world.sunKw(route.solarKw ?? 0).subarray(0, hoursWalked),
+    solarKw: drawn.sunKw(route.solarKw ?? 0).subarray(0, hoursWalked),
   };
   const system = {
     battery: { capKwh, limits: limitsOf(inverterKw) },
@@ -74,7 +74,7 @@ function servedHours(
   const walk = manyWalks(system, record);
   const outageHours = longestCounted(home);
   return Float64Array.from(
-    everyNthStart(likelyKw.length, monthsOf[fed.season], everyHours(world.years)),
+    everyNthStart(likelyKw.length, monthsOf[fed.season], everyHours(drawn.years)),
     (start) => walk({ start, outageHours, startKwh: capKwh }).hoursServed,
   );
 }

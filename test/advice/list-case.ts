@@ -10,31 +10,31 @@ import { type Value, weighingOf, worthOf } from '../../src/advice/list/value';
 import { SizeOdds } from '../../src/advice/ride/size-odds';
 import { widthsOf } from '../../src/home/build-home';
 import type { Home } from '../../src/home/home';
-import { World } from '../../src/home/world';
+import { SyntheticYears } from '../../src/home/synthetic-years';
 import { allKinds, sizedKind } from '../../src/routes/all-routes';
 
 const YEARS = 2;
 export const widths = widthsOf(interview);
-export const size: SizeKind = (kind, home, world) => sizedKind(kind, home, world, widths);
+export const size: SizeKind = (kind, home, drawn) => sizedKind(kind, home, drawn, widths);
 
 /** A home with its list, from a few drawn years. */
 export interface Case {
   readonly home: Home;
-  readonly world: World;
+  readonly drawn: SyntheticYears;
   readonly ranked: Ranked;
 }
 
-export function caseOf(home: Home, world = new World(home, YEARS)): Case {
-  return { home, world, ranked: rank(home, world, allKinds(home, world, widths), size) };
+export function caseOf(home: Home, drawn = new SyntheticYears(home, YEARS)): Case {
+  return { home, drawn, ranked: rank(home, drawn, allKinds(home, drawn, widths), size) };
 }
 
 /** Every size of every kind in both ways, weighed one by one: nothing is left out for its price. */
-export function everything({ home, world }: Case): Weighed[] {
+export function everything({ home, drawn }: Case): Weighed[] {
   return [asUsual(home), thriftily(home)].flatMap((living) => {
     if (living === null) return [];
-    const by = weighingOf(living.home, allKinds(home, world, widths));
-    const odds = new SizeOdds(living.home, world, hardestSeason(home));
-    return allKinds(living.home, world, widths)
+    const by = weighingOf(living.home, allKinds(home, drawn, widths));
+    const odds = new SizeOdds(living.home, drawn, hardestSeason(home));
+    return allKinds(living.home, drawn, widths)
       .flatMap((kind) => candidatesOf(living, kind))
       .map((one) => ({ ...one, value: worthOf(one, by, odds) }));
   });

@@ -43,8 +43,8 @@ describe('what each dollar buys', () => {
   );
 
   test('as it is printed it has at most eight lines from $0 up, and the one advised is on it, within the money', () => {
-    for (const { home, world, ranked } of cases) {
-      const advice = advise(home, world, allKinds(home, world, widths), size);
+    for (const { home, drawn, ranked } of cases) {
+      const advice = advise(home, drawn, allKinds(home, drawn, widths), size);
       const { list, advised } = advice;
       expect(list.length).toBeGreaterThan(0);
       expect(list.length).toBeLessThanOrEqual(8);
@@ -78,7 +78,7 @@ describe('the advice moves as money, goal and things do', () => {
           },
           '2026-11-25',
         );
-        const then = caseOf(more, one.world).ranked.chosen!;
+        const then = caseOf(more, one.drawn).ranked.chosen!;
         expect(then.value.odds).toBeGreaterThanOrEqual(chosen.value.odds - 1);
       }
     }
@@ -91,13 +91,13 @@ describe('the advice moves as money, goal and things do', () => {
       if (now === undefined) continue;
       const { goalHours } = one.home;
       const longer = { ...one.home, goalHours: { ...goalHours, value: 1.5 * goalHours.value } };
-      const then = cheapestEnough(caseOf(longer, one.world));
+      const then = cheapestEnough(caseOf(longer, one.drawn));
       if (then !== undefined) {
         compared += 1;
         expect(then.usd).toBeGreaterThanOrEqual(now.usd);
       }
       for (const load of mayGo(one.home).slice(0, 2)) {
-        const less = cheapestEnough(caseOf(withoutLoads(one.home, [load.id]), one.world));
+        const less = cheapestEnough(caseOf(withoutLoads(one.home, [load.id]), one.drawn));
         if (one.ranked.all.length === 0 || less === undefined) continue;
         compared += 1;
         expect(less.usd, `without ${load.id}`).toBeLessThanOrEqual(now.usd);

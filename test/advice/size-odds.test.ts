@@ -7,7 +7,7 @@ import { SizeOdds } from '../../src/advice/ride/size-odds';
 import { walkableOf } from '../../src/advice/ride/walkable';
 import { walkedShare } from '../../src/advice/ride/walked-odds';
 import { widthsOf } from '../../src/home/build-home';
-import { World } from '../../src/home/world';
+import { SyntheticYears } from '../../src/home/synthetic-years';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { allRoutes } from '../../src/routes/all-routes';
 import { answersOf } from '../households/read-household';
@@ -16,17 +16,17 @@ test('odds from the hours of the outages alone are those of outages walked hour 
   let [compared, between] = [0, 0];
   for (const name of ['birch-street', 'tower-six', 'ridge-road', 'mill-lane']) {
     const home = homeFromAnswers(interview, answersOf(name), '2026-11-25');
-    const world = new World(home, 4);
+    const drawn = new SyntheticYears(home, 4);
     const season = hardestSeason(home);
-    const odds = new SizeOdds(home, world, season);
+    const odds = new SizeOdds(home, drawn, season);
     const goal = Math.round(home.goalHours.value);
-    const routes = allRoutes(home, world, widthsOf(interview));
+    const routes = allRoutes(home, drawn, widthsOf(interview));
     for (const route of routes.filter(
       ({ verdict, carries }) => verdict !== 'cannot' && carries.length > 0,
     )) {
       const loads = loadsIn(home, route, 'must') ?? [];
       for (const careful of [false, true]) {
-        const way = walkableOf(home, world, route, { classes: [loads], season, careful });
+        const way = walkableOf(home, drawn, route, { classes: [loads], season, careful });
         const { share } = walkedShare(way, goal, MEANS_EVERY_HOURS);
         expect(odds.sampledShare({ route, loads, careful }), `${name} ${route.kind}`).toBe(share);
         compared += 1;

@@ -10,7 +10,7 @@ import type { Question } from '../../src/interview/question';
 import { reduce } from '../../src/interview/reduce';
 import { type Row, rowsOf } from '../../src/interview/rows';
 import type { Context, State } from '../../src/interview/state';
-import { weigher } from '../../src/plan/weigh';
+import { draftMaker } from '../../src/plan/draft-of';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf } from '../households/read-household';
 
@@ -35,7 +35,7 @@ const answers = {
   'fridge-count': 2,
   'must-run': ['heat', 'fridge'],
 };
-const draft = weigher(interview)(answers);
+const draft = draftMaker(interview)(answers);
 const glyphs = glyphsFor({ LANG: 'C.UTF-8' });
 
 function draw(state: State, size: (typeof sizes)[number]) {
@@ -151,10 +151,10 @@ test('the plan so far stands beside the question from 100 columns on, and change
   const state = at(interview.questions.find((q) => q.id === 'freezer-count')!);
   const wide = { columns: 120, rows: 40 };
   expect(draw(state, wide).text).toContain('Your plan so far');
-  const weigh = weigher(interview);
+  const draftOf = draftMaker(interview);
   const told = answersOf('mill-lane');
-  const before = weigh(told).glance;
-  const after = weigh({ ...told, 'home-kind': 'apartment' }).glance;
+  const before = draftOf(told).glance;
+  const after = draftOf({ ...told, 'home-kind': 'apartment' }).glance;
   expect(before.missing).toEqual([]);
   expect(after.route!.kind).not.toBe(before.route!.kind);
   expect(glanceWords(after)).not.toEqual(glanceWords(before));
@@ -162,18 +162,18 @@ test('the plan so far stands beside the question from 100 columns on, and change
 
 test('the glance is the plan of as many drawn years: the same route, price and hours', () => {
   const told = answersOf('birch-street');
-  const { route } = weigher(interview)(told).glance;
+  const { route } = draftMaker(interview)(told).glance;
   const plan = frozenPlan(told, '2026-01-01', 5);
   const { kind, costUsd, lasting } = plan.advice.route;
   expect(route).toMatchObject({ kind, costUsd, hours: lasting.hours });
 });
 
 test('"not sure" leaves the sums wider than an answer does', () => {
-  const weigh = weigher(interview);
-  const told = weigh({ ...answers, 'fridge-count': 1 }).kwhPerDay!;
-  const open = weigh({ ...answers, 'fridge-count': 'not sure' }).kwhPerDay!;
+  const draftOf = draftMaker(interview);
+  const told = draftOf({ ...answers, 'fridge-count': 1 }).kwhPerDay!;
+  const open = draftOf({ ...answers, 'fridge-count': 'not sure' }).kwhPerDay!;
   expect(open.high - open.low).toBeGreaterThan(told.high - told.low);
-  expect(weigh({ ...answers, 'fridge-count': 'not sure' }).unsureCount).toBe(1);
+  expect(draftOf({ ...answers, 'fridge-count': 'not sure' }).unsureCount).toBe(1);
 });
 
 test('in the least window the first instruction is whole in sight', () => {
@@ -184,13 +184,13 @@ test('in the least window the first instruction is whole in sight', () => {
 
 test('a ZIP code told is read back by the town whose weather counts, before there is a plan', () => {
   const zip = { 'home-zip': '04401' };
-  expect(weigher(interview)(zip).glance.nearTown).toBe('Bangor, Maine');
-  expect(weigher(interview)({ 'home-zip': 'not sure' }).glance.nearTown).toBeNull();
+  expect(draftMaker(interview)(zip).glance.nearTown).toBe('Bangor, Maine');
+  expect(draftMaker(interview)({ 'home-zip': 'not sure' }).glance.nearTown).toBeNull();
   const state = { ...begin(context, zip), at: 'home-kind', answers: zip };
   const frame = frameOf({
     context,
     state,
-    draft: weigher(interview)(zip),
+    draft: draftMaker(interview)(zip),
     size: { columns: 80, rows: 24 },
     glyphs: glyphsFor({ LANG: 'C.UTF-8' }),
   });

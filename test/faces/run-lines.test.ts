@@ -6,8 +6,8 @@ import { begin } from '../../src/interview/begin';
 import type { Interview, Question } from '../../src/interview/question';
 import { reduce } from '../../src/interview/reduce';
 import type { Context, State } from '../../src/interview/state';
+import { draftSmall } from './draft-small';
 import { smallInterview } from './small-interview';
-import { weighSmall } from './weigh-small';
 
 const context: Context = {
   interview: smallInterview,
@@ -33,7 +33,7 @@ async function say(
   const state = await runLines({
     context: home,
     start,
-    later: Promise.resolve({ save, weigh: weighSmall }),
+    later: Promise.resolve({ save, draftOf: draftSmall }),
     color: false,
     stdin: stdin as unknown as NodeJS.ReadStream,
     stdout: stdout as unknown as NodeJS.WriteStream,

@@ -10,7 +10,7 @@ import { offered, questionAt } from '../../src/interview/relevant';
 import type { Context, State } from '../../src/interview/state';
 import { homeText } from '../../src/store/write-home';
 import { randomHome } from '../random-home';
-import { weighSmall } from './weigh-small';
+import { draftSmall } from './draft-small';
 
 const context: Context = {
   interview,
@@ -82,7 +82,7 @@ async function byLines(lines: readonly string[]): Promise<State> {
   return runLines({
     context,
     start: begin(context, {}),
-    later: Promise.resolve({ save: () => null, weigh: weighSmall }),
+    later: Promise.resolve({ save: () => null, draftOf: draftSmall }),
     color: false,
     stdin: stdin as unknown as NodeJS.ReadStream,
     stdout: stdout as unknown as NodeJS.WriteStream,

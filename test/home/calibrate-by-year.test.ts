@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { hourlyLoadKw } from '../../src/home/hourly-load';
+import { SyntheticYears } from '../../src/home/synthetic-years';
 import { monthDegrees } from '../../src/home/usual-hours';
 import { weatherKwh } from '../../src/home/weather-kwh';
-import { World } from '../../src/home/world';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { planData } from '../../src/papers/plan-file/plan-data';
 import { planSchema } from '../../src/papers/plan-file/plan-schema';
@@ -64,7 +64,7 @@ describe('twelve bills', () => {
     const home = homeFromAnswers(interview, told, '2026-11-25');
     const metered = home.loads.filter((load) => !load.onlyInOutage);
     const loads = metered.map((load) => ({ ...load, offInOutage: false }));
-    const hours = hourlyLoadKw(loads, new World(home, 20).airC(), home.site.place.climate);
+    const hours = hourlyLoadKw(loads, new SyntheticYears(home, 20).airC(), home.site.place.climate);
     const months = new Array<number>(12).fill(0);
     hours.forEach((kw, i) => {
       months[MONTH_OF_DAY[Math.floor(i / 24) % 365]!]! += kw / 20;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { climateHours, coldShare, heatShare } from '../../src/home/climate-hours';
-import { World } from '../../src/home/world';
+import { SyntheticYears } from '../../src/home/synthetic-years';
 import { allStations } from '../../src/tables/climate';
 import { planOf } from '../households/read-household';
 
@@ -29,7 +29,7 @@ describe('the drawn hours of a place', () => {
     'at %s keep the published heating degree days within 8 percent',
     (name) => {
       const { home } = planOf(name);
-      const air = new World(home, 30).airC();
+      const air = new SyntheticYears(home, 30).airC();
       let degreeHours = 0;
       for (let day = 0; day < air.length; day += 24) {
         let mean = 0;

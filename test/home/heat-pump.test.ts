@@ -4,8 +4,8 @@ import { climateHours, hardDaysC } from '../../src/home/climate-hours';
 import { heatPumpHours, inputShare, RATED_COP } from '../../src/home/heat-pump';
 import { hourlyLoadKw } from '../../src/home/hourly-load';
 import { seasonOf } from '../../src/home/season-of';
+import { SyntheticYears } from '../../src/home/synthetic-years';
 import { weatherLoadKw } from '../../src/home/weather-load';
-import { World } from '../../src/home/world';
 import { MONTH_OF_DAY } from '../../src/physics/weather/calendar';
 import { allStations } from '../../src/tables/climate';
 import { planOf } from '../households/read-household';
@@ -73,7 +73,7 @@ describe('a heat pump, hour by hour', () => {
 describe('over a winter', () => {
   /** kWh of December to February over 40 drawn years. */
   const winterKwh = (load: typeof pump) => {
-    const hours = hourlyLoadKw([load], new World(home, 40).airC(), climate);
+    const hours = hourlyLoadKw([load], new SyntheticYears(home, 40).airC(), climate);
     return hours.reduce((sum, kw, i) => {
       const month = MONTH_OF_DAY[Math.floor(i / 24) % 365]!;
       return seasonOf(month) === 'winter' ? sum + kw : sum;

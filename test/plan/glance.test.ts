@@ -2,12 +2,12 @@ import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { glanceWords } from '../../src/faces/glance-words';
 import type { Answers } from '../../src/interview/answers';
-import { weigher } from '../../src/plan/weigh';
+import { draftMaker } from '../../src/plan/draft-of';
 import { answersOf } from '../households/read-household';
 
-const weigh = weigher(interview);
+const draftOf = draftMaker(interview);
 const answers = answersOf('birch-street');
-const routeOf = (changed: Answers) => weigh({ ...answers, ...changed }).glance.route;
+const routeOf = (changed: Answers) => draftOf({ ...answers, ...changed }).glance.route;
 
 test('a first plan stands in the pane once enough is told, and not before', () => {
   expect(routeOf({})).toMatchObject({ isSource: true });
@@ -17,7 +17,7 @@ test('a first plan stands in the pane once enough is told, and not before', () =
     { 'must-run': ['fridge'], 'fridge-count': 1 },
   ];
   for (const thin of thinHomes) {
-    const { glance } = weigh(thin);
+    const { glance } = draftOf(thin);
     expect(glance.route).toBeNull();
     expect(glance.missing.length).toBeGreaterThan(0);
     const words = glanceWords(glance).join(' ');
@@ -34,7 +34,7 @@ test('it moves with the answers: more that must run costs more or lasts less', (
 });
 
 test('the same answers give the same glance, whichever were asked about before', () => {
-  const before = glanceWords(weigh(answers).glance);
-  weigh({ ...answers, 'home-zip': '99723' });
-  expect(glanceWords(weigh(answers).glance)).toEqual(before);
+  const before = glanceWords(draftOf(answers).glance);
+  draftOf({ ...answers, 'home-zip': '99723' });
+  expect(glanceWords(draftOf(answers).glance)).toEqual(before);
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { World } from '../../src/home/world';
+import { SyntheticYears } from '../../src/home/synthetic-years';
 import { sayLoads } from '../../src/papers/household/details/say-loads';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { ladderOf } from '../../src/plan/ladder';
@@ -54,7 +54,7 @@ test('switching off the last thing that is on buys nothing', () => {
   const steps = ladderOf(home, pack);
   const named = steps.filter((step) => step.atPercent < 100 && step.switchOff.length > 0);
   expect(named.at(-1)!.switchOff).toContain('fridge');
-  const walked = walkLadder(home, new World(home, 1), pack, steps, 'winter');
+  const walked = walkLadder(home, new SyntheticYears(home, 1), pack, steps, 'winter');
   expect(
     walked.steps.find((step) => step.switchOff === named.at(-1)!.switchOff)!.gainsHours,
   ).toBeNull();

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
+import { draftMaker } from '../../src/plan/draft-of';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
-import { weigher } from '../../src/plan/weigh';
 import { english } from '../../src/words/en';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf } from '../households/read-household';
@@ -15,9 +15,9 @@ const choiceOf = {
   cpap: 'cpap',
   dialysis: 'dialysis',
 };
-const weigh = weigher(interview);
+const draftOf = draftMaker(interview);
 const inPane = (id: string, answers: Record<string, unknown>) =>
-  weigh(answers as never).loads.find((load) => load.id === id)!.runningWatts;
+  draftOf(answers as never).loads.find((load) => load.id === id)!.runningWatts;
 
 describe.each(devices)('%s', (device) => {
   const id = choiceOf[device];

@@ -4,7 +4,7 @@ import { advise } from '../../src/advice/advise';
 import { loadsIn } from '../../src/advice/ride/route-loads';
 import { widthsOf } from '../../src/home/build-home';
 import type { Home } from '../../src/home/home';
-import { World } from '../../src/home/world';
+import { SyntheticYears } from '../../src/home/synthetic-years';
 import { addOnsOf } from '../../src/plan/add-ons';
 import { comfortLost } from '../../src/plan/comfort-lost';
 import { dwellingLoads } from '../../src/plan/electrical/dwelling-loads';
@@ -29,10 +29,10 @@ const nameless = (home: Home): Home => {
 
 /** What is decided about a home, in ids and figures. */
 function decided(home: Home) {
-  const world = new World(home, 1);
-  const kinds = allKinds(home, world, widths);
+  const drawn = new SyntheticYears(home, 1);
+  const kinds = allKinds(home, drawn, widths);
   const routes = kinds.map((one) => one.route);
-  const { route } = advise(home, world, kinds);
+  const { route } = advise(home, drawn, kinds);
   const ladder = ladderOf(home, route);
   return {
     demand: home.demand.must,
@@ -44,11 +44,11 @@ function decided(home: Home) {
     ladder: ladder.map(({ atPercent, switchOff, savesWatts }) => [
       ...[atPercent, switchOff, savesWatts],
     ]),
-    gains: walkLadder(home, world, route, ladder, 'winter').steps.map((step) => step.gainsHours),
+    gains: walkLadder(home, drawn, route, ladder, 'winter').steps.map((step) => step.gainsHours),
     highEnd: highEndGaps(home, routes),
     starting: startingOf(home, routes).map(({ cure, ...figures }) => figures),
     tank: dwellingLoads(home, 240, 'value').appliances.map(({ va }) => va),
-    health: healthFirst(home, world, route, 'winter'),
+    health: healthFirst(home, drawn, route, 'winter'),
     comfort: comfortLost(home, route),
     cold: tooColdForPump(home, route) !== null,
     carried: loadsIn(home, route, 'must')?.map(({ id }) => id),

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
+import { draftMaker } from '../../src/plan/draft-of';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
-import { weigher } from '../../src/plan/weigh';
 import { answersOf } from '../households/read-household';
 
 const bills = { 'bill-kwh': 2400, 'bill-season': 'winter', 'bill-mild-kwh': 700 };
@@ -15,7 +15,7 @@ test.each([
   ['mill-lane', {}],
 ])('pane and plan show the same watts and kWh: %s with %o', (name, more) => {
   const answers = { ...answersOf(name), ...more };
-  const pane = weigher(interview)(answers);
+  const pane = draftMaker(interview)(answers);
   const { demand, goalSeasons } = homeFromAnswers(interview, answers, '2026-11-25');
   const most = Math.max(...goalSeasons.map((season) => demand.must.kwhPerDay[season].value));
   expect(pane.runningWatts!.value).toBe(demand.must.runningWatts.value);
@@ -24,7 +24,7 @@ test.each([
 });
 
 test('a refrigerator ticked is in the pane, counted or not', () => {
-  const pane = weigher(interview)({ 'must-run': ['fridge'] });
+  const pane = draftMaker(interview)({ 'must-run': ['fridge'] });
   expect(pane.loads.filter((load) => load.rank === 'must').map((load) => load.id)).toContain(
     'fridge',
   );
@@ -43,7 +43,7 @@ test.each([
       'must-run': ['heat', 'fridge'],
       'goal-season': 'summer',
     };
-    const pane = weigher(interview)(answers);
+    const pane = draftMaker(interview)(answers);
     const { must } = homeFromAnswers(interview, answers, '2026-11-25').demand;
     expect(pane.runningWatts!.value).toBe(must.runningWatts.value);
     expect(pane.startVa!.value).toBe(must.startVa.value);

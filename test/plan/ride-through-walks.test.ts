@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { sampledStarts } from '../../src/advice/ride/sampled-starts';
 import type { Walkable } from '../../src/advice/ride/walkable';
-import { World } from '../../src/home/world';
+import { SyntheticYears } from '../../src/home/synthetic-years';
 import { hoursSurvived } from '../../src/outage/hours-survived';
 import { netEnergy } from '../../src/outage/net-energy';
 import { quantileInPlace } from '../../src/outage/quantile';
@@ -17,9 +17,9 @@ import { limitsOf, monthsOf } from '../../src/routes/battery-hours';
 import { planOf } from '../households/read-household';
 
 const plan = planOf('mill-lane', { 'goal-hours': 72 });
-const world = new World(plan.home, 4);
-const loadKw = world.loadKw(plan.mustRun);
-const sun = world.sunKwhPerKw()!;
+const drawn = new SyntheticYears(plan.home, 4);
+const loadKw = drawn.loadKw(plan.mustRun);
+const sun = drawn.sunKwhPerKw()!;
 const solarKw = Float64Array.from(sun, (kwh) => 2 * kwh);
 const limits = limitsOf(7.6);
 const capKwh = 9;
@@ -114,7 +114,7 @@ describe('walks of an engine', () => {
   const withGallons = (value: number) =>
     walkedRide(
       plan.home,
-      world,
+      drawn,
       { ...cords, fuel: { ...cords.fuel!, atHand: { ...cords.fuel!.atHand!, value, low: value } } },
       'winter',
     );

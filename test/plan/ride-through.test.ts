@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { World } from '../../src/home/world';
+import { SyntheticYears } from '../../src/home/synthetic-years';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { batteryRide } from '../../src/plan/ride-through/battery-ride';
 import { LENGTHS, lengthsFor } from '../../src/plan/ride-through/lengths';
@@ -11,7 +11,7 @@ import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';
 
 const plan = planOf('mill-lane', { 'goal-hours': 72 });
-const world = new World(plan.home, 4);
+const drawn = new SyntheticYears(plan.home, 4);
 const route = (kind: Route['kind']) => plan.routes.find((r) => r.kind === kind)!;
 const circuits = route('battery-circuits');
 const solar = route('battery-solar');
@@ -22,12 +22,12 @@ describe('odds of a battery', () => {
     const capKwh = 9;
     const ride = batteryRide(
       plan.home,
-      world,
+      drawn,
       { ...solar, usableKwh: capKwh, solarKw: 2 },
       'winter',
     );
-    const load = world.loadKw(plan.mustRun);
-    const sun = world.sunKwhPerKw()!;
+    const load = drawn.loadKw(plan.mustRun);
+    const sun = drawn.sunKwhPerKw()!;
     const { chargeEfficiency, dischargeEfficiency, chargeKw } = limitsOf(
       solar.power!.continuousWatts / 1000,
     );
@@ -57,7 +57,7 @@ describe('odds of a battery', () => {
 
   test('fall with the length, and months average to the year', () => {
     const odds = must(
-      batteryRide(plan.home, world, { ...solar, usableKwh: 12, solarKw: 4 }, 'winter'),
+      batteryRide(plan.home, drawn, { ...solar, usableKwh: 12, solarKw: 4 }, 'winter'),
     );
     expect(odds.map((one) => one.hours)).toEqual(lengthsFor(plan.home.goalHours.value));
     for (const hours of LENGTHS) expect(odds.some((one) => one.hours === hours)).toBe(true);
@@ -81,7 +81,7 @@ describe('odds of a battery', () => {
         fc.double({ min: 0, max: 3, noNaN: true }),
         (at, moreKwh, moreKw) => {
           const ride = (usableKwh: number, solarKw: number) =>
-            must(batteryRide(plan.home, world, { ...solar, usableKwh, solarKw }, 'winter'));
+            must(batteryRide(plan.home, drawn, { ...solar, usableKwh, solarKw }, 'winter'));
           const small = ride(at.kwh, at.kw);
           const large = ride(at.kwh + moreKwh, at.kw + moreKw);
           for (const [i, one] of small.entries()) {
@@ -94,14 +94,14 @@ describe('odds of a battery', () => {
   });
 
   test('with more loads are never better', () => {
-    const { odds } = batteryRide(plan.home, world, circuits, 'winter');
+    const { odds } = batteryRide(plan.home, drawn, circuits, 'winter');
     const at = (scope: 'must' | 'good' | 'all') =>
       (odds[scope] ?? odds.must)!.map((one) => one.year);
     for (const [i, share] of at('all').entries()) expect(share).toBeLessThanOrEqual(at('must')[i]!);
   });
 
   test('the charge to keep is enough and never more than all of it', () => {
-    const ride = batteryRide(plan.home, world, { ...circuits, usableKwh: 30 }, 'winter');
+    const ride = batteryRide(plan.home, drawn, { ...circuits, usableKwh: 30 }, 'winter');
     for (const share of ride.keepByMonth!) {
       expect(share).toBeGreaterThan(0);
       expect(share).toBeLessThanOrEqual(1);
@@ -112,7 +112,7 @@ describe('odds of a battery', () => {
   });
 
   test('a drawn hard case starts full and ends when the odds say so', () => {
-    const ride = batteryRide(plan.home, world, { ...circuits, usableKwh: 5 }, 'winter');
+    const ride = batteryRide(plan.home, drawn, { ...circuits, usableKwh: 5 }, 'winter');
     const bad = ride.badCase!;
     expect(bad.hours[0]!.chargeKwh).toBeLessThanOrEqual(5);
     expect(bad.endsAfter).toBeGreaterThan(0);
@@ -125,7 +125,7 @@ describe('an engine', () => {
   test('never rides through less with more fuel', () => {
     const odds = [1, 3, 10, 30].map((gallons) => {
       const fuel = { ...cords.fuel!, atHand: { ...cords.fuel!.atHand!, value: gallons } };
-      return walkedRide(plan.home, world, { ...cords, fuel }, 'winter').odds.must!.map(
+      return walkedRide(plan.home, drawn, { ...cords, fuel }, 'winter').odds.must!.map(
         (one) => one.year,
       );
     });
@@ -138,7 +138,7 @@ describe('an engine', () => {
   });
 
   test('alone is counted from every hour, and says what fails first', () => {
-    const ride = walkedRide(plan.home, world, cords, 'winter');
+    const ride = walkedRide(plan.home, drawn, cords, 'winter');
     expect(ride.basis).toMatch(
       /^every hour of 4 drawn years .* on a generator alone; .*no refill counted$/,
     );

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { SyntheticYears } from '../../src/home/synthetic-years';
 import { KWH_PER_MILE, vehicleOf } from '../../src/home/vehicle';
-import { World } from '../../src/home/world';
 import type { RouteKind } from '../../src/kinds/route-kind';
 import { ladderOf } from '../../src/plan/ladder';
 import { walkLadder } from '../../src/plan/ride-through/ladder-walk';
@@ -22,7 +22,7 @@ const withVehicle = {
 const homeOf = (away: string) => planOf('mill-lane', { ...withVehicle, 'vehicle-away': away });
 const atHome = homeOf('home');
 const atWork = homeOf('work-hours');
-const world = new World(atHome.home, 4);
+const drawn = new SyntheticYears(atHome.home, 4);
 const routeOf = (plan: typeof atHome, kind: RouteKind) =>
   plan.routes.find((route) => route.kind === kind)!;
 
@@ -48,7 +48,7 @@ describe('a vehicle', () => {
     const unsure = sayHowLong(routeOf(homeOf('not sure'), 'vehicle').lasting);
     expect(unsure).toMatch(/away about/);
     expect(unsure).not.toContain('You said');
-    const ride = walkedRide(atWork.home, world, route, 'winter');
+    const ride = walkedRide(atWork.home, drawn, route, 'winter');
     expect(ride.failsFirst).toMatch(/the vehicle is away from home/);
     expect(ride.basis).toMatch(/a sample for a vehicle, 70 % charged/);
     // Of 24 hours ten are always away.
@@ -58,13 +58,13 @@ describe('a vehicle', () => {
 
   test('kept at home, and filled before, never does worse', () => {
     const route = routeOf(atWork, 'vehicle');
-    const [home, full] = variantsOf(atWork.home, world, route, 'winter');
-    const away = walkedRide(atWork.home, world, route, 'winter').odds.must!;
+    const [home, full] = variantsOf(atWork.home, drawn, route, 'winter');
+    const away = walkedRide(atWork.home, drawn, route, 'winter').odds.must!;
     expect(home!.says).toBe('if it stays at home through the outage');
     expect(home!.share).toBeGreaterThan(away.find((one) => one.hours === 24)!.season);
     expect(full!.share).toBeGreaterThanOrEqual(home!.share);
     // Where it is never away, only the filling is told apart.
-    expect(variantsOf(atHome.home, world, routeOf(atHome, 'vehicle'), 'winter')).toHaveLength(1);
+    expect(variantsOf(atHome.home, drawn, routeOf(atHome, 'vehicle'), 'winter')).toHaveLength(1);
   });
 });
 
@@ -74,7 +74,7 @@ describe('refills', () => {
     'fuel-refill': 'likely',
     'fuel-refill-days': 1,
   });
-  const cold = new World(plan.home, 4);
+  const cold = new SyntheticYears(plan.home, 4);
   const route = routeOf(plan, 'engine-cords');
 
   test('are told beside the plan and never counted in it', () => {
@@ -100,7 +100,7 @@ describe('refills', () => {
 
 describe('the sizes beside a route', () => {
   const plan = planOf('mill-lane', { 'goal-hours': 48 });
-  const few = new World(plan.home, 4);
+  const few = new SyntheticYears(plan.home, 4);
   const beside = (kind: RouteKind) => neighborsOf(plan.home, few, routeOf(plan, kind), 'winter');
 
   test('have better odds for more battery and for more fuel, and worse for less', () => {
@@ -138,7 +138,7 @@ describe('the sizes beside a route', () => {
 
 describe('the order of switching off, walked', () => {
   const plan = planOf('ridge-road', { 'goal-hours': 168 });
-  const cold = new World(plan.home, 4);
+  const cold = new SyntheticYears(plan.home, 4);
   const route = routeOf(plan, 'battery-engine');
   const steps = ladderOf(plan.home, route);
   const walked = walkLadder(plan.home, cold, route, steps, 'winter');

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
-import { World } from '../../src/home/world';
+import { SyntheticYears } from '../../src/home/synthetic-years';
 import type { Answers } from '../../src/interview/answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import type { ThingId } from '../../src/plan/what-is-there/thing';
@@ -34,7 +34,7 @@ const base: Answers = {
 
 function thereWith(answers: Answers) {
   const home = homeFromAnswers(interview, { ...base, ...answers }, '2026-11-25');
-  const routes = allRoutes(home, new World(home, 2), widthsOf(interview));
+  const routes = allRoutes(home, new SyntheticYears(home, 2), widthsOf(interview));
   return { routes, things: whatIsThere(home, routes) };
 }
 

@@ -2,7 +2,7 @@ import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
 import { Facts } from '../../src/home/facts';
 import type { Home } from '../../src/home/home';
-import { World } from '../../src/home/world';
+import { SyntheticYears } from '../../src/home/synthetic-years';
 import type { Answer, Answers } from '../../src/interview/answers';
 import { resolve } from '../../src/interview/resolve';
 import { routeKinds } from '../../src/kinds/route-kind';
@@ -51,7 +51,7 @@ export function homeSays(home: Home): string {
 /** Routes, sizes, odds and prices. */
 export function routesOf(home: Home): string {
   return JSON.stringify(
-    allRoutes(home, new World(home, 1), widths).map((route) => [
+    allRoutes(home, new SyntheticYears(home, 1), widths).map((route) => [
       route.kind,
       route.verdict,
       route.stops.length,

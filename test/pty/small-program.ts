@@ -1,8 +1,8 @@
 import { appendFileSync, existsSync, writeFileSync } from 'node:fs';
 import { runScreen } from '../../src/faces/screen/run-screen';
 import { begin } from '../../src/interview/begin';
+import { draftSmall } from '../faces/draft-small';
 import { smallInterview } from '../faces/small-interview';
-import { weighSmall } from '../faces/weigh-small';
 
 // A program around the screen face and the small interview, for tests through a pseudo-terminal.
 const context = {
@@ -22,9 +22,9 @@ const state = await runScreen({
       appendFileSync('saved.jsonl', `${JSON.stringify({ answers, unfinished })}\n`);
       return null;
     },
-    weigh(answers) {
+    draftOf(answers) {
       if (existsSync('sums-fail')) throw new Error('a fault in the sums');
-      return weighSmall(answers);
+      return draftSmall(answers);
     },
   }),
   color: process.env.FORCE_COLOR !== '0',

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
-import { World } from '../../src/home/world';
+import { SyntheticYears } from '../../src/home/synthetic-years';
 import type { Answers } from '../../src/interview/answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { coveredBy } from '../../src/plan/ride-through/covered';
@@ -22,7 +22,10 @@ function routeFor(medicalDevices: string, changed: Answers = {}) {
     ...changed,
   };
   const home = homeFromAnswers(interview, answers, '2026-11-25');
-  return { home, route: batteryGenerator(home, new World(home, YEARS), widthsOf(interview)) };
+  return {
+    home,
+    route: batteryGenerator(home, new SyntheticYears(home, YEARS), widthsOf(interview)),
+  };
 }
 
 const plain = routeFor('none');
@@ -66,10 +69,10 @@ test('hungry use that the hours of the generator do not refill ends the careful 
 
 test('the careful hours are those of the walk that the careful odds come from', () => {
   const { home, route } = routeFor('none', { 'must-run': ['fridge', 'freezer', 'lights'] });
-  const world = new World(home, YEARS);
+  const drawn = new SyntheticYears(home, YEARS);
   const loads = home.loads.filter(({ id }) => route.carries.includes(id));
   const { low, value } = route.lasting.hours!;
-  const walked = coveredBy(home, world, route, { loads, season: 'winter' });
+  const walked = coveredBy(home, drawn, route, { loads, season: 'winter' });
   // So few years are walked from fewer starts than the odds are.
   expect(Math.abs(value - walked.likelyHours)).toBeLessThanOrEqual(2);
   expect(Math.abs(low - walked.carefulHours)).toBeLessThanOrEqual(2);

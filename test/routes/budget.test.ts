@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { advise } from '../../src/advice/advise';
 import { widthsOf } from '../../src/home/build-home';
-import { World } from '../../src/home/world';
+import { SyntheticYears } from '../../src/home/synthetic-years';
 import { allKinds } from '../../src/routes/all-routes';
 import { budgetUsd } from '../../src/routes/budget';
 import { generatorCords } from '../../src/routes/kinds/portable-generator';
@@ -22,11 +22,11 @@ const open = {
 const house = (money: object) => houseWith({ ...open, ...money });
 const adviceFor = (money: object) => {
   const home = house(money);
-  const world = new World(home, 1);
-  const kinds = allKinds(home, world, widths).filter(({ route }) =>
+  const drawn = new SyntheticYears(home, 1);
+  const kinds = allKinds(home, drawn, widths).filter(({ route }) =>
     ['engine-cords', 'engine-inlet', 'preparation'].includes(route.kind),
   );
-  const { route, reason } = advise(home, world, kinds);
+  const { route, reason } = advise(home, drawn, kinds);
   return { route, because: sayWhyAdvised(reason) };
 };
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
-import { World } from '../../src/home/world';
+import { SyntheticYears } from '../../src/home/synthetic-years';
 import { isSource } from '../../src/kinds/ask-traits';
 import { type RouteKind, routeKinds } from '../../src/kinds/route-kind';
 import { traitsOf } from '../../src/kinds/route-traits';
@@ -22,7 +22,7 @@ const homes = [
 
 const routes = homes.flatMap((answers) => {
   const home = homeFromAnswers(interview, answers, '2026-11-25');
-  return allRoutes(home, new World(home, 1), widthsOf(interview));
+  return allRoutes(home, new SyntheticYears(home, 1), widthsOf(interview));
 });
 
 describe.each(routeKinds)('%s', (kind: RouteKind) => {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
-import { World } from '../../src/home/world';
+import { SyntheticYears } from '../../src/home/synthetic-years';
 import type { Answers } from '../../src/interview/answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { allRoutes } from '../../src/routes/all-routes';
@@ -41,7 +41,7 @@ const answers: Answers = {
 
 test('a goal of 400 hours is promised only by hours counted that far', () => {
   const home = homeFromAnswers(interview, answers, '2026-11-25');
-  const routes = allRoutes(home, new World(home, 5), widthsOf(interview));
+  const routes = allRoutes(home, new SyntheticYears(home, 5), widthsOf(interview));
   const reaching = routes.filter((route) => route.lasting.reachesGoal && route.lasting.hours);
   expect(reaching.map((route) => route.kind)).toContain('own-battery');
   for (const { kind, lasting } of reaching) {

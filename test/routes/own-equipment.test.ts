@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { advise } from '../../src/advice/advise';
 import { widthsOf } from '../../src/home/build-home';
-import { World } from '../../src/home/world';
+import { SyntheticYears } from '../../src/home/synthetic-years';
 import type { Answers } from '../../src/interview/answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { allKinds } from '../../src/routes/all-routes';
@@ -50,9 +50,9 @@ const owner: Answers = {
 
 function weighed(answers: Answers) {
   const home = homeFromAnswers(interview, answers, '2026-11-25');
-  const world = new World(home, YEARS);
-  const kinds = allKinds(home, world, widthsOf(interview));
-  return { routes: kinds.map(({ route }) => route), advice: advise(home, world, kinds) };
+  const drawn = new SyntheticYears(home, YEARS);
+  const kinds = allKinds(home, drawn, widthsOf(interview));
+  return { routes: kinds.map(({ route }) => route), advice: advise(home, drawn, kinds) };
 }
 const own = (of: { routes: Route[] }) => of.routes.find((route) => route.kind === 'own-battery');
 

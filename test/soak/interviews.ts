@@ -7,7 +7,7 @@ import { questionAt } from '../../src/interview/relevant';
 import { resolve } from '../../src/interview/resolve';
 import { rowsOf } from '../../src/interview/rows';
 import type { Context, State } from '../../src/interview/state';
-import { weigher } from '../../src/plan/weigh';
+import { draftMaker } from '../../src/plan/draft-of';
 import { seeded } from '../fixtures/random-problem';
 import { answerTo } from '../random-answer';
 import { randomHome } from '../random-home';
@@ -20,7 +20,7 @@ const context: Context = {
   nameProblem: () => null,
   spareName: () => 'home-1',
 };
-const weigh = weigher(interview);
+const draftOf = draftMaker(interview);
 
 /** Steps after which a household would have given up, and after which one that goes on stops again. */
 const STEPS = 600;
@@ -111,7 +111,7 @@ function wrongWith(before: State, after: State): string[] {
 
 /** The sums beside the question are sound. */
 function wrongSums(answers: Answers): string[] {
-  const sums = JSON.stringify(weigh(answers), (key, value) =>
+  const sums = JSON.stringify(draftOf(answers), (key, value) =>
     key !== 'source' && typeof value === 'number' && !Number.isFinite(value) ? 'NaN' : value,
   );
   return BROKEN.test(sums) ? [`broken sums: ${sums.slice(0, 200)}`] : [];

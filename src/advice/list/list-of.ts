@@ -1,5 +1,5 @@
 import type { Home } from '../../home/home';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { budgetUsd } from '../../routes/budget';
 import type { SizedKind } from '../../routes/sized';
 import { hardestSeason } from '../hardest-season';
@@ -36,7 +36,7 @@ export interface Ranked {
  */
 export function rank(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   kinds: readonly SizedKind[] | null,
   sizeKind: SizeKind | null,
   payableOnly = false,
@@ -53,7 +53,7 @@ export function rank(
         living,
         {
           by: weighingOf(living.home, kinds ?? []),
-          odds: new SizeOdds(living.home, world, season),
+          odds: new SizeOdds(living.home, drawn, season),
         },
       ]),
   );
@@ -63,8 +63,8 @@ export function rank(
       ? usualSources(usual, kinds)
       : sizeKind === null
         ? []
-        : livedSources(usual, world, sizeKind)),
-    ...(thrifty === null || sizeKind === null ? [] : livedSources(thrifty, world, sizeKind)),
+        : livedSources(usual, drawn, sizeKind)),
+    ...(thrifty === null || sizeKind === null ? [] : livedSources(thrifty, drawn, sizeKind)),
   ]
     .filter(({ leastUsd }) => !payableOnly || leastUsd <= most)
     .sort((a, b) => a.leastUsd - b.leastUsd);

@@ -1,5 +1,5 @@
 import type { Home } from '../../home/home';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { type RouteKind, routeKinds } from '../../kinds/route-kind';
 import { leastUsd } from '../../routes/least-usd';
 import type { SizedKind } from '../../routes/sized';
@@ -7,7 +7,7 @@ import { type Candidate, candidatesOf } from './candidate';
 import type { Living } from './living';
 
 /** Sizes one kind for a home as it lives in one of its ways; null where the home has nothing of the kind. */
-export type SizeKind = (kind: RouteKind, home: Home, world: World) => SizedKind | null;
+export type SizeKind = (kind: RouteKind, home: Home, drawn: SyntheticYears) => SizedKind | null;
 
 /** The candidates of one kind and way of living, worked out when asked for; none costs less than `leastUsd`. */
 export interface Source {
@@ -24,11 +24,11 @@ export function usualSources(living: Living, kinds: readonly SizedKind[]): Sourc
 }
 
 /** Every kind for another way of living. */
-export function livedSources(living: Living, world: World, sizeKind: SizeKind): Source[] {
+export function livedSources(living: Living, drawn: SyntheticYears, sizeKind: SizeKind): Source[] {
   return routeKinds.map((kind) => ({
     leastUsd: leastUsd(living.home, kind) + living.extraUsd,
     candidates: () => {
-      const sized = sizeKind(kind, living.home, world);
+      const sized = sizeKind(kind, living.home, drawn);
       return sized === null ? [] : candidatesOf(living, sized);
     },
   }));

@@ -1,5 +1,5 @@
 import type { Home, Load, Season } from '../../home/home';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { traitsOf } from '../../kinds/route-traits';
 import { NEGLIGIBLE_KWH, neededForEveryStart } from '../../outage/every-start';
 import { generatorHoursSurvived } from '../../outage/generator-hours-survived';
@@ -39,7 +39,7 @@ export class SizeOdds {
 
   constructor(
     private readonly home: Home,
-    private readonly world: World,
+    private readonly drawn: SyntheticYears,
     private readonly season: Season,
   ) {
     this.goal = Math.round(home.goalHours.value);
@@ -67,21 +67,21 @@ export class SizeOdds {
 
   /** The same from sampled starts alone. */
   sampledShare(feeding: Feeding): number {
-    return this.sampled(feeding, this.world.years).share;
+    return this.sampled(feeding, this.drawn.years).share;
   }
 
   private manyStarts(): boolean {
-    return this.starts(this.world.years).length >= MANY_STARTS;
+    return this.starts(this.drawn.years).length >= MANY_STARTS;
   }
 
   /** Mean share of their hours served before the first that is not, 0 to 1: from the first drawn years, to keep a plan quick. */
   meanShare(feeding: Feeding): number {
-    return this.sampled(feeding, Math.min(SHARE_YEARS, this.world.years)).meanShare;
+    return this.sampled(feeding, Math.min(SHARE_YEARS, this.drawn.years)).meanShare;
   }
 
   /** The longest outage, at most the goal's length, of which so large a share is served to its end, h. */
   hoursReached(feeding: Feeding, share: number): number {
-    return quantileInPlace(this.hoursServed(feeding, this.world.years), 1 - share) ?? 0;
+    return quantileInPlace(this.hoursServed(feeding, this.drawn.years), 1 - share) ?? 0;
   }
 
   private sampled(feeding: Feeding, years: number): Served {
@@ -112,7 +112,7 @@ export class SizeOdds {
   private countedOnGenerator(feeding: Feeding): number {
     const { loads } = feeding;
     const loadKw = this.once(`pieces ${keyOf(loads)}`, () =>
-      cutToPieces(this.pieces, this.world.loadKw(loads)),
+      cutToPieces(this.pieces, this.drawn.loadKw(loads)),
     );
     const generator = this.generatorOf(feeding);
     const survived = generatorHoursSurvived({ loadKw, generator, limitHours: this.goal });
@@ -127,8 +127,8 @@ export class SizeOdds {
   private needed(feeding: Feeding): Float64Array {
     return this.once(`needed ${this.netKey(feeding)}`, () => {
       const { netKwh, overloadKwh } = netEnergy({
-        loadKw: cutToPieces(this.pieces, this.world.loadKw(feeding.loads)),
-        supplyKw: cutToPieces(this.pieces, this.world.sunKw(feeding.route.solarKw ?? 0)),
+        loadKw: cutToPieces(this.pieces, this.drawn.loadKw(feeding.loads)),
+        supplyKw: cutToPieces(this.pieces, this.drawn.sunKw(feeding.route.solarKw ?? 0)),
         limits: storeLimits(feeding.route, { ...feeding, season: this.season }),
       });
       for (let t = 0; t < netKwh.length; t++) {
@@ -150,7 +150,7 @@ export class SizeOdds {
 
   private sunWindows(solarKw: number, years: number): Float64Array {
     return this.once(`sun ${years} ${solarKw}`, () => {
-      const sunKw = this.world.sunKw(solarKw).subarray(0, years * HOURS_PER_YEAR);
+      const sunKw = this.drawn.sunKw(solarKw).subarray(0, years * HOURS_PER_YEAR);
       return cutWindows(sunKw, this.starts(years), this.goal);
     });
   }
@@ -158,7 +158,7 @@ export class SizeOdds {
   /** The hours of the loads; by the careful count at hungry use, no hour lifted above what the source gives. */
   private loadWindows({ route, loads, careful }: Feeding, years: number): Float64Array {
     const likely = this.once(`load ${years} ${keyOf(loads)}`, () =>
-      cutWindows(this.world.loadKw(loads, years), this.starts(years), this.goal),
+      cutWindows(this.drawn.loadKw(loads, years), this.starts(years), this.goal),
     );
     if (!careful) return likely;
     const mostKw = (route.power?.continuousWatts ?? Infinity) / 1000;
@@ -167,7 +167,7 @@ export class SizeOdds {
   }
 
   private walked({ route, loads, careful }: Feeding, years: number): Float64Array {
-    const way = walkableOf(this.home, this.world, route, {
+    const way = walkableOf(this.home, this.drawn, route, {
       classes: [loads],
       season: this.season,
       careful,

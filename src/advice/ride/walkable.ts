@@ -1,5 +1,5 @@
 import type { Home, Load, Season } from '../../home/home';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { traitsOf } from '../../kinds/route-traits';
 import type { MonthSpan as Months } from '../../outage/season';
 import type { WalkRecord, WalkRung, WalkSystem } from '../../outage/walk/system';
@@ -30,19 +30,24 @@ export interface WalkWish {
 }
 
 /** A route with the loads it is to carry, ready to be walked hour by hour. */
-export function walkableOf(home: Home, world: World, route: Route, wish: WalkWish): Walkable {
+export function walkableOf(
+  home: Home,
+  drawn: SyntheticYears,
+  route: Route,
+  wish: WalkWish,
+): Walkable {
   const { season, careful = false } = wish;
   const fed = { loads: wish.classes.flat(), season, careful };
   const mostKw = (route.power?.continuousWatts ?? Infinity) / 1000;
-  const years = Math.min(wish.years ?? world.years, world.years);
+  const years = Math.min(wish.years ?? drawn.years, drawn.years);
   return {
     system: { ...walkSystem(home, route, fed), ladder: wish.ladder ?? [] },
     record: {
       loadsKw: wish.classes.map((loads) => {
-        const likelyKw = world.loadKw(loads, years);
+        const likelyKw = drawn.loadKw(loads, years);
         return careful ? hungryKw(likelyKw, hungryShare(loads, season), mostKw) : likelyKw;
       }),
-      solarKw: world.sunKw(route.solarKw ?? 0).subarray(0, years * HOURS_PER_YEAR),
+      solarKw: drawn.sunKw(route.solarKw ?? 0).subarray(0, years * HOURS_PER_YEAR),
     },
     startKwh: traitsOf[route.kind].vehicle ? 0 : (route.usableKwh ?? 0),
     months: monthsOf[season],
@@ -50,6 +55,11 @@ export function walkableOf(home: Home, world: World, route: Route, wish: WalkWis
 }
 
 /** A route with what must keep running. */
-export function mustWalkable(home: Home, world: World, route: Route, season: Season): Walkable {
-  return walkableOf(home, world, route, { classes: [loadsIn(home, route, 'must') ?? []], season });
+export function mustWalkable(
+  home: Home,
+  drawn: SyntheticYears,
+  route: Route,
+  season: Season,
+): Walkable {
+  return walkableOf(home, drawn, route, { classes: [loadsIn(home, route, 'must') ?? []], season });
 }

@@ -1,7 +1,7 @@
 import { healthHangs } from '../../home/health-devices';
 import type { Home } from '../../home/home';
 import type { LoadId } from '../../home/load-id';
-import { World } from '../../home/world';
+import { SyntheticYears } from '../../home/synthetic-years';
 import { mustMissed } from '../../routes/must-carried';
 import { loadsOf } from '../../routes/pick-loads';
 import { hardestSeason } from '../hardest-season';
@@ -20,7 +20,7 @@ import { withoutLoads } from './without-loads';
 /** What would reach the goal where nothing within the money does; null where something does. */
 export function findWaysOn(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   ranked: Ranked,
   sizeKind: SizeKind,
 ): WaysOn | null {
@@ -28,7 +28,7 @@ export function findWaysOn(
   return {
     moreMoney: moreMoney(ranked),
     shorterGoal: shorterGoal(home, ranked),
-    lessCarried: lessCarried(home, world, ranked, sizeKind),
+    lessCarried: lessCarried(home, drawn, ranked, sizeKind),
   };
 }
 
@@ -71,18 +71,19 @@ const TRY_YEARS = 5;
 
 function lessCarried(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   { chosen }: Ranked,
   sizeKind: SizeKind,
 ): WaysOn['lessCarried'] {
   const sets = setsToTry(home, chosen).slice(0, MOST_TRIES);
-  const few = sets.length === 0 ? world : new World(home, Math.min(TRY_YEARS, world.years));
+  const few =
+    sets.length === 0 ? drawn : new SyntheticYears(home, Math.min(TRY_YEARS, drawn.years));
   for (const without of sets) {
     const rest = withoutLoads(home, without);
     const tried = rank(rest, few, null, sizeKind, true);
     if (tried.chosen === null || !isEnough(tried.chosen)) continue;
     const { living } = tried.chosen;
-    const odds = new SizeOdds(living.home, world, hardestSeason(rest));
+    const odds = new SizeOdds(living.home, drawn, hardestSeason(rest));
     const found = {
       ...tried.chosen,
       value: worthOf(tried.chosen, weighingOf(living.home, []), odds),

@@ -9,11 +9,11 @@ import { LONGEST_FIELD } from '../../interview/text-field';
 import { words } from '../../interview/words';
 import { visible } from '../../quantity/visible';
 import { afterSaving, type Door, type Later } from '../door';
+import { draftSafely, nextSafely, SUMS_FAILED } from '../draft-safely';
 import { NO_SUMS, NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draft-words';
 import { firstPlanWords } from '../first-plan-words';
 import { glanceWords } from '../glance-words';
 import { hangUp } from '../hang-up';
-import { nextSafely, SUMS_FAILED, weighSafely } from '../weigh-safely';
 import { LineReader } from './line-reader';
 import { printList, printView } from './print-view';
 import { understand } from './understand';
@@ -161,7 +161,7 @@ class Lines {
   private firstPlan(): string[] {
     const { view } = this.state;
     if (view !== 'first-plan' && view !== 'enough') return [];
-    const draft = weighSafely(this.later, this.state.answers);
+    const draft = draftSafely(this.later, this.state.answers);
     if (draft === SUMS_FAILED) return [NO_SUMS];
     return view === 'enough'
       ? glanceWords(draft.glance)
@@ -169,7 +169,7 @@ class Lines {
   }
 
   private sums(): string[] {
-    const draft = weighSafely(this.later, this.state.answers);
+    const draft = draftSafely(this.later, this.state.answers);
     if (draft === SUMS_FAILED) return [NO_SUMS];
     if (draft.loads.length === 0) return [NOTHING_NAMED];
     const width = widthWords(draft);

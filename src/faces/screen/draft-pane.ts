@@ -1,7 +1,7 @@
 import type { Draft } from '../../plan/draft';
+import { SUMS_FAILED } from '../draft-safely';
 import { NO_SUMS, sumWords } from '../draft-words';
 import { glanceWords, placeRead } from '../glance-words';
-import { SUMS_FAILED } from '../weigh-safely';
 import { flow } from './foot';
 import type { Glyphs } from './glyphs';
 import { type Line, shorten, styled, wrapText } from './line';

@@ -10,7 +10,7 @@ import { setAside } from '../../interview/unfinished';
 import type { Draft } from '../../plan/draft';
 import { changeWords } from '../change-words';
 import { afterSaving, type Door, type Found, type Later } from '../door';
-import { nextSafely, SUMS_FAILED, weighSafely } from '../weigh-safely';
+import { draftSafely, nextSafely, SUMS_FAILED } from '../draft-safely';
 import type { Weighed } from './draft-pane';
 import { eventFor, isRead } from './event-for';
 import type { Frame } from './frame';
@@ -243,7 +243,7 @@ class Screen {
     if (later?.apart !== undefined) {
       later.apart.look(answers, wantsNext, (found) => this.onFound(answers, found));
     } else if (later !== null) {
-      this.onFound(answers, { draft: weighSafely(later, answers) });
+      this.onFound(answers, { draft: draftSafely(later, answers) });
       if (wantsNext) this.onFound(answers, { next: nextSafely(later, answers) });
     }
   }

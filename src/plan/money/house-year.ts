@@ -3,7 +3,7 @@ import { usualDays } from '../../bill/tariff/usual-day';
 import type { Home } from '../../home/home';
 import { hourlyLoadKw } from '../../home/hourly-load';
 import { seasonOf } from '../../home/season-of';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import {
   HOURS_PER_YEAR,
   MONTH_DAYS,
@@ -26,13 +26,13 @@ export interface HouseYear {
  * beyond them in the shape of an ordinary day. Where the loads come to more than the bill, they are brought down to
  * it: money follows the meter. `withSun` false leaves the sun out, which takes longest.
  */
-export function houseYear(home: Home, world: World, withSun: boolean): HouseYear {
-  const from = middleYear(world) * HOURS_PER_YEAR;
-  const airC = world.airC().subarray(from, from + HOURS_PER_YEAR);
+export function houseYear(home: Home, drawn: SyntheticYears, withSun: boolean): HouseYear {
+  const from = middleYear(drawn) * HOURS_PER_YEAR;
+  const airC = drawn.airC().subarray(from, from + HOURS_PER_YEAR);
   // Nothing is switched off on an ordinary day.
   const loads = home.usualLoads.map((load) => ({ ...load, offInOutage: false }));
   const named = hourlyLoadKw(loads, airC, home.site.place.climate);
-  const sun = withSun ? world.sunKwhPerKw() : null;
+  const sun = withSun ? drawn.sunKwhPerKw() : null;
   return {
     days: yearDays(Number(home.asOf.slice(0, 4))),
     ...toBill(home, named),
@@ -90,8 +90,8 @@ function toMonths(billed: readonly number[], named: Float64Array) {
 }
 
 /** The drawn year whose mean temperature is the middle one. */
-function middleYear(world: World): number {
-  const airC = world.airC();
+function middleYear(drawn: SyntheticYears): number {
+  const airC = drawn.airC();
   const means = Array.from({ length: Math.floor(airC.length / HOURS_PER_YEAR) }, (_, year) => {
     let sum = 0;
     // Every fifth hour goes through all hours of the day and is enough to put the years in order.

@@ -6,7 +6,7 @@ import { sayCarriesOver, stagedBuying } from '../../bill/lifecycle/staged-buying
 import type { Tariff } from '../../bill/tariff/tariff';
 import type { Home } from '../../home/home';
 import { ownSolarKw } from '../../home/own-solar';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { hasFixedBattery, isSource } from '../../kinds/ask-traits';
 import type { RouteKind } from '../../kinds/route-kind';
 import { traitsOf } from '../../kinds/route-traits';
@@ -31,7 +31,7 @@ import { type HomeTariff, tariffOf } from './tariff-of';
 export interface MoneyInput {
   readonly home: Home;
   readonly ownTariff: Tariff | null;
-  readonly world: World;
+  readonly drawn: SyntheticYears;
   readonly routes: readonly Route[];
   readonly advice: Advice;
   readonly outlook: Outlook;
@@ -40,12 +40,12 @@ export interface MoneyInput {
 
 /** What every route that can work costs and saves over its life, and what doing nothing costs. */
 export function moneyOf(input: MoneyInput): PlanMoney {
-  const { home, world, advice, outlook } = input;
+  const { home, drawn, advice, outlook } = input;
   const able = input.routes.filter((route) => route.verdict !== 'cannot');
   const of = tariffOf(home, input.ownTariff);
   const batteries = able.filter((route) => onTheBill(route));
   const withSun = ownSolarKw(home.facts) > 0 || batteries.some((route) => route.solarKw !== null);
-  const year = houseYear(home, world, withSun);
+  const year = houseYear(home, drawn, withSun);
   const betweens = new Map<RouteKind, BetweenOutages>();
   for (const route of of === null ? [] : batteries)
     betweens.set(route.kind, between(input, route, of!, year));
@@ -67,7 +67,7 @@ export function moneyOf(input: MoneyInput): PlanMoney {
     reserve:
       main === null || mainBetween === undefined
         ? []
-        : reserveTable({ home, world, route: main }, mainBetween),
+        : reserveTable({ home, drawn, route: main }, mainBetween),
     stages,
     carriesOver: sayCarriesOver(stages.flatMap((stage) => stage.parts)),
     oldPrices: oldPricesOf(routes, home.asOf),

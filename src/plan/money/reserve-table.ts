@@ -2,7 +2,7 @@ import { loadsIn } from '../../advice/ride/route-loads';
 import { reserveCost } from '../../bill/dispatch/reserve-cost';
 import type { Home } from '../../home/home';
 import { seasonOf } from '../../home/season-of';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { chargeForEveryStart, chargeToStartWith } from '../../outage/every-start';
 import { monthOfHour } from '../../outage/month-of-hour';
 import { netOf } from '../../routes/battery-hours';
@@ -29,7 +29,7 @@ const YEARS = 12;
 
 /** What keeping charge for outages costs a year against the odds it buys, the household's choice marked. */
 export function reserveTable(
-  at: { home: Home; world: World; route: Route },
+  at: { home: Home; drawn: SyntheticYears; route: Route },
   between: BetweenOutages,
 ): ReserveRow[] {
   const { input, strategy } = between;
@@ -54,12 +54,12 @@ function sharesWith(chosen: number): number[] {
 
 /** Share of the start hours in the months of the goal's season that each charge is enough for. */
 function oddsAt(
-  { home, world, route }: { home: Home; world: World; route: Route },
+  { home, drawn, route }: { home: Home; drawn: SyntheticYears; route: Route },
   charges: readonly number[],
 ): number[] {
   const inverterKw = (route.power?.continuousWatts ?? 0) / 1000;
   const loads = loadsIn(home, route, 'must') ?? [];
-  const net = netOf(world, loads, inverterKw, route.solarKw ?? 0, YEARS);
+  const net = netOf(drawn, loads, inverterKw, route.solarKw ?? 0, YEARS);
   const capKwh = route.usableKwh ?? 0;
   const needed = chargeForEveryStart(net, Math.round(home.goalHours.value), capKwh);
   const counts = charges.map(() => 0);

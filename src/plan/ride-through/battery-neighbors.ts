@@ -1,7 +1,7 @@
 import { goalShare } from '../../advice/ride/goal-share';
 import { loadsIn } from '../../advice/ride/route-loads';
 import type { Home, Season } from '../../home/home';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { neededForEveryStart } from '../../outage/every-start';
 import { shareOfSeason } from '../../outage/season-starts';
 import { giveBack } from '../../outage/spare-hours';
@@ -23,13 +23,13 @@ interface Size {
 /** Beside a fixed battery: one step of battery, and of solar where there is some. */
 export function batteryNeighbors(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   route: Route,
   season: Season,
 ): Neighbor[] {
   if (route.nameplateKwh === null || route.power === null || route.sizeByOdds === null) return [];
   const now: Size = { kwh: route.nameplateKwh, solarKw: route.solarKw ?? 0 };
-  const room = world.roof?.roomKw ?? 0;
+  const room = drawn.roof?.roomKw ?? 0;
   const same = (step: number) => step;
   const kwhSteps = stepsBeside(batteryStepsKwh(), now.kwh, same);
   const sunSteps = now.solarKw > 0 ? stepsBeside(solarStepsKw(), now.solarKw, same) : [];
@@ -40,7 +40,7 @@ export function batteryNeighbors(
   const needs = new Map<number, Float64Array>();
   return sizes.map((size) => {
     const needed =
-      needs.get(size.solarKw) ?? neededWith(home, world, route, { season, solarKw: size.solarKw });
+      needs.get(size.solarKw) ?? neededWith(home, drawn, route, { season, solarKw: size.solarKw });
     needs.set(size.solarKw, needed);
     const usableKwh = usableOf(home, size.kwh);
     const rides = (start: number) => needed[start]! <= usableKwh + 1e-9;
@@ -51,7 +51,7 @@ export function batteryNeighbors(
       odds: shareOfSeason(monthsOf[season], needed.length, rides),
       carefulOdds: goalShare(
         home,
-        world,
+        drawn,
         {
           ...route,
           nameplateKwh: size.kwh,
@@ -67,12 +67,12 @@ export function batteryNeighbors(
 
 function neededWith(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   route: Route,
   { season, solarKw }: { season: Season; solarKw: number },
 ): Float64Array {
   const loads = loadsIn(home, route, 'must') ?? [];
-  const { netKwh, overloadKwh } = energyOf(world, route, { loads, season }, solarKw);
+  const { netKwh, overloadKwh } = energyOf(drawn, route, { loads, season }, solarKw);
   const needed = neededForEveryStart(netKwh, Math.round(home.goalHours.value));
   giveBack(netKwh, overloadKwh);
   return needed;

@@ -3,7 +3,7 @@ import { loadsIn } from '../../advice/ride/route-loads';
 import { type Fed, storeLimits } from '../../advice/ride/walk-system';
 import { mustWalkable, type Walkable } from '../../advice/ride/walkable';
 import type { Home, Season } from '../../home/home';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { chargeToKeep } from '../../outage/charge-to-keep';
 import { type ChargeNeeded, chargeForEveryStart } from '../../outage/every-start';
 import { hoursSurvived } from '../../outage/hours-survived';
@@ -23,25 +23,25 @@ import { passedOdds } from './passed-odds';
 import type { Ride } from './ride-through';
 
 /** Odds, charge and bad case of a battery route, from every hour an outage could start in the drawn years. */
-export function batteryRide(home: Home, world: World, route: Route, season: Season): Ride {
+export function batteryRide(home: Home, drawn: SyntheticYears, route: Route, season: Season): Ride {
   const capKwh = route.usableKwh ?? 0;
   const goal = Math.round(home.goalHours.value);
   const odds: Partial<Record<Scope, Odds[]>> = {};
   const mustLoads = loadsIn(home, route, 'must') ?? [];
-  const must = energyOf(world, route, { loads: mustLoads, season });
+  const must = energyOf(drawn, route, { loads: mustLoads, season });
   if (mustLoads.length > 0) odds.must = oddsOf(must, capKwh, season, lengthsFor(goal));
   for (const scope of SCOPES) {
-    const found = scope === 'must' ? null : batteryOdds(home, world, route, { scope, season });
+    const found = scope === 'must' ? null : batteryOdds(home, drawn, route, { scope, season });
     if (found !== null) odds[scope] = found;
   }
-  const way = mustWalkable(home, world, route, season);
+  const way = mustWalkable(home, drawn, route, season);
   const charge = chargeForEveryStart(must.netKwh, goal, capKwh);
   const [middle, most, worst] = chargeToKeep(charge, capKwh);
   const of = (months: readonly (number | null)[]) => hardestMonth(months, season);
   const ride: Ride = {
     kind: route.kind,
     title: route.title,
-    basis: `every hour of ${world.years} drawn years as the start of an outage on a battery`,
+    basis: `every hour of ${drawn.years} drawn years as the start of an outage on a battery`,
     odds,
     fromHalfFull: shareOfSeason(
       monthsOf[season],
@@ -57,7 +57,7 @@ export function batteryRide(home: Home, world: World, route: Route, season: Seas
     unservedKwh: unserved(must, capKwh, goal, charge, way),
     unservedHours: goalWalks(way, goal).unservedHours,
     failsFirst: sayFailing(failingOf(way), route),
-    badCase: hardCase(home, world, route, season),
+    badCase: hardCase(home, drawn, route, season),
   };
   giveBack(must.netKwh, must.overloadKwh);
   return ride;
@@ -66,18 +66,18 @@ export function batteryRide(home: Home, world: World, route: Route, season: Seas
 /** The odds of a battery route in one scope; null when it is the same as the scope before, or holds nothing. */
 export function batteryOdds(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   route: Route,
-  { scope, season, years = world.years }: { scope: Scope; season: Season; years?: number },
+  { scope, season, years = drawn.years }: { scope: Scope; season: Season; years?: number },
 ): Odds[] | null {
   const loads = loadsIn(home, route, scope);
   if (loads === null || loads.length === 0) return null;
-  const hours = Math.min(years, world.years) * HOURS_PER_YEAR;
+  const hours = Math.min(years, drawn.years) * HOURS_PER_YEAR;
   const spare = { netKwh: borrowHours(hours), overloadKwh: borrowHours(hours) };
   const energy = netEnergy(
     {
-      loadKw: world.loadKw(loads).subarray(0, hours),
-      supplyKw: world.sunKw(route.solarKw ?? 0).subarray(0, hours),
+      loadKw: drawn.loadKw(loads).subarray(0, hours),
+      supplyKw: drawn.sunKw(route.solarKw ?? 0).subarray(0, hours),
       limits: storeLimits(route, { loads, season }),
     },
     spare,
@@ -89,13 +89,18 @@ export function batteryOdds(
 }
 
 /** Net energy of every hour for a route's battery with these loads and so much sun; to be given back when nothing reads it. */
-export function energyOf(world: World, route: Route, fed: Fed, solarKw = route.solarKw ?? 0) {
-  const loadKw = world.loadKw(fed.loads);
+export function energyOf(
+  drawn: SyntheticYears,
+  route: Route,
+  fed: Fed,
+  solarKw = route.solarKw ?? 0,
+) {
+  const loadKw = drawn.loadKw(fed.loads);
   const energy = {
     netKwh: borrowHours(loadKw.length),
     overloadKwh: borrowHours(loadKw.length),
   };
-  netEnergy({ loadKw, supplyKw: world.sunKw(solarKw), limits: storeLimits(route, fed) }, energy);
+  netEnergy({ loadKw, supplyKw: drawn.sunKw(solarKw), limits: storeLimits(route, fed) }, energy);
   return energy;
 }
 

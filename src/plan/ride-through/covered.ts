@@ -2,7 +2,7 @@ import { sampledStarts } from '../../advice/ride/sampled-starts';
 import { HARD_START, MIDDLE_START } from '../../advice/ride/start-shares';
 import { type Walkable, walkableOf } from '../../advice/ride/walkable';
 import type { Home, Load, Season } from '../../home/home';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { quantileInPlace } from '../../outage/quantile';
 import { manyWalks } from '../../outage/walk/many-walks';
 import type { Route } from '../../routes/route';
@@ -23,13 +23,13 @@ export interface Covered {
 
 export function coveredBy(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   route: Route,
   { loads, season }: { loads: readonly Load[]; season: Season },
 ): Covered {
   const goal = Math.round(home.goalHours.value);
   const count = (careful: boolean) =>
-    hoursOf(walkableOf(home, world, route, { classes: [loads], season, careful }), goal);
+    hoursOf(walkableOf(home, drawn, route, { classes: [loads], season, careful }), goal);
   const [likely, careful] = [count(false), count(true)];
   return {
     likelyHours: quantileInPlace(likely.hours, MIDDLE_START) ?? 0,

@@ -3,7 +3,7 @@ import { MEANS_EVERY_HOURS } from '../../advice/ride/sampled-starts';
 import { mustWalkable } from '../../advice/ride/walkable';
 import { walkedShare } from '../../advice/ride/walked-odds';
 import type { Home, Season } from '../../home/home';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { traitsOf } from '../../kinds/route-traits';
 import { figure } from '../../quantity/figure';
 import { formatQuantity } from '../../quantity/format-quantity';
@@ -29,20 +29,20 @@ const CAN_GAL = namedValue(fuelStorage, 'gasoline-can-gal').value;
 /** Beside a generator: a can of fuel less and more, a generator one step smaller and larger, and its battery's steps. */
 export function generatorNeighbors(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   route: Route,
   season: Season,
 ): Neighbor[] {
   const goal = Math.round(home.goalHours.value);
   const shareOf = (other: Route) =>
-    walkedShare(mustWalkable(home, world, other, season), goal, MEANS_EVERY_HOURS).share;
+    walkedShare(mustWalkable(home, drawn, other, season), goal, MEANS_EVERY_HOURS).share;
   const filled = onceStored(home, route)?.route.fuel ?? null;
   const withOdds = ({ says, other, ableTo, fuelStep }: Beside): Neighbor => ({
     says,
     nameplateKwh: other.nameplateKwh,
     solarKw: 0,
     odds: ableTo ? shareOf(other) : null,
-    carefulOdds: ableTo ? goalShare(home, world, other, { season, careful: true }) : null,
+    carefulOdds: ableTo ? goalShare(home, drawn, other, { season, careful: true }) : null,
     costUsd: other.costUsd,
     ...(ableTo &&
       filled !== null &&

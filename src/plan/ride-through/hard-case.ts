@@ -3,7 +3,7 @@ import { sampledStarts } from '../../advice/ride/sampled-starts';
 import { HARD_START } from '../../advice/ride/start-shares';
 import { type Walkable, walkableOf } from '../../advice/ride/walkable';
 import type { Home, Season } from '../../home/home';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { manyWalks } from '../../outage/walk/many-walks';
 import type { Walked } from '../../outage/walk/walk';
 import type { Route } from '../../routes/route';
@@ -18,14 +18,14 @@ import type { BadCase } from './ride-through';
  */
 export function hardCase(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   route: Route,
   season: Season,
   carefulHours = route.lasting.hours?.low ?? Infinity,
 ): BadCase | null {
   const goal = Math.round(home.goalHours.value);
   const classes = [loadsIn(home, route, 'must') ?? []];
-  const way = walkableOf(home, world, route, { classes, season, careful: true });
+  const way = walkableOf(home, drawn, route, { classes, season, careful: true });
   const start = hardStart(way, goal, carefulHours);
   return start === null ? null : onTheGauge(hourByHour(way, goal, start), route.fuel);
 }

@@ -2,7 +2,7 @@ import { isHealthDevice } from '../../home/health-devices';
 import type { Home, Season } from '../../home/home';
 import type { LoadId } from '../../home/load-id';
 import { livedHome } from '../../home/measures/lived-home';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import type { Route } from '../../routes/route';
 import { type Covered, coveredBy } from './covered';
 
@@ -18,7 +18,7 @@ export interface HealthFirst {
 /** Null where no device was named. */
 export function healthFirst(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   route: Route,
   season: Season,
 ): HealthFirst | null {
@@ -29,6 +29,6 @@ export function healthFirst(
   return {
     carried: loads.map(({ id }) => id),
     missed: devices.filter((load) => !loads.includes(load)).map(({ id }) => id),
-    covered: counted ? coveredBy(home, world, route, { loads, season }) : null,
+    covered: counted ? coveredBy(home, drawn, route, { loads, season }) : null,
   };
 }

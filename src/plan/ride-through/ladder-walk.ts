@@ -4,7 +4,7 @@ import { type Walkable, walkableOf } from '../../advice/ride/walkable';
 import { walkedShare } from '../../advice/ride/walked-odds';
 import { type Home, type Load, type Season, seasons } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { ladderGains } from '../../outage/walk/ladder-gain';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import type { Route } from '../../routes/route';
@@ -30,7 +30,7 @@ const LEAST_GAIN_HOURS = 0.5;
  */
 export function walkLadder(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   route: Route,
   steps: readonly LadderStep[],
   season: Season,
@@ -42,7 +42,7 @@ export function walkLadder(
     (step) => step.atPercent < 100 && step.switchOff.length + step.lessens.length > 0,
   );
   const wayBy = (careful: boolean) =>
-    wayWith(home, world, route, { carried, rungs, season, careful });
+    wayWith(home, drawn, route, { carried, rungs, season, careful });
   const way = wayBy(false);
   if (rungs.length === 0 || !runsDown(way))
     return { steps: withGains(steps, () => null), variant: null };
@@ -102,7 +102,7 @@ interface Rungs {
 
 function wayWith(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   route: Route,
   { carried, rungs, season, careful }: Rungs,
 ): Walkable {
@@ -112,7 +112,7 @@ function wayWith(
   const lasting = (load: Load) =>
     lessens.has(load.id) ? { ...load, kwhPerDay: thrifty.get(load.id)!.kwhPerDay } : load;
   const stays = carried.filter((load) => !goesOff.has(load.id)).map(lasting);
-  return walkableOf(home, world, route, {
+  return walkableOf(home, drawn, route, {
     season,
     careful,
     years: LADDER_YEARS,

@@ -1,7 +1,7 @@
 import { goalShare } from '../../advice/ride/goal-share';
 import { loadsIn } from '../../advice/ride/route-loads';
 import type { Home, Season } from '../../home/home';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { hoursSurvived } from '../../outage/hours-survived';
 import { shareOfSeason } from '../../outage/season-starts';
 import { formatQuantity } from '../../quantity/format-quantity';
@@ -15,13 +15,18 @@ import type { Neighbor } from './ride-through';
 import { stepsBeside } from './steps-beside';
 
 /** Beside a plug-in battery: the next packs down and up. One that cannot run or start the loads has no odds. */
-export function packNeighbors(home: Home, world: World, route: Route, season: Season): Neighbor[] {
+export function packNeighbors(
+  home: Home,
+  drawn: SyntheticYears,
+  route: Route,
+  season: Season,
+): Neighbor[] {
   const { nameplateKwh, usableKwh, power } = route;
   // A battery for one job is a box of its own kind, not a step of the packs.
   const isPack = route.parts.some((one) => one.equipmentClass === 'power-pack');
   if (nameplateKwh === null || usableKwh === null || power === null || !isPack) return [];
   const usableShare = usableKwh / nameplateKwh;
-  const { netKwh } = energyOf(world, route, { loads: loadsIn(home, route, 'must') ?? [], season });
+  const { netKwh } = energyOf(drawn, route, { loads: loadsIn(home, route, 'must') ?? [], season });
   const goal = Math.round(home.goalHours.value);
   return stepsBeside(packSteps(), nameplateKwh, ({ kwh }) => kwh).map((step) => {
     const able = runs(step, power);
@@ -38,7 +43,7 @@ export function packNeighbors(home: Home, world: World, route: Route, season: Se
           ? null
           : shareOfSeason(monthsOf[season], survived.length, (s) => survived[s]! >= goal),
       carefulOdds: able
-        ? goalShare(home, world, withSize(route, step), { season, careful: true })
+        ? goalShare(home, drawn, withSize(route, step), { season, careful: true })
         : null,
       costUsd: priceOfExchange(route, part('power-pack', step.kwh)),
     };

@@ -6,7 +6,7 @@ import { mustWalkable } from '../../advice/ride/walkable';
 import { walkedOdds } from '../../advice/ride/walked-odds';
 import type { Home, Season } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { traitsOf } from '../../kinds/route-traits';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import { onceStored } from '../../routes/once-stored';
@@ -34,18 +34,18 @@ export interface RideThrough {
  */
 export function rideThroughOf(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   advice: Advice,
   { all = [], ladder = null }: { all?: readonly Route[]; ladder?: Variant | null } = {},
 ): RideThrough {
   const season = hardestSeason(home);
   const shown = [advice.route, ...advice.beside];
-  const routes = shown.flatMap((route) => rideOf(home, world, route, season));
+  const routes = shown.flatMap((route) => rideOf(home, drawn, route, season));
   const others = all
     .filter((route) => shown.every((one) => one.kind !== route.kind))
     .filter((route) => route.verdict !== 'cannot' && route.generator === null)
     .filter((route) => route.usableKwh !== null && route.carries.length > 0)
-    .map((route) => otherRide(home, world, route, season));
+    .map((route) => otherRide(home, drawn, route, season));
   const withLadder = routes.map((ride) =>
     ladder !== null && ride.kind === advice.route.kind
       ? { ...ride, variants: [...ride.variants, ladder] }
@@ -56,48 +56,48 @@ export function rideThroughOf(
     goalHours: Math.round(home.goalHours.value),
     routes: withLadder,
     others,
-    othersYears: Math.min(OTHER_YEARS, world.years),
+    othersYears: Math.min(OTHER_YEARS, drawn.years),
   };
 }
 
-function rideOf(asUsual: Home, world: World, route: Route, season: Season): RouteRide[] {
+function rideOf(asUsual: Home, drawn: SyntheticYears, route: Route, season: Season): RouteRide[] {
   const home = livedHome(asUsual, route.way);
   if (route.carries.length === 0 || route.verdict === 'cannot') return [];
   const walked =
     route.generator !== null || (traitsOf[route.kind].vehicle && route.usableKwh !== null);
   if (!walked && route.usableKwh === null) return [];
-  const ride = (walked ? walkedRide : batteryRide)(home, world, route, season);
+  const ride = (walked ? walkedRide : batteryRide)(home, drawn, route, season);
   return [
     {
       ...ride,
       carries: mustCarried(home, route),
-      carefulShare: goalShare(home, world, route, { season, careful: true }),
-      onceStored: goalOnceStored(home, world, route, season),
-      variants: walked ? variantsOf(home, world, route, season) : [],
-      neighbors: neighborsOf(home, world, route, season),
+      carefulShare: goalShare(home, drawn, route, { season, careful: true }),
+      onceStored: goalOnceStored(home, drawn, route, season),
+      variants: walked ? variantsOf(home, drawn, route, season) : [],
+      neighbors: neighborsOf(home, drawn, route, season),
     },
   ];
 }
 
-function goalOnceStored(home: Home, world: World, route: Route, season: Season) {
+function goalOnceStored(home: Home, drawn: SyntheticYears, route: Route, season: Season) {
   const stored = onceStored(home, route);
   if (stored === null) return null;
-  const share = (careful: boolean) => goalShare(home, world, stored.route, { season, careful });
+  const share = (careful: boolean) => goalShare(home, drawn, stored.route, { season, careful });
   return { gallons: stored.gallons, share: share(false), carefulShare: share(true) };
 }
 
 /** The routes not shown are counted from fewer of the drawn years, to keep a plan quick. */
 const OTHER_YEARS = 20;
 
-function otherRide(home: Home, world: World, route: Route, season: Season): OtherRide {
+function otherRide(home: Home, drawn: SyntheticYears, route: Route, season: Season): OtherRide {
   const { kind, title } = route;
   const carries = mustCarried(home, route);
   if (traitsOf[kind].vehicle) {
-    const must = mustWalkable(home, world, route, season);
+    const must = mustWalkable(home, drawn, route, season);
     const lengths = lengthsFor(Math.round(home.goalHours.value));
     return { kind, title, carries, odds: walkedOdds(must, lengths, SAMPLE_EVERY_HOURS) };
   }
   const years = OTHER_YEARS;
-  const odds = batteryOdds(home, world, route, { scope: 'must', season, years });
+  const odds = batteryOdds(home, drawn, route, { scope: 'must', season, years });
   return { kind, title, carries, odds: odds ?? [] };
 }

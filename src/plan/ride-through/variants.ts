@@ -3,8 +3,8 @@ import { MEANS_EVERY_HOURS } from '../../advice/ride/sampled-starts';
 import { walkableOf } from '../../advice/ride/walkable';
 import { walkedShare } from '../../advice/ride/walked-odds';
 import type { Home, Season } from '../../home/home';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { vehicleOf } from '../../home/vehicle';
-import type { World } from '../../home/world';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import type { WalkSystem } from '../../outage/walk/system';
 import { formatQuantity } from '../../quantity/format-quantity';
@@ -12,11 +12,16 @@ import type { Route } from '../../routes/route';
 import type { Variant } from './ride-through';
 
 /** The same route used otherwise: with refills as the household expects them, with the vehicle kept at home or filled. */
-export function variantsOf(home: Home, world: World, route: Route, season: Season): Variant[] {
+export function variantsOf(
+  home: Home,
+  drawn: SyntheticYears,
+  route: Route,
+  season: Season,
+): Variant[] {
   const classes = [loadsIn(home, route, 'must') ?? []];
   const goal = Math.round(home.goalHours.value);
   const waysBy = (careful: boolean) => {
-    const way = walkableOf(home, world, route, { classes, season, careful });
+    const way = walkableOf(home, drawn, route, { classes, season, careful });
     return otherwise(home, way.system).map(({ says, system }) => ({
       says,
       way: { ...way, system },

@@ -3,8 +3,8 @@ import { loadsIn } from '../../advice/ride/route-loads';
 import { mustWalkable, type Walkable, walkableOf } from '../../advice/ride/walkable';
 import { walkedOdds } from '../../advice/ride/walked-odds';
 import type { Home, Season } from '../../home/home';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { vehicleOf } from '../../home/vehicle';
-import type { World } from '../../home/world';
 import { generatorOdds } from '../../outage/generator-odds';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import type { Route } from '../../routes/route';
@@ -19,7 +19,7 @@ import type { Ride } from './ride-through';
  * Odds of a route whose store depends on the time since the start: a generator with its fuel, a vehicle that comes and
  * goes. A generator alone is counted from every start hour; with a battery, and a vehicle, from outages walked hour by hour.
  */
-export function walkedRide(home: Home, world: World, route: Route, season: Season): Ride {
+export function walkedRide(home: Home, drawn: SyntheticYears, route: Route, season: Season): Ride {
   const goal = Math.round(home.goalHours.value);
   const lengths = lengthsFor(goal);
   const odds: Partial<Record<Scope, Odds[]>> = {};
@@ -27,17 +27,17 @@ export function walkedRide(home: Home, world: World, route: Route, season: Seaso
     const loads = loadsIn(home, route, scope);
     if (loads === null || loads.length === 0) continue;
     odds[scope] = oddsOf(
-      walkableOf(home, world, route, { classes: [loads], season }),
+      walkableOf(home, drawn, route, { classes: [loads], season }),
       lengths,
       season,
     );
   }
-  const must = mustWalkable(home, world, route, season);
+  const must = mustWalkable(home, drawn, route, season);
   const { unservedHours, unservedKwh } = goalWalks(must, goal);
   return {
     kind: route.kind,
     title: route.title,
-    basis: basisOf(home, must, world.years),
+    basis: basisOf(home, must, drawn.years),
     odds,
     fromHalfFull: null,
     chargeAtStart: null,
@@ -45,7 +45,7 @@ export function walkedRide(home: Home, world: World, route: Route, season: Seaso
     unservedKwh,
     unservedHours,
     failsFirst: sayFailing(failingOf(must), route),
-    badCase: hardCase(home, world, route, season),
+    badCase: hardCase(home, drawn, route, season),
   };
 }
 

@@ -4,7 +4,7 @@ import { mustWalkable, type Walkable } from '../../advice/ride/walkable';
 import { walkedShare } from '../../advice/ride/walked-odds';
 import type { Home, Season } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { traitsOf } from '../../kinds/route-traits';
 import { generatorOdds } from '../../outage/generator-odds';
 import { hoursSurvived } from '../../outage/hours-survived';
@@ -20,13 +20,18 @@ import { plainOdds } from '../ride-through/passed-odds';
  * Share of the outages of the goal's length that start in the season and are ridden through with what must run, in the
  * route's own way of living; counted or sampled as `ride-through` does for its kind, so that both ways compare.
  */
-export function goalOdds(asUsual: Home, world: World, route: Route, season: Season): number {
+export function goalOdds(
+  asUsual: Home,
+  drawn: SyntheticYears,
+  route: Route,
+  season: Season,
+): number {
   const home = livedHome(asUsual, route.way);
   const goal = Math.round(home.goalHours.value);
   if (route.generator === null && route.usableKwh !== null && !traitsOf[route.kind].vehicle) {
-    return onBattery(home, world, route, { season, goal });
+    return onBattery(home, drawn, route, { season, goal });
   }
-  const way = mustWalkable(home, world, route, season);
+  const way = mustWalkable(home, drawn, route, season);
   if (isGeneratorAlone(way)) {
     const { system, record } = way;
     const alone = { loadKw: record.loadsKw[0]!, generator: system.generator!, limitHours: goal };
@@ -37,14 +42,14 @@ export function goalOdds(asUsual: Home, world: World, route: Route, season: Seas
 
 function onBattery(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   route: Route,
   { season, goal }: { season: Season; goal: number },
 ): number {
   const loads = loadsIn(home, route, 'must') ?? [];
-  const loadKw = world.loadKw(loads);
+  const loadKw = drawn.loadKw(loads);
   const spare = { netKwh: borrowHours(loadKw.length), overloadKwh: borrowHours(loadKw.length) };
-  const supplyKw = world.sunKw(route.solarKw ?? 0);
+  const supplyKw = drawn.sunKw(route.solarKw ?? 0);
   const energy = netEnergy(
     { loadKw, supplyKw, limits: storeLimits(route, { loads, season }) },
     spare,

@@ -2,7 +2,7 @@ import { loadsIn } from '../../advice/ride/route-loads';
 import { demandOf } from '../../home/demand';
 import type { Home, Load, Season } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { hasFixedBattery, isPack } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { goalHours, goalNet, hoursFrom } from '../../routes/battery-hours';
@@ -25,7 +25,7 @@ export interface TwoHours {
  */
 export function hoursInWay(
   asUsual: Home,
-  world: World,
+  drawn: SyntheticYears,
   route: Route,
   season: Season,
 ): TwoHours | null {
@@ -40,7 +40,7 @@ export function hoursInWay(
     const { value, low } = packHours(home, loads, usableKwh);
     return { likely: value, careful: low };
   }
-  return hasFixedBattery(traits) ? onBattery(home, world, route, loads) : null;
+  return hasFixedBattery(traits) ? onBattery(home, drawn, route, loads) : null;
 }
 
 function onFuel(route: Route, loads: readonly Load[], season: Season): TwoHours | null {
@@ -63,9 +63,14 @@ function onFuel(route: Route, loads: readonly Load[], season: Season): TwoHours 
   return hours === null ? null : { likely: hours.value, careful: hours.low };
 }
 
-function onBattery(home: Home, world: World, route: Route, loads: readonly Load[]): TwoHours {
+function onBattery(
+  home: Home,
+  drawn: SyntheticYears,
+  route: Route,
+  loads: readonly Load[],
+): TwoHours {
   const inverterKw = (route.power?.continuousWatts ?? 0) / 1000;
-  const goal = goalHours(home, world, loads);
+  const goal = goalHours(home, drawn, loads);
   const count = (careful: boolean) =>
     hoursFrom(
       goal.map((hours) => ({

@@ -2,7 +2,7 @@ import { goalShare } from '../../advice/ride/goal-share';
 import { healthHangs } from '../../home/health-devices';
 import type { Home, Season, Way } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { outletsOnly } from '../../kinds/ask-traits';
 import type { RouteKind } from '../../kinds/route-kind';
 import { traitsOf } from '../../kinds/route-traits';
@@ -42,7 +42,7 @@ const ENOUGH = 0.9;
 /** None for a route that gives no power here. */
 export function routeInWays(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   route: Route,
   ride: RideThrough,
 ): RouteInWays[] {
@@ -62,12 +62,12 @@ export function routeInWays(
     const shares =
       way === route.way
         ? ownShares
-        : sharesOf(home, world, lived, { season, ownShares, sampled: own !== null });
+        : sharesOf(home, drawn, lived, { season, ownShares, sampled: own !== null });
     const { hours } = counted.lasting;
     const ownHours = hours === null ? null : { likely: hours.value, careful: hours.low };
     return {
       ...shares,
-      hours: way === route.way ? ownHours : hoursInWay(home, world, lived, season),
+      hours: way === route.way ? ownHours : hoursInWay(home, drawn, lived, season),
       reaches:
         carriesAllMust(home, lived) &&
         (healthHangs(home) ? shares.carefulShare : shares.share) >= ENOUGH,
@@ -109,20 +109,20 @@ type Shares = Pick<InWay, 'share' | 'carefulShare'>;
 /** Less is never worse: where as usual all outages are ridden through, nothing is counted again. */
 function sharesOf(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   route: Route,
   { season, ownShares, sampled }: { season: Season; ownShares: Shares; sampled: boolean },
 ): Shares {
   // Odds once the cans are filled come from the sampled starts: both ways from the same.
   const likely = () =>
     sampled
-      ? goalShare(home, world, route, { season, careful: false })
-      : goalOdds(home, world, route, season);
+      ? goalShare(home, drawn, route, { season, careful: false })
+      : goalOdds(home, drawn, route, season);
   const known = (share: number) => route.way === 'thrifty' && share === 1;
   return {
     share: known(ownShares.share) ? 1 : likely(),
     carefulShare: known(ownShares.carefulShare)
       ? 1
-      : goalShare(home, world, route, { season, careful: true }),
+      : goalShare(home, drawn, route, { season, careful: true }),
   };
 }

@@ -4,7 +4,7 @@ import type { Demand, Home, Season, Way } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
 import { type Measure, measuresOf, thriftySum } from '../../home/measures/measures-of';
 import { type Turn, turnsOf } from '../../home/measures/turns-of';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import type { Figure } from '../../quantity/figure';
 import type { Route } from '../../routes/route';
 import { hardCase } from '../ride-through/hard-case';
@@ -42,7 +42,7 @@ export interface WaysOfLiving {
 
 export function waysOfLiving(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   { route, beside }: Advice,
   ride: RideThrough,
 ): WaysOfLiving {
@@ -55,20 +55,20 @@ export function waysOfLiving(
     measures,
     thriftyUsd: thriftySum(home, measures).costUsd,
     turns: turnsOf(home),
-    days: daysInWays(home, world, route, ride),
-    routes: [route, ...beside].flatMap((one) => routeInWays(home, world, one, ride)),
+    days: daysInWays(home, drawn, route, ride),
+    routes: [route, ...beside].flatMap((one) => routeInWays(home, drawn, one, ride)),
   };
 }
 
 /** The same equipment and fuel as in `ride-through`, in its own way and in the other. */
-function daysInWays(home: Home, world: World, route: Route, ride: RideThrough) {
+function daysInWays(home: Home, drawn: SyntheticYears, route: Route, ride: RideThrough) {
   const own = ride.routes.find((one) => one.kind === route.kind)?.badCase ?? null;
   if (own === null || livedHome(home, 'thrifty').loads === home.loads) return null;
   const other: Way = route.way === 'usual' ? 'thrifty' : 'usual';
   const lived = inWay(home, route, other);
   const { season } = ride;
-  const hours = hoursInWay(home, world, lived, season)?.careful ?? Infinity;
-  const others = hardCase(livedHome(home, other), world, lived, season, hours);
+  const hours = hoursInWay(home, drawn, lived, season)?.careful ?? Infinity;
+  const others = hardCase(livedHome(home, other), drawn, lived, season, hours);
   if (others === null) return null;
   const [mine, theirs] = [daysOfCase(own), daysOfCase(others)];
   return route.way === 'usual'

@@ -2,7 +2,7 @@ import type { Widths } from '../../home/answer-figure';
 import { healthHangs } from '../../home/health-devices';
 import type { Home } from '../../home/home';
 import { ownSolarKw } from '../../home/own-solar';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import type { Figure } from '../../quantity/figure';
 import { ruleIfs, ruleStops } from '../association';
 import { limitsOf, longestCounted } from '../battery-hours';
@@ -41,7 +41,7 @@ const COLDER_DAYS = 1.3;
 /** A battery that carries the night; a generator run well loaded for some hours a day fills it again. */
 export function batteryGenerator(
   home: Home,
-  world: World,
+  drawn: SyntheticYears,
   widths: Widths,
   onlyKwh: number | null = null,
 ): Route {
@@ -84,7 +84,7 @@ export function batteryGenerator(
       ...fromSameTank(home, fuelKind, fitted.carried),
     });
   // The sun of a middle day spares fuel; by the careful count it shines on none.
-  const sunKwh = CHARGE_EFFICIENCY * sunOfMiddleDayKwh(world, season, solarKw);
+  const sunKwh = CHARGE_EFFICIENCY * sunOfMiddleDayKwh(drawn, season, solarKw);
   const likely = burns(Math.max(0, 1 - sunKwh / Math.max(kwhPerDay, 0.1)));
   // Hungry use asks for more hours of the same well-loaded running.
   const high = burns(1).perDay.high * hungry;
@@ -99,7 +99,7 @@ export function batteryGenerator(
     usableKwh,
     way: home.way,
   } as const;
-  const hours = walkedHours(home, world, { ...walked, power, solarKw: sun }, fitted.carried);
+  const hours = walkedHours(home, drawn, { ...walked, power, solarKw: sun }, fitted.carried);
   return makeRoute('battery-engine', title, {
     ifs: [
       'co-alarms-for-the-generator',

@@ -1,7 +1,7 @@
 import { healthHangs } from '../../home/health-devices';
 import type { Home, Rank } from '../../home/home';
 import { ownSolarKw } from '../../home/own-solar';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import type { RouteKind } from '../../kinds/route-kind';
 import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity } from '../../quantity/format-quantity';
@@ -96,10 +96,15 @@ export interface SunOption {
 }
 
 /** Each size of the array that may be laid beside the battery, with the storage it leaves to ask for. */
-export function sunOptions(home: Home, world: World, sort: Sort, fitted: Fitted): SunOption[] {
-  const goal = goalHours(home, world, fitted.carried);
+export function sunOptions(
+  home: Home,
+  drawn: SyntheticYears,
+  sort: Sort,
+  fitted: Fitted,
+): SunOption[] {
+  const goal = goalHours(home, drawn, fitted.carried);
   const own = ownFixedBattery(home)?.usableKwh ?? 0;
-  return solarOptions(home, world, sort).map((solarKw) => {
+  return solarOptions(home, drawn, sort).map((solarKw) => {
     const netsOf = (careful: boolean) =>
       goal.map((hours) => ({
         pieces: hours.pieces,
@@ -121,10 +126,10 @@ export function sizedByYears(home: Home): boolean {
 }
 
 /** The panels that are there; or, with solar, up to four steps of the roof's room, the largest last. */
-function solarOptions({ facts }: Home, world: World, sort: Sort): number[] {
+function solarOptions({ facts }: Home, drawn: SyntheticYears, sort: Sort): number[] {
   const own = ownSolarKw(facts);
   if (!sort.solar) return [own];
-  const room = world.roof?.roomKw ?? 0;
+  const room = drawn.roof?.roomKw ?? 0;
   return solarStepsKw()
     .filter((kw) => kw <= room)
     .slice(-4)

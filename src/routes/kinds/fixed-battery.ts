@@ -1,6 +1,6 @@
 import type { Home } from '../../home/home';
 import { roofDoubt } from '../../home/roof';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { powerSteps, solarStepsKw } from '../../tables/generic-steps';
@@ -49,15 +49,16 @@ const withSolar: Sort = {
   solar: true,
 };
 
-export const batteryCircuits = (home: Home, world: World) => fixed(home, world, onCircuits);
-export const batteryWhole = (home: Home, world: World) => fixed(home, world, wholeHouse);
-export const batterySolar = (home: Home, world: World) => fixed(home, world, withSolar);
+export const batteryCircuits = (home: Home, drawn: SyntheticYears) =>
+  fixed(home, drawn, onCircuits);
+export const batteryWhole = (home: Home, drawn: SyntheticYears) => fixed(home, drawn, wholeHouse);
+export const batterySolar = (home: Home, drawn: SyntheticYears) => fixed(home, drawn, withSolar);
 
-function fixed(home: Home, world: World, sort: Sort): SizedKind {
+function fixed(home: Home, drawn: SyntheticYears, sort: Sort): SizedKind {
   const stops = [
     ...wiringStops(home),
     ...batteryPlaceStops(home),
-    ...(sort.solar ? roofStops(home, world) : []),
+    ...(sort.solar ? roofStops(home, drawn) : []),
   ];
   if (stops.length > 0) return oneSize(cannot(sort.kind, sort.title, stops));
   const wanted = leaveOutTooMuch(home, loadsOf(home, sort.ranks(home)), sort.solar);
@@ -72,7 +73,7 @@ function fixed(home: Home, world: World, sort: Sort): SizedKind {
   if (found === null)
     return oneSize(cannot(sort.kind, sort.title, [{ code: 'no-inverter-starts-it' }]));
   const fitted = { ...found, leftOut: [...wanted.leftOut, ...found.leftOut] };
-  const options = sunOptions(home, world, sort, fitted);
+  const options = sunOptions(home, drawn, sort, fitted);
   const describeAs = (chosen: Chosen) => describe(home, sort, fitted, chosen);
   return {
     route: describeAs(choose(home, sort, fitted, options)),
@@ -84,7 +85,7 @@ function fixed(home: Home, world: World, sort: Sort): SizedKind {
   };
 }
 
-function roofStops({ facts }: Home, { roof }: World): Stop[] {
+function roofStops({ facts }: Home, { roof }: SyntheticYears): Stop[] {
   if (roof === null) {
     if (facts.told('roof-face')) return [{ code: 'roof-none' }];
     const open = facts.applies('roof-face') || !facts.told('home-tenure');

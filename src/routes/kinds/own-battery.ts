@@ -1,6 +1,6 @@
 import type { Home } from '../../home/home';
 import { ownSolarKw } from '../../home/own-solar';
-import type { World } from '../../home/world';
+import type { SyntheticYears } from '../../home/synthetic-years';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { goalHours, goalNet, hoursFrom, sizeFor } from '../battery-hours';
 import type { If } from '../condition';
@@ -20,7 +20,7 @@ import { sizedByYears } from './fixed-battery-size';
 const title = 'The home battery you have';
 
 /** The battery that is fixed to the house already, with the panels that are: nothing is bought but what it lacks. */
-export function ownBatteryRoute(home: Home, world: World): Route | null {
+export function ownBatteryRoute(home: Home, drawn: SyntheticYears): Route | null {
   const own = ownFixedBattery(home);
   if (own === null) return null;
   const backed = backsUp(home);
@@ -39,7 +39,7 @@ export function ownBatteryRoute(home: Home, world: World): Route | null {
     return cannot('own-battery', title, [{ code: 'own-battery-too-weak' }]);
   }
   const solarKw = ownSolarKw(home.facts);
-  const nets = goalHours(home, world, fitted.carried).map((hours) => ({
+  const nets = goalHours(home, drawn, fitted.carried).map((hours) => ({
     pieces: hours.pieces,
     netKwh: goalNet(hours, own.watts / 1000, solarKw),
   }));

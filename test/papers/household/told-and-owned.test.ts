@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { advise } from '../../../src/advice/advise';
 import { widthsOf } from '../../../src/home/build-home';
-import { World } from '../../../src/home/world';
+import { SyntheticYears } from '../../../src/home/synthetic-years';
 import { sayAboveTold } from '../../../src/papers/household/say-above-told';
 import { sayWhatYouHave } from '../../../src/papers/household/say-what-you-have';
 import { addOnsOf } from '../../../src/plan/add-ons';
@@ -113,7 +113,7 @@ test('a pack that costs no more than the battery for one job, and does all it do
   const kind = (packUsd: never) =>
     advise(
       home,
-      new World(home, 1),
+      new SyntheticYears(home, 1),
       [ready, { ...single, costUsd: cheap! }, { ...short, costUsd: packUsd! }].map(oneSize),
     ).route.kind;
   expect(kind(dear!)).toBe('single-battery');

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
-import { World } from '../../../src/home/world';
+import { SyntheticYears } from '../../../src/home/synthetic-years';
 import { MONTH_DAYS, MONTH_START } from '../../../src/physics/weather/calendar';
 import { houseYear } from '../../../src/plan/money/house-year';
 import { planOf } from '../../households/read-household';
 
 const { home } = planOf('mill-lane');
-const world = new World(home, 5);
+const drawn = new SyntheticYears(home, 5);
 const winterKwh = (loadKwh: Float64Array) => {
   const days = Array.from({ length: 365 }, (_, day) => day).filter((d) => d < 59 || d >= 334);
   const sum = days.reduce(
@@ -16,28 +16,28 @@ const winterKwh = (loadKwh: Float64Array) => {
 };
 
 test('a year of hours uses in the season of the bill what the bill shows: 300 kWh in 30.4 days', () => {
-  const { loadKwh } = houseYear(home, world, false);
+  const { loadKwh } = houseYear(home, drawn, false);
   expect(loadKwh).toHaveLength(8760);
   expect(winterKwh(loadKwh)).toBeCloseTo(300 / (365 / 12), 6);
 });
 
 test('loads over the bill are brought down to it, and it is said', () => {
   const low = planOf('mill-lane', { 'bill-kwh': 60 }).home;
-  const { loadKwh, says } = houseYear(low, new World(low, 5), false);
+  const { loadKwh, says } = houseYear(low, new SyntheticYears(low, 5), false);
   expect(winterKwh(loadKwh)).toBeCloseTo(60 / (365 / 12), 6);
   expect(says).toContain('brought down');
 });
 
 test('without a bill the loads named are counted, and it is said', () => {
   const none = planOf('mill-lane', { 'bill-kwh': 'not sure' }).home;
-  expect(houseYear(none, new World(none, 5), false).says).toContain('no bill');
+  expect(houseYear(none, new SyntheticYears(none, 5), false).says).toContain('no bill');
 });
 
 test('with twelve bills every month of the year comes to its own, loads named or not', () => {
   const months = [300, 280, 260, 240, 20, 220, 250, 260, 230, 220, 250, 310];
   const year = { 'bill-year-known': 'yes', 'bill-year-kwh': months };
   const twelve = planOf('mill-lane', year).home;
-  const { loadKwh, says } = houseYear(twelve, new World(twelve, 5), false);
+  const { loadKwh, says } = houseYear(twelve, new SyntheticYears(twelve, 5), false);
   for (const [month, days] of MONTH_DAYS.entries()) {
     const from = MONTH_START[month]! * 24;
     const kwh = loadKwh.subarray(from, from + days * 24).reduce((a, b) => a + b, 0);

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { World } from '../../../src/home/world';
+import { SyntheticYears } from '../../../src/home/synthetic-years';
 import { costPartsOf } from '../../../src/plan/money/cost-parts';
 import { isOwned } from '../../../src/routes/costs';
 import { ownBatteryRoute } from '../../../src/routes/kinds/own-battery';
@@ -21,7 +21,7 @@ const home = houseWith({
 });
 
 test('nobody waits for a battery that is there', () => {
-  const route = ownBatteryRoute(home, new World(home, 1))!;
+  const route = ownBatteryRoute(home, new SyntheticYears(home, 1))!;
   const parts = costPartsOf(home, route);
   const there = parts.filter((_, i) => isOwned(route.parts[i]!));
   expect(there.map((part) => part.equipmentClass)).toContain('battery');

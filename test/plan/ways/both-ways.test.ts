@@ -5,7 +5,7 @@ import { goalShare } from '../../../src/advice/ride/goal-share';
 import { loadsIn } from '../../../src/advice/ride/route-loads';
 import { widthsOf } from '../../../src/home/build-home';
 import { isHealthDevice } from '../../../src/home/health-devices';
-import { World } from '../../../src/home/world';
+import { SyntheticYears } from '../../../src/home/synthetic-years';
 import type { Answers } from '../../../src/interview/answers';
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
 import { goalOdds } from '../../../src/plan/ways/goal-odds';
@@ -18,7 +18,7 @@ const HOMES = 24;
 const DAYS = [24, 48, 72, 96];
 
 const widths = widthsOf(interview);
-const drawn = Array.from({ length: HOMES }, (_, n) => {
+const cases = Array.from({ length: HOMES }, (_, n) => {
   const device =
     n % 3 === 0 ? { 'medical-devices': ['cpap'], 'cpap-watts': 40, 'cpap-hours': 8 } : {};
   const answers = {
@@ -27,25 +27,25 @@ const drawn = Array.from({ length: HOMES }, (_, n) => {
     ...device,
   } as Answers;
   const home = homeFromAnswers(interview, answers, '2026-11-25');
-  const world = new World(home, 2);
-  const routes = allRoutes(home, world, widths).filter(
+  const drawn = new SyntheticYears(home, 2);
+  const routes = allRoutes(home, drawn, widths).filter(
     (route) =>
       route.verdict !== 'cannot' &&
       route.carries.length > 0 &&
       (route.usableKwh !== null || route.generator !== null),
   );
-  return { home, world, routes, season: hardestSeason(home) };
+  return { home, drawn, routes, season: hardestSeason(home) };
 });
 
 describe(`of ${HOMES} random homes, every route with the same equipment`, () => {
   test('rides through at least as often thriftily as usual, likely and careful', () => {
     let [more, counted] = [0, 0];
-    for (const { home, world, routes, season } of drawn) {
+    for (const { home, drawn, routes, season } of cases) {
       for (const route of routes) {
         const thrifty = inWay(home, route, 'thrifty');
-        const [a, b] = [route, thrifty].map((one) => goalOdds(home, world, one, season));
+        const [a, b] = [route, thrifty].map((one) => goalOdds(home, drawn, one, season));
         const [c, d] = [route, thrifty].map((one) =>
-          goalShare(home, world, one, { season, careful: true }),
+          goalShare(home, drawn, one, { season, careful: true }),
         );
         expect(b!, `${route.kind} likely`).toBeGreaterThanOrEqual(a! - 1e-9);
         expect(d!, `${route.kind} careful`).toBeGreaterThanOrEqual(c! - 1e-9);
@@ -59,7 +59,7 @@ describe(`of ${HOMES} random homes, every route with the same equipment`, () => 
 
   test('gives the health devices the same energy in the same hours in both', () => {
     let devices = 0;
-    for (const { home, routes } of drawn) {
+    for (const { home, routes } of cases) {
       for (const route of routes) {
         const own = (way: 'usual' | 'thrifty') =>
           (loadsIn(home, inWay(home, route, way), 'must') ?? [])

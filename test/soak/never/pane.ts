@@ -1,13 +1,13 @@
 import interview from '#compiled/questions.js';
-import { weigher } from '../../../src/plan/weigh';
+import { draftMaker } from '../../../src/plan/draft-of';
 import type { Figure } from '../../../src/quantity/figure';
 import type { Held } from '../seen';
 
-const weigh = weigher(interview);
+const draftOf = draftMaker(interview);
 
 /** Once what must run is told, the sums beside the question are those of the plan. */
 export const paneAsPlan: Held = ({ answers, plan }) => {
-  const pane = weigh(answers);
+  const pane = draftOf(answers);
   if (!pane.ranked) return null;
   const { must } = plan.home.demand;
   const differ = (what: string, shown: Figure | null, planned: Figure) =>

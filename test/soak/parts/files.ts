@@ -12,8 +12,8 @@ import type { Answers } from '../../../src/interview/answers';
 import { begin } from '../../../src/interview/begin';
 import { privateIn } from '../../../src/interview/private-answers';
 import type { Unfinished } from '../../../src/interview/unfinished';
+import { draftMaker } from '../../../src/plan/draft-of';
 import { makePlan } from '../../../src/plan/make-plan';
-import { weigher } from '../../../src/plan/weigh';
 import { visible } from '../../../src/quantity/visible';
 import { sayFault } from '../../../src/store/home-file';
 import { signed } from '../../../src/store/write-papers';
@@ -35,7 +35,7 @@ const YEARS = 2;
 const PLANNED = 4;
 const REAL = 200;
 
-const weigh = weigher(interview);
+const draftOf = draftMaker(interview);
 
 /** Home files spoiled by somebody who knows their form: a plan or sentences, in time, and nothing a terminal obeys. */
 export const files: Part = {
@@ -93,7 +93,7 @@ async function saidOf(path: string, whole: boolean): Promise<Said> {
 function screenOf(answers: Answers, unfinished: Unfinished, weighed: boolean): string {
   const context = { interview, short: false, nameProblem: () => null, spareName: () => 'kim' };
   const state = begin(context, answers, unfinished);
-  const draft = weighed ? weigh(answers) : null;
+  const draft = weighed ? draftOf(answers) : null;
   const glyphs = glyphsFor({});
   const size = { columns: 120, rows: 40 };
   return [state, { ...state, view: 'check' as const }]

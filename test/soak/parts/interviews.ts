@@ -1,7 +1,7 @@
 import interview from '#compiled/questions.js';
 import { advise, onlyReady } from '../../../src/advice/advise';
 import { widthsOf } from '../../../src/home/build-home';
-import { World } from '../../../src/home/world';
+import { SyntheticYears } from '../../../src/home/synthetic-years';
 import type { Answers } from '../../../src/interview/answers';
 import { undecidedOf } from '../../../src/plan/floor-of-answers';
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
@@ -50,13 +50,13 @@ function advised(seed: number, answers: Answers, tally: Tally): void {
 /** What is wrong with the routes and with what is advised: broken figures, and what may never be open or unsaid. */
 function adviceFaults(answers: Answers): string[] {
   const home = homeFromAnswers(interview, answers, AS_OF);
-  const world = new World(home, YEARS);
-  const kinds = allKinds(home, world, widths);
+  const drawn = new SyntheticYears(home, YEARS);
+  const kinds = allKinds(home, drawn, widths);
   const routes = kinds.map(({ route }) => route);
   const thin = undecidedOf(interview, home).length > 0;
   const advice = thin
     ? onlyReady(kinds)
-    : advise(home, world, kinds, (kind, lived, on) => sizedKind(kind, lived, on, widths));
+    : advise(home, drawn, kinds, (kind, lived, on) => sizedKind(kind, lived, on, widths));
   const ids = findings(home, [advice.route.kind]).map((one) => one.id);
   const weighed = { plan: { home, routes } };
   const broken = brokenIn({ routes, advice });

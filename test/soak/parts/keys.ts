@@ -4,7 +4,7 @@ import { runScreen } from '../../../src/faces/screen/run-screen';
 import type { Answers } from '../../../src/interview/answers';
 import { begin, welcome } from '../../../src/interview/begin';
 import type { Context } from '../../../src/interview/state';
-import { weigher } from '../../../src/plan/weigh';
+import { draftMaker } from '../../../src/plan/draft-of';
 import { seeded } from '../../fixtures/random-problem';
 import { BROKEN } from '../never/papers';
 import { met, note, type Part } from '../part';
@@ -21,7 +21,7 @@ const context: Context = {
   nameProblem: () => null,
   spareName: () => 'home-1',
 };
-const weigh = weigher(interview);
+const draftOf = draftMaker(interview);
 
 /** Bytes by chance at the keyboard: no crash, and the terminal as it was found. */
 export const keys: Part = {
@@ -42,7 +42,7 @@ export const keys: Part = {
           saved.push(now);
           return random() < 0.05 ? 'The disk is full.' : null;
         },
-        weigh,
+        draftOf,
       }),
       color: true,
       stdin: terminal.stdin as unknown as NodeJS.ReadStream,

@@ -1,7 +1,7 @@
+import { SUMS_FAILED } from '../../draft-safely';
 import { NO_SUMS } from '../../draft-words';
 import { enoughTitle } from '../../enough-words';
 import { glanceWords } from '../../glance-words';
-import { SUMS_FAILED } from '../../weigh-safely';
 import type { Frame, FrameParts } from '../frame';
 import { labelLines } from '../row-lines';
 import { readingFrame } from './reading';

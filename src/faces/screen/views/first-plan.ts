@@ -1,6 +1,6 @@
+import { SUMS_FAILED } from '../../draft-safely';
 import { NO_SUMS } from '../../draft-words';
 import { FIRST_PLAN_TITLE, firstPlanWords } from '../../first-plan-words';
-import { SUMS_FAILED } from '../../weigh-safely';
 import type { Frame, FrameParts } from '../frame';
 import { labelLines } from '../row-lines';
 import { readingFrame } from './reading';

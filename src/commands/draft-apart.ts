@@ -1,16 +1,16 @@
 import { Worker } from 'node:worker_threads';
 import type { Tariff } from '../bill/tariff/tariff';
 import type { Apart, Found } from '../faces/door';
-import { SUMS_FAILED } from '../faces/weigh-safely';
-import type { Answered, Ask } from './weigh-worker';
+import { SUMS_FAILED } from '../faces/draft-safely';
+import type { Answered, Ask } from './draft-worker';
 
 /** The thread beside the keys. It is started at the first look, and ends with the program. */
-export function weighApart(tariff: Tariff | null, asOf: string): Apart {
+export function draftApart(tariff: Tariff | null, asOf: string): Apart {
   let worker: Worker | null = null;
   let newest = 0;
   let found: (found: Found) => void = () => {};
   const start = (): Worker => {
-    const made = new Worker(new URL('./weigh-worker.mjs', import.meta.url), {
+    const made = new Worker(new URL('./draft-worker.mjs', import.meta.url), {
       workerData: { tariff, asOf },
     });
     made.on('message', ({ id, ...rest }: Answered) => {

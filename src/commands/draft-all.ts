@@ -8,10 +8,10 @@ import type { Answers } from '../interview/answers';
 import { besideTariff } from '../interview/beside-tariff';
 import { questionAt } from '../interview/relevant';
 import { resolve } from '../interview/resolve';
-import { weigher } from '../plan/weigh';
+import { draftMaker } from '../plan/draft-of';
 import { sayWhyNow } from '../words/en/say-why-now';
 
-export interface WeighAll extends Pick<Required<Later>, 'weigh' | 'next'> {
+export interface DraftAll extends Pick<Required<Later>, 'draftOf' | 'next'> {
   /** The answers as they will most likely be once this question is answered, likeliest first. */
   likelyAfter(answers: Answers, questionId: string): Answers[];
 }
@@ -20,7 +20,7 @@ export interface WeighAll extends Pick<Required<Later>, 'weigh' | 'next'> {
 const TRIED_AHEAD = 3;
 
 /** The sums beside a question and what to ask next, from one memory of what was tried. */
-export function weighAll(tariff: Tariff | null, asOf: string): WeighAll {
+export function draftAll(tariff: Tariff | null, asOf: string): DraftAll {
   const bank = bankOf(besideTariff(interview, tariff !== null), asOf);
   return {
     likelyAfter: (answers, questionId) => {
@@ -31,7 +31,7 @@ export function weighAll(tariff: Tariff | null, asOf: string): WeighAll {
         .slice(0, TRIED_AHEAD)
         .map(({ answer }) => ({ ...answers, [questionId]: answer }));
     },
-    weigh: weigher(interview, tariff, bank.trialOf),
+    draftOf: draftMaker(interview, tariff, bank.trialOf),
     next: (answers) => {
       const next = askNext(answers, bank);
       if (next.code === 'enough') return next;

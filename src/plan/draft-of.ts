@@ -22,7 +22,7 @@ import { glanceOf } from './glance';
  * given, or given as "not sure", count. The climate is looked up once for each ZIP code.
  * @param tried trials of this interview that are remembered elsewhere too
  */
-export function weigher(
+export function draftMaker(
   whole: Interview,
   ownTariff: Tariff | null = null,
   tried: ((answers: Answers) => Trial) | null = null,

@@ -29,7 +29,7 @@ export function drawWeather({ place }: Site, years: number, seed = WEATHER_SEED)
  * A hundred years of hours at this home: temperature, what the loads draw, what one kW of panels gives.
  * Each series is made on first use and kept. Hours count from 1 January, 8,760 a year, local standard time.
  */
-export class World {
+export class SyntheticYears {
   readonly roof: Roof | null;
   private air: Float32Array | null = null;
   private sun: Float32Array | null = null;
@@ -49,13 +49,13 @@ export class World {
   }
 
   /** The same days over another home at this place, with series of its own; `sharing`: what loads draw is kept for both. */
-  over(home: Pick<Home, 'site' | 'facts'>, sharing = false): World {
-    const world = new World(home, this.years, this.seed, this.weather);
-    world.air = this.airC();
-    if (!sharing) return world;
-    world.loads = this.loads;
-    world.followed = this.followed;
-    return world;
+  over(home: Pick<Home, 'site' | 'facts'>, sharing = false): SyntheticYears {
+    const drawn = new SyntheticYears(home, this.years, this.seed, this.weather);
+    drawn.air = this.airC();
+    if (!sharing) return drawn;
+    drawn.loads = this.loads;
+    drawn.followed = this.followed;
+    return drawn;
   }
 
   /** Outdoor temperature, C. */

@@ -1,8 +1,8 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import type { Found } from '../faces/door';
-import { nextSafely, weighSafely } from '../faces/weigh-safely';
+import { draftSafely, nextSafely } from '../faces/draft-safely';
 import type { Answers } from '../interview/answers';
-import { weighAll } from './weigh-all';
+import { draftAll } from './draft-all';
 
 /** What the thread is asked. */
 export interface Ask {
@@ -18,14 +18,14 @@ export interface Answered extends Found {
 
 // A thread of the program's own: it weighs and looks for the next question while the keys go on.
 const { tariff, asOf } = workerData;
-const all = weighAll(tariff, asOf);
+const all = draftAll(tariff, asOf);
 const later = { ...all, save: () => null };
 const port = parentPort!;
 let newest = 0;
 port.on('message', ({ id, answers, wantsNext }: Ask) => {
   newest = id;
   const say = (found: Found) => port.postMessage({ id, ...found } satisfies Answered);
-  say({ draft: weighSafely(later, answers) });
+  say({ draft: draftSafely(later, answers) });
   if (!wantsNext) return;
   const next = nextSafely(later, answers);
   say({ next });

@@ -5,7 +5,7 @@ import { figure } from '../../src/quantity/figure';
 const source = { kind: 'assumed', label: 'made up for the tests' } as const;
 
 /** A made-up draft: the pump as told, or a wide guess when not sure. */
-export function weighSmall(answers: Answers): Draft {
+export function draftSmall(answers: Answers): Draft {
   const said = answers['well-watts'];
   const unsureCount = Object.values(answers).filter((a) => a === 'not sure').length;
   const runningWatts =

@@ -7,9 +7,9 @@ import type { Later } from './door';
 export const SUMS_FAILED = 'sums failed';
 
 /** What the answers add up to, or that there are no sums just now. */
-export function weighSafely(later: Later, answers: Answers): Draft | typeof SUMS_FAILED {
+export function draftSafely(later: Later, answers: Answers): Draft | typeof SUMS_FAILED {
   try {
-    return later.weigh(answers);
+    return later.draftOf(answers);
   } catch {
     return SUMS_FAILED;
   }
