@@ -68,21 +68,21 @@ const typesOnly: readonly (readonly [string, string])[] = [
 const stillSpeak: readonly string[] = [
   'plan/electrical/scope.ts',
   'plan/electrical/transfer-gap.ts',
-  'plan/electrician-points.ts',
+  'plan/steps/electrician-points.ts',
   // The pane beside the question is handed what it shows.
-  'plan/glance.ts',
+  'plan/draft/glance.ts',
   'plan/job.ts',
   'plan/leaving-point.ts',
   'plan/money/money-of.ts',
   'plan/money/tariff-of.ts',
-  'plan/next-steps.ts',
+  'plan/steps/next-steps.ts',
   'plan/one-room-words.ts',
   'plan/too-cold-for-pump.ts',
   'plan/will-not-do.ts',
 ];
 
 /** What a household calls its loads decides nothing. */
-const forPrint = 'home/load-names';
+const forPrint = 'home/loads/load-names';
 
 /** Words and papers that still look something up in the analysis: what they ask for belongs into the plan. Grows never. */
 const stillLookUp: readonly string[] = [
@@ -93,7 +93,7 @@ const stillLookUp: readonly string[] = [
   'papers/household/details/say-routes.ts imports routes/stop',
   'papers/household/front/front-cautions.ts imports rules/find',
   'papers/household/front/front-cautions.ts imports tables/rules',
-  'papers/household/front/whom-and-when.ts imports home/gas-here',
+  'papers/household/front/whom-and-when.ts imports home/heat/gas-here',
   'papers/household/front/what-it-does.ts imports routes/must-carried',
   'papers/household/front/what-it-does.ts imports routes/once-stored',
   'papers/household/front/thin-page.ts imports tables/rules',

@@ -3,7 +3,7 @@ import interview from '#compiled/questions.js';
 import { resolve } from '../src/interview/resolve';
 import { contradictions } from '../src/plan/contradictions';
 import { homeFromAnswers } from '../src/plan/home-from-answers';
-import { whyDraft } from '../src/plan/why-draft';
+import { whyDraft } from '../src/plan/sureness/why-draft';
 import { completeHome } from './complete-home';
 
 const homes = Array.from({ length: 40 }, (_, n) => {

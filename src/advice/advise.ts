@@ -1,6 +1,6 @@
-import { healthHangs } from '../home/health-devices';
 import type { Home } from '../home/home';
-import type { SyntheticYears } from '../home/synthetic-years';
+import { healthHangs } from '../home/people/health-devices';
+import type { SyntheticYears } from '../home/weather/synthetic-years';
 import { isSource } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
 import { carriesAllMust } from '../routes/must-carried';

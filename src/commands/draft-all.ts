@@ -8,7 +8,7 @@ import type { Answers } from '../interview/answers';
 import { besideTariff } from '../interview/beside-tariff';
 import { questionAt } from '../interview/relevant';
 import { resolve } from '../interview/resolve';
-import { draftMaker } from '../plan/draft-of';
+import { draftMaker } from '../plan/draft/draft-of';
 import { sayWhyNow } from '../words/en/say-why-now';
 
 export interface DraftAll extends Pick<Required<Later>, 'draftOf' | 'next'> {

@@ -1,4 +1,4 @@
-import type { Glance } from '../plan/glance';
+import type { Glance } from '../plan/draft/glance';
 import { aboutHours, priceWords } from './glance-words';
 
 /** What the last answer changed in the plan so far, in one sentence; null where there was none to change. */

@@ -3,7 +3,7 @@ import type { Event } from '../interview/event';
 import type { NextStep } from '../interview/next-step';
 import type { Context, State } from '../interview/state';
 import type { Unfinished } from '../interview/unfinished';
-import type { Draft } from '../plan/draft';
+import type { Draft } from '../plan/draft/draft';
 import type { SUMS_FAILED } from './draft-safely';
 
 /**

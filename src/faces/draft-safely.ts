@@ -1,6 +1,6 @@
 import type { Answers } from '../interview/answers';
 import type { NextStep } from '../interview/next-step';
-import type { Draft } from '../plan/draft';
+import type { Draft } from '../plan/draft/draft';
 import type { Later } from './door';
 
 /** The sums beside the question are at fault: the sitting goes on without them. */

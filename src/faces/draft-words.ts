@@ -1,4 +1,4 @@
-import type { Draft, DraftLoad } from '../plan/draft';
+import type { Draft, DraftLoad } from '../plan/draft/draft';
 import type { Figure } from '../quantity/figure';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
 

@@ -1,6 +1,6 @@
 import { stillOpen } from '../interview/relevant';
 import type { Context, State } from '../interview/state';
-import type { Draft } from '../plan/draft';
+import type { Draft } from '../plan/draft/draft';
 import { glanceWords } from './glance-words';
 
 export const FIRST_PLAN_TITLE = 'A first plan. It is a draft, not for buying from.';

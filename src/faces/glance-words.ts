@@ -1,4 +1,4 @@
-import type { Glance, GlanceRoute } from '../plan/glance';
+import type { Glance, GlanceRoute } from '../plan/draft/glance';
 import type { Figure } from '../quantity/figure';
 import { formatQuantity } from '../quantity/format-quantity';
 

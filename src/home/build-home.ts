@@ -1,15 +1,15 @@
 import type { Interview } from '../interview/question';
 import { figure } from '../quantity/figure';
 import { answerFigure, type Widths } from './answer-figure';
-import { checkBill } from './bill-check';
-import { climateHours } from './climate-hours';
-import { demandOf } from './demand';
+import { checkBill } from './bill/bill-check';
 import type { Facts } from './facts';
 import { seasonsOf } from './goal-seasons';
 import type { Home, Site } from './home';
-import { lifeSupport } from './life-support';
-import { loadsOfHome } from './loads-of-home';
+import { demandOf } from './loads/demand';
+import { loadsOfHome } from './loads/loads-of-home';
+import { lifeSupport } from './people/life-support';
 import { siteOf } from './site';
+import { climateHours } from './weather/climate-hours';
 
 /**
  * The home that is known by these facts. What was not answered counts as "not sure".

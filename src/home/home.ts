@@ -3,9 +3,9 @@ import type { Figure } from '../quantity/figure';
 import type { Season } from '../tables/household-loads';
 
 import type { Place } from '../tables/place';
-import type { BillYear } from './bill-year';
+import type { BillYear } from './bill/bill-year';
 import type { Facts } from './facts';
-import type { LoadId } from './load-id';
+import type { LoadId } from './loads/load-id';
 
 export type { Season };
 

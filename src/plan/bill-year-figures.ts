@@ -1,4 +1,4 @@
-import { type BillYear, DEGREE_DAY_CITE } from '../home/bill-year';
+import { type BillYear, DEGREE_DAY_CITE } from '../home/bill/bill-year';
 import { MONTH_DAYS } from '../physics/weather/calendar';
 import { type Figure, figure } from '../quantity/figure';
 import { formula } from '../quantity/figure-arithmetic';

@@ -1,6 +1,6 @@
 import { hardestSeason } from '../advice/hardest-season';
 import type { Home } from '../home/home';
-import { loadNames } from '../home/load-names';
+import { loadNames } from '../home/loads/load-names';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
 import { mustLoads } from '../routes/must-carried';
 import { inSentence, listOf } from '../words/en/list-of';

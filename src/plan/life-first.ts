@@ -1,6 +1,6 @@
 import type { ChoiceId } from '#compiled/question-ids.js';
 import type { Home } from '../home/home';
-import { type LeaveAt, leaveAt } from '../home/leave-at';
+import { type LeaveAt, leaveAt } from '../home/people/leave-at';
 import { practice } from '../tables/practice-figures';
 
 export type LifeTeam = Exclude<ChoiceId<'device-team'>, 'none'>;

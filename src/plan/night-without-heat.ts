@@ -1,6 +1,6 @@
 import type { Home } from '../home/home';
 import type { Route } from '../routes/route';
-import { comfortLost } from './comfort-lost';
+import { comfortLost } from './ladder/comfort-lost';
 import { AWAKE_WORDS } from './one-room-words';
 
 /**

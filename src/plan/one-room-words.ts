@@ -1,6 +1,6 @@
-import { AWAKE } from '../home/awake';
 import type { Home, Load, Season } from '../home/home';
-import { wasAskedAbout } from '../home/load-told';
+import { AWAKE } from '../home/loads/awake';
+import { wasAskedAbout } from '../home/loads/load-told';
 import { inSentence, listOf } from '../words/en/list-of';
 
 const clock = (hour: number) =>

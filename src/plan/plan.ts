@@ -3,25 +3,25 @@ import type { PossibleIf } from '../advice/possible-if';
 import type { BillCheck, Home, Load } from '../home/home';
 import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
-import type { AddOn } from './add-ons';
-import type { Assumption } from './assumptions';
-import type { ComfortLost } from './comfort-lost';
-import type { DangerTold } from './danger-told';
+import type { DangerTold } from './cautions/danger-told';
 import type { Electrical } from './electrical/electrical';
-import type { ElectricianFor } from './electrician-points';
-import type { Undecided } from './floor-of-answers';
-import type { FuelToStore } from './fuel-to-store';
-import type { LadderStep } from './ladder';
+import type { FuelToStore } from './fuel/fuel-to-store';
+import type { ComfortLost } from './ladder/comfort-lost';
+import type { LadderStep } from './ladder/ladder';
 import type { LifeFirst } from './life-first';
 import type { PlanMoney } from './money/plan-money';
-import type { NextStep } from './next-steps';
 import type { Outlook } from './outlook';
 import type { HealthFirst } from './ride-through/health-first';
 import type { RideThrough } from './ride-through/ride-through-of';
+import type { AddOn } from './steps/add-ons';
+import type { ElectricianFor } from './steps/electrician-points';
+import type { NextStep } from './steps/next-steps';
+import type { Assumption } from './sureness/assumptions';
+import type { Undecided } from './sureness/floor-of-answers';
+import type { DraftReason } from './sureness/why-draft';
+import type { ToFindOut } from './sureness/worth-finding-out';
 import type { WaysOfLiving } from './ways/ways-of-living';
 import type { ThingThere } from './what-is-there/thing';
-import type { DraftReason } from './why-draft';
-import type { ToFindOut } from './worth-finding-out';
 
 /** Everything a plan says, as data. The papers are made from it and add nothing. */
 export interface Plan {

@@ -1,7 +1,7 @@
+import { COOL_OUTDOORS_F } from '../home/heat/warm-otherwise';
 import type { Home } from '../home/home';
-import { siteRecordLowC } from '../home/record-low';
-import { COOL_OUTDOORS_F } from '../home/warm-otherwise';
-import { hoursOf } from '../home/weather-load';
+import { siteRecordLowC } from '../home/weather/record-low';
+import { hoursOf } from '../home/weather/weather-load';
 import type { Route } from '../routes/route';
 import { inSentence } from '../words/en/list-of';
 

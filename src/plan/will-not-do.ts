@@ -1,8 +1,8 @@
 import type { Advice } from '../advice/advice';
 import type { Home } from '../home/home';
-import type { LoadId } from '../home/load-id';
-import { loadName } from '../home/load-names';
-import { wasTold } from '../home/load-told';
+import type { LoadId } from '../home/loads/load-id';
+import { loadName } from '../home/loads/load-names';
+import { wasTold } from '../home/loads/load-told';
 import { hasGenerator, isSource, isWired } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
 import { bridges } from '../routes/gap';
@@ -11,8 +11,8 @@ import type { Route } from '../routes/route';
 import { sayHowLong } from '../words/en/routes/say-how-long';
 import { sayGap } from '../words/en/say-gap';
 import { sayLeftOut } from '../words/en/say-left-out';
-import { failedBefore, sayFailedBefore } from './failed-before';
-import type { FuelToStore } from './fuel-to-store';
+import { failedBefore, sayFailedBefore } from './cautions/failed-before';
+import type { FuelToStore } from './fuel/fuel-to-store';
 import { nightWithoutHeat } from './night-without-heat';
 import { tooColdForPump } from './too-cold-for-pump';
 

@@ -1,6 +1,6 @@
 import type { Widths } from '../home/answer-figure';
 import type { Home } from '../home/home';
-import type { SyntheticYears } from '../home/synthetic-years';
+import type { SyntheticYears } from '../home/weather/synthetic-years';
 import { type RouteKind, routeKinds } from '../kinds/route-kind';
 import { powerSteps } from '../tables/generic-steps';
 import { batteryGenerator } from './kinds/battery-generator';

@@ -1,6 +1,6 @@
 import { toldToFreeze } from '../home/battery-place';
 import type { Home, Load, Season } from '../home/home';
-import type { SyntheticYears } from '../home/synthetic-years';
+import type { SyntheticYears } from '../home/weather/synthetic-years';
 import { neededForEveryStart } from '../outage/every-start';
 import { hoursSurvived } from '../outage/hours-survived';
 import { netEnergy, type StoreLimits } from '../outage/net-energy';

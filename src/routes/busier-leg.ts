@@ -1,5 +1,5 @@
-import { peakOf } from '../home/demand';
 import type { Load, Season } from '../home/home';
+import { peakOf } from '../home/loads/demand';
 import { shareOverLegs } from '../physics/service-load/share-over-legs';
 
 /** What the busier half of a 120/240 V source has to carry. */

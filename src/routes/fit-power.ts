@@ -1,5 +1,5 @@
-import { demandOf, peakOf } from '../home/demand';
 import type { Demand, Load, Season } from '../home/home';
+import { demandOf, peakOf } from '../home/loads/demand';
 import { timesFigure } from '../quantity/figure-arithmetic';
 import type { PowerStep } from '../tables/generic-steps';
 import { practice } from '../tables/practice-figures';

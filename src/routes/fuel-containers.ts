@@ -1,5 +1,5 @@
-import { healthHangs } from '../home/health-devices';
 import type { Home } from '../home/home';
+import { healthHangs } from '../home/people/health-devices';
 import type { GeneratorFuel } from '../tables/fuels';
 import { part, total } from './costs';
 import { gasolineLimitGal } from './gasoline-limit';

@@ -1,5 +1,5 @@
-import { healthHangs } from '../home/health-devices';
 import type { Home } from '../home/home';
+import { healthHangs } from '../home/people/health-devices';
 import type { RouteKind } from '../kinds/route-kind';
 import type { Figure } from '../quantity/figure';
 import { figure } from '../quantity/figure';

@@ -1,5 +1,5 @@
 import type { Home } from '../home/home';
-import { ownSolarKw, solarRunsHouse } from '../home/own-solar';
+import { ownSolarKw, solarRunsHouse } from '../home/solar/own-solar';
 import { formatQuantity } from '../quantity/format-quantity';
 import type { If } from './condition';
 import { owned, part } from './costs';

@@ -1,6 +1,6 @@
-import { hardDaysC } from '../home/climate-hours';
-import { BALANCE_C } from '../home/heat-need';
+import { BALANCE_C } from '../home/heat/heat-need';
 import type { Home, Load } from '../home/home';
+import { hardDaysC } from '../home/weather/climate-hours';
 import { type Figure, figure } from '../quantity/figure';
 import { addFigures, formula } from '../quantity/figure-arithmetic';
 import { fuelHeat, type GeneratorFuel } from '../tables/fuels';

@@ -1,5 +1,5 @@
 import type { Way } from '../home/home';
-import type { LoadId } from '../home/load-id';
+import type { LoadId } from '../home/loads/load-id';
 import type { RouteKind } from '../kinds/route-kind';
 import type { Figure } from '../quantity/figure';
 import type { EquipmentClass } from '../tables/equipment-costs';

@@ -1,6 +1,6 @@
 import type { ChoiceId } from '#compiled/question-ids.js';
 import { toldToFreeze } from '../home/battery-place';
-import { type GasHere, gasHere } from '../home/gas-here';
+import { type GasHere, gasHere } from '../home/heat/gas-here';
 import type { Home, Load } from '../home/home';
 import type { If } from './condition';
 import type { Stop } from './stop';

@@ -1,5 +1,5 @@
 import type { Season } from '../home/home';
-import type { SyntheticYears } from '../home/synthetic-years';
+import type { SyntheticYears } from '../home/weather/synthetic-years';
 import { monthOfHour } from '../outage/month-of-hour';
 import { quantileInPlace } from '../outage/quantile';
 import { monthsOf } from './battery-hours';

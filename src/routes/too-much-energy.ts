@@ -1,5 +1,5 @@
-import { demandOf } from '../home/demand';
 import type { Home, Load } from '../home/home';
+import { demandOf } from '../home/loads/demand';
 import { batteryStepsKwh } from '../tables/generic-steps';
 import { IDLE_KW, limitsOf, usableOf } from './battery-hours';
 import type { LeftOut } from './route';

@@ -1,5 +1,5 @@
 import type { Home, Load, Season } from '../home/home';
-import type { SyntheticYears } from '../home/synthetic-years';
+import type { SyntheticYears } from '../home/weather/synthetic-years';
 import { everyNthStart } from '../outage/every-nth-start';
 import { quantileInPlace } from '../outage/quantile';
 import { manyWalks } from '../outage/walk/many-walks';

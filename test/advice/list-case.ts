@@ -10,7 +10,7 @@ import { type Value, weighingOf, worthOf } from '../../src/advice/list/value';
 import { SizeOdds } from '../../src/advice/ride/size-odds';
 import { widthsOf } from '../../src/home/build-home';
 import type { Home } from '../../src/home/home';
-import { SyntheticYears } from '../../src/home/synthetic-years';
+import { SyntheticYears } from '../../src/home/weather/synthetic-years';
 import { allKinds, sizedKind } from '../../src/routes/all-routes';
 
 const YEARS = 2;

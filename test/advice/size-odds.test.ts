@@ -7,7 +7,7 @@ import { SizeOdds } from '../../src/advice/ride/size-odds';
 import { walkableOf } from '../../src/advice/ride/walkable';
 import { walkedShare } from '../../src/advice/ride/walked-odds';
 import { widthsOf } from '../../src/home/build-home';
-import { SyntheticYears } from '../../src/home/synthetic-years';
+import { SyntheticYears } from '../../src/home/weather/synthetic-years';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { allRoutes } from '../../src/routes/all-routes';
 import { answersOf } from '../households/read-household';

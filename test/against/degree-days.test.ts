@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { monthDegrees } from '../../src/home/usual-hours';
+import { monthDegrees } from '../../src/home/weather/usual-hours';
 import { degreeDayFit, type MeteredMonth } from '../../src/physics/degree-day-fit';
 import { MONTH_DAYS } from '../../src/physics/weather/calendar';
 import { allStations } from '../../src/tables/climate';

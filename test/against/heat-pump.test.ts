@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { capacityShare, inputShare } from '../../src/home/heat-pump';
+import { capacityShare, inputShare } from '../../src/home/heat/heat-pump';
 
 const celsius = (fahrenheit: number) => (fahrenheit - 32) / 1.8;
 

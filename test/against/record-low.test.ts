@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { placeRecordLowC } from '../../src/home/record-low';
+import { placeRecordLowC } from '../../src/home/weather/record-low';
 import { coldFactor } from '../../src/physics/panel/row-in-cold';
 import { recordLowC } from '../../src/physics/weather/record-low';
 import { allStations } from '../../src/tables/climate';

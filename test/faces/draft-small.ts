@@ -1,5 +1,5 @@
 import type { Answers } from '../../src/interview/answers';
-import type { Draft, DraftLoad } from '../../src/plan/draft';
+import type { Draft, DraftLoad } from '../../src/plan/draft/draft';
 import { figure } from '../../src/quantity/figure';
 
 const source = { kind: 'assumed', label: 'made up for the tests' } as const;

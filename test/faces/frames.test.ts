@@ -10,7 +10,7 @@ import type { Question } from '../../src/interview/question';
 import { reduce } from '../../src/interview/reduce';
 import { type Row, rowsOf } from '../../src/interview/rows';
 import type { Context, State } from '../../src/interview/state';
-import { draftMaker } from '../../src/plan/draft-of';
+import { draftMaker } from '../../src/plan/draft/draft-of';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf } from '../households/read-household';
 

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { hardDaysC } from '../../src/home/climate-hours';
-import { hourlyLoadKw } from '../../src/home/hourly-load';
+import { hardDaysC } from '../../src/home/weather/climate-hours';
+import { hourlyLoadKw } from '../../src/home/weather/hourly-load';
 import type { Answers } from '../../src/interview/answers';
-import { comfortLost } from '../../src/plan/comfort-lost';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { jobOf } from '../../src/plan/job';
+import { comfortLost } from '../../src/plan/ladder/comfort-lost';
 import { nightWithoutHeat } from '../../src/plan/night-without-heat';
 import { answersOf } from '../households/read-household';
 

@@ -3,7 +3,7 @@ import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
 import { Facts } from '../../src/home/facts';
 import type { Load } from '../../src/home/home';
-import { loadsOfHome } from '../../src/home/loads-of-home';
+import { loadsOfHome } from '../../src/home/loads/loads-of-home';
 import type { Answers } from '../../src/interview/answers';
 import { begin } from '../../src/interview/begin';
 import { offered, questionAt } from '../../src/interview/relevant';

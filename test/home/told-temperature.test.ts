@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { placeRecordLowC, siteRecordLowC } from '../../src/home/record-low';
+import { placeRecordLowC, siteRecordLowC } from '../../src/home/weather/record-low';
 import { relevant } from '../../src/interview/relevant';
-import { comfortLost } from '../../src/plan/comfort-lost';
+import { comfortLost } from '../../src/plan/ladder/comfort-lost';
 import { houseWith } from '../plan/electrical/electrical-home';
 
 const asked = (answers: object) =>

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { hourlyLoadKw } from '../../src/home/hourly-load';
+import { hourlyLoadKw } from '../../src/home/weather/hourly-load';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
-import { weatherAssumptions } from '../../src/plan/weather-assumptions';
+import { weatherAssumptions } from '../../src/plan/sureness/weather-assumptions';
 import { answersOf } from '../households/read-household';
 
 const homeOf = (changed: Record<string, string | number> = {}) =>

@@ -7,8 +7,8 @@ import { questionAt } from '../../src/interview/relevant';
 import { rowsOf } from '../../src/interview/rows';
 import type { Context, State } from '../../src/interview/state';
 import { isCertainNext } from '../../src/interview/step';
-import { missingForAdvice } from '../../src/plan/floor-of-answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
+import { missingForAdvice } from '../../src/plan/sureness/floor-of-answers';
 import { answersOf } from '../households/read-household';
 
 const context: Context = {

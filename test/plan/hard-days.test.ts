@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { SyntheticYears } from '../../src/home/synthetic-years';
+import { SyntheticYears } from '../../src/home/weather/synthetic-years';
 import { sayLoads } from '../../src/papers/household/details/say-loads';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
-import { ladderOf } from '../../src/plan/ladder';
+import { ladderOf } from '../../src/plan/ladder/ladder';
 import { walkLadder } from '../../src/plan/ride-through/ladder-walk';
 import { tooColdForPump } from '../../src/plan/too-cold-for-pump';
 import { english } from '../../src/words/en';

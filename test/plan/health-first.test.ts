@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { PACK_IDLE_WATTS } from '../../src/home/pack-idle';
+import { PACK_IDLE_WATTS } from '../../src/home/loads/pack-idle';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';

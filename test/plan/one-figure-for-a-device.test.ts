@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
-import { draftMaker } from '../../src/plan/draft-of';
+import { draftMaker } from '../../src/plan/draft/draft-of';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { english } from '../../src/words/en';
 import { frozenPlan } from '../frozen-plans';

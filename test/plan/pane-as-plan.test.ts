@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { draftMaker } from '../../src/plan/draft-of';
+import { draftMaker } from '../../src/plan/draft/draft-of';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { answersOf } from '../households/read-household';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { sampledStarts } from '../../src/advice/ride/sampled-starts';
 import type { Walkable } from '../../src/advice/ride/walkable';
-import { SyntheticYears } from '../../src/home/synthetic-years';
+import { SyntheticYears } from '../../src/home/weather/synthetic-years';
 import { hoursSurvived } from '../../src/outage/hours-survived';
 import { netEnergy } from '../../src/outage/net-energy';
 import { quantileInPlace } from '../../src/outage/quantile';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { SyntheticYears } from '../../src/home/synthetic-years';
+import { SyntheticYears } from '../../src/home/weather/synthetic-years';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { batteryRide } from '../../src/plan/ride-through/battery-ride';
 import { LENGTHS, lengthsFor } from '../../src/plan/ride-through/lengths';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { loadNames } from '../../src/home/load-names';
+import { loadNames } from '../../src/home/loads/load-names';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { equipmentCost } from '../../src/tables/equipment-costs';
 import { english } from '../../src/words/en';

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import type { Answers } from '../../src/interview/answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
-import { weatherAssumptions } from '../../src/plan/weather-assumptions';
+import { weatherAssumptions } from '../../src/plan/sureness/weather-assumptions';
 
 const answers: Answers = {
   'home-zip': '55401',

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
-import { fuelForGoal } from '../../src/plan/fuel-for-goal';
+import { fuelForGoal } from '../../src/plan/fuel/fuel-for-goal';
 import type { Plan } from '../../src/plan/plan';
 import { english } from '../../src/words/en';
 import { sayHowLong } from '../../src/words/en/routes/say-how-long';

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { SyntheticYears } from '../../src/home/synthetic-years';
 import { KWH_PER_MILE, vehicleOf } from '../../src/home/vehicle';
+import { SyntheticYears } from '../../src/home/weather/synthetic-years';
 import type { RouteKind } from '../../src/kinds/route-kind';
-import { ladderOf } from '../../src/plan/ladder';
+import { ladderOf } from '../../src/plan/ladder/ladder';
 import { walkLadder } from '../../src/plan/ride-through/ladder-walk';
 import { neighborsOf } from '../../src/plan/ride-through/neighbors';
 import { variantsOf } from '../../src/plan/ride-through/variants';

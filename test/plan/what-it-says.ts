@@ -2,7 +2,7 @@ import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
 import { Facts } from '../../src/home/facts';
 import type { Home } from '../../src/home/home';
-import { SyntheticYears } from '../../src/home/synthetic-years';
+import { SyntheticYears } from '../../src/home/weather/synthetic-years';
 import type { Answer, Answers } from '../../src/interview/answers';
 import { resolve } from '../../src/interview/resolve';
 import { routeKinds } from '../../src/kinds/route-kind';

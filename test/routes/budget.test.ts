@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { advise } from '../../src/advice/advise';
 import { widthsOf } from '../../src/home/build-home';
-import { SyntheticYears } from '../../src/home/synthetic-years';
+import { SyntheticYears } from '../../src/home/weather/synthetic-years';
 import { allKinds } from '../../src/routes/all-routes';
 import { budgetUsd } from '../../src/routes/budget';
 import { generatorCords } from '../../src/routes/kinds/portable-generator';

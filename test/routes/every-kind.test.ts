@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
-import { SyntheticYears } from '../../src/home/synthetic-years';
+import { SyntheticYears } from '../../src/home/weather/synthetic-years';
 import { isSource } from '../../src/kinds/ask-traits';
 import { type RouteKind, routeKinds } from '../../src/kinds/route-kind';
 import { traitsOf } from '../../src/kinds/route-traits';

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { widthsOf } from '../../src/home/build-home';
 import type { Load } from '../../src/home/home';
-import type { LoadId } from '../../src/home/load-id';
+import type { LoadId } from '../../src/home/loads/load-id';
 import { wireRuns } from '../../src/plan/electrical/wires';
 import { fitPower } from '../../src/routes/fit-power';
 import { siteShare } from '../../src/routes/generator-size';

@@ -7,7 +7,7 @@ import { questionAt } from '../../src/interview/relevant';
 import { resolve } from '../../src/interview/resolve';
 import { rowsOf } from '../../src/interview/rows';
 import type { Context, State } from '../../src/interview/state';
-import { draftMaker } from '../../src/plan/draft-of';
+import { draftMaker } from '../../src/plan/draft/draft-of';
 import { seeded } from '../fixtures/random-problem';
 import { answerTo } from '../random-answer';
 import { randomHome } from '../random-home';

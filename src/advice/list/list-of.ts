@@ -1,5 +1,5 @@
 import type { Home } from '../../home/home';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { budgetUsd } from '../../routes/budget';
 import type { SizedKind } from '../../routes/sized';
 import { hardestSeason } from '../hardest-season';

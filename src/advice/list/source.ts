@@ -1,5 +1,5 @@
 import type { Home } from '../../home/home';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { type RouteKind, routeKinds } from '../../kinds/route-kind';
 import { leastUsd } from '../../routes/least-usd';
 import type { SizedKind } from '../../routes/sized';

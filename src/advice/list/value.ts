@@ -1,5 +1,5 @@
-import { healthHangs, isHealthDevice } from '../../home/health-devices';
 import type { Home, Load } from '../../home/home';
+import { healthHangs, isHealthDevice } from '../../home/people/health-devices';
 import { isPack } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { loadsOf } from '../../routes/pick-loads';

@@ -1,5 +1,5 @@
 import type { Home, Season } from '../../home/home';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import type { Route } from '../../routes/route';
 import { loadsIn } from './route-loads';
 import { SizeOdds } from './size-odds';

@@ -1,5 +1,5 @@
 import type { Home, Load, Season } from '../../home/home';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { traitsOf } from '../../kinds/route-traits';
 import { NEGLIGIBLE_KWH, neededForEveryStart } from '../../outage/every-start';
 import { generatorHoursSurvived } from '../../outage/generator-hours-survived';

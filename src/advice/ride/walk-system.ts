@@ -1,5 +1,5 @@
 import type { Home, Load, Season } from '../../home/home';
-import { PACK_IDLE_WATTS, packIdleWatts } from '../../home/pack-idle';
+import { PACK_IDLE_WATTS, packIdleWatts } from '../../home/loads/pack-idle';
 import { type HomeVehicle, vehicleOf } from '../../home/vehicle';
 import { isPack } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';

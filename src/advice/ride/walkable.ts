@@ -1,5 +1,5 @@
 import type { Home, Load, Season } from '../../home/home';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { traitsOf } from '../../kinds/route-traits';
 import type { MonthSpan as Months } from '../../outage/season';
 import type { WalkRecord, WalkRung, WalkSystem } from '../../outage/walk/system';

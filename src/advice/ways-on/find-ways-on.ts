@@ -1,7 +1,7 @@
-import { healthHangs } from '../../home/health-devices';
 import type { Home } from '../../home/home';
-import type { LoadId } from '../../home/load-id';
-import { SyntheticYears } from '../../home/synthetic-years';
+import type { LoadId } from '../../home/loads/load-id';
+import { healthHangs } from '../../home/people/health-devices';
+import { SyntheticYears } from '../../home/weather/synthetic-years';
 import { mustMissed } from '../../routes/must-carried';
 import { loadsOf } from '../../routes/pick-loads';
 import { hardestSeason } from '../hardest-season';

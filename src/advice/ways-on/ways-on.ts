@@ -1,4 +1,4 @@
-import type { LoadId } from '../../home/load-id';
+import type { LoadId } from '../../home/loads/load-id';
 import type { Line } from '../list/line';
 
 /** Three ways on where nothing within the money reaches the goal; each null where it leads nowhere. */

@@ -1,6 +1,6 @@
-import { demandOf } from '../../home/demand';
 import type { Home, Load } from '../../home/home';
-import type { LoadId } from '../../home/load-id';
+import { demandOf } from '../../home/loads/demand';
+import type { LoadId } from '../../home/loads/load-id';
 
 /** The same home as if some things might wait: they still count as what is there, and no route is sized for them. */
 export function withoutLoads(home: Home, ids: readonly LoadId[]): Home {

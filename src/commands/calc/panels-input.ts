@@ -1,4 +1,4 @@
-import { usualPanels } from '../../home/panel-traits';
+import { usualPanels } from '../../home/solar/panel-traits';
 import { combinedLoss } from '../../physics/panel/combined-loss';
 import type { PanelTraits } from '../../physics/panel/panel-hours';
 import type { Climate } from '../../tables/climate';

@@ -1,4 +1,4 @@
-import type { Draft } from '../../plan/draft';
+import type { Draft } from '../../plan/draft/draft';
 import { SUMS_FAILED } from '../draft-safely';
 import { NO_SUMS, sumWords } from '../draft-words';
 import { glanceWords, placeRead } from '../glance-words';

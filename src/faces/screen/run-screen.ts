@@ -7,7 +7,7 @@ import { reduce } from '../../interview/reduce';
 import type { State } from '../../interview/state';
 import { isCertainNext, stepOf } from '../../interview/step';
 import { setAside } from '../../interview/unfinished';
-import type { Draft } from '../../plan/draft';
+import type { Draft } from '../../plan/draft/draft';
 import { changeWords } from '../change-words';
 import { afterSaving, type Door, type Found, type Later } from '../door';
 import { draftSafely, nextSafely, SUMS_FAILED } from '../draft-safely';

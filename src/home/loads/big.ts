@@ -2,9 +2,9 @@ import type { ChoiceId, QuestionId } from '#compiled/question-ids.js';
 import { timesFigure } from '../../quantity/figure-arithmetic';
 import type { HouseholdLoadId } from '../../tables/household-loads';
 import type { Load } from '../home';
-import { rankOf } from '../load-keys';
 import { tonsFromArea } from './compressor';
 import { asFigure, type LoadContext } from './context';
+import { rankOf } from './load-keys';
 import { makeLoad } from './make-load';
 
 /** Big and occasional loads. Those no backup should carry are marked off in an outage. */

@@ -1,8 +1,8 @@
 import { type Figure, figure } from '../../quantity/figure';
 import { formula, timesFigure } from '../../quantity/figure-arithmetic';
 import type { Load } from '../home';
-import { rankOf } from '../load-keys';
 import { asFigure, type LoadContext } from './context';
+import { rankOf } from './load-keys';
 import { makeLoad } from './make-load';
 
 /** Refrigerators and freezers. */

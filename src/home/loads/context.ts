@@ -1,8 +1,8 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import type { Figure } from '../../quantity/figure';
 import { answerFigure, type Widths } from '../answer-figure';
-import type { ClimateHours } from '../climate-hours';
 import type { Facts } from '../facts';
+import type { ClimateHours } from '../weather/climate-hours';
 
 /** What every group of loads is worked out from. */
 export interface LoadContext {

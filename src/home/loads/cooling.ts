@@ -1,8 +1,8 @@
 import { timesFigure } from '../../quantity/figure-arithmetic';
 import type { Load } from '../home';
-import { rankOf } from '../load-keys';
 import { compressorStart, compressorWatts, tonsFromArea } from './compressor';
 import { asFigure, type LoadContext } from './context';
+import { rankOf } from './load-keys';
 import { makeLoad } from './make-load';
 
 /** Cooling, where it is not the heat pump already counted under heating. */

@@ -1,6 +1,6 @@
 import type { Load } from '../home';
-import { rankOf } from '../load-keys';
 import type { LoadContext } from './context';
+import { rankOf } from './load-keys';
 import { makeLoad } from './make-load';
 
 /** The warm cable on pipes that would freeze, where there is one. */

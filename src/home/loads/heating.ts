@@ -4,10 +4,10 @@ import { formula, timesFigure } from '../../quantity/figure-arithmetic';
 import type { HouseholdLoadId } from '../../tables/household-loads';
 import { practiceRange } from '../../tables/practice-figures';
 import type { Load } from '../home';
-import { rankOf } from '../load-keys';
 import { besidePump } from './beside-pump';
 import { compressorStart, compressorWatts, tonsFromArea } from './compressor';
 import { asFigure, type LoadContext } from './context';
+import { rankOf } from './load-keys';
 import { type Better, makeLoad } from './make-load';
 
 const fuelHeaters: Readonly<Partial<Record<ChoiceId<'heat-main'>, HouseholdLoadId>>> = {

@@ -3,8 +3,8 @@ import { timesFigure } from '../../quantity/figure-arithmetic';
 import type { HouseholdLoadId } from '../../tables/household-loads';
 import { practice } from '../../tables/practice-figures';
 import type { Load } from '../home';
-import { rankOf } from '../load-keys';
 import { asFigure, type LoadContext } from './context';
+import { rankOf } from './load-keys';
 import { makeLoad } from './make-load';
 
 const rows: Readonly<Partial<Record<ChoiceId<'water-heater'>, HouseholdLoadId>>> = {

@@ -1,9 +1,9 @@
 import type { ChoiceId } from '#compiled/question-ids.js';
 import type { HouseholdLoadId } from '../../tables/household-loads';
 import type { Load } from '../home';
-import { type LoadKey, rankOf } from '../load-keys';
 import { asFigure, type LoadContext } from './context';
 import { everyDayOf } from './hours-told';
+import { type LoadKey, rankOf } from './load-keys';
 import { makeLoad } from './make-load';
 import { stairLift } from './stair-lift';
 

@@ -8,11 +8,11 @@ import {
   type Triple,
 } from '../../tables/household-loads';
 import { loadShape } from '../../tables/load-shapes';
-import type { ClimateHours } from '../climate-hours';
 import type { Load, Rank, Season } from '../home';
 import { seasons } from '../home';
-import type { LoadId } from '../load-id';
 import { figureOf, sourceOfRow } from '../sources';
+import type { ClimateHours } from '../weather/climate-hours';
+import type { LoadId } from './load-id';
 
 /** What this home knows better than the table row. */
 export interface Better {

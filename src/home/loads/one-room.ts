@@ -1,12 +1,12 @@
 import { figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { practice, practiceRange } from '../../tables/practice-figures';
-import { AWAKE_HOURS, onlyWhileAwake } from '../awake';
 import { seasonsOf } from '../goal-seasons';
+import { warmOtherwise } from '../heat/warm-otherwise';
 import { type Load, type Season, seasons } from '../home';
-import { rankOf } from '../load-keys';
-import { warmOtherwise } from '../warm-otherwise';
+import { AWAKE_HOURS, onlyWhileAwake } from './awake';
 import type { LoadContext } from './context';
+import { rankOf } from './load-keys';
 import { makeLoad } from './make-load';
 
 /** A heat pump of up to so many tons is a room unit already, and stays. Our judgement. */

@@ -5,8 +5,8 @@ import { formula, timesFigure } from '../../quantity/figure-arithmetic';
 import { type HouseholdLoadId, householdLoad, householdLoads } from '../../tables/household-loads';
 import { practiceRange } from '../../tables/practice-figures';
 import type { Load, Season } from '../home';
-import { rankOf } from '../load-keys';
 import { asFigure, type LoadContext } from './context';
+import { rankOf } from './load-keys';
 import { makeLoad } from './make-load';
 import { wellStart } from './well-start';
 

@@ -1,6 +1,6 @@
 import { largestStart } from '../../physics/largest-start';
-import { runsIn } from '../demand';
 import type { Load, Season } from '../home';
+import { runsIn } from '../loads/demand';
 import type { Saves } from './saves';
 
 /**

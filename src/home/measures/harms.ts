@@ -1,5 +1,5 @@
 import type { Facts } from '../facts';
-import { lifeSupport } from '../life-support';
+import { lifeSupport } from '../people/life-support';
 
 /** A cold or a hot room makes somebody here ill sooner than others. Not told counts as yes. */
 export function harms(facts: Facts, by: 'cold' | 'heat'): boolean {

@@ -1,5 +1,5 @@
-import { demandOf } from '../demand';
 import type { Home, Way } from '../home';
+import { demandOf } from '../loads/demand';
 import { thriftyLoads } from './thrifty-loads';
 
 const thriftyOf = new WeakMap<Home, Home>();

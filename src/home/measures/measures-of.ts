@@ -7,7 +7,7 @@ import {
   type NotWhere,
 } from '../../tables/measures';
 import type { Home, Load } from '../home';
-import type { LoadId } from '../load-id';
+import type { LoadId } from '../loads/load-id';
 import { apartStarts } from './apart-starts';
 import { oneRoomCounted } from './one-room-counted';
 import { type Saves, savesOf } from './saves';

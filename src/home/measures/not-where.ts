@@ -1,7 +1,7 @@
 import type { NotWhere } from '../../tables/measures';
 import type { Facts } from '../facts';
-import { gasHere } from '../gas-here';
-import { warmOtherwise } from '../warm-otherwise';
+import { gasHere } from '../heat/gas-here';
+import { warmOtherwise } from '../heat/warm-otherwise';
 import { harms } from './harms';
 
 /** What closes a measure in this home. Every one takes the careful branch: what nobody told closes too. */

@@ -1,7 +1,7 @@
 import type { Answer } from '../../interview/answers';
-import { climateHours } from '../climate-hours';
 import type { Load } from '../home';
 import { inOneRoom } from '../loads/one-room';
+import { climateHours } from '../weather/climate-hours';
 import type { Change, Household } from './household';
 import { cools, warms } from './warm-and-cool';
 

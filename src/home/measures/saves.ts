@@ -1,6 +1,6 @@
-import { demandOf } from '../demand';
 import type { Demand, Load, Season } from '../home';
-import { packIdleWatts } from '../pack-idle';
+import { demandOf } from '../loads/demand';
+import { packIdleWatts } from '../loads/pack-idle';
 import type { Household } from './household';
 
 /** What a measure takes off the sums of this home, likely values, never below 0. */

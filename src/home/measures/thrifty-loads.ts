@@ -1,6 +1,6 @@
 import { type MeasureId, type MeasureRow, measureTable } from '../../tables/measures';
-import { isHealthDevice } from '../health-devices';
 import type { Load } from '../home';
+import { isHealthDevice } from '../people/health-devices';
 import { changes } from './changes';
 import type { Household } from './household';
 import { closedBy } from './not-where';

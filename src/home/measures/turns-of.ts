@@ -1,5 +1,5 @@
 import type { Home, Load } from '../home';
-import type { LoadId } from '../load-id';
+import type { LoadId } from '../loads/load-id';
 import { livedHome } from './lived-home';
 
 /** Hours of the day, from and until; from above until runs over midnight. */

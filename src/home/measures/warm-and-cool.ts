@@ -1,8 +1,8 @@
 import type { Triple } from '../../tables/household-loads';
 import type { MeasureRow } from '../../tables/measures';
-import { hardDaysC } from '../climate-hours';
-import { BALANCE_C } from '../heat-need';
+import { BALANCE_C } from '../heat/heat-need';
 import type { Load } from '../home';
+import { hardDaysC } from '../weather/climate-hours';
 import type { Change } from './household';
 import { changing, lessened } from './lessen';
 

@@ -1,4 +1,4 @@
-import { fuelForGoal } from '../../plan/fuel-for-goal';
+import { fuelForGoal } from '../../plan/fuel/fuel-for-goal';
 import type { Plan } from '../../plan/plan';
 import { gasolineLimitGal } from '../../routes/gasoline-limit';
 import type { Words } from '../../words/words';

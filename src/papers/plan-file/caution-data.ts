@@ -1,5 +1,5 @@
 import type { Home } from '../../home/home';
-import { outOfSeason } from '../../plan/out-of-season';
+import { outOfSeason } from '../../plan/cautions/out-of-season';
 import type { Reason } from '../../rules/reason';
 import type { Finding } from '../../rules/rule';
 import { sayRule } from '../../words/rule-sentences';

@@ -1,5 +1,5 @@
-import { loadName } from '../../home/load-names';
-import { readingOf } from '../../plan/ladder-reading';
+import { loadName } from '../../home/loads/load-names';
+import { readingOf } from '../../plan/ladder/ladder-reading';
 import type { Plan } from '../../plan/plan';
 import type { Words } from '../../words/words';
 import { round } from './figure-data';

@@ -1,6 +1,6 @@
 import type { Home } from '../../home/home';
-import type { LoadId } from '../../home/load-id';
-import { loadName } from '../../home/load-names';
+import type { LoadId } from '../../home/loads/load-id';
+import { loadName } from '../../home/loads/load-names';
 
 /** A load as the plan file refers to it: its id among `loads`, and its name for whoever reads. */
 export interface NamedLoad {

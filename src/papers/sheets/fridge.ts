@@ -1,5 +1,5 @@
-import type { LoadId } from '../../home/load-id';
-import { loadName } from '../../home/load-names';
+import type { LoadId } from '../../home/loads/load-id';
+import { loadName } from '../../home/loads/load-names';
 import { hasGenerator, isSource } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { handSteps } from '../../plan/on-the-day/hand-steps';

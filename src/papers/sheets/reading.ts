@@ -1,4 +1,4 @@
-import { readingOf } from '../../plan/ladder-reading';
+import { readingOf } from '../../plan/ladder/ladder-reading';
 import type { Plan } from '../../plan/plan';
 import type { Words } from '../../words/words';
 

@@ -1,5 +1,5 @@
+import { seasonBill } from '../../home/bill/season-bill';
 import type { Home } from '../../home/home';
-import { seasonBill } from '../../home/season-bill';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { hoursTold } from '../money/clock-hours-told';
 import { cheapInsidePeak } from '../money/clock-prices';

@@ -1,4 +1,4 @@
-import { roofDoubt } from '../../home/roof';
+import { roofDoubt } from '../../home/solar/roof';
 import { type Check, said } from './contradiction';
 
 export const apartmentWith: Check = (home, answers) => {

@@ -1,10 +1,10 @@
-import { demandOf } from '../../home/demand';
 import type { Home, Load } from '../../home/home';
-import type { LoadId } from '../../home/load-id';
+import { demandOf } from '../../home/loads/demand';
+import type { LoadId } from '../../home/loads/load-id';
 import { traitsOf } from '../../kinds/route-traits';
 import { softened } from '../../routes/fit-power';
 import type { Route } from '../../routes/route';
-import { ladderOf } from '../ladder';
+import { ladderOf } from '../ladder/ladder';
 import { byInverter, givesPower } from './route-traits';
 
 /** What a route's loads ask at the high end of their ranges, where that is more than the route gives. */

@@ -1,6 +1,6 @@
 import type { Home } from '../../home/home';
-import { RECORD_LOW_BASIS, siteRecordLowC } from '../../home/record-low';
-import { type SolarRow, solarRow } from '../../home/solar-row';
+import { type SolarRow, solarRow } from '../../home/solar/solar-row';
+import { RECORD_LOW_BASIS, siteRecordLowC } from '../../home/weather/record-low';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Route } from '../../routes/route';
 import { panelColdFactor } from '../../tables/panel-cold-factor';

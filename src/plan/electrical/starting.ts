@@ -1,7 +1,7 @@
-import { demandOf, runsIn } from '../../home/demand';
 import type { Home, Season } from '../../home/home';
-import type { LoadId } from '../../home/load-id';
-import { loadName } from '../../home/load-names';
+import { demandOf, runsIn } from '../../home/loads/demand';
+import type { LoadId } from '../../home/loads/load-id';
+import { loadName } from '../../home/loads/load-names';
 import { traitsOf } from '../../kinds/route-traits';
 import { largestStart, type StartingLoad } from '../../physics/largest-start';
 import { type StartCure, startCures } from '../../physics/start-cures';

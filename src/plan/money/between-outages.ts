@@ -10,7 +10,7 @@ import {
 import { WEAR_PER_KWH } from '../../bill/lifecycle/battery-wear';
 import { billYear, type YearBill } from '../../bill/tariff/bill-year';
 import type { Home } from '../../home/home';
-import { ownSolarKw } from '../../home/own-solar';
+import { ownSolarKw } from '../../home/solar/own-solar';
 import { limitsOf } from '../../routes/battery-hours';
 import type { Route } from '../../routes/route';
 import { batteryType } from '../../tables/battery-types';

@@ -1,9 +1,9 @@
 import { type BillDay, yearDays } from '../../bill/tariff/bill-days';
 import { usualDays } from '../../bill/tariff/usual-day';
 import type { Home } from '../../home/home';
-import { hourlyLoadKw } from '../../home/hourly-load';
 import { seasonOf } from '../../home/season-of';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import { hourlyLoadKw } from '../../home/weather/hourly-load';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import {
   HOURS_PER_YEAR,
   MONTH_DAYS,

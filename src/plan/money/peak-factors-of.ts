@@ -2,8 +2,8 @@ import type { HourLoad, PeakFactors } from '../../bill/tariff/peak-factors';
 import { peakFactors } from '../../bill/tariff/peak-factors';
 import type { Tariff } from '../../bill/tariff/tariff';
 import type { Home } from '../../home/home';
-import { ownSolarKw } from '../../home/own-solar';
 import { seasonOf } from '../../home/season-of';
+import { ownSolarKw } from '../../home/solar/own-solar';
 import { MONTH_OF_DAY } from '../../physics/weather/calendar';
 import type { HouseYear } from './house-year';
 

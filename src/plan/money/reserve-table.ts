@@ -2,7 +2,7 @@ import { loadsIn } from '../../advice/ride/route-loads';
 import { reserveCost } from '../../bill/dispatch/reserve-cost';
 import type { Home } from '../../home/home';
 import { seasonOf } from '../../home/season-of';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { chargeForEveryStart, chargeToStartWith } from '../../outage/every-start';
 import { monthOfHour } from '../../outage/month-of-hour';
 import { netOf } from '../../routes/battery-hours';

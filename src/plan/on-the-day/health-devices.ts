@@ -1,5 +1,5 @@
-import { isHealthDevice } from '../../home/health-devices';
 import type { Load } from '../../home/home';
+import { isHealthDevice } from '../../home/people/health-devices';
 import type { Plan } from '../plan';
 
 /** The powered devices told, whether or not life hangs on them. */

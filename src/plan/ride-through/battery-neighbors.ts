@@ -1,7 +1,7 @@
 import { goalShare } from '../../advice/ride/goal-share';
 import { loadsIn } from '../../advice/ride/route-loads';
 import type { Home, Season } from '../../home/home';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { neededForEveryStart } from '../../outage/every-start';
 import { shareOfSeason } from '../../outage/season-starts';
 import { giveBack } from '../../outage/spare-hours';

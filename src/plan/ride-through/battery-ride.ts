@@ -3,7 +3,7 @@ import { loadsIn } from '../../advice/ride/route-loads';
 import { type Fed, storeLimits } from '../../advice/ride/walk-system';
 import { mustWalkable, type Walkable } from '../../advice/ride/walkable';
 import type { Home, Season } from '../../home/home';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { chargeToKeep } from '../../outage/charge-to-keep';
 import { type ChargeNeeded, chargeForEveryStart } from '../../outage/every-start';
 import { hoursSurvived } from '../../outage/hours-survived';

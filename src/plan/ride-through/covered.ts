@@ -2,7 +2,7 @@ import { sampledStarts } from '../../advice/ride/sampled-starts';
 import { HARD_START, MIDDLE_START } from '../../advice/ride/start-shares';
 import { type Walkable, walkableOf } from '../../advice/ride/walkable';
 import type { Home, Load, Season } from '../../home/home';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { quantileInPlace } from '../../outage/quantile';
 import { manyWalks } from '../../outage/walk/many-walks';
 import type { Route } from '../../routes/route';

@@ -3,7 +3,7 @@ import { MEANS_EVERY_HOURS } from '../../advice/ride/sampled-starts';
 import { mustWalkable } from '../../advice/ride/walkable';
 import { walkedShare } from '../../advice/ride/walked-odds';
 import type { Home, Season } from '../../home/home';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { traitsOf } from '../../kinds/route-traits';
 import { figure } from '../../quantity/figure';
 import { formatQuantity } from '../../quantity/format-quantity';

@@ -3,7 +3,7 @@ import { sampledStarts } from '../../advice/ride/sampled-starts';
 import { HARD_START } from '../../advice/ride/start-shares';
 import { type Walkable, walkableOf } from '../../advice/ride/walkable';
 import type { Home, Season } from '../../home/home';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { manyWalks } from '../../outage/walk/many-walks';
 import type { Walked } from '../../outage/walk/walk';
 import type { Route } from '../../routes/route';

@@ -1,8 +1,8 @@
-import { isHealthDevice } from '../../home/health-devices';
 import type { Home, Season } from '../../home/home';
-import type { LoadId } from '../../home/load-id';
+import type { LoadId } from '../../home/loads/load-id';
 import { livedHome } from '../../home/measures/lived-home';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import { isHealthDevice } from '../../home/people/health-devices';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import type { Route } from '../../routes/route';
 import { type Covered, coveredBy } from './covered';
 

@@ -4,11 +4,11 @@ import { type Walkable, walkableOf } from '../../advice/ride/walkable';
 import { walkedShare } from '../../advice/ride/walked-odds';
 import { type Home, type Load, type Season, seasons } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { ladderGains } from '../../outage/walk/ladder-gain';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import type { Route } from '../../routes/route';
-import type { LadderStep } from '../ladder';
+import type { LadderStep } from '../ladder/ladder';
 import { LENGTHS } from './lengths';
 import type { Variant } from './ride-through';
 

@@ -1,7 +1,7 @@
 import { goalShare } from '../../advice/ride/goal-share';
 import { loadsIn } from '../../advice/ride/route-loads';
 import type { Home, Season } from '../../home/home';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { hoursSurvived } from '../../outage/hours-survived';
 import { shareOfSeason } from '../../outage/season-starts';
 import { formatQuantity } from '../../quantity/format-quantity';

@@ -6,7 +6,7 @@ import { mustWalkable } from '../../advice/ride/walkable';
 import { walkedOdds } from '../../advice/ride/walked-odds';
 import type { Home, Season } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { traitsOf } from '../../kinds/route-traits';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import { onceStored } from '../../routes/once-stored';

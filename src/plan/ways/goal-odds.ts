@@ -4,7 +4,7 @@ import { mustWalkable, type Walkable } from '../../advice/ride/walkable';
 import { walkedShare } from '../../advice/ride/walked-odds';
 import type { Home, Season } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { traitsOf } from '../../kinds/route-traits';
 import { generatorOdds } from '../../outage/generator-odds';
 import { hoursSurvived } from '../../outage/hours-survived';

@@ -1,8 +1,8 @@
 import { loadsIn } from '../../advice/ride/route-loads';
-import { demandOf } from '../../home/demand';
 import type { Home, Load, Season } from '../../home/home';
+import { demandOf } from '../../home/loads/demand';
 import { livedHome } from '../../home/measures/lived-home';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { hasFixedBattery, isPack } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { goalHours, goalNet, hoursFrom } from '../../routes/battery-hours';

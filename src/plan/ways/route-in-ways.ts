@@ -1,8 +1,8 @@
 import { goalShare } from '../../advice/ride/goal-share';
-import { healthHangs } from '../../home/health-devices';
 import type { Home, Season, Way } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import { healthHangs } from '../../home/people/health-devices';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { outletsOnly } from '../../kinds/ask-traits';
 import type { RouteKind } from '../../kinds/route-kind';
 import { traitsOf } from '../../kinds/route-traits';

@@ -4,7 +4,7 @@ import type { Demand, Home, Season, Way } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
 import { type Measure, measuresOf, thriftySum } from '../../home/measures/measures-of';
 import { type Turn, turnsOf } from '../../home/measures/turns-of';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import type { Figure } from '../../quantity/figure';
 import type { Route } from '../../routes/route';
 import { hardCase } from '../ride-through/hard-case';

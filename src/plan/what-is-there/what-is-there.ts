@@ -1,7 +1,7 @@
 import type { Facts } from '../../home/facts';
+import { warmOtherwise } from '../../home/heat/warm-otherwise';
 import type { Home } from '../../home/home';
-import { solarRunsHouse } from '../../home/own-solar';
-import { warmOtherwise } from '../../home/warm-otherwise';
+import { solarRunsHouse } from '../../home/solar/own-solar';
 import { type Figure, figure } from '../../quantity/figure';
 import { backsUp } from '../../routes/kinds/own-battery';
 import { ownBattery } from '../../routes/own-battery';

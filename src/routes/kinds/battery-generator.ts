@@ -1,8 +1,8 @@
 import type { Widths } from '../../home/answer-figure';
-import { healthHangs } from '../../home/health-devices';
 import type { Home } from '../../home/home';
-import { ownSolarKw } from '../../home/own-solar';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import { healthHangs } from '../../home/people/health-devices';
+import { ownSolarKw } from '../../home/solar/own-solar';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import type { Figure } from '../../quantity/figure';
 import { ruleIfs, ruleStops } from '../association';
 import { limitsOf, longestCounted } from '../battery-hours';

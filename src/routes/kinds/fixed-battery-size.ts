@@ -1,7 +1,7 @@
-import { healthHangs } from '../../home/health-devices';
 import type { Home, Rank } from '../../home/home';
-import { ownSolarKw } from '../../home/own-solar';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import { healthHangs } from '../../home/people/health-devices';
+import { ownSolarKw } from '../../home/solar/own-solar';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import type { RouteKind } from '../../kinds/route-kind';
 import { traitsOf } from '../../kinds/route-traits';
 import { formatQuantity } from '../../quantity/format-quantity';

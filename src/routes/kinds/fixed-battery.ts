@@ -1,6 +1,6 @@
 import type { Home } from '../../home/home';
-import { roofDoubt } from '../../home/roof';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import { roofDoubt } from '../../home/solar/roof';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { powerSteps, solarStepsKw } from '../../tables/generic-steps';

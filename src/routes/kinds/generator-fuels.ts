@@ -1,4 +1,4 @@
-import type { GasHere } from '../../home/gas-here';
+import type { GasHere } from '../../home/heat/gas-here';
 import type { GeneratorFuel } from '../../tables/fuels';
 
 const fuels: readonly string[] = [

@@ -1,6 +1,6 @@
 import type { Home } from '../../home/home';
-import { ownSolarKw } from '../../home/own-solar';
-import type { SyntheticYears } from '../../home/synthetic-years';
+import { ownSolarKw } from '../../home/solar/own-solar';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { goalHours, goalNet, hoursFrom, sizeFor } from '../battery-hours';
 import type { If } from '../condition';

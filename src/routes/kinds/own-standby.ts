@@ -1,5 +1,5 @@
 import type { Facts } from '../../home/facts';
-import { gasHere } from '../../home/gas-here';
+import { gasHere } from '../../home/heat/gas-here';
 import type { Home } from '../../home/home';
 import type { GeneratorFuel } from '../../tables/fuels';
 import type { PowerStep } from '../../tables/generic-steps';

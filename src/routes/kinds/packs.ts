@@ -1,6 +1,6 @@
-import { demandOf } from '../../home/demand';
 import type { Home, Load } from '../../home/home';
-import { PACK_IDLE_WATTS, packIdleWatts } from '../../home/pack-idle';
+import { demandOf } from '../../home/loads/demand';
+import { PACK_IDLE_WATTS, packIdleWatts } from '../../home/loads/pack-idle';
 import { batteryRuntime } from '../../outage/runtime';
 import { splitRoundTrip } from '../../physics/round-trip';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';

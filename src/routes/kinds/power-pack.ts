@@ -1,5 +1,5 @@
-import { demandOf } from '../../home/demand';
 import type { Home, Load } from '../../home/home';
+import { demandOf } from '../../home/loads/demand';
 import { gapOf } from '../gap';
 import { cannot, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';

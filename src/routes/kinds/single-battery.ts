@@ -1,5 +1,5 @@
-import { demandOf } from '../../home/demand';
 import type { Home, Load } from '../../home/home';
+import { demandOf } from '../../home/loads/demand';
 import { practice } from '../../tables/practice-figures';
 import { part } from '../costs';
 import { gapOf } from '../gap';

@@ -1,5 +1,5 @@
 import type { Widths } from '../../home/answer-figure';
-import { gasHere } from '../../home/gas-here';
+import { gasHere } from '../../home/heat/gas-here';
 import type { Home, Rank } from '../../home/home';
 import type { GeneratorFuel } from '../../tables/fuels';
 import { powerSteps } from '../../tables/generic-steps';

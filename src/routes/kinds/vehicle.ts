@@ -1,6 +1,6 @@
 import type { Widths } from '../../home/answer-figure';
-import { demandOf } from '../../home/demand';
 import type { Home, Load } from '../../home/home';
+import { demandOf } from '../../home/loads/demand';
 import { type HomeVehicle, vehicleOf } from '../../home/vehicle';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';

@@ -1,4 +1,4 @@
-import { solarRow } from '../../home/solar-row';
+import { solarRow } from '../../home/solar/solar-row';
 import { careful, type Rule, yes } from '../rule';
 
 /** Panels in a row that feed a power pack: cold raises their volts over what the pack takes. */

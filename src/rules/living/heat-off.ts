@@ -1,5 +1,5 @@
+import { COOL_OUTDOORS_F, warmOtherwise } from '../../home/heat/warm-otherwise';
 import type { Home } from '../../home/home';
-import { COOL_OUTDOORS_F, warmOtherwise } from '../../home/warm-otherwise';
 import { type Rule, type Trigger, yes } from '../rule';
 
 /** Heat that the plan does not keep on, and that nothing else replaces, where winter is cold. */

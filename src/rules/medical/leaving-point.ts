@@ -1,4 +1,4 @@
-import { leaveAt } from '../../home/leave-at';
+import { leaveAt } from '../../home/people/leave-at';
 import type { Rule } from '../rule';
 import { lifeDevice } from '../when/life-device';
 

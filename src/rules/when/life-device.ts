@@ -1,5 +1,5 @@
 import type { Home } from '../../home/home';
-import { lifeDevices } from '../../home/life-support';
+import { lifeDevices } from '../../home/people/life-support';
 import { careful, type Trigger, yes } from '../rule';
 
 /** Someone's life may hang on a powered device. Not known, or kept private: careful. */

@@ -1,5 +1,5 @@
 import type { Load } from '../../home/home';
-import type { LoadId } from '../../home/load-id';
+import type { LoadId } from '../../home/loads/load-id';
 import { resistiveLoadAt } from '../../physics/resistive-load';
 import { timesFigure } from '../../quantity/figure-arithmetic';
 import { type Rule, type RuleFigure, yes } from '../rule';

@@ -1,6 +1,6 @@
 import type { Home } from '../../home/home';
-import type { LoadId } from '../../home/load-id';
-import { loadNames } from '../../home/load-names';
+import type { LoadId } from '../../home/loads/load-id';
+import { loadNames } from '../../home/loads/load-names';
 import type { HighEndGap } from '../../plan/electrical/high-end';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { inSentence, listOf } from './list-of';

@@ -3,7 +3,7 @@ import interview from '#compiled/questions.js';
 import { widthsOf } from '../../../src/home/build-home';
 import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import { planData } from '../../../src/papers/plan-file/plan-data';
-import { readingOf } from '../../../src/plan/ladder-reading';
+import { readingOf } from '../../../src/plan/ladder/ladder-reading';
 import { standbyGenerator } from '../../../src/routes/kinds/standby-generator';
 import type { Route } from '../../../src/routes/route';
 import { english } from '../../../src/words/en';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { SyntheticYears } from '../../../src/home/synthetic-years';
+import { SyntheticYears } from '../../../src/home/weather/synthetic-years';
 import { MONTH_DAYS, MONTH_START } from '../../../src/physics/weather/calendar';
 import { houseYear } from '../../../src/plan/money/house-year';
 import { planOf } from '../../households/read-household';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { SyntheticYears } from '../../../src/home/synthetic-years';
+import { SyntheticYears } from '../../../src/home/weather/synthetic-years';
 import { costPartsOf } from '../../../src/plan/money/cost-parts';
 import { isOwned } from '../../../src/routes/costs';
 import { ownBatteryRoute } from '../../../src/routes/kinds/own-battery';

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { isHealthDevice } from '../../../src/home/health-devices';
 import { livedHome } from '../../../src/home/measures/lived-home';
+import { isHealthDevice } from '../../../src/home/people/health-devices';
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
-import { ladderOf } from '../../../src/plan/ladder';
+import { ladderOf } from '../../../src/plan/ladder/ladder';
 import { powerPack } from '../../../src/routes/kinds/power-pack';
 import { answersOf } from '../../households/read-household';
 

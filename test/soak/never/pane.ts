@@ -1,5 +1,5 @@
 import interview from '#compiled/questions.js';
-import { draftMaker } from '../../../src/plan/draft-of';
+import { draftMaker } from '../../../src/plan/draft/draft-of';
 import type { Figure } from '../../../src/quantity/figure';
 import type { Held } from '../seen';
 

@@ -1,5 +1,5 @@
 import { planPapers } from '../../../src/commands/plan-papers';
-import { isHealthDevice } from '../../../src/home/health-devices';
+import { isHealthDevice } from '../../../src/home/people/health-devices';
 import { mayHold } from '../../../src/papers/sheets/may-hold';
 import { sheetPage } from '../../../src/papers/sheets/sheet-to-html';
 import { sheetToMarkdown } from '../../../src/papers/sheets/sheet-to-markdown';

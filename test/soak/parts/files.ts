@@ -12,7 +12,7 @@ import type { Answers } from '../../../src/interview/answers';
 import { begin } from '../../../src/interview/begin';
 import { privateIn } from '../../../src/interview/private-answers';
 import type { Unfinished } from '../../../src/interview/unfinished';
-import { draftMaker } from '../../../src/plan/draft-of';
+import { draftMaker } from '../../../src/plan/draft/draft-of';
 import { makePlan } from '../../../src/plan/make-plan';
 import { visible } from '../../../src/quantity/visible';
 import { sayFault } from '../../../src/store/home-file';

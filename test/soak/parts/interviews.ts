@@ -1,10 +1,10 @@
 import interview from '#compiled/questions.js';
 import { advise, onlyReady } from '../../../src/advice/advise';
 import { widthsOf } from '../../../src/home/build-home';
-import { SyntheticYears } from '../../../src/home/synthetic-years';
+import { SyntheticYears } from '../../../src/home/weather/synthetic-years';
 import type { Answers } from '../../../src/interview/answers';
-import { undecidedOf } from '../../../src/plan/floor-of-answers';
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
+import { undecidedOf } from '../../../src/plan/sureness/floor-of-answers';
 import { allKinds, sizedKind } from '../../../src/routes/all-routes';
 import { findings } from '../../../src/rules/find';
 import { brokenIn } from '../broken-in';

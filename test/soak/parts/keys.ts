@@ -4,7 +4,7 @@ import { runScreen } from '../../../src/faces/screen/run-screen';
 import type { Answers } from '../../../src/interview/answers';
 import { begin, welcome } from '../../../src/interview/begin';
 import type { Context } from '../../../src/interview/state';
-import { draftMaker } from '../../../src/plan/draft-of';
+import { draftMaker } from '../../../src/plan/draft/draft-of';
 import { seeded } from '../../fixtures/random-problem';
 import { BROKEN } from '../never/papers';
 import { met, note, type Part } from '../part';

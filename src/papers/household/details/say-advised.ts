@@ -1,4 +1,4 @@
-import { loadNames } from '../../../home/load-names';
+import { loadNames } from '../../../home/loads/load-names';
 import type { Plan } from '../../../plan/plan';
 import { onceStored } from '../../../routes/once-stored';
 import type { Words } from '../../../words/words';

@@ -1,4 +1,4 @@
-import { cautionGroups, type ToSettle } from '../../../plan/caution-groups';
+import { cautionGroups, type ToSettle } from '../../../plan/cautions/caution-groups';
 import type { Plan } from '../../../plan/plan';
 import type { Finding } from '../../../rules/rule';
 import { sayRule } from '../../../words/rule-sentences';

@@ -1,4 +1,4 @@
-import { loadNames } from '../../../home/load-names';
+import { loadNames } from '../../../home/loads/load-names';
 import { neutralAmpsOf } from '../../../plan/electrical/load-calculation';
 import { isWired } from '../../../plan/electrical/route-traits';
 import type { Plan } from '../../../plan/plan';

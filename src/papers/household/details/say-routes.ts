@@ -1,5 +1,5 @@
 import type { Home } from '../../../home/home';
-import { loadName } from '../../../home/load-names';
+import { loadName } from '../../../home/loads/load-names';
 import { isSource } from '../../../kinds/ask-traits';
 import { traitsOf } from '../../../kinds/route-traits';
 import type { Plan } from '../../../plan/plan';

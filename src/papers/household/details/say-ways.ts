@@ -1,4 +1,4 @@
-import { loadName } from '../../../home/load-names';
+import { loadName } from '../../../home/loads/load-names';
 import type { Measure } from '../../../home/measures/measures-of';
 import type { Plan } from '../../../plan/plan';
 import type { DayOfCase } from '../../../plan/ways/days-of-case';

@@ -1,5 +1,5 @@
-import type { NextStep, StepId } from '../../../plan/next-steps';
 import type { Plan } from '../../../plan/plan';
+import type { NextStep, StepId } from '../../../plan/steps/next-steps';
 
 /** Steps shown on the front page. */
 const STEPS = 3;

@@ -1,6 +1,6 @@
 import type { Home } from '../../../home/home';
-import { harmfulSeason } from '../../../plan/harmful-season';
-import { outOfSeason } from '../../../plan/out-of-season';
+import { harmfulSeason } from '../../../plan/cautions/harmful-season';
+import { outOfSeason } from '../../../plan/cautions/out-of-season';
 import type { Plan } from '../../../plan/plan';
 import { findings } from '../../../rules/find';
 import type { Finding } from '../../../rules/rule';

@@ -1,4 +1,4 @@
-import { anyHomeCautions, inEveryHome } from '../../../plan/any-home';
+import { anyHomeCautions, inEveryHome } from '../../../plan/cautions/any-home';
 import type { Plan } from '../../../plan/plan';
 import { ruleOf } from '../../../tables/rules';
 import { sayRule } from '../../../words/rule-sentences';

@@ -1,8 +1,8 @@
-import { gasHere } from '../../../home/gas-here';
+import { gasHere } from '../../../home/heat/gas-here';
 import type { Home } from '../../../home/home';
 import { hasFixedBattery } from '../../../kinds/ask-traits';
 import { traitsOf } from '../../../kinds/route-traits';
-import { harmfulSeason } from '../../../plan/harmful-season';
+import { harmfulSeason } from '../../../plan/cautions/harmful-season';
 import { GO_NOW, leavingForPeople } from '../../../plan/leaving-point';
 import type { Plan } from '../../../plan/plan';
 import type { Route } from '../../../routes/route';

@@ -1,4 +1,4 @@
-import { loadName } from '../../../home/load-names';
+import { loadName } from '../../../home/loads/load-names';
 import { STUDY_YEARS } from '../../../plan/money/plan-money';
 import { distances } from '../../../plan/on-the-day/distances';
 import { yearTasks } from '../../../plan/on-the-day/year-tasks';

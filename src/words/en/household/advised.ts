@@ -1,4 +1,4 @@
-import type { AddOn } from '../../../plan/add-ons';
+import type { AddOn } from '../../../plan/steps/add-ons';
 import type { Figure } from '../../../quantity/figure';
 import type { Gap } from '../../../routes/gap';
 import type { GeneratorFuel } from '../../../tables/fuels';

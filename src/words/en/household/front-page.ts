@@ -1,4 +1,4 @@
-import type { AddOn } from '../../../plan/add-ons';
+import type { AddOn } from '../../../plan/steps/add-ons';
 import type { Figure } from '../../../quantity/figure';
 import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
 import type { OnceStored } from '../../../routes/once-stored';

@@ -1,4 +1,4 @@
-import type { FuelForGoal } from '../../../plan/fuel-for-goal';
+import type { FuelForGoal } from '../../../plan/fuel/fuel-for-goal';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { listOf } from '../list-of';
 

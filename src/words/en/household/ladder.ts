@@ -1,6 +1,6 @@
-import type { LoadId } from '../../../home/load-id';
-import type { LadderStep, WhyOff } from '../../../plan/ladder';
-import type { Reading } from '../../../plan/ladder-reading';
+import type { LoadId } from '../../../home/loads/load-id';
+import type { LadderStep, WhyOff } from '../../../plan/ladder/ladder';
+import type { Reading } from '../../../plan/ladder/ladder-reading';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { listOf } from '../list-of';
 

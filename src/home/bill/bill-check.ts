@@ -1,0 +1,119 @@
+import type { Figure } from '../../quantity/figure';
+import { addFigures, formula, timesFigure } from '../../quantity/figure-arithmetic';
+import { formatRange } from '../../quantity/format-quantity';
+import type { Climate } from '../../tables/climate';
+import type { Facts } from '../facts';
+import { type BillCheck, type Load, type Season, seasons } from '../home';
+import { type ClimateHours, usualShareOf } from '../weather/climate-hours';
+import type { BillYear } from './bill-year';
+import { billFigure, seasonBill } from './season-bill';
+
+/** Days in the month of a bill, as far as a yearly mean goes: 365 / 12. */
+const DAYS = 365 / 12;
+/** The likely sum may be this much over the bill before we ask. */
+const LIKELY_LIMIT = 1.15;
+
+/** What the loads are held against the bill with. */
+export interface BillCheckOf {
+  readonly facts: Facts;
+  readonly loads: readonly Load[];
+  readonly climate: Climate;
+  readonly hours: ClimateHours;
+  /** The twelve bills, where they were told. */
+  readonly billYear: BillYear | null;
+}
+
+/**
+ * Hold the loads against the bill of the same season, solar that was used at home added back; of twelve bills, against
+ * the season that fits worst. Nothing is scaled: when they do not agree, both are shown and the household decides which
+ * is wrong.
+ */
+export function checkBill(of: BillCheckOf): BillCheck {
+  const { billYear } = of;
+  if (billYear !== null) {
+    const checks = seasons.map((season) =>
+      against(of, season, seasonBill(billYear, of.climate, season)),
+    );
+    return checks.reduce((a, b) => (overBill(b) > overBill(a) ? b : a));
+  }
+  const { facts } = of;
+  const kwh = facts.told('bill-kwh') ? facts.number('bill-kwh') : null;
+  if (kwh === null) return no('no bill was given, so the loads could not be held against one');
+  const solar = solarUsed(facts);
+  if (solar === null) {
+    return no(
+      'there is solar and we do not know how much of it the home used, so the bill does not show the real use',
+    );
+  }
+  const label = `${kwh} kWh on the bill${solar > 0 ? ` + ${solar} kWh of own solar` : ''}, over ${DAYS.toFixed(1)} days`;
+  return against(of, seasonOf(facts), billFigure((kwh + solar) / DAYS, label));
+}
+
+type Held = Exclude<BillCheck, { verdict: 'not-possible' }>;
+
+/** The loads of an average day of the season held against the bill of that season. */
+function against(
+  { loads, hours, billYear }: BillCheckOf,
+  season: Season,
+  billKwhPerDay: Figure,
+): Held {
+  const loadsKwhPerDay = addFigures(
+    loads.map((load) => usualDay(load, season, hours)),
+    {
+      unit: 'kWh/day',
+      name: `all the loads named, on an average ${season} day`,
+      source: formula(
+        'the sum of all loads named, heating and cooling at an average day of the season',
+      ),
+    },
+  );
+  const bill = billYear === null ? 'the bill' : billKwhPerDay.source.label;
+  return { ...judge(bill, billKwhPerDay, loadsKwhPerDay), billKwhPerDay, loadsKwhPerDay, season };
+}
+
+/** How far the loads are over the bill; a month without use is the worst of all. */
+function overBill({ billKwhPerDay: bill, loadsKwhPerDay: loads }: Held): number {
+  return bill.value > 0 ? loads.value / bill.value : Number.POSITIVE_INFINITY;
+}
+
+function judge(named: string, bill: Figure, loads: Figure) {
+  const both = `The loads come to ${formatRange(loads.low, loads.value, loads.high, 'kWh')} a day, ${named} to ${bill.value.toFixed(1)} kWh a day.`;
+  if (loads.low > bill.value) {
+    return {
+      verdict: 'loads-over-bill' as const,
+      says: `${both} Even the low end is over the bill. One of them is wrong: the hours, the watts, or the month of the bill. Check those before you buy.`,
+    };
+  }
+  if (loads.value > LIKELY_LIMIT * bill.value) {
+    return {
+      verdict: 'loads-likely-high' as const,
+      says: `${both} That is more than 1.15 times the bill. Check the hours and the watts of the largest loads, and the month of the bill.`,
+    };
+  }
+  const says =
+    bill.value > loads.high
+      ? `${both} The bill is above even the high end: something was not named, or runs longer than we count. What must run does not hang on it.`
+      : `${both} They fit together.`;
+  return { verdict: 'fits' as const, says };
+}
+
+/** Heating and cooling of an average day: the hard day of the plan times the climate's share. */
+function usualDay(load: Load, season: Season, hours: ClimateHours): Figure {
+  const share = usualShareOf(load, season, hours);
+  return share === 1 ? load.kwhPerDay[season] : timesFigure(load.kwhPerDay[season], share);
+}
+
+function solarUsed(facts: Facts): number | null {
+  if (facts.value('own-sources') === null) return null;
+  if (!facts.has('own-sources', 'solar')) return 0;
+  return facts.told('bill-solar-kwh') ? facts.number('bill-solar-kwh') : null;
+}
+
+function seasonOf(facts: Facts): Season {
+  const season = facts.value('bill-season');
+  return season === 'winter' || season === 'summer' ? season : 'mild';
+}
+
+function no(because: string): BillCheck {
+  return { verdict: 'not-possible', because };
+}

@@ -1,0 +1,23 @@
+import { type Figure, figure } from '../../quantity/figure';
+import { MONTH_NAMES } from '../../quantity/month-names';
+import type { Climate } from '../../tables/climate';
+import type { Season } from '../home';
+import type { BillYear } from './bill-year';
+
+/** What twelve bills show for a season, kWh a day: the coldest month, the hottest, or April and October together. */
+export function seasonBill(billYear: BillYear, climate: Climate, season: Season): Figure {
+  const { meanC } = climate;
+  const months = {
+    winter: [meanC.indexOf(Math.min(...meanC))],
+    summer: [meanC.indexOf(Math.max(...meanC))],
+    mild: [3, 9],
+  }[season];
+  const kwh = months.reduce((sum, month) => sum + billYear.kwhPerDay[month]!, 0) / months.length;
+  return billFigure(kwh, `your bills of ${months.map((m) => MONTH_NAMES[m]).join(' and ')}`);
+}
+
+/** Use on a bill, kWh a day. */
+export function billFigure(value: number, label: string): Figure {
+  const source = { kind: 'told', label } as const;
+  return figure({ value, unit: 'kWh/day', name: 'use on the bill', source });
+}

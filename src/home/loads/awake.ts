@@ -1,0 +1,19 @@
+import { timesFigure } from '../../quantity/figure-arithmetic';
+import { type Load, seasons } from '../home';
+
+/** The hours in which somebody is taken to be awake: from 6 to 22. Our judgement; 8 hours of sleep. */
+export const AWAKE = { from: 6, until: 22 } as const;
+export const AWAKE_HOURS = AWAKE.until - AWAKE.from;
+
+export const isAwake = (hourOfDay: number): boolean =>
+  hourOfDay >= AWAKE.from && hourOfDay < AWAKE.until;
+
+/** The load run only while somebody is awake: the same power, the day's energy of those hours alone. */
+export function onlyWhileAwake(load: Load): Load {
+  const share = AWAKE_HOURS / 24;
+  const kwhPerDay = Object.fromEntries(
+    seasons.map((season) => [season, timesFigure(load.kwhPerDay[season], share)]),
+  ) as Load['kwhPerDay'];
+  const shape = Array.from({ length: 24 }, (_, hour) => (isAwake(hour) ? 1 / AWAKE_HOURS : 0));
+  return { ...load, kwhPerDay, shape, awakeOnly: true };
+}

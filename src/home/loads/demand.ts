@@ -1,0 +1,110 @@
+import { largestStart } from '../../physics/largest-start';
+import { type Figure, figure } from '../../quantity/figure';
+import { addFigures, formula } from '../../quantity/figure-arithmetic';
+import type { Demand, Load, Season } from '../home';
+import { seasons } from '../home';
+import { loadNames } from './load-names';
+
+type End = 'low' | 'value' | 'high';
+
+/** What a set of loads adds up to in the seasons that matter. Loads that are off in an outage are left out. */
+export function demandOf(loads: readonly Load[], goalSeasons: readonly Season[]): Demand {
+  const on = loads.filter((load) => !load.offInOutage);
+  return {
+    ...peakOf(on, goalSeasons),
+    kwhPerDay: bySeason((season) =>
+      addFigures(
+        on.map((load) => load.kwhPerDay[season]),
+        {
+          unit: 'kWh/day',
+          name: `energy of a ${season} day`,
+        },
+      ),
+    ),
+    wattsByHour: bySeason((season) => hourlyWatts(on, season)),
+  };
+}
+
+/** Of that what a source is held to, without the energy. */
+export function peakOf(
+  loads: readonly Load[],
+  goalSeasons: readonly Season[],
+): Omit<Demand, 'kwhPerDay' | 'wattsByHour'> {
+  const on = loads.filter((load) => !load.offInOutage);
+  const each = goalSeasons.map((season) => seasonDemand(on, season));
+  const hardest = each.reduce((a, b) => (b.startVa.value > a.startVa.value ? b : a));
+  const biggest = each.reduce((a, b) => (b.runningWatts.value > a.runningWatts.value ? b : a));
+  return {
+    runningWatts: biggest.runningWatts,
+    runningVa: biggest.runningVa,
+    startVa: hardest.startVa,
+    hardestStart: hardest.hardestStart,
+    startsTogether: hardest.startsTogether,
+    needs240: on.some((load) => load.volts === 240),
+  };
+}
+
+/** Loads that run in a season: cooling does not count in winter, nor heating in summer. */
+export function runsIn(load: Load, season: Season): boolean {
+  return load.kwhPerDay[season].high > 0;
+}
+
+function seasonDemand(on: readonly Load[], season: Season) {
+  const running = on.filter((load) => runsIn(load, season));
+  const runningWatts = addFigures(
+    running.map((l) => l.runningWatts),
+    {
+      unit: 'W',
+      name: 'everything of these running at once',
+    },
+  );
+  const runningVa = addFigures(
+    running.map((l) => l.runningVa),
+    {
+      unit: 'VA',
+      name: 'apparent power of everything running at once',
+    },
+  );
+  return { runningWatts, runningVa, ...startOf(running, runningVa) };
+}
+
+function startOf(running: readonly Load[], runningVa: Figure) {
+  const peak = (end: End) =>
+    largestStart({
+      startsKeptApart: false,
+      loads: running.map((load) => ({
+        id: load.id,
+        runningVa: load.runningVa[end],
+        startingVa: load.startVa?.[end] ?? load.runningVa[end],
+        selfStarting: load.selfStarting,
+      })),
+    });
+  const likely = peak('value');
+  const startVa = figure({
+    value: likely.peakVa,
+    low: Math.min(peak('low').peakVa, likely.peakVa),
+    high: Math.max(peak('high').peakVa, likely.peakVa),
+    unit: 'VA',
+    name: 'the hardest start on top of what runs',
+    source: formula(
+      `all running, with ${loadNames({ loads: running }, likely.starting).join(' and ') || 'nothing'} starting`,
+      [runningVa],
+      'largest start plus the next largest that starts by itself; common practice, no source',
+    ),
+  });
+  return {
+    startVa,
+    hardestStart: likely.starting[0] ?? null,
+    startsTogether: likely.starting,
+  };
+}
+
+function hourlyWatts(on: readonly Load[], season: Season): number[] {
+  return Array.from({ length: 24 }, (_, hour) =>
+    on.reduce((sum, load) => sum + load.kwhPerDay[season].value * load.shape[hour]! * 1000, 0),
+  );
+}
+
+function bySeason<T>(make: (season: Season) => T): Record<Season, T> {
+  return Object.fromEntries(seasons.map((season) => [season, make(season)])) as Record<Season, T>;
+}

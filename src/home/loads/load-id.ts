@@ -1,0 +1,16 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
+import type { HouseholdLoadId } from '../../tables/household-loads';
+
+/** Loads that stand for several rows of the table, or for one in another use. */
+type OwnId =
+  | 'well'
+  | 'sump'
+  | 'waste'
+  | 'second-ac'
+  | 'water-heater'
+  | 'other-medical'
+  | 'room-heater'
+  | 'room-cooler';
+
+/** What a load is called in the program; its name is for people and is never compared. */
+export type LoadId = HouseholdLoadId | ChoiceId<'medical-devices'> | OwnId;

@@ -1,0 +1,143 @@
+import { inverterHoursKwh } from '../../physics/panel/inverter-hours';
+import { panelHoursKwh } from '../../physics/panel/panel-hours';
+import { planeYear } from '../../physics/panel/plane-year';
+import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
+import { hourlyTemperatureC } from '../../physics/weather/hourly-temperature';
+import { type Weather, weatherYears } from '../../physics/weather/weather-years';
+import { panelAssumption } from '../../tables/panel-figures';
+import { persistenceFigures } from '../../tables/weather-persistence';
+import type { Home, Load, Site } from '../home';
+import { panelTraits, type Roof, roofOf } from '../solar/roof';
+import { followedHoursKw, followers, hourlyLoadKw } from './hourly-load';
+
+/** Years of weather drawn for a plan, and the seed that gives the same ones again. */
+export const WEATHER_YEARS = 100;
+export const WEATHER_SEED = 20261125;
+
+/** Years of days at a place, the same for the same seed. */
+export function drawWeather({ place }: Site, years: number, seed = WEATHER_SEED): Weather {
+  return weatherYears({
+    climate: place.climate,
+    persistence: persistenceFigures(place.climate),
+    latDeg: place.latDeg,
+    years,
+    seed,
+  });
+}
+
+/**
+ * A hundred years of hours at this home: temperature, what the loads draw, what one kW of panels gives.
+ * Each series is made on first use and kept. Hours count from 1 January, 8,760 a year, local standard time.
+ */
+export class SyntheticYears {
+  readonly roof: Roof | null;
+  private air: Float32Array | null = null;
+  private sun: Float32Array | null = null;
+  private dark: Float64Array | null = null;
+  private loads = new Map<string, Float64Array>();
+  private followed = new Map<string, Float64Array | null>();
+  private lastSun: { readonly panelsKw: number; readonly kw: Float64Array } | null = null;
+
+  constructor(
+    private readonly home: Pick<Home, 'site' | 'facts'>,
+    readonly years = WEATHER_YEARS,
+    readonly seed = WEATHER_SEED,
+    /** The weather of that place, years and seed where it was drawn before: it does not depend on the roof. */
+    private readonly weather = drawWeather(home.site, years, seed),
+  ) {
+    this.roof = roofOf(home.facts);
+  }
+
+  /** The same days over another home at this place, with series of its own; `sharing`: what loads draw is kept for both. */
+  over(home: Pick<Home, 'site' | 'facts'>, sharing = false): SyntheticYears {
+    const drawn = new SyntheticYears(home, this.years, this.seed, this.weather);
+    drawn.air = this.airC();
+    if (!sharing) return drawn;
+    drawn.loads = this.loads;
+    drawn.followed = this.followed;
+    return drawn;
+  }
+
+  /** Outdoor temperature, C. */
+  airC(): Float32Array {
+    this.air ??= hourlyTemperatureC(this.weather);
+    return this.air;
+  }
+
+  /** What these loads draw, kW, heating and cooling by the hour's temperature; of the first so many years where fewer are wanted. */
+  loadKw(loads: readonly Load[], years = this.years): Float64Array {
+    const key = `${years} ${loads.map(energyKey).join(' ')}`;
+    const kept = this.loads.get(key);
+    if (kept !== undefined) return kept;
+    const { climate } = this.home.site.place;
+    const hours = HOURS_PER_YEAR * Math.min(years, this.years);
+    const followed = this.followedKw(loads, hours);
+    const made = hourlyLoadKw(loads, this.airC().subarray(0, hours), climate, followed);
+    this.loads.set(key, made);
+    return made;
+  }
+
+  /** Heating and cooling by the hour are slow to work out, and many sets of loads share them. */
+  private followedKw(loads: readonly Load[], hours: number): Float64Array | null {
+    const key = followers(loads).map(energyKey).join(' ');
+    const kept = this.followed.get(key);
+    if (kept === null) return null;
+    if (kept !== undefined && kept.length >= hours) return kept.subarray(0, hours);
+    const { climate } = this.home.site.place;
+    const made = followedHoursKw(loads, this.airC().subarray(0, hours), climate);
+    this.followed.set(key, made);
+    return made;
+  }
+
+  /** What panels of so many kW give in each hour, kW; zeros without panels or roof. Not to be written to: others read it too. */
+  sunKw(panelsKw: number): Float64Array {
+    const perKw = panelsKw > 0 ? this.sunKwhPerKw() : null;
+    if (perKw === null) {
+      this.dark ??= new Float64Array(this.years * HOURS_PER_YEAR);
+      return this.dark;
+    }
+    if (this.lastSun?.panelsKw === panelsKw) return this.lastSun.kw;
+    const kw = new Float64Array(perKw.length);
+    for (let i = 0; i < kw.length; i++) kw[i] = perKw[i]! * panelsKw;
+    this.lastSun = { panelsKw, kw };
+    return kw;
+  }
+
+  /** Alternating-current kWh of each hour from one kW of panels on the roof; null without a roof. */
+  sunKwhPerKw(): Float32Array | null {
+    if (this.roof === null) return null;
+    this.sun ??= this.makeSun(this.roof);
+    return this.sun;
+  }
+
+  private makeSun(roof: Roof): Float32Array {
+    const { place } = this.home.site;
+    const clock = { lonDeg: place.lonDeg, utcOffsetH: place.utcOffsetH };
+    const year = planeYear(this.weather.sky, roof.plane, clock);
+    const hours = panelHoursKwh(this.weather, year, panelTraits(roof, place.climate.meanC));
+    return inverterHoursKwh(hours, {
+      ratedKw: 1 / panelAssumption('dcPerAcKw'),
+      ratedEfficiency: panelAssumption('inverterEfficiency'),
+      into: hours,
+    });
+  }
+}
+
+/** What the hours of a load depend on. */
+function energyKey({ id, runningWatts, kwhPerDay, shape }: Load): string {
+  const { winter, summer, mild } = kwhPerDay;
+  return [id, runningWatts.value, winter.value, summer.value, mild.value, shapeKey(shape)].join(
+    ':',
+  );
+}
+
+const shapeKeys = new WeakMap<readonly number[], string>();
+
+/** Hours of the day as a short text, made once for each list. */
+function shapeKey(shape: readonly number[]): string {
+  const known = shapeKeys.get(shape);
+  if (known !== undefined) return known;
+  const key = shape.map((share) => Math.round(1e6 * share)).join(',');
+  shapeKeys.set(shape, key);
+  return key;
+}

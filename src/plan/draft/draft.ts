@@ -1,0 +1,33 @@
+import type { Figure } from '../../quantity/figure';
+import type { Glance } from './glance';
+
+/** A load as the draft beside the question shows it. */
+export interface DraftLoad {
+  readonly id: string;
+  readonly name: string;
+  readonly rank: 'must' | 'good' | 'wait';
+  readonly runningWatts: Figure;
+  /** The household told of it; false: counted because nobody knows. */
+  readonly told: boolean;
+}
+
+/** What the answers add up to so far. A sum is null while no load is named. */
+export interface Draft {
+  /** The household has ranked its loads; before that a load's rank says nothing. */
+  readonly ranked: boolean;
+  readonly loads: readonly DraftLoad[];
+  /** Loads that must keep running, together, W. */
+  readonly runningWatts: Figure | null;
+  /** The same with the hardest start on top, VA. */
+  readonly startVa: Figure | null;
+  /** Energy of one day in the season asked for, must keep running only, kWh/day. */
+  readonly kwhPerDay: Figure | null;
+  /** The season those kilowatt-hours stand for: "a winter day". */
+  readonly day: string;
+  /** How many answers are "not sure" so far. */
+  readonly unsureCount: number;
+  /** The plan these answers would give. */
+  readonly glance: Glance;
+  /** Sentences to show below, such as answers that do not fit together. */
+  readonly lines: readonly string[];
+}

@@ -1,0 +1,68 @@
+import type { QuestionId } from '#compiled/question-ids.js';
+import type { Trial } from '../../advice/trial';
+import type { Home } from '../../home/home';
+import { isSource } from '../../kinds/ask-traits';
+import type { RouteKind } from '../../kinds/route-kind';
+import { traitsOf } from '../../kinds/route-traits';
+import type { Figure } from '../../quantity/figure';
+import type { Route } from '../../routes/route';
+import { sayStation } from '../../tables/say-station';
+import { sayIf } from '../../words/en/routes/say-if';
+import { missingForAdvice } from '../sureness/floor-of-answers';
+
+/** The plan so far, as the pane beside the question shows it: figures and ids, and names the plan gives. */
+export interface Glance {
+  /** Questions without whose answers nothing is advised; then there is no route. */
+  readonly missing: readonly QuestionId[];
+  readonly route: GlanceRoute | null;
+  /** The town whose weather counts, read back where a ZIP code was told. */
+  readonly nearTown: string | null;
+  readonly goalHours: Figure;
+  /** Somebody depends on a powered device, or nobody knows. */
+  readonly lifeSupport: Home['lifeSupport'];
+}
+
+export interface GlanceRoute {
+  readonly kind: RouteKind;
+  readonly title: string;
+  /** Something is bought; false where getting ready is all that is advised. */
+  readonly isSource: boolean;
+  readonly costUsd: Figure;
+  /** Hours; null when no end is foreseen while the supply holds. */
+  readonly hours: Figure | null;
+  readonly reachesGoal: boolean;
+  /** Names of what must run and is not carried. */
+  readonly leavesOut: readonly string[];
+  /** What has to be true before it works. */
+  readonly ifs: readonly string[];
+}
+
+/** A quick look at the plan, from a trial of the answers on a few drawn years. */
+export function glanceOf({ home, advice }: Trial): Glance {
+  const { goalHours, lifeSupport } = home;
+  const missing = missingForAdvice(home);
+  const route = missing.length > 0 ? null : glanceRoute(home, advice.route);
+  return { missing, route, nearTown: nearTown(home), goalHours, lifeSupport };
+}
+
+function nearTown({ facts, site }: Home): string | null {
+  const [nearest] = site.place.stations;
+  return facts.told('home-zip') && nearest !== undefined ? sayStation(nearest) : null;
+}
+
+function glanceRoute(home: Home, route: Route): GlanceRoute {
+  const { kind, title, costUsd, lasting, ifs } = route;
+  const { hours, reachesGoal } = lasting;
+  const left = new Set(route.leavesOut.filter((one) => one.must).map((one) => one.load));
+  const leavesOut = home.loads.filter(({ id }) => left.has(id)).map(({ name }) => name);
+  return {
+    kind,
+    title,
+    isSource: isSource(traitsOf[kind]),
+    costUsd,
+    hours,
+    reachesGoal,
+    leavesOut,
+    ifs: ifs.map(sayIf),
+  };
+}

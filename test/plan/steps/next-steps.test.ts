@@ -1,0 +1,21 @@
+import { expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import { frozenPlan } from '../../frozen-plans';
+
+const few = {
+  'home-zip': '48911',
+  'home-kind': 'house',
+  'heat-main': 'gas-furnace',
+  'must-run': ['heat', 'fridge'],
+  'engine-place': 'not sure',
+};
+
+test('a step to find something out says what to look for, and not its title alone', () => {
+  const steps = frozenPlan(few, '2026-11-25', 4).nextSteps.filter((one) => one.id === 'find-out');
+  expect(steps.length).toBeGreaterThan(1);
+  for (const { what } of steps) {
+    const asked = interview.questions.find(({ find }) => what.endsWith(find));
+    expect(asked, what).toBeDefined();
+    expect(what.toLowerCase()).toContain(asked!.says.toLowerCase());
+  }
+});

@@ -1,0 +1,37 @@
+import { describe, expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import { contradictions } from '../../../src/plan/contradictions';
+import { whyDraft } from '../../../src/plan/sureness/why-draft';
+import { answersOf } from '../../households/read-household';
+import { answeredHome } from '../../rules/some-home';
+
+const all = answersOf('tower-six');
+const reasons = (changed: Record<string, string | number | string[]>) => {
+  const answers = { ...all, ...changed };
+  const home = answeredHome(answers);
+  return whyDraft(home, interview, contradictions(home, answers));
+};
+
+describe('why a plan stays a draft', () => {
+  test('nothing keeps one with all answers a draft', () => {
+    expect(reasons({})).toEqual([]);
+  });
+
+  test('two answers that do not fit together do, whatever else is told', () => {
+    const found = reasons({ 'own-sources': ['engine-portable'], operators: 'none' });
+    expect(found[0]?.id).toBe('to-settle');
+    expect(found[0]?.says).toContain('settle this first');
+  });
+
+  test('each has words for the details and short ones for the first page', () => {
+    const found = reasons({ 'must-run': 'not sure', 'medical-devices': 'not sure' });
+    expect(found.map((why) => why.id)).toEqual(
+      expect.arrayContaining(['life-unknown', 'open-answers']),
+    );
+    const open = found.find((why) => why.id === 'open-answers')!;
+    expect(open.short).toMatch(/^\d+ answers? (is|are) still open$/);
+    expect(open.says.length).toBeGreaterThan(open.short.length);
+    const must = interview.questions.find((one) => one.id === 'must-run')!;
+    expect(open.says).toContain(must.ask);
+  });
+});
