@@ -52,29 +52,39 @@ function problemOf(seed: number): Problem {
 
 /**
  * Least money for a battery of B kWh and S kW of panels that carry all outages but one, chosen freely and with every hour known
- * beforehand: a mixed-integer program, solved by HiGHS (Huangfu & Hall 2018).
- *   min p B + q S    s.t.   s(0) = B,  s(t) = s(t-1) + eta_c c - d / eta_d - idle,  0 <= s <= B,  d + S sun - w - c + M z >= load
+ * beforehand: a mixed-integer program, solved by HiGHS (Huangfu & Hall 2018). With x = S sun - load (1 - z) what is over,
+ *   min p B + q S    s.t.   s(0) = B,  s(t) <= s(t-1) + min(eta_c x, x / eta_d) - idle (1 - z),  0 <= s <= B.
+ * An outage that fails (z = 1) asks for nothing, so no large constant is needed. Hours without sun stand in one row, since the store
+ * only falls in them; the limits of power are never met here.
  */
 function leastByProgram({ loadKw, sunKw }: Problem): { usd: number; kwh: number; kw: number } {
   const rows: string[] = [];
-  const bounds: string[] = [' 0 <= B <= 60', ' 0 <= S <= 4'];
-  const many = 100;
+  const { chargeEfficiency, dischargeEfficiency, idleKw } = limits;
   for (let i = 0; i < OUTAGES; i++) {
+    let before = 'B';
+    let dark = 0;
+    const goOn = (at: number, asked: number, sun: string) => {
+      rows.push(` s${i}_${at} - ${before} ${sun} - ${asked} z${i} <= ${-asked}`);
+    };
     for (let h = 0; h < HOURS; h++) {
-      const [id, at] = [`${i}_${h}`, i * HOURS + h];
-      const before = h === 0 ? ' - B' : ` - s${i}_${h - 1}`;
-      rows.push(
-        ` e${id}: s${id}${before} - ${limits.chargeEfficiency} c${id} + ${1 / limits.dischargeEfficiency} d${id} - ${many} z${i} <= ${-limits.idleKw}`,
-        ` f${id}: s${id} - B <= 0`,
-        ` l${id}: d${id} + ${sunKw[at]!} S - c${id} + ${many} z${i} >= ${loadKw[at]!}`,
-      );
-      bounds.push(` 0 <= c${id} <= ${limits.chargeKw}`, ` 0 <= d${id} <= ${limits.dischargeKw}`);
+      const at = i * HOURS + h;
+      const [load, sun] = [loadKw[at]!, sunKw[at]!];
+      if (sun < 1e-9) dark += idleKw + load / dischargeEfficiency;
+      else
+        for (const share of [chargeEfficiency, 1 / dischargeEfficiency])
+          goOn(at, idleKw + share * load, `- ${share * sun} S`);
+      const lastDark = h === HOURS - 1 || sunKw[at + 1]! >= 1e-9;
+      if (sun < 1e-9 && !lastDark) continue;
+      if (sun < 1e-9) goOn(at, dark, '');
+      dark = 0;
+      before = `s${i}_${at}`;
+      rows.push(` ${before} - B <= 0`);
     }
   }
   const fails = Array.from({ length: OUTAGES }, (_, i) => `z${i}`);
   rows.push(` most: ${fails.join(' + ')} <= ${MAY_FAIL}`);
   const solved = highs.solve(
-    `Minimize\n obj: ${USD_PER_KWH} B + ${USD_PER_KW} S\nSubject To\n${rows.join('\n')}\nBounds\n${bounds.join('\n')}\nBinary\n ${fails.join(' ')}\nEnd`,
+    `Minimize\n obj: ${USD_PER_KWH} B + ${USD_PER_KW} S\nSubject To\n${rows.join('\n')}\nBounds\n 0 <= B <= 60\n 0 <= S <= 4\nBinary\n ${fails.join(' ')}\nEnd`,
   );
   expect(solved.Status).toBe('Optimal');
   const of = (name: string) => (solved.Columns[name] as { Primal: number }).Primal;
