@@ -23,6 +23,12 @@ export function electricalData(
       order: namedLoads(home, one.order),
       keepApart: one.keepApart.map((pair) => namedLoads(home, pair)),
     })),
+    siting: electrical.siting.map((point) => ({
+      verdict: point.verdict,
+      code: point.code,
+      says: words.forElectrician.siting(point),
+      cite: point.cite,
+    })),
     highEnd: electrical.highEnd.map((gap) => ({
       ...gap,
       measure: namedLoads(home, gap.measure),

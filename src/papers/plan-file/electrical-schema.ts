@@ -158,6 +158,7 @@ export const electricalSchema = z.strictObject({
   siting: z.array(
     z.strictObject({
       verdict: z.enum(['no', 'ask', 'needed', 'kept']),
+      code: z.string(),
       says: z.string(),
       cite: z.string(),
     }),

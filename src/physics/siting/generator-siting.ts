@@ -8,10 +8,13 @@ export type GeneratorSpot =
   | 'inside' // house, garage, basement, shed, crawl space, doors open or not
   | null; // not known
 
+/** What decides it. */
+export type GeneratorSitingWhy = 'indoors' | 'under-roof' | 'not-known' | 'far-enough' | 'too-near';
+
 export interface GeneratorSiting {
   /** `no`: must not run there. `far-enough`: the distance is kept. `ask`: a fact is missing, or it is a fixed generator too near. */
   readonly verdict: 'no' | 'far-enough' | 'ask';
-  readonly reason: string;
+  readonly why: GeneratorSitingWhy;
 }
 
 /**
@@ -26,16 +29,14 @@ export function generatorSiting(of: {
   leastFt: number;
 }): GeneratorSiting {
   mustNotBeNegative('leastFt', of.leastFt, 'ft');
-  if (of.spot === 'inside')
-    return { verdict: 'no', reason: 'exhaust kills indoors, doors open or not' };
-  if (of.spot === 'under-roof') return { verdict: 'no', reason: 'a roof holds the exhaust' };
+  if (of.spot === 'inside') return { verdict: 'no', why: 'indoors' };
+  if (of.spot === 'under-roof') return { verdict: 'no', why: 'under-roof' };
   if (of.spot === null || of.nearestOpeningFt === null) {
-    return { verdict: 'ask', reason: 'where it stands or how far the openings are is not known' };
+    return { verdict: 'ask', why: 'not-known' };
   }
   mustNotBeNegative('nearestOpeningFt', of.nearestOpeningFt, 'ft');
   if (of.nearestOpeningFt >= of.leastFt) {
-    return { verdict: 'far-enough', reason: `${of.leastFt} ft or more from every opening` };
+    return { verdict: 'far-enough', why: 'far-enough' };
   }
-  const reason = `nearer than ${of.leastFt} ft to an opening`;
-  return { verdict: of.kind === 'portable' ? 'no' : 'ask', reason };
+  return { verdict: of.kind === 'portable' ? 'no' : 'ask', why: 'too-near' };
 }

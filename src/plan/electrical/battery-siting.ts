@@ -5,7 +5,7 @@ import type { Route } from '../../routes/route';
 import { batteryType } from '../../tables/battery-types';
 import { storageLimits } from '../../tables/storage-limits';
 import { isFixedBattery } from './route-traits';
-import type { SitingPoint } from './siting';
+import type { SitingPoint } from './siting-point';
 
 const cite = 'IRC 2021 R328 (2024: R330), NFPA 855 chapter 15';
 
@@ -25,16 +25,10 @@ export function batterySiting(home: Home, route: Route): SitingPoint[] {
   const told = home.facts.told('battery-place') ? String(home.facts.value('battery-place')) : null;
   const place = told === null ? undefined : placeOf[told];
   if (place === undefined) {
-    return [
-      {
-        verdict: 'ask',
-        says: 'No place for the battery is known. The building department agrees to one before anything is bought.',
-        cite,
-      },
-    ];
+    return [{ verdict: 'ask', code: 'battery-place-not-known', cite }];
   }
-  const found = storageFindings(unitsOf(route.nameplateKwh, place), storageLimits).map(sayFinding);
-  const once = [...new Map(found.map((point) => [point.says, point])).values()];
+  const found = storageFindings(unitsOf(route.nameplateKwh, place), storageLimits).map(pointOf);
+  const once = [...new Map(found.map((point) => [JSON.stringify(point), point])).values()];
   return [
     ...once,
     ...alwaysNeeded(place),
@@ -59,40 +53,20 @@ function unitsOf(kwh: number, place: StoragePlace): StorageUnit[] {
   }));
 }
 
-function sayFinding(found: StorageFinding): SitingPoint {
-  const { limit } = found;
-  const says = {
-    'unit-too-large': `One unit over ${limit} kWh falls under the commercial rules.`,
-    'place-not-allowed':
-      'No large battery in a bedroom, a closet that opens into one, or a living space.',
-    'units-too-close': `Between two units: ${limit} in, unless a fire test (UL 9540A) shows that less is enough.`,
-    'too-near-opening': `From doors and windows that open into the home: ${limit} in. Measure it on site.`,
-    'needs-vehicle-protection': `Where a car can reach it: underside ${limit} in or more above the floor, or a barrier.`,
-    'place-over-limit': `More than the ${limit} kWh allowed in this kind of place.`,
-    'total-check-local': 'Some places cap the whole home: ask the fire department.',
-  }[found.id];
-  return { verdict: found.verdict === 'fails' ? 'no' : 'ask', says, cite };
+function pointOf({ id, verdict, limit }: StorageFinding): SitingPoint {
+  return { verdict: verdict === 'fails' ? 'no' : 'ask', code: id, limit: limit ?? null, cite };
 }
 
 function alwaysNeeded(place: StoragePlace): SitingPoint[] {
   const detector =
-    place === 'garage'
-      ? 'A heat detector joined to the smoke alarms, for a smoke alarm is seldom listed for a garage.'
-      : 'A smoke alarm in the same space, joined to the others.';
+    // A smoke alarm is seldom listed for a garage.
+    place === 'garage' ? 'heat-detector' : 'smoke-alarm';
   const points: SitingPoint[] = [
-    { verdict: 'needed', says: detector, cite: 'IRC 2021 R328.7' },
-    {
-      verdict: 'needed',
-      says: 'Listed to UL 9540; the installer shows the listing and the fire-test report.',
-      cite,
-    },
+    { verdict: 'needed', code: detector, cite: 'IRC 2021 R328.7' },
+    { verdict: 'needed', code: 'battery-listed', cite },
   ];
   if (place === 'utility-space') {
-    points.push({
-      verdict: 'needed',
-      says: 'Finished or noncombustible walls and ceiling; bare wood framing gets 5/8 in Type X gypsum (from memory).',
-      cite,
-    });
+    points.push({ verdict: 'needed', code: 'finished-walls', cite });
   }
   return points;
 }
@@ -101,20 +75,8 @@ function floodPoint({ facts }: Home, place: string): SitingPoint[] {
   if (facts.told('flood-history') && facts.is('flood-history', 'never')) return [];
   const low = place === 'basement' && facts.is('flood-history', 'inside');
   return low
-    ? [
-        {
-          verdict: 'no',
-          says: 'Water has been inside, or it is not known: not in the basement.',
-          cite: 'local flood rules',
-        },
-      ]
-    : [
-        {
-          verdict: 'needed',
-          says: 'Above the highest water known and the local flood level.',
-          cite: 'local flood rules',
-        },
-      ];
+    ? [{ verdict: 'no', code: 'flooded-basement', cite: 'local flood rules' }]
+    : [{ verdict: 'needed', code: 'above-high-water', cite: 'local flood rules' }];
 }
 
 const unheated = ['attached-garage', 'detached', 'outside-wall', 'shed-unheated'];
@@ -125,19 +87,25 @@ function temperaturePoints({ site }: Home, place: string): SitingPoint[] {
   const leastF = batteryType('lithium-iron-phosphate').leastChargeC * 1.8 + 32;
   const { meanC, rangeK } = site.place.climate;
   const coldMonths = meanC.filter((mean, m) => (mean - rangeK[m]! / 2) * 1.8 + 32 < leastF).length;
-  const air = `The air goes from ${Math.round(site.coldF)} to ${Math.round(site.hotF)} °F over a usual year`;
-  if (site.coldF >= leastF)
+  const { coldF, hotF } = site;
+  if (coldF >= leastF)
     return [
       {
         verdict: 'needed',
-        says: `${air}; the maker's range must cover it.`,
+        code: 'air-range',
+        coldF,
+        hotF,
         cite: 'TMY3 climate of the stations used',
       },
     ];
   return [
     {
       verdict: 'needed',
-      says: `${air}, and in ${coldMonths} months a usual night is below ${leastF} °F. A lithium battery must not be charged below ${leastF} °F: a unit with its own heater that holds charging back, or a warmer place.`,
+      code: 'charging-below-freezing',
+      coldF,
+      hotF,
+      coldMonths,
+      leastF,
       cite: 'TMY3 climate of the stations used; common practice for lithium iron phosphate',
     },
   ];

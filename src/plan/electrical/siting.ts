@@ -9,14 +9,7 @@ import { roofPathways } from '../../tables/roof-pathways';
 import { sitingDistances } from '../../tables/siting-distances';
 import { batterySiting } from './battery-siting';
 import { hasGenerator, isFixedBattery } from './route-traits';
-
-/** One thing to check about where the equipment stands. */
-export interface SitingPoint {
-  /** `no`: not so. `ask`: the department or a measurement decides. `needed`: must be there. `kept`: as answered, the distance is kept. */
-  readonly verdict: 'no' | 'ask' | 'needed' | 'kept';
-  readonly says: string;
-  readonly cite: string;
-}
+import type { SitingPoint } from './siting-point';
 
 /** Where battery, generator, fuel and panels may stand, with what each place needs. */
 export function sitingOf(home: Home, route: Route): SitingPoint[] {
@@ -42,7 +35,7 @@ function generatorPoints(home: Home, route: Route): SitingPoint[] {
   const told = home.facts.told('engine-place') ? String(home.facts.value('engine-place')) : '';
   // Paced off at 20 ft or more; for a fixed generator that is not yet the 25 ft asked.
   const nearestOpeningFt = told === 'open-20ft' ? 20 : told === 'open-closer' ? 0 : null;
-  const { verdict, reason } = generatorSiting({
+  const { verdict, why } = generatorSiting({
     kind,
     spot: spots[told] ?? null,
     nearestOpeningFt,
@@ -51,24 +44,26 @@ function generatorPoints(home: Home, route: Route): SitingPoint[] {
   const points: SitingPoint[] = [
     {
       verdict: verdict === 'far-enough' ? 'kept' : verdict,
-      says: `Generator: ${leastFt} ft from every door, window and vent, the neighbors' too (${reason}). Exhaust points away; nothing with a roof over it.`,
+      code: 'generator-distance',
+      leastFt,
+      why,
       cite: namedValue(sitingDistances, `${kind}-engine-to-home`).source ?? 'CPSC',
     },
     {
       verdict: 'needed',
-      says: 'Carbon monoxide alarms with batteries on each floor and by the bedrooms before it first runs.',
+      code: 'co-alarms',
       cite: 'CPSC; UL 2034',
     },
     {
       verdict: 'ask',
-      says: 'Noise at the lot line and quiet hours: ask the town.',
+      code: 'noise',
       cite: 'local ordinance',
     },
   ];
   if (kind === 'standby') {
     points.push({
       verdict: 'needed',
-      says: 'A stop for the generator outside, in easy reach and labeled.',
+      code: 'stop-outside',
       cite: 'NEC 2020 445.18(D), 2023 445.19(C)',
     });
   }
@@ -79,15 +74,18 @@ function fuelPoints(home: Home, route: Route): SitingPoint[] {
   if (!hasGenerator(route) || route.fuel === null) return [];
   const amount = (id: string) => namedValue(fuelStorage, id).value;
   if (route.fuel.fuel === 'gasoline') {
-    const most = amount('gasoline-total-gal');
+    const totalGal = amount('gasoline-total-gal');
     const kept = home.facts.told('gasoline-gallons')
       ? home.facts.number('gasoline-gallons')!
       : null;
-    const over = kept !== null && kept > most;
+    const overGal = kept !== null && kept > totalGal ? kept : null;
     return [
       {
-        verdict: over ? 'no' : 'needed',
-        says: `Gasoline: in cans of ${amount('gasoline-can-gal')} gal or less, never in the home; ${most} gal is a usual limit, many places allow less${over ? `, and ${kept} gal are kept` : ''}.`,
+        verdict: overGal === null ? 'needed' : 'no',
+        code: 'gasoline-kept',
+        canGal: amount('gasoline-can-gal'),
+        totalGal,
+        overGal,
         cite: 'usual fire-code limit, from memory; the fire department decides',
       },
     ];
@@ -96,7 +94,7 @@ function fuelPoints(home: Home, route: Route): SitingPoint[] {
   return [
     {
       verdict: 'needed',
-      says: 'Propane outdoors, upright, valve shut when not in use; the supplier agrees to the generator on its tank.',
+      code: 'propane-outdoors',
       cite: 'NFPA 58',
     },
   ];
@@ -108,12 +106,12 @@ function shutOffPoints(route: Route): SitingPoint[] {
     points.push(
       {
         verdict: 'needed',
-        says: 'Battery disconnect in easy reach, outside for a home; from 2023 an emergency shutdown that shows on and off.',
+        code: 'battery-disconnect',
         cite: 'NEC 2020 480.7(B), 706.15(A); 2023 706.15(B)',
       },
       {
         verdict: 'needed',
-        says: 'Signs: where each source and its disconnect is, at the service and at the source.',
+        code: 'battery-signs',
         cite: 'NEC 702.7, 705.10, 706.15(C)',
       },
     );
@@ -123,12 +121,13 @@ function shutOffPoints(route: Route): SitingPoint[] {
     points.push(
       {
         verdict: 'needed',
-        says: `On the roof: paths of ${strip!.pathwayIn} in for firefighters and a strip at the ridge; none below an escape window. The fire department decides.`,
+        code: 'roof-paths',
+        pathIn: strip!.pathwayIn,
         cite: 'IRC R324.6, from memory',
       },
       {
         verdict: 'needed',
-        says: 'Rapid shutdown of the roof panels from outside: 30 V or less within 30 s outside the array, 80 V inside it.',
+        code: 'rapid-shutdown',
         cite: 'NEC 690.12 (2017 on)',
       },
     );

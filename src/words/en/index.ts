@@ -1,6 +1,7 @@
 import rules from '#compiled/words/en/rules.js';
 import { formatQuantity, formatRange } from '../../quantity/format-quantity';
 import type { Language } from '../language';
+import { forElectrician } from './electrical';
 import { firstSentence } from './first-sentence';
 import { firstSentences } from './first-sentences';
 import { form } from './form';
@@ -61,6 +62,7 @@ export const english = {
   lifeFirst: sayLifeFirst,
   leaveWithDevice: sayLeaveWithDevice,
   household,
+  forElectrician,
   form,
   sheets,
   measure: sayMeasure,

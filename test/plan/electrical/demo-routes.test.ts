@@ -96,7 +96,7 @@ describe('the electrical half of a demo home', () => {
   test('places a battery with its distances, detector and limits', () => {
     const plan = planOf('ridge-road', { 'battery-place': 'attached-garage' });
     const says = electricalBy(plan, 'battery-circuits')
-      .siting.map((point) => point.says)
+      .siting.map(english.forElectrician.siting)
       .join(' ');
     for (const words of ['36 in', '48 in', 'heat detector', 'UL 9540', 'below 32 °F'])
       expect(says).toContain(words);

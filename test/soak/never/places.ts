@@ -1,6 +1,7 @@
 import { hasFixedBattery, hasGenerator } from '../../../src/kinds/ask-traits';
 import { traitsOf } from '../../../src/kinds/route-traits';
 import type { Route } from '../../../src/routes/route';
+import { english } from '../../../src/words/en';
 import { electricalFor, faultsIf, type Held, type HeldOfRoutes, openRoutes } from '../seen';
 
 const kinds = (routes: readonly Route[]) => routes.map((route) => route.kind);
@@ -36,7 +37,7 @@ export const coldBattery: Held = (seen) => {
   const routes = openRoutes(seen).filter((route) => hasFixedBattery(traitsOf[route.kind]));
   if (!cold || site.coldF >= 32 || routes.length === 0) return null;
   const bad = routes.filter((route) => {
-    const said = electricalFor(seen, route).siting.map((point) => point.says);
+    const said = electricalFor(seen, route).siting.map(english.forElectrician.siting);
     return !said.join(' ').includes('must not be charged below 32 °F');
   });
   return faultsIf(kinds(bad), 'charging in the cold is not warned of');

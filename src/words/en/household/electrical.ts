@@ -1,9 +1,11 @@
 import type { PanelFit } from '../../../plan/electrical/panel-fit';
+import type { SitingPoint } from '../../../plan/electrical/siting-point';
 import type { RouteStarting } from '../../../plan/electrical/starting';
 import type { WayOut } from '../../../plan/electrical/way-out';
 import type { WireRun } from '../../../plan/electrical/wires';
 import type { Figure } from '../../../quantity/figure';
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { saySiting } from '../electrical/say-siting';
 
 const kva = (va: number) => (va / 1000).toFixed(1);
 
@@ -13,7 +15,7 @@ export const electrical = {
   /** With a space before it. */
   neutral: (amps: number) => ` The service neutral carries ${Math.round(amps)} A of it (220.61).`,
   metered: (says: string) => `Metered demand: ${says}`,
-  siting: ({ says, cite }: { says: string; cite: string }) => `${says} (${cite})`,
+  siting: (point: SitingPoint) => `${saySiting(point)} (${point.cite})`,
   /** `fitting`: the ways by which the source fits; `known`: main and bus are. */
   onThePanel(amps: number, fitting: PanelFit['ways'], known: boolean): string {
     const need = `Source on the panel: 1.25 x its current is ${Math.round(amps)} A`;
