@@ -67,7 +67,10 @@ program.write('\u001b[B\u001b[B');
 await until(() => /> Write this first plan/.test(shown()), 'the line that writes the plan');
 program.write('\r');
 await until(() => /Backup power plan/.test(shown()), 'the plan on the screen');
+// Esc asks before it leaves.
 program.write('\u001b');
+await until(() => /Y leave/.test(shown()), 'the question whether to leave');
+program.write('y');
 await until(() => exit !== null, 'the end');
 const missing = papers.filter((paper) => !existsSync(paper));
 for (const paper of papers) rmSync(paper, { force: true });

@@ -12,7 +12,7 @@ import type { Words } from '../words/words';
 import { wordsIn } from '../words/words-in';
 import { callName } from './call-name';
 import { changeCall } from './change-call';
-import { mayColor, whyLines } from './choose-face';
+import { whyLines } from './choose-face';
 import { DONE, FAILED } from './exit-codes';
 import type { Keeping, Settled } from './keeping';
 import { planPapers } from './plan-papers';
@@ -21,7 +21,7 @@ import { PLANNING, withProgress } from './progress';
 import type { Arguments } from './read-arguments';
 import { sayMissing } from './say-settled';
 
-/** How it went, and whether another home is to follow. */
+/** How it went, and whether the homes of this folder are to follow. */
 export interface Outcome {
   readonly code: number;
   readonly next: boolean;
@@ -51,7 +51,7 @@ export async function finishWithPlan(finished: Finished): Promise<Outcome> {
     looking === null
       ? writeBeside(dirname(home), { name, words, plan }, args.force)
       : ({ ok: false, says: looking } as const);
-  const next = await show(markdown, args);
+  const next = await show(markdown, name, args);
   const missing = sayMissing(keeping, settled);
   if (!written.ok) {
     printErr(`${written.says}\nThe plan is printed here instead:\n`);
@@ -82,14 +82,13 @@ function writeBeside(
   return last;
 }
 
-/** True when the reader wants to begin another home right away. */
-async function show(markdown: string, args: Arguments): Promise<boolean> {
+/** True when the reader goes on to the homes of this folder. */
+async function show(markdown: string, name: string, args: Arguments): Promise<boolean> {
   const { stdin, stdout, env } = process;
   if (whyLines({ env, stdin, stdout, plain: args.plain }) !== null) {
     printOut(markdown);
     return false;
   }
-  const { readPlan } = await import('../faces/screen/read-plan');
-  const left = await readPlan({ markdown, stdin, stdout, color: mayColor(env, args.color) });
-  return left === 'next';
+  const { readPlan } = await import('../faces/screen/plan/read-plan');
+  return (await readPlan({ name, markdown, stdin, stdout })) === 'homes';
 }

@@ -44,11 +44,15 @@ export async function interviewCommand(args: Arguments): Promise<number> {
     printErr('interview takes one home file, or none.\n');
     return WRONG_USAGE;
   }
-  const chosen = given === null ? await chooseFirst(args) : given;
-  if (typeof chosen === 'number') return chosen;
-  let outcome = await sit(args, chosen, chosen === null || !existsSync(chosen));
-  while (outcome.next) outcome = await sit(args, null, false);
-  return outcome.code;
+  let chosen = given === null ? await chooseFirst(args) : given;
+  let isFirst = true;
+  for (;;) {
+    if (typeof chosen === 'number') return chosen;
+    const outcome = await sit(args, chosen, isFirst && (chosen === null || !existsSync(chosen)));
+    if (!outcome.next) return outcome.code;
+    isFirst = false;
+    chosen = await chooseFirst(args);
+  }
 }
 
 /** The home to go on with, null for a new one, or the code to leave with. Without a home here, or with a script, a new one. */

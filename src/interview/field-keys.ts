@@ -25,7 +25,7 @@ export function helpFor(state: State, key: Key): Partial<State> {
 }
 
 /** The field after an editing key. */
-export function editField(state: State, key: Key): State['field'] {
+export function editField(state: Pick<State, 'field'>, key: Key): State['field'] {
   switch (key.name) {
     case 'text':
       return insertText(state.field, key.text);

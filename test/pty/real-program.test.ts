@@ -169,7 +169,7 @@ describe('the program itself, through a pseudo-terminal', () => {
     expect(readFileSync(join(folder, 'oak-lane.home.yaml'), 'utf8')).toMatch(/goal-hours: 4/);
   });
 
-  it('begins with the next home from the last screen', async () => {
+  it('leads from the plan to the homes of the folder, and to another home from there', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-pty-'));
     copyFileSync(household, join(folder, 'kim.home.yaml'));
     const terminal = await start({ args: ['--change', 'kim.home.yaml'], folder });
@@ -180,17 +180,19 @@ describe('the program itself, through a pseudo-terminal', () => {
     // The place told for a generator is read back; Enter alone does not confirm it.
     await terminal.shows('is all of this so?');
     terminal.press('\x1b[B\r\r\r');
-    await terminal.shows('N next home');
+    await terminal.shows('N homes');
     // It asks first. Enter chooses nothing unseen, and Esc comes back.
     for (const key of ['\x1b', '\r', 'n']) {
       terminal.press('n');
-      await terminal.shows('Y begin');
+      await terminal.shows('Y go there');
       terminal.press(key);
-      await terminal.shows('N next home');
+      await terminal.shows('N homes');
     }
     terminal.press('N');
-    await terminal.shows('Y begin');
+    await terminal.shows('Y go there');
     terminal.press('y');
+    await terminal.shows('its plan is written');
+    terminal.press('2\r');
     await terminal.shows(FIRST);
     terminal.press('9 \r');
     await terminal.shows(NAME);

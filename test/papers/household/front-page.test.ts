@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { planLines } from '../../../src/faces/screen/plan-lines';
+import { planLines } from '../../../src/faces/screen/plan/plan-lines';
 import { frontCautions } from '../../../src/papers/household/front/front-cautions';
 import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import type { Plan } from '../../../src/plan/plan';

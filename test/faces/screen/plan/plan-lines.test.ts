@@ -1,10 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { widthOf } from '../../src/faces/screen/line';
-import { planFrame } from '../../src/faces/screen/plan-frame';
-import { planLines } from '../../src/faces/screen/plan-lines';
-import { planMarkdown } from '../../src/papers/household/to-markdown';
-import { english } from '../../src/words/en';
-import { planOf } from '../households/read-household';
+import { widthOf } from '../../../../src/faces/screen/line';
+import { planLines } from '../../../../src/faces/screen/plan/plan-lines';
+import { planMarkdown } from '../../../../src/papers/household/to-markdown';
+import { english } from '../../../../src/words/en';
+import { planOf } from '../../../households/read-household';
 
 const texts = ['birch-street', 'tower-six', 'ridge-road'].map((name) =>
   planMarkdown(planOf(name), english),
@@ -38,16 +37,4 @@ describe.each(widths)('the plan in %i columns', (columns) => {
       expect(lost).toEqual([]);
     }
   });
-});
-
-test('the window of the plan never overflows, and its place is told in words', () => {
-  const lines = planLines(texts[0]!, 80);
-  for (const scroll of [0, 5, 100_000]) {
-    const frame = planFrame(lines, { columns: 80, rows: 24 }, { scroll, asking: false });
-    expect(frame.lines.length).toBeLessThanOrEqual(22);
-  }
-  const last = planFrame(lines, { columns: 80, rows: 24 }, { scroll: 100_000, asking: false });
-  expect(last.lines.map((l) => l.map((s) => s.text).join('')).join('\n')).toMatch(
-    /Lines \d+ to \d+ of \d+, the end/,
-  );
 });

@@ -1,28 +1,69 @@
 import { Marked, type Token, type Tokens } from 'marked';
 import { markedTerminal } from 'marked-terminal';
 import wrapAnsi from 'wrap-ansi';
-import { widthOf } from './line';
+import { widthOf } from '../line';
 
 /** Nothing in a terminal is easier to read for being wider than this. */
 const WIDEST = 100;
+
+/** A heading that begins a section, and the line it stands on. */
+export interface Section {
+  readonly title: string;
+  readonly line: number;
+}
+
+/** The plan laid out for one width. */
+export interface LaidOut {
+  readonly lines: readonly string[];
+  /** First line of each block of the Markdown (a paragraph, a list, a table). The same blocks at every width. */
+  readonly blocks: readonly number[];
+  /** Headings of the second rank. What stands before the first is the front page. */
+  readonly sections: readonly Section[];
+}
 
 /**
  * The plan's Markdown as lines for a terminal, none wider than `columns`. A table that does not fit becomes
  * "label: value" lines, row by row. Colors are those of the terminal library, or none where color is off.
  */
-export function planLines(markdown: string, columns: number): string[] {
+export function layOut(markdown: string, columns: number): LaidOut {
   const width = Math.min(columns, WIDEST);
   const reader = new Marked();
-  const tokens = reader.lexer(markdown).flatMap((token) => narrow(reader, token, columns));
   // The library's own line breaking does not reach into lists, so ours does it all.
   reader.use(
     markedTerminal({ width, reflowText: false, tab: 2, showSectionPrefix: false }) as never,
   );
-  const text = reader.parser(Object.assign(tokens, { links: {} }) as never) as string;
-  const lines = text.trimEnd().split('\n');
-  return lines
-    .flatMap((line) => (TABLE_LINE.test(line) ? [line] : fold(line, width)))
-    .filter((line, i, all) => line.trim() !== '' || (all[i - 1] ?? '').trim() !== '');
+  const lines: string[] = [];
+  const blocks: number[] = [];
+  const sections: Section[] = [];
+  for (const token of reader.lexer(markdown)) {
+    if (token.type === 'space') continue;
+    blocks.push(lines.length);
+    if (token.type === 'heading' && token.depth === 2) {
+      sections.push({ title: titleOf(token as Tokens.Heading), line: lines.length });
+    }
+    const tokens = Object.assign(narrow(reader, token, columns), { links: {} });
+    const text = (reader.parser(tokens as never) as string).replace(/^\n+/, '').trimEnd();
+    lines.push(...text.split('\n').flatMap((line) => broken(line, width)), '');
+  }
+  return { lines: onceBlank(lines), blocks, sections };
+}
+
+/** The lines alone. */
+export function planLines(markdown: string, columns: number): readonly string[] {
+  return layOut(markdown, columns).lines;
+}
+
+function titleOf({ text }: Tokens.Heading): string {
+  return text.replace(/[*_`]/g, '');
+}
+
+function broken(line: string, width: number): string[] {
+  return TABLE_LINE.test(line) ? [line] : fold(line, width);
+}
+
+/** Without the blank line at the end. */
+function onceBlank(lines: readonly string[]): string[] {
+  return lines.at(-1) === '' ? lines.slice(0, -1) : [...lines];
 }
 
 /** A line of a drawn table, which fits already and must not be folded. */

@@ -1,0 +1,78 @@
+import type { Key } from '../../../interview/key';
+import type { Frame } from '../frame';
+import { glyphsFor } from '../glyphs';
+import { runView } from '../run-view';
+import { type Size, sizeOf } from '../watch-size';
+import { measurePlan, planColumns } from './measure-plan';
+import type { BesideKey } from './plan-foot';
+import { planFrame } from './plan-frame';
+import { type Left, letterOf, onPlanKey } from './plan-keys';
+import { type LaidOut, layOut } from './plan-lines';
+import { PLAN_START, type PlanState } from './plan-state';
+
+/** A view of its own over the plan, such as what if or explain. */
+export interface BesideView {
+  readonly frame: (size: Size) => Frame;
+  /** 'back' is the plan again, where it was left. A key too many must not end the sitting. */
+  readonly take: (key: Key) => 'back' | 'stay';
+  /** What keys belong to just now, in a word. */
+  readonly step: () => string;
+}
+
+/** The key that opens it from the text of the plan. Letters N, Q and signs are taken. */
+export interface Beside extends BesideKey {
+  readonly open: () => BesideView;
+}
+
+export interface PlanReading {
+  readonly name: string;
+  readonly markdown: string;
+  readonly stdin: NodeJS.ReadStream;
+  readonly stdout: NodeJS.WriteStream;
+  readonly beside?: readonly Beside[];
+}
+
+/** Show the plan in a window that never overflows. Resolves when the reader leaves it. */
+export function readPlan(reading: PlanReading): Promise<Left> {
+  const { name, markdown, stdin, stdout, beside = [] } = reading;
+  const laidOut = remember(markdown);
+  const glyphs = glyphsFor(process.env);
+  let state: PlanState = PLAN_START;
+  let over: BesideView | null = null;
+  const partsAt = (size: Size) => {
+    return { name, plan: laidOut(planColumns(size)), state, size, glyphs, beside };
+  };
+  return runView<Left>({
+    stdin,
+    stdout,
+    step: () => (over === null ? `plan ${state.view}` : `beside ${over.step()}`),
+    frame: (size) => {
+      return over === null ? planFrame(partsAt(size)) : over.frame(size);
+    },
+    take: (key) => {
+      if (over !== null) {
+        if (key.name === 'ctrl-c' || key.name === 'ctrl-s') return 'done';
+        if (over.take(key) === 'back') over = null;
+        return null;
+      }
+      const opened = beside.find(({ letter }) => letter === letterOf(key));
+      if (opened !== undefined && state.view === 'read') {
+        over = opened.open();
+        return null;
+      }
+      const next = onPlanKey(state, key, measurePlan(partsAt(sizeOf(stdout))).shown);
+      if (typeof next === 'string') return next;
+      state = next;
+      return null;
+    },
+  });
+}
+
+/** Lines are made anew only when the width has changed. */
+function remember(markdown: string): (columns: number) => LaidOut {
+  let made: { columns: number; plan: LaidOut } | null = null;
+  return (columns) => {
+    if (made?.columns !== columns) made = { columns, plan: layOut(markdown, columns) };
+    return made.plan;
+  };
+}
