@@ -12,7 +12,7 @@ export const PROGRAM = resolve('src/bin/lampkeeper.mjs');
 export async function tryThroughTerminal(seed: number, tally: Tally): Promise<void> {
   const random = seeded(seed ^ 0x6b65);
   // The shell outlives the program, and keys that come after its end, so that the terminal can be asked afterwards.
-  const script = `trap : INT QUIT; stty -a > before; '${process.execPath}' '${PROGRAM}'; echo $? > code; stty -a > after`;
+  const script = `trap : INT QUIT TSTP; stty -a > before; '${process.execPath}' '${PROGRAM}'; echo $? > code; stty -a > after`;
   const terminal = openTerminal(
     ['-c', script],
     { columns: 80, rows: 24 },
@@ -28,7 +28,9 @@ export async function tryThroughTerminal(seed: number, tally: Tally): Promise<vo
     terminal.press('\x1b[201~');
     await new Promise((done) => setTimeout(done, 100));
     terminal.press('\x03');
-    await terminal.ended();
+    // Ctrl+Z that came while the terminal was given back stops whoever has it, as it should; nobody else says `fg` here.
+    const goOn = setInterval(() => continueAll(terminal.pid), 100);
+    await terminal.ended().finally(() => clearInterval(goOn));
     const read = (name: string) =>
       execFileSync('cat', [`${terminal.folder}/${name}`], { encoding: 'utf8' });
     const code = Number(read('code'));
@@ -41,5 +43,14 @@ export async function tryThroughTerminal(seed: number, tally: Tally): Promise<vo
   } finally {
     terminal.kill('SIGKILL');
     rmSync(terminal.folder, { recursive: true, force: true });
+  }
+}
+
+/** Whoever was stopped in the terminal's own group goes on. */
+function continueAll(pid: number): void {
+  try {
+    process.kill(-pid, 'SIGCONT');
+  } catch {
+    // All have ended.
   }
 }
