@@ -2,6 +2,7 @@ import interview from '#compiled/questions.js';
 import type { HomeChoice, HomeHere } from '../faces/home-choice';
 import { besideTariff } from '../interview/beside-tariff';
 import { stillOpen } from '../interview/relevant';
+import { streetWords } from '../interview/street-answers';
 import { homesIn } from '../store/homes-here';
 import { whyLines } from './choose-face';
 import type { Arguments } from './read-arguments';
@@ -20,14 +21,18 @@ export async function chooseHere(args: Arguments): Promise<HomeChoice> {
 
 /** The homes of a folder, and how far each has come. */
 export function homesHere(folder: string): HomeHere[] {
-  return homesIn(folder, interview).map(({ name, file, answers, hasTariff, hasPlan }) => {
-    const context = { interview: besideTariff(interview, hasTariff), short: false };
-    return {
-      name,
-      file,
-      answered: answers === null ? null : Object.keys(answers).length,
-      open: answers === null ? 0 : stillOpen(context, answers).length,
-      hasPlan,
-    };
-  });
+  return homesIn(folder, interview).map(
+    ({ name, file, answers, hasTariff, hasPlan, changedAt }) => {
+      const context = { interview: besideTariff(interview, hasTariff), short: false };
+      return {
+        name,
+        file,
+        answered: answers === null ? null : Object.keys(answers).length,
+        open: answers === null ? 0 : stillOpen(context, answers).length,
+        hasPlan,
+        street: streetWords(interview, answers ?? {}, hasTariff),
+        changedAt,
+      };
+    },
+  );
 }

@@ -65,7 +65,7 @@ export const commandTable = {
     operands: '[HOME]',
     takes: 'home',
     says: 'ask about a home and write its plan; the word may be left out',
-    more: 'Without a home it begins a new one, or offers those begun in this folder. Each answer is on the disk before the next question. Stop at any time and go on later.',
+    more: 'Without a home it begins a new one, or offers those begun in this folder, and another one on the street of one of them: it takes over the place and what power costs, and nothing else. Each answer is on the disk before the next question. Stop at any time and go on later.',
     options: ['short', 'change', 'plain', 'tariff', 'as-of', 'force'],
     examples: [
       ['', 'start, or choose a home begun in this folder'],

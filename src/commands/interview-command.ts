@@ -3,13 +3,13 @@ import { dirname, resolve as resolvePath } from 'node:path';
 import interview from '#compiled/questions.js';
 import type { Tariff } from '../bill/tariff/tariff';
 import type { Later } from '../faces/door';
+import { sayTakenOver } from '../faces/home-choice';
 import type { Answers } from '../interview/answers';
 import { begin, welcome } from '../interview/begin';
 import { besideTariff } from '../interview/beside-tariff';
 import type { Context, State } from '../interview/state';
 import type { Unfinished } from '../interview/unfinished';
 import { homeFileName, nameOfFile } from '../store/home-file';
-import { homeFilesIn } from '../store/home-files';
 import { callName } from './call-name';
 import { mayColor, whyLines } from './choose-face';
 import { isCommand } from './command-table';
@@ -18,6 +18,7 @@ import type { Outcome } from './finish-with-plan';
 import type { Keeping, Settled } from './keeping';
 import { printErr } from './print';
 import type { Arguments } from './read-arguments';
+import { type Chosen, whichHome } from './which-home';
 
 /** What one run of the interview keeps in mind: which file, since when. */
 interface Sitting {
@@ -44,29 +45,23 @@ export async function interviewCommand(args: Arguments): Promise<number> {
     printErr('interview takes one home file, or none.\n');
     return WRONG_USAGE;
   }
-  let chosen = given === null ? await chooseFirst(args) : given;
+  let chosen =
+    given === null ? await whichHome(args, interruptedCode()) : { file: given, like: null };
   let isFirst = true;
   for (;;) {
     if (typeof chosen === 'number') return chosen;
-    const outcome = await sit(args, chosen, isFirst && (chosen === null || !existsSync(chosen)));
+    const outcome = await sit(args, chosen, isFirst);
     if (!outcome.next) return outcome.code;
     isFirst = false;
-    chosen = await chooseFirst(args);
+    chosen = await whichHome(args, interruptedCode());
   }
 }
 
-/** The home to go on with, null for a new one, or the code to leave with. Without a home here, or with a script, a new one. */
-async function chooseFirst(args: Arguments): Promise<string | null | number> {
-  if (!process.stdin.isTTY || homeFilesIn('.').length === 0) return null;
-  const { chooseHere } = await import('./choose-home');
-  const choice = await chooseHere(args);
-  if (choice.way === 'leave') return choice.interrupted ? interruptedCode() : DONE;
-  return choice.way === 'go-on' ? choice.file : null;
-}
-
 /** One home, from the first question to its plan or to where it was left. */
-async function sit(args: Arguments, given: string | null, isFirst: boolean): Promise<Outcome> {
+async function sit(args: Arguments, chosen: Chosen, isFirst: boolean): Promise<Outcome> {
+  const { file: given, like } = chosen;
   const asOf = args.asOf ?? today();
+  let taken: string | null = null;
   const sitting: Sitting = {
     args,
     given,
@@ -85,6 +80,12 @@ async function sit(args: Arguments, given: string | null, isFirst: boolean): Pro
       return { code: FAILED, next: false };
     }
   }
+  if (like !== null) {
+    const { takeOver } = await import('./take-over');
+    const { answers, tariff, names } = await takeOver(like);
+    Object.assign(sitting, { answers, tariff });
+    if (names.length > 0) taken = sayTakenOver(names);
+  }
   if (args.tariff !== null) {
     const { tariffFromFile } = await import('./own-tariff');
     const own = await tariffFromFile(args.tariff);
@@ -97,7 +98,9 @@ async function sit(args: Arguments, given: string | null, isFirst: boolean): Pro
   const context = contextOf(sitting);
   const begun = begin(context, sitting.answers, sitting.unfinished);
   const unsaved = sitting.looking ?? (await placeProblem(given));
-  const start = { ...(isFirst ? welcome(begun) : begun), unsaved };
+  const notice = taken ?? begun.notice;
+  const isNew = isFirst && (given === null || !existsSync(given));
+  const start = { ...(isNew && like === null ? welcome(begun) : begun), unsaved, notice };
   const state = await ask(sitting, context, start);
   const nothing = sitting.inputEnded && sameAnswers(start, state);
   const outcome = await close(sitting, state);

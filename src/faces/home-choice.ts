@@ -7,17 +7,58 @@ export interface HomeHere {
   /** Questions still open, judged as if each were answered "not sure". */
   readonly open: number;
   readonly hasPlan: boolean;
+  /** Short names of what another home of its street can take over; empty where nothing of it is told. */
+  readonly street: readonly string[];
+  /** When the file was last changed, ms since 1970. */
+  readonly changedAt: number;
 }
 
 /** What somebody chose of the homes here: one to go on with, a new one, or to leave. */
 export type HomeChoice =
   | { readonly way: 'go-on'; readonly file: string }
-  | { readonly way: 'new' }
+  /** Another one, beginning with what the street of that home shares. */
+  | { readonly way: 'new'; readonly like: string | null }
   | { readonly way: 'leave'; readonly interrupted: boolean };
 
 export const HOMES_TITLE = 'Homes in this folder';
 export const HOMES_HINT = 'Choose one to go on with, or begin another.';
-export const ANOTHER_HOME = 'Begin another home';
+const ANOTHER_HOME = 'Begin another home';
+
+/** The homes to choose from, and ways to begin another one. */
+export interface HomesChoice {
+  readonly labels: readonly string[];
+  readonly choices: readonly HomeChoice[];
+}
+
+/** The lines to choose from: the homes, then another one, and one on the street of the home changed last. */
+export function homesChoice(homes: readonly HomeHere[]): HomesChoice {
+  const goOn = homes.map(({ file }): HomeChoice => ({ way: 'go-on', file }));
+  const like = [...homes]
+    .filter(({ street }) => street.length > 0)
+    .sort((a, b) => b.changedAt - a.changedAt)[0];
+  const another: HomeChoice = { way: 'new', like: null };
+  if (like === undefined) {
+    return { labels: [...homes.map(sayHome), ANOTHER_HOME], choices: [...goOn, another] };
+  }
+  return {
+    labels: [...homes.map(sayHome), ANOTHER_HOME, sayStreet(like)],
+    choices: [...goOn, another, { way: 'new', like: like.file }],
+  };
+}
+
+function sayStreet({ name, street }: HomeHere): string {
+  return `Begin another home on the street of ${name}: it takes over ${listed(street)}, and nothing else`;
+}
+
+/** What a home has taken over, said at its first question. */
+export function sayTakenOver(street: readonly string[]): string {
+  return `Taken over from the home before, as its street shares it: ${listed(street)}. Nothing else. You can change each in the list of answers.`;
+}
+
+function listed(names: readonly string[]): string {
+  const last = names.at(-1) ?? '';
+  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
+}
 
 /** "kim: 34 answers, about 40 questions left". */
 export function sayHome({ name, answered, open, hasPlan }: HomeHere): string {

@@ -113,6 +113,7 @@ export const orderFileSchema = z.strictObject({
     place: z.array(z.string()),
     money: z.array(z.string()),
   }),
+  street: z.array(z.string()).min(1),
   mattersMost: z.array(z.string()).min(1),
   tariff: z.array(z.string()).min(1),
   retired: z.array(z.string()),

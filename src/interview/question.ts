@@ -77,10 +77,10 @@ export interface Topic {
   readonly title: string;
 }
 
-/** The whole interview as data, in asking order. */
 /** What is private about an answer: the name of the files, who lives there and their health, where, or money. */
 export type PrivateKind = 'name' | 'people' | 'place' | 'money';
 
+/** The whole interview as data, in asking order. */
 export interface Interview {
   readonly topics: readonly Topic[];
   readonly questions: readonly Question[];
@@ -94,6 +94,8 @@ export interface Interview {
   readonly readBack: Readonly<Record<string, readonly string[]>>;
   /** Ids of what a household may not want to hand on, by kind. */
   readonly private: Readonly<Record<PrivateKind, readonly string[]>>;
+  /** Ids of what the homes of a street have in common, besides what a tariff tells. */
+  readonly street: readonly string[];
   /** Ids of what changes the plan most or could hurt: while one is open the plan is a draft. */
   readonly mattersMost: readonly string[];
   /** What may be looked at later, by place. */

@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, readdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -69,6 +69,26 @@ describe('the first screen', () => {
     terminal.press('\r');
     await terminal.shows(FIRST);
     expect(existsSync(join(folder, '.oak.home.yaml.open'))).toBe(true);
+  });
+
+  it('begins another home on the street of one, with its place and prices and nothing else', async () => {
+    const told =
+      '  home-zip: "48911"\n  bill-price: 19 c/kWh\n  people-risk: [over-65]\n  budget-now: $500\n';
+    const folder = folderWith({ kim: `${begun('kim')}${told}` });
+    const terminal = await atHomes({ folder });
+    await terminal.shows('on the street of kim');
+    terminal.press('3\r');
+    await terminal.shows(FIRST);
+    await terminal.shows('Taken over from the home before');
+    terminal.press('9 \r');
+    await terminal.shows('What short name');
+    terminal.press('lee\r');
+    await terminal.shows('People');
+    terminal.press('\x03');
+    await terminal.ended();
+    const kept = readFileSync(join(folder, 'lee.home.yaml'), 'utf8');
+    const ids = [...kept.matchAll(/^ {2}([a-z-]+):/gm)].map((match) => match[1]);
+    expect(ids).toEqual(['now-danger', 'home-name', 'home-zip', 'bill-price']);
   });
 
   it('begins another home from that list, and leaves it without a trace', async () => {

@@ -1,5 +1,5 @@
 import { visible } from '../../quantity/visible';
-import { ANOTHER_HOME, HOMES_TITLE, type HomeChoice, sayHome } from '../home-choice';
+import { HOMES_TITLE, type HomeChoice, homesChoice } from '../home-choice';
 import type { HomesShown } from '../screen/choose-home';
 import { LineReader } from './line-reader';
 
@@ -7,7 +7,7 @@ import { LineReader } from './line-reader';
 export async function chooseHomeByLine(of: HomesShown): Promise<HomeChoice> {
   const { homes, stdin, stdout } = of;
   const say = (lines: readonly string[]) => stdout.write(`${visible(lines.join('\n'))}\n`);
-  const labels = [...homes.map(sayHome), ANOTHER_HOME];
+  const { labels, choices } = homesChoice(homes);
   say([`${HOMES_TITLE}:`, ...labels.map((label, i) => `${i + 1}. ${label}.`)]);
   say(['Type a number, or stop.']);
   const reader = new LineReader(stdin);
@@ -16,9 +16,8 @@ export async function chooseHomeByLine(of: HomesShown): Promise<HomeChoice> {
       const line = (await reader.next())?.trim().toLowerCase();
       if (line === undefined || line === 'stop') return { way: 'leave', interrupted: false };
       const at = labels.findIndex((_, i) => line === String(i + 1) || line === homes[i]?.name);
-      const home = homes[at];
-      if (home !== undefined) return { way: 'go-on', file: home.file };
-      if (at === homes.length) return { way: 'new' };
+      const choice = choices[at];
+      if (choice !== undefined) return choice;
       say([`Error: Type a number from 1 to ${labels.length}, or stop.`]);
     }
   } finally {

@@ -1,7 +1,7 @@
 import type { Key } from '../../interview/key';
 import { NO_ROW } from '../../interview/no-row';
 import { words } from '../../interview/words';
-import { ANOTHER_HOME, type HomeChoice, type HomeHere, sayHome } from '../home-choice';
+import { type HomeChoice, type HomeHere, homesChoice } from '../home-choice';
 import { glyphsFor } from './glyphs';
 import { homesFrame } from './homes-frame';
 import { runView } from './run-view';
@@ -21,21 +21,23 @@ interface At {
 
 /** The homes of this folder on the window, to go on with one or to begin another. */
 export function chooseHome({ homes, stdin, stdout }: HomesShown): Promise<HomeChoice> {
-  const labels = [...homes.map(sayHome), ANOTHER_HOME];
+  const { labels, choices } = homesChoice(homes);
   const glyphs = glyphsFor(process.env);
   let at: At = { row: NO_ROW, digits: '', error: null };
   return runView<HomeChoice>({
     stdin,
     stdout,
     step: () => 'homes',
-    frame: (size) => homesFrame({ labels, row: at.row, error: at.error, size, glyphs }),
+    frame: (size) => {
+      const { row, error } = at;
+      return homesFrame({ labels, homes: homes.length, row, error, size, glyphs });
+    },
     take: (key) => {
       if (['escape', 'ctrl-c', 'ctrl-s'].includes(key.name)) {
         return { way: 'leave', interrupted: key.name === 'ctrl-c' };
       }
       if (key.name === 'enter' && at.row !== NO_ROW) {
-        const home = homes[at.row];
-        return home === undefined ? { way: 'new' } : { way: 'go-on', file: home.file };
+        return choices[at.row]!;
       }
       at = moved(at, key, labels.length);
       return null;

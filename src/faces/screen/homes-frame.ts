@@ -10,6 +10,8 @@ import { windowLines } from './window-lines';
 
 export interface HomesParts {
   readonly labels: readonly string[];
+  /** How many of them are homes; what begins another one stands below. */
+  readonly homes: number;
   readonly row: number;
   readonly error: string | null;
   readonly size: Size;
@@ -19,11 +21,11 @@ export interface HomesParts {
 const KEYS = ['Up Down or number', 'Enter choose', 'Esc leave'];
 
 /** A title, the homes to choose from, and the keys. */
-export function homesFrame({ labels, row, error, size, glyphs }: HomesParts): Frame {
+export function homesFrame({ labels, homes, row, error, size, glyphs }: HomesParts): Frame {
   const width = textWidth(size.columns);
   const head = styled(wrapText(HOMES_TITLE, width), { bold: true });
   const hint = styled(wrapText(HOMES_HINT, width));
-  const block = rowsOf(labels, row, width);
+  const block = rowsOf(labels, homes, row, width);
   const message = error === null ? [] : wrapText(`Error: ${error}`, width);
   const foot = styled(flow(KEYS, width, '   '), { dim: true });
   const heights = fitParts(
@@ -62,13 +64,13 @@ export function homesFrame({ labels, row, error, size, glyphs }: HomesParts): Fr
   return { lines, cursor: null, maxScroll: 0, page: 1 };
 }
 
-/** The last line, which begins another home, stands apart. */
-function rowsOf(labels: readonly string[], row: number, width: number) {
+/** What begins another home stands apart. */
+function rowsOf(labels: readonly string[], homes: number, row: number, width: number) {
   const lines: Line[] = [];
   const starts: number[] = [];
   let [from, to] = [0, 0];
   labels.forEach((label, i) => {
-    if (i > 0 && i === labels.length - 1) lines.push([]);
+    if (i > 0 && i === homes) lines.push([]);
     const start = lines.length;
     starts.push(start);
     lines.push(...labelLines(`${i + 1}. `, label, i === row, width));
