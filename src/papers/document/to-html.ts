@@ -22,7 +22,7 @@ function element(block: Block, level: number): string {
     case 'boxes':
       return `<ul class="boxes">${items(block.items)}</ul>`;
     case 'blanks':
-      return `<dl class="blanks">${block.names.map((name) => `<dt>${escapeHtml(name)}</dt><dd>&nbsp;</dd>`).join('')}</dl>`;
+      return `<dl class="blanks">${block.names.map((name) => `<div><dt>${escapeHtml(name)}</dt><dd>&nbsp;</dd></div>`).join('')}</dl>`;
     case 'table':
       return table(block);
     case 'picture':

@@ -5,10 +5,21 @@ import type { Block } from './block';
 /** Columns of the Markdown of a sheet: it fits a terminal and a letter page. */
 export const MARKDOWN_COLUMNS = 80;
 
-/** Blocks as Markdown of at most 80 columns, an empty line between any two blocks. */
+/** Blocks as Markdown of at most 80 columns. A heading stands right over what it is about: a page holds more so. */
 export function blocksToMarkdown(blocks: readonly Block[]): string {
-  return blocks.map((block) => linesOf(block).join('\n')).join('\n\n');
+  return blocks
+    .map((block, i) => `${i === 0 ? '' : gap(blocks[i - 1]!, block)}${linesOf(block).join('\n')}`)
+    .join('');
 }
+
+/** A heading ends what stood before it in every reader of Markdown; a list ends a line of text. */
+function gap(before: Block, after: Block): string {
+  const tight = before.sort === 'heading' && after.sort !== 'table';
+  const list = before.sort === 'say' && startsList.includes(after.sort);
+  return tight || list ? '\n' : '\n\n';
+}
+
+const startsList: readonly Block['sort'][] = ['bullets', 'steps', 'boxes', 'blanks'];
 
 function linesOf(block: Block): string[] {
   switch (block.sort) {
@@ -27,9 +38,7 @@ function linesOf(block: Block): string[] {
     case 'boxes':
       return block.items.flatMap((item) => hanging('- [ ] ', item));
     case 'blanks':
-      return inPairs(block.names).flatMap((names) =>
-        hanging('- ', names.map((name) => `${name}: ${RULED}`).join('  ')),
-      );
+      return sharing(block.names).map(blankLine);
     case 'table':
       return tableLines(block);
     case 'picture': {
@@ -39,27 +48,27 @@ function linesOf(block: Block): string[] {
   }
 }
 
-const RULED = '\\_'.repeat(12);
+/** A line to write on. Between spaces and at the end of a line no reader takes it for a mark. */
+const RULED = '_'.repeat(12);
 
-/** Two short names share a line, which saves a sheet a page. */
-function inPairs(names: readonly string[]): string[][] {
+/** Names that fit beside each other with their lines to write on share a line, which saves a sheet a page. */
+function sharing(names: readonly string[]): string[][] {
   const lines: string[][] = [];
   for (const name of names) {
     const last = lines.at(-1);
-    const room = last?.length === 1 && last[0]!.length + name.length <= PAIR;
-    if (room) last.push(name);
+    if (last !== undefined && blankLine([...last, name]).length <= MARKDOWN_COLUMNS)
+      last.push(name);
     else lines.push([name]);
   }
   return lines;
 }
 
-/** Letters of two names that fit beside each other with their lines to write on. */
-const PAIR = 30;
+const blankLine = (names: readonly string[]) =>
+  `- ${names.map((name) => `${escaped(name)}: ${RULED}`).join('  ')}`;
 
 function hanging(mark: string, text: string): string[] {
   const pad = ' '.repeat(mark.length);
-  const said = text.split(RULED).map(escaped).join(RULED);
-  return folded(said, MARKDOWN_COLUMNS - mark.length).map(
+  return folded(escaped(text), MARKDOWN_COLUMNS - mark.length).map(
     (line, i) => (i === 0 ? mark : pad) + line,
   );
 }

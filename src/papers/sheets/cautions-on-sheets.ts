@@ -1,5 +1,7 @@
+import { traitsOf } from '../../kinds/route-traits';
 import type { Plan } from '../../plan/plan';
 import type { Finding } from '../../rules/rule';
+import type { RuleId } from '../../tables/rules';
 import { frontCautions } from '../household/front/front-cautions';
 
 /** So many fit, whole, on the first page of the sheet for the night beside when to leave. */
@@ -16,8 +18,15 @@ export function forTheNight(plan: Plan): Finding[] {
   const front = frontCautions(plan);
   const deadly =
     front.length > 0 ? front : plan.cautions.filter(({ severity }) => severity === DEADLY);
-  return deadly.slice(0, FOR_THE_NIGHT);
+  return deadly.filter(({ id }) => !isTheOrder(plan, id)).slice(0, FOR_THE_NIGHT);
 }
 
+/** The order at the panel stands on the sheet as its steps, one by one. */
+const isTheOrder = ({ advice }: Plan, id: RuleId) =>
+  id === 'interlock-order' && traitsOf[advice.route.kind].connection === 'inlet';
+
 /** What else stands on the front page: to be put right before the night comes, so it stands on the family's sheet. */
-export const putRightBefore = (plan: Plan): Finding[] => frontCautions(plan).slice(FOR_THE_NIGHT);
+export function putRightBefore(plan: Plan): Finding[] {
+  const night = forTheNight(plan);
+  return frontCautions(plan).filter((one) => !night.includes(one) && !isTheOrder(plan, one.id));
+}

@@ -16,11 +16,3 @@ export function dangerBlocks({ danger }: Plan, words: Words): Block[] {
     { sort: 'steps', items: danger.steps },
   ];
 }
-
-/** The draft mark, where the plan is one: nobody buys or quotes from it. */
-export function draftBlocks({ state, draftBecause }: Plan, say: (why: string) => string): Block[] {
-  if (state !== 'draft') return [];
-  return [
-    { sort: 'say', strong: true, text: say(draftBecause.map((why) => why.short).join('; ')) },
-  ];
-}

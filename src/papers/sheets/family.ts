@@ -5,7 +5,8 @@ import type { Words } from '../../words/words';
 import { type Block, section } from '../document/block';
 import { frontLines } from '../household/front/front-page';
 import { putRightBefore } from './cautions-on-sheets';
-import { dangerBlocks, draftBlocks } from './danger-blocks';
+import { dangerBlocks } from './danger-blocks';
+import { draftMark } from './draft-mark';
 import type { Sheet } from './sheet';
 
 const FIND_OUT = 3;
@@ -19,7 +20,10 @@ export function familySheet(plan: Plan, words: Words): Sheet {
     purpose: words.sheets.family.purpose,
     blocks: [
       ...dangerBlocks(plan, words),
-      ...draftBlocks(plan, words.sheets.shared.draftLine),
+      ...draftMark(
+        plan,
+        words.sheets.shared.draftLine(plan.draftBecause.map((why) => why.short).join('; ')),
+      ),
       say(`${words.sheets.shared.asOf(plan.asOf)} ${words.sheets.shared.notADesign}`),
       { sort: 'bullets', items: [...frontLines(plan, words), ...beside(plan, words)] },
       ...section(words.sheets.family.putRight, {

@@ -2,16 +2,18 @@ import type { LoadId } from '../../home/loads/load-id';
 import { loadName } from '../../home/loads/load-names';
 import { hasGenerator, isSource } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
-import { handSteps } from '../../plan/on-the-day/hand-steps';
+import { type HandStep, handSteps } from '../../plan/on-the-day/hand-steps';
 import { lastingToPrint } from '../../plan/on-the-day/lasting-to-print';
 import type { Plan } from '../../plan/plan';
 import { LENGTHS } from '../../plan/ride-through/lengths';
+import type { Finding } from '../../rules/rule';
 import { sayRule } from '../../words/rule-sentences';
 import type { Words } from '../../words/words';
 import { type Block, section } from '../document/block';
 import { thriftItHangsOn } from '../household/front/say-thriftily';
 import { forTheNight } from './cautions-on-sheets';
-import { dangerBlocks, draftBlocks } from './danger-blocks';
+import { dangerBlocks } from './danger-blocks';
+import { draftMark } from './draft-mark';
 import { shortReading } from './reading';
 import type { Sheet } from './sheet';
 
@@ -20,25 +22,24 @@ export function fridgeSheet(plan: Plan, words: Words): Sheet {
   const { route } = plan.advice;
   const traits = traitsOf[route.kind];
   const { start, back } = handSteps(traits, plan.home);
-  const said = (steps: readonly (typeof start)[number][]) =>
-    steps.map((step) => words.sheets.handSteps[step]);
+  const kills = forTheNight(plan);
+  const said = sayingSteps(plan, kills, words);
   return {
     id: 'fridge',
     title: words.sheets.fridge.title,
     purpose: words.sheets.fridge.purpose,
     blocks: [
       ...dangerBlocks(plan, words),
-      ...draftBlocks(plan, words.sheets.shared.draftLine),
+      ...draftMark(plan, words.sheets.fridge.draft),
       ...section(words.sheets.fridge.kills, {
         sort: 'bullets',
-        items: forTheNight(plan).map((one) => sayRule(words.rules, one)),
+        items: kills.map((one) => onTheNight(one, words)),
       }),
       ...section(words.sheets.fridge.leave, { sort: 'bullets', items: plan.leavingPoint }),
       ...section(
         words.sheets.fridge.start,
         ...lasts(plan, words).map((text): Block => ({ sort: 'say', text })),
         { sort: 'steps', items: said(start), boxes: true },
-        ...motorOrder(plan, words),
       ),
       ...section(words.sheets.fridge.off, { sort: 'bullets', items: rungs(plan, words) }),
       ...section(words.sheets.fridge.back, { sort: 'steps', items: said(back), boxes: true }),
@@ -81,18 +82,32 @@ function deviceName({ home }: Plan, id: string, words: Words): string {
   return words.inSentence(home.loads.find((load) => load.id === id)?.name ?? id);
 }
 
-function motorOrder({ electrical, advice, home }: Plan, words: Words): Block[] {
+/** The steps in words, each thing said once: motors in their order, and no distance that stands above already. */
+function sayingSteps(plan: Plan, kills: readonly Finding[], words: Words) {
+  const order = motorOrder(plan, words);
+  const above = kills.some(({ id }) => id === 'co-distance');
+  return (steps: readonly HandStep[]) =>
+    steps.map((step) => {
+      if (step === 'generator-to-its-place' && above) return words.sheets.fridge.placeAsAbove;
+      const says = words.sheets.handSteps[step];
+      return order !== null && switchesOn.has(step) ? words.sheets.fridge.order(says, order) : says;
+    });
+}
+
+/** The motors in the order in which they are switched on; null where at most one is. */
+function motorOrder({ electrical, advice, home }: Plan, words: Words): string | null {
   const order = electrical.starting.find((one) => one.route === advice.route.kind)?.order ?? [];
   return order.length < 2
-    ? []
-    : [
-        {
-          sort: 'say',
-          text: words.sheets.fridge.order(
-            words.listOf(order.map((id) => words.inSentence(loadName(home, id)))),
-          ),
-        },
-      ];
+    ? null
+    : words.listOf(order.map((id) => words.inSentence(loadName(home, id))));
+}
+
+/** The steps by which motors come on. */
+const switchesOn: ReadonlySet<HandStep> = new Set(['branches-one-by-one', 'one-at-a-time']);
+
+/** Short where it was written for the night, and not only for want of an answer; else whole. */
+function onTheNight(one: Finding, words: Words): string {
+  return (one.careful ? undefined : words.sheets.night[one.id]) ?? sayRule(words.rules, one);
 }
 
 function rungs(plan: Plan, words: Words): string[] {

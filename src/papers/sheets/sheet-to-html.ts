@@ -13,10 +13,10 @@ ${contents(sheet, 3)}
 
 /** A sheet that goes to somebody else: a page of its own, and nothing else on it. */
 export function sheetPage(sheet: Sheet, { language }: Pick<Words, 'language'>): string {
-  const body = `<main>\n<h1>${escapeHtml(sheet.title)}</h1>\n${contents(sheet, 2)}\n</main>`;
+  const body = `<main class="${sheet.id}">\n<h1>${escapeHtml(sheet.title)}</h1>\n${contents(sheet, 2)}\n</main>`;
   return htmlPage({ title: sheet.title, language, body });
 }
 
 function contents({ purpose, blocks }: Sheet, headingLevel: 2 | 3): string {
-  return `<p>${escapeHtml(purpose)}</p>\n${blocksToHtml(blocks, headingLevel)}`;
+  return `<p>${escapeHtml(purpose)}</p>\n<div class="flow">${blocksToHtml(blocks, headingLevel)}</div>`;
 }

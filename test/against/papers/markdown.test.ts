@@ -10,13 +10,15 @@ test.each(['birch-street', 'tower-six'])(
   '%s: a second reader finds the same headings and steps',
   (name) => {
     for (const sheet of sheetsOf(planOf(name), english)) {
-      const seen = { headings: [] as string[], html: 0, items: 0, code: 0 };
+      const seen = { headings: [] as string[], html: 0, items: 0, code: 0, marks: 0, text: '' };
       const walker = new Parser().parse(sheetToMarkdown(sheet)).walker();
       for (let step = walker.next(); step; step = walker.next()) {
         if (!step.entering) continue;
         if (step.node.type === 'heading') seen.headings.push(textOf(step.node));
         if (step.node.type === 'item') seen.items += 1;
         if (step.node.type === 'code_block') seen.code += 1;
+        if (step.node.type === 'emph' || step.node.type === 'strong') seen.marks += 1;
+        if (step.node.type === 'text') seen.text += step.node.literal ?? '';
         if (step.node.type.startsWith('html')) seen.html += 1;
       }
       const headings = sheet.blocks.flatMap((block) =>
@@ -25,13 +27,11 @@ test.each(['birch-street', 'tower-six'])(
       expect(seen.headings).toEqual([sheet.title, ...headings]);
       expect(seen.html).toBe(0);
       expect(seen.code).toBe(sheet.blocks.filter(({ sort }) => sort === 'picture').length);
-      const listed = sheet.blocks.flatMap((block) =>
-        'items' in block
-          ? [...block.items]
-          : 'names' in block
-            ? block.names.slice(0, Math.ceil(block.names.length / 2))
-            : [],
-      );
+      const listed = sheet.blocks.flatMap((block) => ('items' in block ? [...block.items] : []));
+      const ruled = sheet.blocks.flatMap((block) => ('names' in block ? [...block.names] : []));
+      const strong = sheet.blocks.some((block) => block.sort === 'say' && block.strong);
+      expect(seen.marks > 0, `${sheet.id}: a line to write on is no mark`).toBe(strong);
+      for (const name of ruled) expect(seen.text).toContain(`${name}: ____________`);
       expect(seen.items).toBeGreaterThanOrEqual(listed.length);
     }
   },

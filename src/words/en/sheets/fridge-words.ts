@@ -6,17 +6,21 @@ export const fridgeWords = {
   where: 'Where things are',
   whereNames: {
     main: 'Main breaker',
-    gas: 'Gas shut-off and its wrench',
+    gas: 'Gas shut-off, wrench',
     water: 'Water shut-off',
-    source: 'Backup power and its cords',
+    source: 'Backup power, cords',
     fuel: 'Fuel, outdoors',
-    lights: 'Battery lights, radio, batteries',
+    lights: 'Lights, radio, batteries',
     medicine: 'Medicine and device batteries',
   },
   start: 'Starting it',
   back: 'When the power is back',
   off: 'What goes off, and when',
-  order: (names: string) => `Motors on one at a time, in this order: ${names}.`,
+  draft: 'DRAFT: answers are open, this may change.',
+  /** Where the distance and the rest stand under what kills already. */
+  placeAsAbove: 'Generator to its marked place outdoors, as above, also when it rains.',
+  /** After the step that switches things on. */
+  order: (step: string, names: string) => `${step} Their order: ${names}.`,
   careful: (hours: string) => `Careful count: it lasts ${hours}. Plan by that.`,
   carefulFull: (hours: string, gallons: string) =>
     `Careful count: it lasts ${hours} with ${gallons} stored. Plan by that.`,
@@ -28,13 +32,13 @@ export const fridgeWords = {
   leave: 'When to leave',
   call: 'Numbers to call',
   callNames: {
-    emergency: 'Fire, gas smell, somebody ill: 911. Say the address',
-    power: 'Power company, outages',
-    gas: 'Gas company or propane supplier',
+    emergency: 'Fire, gas, somebody ill: 911. Address',
+    power: 'Power company',
+    gas: 'Gas or propane supplier',
     electrician: 'Electrician',
     clinician: 'Doctor and device supplier',
-    neighbor: 'Neighbor who looks in',
-    place: 'The place we go to',
+    neighbor: 'Neighbor',
+    place: 'Place we go to',
   },
 };
 

@@ -2,29 +2,26 @@ import type { HandStep } from '../../../plan/on-the-day/hand-steps';
 
 /** What each step of the order says, one thing to do in each. */
 export const handStepWords: Readonly<Record<HandStep, string>> = {
-  'say-who-is-out':
-    'Look at the street. Only your house dark? Call the power company before anything else.',
-  'alarms-work': 'Press the button of each carbon monoxide alarm. None works? Then no generator.',
+  'say-who-is-out': 'Only your house dark? Call the power company before anything else.',
+  'alarms-work': 'Test each carbon monoxide alarm. None works? Then no generator.',
   'generator-to-its-place':
-    'Roll the generator to its marked place: outdoors, 20 feet or more from every door, window and vent, exhaust away from the house. Never on a porch or in a garage, also not in rain.',
+    'Generator to its marked place: outdoors, 20 feet or more from every door, window and vent, exhaust away from the house. Never on a porch or in a garage, also not in rain.',
   'solar-off': 'Solar breaker OFF, if you have solar.',
   'branches-off': 'All branch breakers OFF.',
   'main-off': 'MAIN breaker OFF. It must be off before the inlet is on.',
   'plate-over':
-    'Move the sliding plate, or the transfer switch, to GENERATOR. If it does not move, stop.',
+    'Sliding plate, or transfer switch, to GENERATOR. Stuck? Stop. Never get around it.',
   'cord-in': 'Plug the cord into the inlet, then into the generator.',
-  'start-outdoors':
-    'Generator breaker OFF, nothing drawing. Start it, and let it run warm for a few minutes.',
+  'start-outdoors': 'Generator breaker OFF. Start it, and let it warm up for a few minutes.',
   'generator-breaker-on': 'Generator breaker ON.',
   'inlet-on': 'Inlet breaker ON.',
   'branches-one-by-one': 'Branch breakers ON one by one, motors first, half a minute apart.',
   'charger-on':
     'Plug the charger of the battery into the generator. Use the plug that is marked for it.',
   'cords-straight':
-    'One heavy cord from the source straight to each thing. Never into a wall outlet. A cord that gets warm is too thin: unplug it.',
+    'One heavy cord straight to each thing, never into a wall outlet. A cord that gets warm is too thin: unplug it.',
   'one-at-a-time': 'Switch things on one at a time, the one with the largest motor first.',
-  'refuel-cold':
-    'To refuel: stop it, wait 15 minutes, fill outdoors. Never while it runs or is hot.',
+  'refuel-cold': 'To refuel: stop it, wait 15 minutes, fill outdoors. Never hot or running.',
   'starts-itself': 'It starts by itself. Smell gas? Go out, stay away from it, and call 911.',
   'exhaust-clear':
     'Look that nothing stands before its exhaust: snow, leaves, a car. Close the windows on that side.',
@@ -33,7 +30,7 @@ export const handStepWords: Readonly<Record<HandStep, string>> = {
     'It runs longer than a day? Stop it once a day as its book says, let it cool, and look at the oil.',
   'takes-over': 'It takes over by itself. Leave the main breaker as it is.',
   'read-display':
-    'Read the display: what is left, and what is drawn now. Write both down with the time.',
+    'Read the display: what is left, what is drawn now. Write both down, and the time.',
   'pack-on':
     'Take the pack to what it runs, on a hard floor, nothing on top of it. Switch its outlets on.',
   'pack-off-between':
@@ -49,15 +46,13 @@ export const handStepWords: Readonly<Record<HandStep, string>> = {
   'plate-back': 'Sliding plate, or transfer switch, back to GRID.',
   'main-on': 'MAIN breaker ON.',
   'branches-on': 'Branch breakers ON, one by one.',
-  'generator-off':
-    'Generator: breaker off, let it run a few minutes without load, stop it, let it cool where it stands.',
+  'generator-off': 'Generator breaker OFF. Let it run a few minutes, stop it, let it cool there.',
   'cord-out': 'Unplug the cord.',
   'solar-on': 'Solar breaker ON, if you have solar.',
   unplug: 'Switch things off and unplug the cords from the source.',
   'plug-back': 'Plug things back into the wall, one at a time.',
   'charge-again': 'Charge it again at once: the next outage may follow.',
-  'goes-back-itself':
-    'It goes back by itself once the power has been steady for a while. Touch nothing in the panel.',
-  'steady-first': 'Power back? Wait until it has been steady for ten minutes.',
+  'goes-back-itself': 'It goes back by itself once power is steady. Touch nothing in the panel.',
+  'steady-first': 'Wait until the power has been steady for ten minutes.',
   'fuel-for-next': 'Write down the hours it ran. Oil and fuel for the next time.',
 };

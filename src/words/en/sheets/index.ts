@@ -4,6 +4,7 @@ import { fridgeWords, readingWords } from './fridge-words';
 import { handStepWords } from './hand-step-words';
 import { healthWords } from './health-words';
 import { htmlWords } from './html-words';
+import { nightWords } from './night-words';
 import { deviceWords, pictureWords } from './picture-words';
 import { quoteWords } from './quote-words';
 import * as shared from './sheet-words';
@@ -15,6 +16,7 @@ export const sheets = {
   fridge: fridgeWords,
   reading: readingWords,
   handSteps: handStepWords,
+  night: nightWords,
   family: familyWords,
   quote: quoteWords,
   file: fileWords,

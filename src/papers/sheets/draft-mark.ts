@@ -1,0 +1,6 @@
+import type { Plan } from '../../plan/plan';
+import type { Block } from '../document/block';
+
+/** The draft mark, where the plan is one: nobody buys, quotes or relies on it. */
+export const draftMark = ({ state }: Plan, says: string): Block[] =>
+  state === 'draft' ? [{ sort: 'say', strong: true, text: says }] : [];
