@@ -1,9 +1,16 @@
 import routes from '#compiled/tables/busbar-routes.js';
 import type { Table } from './table';
 
+export type BusbarRouteId =
+  | 'opposite-end'
+  | 'any-place'
+  | 'sum-of-breakers'
+  | 'center-fed'
+  | 'supply-side'
+  | 'power-control';
+
 export interface BusbarRouteRow {
-  route: string;
-  words: string;
+  route: BusbarRouteId;
   section2017: string | null;
   section2020: string | null;
   section2023: string | null;

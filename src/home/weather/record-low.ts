@@ -3,10 +3,6 @@ import { allStations } from '../../tables/climate';
 import type { Place } from '../../tables/place';
 import type { Site } from '../home';
 
-/** How `placeRecordLowC` comes by its figure, for whoever wants to check it. */
-export const RECORD_LOW_BASIS =
-  'worked out from the nearest weather stations, on the careful side: their coldest month, less four times the scatter of its days, at night, less 5 °C more';
-
 /** A careful figure for the record low of a place, C: the lowest of its own climate and of the stations that speak for it. */
 export function placeRecordLowC(place: Place): number {
   const ids = new Set(place.stations.map((one) => one.id));

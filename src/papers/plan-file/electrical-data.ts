@@ -2,6 +2,7 @@ import type { Plan } from '../../plan/plan';
 import type { Words } from '../../words/words';
 import { namedLoads } from './named-load';
 import type { PlanData } from './plan-schema';
+import { said } from './said';
 
 /** A value as the plan file holds it: null as words, nothing read-only. */
 type Plain<T> = T extends null
@@ -15,6 +16,7 @@ export function electricalData(
   { electrical, home }: Pick<Plan, 'electrical' | 'home'>,
   words: Words,
 ): PlanData['electrical'] {
+  const say = words.forElectrician;
   return plain({
     ...electrical,
     starting: electrical.starting.map((one) => ({
@@ -23,10 +25,44 @@ export function electricalData(
       order: namedLoads(home, one.order),
       keepApart: one.keepApart.map((pair) => namedLoads(home, pair)),
     })),
+    panelFit: {
+      ...electrical.panelFit,
+      ways: electrical.panelFit.ways.map(({ way, sections, ...rest }) => ({
+        code: way,
+        way: say.busbarWay(way),
+        sections: {
+          edition2017: say.codeSection(sections.edition2017),
+          edition2020: say.codeSection(sections.edition2020),
+          edition2023: say.codeSection(sections.edition2023),
+        },
+        ...rest,
+      })),
+      traps: said(electrical.panelFit.traps, say.panelTrap),
+      notes: said(electrical.panelFit.notes, say.panelNote),
+    },
+    waysOut: electrical.waysOut.map(({ way, ...prices }) => ({
+      code: way,
+      ...say.wayOut(way),
+      ...prices,
+    })),
+    connections: electrical.connections.map((one) => ({
+      code: one.way,
+      way: say.connectionName(one.way),
+      fits: one.fits,
+      against: one.against ?? 'nothing',
+      says: say.connection(one),
+      capacity: { code: one.capacity.code, says: say.capacity(one.capacity) },
+    })),
+    transferPoints: said(electrical.transferPoints, (point) => say.transferPoint(home, point)),
+    solarRow: said(electrical.solarRow, say.solarRow),
+    editionNotes: electrical.editionNotes.map((edition) => ({
+      edition,
+      says: say.edition(edition),
+    })),
     siting: electrical.siting.map((point) => ({
       verdict: point.verdict,
       code: point.code,
-      says: words.forElectrician.siting(point),
+      says: say.siting(point),
       cite: point.cite,
     })),
     highEnd: electrical.highEnd.map((gap) => ({

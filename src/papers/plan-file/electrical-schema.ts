@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { kind, lines, namedLoads } from './shared-schema';
+import { kind, lines, namedLoads, said } from './shared-schema';
 
 const amount = z.union([z.number(), z.literal('not known')]);
 const fits = z.enum(['yes', 'no', 'ask']);
@@ -22,7 +22,7 @@ const loadSum = z.strictObject({
 });
 
 const loadCalculation = z.strictObject({
-  verdict: z.enum(['passes', 'marginal', 'over', 'not judged']),
+  verdict: z.enum(['passes', 'marginal', 'over', 'not-judged']),
   says: z.string(),
   editions: z.array(
     z.strictObject({
@@ -117,6 +117,7 @@ export const electricalSchema = z.strictObject({
     sourceAt125Amps: amount,
     ways: z.array(
       z.strictObject({
+        code: z.string(),
         way: z.string(),
         sections: z.strictObject({
           edition2017: z.string(),
@@ -127,11 +128,12 @@ export const electricalSchema = z.strictObject({
         fits,
       }),
     ),
-    traps: lines,
-    notes: lines,
+    traps: z.array(said),
+    notes: z.array(said),
   }),
   waysOut: z.array(
     z.strictObject({
+      code: z.string(),
       way: z.string(),
       when: z.string(),
       usdLow: z.number(),
@@ -144,17 +146,19 @@ export const electricalSchema = z.strictObject({
   highEnd: z.array(highEnd),
   connections: z.array(
     z.strictObject({
+      code: z.string(),
       way: z.string(),
       fits: z.enum(['possible', 'ask', 'no']),
+      against: z.string().describe('What stands against it, as a code.'),
       says: z.string(),
-      capacity: z.string(),
+      capacity: said,
     }),
   ),
-  transferPoints: lines,
+  transferPoints: z.array(said),
   /** Not in plans written before it was asked. */
-  solarRow: lines.optional(),
+  solarRow: z.array(said).optional(),
   wires: z.array(wire),
-  editionNotes: lines,
+  editionNotes: z.array(z.strictObject({ edition: z.number().int(), says: z.string() })),
   siting: z.array(
     z.strictObject({
       verdict: z.enum(['no', 'ask', 'needed', 'kept']),

@@ -148,7 +148,7 @@ export type PlanData = z.infer<typeof planSchema>;
 
 /** What a reader of an older file has to know. */
 const VERSIONS =
-  'Version 2: a load is referred to by its id and name where version 1 had its name alone (carries, leavesOut, switchOff, hardestStart, startsTogether, starting, highEnd), what is left out and the gap have a code beside their words, and the gap has its seconds. Version 3: it names the language of its words. Version 4: it has what makes a home need less, and both ways of living, and what is there already.';
+  'Version 2: a load is referred to by its id and name where version 1 had its name alone (carries, leavesOut, switchOff, hardestStart, startsTogether, starting, highEnd), what is left out and the gap have a code beside their words, and the gap has its seconds. Version 3: it names the language of its words. Version 4: it has what makes a home need less, and both ways of living, and what is there already. Version 5: what the analysis says stands as a code with its words, where version 4 had the words alone.';
 
 /** The same as JSON Schema, for editors. */
 export function planJsonSchema(): unknown {

@@ -13,6 +13,8 @@ export const figure = z.strictObject({
 export const season = z.enum(['winter', 'summer', 'mild']);
 export const hours = z.array(z.number()).length(24);
 export const lines = z.array(z.string());
+/** What the plan decided, as a code, and what it says. */
+export const said = z.strictObject({ code: z.string(), says: z.string() });
 export const kind = z.enum(routeKinds);
 
 /** A load referred to: its id among the loads of the plan, and its name for whoever reads. */

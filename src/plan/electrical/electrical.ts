@@ -2,23 +2,27 @@ import type { Tariff } from '../../bill/tariff/tariff';
 import type { Home } from '../../home/home';
 import type { Answers } from '../../interview/answers';
 import type { Route } from '../../routes/route';
+import type { CodeEdition } from '../../tables/service-load-rules';
 import { contradictions } from '../contradictions';
 import type { Contradiction } from '../contradictions/contradiction';
-import { type Connection, connectionsOf, largestLoadPoint, neutralPoints } from './connections';
+import type { Connection } from './connection';
+import { connectionsOf } from './connections';
 import { editionNotes } from './edition-notes';
 import { generatorChargingPoint } from './generator-charging-point';
 import { type HighEndGap, highEndGaps } from './high-end';
 import { calculatedVa, type LoadCalculation, loadCalculation } from './load-calculation';
 import { type MeteredCheck, meteredCheck } from './metered';
 import { neutralLoadPoint } from './neutral-load-point';
+import { largestLoadPoint, neutralPoints } from './neutral-points';
 import { type PanelFit, panelFit } from './panel-fit';
 import { type Scope, scopeOf } from './scope';
 import { type ServiceFact, serviceFacts } from './service-facts';
 import { sitingOf } from './siting';
 import type { SitingPoint } from './siting-point';
-import { solarRowPoints } from './solar-row-points';
+import { type SolarRowPoint, solarRowPoints } from './solar-row-points';
 import { type RouteStarting, startingOf } from './starting';
 import { gapPoints } from './transfer-gap';
+import type { TransferPoint } from './transfer-point';
 import { type WayOut, waysOut } from './way-out';
 import { type WireRun, wireRuns } from './wires';
 
@@ -34,11 +38,11 @@ export interface Electrical {
   /** Where the high end of a need is more than a route gives. */
   readonly highEnd: readonly HighEndGap[];
   readonly connections: readonly Connection[];
-  readonly transferPoints: readonly string[];
+  readonly transferPoints: readonly TransferPoint[];
   /** Solar panels in a row against the cold; empty where there are none. */
-  readonly solarRow: readonly string[];
+  readonly solarRow: readonly SolarRowPoint[];
   readonly wires: readonly WireRun[];
-  readonly editionNotes: readonly string[];
+  readonly editionNotes: readonly CodeEdition[];
   readonly siting: readonly SitingPoint[];
   readonly scope: Scope;
 }

@@ -6,12 +6,13 @@ import { LOAD_SHARE } from '../../routes/fit-power';
 import { ownGenerator } from '../../routes/kinds/own-generator';
 import type { Route } from '../../routes/route';
 import { practice } from '../../tables/practice-figures';
+import type { TransferPoint } from './transfer-point';
 
 /** Power factor of a charger without correction: the careful end. */
 const CHARGER_POWER_FACTOR = practice('charger-power-factor');
 
 /** How large a charger the generator of this route, or the generator here now, may feed. Null without either. */
-export function generatorChargingPoint(home: Home, route: Route): string | null {
+export function generatorChargingPoint(home: Home, route: Route): TransferPoint | null {
   const told = home.facts.told('engine-watts') ? home.facts.number('engine-watts') : null;
   // On propane or piped gas a portable set gives less than its gasoline label says.
   const own = told === null ? null : told * (ownGenerator(home)?.fuelShare ?? 1);
@@ -26,5 +27,10 @@ export function generatorChargingPoint(home: Home, route: Route): string | null 
     otherVa: 0,
     chargerPowerFactor: CHARGER_POWER_FACTOR,
   });
-  return `Charging a battery from a generator of ${Math.round(ratedWatts)} W: a charger of ${Math.round(chargerWatts)} W at most, with nothing else on it, at a power factor of ${CHARGER_POWER_FACTOR}. It must accept 58 to 63 Hz, for a generator runs fast without load.`;
+  return {
+    code: 'charger-on-generator',
+    ratedWatts,
+    chargerWatts,
+    powerFactor: CHARGER_POWER_FACTOR,
+  };
 }

@@ -37,7 +37,7 @@ export interface EditionLoad {
   readonly note: string;
 }
 
-export type LoadVerdict = 'passes' | 'marginal' | 'over' | 'not judged';
+export type LoadVerdict = 'passes' | 'marginal' | 'over' | 'not-judged';
 
 export interface LoadCalculation {
   readonly verdict: LoadVerdict;
@@ -57,7 +57,7 @@ const OPTIONAL_LEAST_AMPS = 100;
 export function loadCalculation(home: Home): LoadCalculation {
   const refused = refusal(home);
   if (refused !== null) {
-    return { verdict: 'not judged', says: refused, editions: [], assumptions: [] };
+    return { verdict: 'not-judged', says: refused, editions: [], assumptions: [] };
   }
   const worked = editions.map((edition) => editionLoad(home, edition));
   const assumptions = dwellingAssumptions(home);
@@ -177,7 +177,7 @@ function judge(
   const ratingAmps = mainAmps(home);
   if (ratingAmps === null) {
     return {
-      verdict: 'not judged',
+      verdict: 'not-judged',
       says: `${found}. The main breaker was not read, so nothing is judged. An electrician reads it first.`,
     };
   }

@@ -2,19 +2,19 @@ import type { Home } from '../../home/home';
 import { type BusbarRoom, busbarRoom } from '../../physics/busbar-room';
 import { largestSetPointAmps } from '../../physics/energy-management';
 import type { Route } from '../../routes/route';
-import { busbarRoutes } from '../../tables/busbar-routes';
+import { type BusbarRouteId, busbarRoutes } from '../../tables/busbar-routes';
 import { serviceConductorFor } from '../../tables/service-conductors';
 import { isFixedBattery, isWired } from './route-traits';
 import { busAmps, lineVolts, mainAmps } from './service-facts';
 
 /** One way of NEC 705.12 with the room it leaves. */
 export interface BusbarWay {
-  readonly way: string;
-  /** Where each edition has it. */
+  readonly way: BusbarRouteId;
+  /** Where each edition has it; null where it has not. */
   readonly sections: {
-    readonly edition2017: string;
-    readonly edition2020: string;
-    readonly edition2023: string;
+    readonly edition2017: string | null;
+    readonly edition2020: string | null;
+    readonly edition2023: string | null;
   };
   /** Room for 1.25 x source current, A; null where the electrician has to find it. */
   readonly roomAmps: number | null;
@@ -25,9 +25,33 @@ export interface PanelFit {
   /** 1.25 x the source's current, A; null without a source on the panel. */
   readonly sourceAt125Amps: number | null;
   readonly ways: readonly BusbarWay[];
-  readonly traps: readonly string[];
-  readonly notes: readonly string[];
+  readonly traps: readonly PanelTrap[];
+  readonly notes: readonly PanelNote[];
 }
+
+/** What about the panel itself stands in the way. */
+export type PanelTrap =
+  | {
+      readonly code:
+        | 'split-bus'
+        | 'fuses'
+        | 'no-main-here'
+        | 'panel-kind-not-known'
+        | 'heaters-at-208';
+    }
+  | { readonly code: 'main-over-bus'; readonly mainAmps: number; readonly busAmps: number };
+
+/** Room, conductors and control of this panel. */
+export type PanelNote =
+  | { readonly code: 'spaces-not-counted' }
+  | { readonly code: 'room-for-two-poles' | 'no-room-for-two-poles'; readonly spaces: number }
+  | {
+      readonly code: 'service-conductors';
+      readonly mainAmps: number;
+      readonly copper: string;
+      readonly aluminum: string;
+    }
+  | { readonly code: 'most-set-point'; readonly amps: number };
 
 /** How the route's source fits this panel: the sums of 705.12, spaces, and the traps of the panel itself. */
 export function panelFit(home: Home, route: Route): PanelFit {
@@ -42,8 +66,6 @@ export function panelFit(home: Home, route: Route): PanelFit {
   };
 }
 
-const NOWHERE = 'not in this edition';
-
 /** The ways of 705.12 for a source of this size. Not-known ratings give 'ask', never a number. */
 export function busbarWays(home: Home, sourceAt125Amps: number): BusbarWay[] {
   const rooms = knownRooms(home);
@@ -51,11 +73,11 @@ export function busbarWays(home: Home, sourceAt125Amps: number): BusbarWay[] {
     const room = rooms.find((r) => r.route === row.route)?.sourceAt125Amps ?? null;
     const fits = room === null ? 'ask' : room >= sourceAt125Amps ? 'yes' : 'no';
     return {
-      way: row.words,
+      way: row.route,
       sections: {
-        edition2017: row.section2017 ?? NOWHERE,
-        edition2020: row.section2020 ?? NOWHERE,
-        edition2023: row.section2023 ?? NOWHERE,
+        edition2017: row.section2017,
+        edition2020: row.section2020,
+        edition2023: row.section2023,
       },
       roomAmps: room,
       fits,
@@ -84,56 +106,44 @@ function existingSourcesAmps(home: Home): number | null {
   return facts.told('solar-kw') ? (1.25 * 1000 * facts.number('solar-kw')!) / volts : null;
 }
 
-function traps(home: Home): string[] {
+function traps(home: Home): PanelTrap[] {
   const { facts } = home;
-  const [main, bus] = [mainAmps(home), busAmps(home)];
-  const found: string[] = [];
-  if (facts.is('panel-kind', 'split-bus')) {
-    found.push(
-      'Split bus: no single switch turns the house off, and no handle shows the size of the service. An interlock at one of its switches would not cut off the rest.',
-    );
-  }
-  if (facts.is('panel-kind', 'fuses'))
-    found.push('Fuses: there is no breaker an interlock could slide against.');
-  if (facts.is('panel-kind', 'no-main')) {
-    found.push(
-      'No main in this box: it may be a sub-panel, whose handle numbers are not the service. Look for the main by the meter.',
-    );
-  }
-  if (facts.open('panel-kind'))
-    found.push('The kind of panel is not known; an interlock must not be planned before it is.');
-  if (main !== null && bus !== null && main > bus) {
-    found.push(
-      `The main (${main} A) is larger than the bus (${bus} A): the bus is not protected until an electrician has settled it.`,
-    );
-  }
-  if (facts.is('supply-volts', 'v120-208')) {
-    found.push(
-      '120/208 V: heaters give about three quarters of their 240 V power, and inverters must be listed for 208 V.',
-    );
-  }
+  const [mainA, busA] = [mainAmps(home), busAmps(home)];
+  const found: PanelTrap[] = [];
+  if (facts.is('panel-kind', 'split-bus')) found.push({ code: 'split-bus' });
+  if (facts.is('panel-kind', 'fuses')) found.push({ code: 'fuses' });
+  if (facts.is('panel-kind', 'no-main')) found.push({ code: 'no-main-here' });
+  if (facts.open('panel-kind')) found.push({ code: 'panel-kind-not-known' });
+  if (mainA !== null && busA !== null && mainA > busA)
+    found.push({ code: 'main-over-bus', mainAmps: mainA, busAmps: busA });
+  if (facts.is('supply-volts', 'v120-208')) found.push({ code: 'heaters-at-208' });
   return found;
 }
 
-function notes(home: Home): string[] {
-  const spaces = home.facts.told('panel-spaces') ? home.facts.number('panel-spaces') : null;
+function notes(home: Home): PanelNote[] {
   const main = mainAmps(home);
-  const room =
-    spaces === null
-      ? 'The free spaces were not counted; a two-pole breaker needs two side by side.'
-      : spaces >= 2
-        ? `${spaces} free spaces: room for a two-pole breaker if two lie side by side.`
-        : `${spaces} free spaces: not room for a two-pole breaker; a sub-panel for chosen circuits makes room without a new service.`;
-  if (main === null) return [room];
-  const setPoint = largestSetPointAmps({ ratingAmps: main, hundredPercentRated: false });
+  if (main === null) return [roomNote(home)];
+  const amps = largestSetPointAmps({ ratingAmps: main, hundredPercentRated: false });
   const wire = serviceConductorFor(main);
   return [
     ...(wire === null
       ? []
       : [
-          `Service conductors of a ${main} A main: ${wire.copper} copper or ${wire.aluminum} aluminum where they carry the whole dwelling (Table 310.12).`,
+          {
+            code: 'service-conductors',
+            mainAmps: main,
+            copper: wire.copper,
+            aluminum: wire.aluminum,
+          } as const,
         ]),
-    room,
-    `A listed load manager on this service may be set to ${Math.round(setPoint)} A at most, for its set point counts as continuous (220.70, 750.30, 2023 edition).`,
+    roomNote(home),
+    { code: 'most-set-point', amps },
   ];
+}
+
+/** A two-pole breaker needs two spaces side by side. */
+function roomNote({ facts }: Home): PanelNote {
+  const spaces = facts.told('panel-spaces') ? facts.number('panel-spaces') : null;
+  if (spaces === null) return { code: 'spaces-not-counted' };
+  return { code: spaces >= 2 ? 'room-for-two-poles' : 'no-room-for-two-poles', spaces };
 }

@@ -1,6 +1,6 @@
 import type { Home } from '../../home/home';
 import { type SolarRow, solarRow } from '../../home/solar/solar-row';
-import { RECORD_LOW_BASIS, siteRecordLowC } from '../../home/weather/record-low';
+import { siteRecordLowC } from '../../home/weather/record-low';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Route } from '../../routes/route';
 import { panelColdFactor } from '../../tables/panel-cold-factor';
@@ -9,34 +9,50 @@ import { practice } from '../../tables/practice-figures';
 /** Few panels show less than this on their label, V. */
 const USUAL_LEAST_VOC = practice('panel-least-voc');
 
+/** What the record low makes of the volts on the labels of panels. */
+interface InTheCold {
+  readonly lowestC: number;
+  /** Volts at the record low against those on the labels. */
+  readonly factor: number;
+}
+
+/** A point about solar panels in a row; `words` says it. */
+export type SolarRowPoint =
+  | { readonly code: 'rows-side-by-side' }
+  | ({ readonly code: 'new-solar' } & InTheCold)
+  /** How many stand in the row, or what the input takes, is not known. */
+  | ({ readonly code: 'row-not-known'; readonly feedsPack: boolean } & InTheCold)
+  | ({
+      readonly code: 'row-known' | 'row-too-long';
+      readonly inRow: number;
+      readonly limitVolts: number;
+      readonly mostLabelVolts: number;
+      readonly usualLeastVolts: number;
+    } & InTheCold);
+
 /** What the cold makes of solar panels in a row, for the household and the electrician; empty where there are none. */
-export function solarRowPoints(home: Home, route: Route): string[] {
+export function solarRowPoints(home: Home, route: Route): SolarRowPoint[] {
   const row = solarRow(home);
-  if (row !== null) return [ownRow(row), currentPoint];
+  if (row !== null) return [ownRow(row), { code: 'rows-side-by-side' }];
   if (!traitsOf[route.kind].roofSolar) return [];
   const lowestC = siteRecordLowC(home.site);
-  return [`New solar: ${coldSays(lowestC, panelColdFactor(lowestC))}`, currentPoint];
+  return [
+    { code: 'new-solar', lowestC, factor: panelColdFactor(lowestC) },
+    { code: 'rows-side-by-side' },
+  ];
 }
 
-function ownRow(row: SolarRow): string {
-  const says = coldSays(row.lowestC, row.factor);
-  const where = row.feedsPack ? 'power pack' : 'inverter or charger';
-  if (row.inRow === null || row.limitVolts === null) {
-    return `Panels in a row: ${says} Multiply the Voc of the row by ${row.factor.toFixed(2)} and hold it against the volts that the ${where} takes.`;
-  }
-  const most = row.mostLabelVolts!;
-  const long =
-    most < USUAL_LEAST_VOC
-      ? ` Few panels show under ${USUAL_LEAST_VOC} V, so this row is too long: do not plug it in before the labels are read.`
-      : '';
-  return `Panels in a row: ${says} With ${row.inRow} in the row and an input of ${row.limitVolts} V, the label of each panel may show ${(Math.floor(most * 10) / 10).toFixed(1)} V (Voc) at most.${long}`;
+function ownRow({ lowestC, factor, inRow, limitVolts, ...row }: SolarRow): SolarRowPoint {
+  if (inRow === null || limitVolts === null)
+    return { code: 'row-not-known', lowestC, factor, feedsPack: row.feedsPack };
+  const mostLabelVolts = row.mostLabelVolts!;
+  return {
+    code: mostLabelVolts < USUAL_LEAST_VOC ? 'row-too-long' : 'row-known',
+    lowestC,
+    factor,
+    inRow,
+    limitVolts,
+    mostLabelVolts,
+    usualLeastVolts: USUAL_LEAST_VOC,
+  };
 }
-
-function coldSays(lowestC: number, factor: number): string {
-  const lowestF = Math.round(lowestC * 1.8 + 32);
-  const percent = Math.round((factor - 1) * 100);
-  return `at ${lowestF} °F they give up to ${percent} % more volts than their labels say (690.7, from memory). That is a careful figure for your record low, ${RECORD_LOW_BASIS}.`;
-}
-
-const currentPoint =
-  'Rows side by side: 1.25 x the short-circuit amps (Isc) of all of them must not be more than the input takes, and wires and fuses carry 1.25 x that again (690.8).';

@@ -4,17 +4,23 @@ import { type EquipmentClass, equipmentCost } from '../../tables/equipment-costs
 import type { LoadVerdict } from './load-calculation';
 import type { PanelFit } from './panel-fit';
 
+export type WayOutId = 'sub-panel' | 'load-control' | 'new-panel' | 'larger-service';
+
 /** One way to make the panel and service fit, with its price range, cheapest first. */
 export interface WayOut {
-  readonly way: string;
-  readonly when: string;
+  readonly way: WayOutId;
   readonly usdLow: number;
   readonly usdLikely: number;
   readonly usdHigh: number;
   readonly year: number;
 }
 
-type Choice = Pick<WayOut, 'way' | 'when'> & { readonly cost: EquipmentClass };
+const costs: Readonly<Record<WayOutId, EquipmentClass>> = {
+  'sub-panel': 'backup-subpanel',
+  'load-control': 'load-control',
+  'new-panel': 'panel-upgrade',
+  'larger-service': 'service-upgrade',
+};
 
 /**
  * The ways that would solve what does not fit here, cheapest first by the table of costs: chosen circuits on a
@@ -31,55 +37,33 @@ export function waysOut(
     ...loadChoices(of.load),
     ...panelChoices(home),
   ];
-  const once = [...new Map(choices.map((choice) => [choice.way, choice])).values()];
   if (route.carries.length === 0) return [];
-  return once.map(priced).sort((a, b) => a.usdLikely - b.usdLikely);
+  return [...new Set(choices)].map(priced).sort((a, b) => a.usdLikely - b.usdLikely);
 }
 
-const subPanel: Choice = {
-  way: 'a sub-panel for the chosen circuits',
-  when: 'the loads that must run move to it, so the main panel needs no room and the source need not carry the whole house',
-  cost: 'backup-subpanel',
-};
-const loadControl: Choice = {
-  way: 'listed load control that holds back the largest loads',
-  when: 'the calculated load or the source is too small only while the largest loads run',
-  cost: 'load-control',
-};
-const newPanel: Choice = {
-  way: 'a new panel with a larger bus',
-  when: 'the panel itself is unsound, or its bus is the only limit',
-  cost: 'panel-upgrade',
-};
-
-function spaceChoices({ facts }: Home): Choice[] {
+function spaceChoices({ facts }: Home): WayOutId[] {
   const full = facts.told('panel-spaces') && facts.number('panel-spaces')! < 2;
-  return full ? [subPanel] : [];
+  return full ? ['sub-panel'] : [];
 }
 
 /** A bus without room: ahead of the main, limited by controls, or chosen circuits come before a new panel. */
-function busChoices(fit: PanelFit): Choice[] {
+function busChoices(fit: PanelFit): WayOutId[] {
   if (fit.sourceAt125Amps === null || fit.ways.some((way) => way.fits === 'yes')) return [];
-  return [subPanel, loadControl, newPanel];
+  return ['sub-panel', 'load-control', 'new-panel'];
 }
 
-function loadChoices(load: LoadVerdict): Choice[] {
-  if (load === 'passes' || load === 'not judged') return [];
-  const service: Choice = {
-    way: 'a larger service',
-    when: 'the load stays over the main after load control, and the utility agrees',
-    cost: 'service-upgrade',
-  };
-  return [loadControl, service];
+function loadChoices(load: LoadVerdict): WayOutId[] {
+  if (load === 'passes' || load === 'not-judged') return [];
+  return ['load-control', 'larger-service'];
 }
 
-function panelChoices({ facts }: Home): Choice[] {
+function panelChoices({ facts }: Home): WayOutId[] {
   const bad =
     facts.is('panel-kind', 'split-bus', 'fuses') || facts.has('panel-signs', 'known-bad-make');
-  return bad ? [subPanel, newPanel] : [];
+  return bad ? ['sub-panel', 'new-panel'] : [];
 }
 
-function priced({ way, when, cost }: Choice): WayOut {
-  const row = equipmentCost(cost);
-  return { way, when, usdLow: row.low, usdLikely: row.likely, usdHigh: row.high, year: row.year };
+function priced(way: WayOutId): WayOut {
+  const row = equipmentCost(costs[way]);
+  return { way, usdLow: row.low, usdLikely: row.likely, usdHigh: row.high, year: row.year };
 }

@@ -82,15 +82,15 @@ describe('the electrical half of a demo home', () => {
   test('compares eight ways to connect, with the capacity rule in numbers', () => {
     const { connections } = electricalBy(ridge, 'standby-engine');
     expect(connections).toHaveLength(8);
-    const whole = connections.find((c) => c.way.startsWith('automatic'))!;
-    expect(whole.capacity).toMatch(/kVA for a calculated .* kVA: .*702\.4\(A\)\(2\)\(a\)/);
+    const whole = connections.find((c) => c.way === 'automatic-whole-house')!;
+    expect(english.forElectrician.capacity(whole.capacity)).toMatch(
+      /kVA for a calculated .* kVA: .*702\.4\(A\)\(2\)\(a\)/,
+    );
   });
 
   test('asks an apartment to leave every wired way alone', () => {
     const ways = planOf('tower-six').electrical.connections;
-    expect(ways.filter((way) => way.fits !== 'no').map((way) => way.way)).toEqual([
-      'cords, straight to each thing',
-    ]);
+    expect(ways.filter((way) => way.fits !== 'no').map((way) => way.way)).toEqual(['cords']);
   });
 
   test('places a battery with its distances, detector and limits', () => {

@@ -74,7 +74,7 @@ describe('the dwelling load calculation of a home', () => {
 
   test('judges nothing while the main breaker was not read, and passes nothing on an assumed answer', () => {
     const unread = loadCalculation(houseWith({ 'main-amps': 'not sure' }));
-    expect(unread.verdict).toBe('not judged');
+    expect(unread.verdict).toBe('not-judged');
     expect(unread.says).toContain('not read');
     const assumed = loadCalculation(houseWith({ 'home-area': 'not sure' }));
     expect(assumed.verdict).toBe('marginal');
@@ -83,6 +83,6 @@ describe('the dwelling load calculation of a home', () => {
 
   test('leaves an apartment to its building', () => {
     const flat = loadCalculation(houseWith({ 'home-kind': 'apartment' }));
-    expect(flat).toMatchObject({ verdict: 'not judged', editions: [] });
+    expect(flat).toMatchObject({ verdict: 'not-judged', editions: [] });
   });
 });

@@ -5,30 +5,33 @@ import { scopeOf } from '../../../src/plan/electrical/scope';
 import { solarRowPoints } from '../../../src/plan/electrical/solar-row-points';
 import { gapOf } from '../../../src/routes/gap';
 import type { Route } from '../../../src/routes/route';
+import { saySolarRow } from '../../../src/words/en/electrical/say-solar-row';
 import { answersWith, houseWith } from './electrical-home';
 
 const on = (kind: Route['kind']) => ({ kind }) as Route;
+const saidOf = (home: ReturnType<typeof houseWith>, kind: Route['kind']) =>
+  solarRowPoints(home, on(kind)).map(saySolarRow);
 const pack = { 'own-sources': ['power-pack'], 'solar-row': 3, 'solar-limit': 60 };
 
 describe('solar panels in a row, at the record low of the home', () => {
   // Lansing, Michigan: a record low near -35 °C, where Table 690.7(A) has 1.23 to 1.25.
   test('gives the most volts a label may show, and calls a row too long that no usual panel fits', () => {
-    const [row, amps] = solarRowPoints(houseWith(pack), on('power-pack'));
+    const [row, amps] = saidOf(houseWith(pack), 'power-pack');
     const most = Number(/may show ([\d.]+) V/.exec(row!)![1]);
     expect(most).toBeGreaterThanOrEqual(Math.floor((60 / 3 / 1.27) * 10) / 10);
     expect(most).toBeLessThanOrEqual(60 / 3 / 1.21);
     expect(row).toContain('too long');
     expect(amps).toContain('690.8');
-    const two = solarRowPoints(houseWith({ ...pack, 'solar-row': 2 }), on('power-pack'))[0];
+    const two = saidOf(houseWith({ ...pack, 'solar-row': 2 }), 'power-pack')[0];
     expect(two).not.toContain('too long');
   });
 
   test('never judges while a number is missing, and says nothing where there is no row', () => {
     const open = houseWith({ ...pack, 'solar-limit': 'not sure' });
-    expect(solarRowPoints(open, on('power-pack'))[0]).toContain('Multiply the Voc');
+    expect(saidOf(open, 'power-pack')[0]).toContain('Multiply the Voc');
     expect(solarRowPoints(houseWith({ ...pack, 'solar-row': 0 }), on('power-pack'))).toEqual([]);
     expect(solarRowPoints(houseWith(), on('power-pack'))).toEqual([]);
-    expect(solarRowPoints(houseWith(), on('battery-solar'))[0]).toContain('New solar');
+    expect(saidOf(houseWith(), 'battery-solar')[0]).toContain('New solar');
   });
 
   test('is asked of whoever quotes a wired route of a home with solar', () => {

@@ -39,8 +39,8 @@ export const lifeComplete: Held = ({ plan, text }) => {
 /** The electronics curve says nothing of a medical device, and the plan says that. */
 export const medicalCurve: Held = ({ plan }) => {
   if (plan.home.lifeSupport === 'no') return null;
-  const said = plan.electrical.transferPoints.join(' ');
-  return said.includes('No electronics curve is applied to a medical device')
+  const codes = plan.electrical.transferPoints.map((point) => point.code);
+  return codes.includes('no-curve-for-medical')
     ? []
     : ['the electronics curve is applied to a medical device'];
 };

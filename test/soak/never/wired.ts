@@ -14,9 +14,9 @@ export const unknownNeutral: Held = (seen) => {
   );
   if (seen.plan.home.facts.told('engine-neutral') || routes.length === 0) return null;
   const bad = routes.filter((route) => {
-    const points = electricalFor(seen, route).transferPoints.join(' ');
+    const points = electricalFor(seen, route).transferPoints.map((point) => point.code);
     return !(
-      points.includes('until an electrician has found out') &&
+      points.includes('generator-neutral-not-known') &&
       route.verdict === 'works-if' &&
       route.ifs.map(sayIf).join(' ').includes('licensed electrician')
     );
@@ -50,7 +50,7 @@ export const unreadMain: Held = ({ plan }) => {
   if (plan.home.facts.told('main-amps')) return null;
   const { loadCalculation, panelFit } = plan.electrical;
   return [
-    ...(loadCalculation.verdict === 'not judged' ? [] : ['the load calculation is judged']),
+    ...(loadCalculation.verdict === 'not-judged' ? [] : ['the load calculation is judged']),
     ...(panelFit.ways.every((way) => way.fits === 'ask') ? [] : ['the panel is judged']),
   ];
 };

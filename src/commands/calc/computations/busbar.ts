@@ -1,6 +1,7 @@
 import { busbarRoom } from '../../../physics/busbar-room';
 import { busbarRoutes } from '../../../tables/busbar-routes';
 import { citeTable } from '../../../tables/table';
+import { busbarWay } from '../../../words/en/electrical/say-panel';
 import type { Calculation, Outcome } from '../calculation';
 import type { Values } from '../values';
 
@@ -61,7 +62,7 @@ function roomOf(values: Values): Outcome {
   return {
     ok: true,
     steps: rooms.map((room) => ({
-      label: wordsOf(room.route),
+      label: busbarWay(room.route),
       formula: formulas[room.route],
       value: room.sourceAt125Amps,
       unit: 'A',
@@ -69,7 +70,7 @@ function roomOf(values: Values): Outcome {
     results: [
       { label: 'largest 1.25 x source current', value: best.sourceAt125Amps, unit: 'A' },
       { label: 'continuous current of the source', value: best.continuousAmps, unit: 'A' },
-      { label: 'by', value: wordsOf(best.route) },
+      { label: 'by', value: busbarWay(best.route) },
     ],
     notes: [
       'The code edition in force, the label of the panel and a licensed electrician decide.',
@@ -84,5 +85,3 @@ const formulas = {
   'center-fed': '1.2 x busbar - main - existing',
   'sum-of-breakers': 'busbar - sum of breakers',
 };
-
-const wordsOf = (route: string) => busbarRoutes.rows.find((row) => row.route === route)!.words;

@@ -10,17 +10,17 @@ export function electricalLines(plan: Plan, words: Words): string[] {
   const neutral = neutralAmpsOf(e.loadCalculation);
   const say = words.household.electrical;
   const load = `${say.loadCalculation(e.loadCalculation.says)}${neutral === null ? '' : say.neutral(neutral)}`;
-  if (!isWired(advice.route)) return [load, ...e.solarRow];
+  if (!isWired(advice.route)) return [load, ...e.solarRow.map(words.forElectrician.solarRow)];
   return [
     load,
     ...(e.metered.kind === 'done' ? [say.metered(e.metered.says)] : []),
     ...busLine(plan, words),
-    ...e.panelFit.traps,
+    ...e.panelFit.traps.map(words.forElectrician.panelTrap),
     ...(e.waysOut.length > 0 ? [say.wayOut(e.waysOut[0]!)] : []),
     ...startLine(plan, words),
     ...highEndLines(plan, words),
     ...e.wires.map(say.wire),
-    ...e.solarRow,
+    ...e.solarRow.map(words.forElectrician.solarRow),
     ...e.siting
       .filter((point) => point.verdict === 'no' || point.verdict === 'ask')
       .map(say.siting),

@@ -5,7 +5,9 @@ import type { WayOut } from '../../../plan/electrical/way-out';
 import type { WireRun } from '../../../plan/electrical/wires';
 import type { Figure } from '../../../quantity/figure';
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { busbarWay, codeSection } from '../electrical/say-panel';
 import { saySiting } from '../electrical/say-siting';
+import { sayWayOut } from '../electrical/say-way-out';
 
 const kva = (va: number) => (va / 1000).toFixed(1);
 
@@ -20,11 +22,13 @@ export const electrical = {
   onThePanel(amps: number, fitting: PanelFit['ways'], known: boolean): string {
     const need = `Source on the panel: 1.25 x its current is ${Math.round(amps)} A`;
     if (fitting.length > 0)
-      return `${need}; it fits with the ${fitting.map((way) => `${way.way} (${way.sections.edition2023})`).join(', or the ')}.`;
+      return `${need}; it fits with the ${fitting.map(({ way, sections }) => `${busbarWay(way)} (${codeSection(sections.edition2023)})`).join(', or the ')}.`;
     return `${need}; ${known ? 'the bus has no room for it by the sums known here' : 'main and bus are not both known, so the bus check waits for the electrician'} (705.12).`;
   },
-  wayOut: ({ way, usdLow, usdHigh, year, when }: WayOut) =>
-    `Cheapest way out here: ${way}, $${usdLow} to $${usdHigh} (${year}), where ${when}.`,
+  wayOut({ way: id, usdLow, usdHigh, year }: WayOut): string {
+    const { way, when } = sayWayOut(id);
+    return `Cheapest way out here: ${way}, $${usdLow} to $${usdHigh} (${year}), where ${when}.`;
+  },
   hardestStart: (names: readonly string[], needVa: Figure, start: RouteStarting) =>
     `Hardest start: ${names.join(' and ')}${names.length > 1 ? ' together' : ''}, with the rest that it carries running, ${kva(needVa.value)} kVA likely and ${kva(needVa.high)} kVA at the high end. Everything that starts by itself at the same moment, as when power comes back: ${kva(start.allAtOnceVa)} kVA. What the source lends for a moment: ${kva(start.surgeVa)} kVA. Cure: ${start.cure}.`,
   wire(run: WireRun): string {
