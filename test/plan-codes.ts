@@ -23,7 +23,7 @@ export function planCodes(plan: Plan): Codes {
     beside: plan.advice.beside.map((route) => route.kind),
     wholeJob: plan.advice.wholeJob?.kind ?? null,
     rideThrough: plan.rideThrough,
-    money: plan.money,
+    money: moneyCodes(plan),
     lifeFirst: plan.lifeFirst,
     healthFirst: plan.healthFirst,
     comfortLost: plan.comfortLost,
@@ -34,7 +34,10 @@ export function planCodes(plan: Plan): Codes {
       asks ?? 'nobody',
     ]),
     electricianFor: plan.electricianFor,
-    electrical: plan.electrical,
+    electrical: {
+      ...plan.electrical,
+      toSettle: plan.electrical.toSettle.map(({ id, questions }) => ({ id, questions })),
+    },
     addOns: plan.addOns,
     fuelToStore: plan.fuelToStore,
     ladder: plan.ladder,
@@ -87,5 +90,14 @@ function routeCodes({ stops, leavesOut, parts, ...route }: Route) {
     notes: route.notes.length,
     leavesOut: leavesOut.map((one) => [one.load, one.must]),
     parts: parts.map((part) => [part.equipmentClass, part.units, part.costUsd]),
+  };
+}
+
+/** What of the bill to look at again stands among the answers to settle. */
+function moneyCodes({ money }: Plan) {
+  const { billFit } = money;
+  return {
+    ...money,
+    billFit: billFit && { fits: billFit.fits, expected: billFit.expected },
   };
 }

@@ -10,6 +10,7 @@ import { questionAt } from '../interview/relevant';
 import { resolve } from '../interview/resolve';
 import { draftMaker } from '../plan/draft/draft-of';
 import { sayWhyNow } from '../words/en/say-why-now';
+import { showDraft } from './show-draft';
 
 export interface DraftAll extends Pick<Required<Later>, 'draftOf' | 'next'> {
   /** The answers as they will most likely be once this question is answered, likeliest first. */
@@ -22,6 +23,7 @@ const TRIED_AHEAD = 3;
 /** The sums beside a question and what to ask next, from one memory of what was tried. */
 export function draftAll(tariff: Tariff | null, asOf: string): DraftAll {
   const bank = bankOf(besideTariff(interview, tariff !== null), asOf);
+  const draftOf = draftMaker(interview, tariff, bank.trialOf);
   return {
     likelyAfter: (answers, questionId) => {
       const question = questionAt(bank, questionId);
@@ -31,7 +33,7 @@ export function draftAll(tariff: Tariff | null, asOf: string): DraftAll {
         .slice(0, TRIED_AHEAD)
         .map(({ answer }) => ({ ...answers, [questionId]: answer }));
     },
-    draftOf: draftMaker(interview, tariff, bank.trialOf),
+    draftOf: (answers) => showDraft(draftOf(answers)),
     next: (answers) => {
       const next = askNext(answers, bank);
       if (next.code === 'enough') return next;

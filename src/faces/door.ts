@@ -3,8 +3,8 @@ import type { Event } from '../interview/event';
 import type { NextStep } from '../interview/next-step';
 import type { Context, State } from '../interview/state';
 import type { Unfinished } from '../interview/unfinished';
-import type { Draft } from '../plan/draft/draft';
 import type { SUMS_FAILED } from './draft-safely';
+import type { ShownDraft } from './shown-draft';
 
 /**
  * How keeping went: null when all is on the disk; a sentence that says what to do when it is not; or all is, and
@@ -21,7 +21,7 @@ export interface OutsideChange {
 
 /** Found for the answers asked about: the sums, then what comes next where that was wanted. */
 export interface Found {
-  readonly draft?: Draft | typeof SUMS_FAILED;
+  readonly draft?: ShownDraft | typeof SUMS_FAILED;
   readonly next?: NextStep | null;
 }
 
@@ -37,7 +37,7 @@ export interface Later {
   /** Keep the answers, and what was begun, on disk. */
   save(answers: Answers, unfinished: Unfinished): Saved;
   /** What the answers add up to so far. It may throw; nothing else may hang on it. */
-  draftOf(answers: Answers): Draft;
+  draftOf(answers: Answers): ShownDraft;
   /** What comes after the opening. It may throw; then questions come in their written order. */
   next?(answers: Answers): NextStep;
   /** The same two in a thread of its own, so that keys never wait for them. */

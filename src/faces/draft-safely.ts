@@ -1,13 +1,13 @@
 import type { Answers } from '../interview/answers';
 import type { NextStep } from '../interview/next-step';
-import type { Draft } from '../plan/draft/draft';
 import type { Later } from './door';
+import type { ShownDraft } from './shown-draft';
 
 /** The sums beside the question are at fault: the sitting goes on without them. */
 export const SUMS_FAILED = 'sums failed';
 
 /** What the answers add up to, or that there are no sums just now. */
-export function draftSafely(later: Later, answers: Answers): Draft | typeof SUMS_FAILED {
+export function draftSafely(later: Later, answers: Answers): ShownDraft | typeof SUMS_FAILED {
   try {
     return later.draftOf(answers);
   } catch {

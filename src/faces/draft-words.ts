@@ -9,12 +9,12 @@ export function sayFigure({ low, value, high, unit }: Figure): string {
 
 /** The sums of the draft, one sentence each; empty while no load is named. */
 export function sumWords(draft: Draft): string[] {
-  const { runningWatts, startVa, kwhPerDay, day } = draft;
+  const { runningWatts, startVa, kwhPerDay, season } = draft;
   return [
     runningWatts && `Running power: ${sayFigure(runningWatts)}`,
     startVa && `Starting demand: ${sayFigure(startVa)}`,
     kwhPerDay &&
-      `Energy on ${day}: ${formatRange(kwhPerDay.low, kwhPerDay.value, kwhPerDay.high, 'kWh')}`,
+      `Energy on a hard ${season} day: ${formatRange(kwhPerDay.low, kwhPerDay.value, kwhPerDay.high, 'kWh')}`,
   ].filter((words) => words !== null);
 }
 

@@ -1,12 +1,12 @@
 import { stillOpen } from '../interview/relevant';
 import type { Context, State } from '../interview/state';
-import type { Draft } from '../plan/draft/draft';
 import { glanceWords } from './glance-words';
+import type { ShownDraft } from './shown-draft';
 
 export const FIRST_PLAN_TITLE = 'A first plan. It is a draft, not for buying from.';
 
 /** What the opening adds up to, and what would make it surer. */
-export function firstPlanWords(context: Context, state: State, draft: Draft): string[] {
+export function firstPlanWords(context: Context, state: State, draft: ShownDraft): string[] {
   return [...glanceWords(draft.glance), ...draft.lines, ...leftToAsk(context, state)];
 }
 

@@ -4,6 +4,7 @@ import { checkTariff } from '../../src/bill/tariff/check-tariff';
 import { demoTariff } from '../../src/bill/tariff/demo-tariffs';
 import { matchBill } from '../../src/bill/tariff/match-bill';
 import { tariffFromBill } from '../../src/bill/tariff/tariff-from-bill';
+import { sayBillFit } from '../../src/words/en/money/say-bill-fit';
 
 describe('a bill held against the prices given', () => {
   const flat = demoTariff('A');
@@ -18,19 +19,21 @@ describe('a bill held against the prices given', () => {
 
   test('a bill that is too high sends the reader to a second price', () => {
     const found = matchBill(flat, { kwh: 900, days: 30, dollars: right + 90 });
-    expect(found.says).toContain('about 10.0 cents a kWh');
+    expect(sayBillFit(found)).toContain('about 10.0 cents a kWh');
   });
 
   test('a fixed charge larger than the bill is named', () => {
     const tariff = { ...flat, fixed: { perMonth: 200 } };
-    expect(matchBill(tariff, { kwh: 900, days: 30, dollars: 100 }).says).toContain('fixed');
+    const found = matchBill(tariff, { kwh: 900, days: 30, dollars: 100 });
+    expect(found).toMatchObject({ lookAt: { code: 'fixed-charge' } });
+    expect(sayBillFit(found)).toContain('fixed');
   });
 
   test('no kWh at all sends the reader to the meter readings, not to a division by zero', () => {
     const found = matchBill(flat, { kwh: 0, days: 30, dollars: 100 });
     expect(found.fits).toBe(false);
-    expect(found.says).toContain('meter readings');
-    expect(found.says).not.toMatch(/NaN|Infinity/);
+    expect(sayBillFit(found)).toContain('meter readings');
+    expect(sayBillFit(found)).not.toMatch(/NaN|Infinity/);
   });
 
   test('by the clock any price between the lowest and the highest fits', () => {

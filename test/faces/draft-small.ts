@@ -1,11 +1,12 @@
+import type { ShownDraft } from '../../src/faces/shown-draft';
 import type { Answers } from '../../src/interview/answers';
-import type { Draft, DraftLoad } from '../../src/plan/draft/draft';
+import type { DraftLoad } from '../../src/plan/draft/draft';
 import { figure } from '../../src/quantity/figure';
 
 const source = { kind: 'assumed', label: 'made up for the tests' } as const;
 
 /** A made-up draft: the pump as told, or a wide guess when not sure. */
-export function draftSmall(answers: Answers): Draft {
+export function draftSmall(answers: Answers): ShownDraft {
   const said = answers['well-watts'];
   const unsureCount = Object.values(answers).filter((a) => a === 'not sure').length;
   const runningWatts =
@@ -28,7 +29,7 @@ export function draftSmall(answers: Answers): Draft {
     kwhPerDay: named
       ? figure({ value: value / 1000, low: low / 1000, high: high / 1000, unit: 'kWh/day', source })
       : null,
-    day: 'a winter day',
+    season: 'winter',
     unsureCount,
     glance: {
       missing: named ? [] : ['must-run'],
@@ -48,6 +49,7 @@ export function draftSmall(answers: Answers): Draft {
       goalHours: figure({ value: 24, unit: 'h', source }),
       lifeSupport: 'no',
     },
+    toSettle: [],
     lines: [],
   };
 }

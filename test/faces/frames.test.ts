@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
+import { showDraft } from '../../src/commands/show-draft';
 import { glanceWords } from '../../src/faces/glance-words';
 import { frameHeight } from '../../src/faces/screen/frame';
 import { frameOf } from '../../src/faces/screen/frame-of';
@@ -35,7 +36,7 @@ const answers = {
   'fridge-count': 2,
   'must-run': ['heat', 'fridge'],
 };
-const draft = draftMaker(interview)(answers);
+const draft = showDraft(draftMaker(interview)(answers));
 const glyphs = glyphsFor({ LANG: 'C.UTF-8' });
 
 function draw(state: State, size: (typeof sizes)[number]) {
@@ -190,7 +191,7 @@ test('a ZIP code told is read back by the town whose weather counts, before ther
   const frame = frameOf({
     context,
     state,
-    draft: draftMaker(interview)(zip),
+    draft: showDraft(draftMaker(interview)(zip)),
     size: { columns: 80, rows: 24 },
     glyphs: glyphsFor({ LANG: 'C.UTF-8' }),
   });

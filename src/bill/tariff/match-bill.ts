@@ -6,13 +6,34 @@ export interface PrintedBill {
   readonly days: number;
 }
 
-export interface BillMatch {
-  readonly fits: boolean;
-  /** The least and the most such a use can cost under the tariff, $. */
-  readonly expected: { readonly low: number; readonly high: number };
-  /** What to look at on the bill; empty when it fits. */
-  readonly says: string;
+/** The least and the most such a use can cost under a tariff, $. */
+export interface Expected {
+  readonly low: number;
+  readonly high: number;
 }
+
+/** What of a bill to look at again. */
+export type LookAt =
+  | { readonly code: 'meter-readings' }
+  /** What is missing, spread over the kWh: cents tell a second price from a charge that is the same each month. */
+  | { readonly code: 'more-lines'; readonly missingDollars: number }
+  /** The fixed charge as given is more than the whole bill. */
+  | { readonly code: 'fixed-charge' }
+  | { readonly code: 'kwh-credit-price' };
+
+export interface BillFits {
+  readonly fits: true;
+  readonly expected: Expected;
+}
+
+export interface BillMismatch {
+  readonly fits: false;
+  readonly expected: Expected;
+  readonly printed: PrintedBill;
+  readonly lookAt: LookAt;
+}
+
+export type BillMatch = BillFits | BillMismatch;
 
 /** A bill may differ by this much before we ask. */
 const tolerance = 0.1;
@@ -25,7 +46,8 @@ const tolerance = 0.1;
 export function matchBill(tariff: Tariff, printed: PrintedBill): BillMatch {
   const { kwh, dollars, days } = printed;
   if (!(kwh > 0 && days > 0)) {
-    return { fits: false, expected: { low: 0, high: 0 }, says: lookAtKwh(printed) };
+    const lookAt = { code: 'meter-readings' } as const;
+    return { fits: false, expected: { low: 0, high: 0 }, printed, lookAt };
   }
   const months = days / DAYS_A_MONTH;
   const fixed = (tariff.fixed.perMonth ?? 0) * months + (tariff.fixed.perDay ?? 0) * days;
@@ -46,8 +68,11 @@ export function matchBill(tariff: Tariff, printed: PrintedBill): BillMatch {
   const expected = { low, high };
   const over = dollars > high * (1 + tolerance);
   const under = dollars < low * (1 - tolerance);
-  if (!under && (!over || open)) return { fits: true, expected, says: '' };
-  return { fits: false, expected, says: lookAt({ ...printed, expected, over, fixed }) };
+  if (!under && (!over || open)) return { fits: true, expected };
+  const lookAt: LookAt = over
+    ? { code: 'more-lines', missingDollars: dollars - high }
+    : { code: fixed > dollars ? 'fixed-charge' : 'kwh-credit-price' };
+  return { fits: false, expected, printed, lookAt };
 }
 
 const DAYS_A_MONTH = 365 / 12;
@@ -87,29 +112,4 @@ function tierCost(
     from = end;
     return sum + part * tier.price;
   }, 0);
-}
-
-function lookAtKwh({ kwh, days }: PrintedBill): string {
-  return `The bill shows ${kwh} kWh over ${days} days. Look at the line with the meter readings.`;
-}
-
-function lookAt(
-  at: PrintedBill & {
-    expected: BillMatch['expected'];
-    over: boolean;
-    fixed: number;
-  },
-): string {
-  const { low, high } = at.expected;
-  const range = high - low < 1 ? `$${low.toFixed(0)}` : `$${low.toFixed(0)} to $${high.toFixed(0)}`;
-  const both = `At these prices ${at.kwh} kWh comes to ${range}, and the bill says $${at.dollars.toFixed(0)}.`;
-  if (at.over) {
-    const missing = at.dollars - high;
-    // What is missing spread over the kWh tells a second price from a charge that is the same each month.
-    const cents = (100 * missing) / at.kwh;
-    return `${both} Look for a second energy or delivery line of about ${cents.toFixed(1)} cents a kWh, for adjustments and taxes, and for a balance from the month before.`;
-  }
-  return at.fixed > at.dollars
-    ? `${both} Look at the fixed or customer charge: as given it is more than the whole bill.`
-    : `${both} Look at the line with the kWh and the days, at credit for solar sent out, and at the energy price.`;
 }

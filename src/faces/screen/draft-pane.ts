@@ -1,13 +1,13 @@
-import type { Draft } from '../../plan/draft/draft';
 import { SUMS_FAILED } from '../draft-safely';
 import { NO_SUMS, sumWords } from '../draft-words';
 import { glanceWords, placeRead } from '../glance-words';
+import type { ShownDraft } from '../shown-draft';
 import { flow } from './foot';
 import type { Glyphs } from './glyphs';
 import { type Line, shorten, styled, wrapText } from './line';
 
 /** The plan so far beside the question: not made yet, made, or at fault. */
-export type Weighed = Draft | null | typeof SUMS_FAILED;
+export type Weighed = ShownDraft | null | typeof SUMS_FAILED;
 
 export interface Pane {
   readonly draft: Weighed;

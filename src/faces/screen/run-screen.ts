@@ -7,10 +7,10 @@ import { reduce } from '../../interview/reduce';
 import type { State } from '../../interview/state';
 import { isCertainNext, stepOf } from '../../interview/step';
 import { setAside } from '../../interview/unfinished';
-import type { Draft } from '../../plan/draft/draft';
 import { changeWords } from '../change-words';
 import { afterSaving, type Door, type Found, type Later } from '../door';
 import { draftSafely, nextSafely, SUMS_FAILED } from '../draft-safely';
+import type { ShownDraft } from '../shown-draft';
 import type { Weighed } from './draft-pane';
 import { eventFor, isRead } from './event-for';
 import type { Frame } from './frame';
@@ -252,7 +252,7 @@ class Screen {
     if (answers !== this.state.answers || this.state.ending !== null) return;
     if (draft !== undefined) {
       const known = this.behind === 1 && this.draft !== null && this.draft !== SUMS_FAILED;
-      const before = known ? (this.draft as Draft).glance : null;
+      const before = known ? (this.draft as ShownDraft).glance : null;
       this.changed =
         before === null || draft === SUMS_FAILED ? null : changeWords(before, draft.glance);
       this.draft = draft;

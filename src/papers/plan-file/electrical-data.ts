@@ -19,6 +19,10 @@ export function electricalData(
   const say = words.forElectrician;
   return plain({
     ...electrical,
+    toSettle: electrical.toSettle.map((one) => {
+      const { asks, answers } = words.contradiction(one);
+      return { id: one.id, asks, answers: [...answers], questions: one.questions };
+    }),
     starting: electrical.starting.map((one) => ({
       ...one,
       starting: namedLoads(home, one.starting),

@@ -18,7 +18,11 @@ export function moneyData(money: PlanMoney, words: Words): PlanData['money'] {
     tariffInFull: money.tariff === null ? 'off the grid' : copyOf(money.tariff.tariff),
     use: money.use,
     billFits:
-      money.billFit === null ? 'not checked' : money.billFit.fits ? 'yes' : money.billFit.says,
+      money.billFit === null
+        ? 'not checked'
+        : money.billFit.fits
+          ? 'yes'
+          : words.billFit(money.billFit),
     outageHoursPerYear: {
       ordinary: round(money.outageHours.ordinary),
       major: round(money.outageHours.major),

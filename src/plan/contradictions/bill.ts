@@ -1,9 +1,8 @@
 import { seasonBill } from '../../home/bill/season-bill';
 import type { Home } from '../../home/home';
-import { formatQuantity } from '../../quantity/format-quantity';
 import { hoursTold } from '../money/clock-hours-told';
 import { cheapInsidePeak } from '../money/clock-prices';
-import type { Contradiction } from './contradiction';
+import type { ClockSpan, Contradiction } from './contradiction';
 
 /** Must-run energy may be so much over the bill before we ask. Our judgement. */
 const OVER_BILL = 1.1;
@@ -14,15 +13,12 @@ export function mustRunOverBill(home: Home): Contradiction | null {
     ({ season, bill }) => home.demand.must.kwhPerDay[season].low > OVER_BILL * bill,
   );
   if (over === undefined) return null;
-  const must = home.demand.must.kwhPerDay[over.season];
-  const asked = home.billYear === null ? ['bill-kwh', 'bill-season'] : ['bill-year-kwh'];
+  const asked =
+    home.billYear === null ? (['bill-kwh', 'bill-season'] as const) : (['bill-year-kwh'] as const);
   return {
     id: 'must-run-over-bill',
-    asks: 'Which is wrong: the hours, the watts, or the month of the bill?',
-    answers: [
-      `What must run comes to ${must.low.toFixed(1)} kWh a day at least.`,
-      `The bill comes to ${over.bill.toFixed(1)} kWh a day in all.`,
-    ],
+    mustKwhPerDay: home.demand.must.kwhPerDay[over.season].low,
+    billKwhPerDay: over.bill,
     questions: ['must-run', ...asked],
   };
 }
@@ -52,11 +48,9 @@ export function monthOutsideYear({ facts }: Home): Contradiction | null {
   if (one >= OUTSIDE_YEAR.low * least && one <= OUTSIDE_YEAR.high * most) return null;
   return {
     id: 'month-outside-year',
-    asks: 'Which is the right kWh? One of them may be dollars, two months together, or the bill of another home.',
-    answers: [
-      `One month used ${formatQuantity(one, 'kWh')}.`,
-      `The twelve months lie between ${formatQuantity(least, 'kWh')} and ${formatQuantity(most, 'kWh')}.`,
-    ],
+    monthKwh: one,
+    leastKwh: least,
+    mostKwh: most,
     questions: ['bill-kwh', 'bill-year-kwh'],
   };
 }
@@ -66,25 +60,13 @@ export function cheapHoursAtPeak(home: Home): Contradiction | null {
   if (!cheapInsidePeak(home)) return null;
   return {
     id: 'cheap-hours-at-peak',
-    asks: 'Which hours are dearest, and which are cheapest? Until you know, the lowest price counts in all hours outside the peak.',
-    answers: [
-      `Power is dearest ${hoursSaid(home, 'peak-hours')}.`,
-      `Power is cheapest ${hoursSaid(home, 'low-hours')}.`,
-    ],
+    peak: hoursOf(home, 'peak-hours'),
+    cheap: hoursOf(home, 'low-hours'),
     questions: ['peak-hours', 'low-hours'],
   };
 }
 
-function hoursSaid({ facts }: Home, id: 'peak-hours' | 'low-hours'): string {
+function hoursOf({ facts }: Home, id: 'peak-hours' | 'low-hours'): ClockSpan {
   const [[from, to] = [0, 24]] = hoursTold(facts.value(id)) ?? [];
-  return `from ${clockHour(from)} to ${clockHour(to)}`;
+  return [from, to];
 }
-
-const clockHour = (hour: number) =>
-  hour % 24 === 0
-    ? 'midnight'
-    : hour === 12
-      ? 'noon'
-      : hour < 12
-        ? `${hour} am`
-        : `${hour - 12} pm`;

@@ -1,5 +1,4 @@
 import type { Home, Load } from '../../home/home';
-import { formatQuantity } from '../../quantity/format-quantity';
 import { fuelUse } from '../../routes/generator-size';
 import { ownGenerator } from '../../routes/kinds/own-generator';
 import { type Check, said, told } from './contradiction';
@@ -15,11 +14,9 @@ export const goalBeyondFuel: Check = (home) => {
   if (hours >= goal) return null;
   return {
     id: 'goal-beyond-fuel',
-    asks: 'Keep more fuel as far as the fire department allows, run less, or plan a shorter time?',
-    answers: [
-      `You want to manage ${formatQuantity(goal, 'h')}.`,
-      `${formatQuantity(gallons, 'gal')} of gasoline runs the generator with what must run for about ${formatQuantity(Math.round(hours), 'h')} and cannot be refilled.`,
-    ],
+    goalHours: goal,
+    gallons,
+    fuelHours: hours,
     questions: ['goal-hours', 'gasoline-gallons', 'fuel-refill'],
   };
 };
@@ -50,11 +47,7 @@ export const mustRunAt240: Check = (home) => {
   if (loads.length === 0) return null;
   return {
     id: 'must-run-at-240',
-    asks: 'Is the generator really 120 V only? Then it cannot run these, whatever its watts.',
-    answers: [
-      `These must run and need 240 V: ${loads.map((load) => load.name).join(', ')}.`,
-      'The generator gives 120 V only.',
-    ],
+    loadNames: loads.map((load) => load.name),
     questions: ['must-run', 'engine-volts'],
   };
 };

@@ -9,8 +9,8 @@ export const chargerOnSmallService: Check = (home) => {
   if (car === null || main === null || car < LARGE_CHARGER_SHARE * main) return null;
   return {
     id: 'charger-on-small-service',
-    asks: 'Is the breaker of the car charger, or that of the house, read wrong? If both are right, a load calculation or a listed load manager is needed.',
-    answers: [`The car charger's breaker is ${car} A.`, `The main breaker is ${main} A.`],
+    chargerAmps: car,
+    mainAmps: main,
     questions: ['ev-breaker', 'main-amps'],
   };
 };
@@ -20,8 +20,8 @@ export const mainOverBus: Check = (home) => {
   if (main === null || bus === null || main <= bus) return null;
   return {
     id: 'main-over-bus',
-    asks: "Which number is right? A main larger than the panel may carry is an electrician's first job.",
-    answers: [`The main breaker is ${main} A.`, `The panel's label says ${bus} A.`],
+    mainAmps: main,
+    busAmps: bus,
     questions: ['main-amps', 'panel-bus'],
   };
 };
@@ -34,11 +34,6 @@ export const fuseWithInterlock: Check = (home) => {
     return null;
   return {
     id: 'interlock-without-main',
-    asks: 'Is there a main breaker after all? A sliding plate needs one to slide against. Do not use it before an electrician has looked.',
-    answers: [
-      'The panel has no single main breaker.',
-      'A sliding plate (interlock) is fitted at the main breaker.',
-    ],
     questions: ['panel-kind', 'transfer-existing'],
   };
 };
@@ -49,11 +44,6 @@ export const inletWithoutSwitch: Check = (home) => {
   }
   return {
     id: 'inlet-without-switch',
-    asks: 'Is there a sliding plate or a second box after all? Without one, power flows out to the street and can kill a line worker. Do not use the inlet before an electrician has looked.',
-    answers: [
-      'The generator feeds the house through an inlet or fixed wiring.',
-      'No switch moves the house over from the grid.',
-    ],
     questions: ['engine-connect', 'transfer-existing'],
   };
 };

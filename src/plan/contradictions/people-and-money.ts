@@ -1,12 +1,9 @@
-import { formatQuantity } from '../../quantity/format-quantity';
 import { type Check, said, told } from './contradiction';
 
 export const lifeWithoutSecondWay: Check = (home) => {
   if (home.lifeSupport !== 'yes' || !said(home, 'second-source', 'none')) return null;
   return {
     id: 'life-without-second-way',
-    asks: 'What keeps the person safe when every source in the house fails? Agree on it with the clinician and the supplier.',
-    answers: ['Somebody depends on a powered device.', 'There is no second way yet.'],
     questions: ['medical-devices', 'second-source'],
   };
 };
@@ -16,11 +13,6 @@ export const nobodyForGenerator: Check = (home) => {
     return null;
   return {
     id: 'nobody-for-engine',
-    asks: 'Who would move, start and refuel the generator? Without somebody it does not count.',
-    answers: [
-      'Nobody here can lift, start and refuel a generator.',
-      'There is a portable generator.',
-    ],
     questions: ['operators', 'own-sources'],
   };
 };
@@ -35,11 +27,7 @@ export const normalLifeSmallBudget: Check = (home) => {
   if (most >= SMALL_BUDGET_USD) return null;
   return {
     id: 'normal-life-small-budget',
-    asks: 'Which matters more: almost everything running, or the cost? A few things that count can be kept for little.',
-    answers: [
-      'Almost everything should go on as on any other day.',
-      `At most ${formatQuantity(most, '$')} can be spent.`,
-    ],
+    dollars: most,
     questions: ['goal-scope', 'budget-later'],
   };
 };

@@ -8,13 +8,7 @@ export const apartmentWith: Check = (home, answers) => {
   if (!own && !well) return null;
   return {
     id: 'apartment-with',
-    asks: 'Is it an apartment? A well, a standby generator, a roof or a fixed battery of your own points to a house.',
-    answers: [
-      'The home is an apartment.',
-      well
-        ? 'Water comes from a well of its own.'
-        : 'It has a standby generator, solar panels or a home battery of its own.',
-    ],
+    what: well ? 'well' : 'own-sources',
     questions: ['home-kind', well ? 'water-source' : 'own-sources'],
   };
 };
@@ -24,11 +18,6 @@ export const batteryBelowFlood: Check = (home) => {
     return null;
   return {
     id: 'battery-below-flood',
-    asks: 'Is there a place above the highest water? A flooded battery can burn days later.',
-    answers: [
-      'The battery would go in the basement.',
-      'Water has been in the garage, the basement or the home.',
-    ],
     questions: ['battery-place', 'flood-history'],
   };
 };
@@ -37,11 +26,8 @@ export const roofOverHome: Check = (home) => {
   if (roofDoubt(home.facts) === null) return null;
   return {
     id: 'roof-over-home',
-    asks: 'Is the roof measured again? One side of it cannot be that much larger than the home.',
-    answers: [
-      `The sunny side of the roof is ${home.facts.number('roof-area')} sq ft.`,
-      `The home is ${home.facts.number('home-area')} sq ft inside.`,
-    ],
+    roofSqFt: home.facts.number('roof-area')!,
+    homeSqFt: home.facts.number('home-area')!,
     questions: ['roof-area', 'home-area'],
   };
 };

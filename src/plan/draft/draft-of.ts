@@ -47,10 +47,11 @@ export function draftMaker(
       runningWatts: demand?.runningWatts ?? null,
       startVa: demand?.startVa ?? null,
       kwhPerDay: demand?.kwhPerDay[season] ?? null,
-      day: `a hard ${season} day`,
+      season,
       unsureCount: Object.values(answers).filter((answer) => answer === NOT_SURE).length,
       glance: glanceOf(trialOf(answers)),
-      lines: doNotFit(interview, answers, ownTariff),
+      // No age counts here, so neither does the day.
+      toSettle: answersToSettle(interview, answers, ANY_DAY, ownTariff),
     };
   };
 }
@@ -61,13 +62,6 @@ const ANY_DAY = '2026-01-01';
 function draftLoad(facts: Facts, load: Load): DraftLoad {
   const { id, name, rank, runningWatts } = load;
   return { id, name, rank, runningWatts, told: wasTold(facts, load) };
-}
-
-/** Answers that cannot both be right are asked about as soon as both are given. No age counts here, so neither does the day. */
-function doNotFit(interview: Interview, answers: Answers, ownTariff: Tariff | null): string[] {
-  return answersToSettle(interview, answers, ANY_DAY, ownTariff).map(
-    ({ answers: [one, other], asks }) => `Two answers do not fit together. ${one} ${other} ${asks}`,
-  );
 }
 
 /** Until the ranking is asked, every load that may run in an outage counts; then only what must. */

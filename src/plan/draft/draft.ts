@@ -1,4 +1,6 @@
+import type { Season } from '../../home/home';
 import type { Figure } from '../../quantity/figure';
+import type { Contradiction } from '../contradictions/contradiction';
 import type { Glance } from './glance';
 
 /** A load as the draft beside the question shows it. */
@@ -22,12 +24,12 @@ export interface Draft {
   readonly startVa: Figure | null;
   /** Energy of one day in the season asked for, must keep running only, kWh/day. */
   readonly kwhPerDay: Figure | null;
-  /** The season those kilowatt-hours stand for: "a winter day". */
-  readonly day: string;
+  /** The season on whose hard day those kilowatt-hours are used. */
+  readonly season: Season;
   /** How many answers are "not sure" so far. */
   readonly unsureCount: number;
   /** The plan these answers would give. */
   readonly glance: Glance;
-  /** Sentences to show below, such as answers that do not fit together. */
-  readonly lines: readonly string[];
+  /** Answers that cannot both be right, asked about as soon as both are given. */
+  readonly toSettle: readonly Contradiction[];
 }

@@ -9,15 +9,11 @@ export function billNotMatched(home: Home, ownTariff: Tariff | null): Contradict
   const of = tariffOf(home, ownTariff);
   const fit = of === null ? null : billFit(home, of);
   if (fit === null || fit.fits) return null;
-  const { low, high } = fit.expected;
-  const range = high - low < 1 ? `$${low.toFixed(0)}` : `$${low.toFixed(0)} to $${high.toFixed(0)}`;
   return {
     id: 'bill-not-matched',
-    asks: fit.says,
-    answers: [
-      `The bill was $${home.facts.number('bill-dollars')}.`,
-      `Its kWh at the prices ${ownTariff === null ? 'told' : 'of your own tariff'} come to ${range}.`,
-    ],
+    dollars: home.facts.number('bill-dollars')!,
+    ownTariff: ownTariff !== null,
+    fit,
     questions: ['bill-kwh', 'bill-dollars', 'bill-price', 'bill-lines'],
   };
 }

@@ -4,6 +4,7 @@ import { hasFixedBattery, hasFixedGenerator, isSource } from '../../kinds/ask-tr
 import { traitsOf } from '../../kinds/route-traits';
 import { hasWiringToDo } from '../../routes/wiring-to-do';
 import type { Finding, Who } from '../../rules/rule';
+import { openAnswers } from '../../words/en/household/open-answers';
 import { inSentence, listOf } from '../../words/en/list-of';
 import { remedy } from '../../words/en/say-high-end';
 import { sayBuyStep } from '../../words/en/say-thrift';
@@ -91,9 +92,9 @@ const hasAnimals = ({ facts }: Home) =>
 
 /** Answers that do not fit together come before anything is bought on them. */
 function settleSteps({ electrical }: Of): NextStep[] {
-  return electrical.toSettle.map(({ answers: [one, other], asks }) => ({
+  return electrical.toSettle.map((found) => ({
     id: 'settle' as const,
-    what: `Settle this first. ${one} But: ${other} ${asks}`,
+    what: `Settle this first. ${openAnswers.settle(found)}`,
     who: 'household',
   }));
 }

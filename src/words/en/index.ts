@@ -1,6 +1,7 @@
 import rules from '#compiled/words/en/rules.js';
 import { formatQuantity, formatRange } from '../../quantity/format-quantity';
 import type { Language } from '../language';
+import { sayContradiction } from './contradictions/say-contradiction';
 import { forElectrician } from './electrical';
 import { firstSentence } from './first-sentence';
 import { firstSentences } from './first-sentences';
@@ -9,6 +10,7 @@ import { household } from './household';
 import { sayShare } from './household/share';
 import { inSentence, listOf } from './list-of';
 import { sayBill } from './money/say-bill';
+import { sayBillFit } from './money/say-bill-fit';
 import { sayPayback } from './money/say-payback';
 import { sayRates } from './money/say-rates';
 import { months, shortMonths } from './months';
@@ -47,6 +49,8 @@ export const english = {
   usd,
   dollarRange: range,
   bill: sayBill,
+  billFit: sayBillFit,
+  contradiction: sayContradiction,
   rates: sayRates,
   payback: sayPayback,
   fuel: sayFuel,

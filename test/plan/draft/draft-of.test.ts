@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
+import { showDraft } from '../../../src/commands/show-draft';
 import { rankWords, widthWords } from '../../../src/faces/draft-words';
 import { NOT_SURE } from '../../../src/interview/answers';
 import { draftMaker } from '../../../src/plan/draft/draft-of';
@@ -10,11 +11,12 @@ describe('beside the question', () => {
 
   test('two answers that cannot both be right are asked about once both are given', () => {
     const only = draftOf({ 'main-amps': 200 });
-    expect(only.lines.join(' ')).not.toContain('do not fit together');
+    expect(only.toSettle).toEqual([]);
     const both = draftOf({ 'main-amps': 200, 'panel-bus': 125 });
-    expect(both.lines.join(' ')).toContain('Two answers do not fit together.');
-    expect(both.lines.join(' ')).toContain('200 A');
-    expect(both.lines.join(' ')).toContain('125 A');
+    expect(both.toSettle).toMatchObject([{ id: 'main-over-bus', mainAmps: 200, busAmps: 125 }]);
+    const [said] = showDraft(both).lines;
+    expect(said).toContain('Two answers do not fit together. The main breaker is 200 A.');
+    expect(said).toContain('125 A');
   });
 
   test('heat that the building makes for everyone is no load of this home', () => {
@@ -33,7 +35,7 @@ describe('beside the question', () => {
   });
 
   test('nothing is asked where nothing is told', () => {
-    expect(draftOf({}).lines).toEqual([]);
+    expect(draftOf({}).toSettle).toEqual([]);
   });
 });
 

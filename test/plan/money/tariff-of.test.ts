@@ -5,6 +5,7 @@ import type { Answers } from '../../../src/interview/answers';
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
 import { billFit } from '../../../src/plan/money/bill-fit';
 import { tariffOf } from '../../../src/plan/money/tariff-of';
+import { sayBillFit } from '../../../src/words/en/money/say-bill-fit';
 
 const homeOf = (answers: Answers) =>
   homeFromAnswers(
@@ -96,6 +97,6 @@ describe('the bill held against the prices', () => {
     const home = homeOf({ ...clocked, ...bill, 'bill-dollars': 260 });
     const fit = billFit(home, tariffOf(home)!)!;
     expect(fit.fits).toBe(false);
-    expect(fit.says).toContain('Look for');
+    expect(sayBillFit(fit)).toContain('Look for');
   });
 });

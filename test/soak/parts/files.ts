@@ -6,6 +6,7 @@ import { homeFromFile } from '../../../src/commands/home-from-file';
 import { tariffFromFile } from '../../../src/commands/own-tariff';
 import { planPapers } from '../../../src/commands/plan-papers';
 import { privateWords } from '../../../src/commands/private-words';
+import { showDraft } from '../../../src/commands/show-draft';
 import { frameOf } from '../../../src/faces/screen/frame-of';
 import { glyphsFor } from '../../../src/faces/screen/glyphs';
 import type { Answers } from '../../../src/interview/answers';
@@ -93,7 +94,7 @@ async function saidOf(path: string, whole: boolean): Promise<Said> {
 function screenOf(answers: Answers, unfinished: Unfinished, weighed: boolean): string {
   const context = { interview, short: false, nameProblem: () => null, spareName: () => 'kim' };
   const state = begin(context, answers, unfinished);
-  const draft = weighed ? draftOf(answers) : null;
+  const draft = weighed ? showDraft(draftOf(answers)) : null;
   const glyphs = glyphsFor({});
   const size = { columns: 120, rows: 40 };
   return [state, { ...state, view: 'check' as const }]

@@ -1,5 +1,6 @@
 import { EventEmitter } from 'node:events';
 import interview from '#compiled/questions.js';
+import { showDraft } from '../../../src/commands/show-draft';
 import { runScreen } from '../../../src/faces/screen/run-screen';
 import type { Answers } from '../../../src/interview/answers';
 import { begin, welcome } from '../../../src/interview/begin';
@@ -42,7 +43,7 @@ export const keys: Part = {
           saved.push(now);
           return random() < 0.05 ? 'The disk is full.' : null;
         },
-        draftOf,
+        draftOf: (answers) => showDraft(draftOf(answers)),
       }),
       color: true,
       stdin: terminal.stdin as unknown as NodeJS.ReadStream,

@@ -1,6 +1,7 @@
 import type { MoneyOfRoute, PlanMoney } from '../../../plan/money/plan-money';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { inSentence } from '../list-of';
+import { sayBillFit } from '../money/say-bill-fit';
 import { sayRouteMoney } from '../money/say-route-money';
 import { usd } from '../say-dollars';
 
@@ -43,7 +44,7 @@ export const money = {
   fits: (fit: NonNullable<PlanMoney['billFit']>) =>
     fit.fits
       ? ' The prices fit the dollars on the bill to within 10 %.'
-      : ` The prices do not fit the bill: ${fit.says}`,
+      : ` The prices do not fit the bill: ${sayBillFit(fit)}`,
   /** With a space before it. */
   oneClock:
     ' Daylight saving time is not counted: the sun is taken by standard time all year, so on your clock it stands an hour later in summer than here.',

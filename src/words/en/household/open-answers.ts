@@ -1,11 +1,14 @@
 import type { Plan } from '../../../plan/plan';
+import { sayContradiction } from '../contradictions/say-contradiction';
 import { sayWhyNow } from '../say-why-now';
 
 /** Answers that do not fit together, that are worth finding out, and what was taken instead. */
 export const openAnswers = {
   settleTitle: 'Settle these first: two answers do not fit together',
-  settle: ({ answers: [one, other], asks }: Plan['electrical']['toSettle'][number]) =>
-    `${one} But: ${other} ${asks}`,
+  settle(found: Plan['electrical']['toSettle'][number]): string {
+    const { answers, asks } = sayContradiction(found);
+    return `${answers[0]} But: ${answers[1]} ${asks}`;
+  },
   findOutTitle: 'Worth finding out',
   findOut: ({ says, safety, how, decides }: Plan['toFindOut'][number]) => {
     const held = safety ? ' (a safety answer: advice is held back until it is known)' : '';
