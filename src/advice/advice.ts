@@ -1,4 +1,5 @@
 import type { Route } from '../routes/route';
+import type { Carried } from './carried';
 import type { Line } from './list/line';
 import type { Reason } from './reason';
 import type { WaysOn } from './ways-on/ways-on';
@@ -7,6 +8,8 @@ export interface Advice {
   /** The route advised. */
   readonly route: Route;
   readonly reason: Reason;
+  /** What it does for what must keep running; null: it gives no power. */
+  readonly carried: Carried | null;
   /** Up to two others to lay beside it. */
   readonly beside: readonly Route[];
   /** The cheapest that would do the whole job, when the advised one does not. */

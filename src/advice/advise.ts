@@ -8,6 +8,7 @@ import type { Route } from '../routes/route';
 import type { SizedKind } from '../routes/sized';
 import type { Advice } from './advice';
 import { besideOf } from './beside';
+import { carriedBy } from './carried';
 import { isEnough } from './list/enough';
 import { linesOf, type Ranked, rank } from './list/list-of';
 import type { SizeKind } from './list/source';
@@ -38,6 +39,7 @@ export function advise(
   return {
     route,
     reason: reasonOf(home, ranked, able),
+    carried: route.carries.length === 0 ? null : carriedBy(home, route),
     beside: besideOf(home, able, route),
     wholeJob: chosen !== null && isEnough(chosen) ? null : whole,
     list: lines,
@@ -58,6 +60,7 @@ export function onlyReady(kinds: readonly SizedKind[]): Advice {
       lessPluggedIn: false,
       thriftily: false,
     },
+    carried: null,
     beside: [],
     wholeJob: null,
     list: [],

@@ -9,6 +9,7 @@ import type { Interview } from '../interview/question';
 import { resolve } from '../interview/resolve';
 import type { RouteKind } from '../kinds/route-kind';
 import { sizedKind } from '../routes/all-routes';
+import { onceStored } from '../routes/once-stored';
 import type { Route } from '../routes/route';
 import type { Stop } from '../routes/stop';
 import { type ConditionCode, type Settler, type StopCode, stopKindOf } from '../routes/stop-codes';
@@ -16,6 +17,7 @@ import { findings } from '../rules/find';
 import type { Finding } from '../rules/rule';
 import { shareOfJob } from './beside';
 import { putIn } from './put-in';
+import { doesWholeJob } from './whole-job';
 
 /** What would have to be true, and who settles whether it is. */
 export interface Condition {
@@ -32,6 +34,8 @@ export interface PossibleIf {
   readonly home: Home;
   /** The one that does most of the job first. */
   readonly routes: readonly Route[];
+  /** Least likely price of one that would carry all that must run for the time asked, on a hard day too, $; null: none would. */
+  readonly allFromUsd: number | null;
   /** What can kill and comes with these routes: said wherever they are. */
   readonly cautions: readonly Finding[];
 }
@@ -74,8 +78,16 @@ export function possibleIf(planned: Planned): PossibleIf[] {
       routes: [...routes].sort(
         (a, b) => shareOfJob(home, b) - shareOfJob(home, a) || a.costUsd.value - b.costUsd.value,
       ),
+      allFromUsd: allFromUsd(home, routes),
       cautions: deadly(home, routes),
     }));
+}
+
+function allFromUsd(home: Home, routes: readonly Route[]): number | null {
+  const whole = routes.filter((route) =>
+    doesWholeJob(home, onceStored(home, route)?.route ?? route),
+  );
+  return whole.length === 0 ? null : Math.min(...whole.map(({ costUsd }) => costUsd.value));
 }
 
 /** Most conditions looked for one behind the other: beyond, the route is too far off to speak of. Our judgement. */

@@ -73,6 +73,7 @@ export function makePlan(
   const answered = new Set(Object.keys(answers));
   const outlook = outlookOf(home);
   const electrical = electricalOf(home, answers, { route: advice.route, routes, ownTariff });
+  const possible = undecided.length > 0 ? [] : possibleIf(planned);
   const draftBecause = whyDraft(home, interview, electrical.toSettle);
   const fuel = fuelToStore(home, advice);
   const addOns = addOnsOf(lived, advice.route, cautions);
@@ -98,7 +99,7 @@ export function makePlan(
     outlook,
     routes,
     advice,
-    possibleIf: undecided.length > 0 ? [] : possibleIf(planned),
+    possibleIf: possible,
     rideThrough,
     money,
     lifeFirst: lifeFirst(home),
@@ -124,6 +125,7 @@ export function makePlan(
       electrical,
       fuelToStore: fuel,
       addOns,
+      possibleIf: possible,
     }),
     leavingPoint: leavingPoint(home),
     sources: sourcesOf(home, routes, cautions, money),

@@ -18,9 +18,10 @@ export function answersOf(name: string): Answers {
 export function planOf(
   name: string,
   changed: Record<string, string | number | string[] | number[]> = {},
+  years?: number,
 ): Plan {
   const { answers, asOf } = fileOf(name);
-  return frozenPlan({ ...answers, ...changed }, asOf!);
+  return frozenPlan({ ...answers, ...changed }, asOf!, years);
 }
 
 const files = new Map<string, ReturnType<typeof readDemo>>();

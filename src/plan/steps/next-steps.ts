@@ -1,10 +1,12 @@
 import type { Advice } from '../../advice/advice';
+import type { PossibleIf } from '../../advice/possible-if';
 import type { Home } from '../../home/home';
 import { hasFixedBattery, hasFixedGenerator, isSource } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { hasWiringToDo } from '../../routes/wiring-to-do';
 import type { Finding, Who } from '../../rules/rule';
 import { openAnswers } from '../../words/en/household/open-answers';
+import { sayFindOutFirst } from '../../words/en/household/possible-if';
 import { inSentence, listOf } from '../../words/en/list-of';
 import { remedy } from '../../words/en/say-high-end';
 import { sayBuyStep } from '../../words/en/say-thrift';
@@ -24,6 +26,7 @@ export type StepId =
   | 'alarms'
   | 'store-water'
   | 'find-out'
+  | 'find-out-first'
   | 'panel'
   | 'buy'
   | 'quotes'
@@ -53,6 +56,7 @@ interface Of {
   readonly electrical: Electrical;
   readonly fuelToStore: FuelToStore | null;
   readonly addOns: readonly AddOn[];
+  readonly possibleIf: readonly PossibleIf[];
 }
 
 /** What to do next, in order, and who does it. */
@@ -64,6 +68,7 @@ export function nextSteps(of: Of): NextStep[] {
     ...settleSteps(of),
     ...panelSteps(of),
     alarmStep(home),
+    ...findOutFirst(of),
     ...buySteps(of),
     {
       id: 'store-water' as const,
@@ -109,6 +114,15 @@ function findOutSteps({ toFindOut }: Of): NextStep[] {
     what: `Find out, ${inSentence(says)}: ${how}`,
     who: 'household' as const,
   }));
+}
+
+/** A condition that would open more than the route advised can do is settled before money is spent. */
+function findOutFirst({ advice, possibleIf }: Of): NextStep[] {
+  const [first] = possibleIf;
+  const done = advice.advised !== null && advice.list[advice.advised]?.reaches === true;
+  if (first === undefined || done) return [];
+  const what = sayFindOutFirst(first.conditions.map(({ code }) => code));
+  return [{ id: 'find-out-first', what, who: 'household' }];
 }
 
 /** What is plugged in is bought by the household; what is wired in begins with quotes. */

@@ -8,7 +8,7 @@ const front = (changed: Record<string, unknown>) => {
   const plan = frozenPlan({ ...answersOf('ridge-road'), ...changed } as never, '2026-11-25', 5);
   return {
     plan,
-    lines: frontLines(plan, english).filter((line) => line.includes('More would be possible if')),
+    lines: frontLines(plan, english).filter((line) => line.includes(' would be possible if ')),
   };
 };
 

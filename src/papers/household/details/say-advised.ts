@@ -44,10 +44,15 @@ function aboveToldLine({ advice: { route }, home }: Plan, words: Words): string[
   return above === '' ? [] : [words.household.advised.costs(route.costUsd, above)];
 }
 
-function carriesLine({ advice: { route }, home, mustRun }: Plan, words: Words): string[] {
-  if (route.carries.length === 0) return [];
-  const ids = new Set(mustRun.map((load) => load.id));
-  const must = route.carries.filter((id) => ids.has(id));
-  const more = route.carries.filter((id) => !ids.has(id));
-  return [words.household.advised.carries(loadNames(home, must), ids.size, loadNames(home, more))];
+/** The count is that of every paper: what a way of living makes needless stands apart, and is not missed. */
+function carriesLine({ advice: { carried }, home }: Plan, words: Words): string[] {
+  if (carried === null) return [];
+  return [
+    words.household.advised.carries({
+      count: carried.count,
+      must: loadNames(home, carried.must),
+      needless: loadNames(home, carried.needless),
+      more: loadNames(home, carried.more),
+    }),
+  ];
 }

@@ -55,5 +55,9 @@ export function sayBothWays(plan: Plan, words: Words): string {
   const found = ownInWays(plan);
   // Where life hangs on a device, how long that one is covered stands here instead; both ways are in the details.
   if (plan.lifeFirst?.told) return '';
-  return found === null || byThrift(found.own) ? '' : words.household.ways.bothWays(found.own);
+  if (found === null || byThrift(found.own)) return '';
+  const say = words.household.ways;
+  return found.own.sizedFor === 'thrifty'
+    ? say.countsOnThrift(found.own.usual, meansOf(plan, found.taken))
+    : say.bothWays(found.own);
 }

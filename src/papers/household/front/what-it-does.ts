@@ -45,6 +45,7 @@ export function lasts(plan: Plan, words: Words): string {
     stored,
     goalHours,
     reached: stored?.route.lasting.reachesGoal || reachesGoal,
+    enoughByOdds: advice.list[advice.advised ?? -1]?.reaches === true,
     carefulFallsShort: Math.round(careful) < goalHours,
     more: `${sayBothWays(plan, words)}${sayDevicesAlone(plan, words)}`,
   });

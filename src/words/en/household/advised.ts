@@ -1,7 +1,9 @@
 import type { AddOn } from '../../../plan/steps/add-ons';
 import type { Figure } from '../../../quantity/figure';
 import type { Gap } from '../../../routes/gap';
+import type { MustCarried } from '../../../routes/must-carried';
 import type { GeneratorFuel } from '../../../tables/fuels';
+import { inSentence, listOf } from '../list-of';
 import { sayFigure } from '../say-figure';
 import { sayFuel } from '../say-fuel';
 import { sayGap } from '../say-gap';
@@ -21,10 +23,21 @@ export const advised = {
   goodToKnow: 'Good to know:',
   besideIt: 'Worth having beside it, and in none of its sums:',
   addOn: ({ name, cost, because }: AddOn) => `${name}: ${cost}; ${because}.`,
-  /** What must keep running and what is good to have, apart, so that the counts can be followed. */
-  carries(must: readonly string[], of: number, more: readonly string[]): string {
-    const count = must.length === of ? `all ${of}` : `${must.length} of the ${of}`;
-    const also = more.length > 0 ? ` Good to have, it also carries: ${more.join(', ')}.` : '';
-    return `It carries ${count} that must keep running: ${must.join(', ')}.${also}`;
+  /** What must keep running, what of it needs no power here, and what is good to have, apart, so that the counts can be followed. */
+  carries(of: {
+    readonly count: MustCarried;
+    readonly must: readonly string[];
+    /** Needs no power in the way of living it counts on. */
+    readonly needless: readonly string[];
+    readonly more: readonly string[];
+  }): string {
+    const { carried, of: all } = of.count;
+    const count = carried === all ? `all ${all}` : `${carried} of the ${all}`;
+    const also = of.more.length > 0 ? ` Good to have, it also carries: ${of.more.join(', ')}.` : '';
+    const needless =
+      of.needless.length > 0
+        ? ` Living thriftily does without power for ${listOf(of.needless.map(inSentence))}.`
+        : '';
+    return `It carries ${count} that must keep running: ${of.must.join(', ')}.${needless}${also}`;
   },
 };

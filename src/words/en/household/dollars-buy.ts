@@ -33,7 +33,7 @@ export const dollarsBuy = {
         ? ''
         : ` The devices alone: through ${sayShare(value.devices / 100)} of 100.`;
     const marks = [
-      ...(line.reaches ? [' It does what you asked for.'] : []),
+      ...(line.reaches ? [' It does what you asked for: at least 9 in 10 such outages.'] : []),
       ...(budgetUsd !== null && !line.withinBudget
         ? [` It is ${usd(line.usd - budgetUsd)} above the ${usd(budgetUsd)} you told us.`]
         : []),

@@ -61,7 +61,10 @@ export const frontPage = {
     readonly fuelToday: string;
     readonly stored: OnceStored | null;
     readonly goalHours: number;
+    /** On a hard day. */
     readonly reached: boolean;
+    /** Of the outages so long, at least 9 in 10 are carried through all the same. */
+    readonly enoughByOdds: boolean;
     readonly carefulFallsShort: boolean;
     /** What else is counted, with a space before it. */
     readonly more: string;
@@ -73,7 +76,7 @@ export const frontPage = {
     const goal = formatQuantity(goalHours, 'h');
     const asked = of.reached
       ? `You asked for ${goal}${of.carefulFallsShort ? '; the careful count falls short' : ''}.`
-      : `It does not reach the ${goal} you asked for.`;
+      : `On a hard day it does not reach the ${goal} you asked for${of.enoughByOdds ? '; it carries at least 9 in 10 such outages' : ''}.`;
     return `How long: ${likely}, careful count ${bad}${states}. ${asked}${of.more}`;
   },
 

@@ -39,6 +39,22 @@ const settlers: Readonly<Record<Settler, string>> = {
   helper: 'Ask whoever would come before the outage, and let them try it once.',
 };
 
+/** What a condition would bring, beside the route advised. */
+export type IfGain = 'more' | 'all' | 'all-for-less';
+
+const gains: Readonly<Record<IfGain, string>> = {
+  more: 'More',
+  all: 'The whole job',
+  'all-for-less': 'The whole job, for less money,',
+};
+
+const together = (codes: readonly ConditionCode[]) =>
+  [...new Set(codes.map((code) => conditions[code]))].join(', and if ');
+
+/** The step that comes before a purchase. */
+export const sayFindOutFirst = (codes: readonly ConditionCode[]) =>
+  `Before you buy anything, find out whether ${together(codes)}.`;
+
 /** Routes that something would have to be true for. */
 export const possibleIf = {
   title: 'What would be possible, if',
@@ -47,13 +63,12 @@ export const possibleIf = {
   condition: (code: ConditionCode) => conditions[code],
   /** "If the owner agrees in writing to the wiring, and if ... The owner settles this." */
   conditions(codes: readonly ConditionCode[], settles: readonly Settler[]): string {
-    const all = [...new Set(codes.map((code) => conditions[code]))];
     const who = [...new Set(settles.map((one) => settlers[one]))];
-    return `If ${all.join(', and if ')}. ${who.join(' ')}`;
+    return `If ${together(codes)}. ${who.join(' ')}`;
   },
   /** For the first page, where no route is named that is not open yet. */
-  onFirstPage: (codes: readonly ConditionCode[]) =>
-    `More would be possible if ${[...new Set(codes.map((code) => conditions[code]))].join(', and if ')}. Find that out before you buy, and read "What would be possible, if" below, with what can kill.`,
+  onFirstPage: (codes: readonly ConditionCode[], gain: IfGain) =>
+    `${gains[gain]} would be possible if ${together(codes)}. Find that out before you buy, and read "What would be possible, if" below, with what can kill.`,
   route: ({ title, costUsd }: Route, carried: string, howLong: string) =>
     `If so: ${inSentence(title)}, ${sayFigure(costUsd)}. It would carry ${carried} of what must run, ${howLong}.`,
   canKill: (caution: string) => `If so, this can kill: ${caution}`,

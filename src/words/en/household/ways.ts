@@ -104,6 +104,14 @@ export const ways = {
     odds(usual) === odds(thrifty)
       ? ' Thriftily the odds are the same.'
       : ` Of 100 such outages it carries ${odds(usual)}, thriftily ${odds(thrifty)}.`,
+  /** Behind hours that count on living thriftily, with a space before it. */
+  countsOnThrift({ hours }: InWay, means: Means): string {
+    const usual =
+      hours === null
+        ? ''
+        : `; as usual it lasts about ${span(hours.likely)}, careful count ${span(hours.careful)}`;
+    return ` That counts on living thriftily${usual}. Thriftily means: ${ways.means(means)}.`;
+  },
 };
 
 const odds = ({ share, carefulShare }: InWay) =>

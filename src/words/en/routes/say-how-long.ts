@@ -36,7 +36,7 @@ function againstGoal({ hours, reachesGoal }: Said, { of, goalHours }: Of<'agains
   const goal = formatQuantity(goalHours, 'h');
   return reachesGoal
     ? `${lasts}; you asked for ${goal}.`
-    : `${lasts}. It does not reach the ${goal} you asked for.`;
+    : `${lasts}. On a hard day it does not reach the ${goal} you asked for.`;
 }
 
 function fullBattery({ hours, reachesGoal }: Said, how: Of<'full-battery'>): string {
