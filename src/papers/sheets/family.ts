@@ -1,9 +1,15 @@
 import type { Plan } from '../../plan/plan';
+import { byWhen } from '../../plan/steps/by-when';
+import type { NextStep } from '../../plan/steps/next-steps';
 import type { Route } from '../../routes/route';
 import { sayRule } from '../../words/rule-sentences';
 import type { Words } from '../../words/words';
 import { type Block, section } from '../document/block';
-import { frontLines } from '../household/front/front-page';
+import { waysOnLine } from '../household/details/say-ways-on';
+import { comfort } from '../household/front/comfort';
+import { sayThriftily } from '../household/front/say-thriftily';
+import { lasting, notCarried, purchase } from '../household/front/what-it-does';
+import { leave } from '../household/front/whom-and-when';
 import { putRightBefore } from './cautions-on-sheets';
 import { dangerBlocks } from './danger-blocks';
 import { draftMark } from './draft-mark';
@@ -13,54 +19,80 @@ const FIND_OUT = 3;
 
 /** The sheet for the household itself: the job, the purchase, what it brings and does not, and who does what next. */
 export function familySheet(plan: Plan, words: Words): Sheet {
-  const say = (text: string): Block => ({ sort: 'say', text });
+  const its = words.sheets.family;
+  const draft = words.sheets.shared.draftLine(plan.draftBecause.map((why) => why.short).join('; '));
+  const standing = `${words.sheets.shared.asOf(plan.asOf)} ${words.sheets.shared.notADesign}`;
   return {
     id: 'family',
-    title: words.sheets.family.title,
-    purpose: words.sheets.family.purpose,
+    title: its.title,
+    purpose: its.purpose,
     blocks: [
       ...dangerBlocks(plan, words),
-      ...draftMark(
-        plan,
-        words.sheets.shared.draftLine(plan.draftBecause.map((why) => why.short).join('; ')),
-      ),
-      say(`${words.sheets.shared.asOf(plan.asOf)} ${words.sheets.shared.notADesign}`),
-      { sort: 'bullets', items: [...frontLines(plan, words), ...beside(plan, words)] },
-      ...section(words.sheets.family.putRight, {
+      ...draftMark(plan, draft),
+      { sort: 'bullets', items: decided(plan, words) },
+      ...section(its.putRight, {
         sort: 'bullets',
         items: putRightBefore(plan).map((one) => sayRule(words.rules, one)),
       }),
-      ...section(words.sheets.family.steps, {
-        sort: 'boxes',
-        items: plan.nextSteps.map(
-          (step) =>
-            `${step.id === 'settle' ? step.what : words.firstSentence(step.what)} (${step.who})`,
-        ),
-      }),
-      ...section(words.sheets.family.findOut, {
+      ...section(its.steps, { sort: 'boxes', items: steps(plan, words) }),
+      ...section(its.findOut, {
         sort: 'bullets',
         items: plan.toFindOut.slice(0, FIND_OUT).map((one) => `${one.says}: ${one.how}`),
       }),
+      { sort: 'say', text: standing } satisfies Block,
     ],
   };
 }
 
-/** Why this one, and the two laid beside it. */
-function beside({ advice }: Plan, words: Words): string[] {
-  const its = words.sheets.family;
+/** The job, what is bought for it, what that brings and does not, and why; the odds stand in the details. */
+function decided(plan: Plan, words: Words): string[] {
+  const say = words.household.frontPage;
+  const { lifeFirst, advice } = plan;
   return [
-    its.why(words.whyAdvised(advice.reason)),
-    ...advice.beside.slice(0, 2).map((one) => its.beside(other(one, words))),
+    say.job(plan.job[0]!),
+    ...(lifeFirst?.told ? [say.beforeBuying(words.lifeFirst(lifeFirst))] : []),
+    ...comfort(plan, words),
+    purchase(plan, words),
+    lasting(plan, words),
+    ...sayThriftily(plan, words),
+    notCarried(plan, words),
+    words.sheets.family.why(words.whyAdvised(advice.reason)),
+    ...neighbors(plan, words),
+    ...(lifeFirst?.told ? [] : waysOnLine(plan, words)),
+    ...(lifeFirst === null ? [] : leave(plan, words)),
   ];
 }
 
+/** The next cheaper and the next better of what nothing beats, a line each; without such a list, the two laid beside. */
+function neighbors({ advice }: Plan, words: Words): string[] {
+  const its = words.sheets.family;
+  const { list, advised } = advice;
+  if (advised === null || list.length < 2)
+    return advice.beside.slice(0, 2).map((one) => its.beside(other(one, words)));
+  const line = (at: number) =>
+    list.slice(Math.max(0, at), at + 1).map((one) => words.household.dollarsBuy.inShort(one));
+  return [...line(advised - 1).map(its.cheaper), ...line(advised + 1).map(its.better)];
+}
+
+/** What is to find out stands in a part of its own. */
+function steps({ nextSteps }: Plan, words: Words): string[] {
+  return nextSteps
+    .filter(({ id }) => id !== 'find-out')
+    .map((step) => words.sheets.family.step(short(step, words), step.who, byWhen[step.id]));
+}
+
+/** Two answers that do not fit are said with what to look at; of the others the first sentence is the step. */
+const short = ({ id, what }: NextStep, words: Words) =>
+  id === 'settle' ? what : words.firstSentence(what);
+
 function other(route: Route, words: Words): string {
+  const its = words.sheets.family;
   const { hours } = route.lasting;
-  const lasting =
+  const lasts =
     route.carries.length === 0
-      ? words.sheets.family.otherNone
+      ? its.otherNone
       : hours === null
-        ? words.sheets.family.otherGas
-        : words.sheets.family.otherHours(words.quantity(Math.round(hours.value), 'h'));
-  return words.sheets.family.other(route.title, words.quantity(route.costUsd.value, '$'), lasting);
+        ? its.otherGas
+        : its.otherHours(words.quantity(Math.round(hours.value), 'h'));
+  return its.other(route.title, words.quantity(route.costUsd.value, '$'), lasts);
 }

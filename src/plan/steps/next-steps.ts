@@ -9,7 +9,7 @@ import { openAnswers } from '../../words/en/household/open-answers';
 import { sayFindOutFirst } from '../../words/en/household/possible-if';
 import { inSentence, listOf } from '../../words/en/list-of';
 import { remedy } from '../../words/en/say-high-end';
-import { sayBuyStep } from '../../words/en/say-thrift';
+import { sayBuyStep, sayOrderStep } from '../../words/en/say-thrift';
 import { sentenceCase } from '../../words/en/sentence-case';
 import type { Electrical } from '../electrical/electrical';
 import type { FuelToStore } from '../fuel/fuel-to-store';
@@ -34,6 +34,7 @@ export type StepId =
   | 'ask-association'
   | 'grid-approval'
   | 'gas-supply'
+  | 'order'
   | 'measure'
   | 'fuel'
   | 'price-beside'
@@ -86,6 +87,7 @@ export function nextSteps(of: Of): NextStep[] {
             what: 'Tell the insurer, and the landlord or association where there is one, and keep the answer.',
             who: 'insurer or landlord' as const,
           },
+          ...orderStep(of),
           { id: 'rehearse' as const, what: rehearsal(home), who: 'household' as const },
         ]
       : []),
@@ -137,6 +139,10 @@ function buySteps({ advice }: Of): NextStep[] {
   );
   return [{ id: 'buy', what, who: 'household' }];
 }
+
+/** What is wired in is ordered when all that could change it is known. */
+const orderStep = ({ advice: { route } }: Of): NextStep[] =>
+  hasWiringToDo(route) ? [{ id: 'order', what: sayOrderStep(), who: 'household' }] : [];
 
 /** The very sentence goes to those who keep it; what was copied is said back and never read. */
 function associationStep({ home: { facts }, advice: { route } }: Of): NextStep[] {

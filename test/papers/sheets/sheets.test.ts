@@ -80,6 +80,35 @@ const repeated = new Set<string>([
   english.sheets.handSteps['read-display'],
 ]);
 
+describe('the family reads', () => {
+  const plan = planOf('birch-street');
+  const family = sheetsOf(plan, english).find(({ id }) => id === 'family')!;
+  const said = family.blocks.flatMap(textsOf);
+  const starting = (words: string) => said.filter((text) => text.startsWith(words));
+
+  test('one purchase, the next cheaper and the next better, a line each', () => {
+    const { list, advised } = plan.advice;
+    const at = advised!;
+    expect(starting('What to buy:')).toHaveLength(1);
+    const price = (usd: number) => `$${usd.toLocaleString('en-US')}:`;
+    expect(starting('Next cheaper,')[0]).toContain(price(list[at - 1]!.usd));
+    expect(starting('Next better,')[0]).toContain(price(list[at + 1]!.usd));
+    expect(list[at - 1]!.usd).toBeLessThan(list[at]!.usd);
+    expect(list[at + 1]!.usd).toBeGreaterThan(list[at]!.usd);
+  });
+
+  test('each step with who and by when, and the purchase among them', () => {
+    const steps = family.blocks.find((block) => block.sort === 'boxes')!;
+    const items = 'items' in steps ? steps.items : [];
+    expect(items.length).toBeGreaterThan(5);
+    for (const item of items) expect(item).toMatch(/\(.+, (this week|before|after the steps).*\)$/);
+    const at = (words: string) => items.findIndex((item) => item.includes(words));
+    expect(at('order it with permit')).toBeGreaterThan(at('electricians to quote'));
+    expect(at('order it with permit')).toBeGreaterThan(at('Tell the insurer'));
+    expect(items.some((item) => item.startsWith('Find out'))).toBe(false);
+  });
+});
+
 describe('what a stranger is handed', () => {
   // Words no sheet could hold by chance; the place and the road are words of the household.
   const seeded: Record<string, string | number> = { 'budget-now': 7_531, 'home-zip': '05401' };

@@ -11,11 +11,17 @@ import { sayDevicesAlone } from '../say-health-first';
 import { sayBothWays } from './say-thriftily';
 
 /** What to buy; where life hangs on a device, only beside what comes before. */
-export function buy({ advice, addOns, lifeFirst, home }: Plan, words: Words): string {
+export function buy(plan: Plan, words: Words): string {
+  const { addOns, lifeFirst } = plan;
+  const beside = addOns.length > 0 && !lifeFirst?.told;
+  return purchase(plan, words, beside ? words.household.frontPage.addOns(addOns) : '');
+}
+
+/** The same without what is worth having beside it. */
+export function purchase({ advice, lifeFirst, home }: Plan, words: Words, also = ''): string {
   const { route } = advice;
   const say = words.household.frontPage;
   const told = lifeFirst?.told === true;
-  const also = addOns.length === 0 || told ? '' : say.addOns(addOns);
   if (route.parts.length > 0 && route.costUsd.high === 0 && !told)
     return say.buyNothing(route, also);
   return say.buy(route, {
@@ -29,6 +35,11 @@ export function buy({ advice, addOns, lifeFirst, home }: Plan, words: Words): st
 
 /** How long it lasts by both counts, and whether that is what was asked for. */
 export function lasts(plan: Plan, words: Words): string {
+  return lasting(plan, words, `${sayBothWays(plan, words)}${sayDevicesAlone(plan, words)}`);
+}
+
+/** The same in hours alone, and what else is said of it behind. */
+export function lasting(plan: Plan, words: Words, more = ''): string {
   const say = words.household.frontPage;
   const { advice, home } = plan;
   const { route } = advice;
@@ -47,7 +58,7 @@ export function lasts(plan: Plan, words: Words): string {
     reached: stored?.route.lasting.reachesGoal || reachesGoal,
     enoughByOdds: advice.list[advice.advised ?? -1]?.reaches === true,
     carefulFallsShort: Math.round(careful) < goalHours,
-    more: `${sayBothWays(plan, words)}${sayDevicesAlone(plan, words)}`,
+    more,
   });
 }
 

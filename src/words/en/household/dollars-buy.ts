@@ -1,6 +1,7 @@
 import type { Line } from '../../../advice/list/line';
 import type { Season } from '../../../home/home';
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { inSentence } from '../list-of';
 import { usd } from '../say-dollars';
 import { sayShare } from './share';
 
@@ -22,12 +23,8 @@ export const dollarsBuy = {
     `All routes, sizes, fuel and ways of living, weighed together: these nothing beats in money and in what they do. Counted are outages of ${hoursOf(goalHours)} that start in ${season}${careful ? ', by the careful count, for health may hang on power' : ''}.`,
   /** "B. $860: plug-in power pack of 1 kWh, living thriftily: carries all 4, through more than 99 of 100 such outages." */
   line({ line, letter, goalHours, advised, budgetUsd }: LineSaid): string {
-    const { route, value } = line;
-    if (route === null)
-      return `${letter}. $0: nothing bought: what needs power stops when the outage begins.`;
-    const thrifty = line.way === 'thrifty' ? ', living thriftily' : '';
-    const { carried, of } = line.carried;
-    const things = carried === of ? `all ${of}` : `${carried} of ${of}`;
+    const { value } = line;
+    if (line.route === null) return `${letter}. ${whatItDoes(line, goalHours)}`;
     const devices =
       value.devices === null
         ? ''
@@ -39,7 +36,15 @@ export const dollarsBuy = {
         : []),
       ...(advised ? [' **This is the one advised.**'] : []),
     ];
-    return `${letter}. ${usd(line.usd)}: ${route.title.toLowerCase()}${sizeOf(line)}${thrifty}: carries ${things} that must run, ${howFar(line, goalHours)}.${devices}${marks.join('')}`;
+    return `${letter}. ${whatItDoes(line, goalHours)}${devices}${marks.join('')}`;
+  },
+  /** The same for the sheet of the family: what it costs, what it is, what it carries and for how long. */
+  inShort(line: Line): string {
+    const { hours } = line;
+    if (line.route === null) return whatItDoes(line, 0);
+    const long =
+      hours === null ? 'while the gas flows' : `about ${hoursOf(hours.likely)} on a hard day`;
+    return `${whatItCarries(line)}, ${long}.`;
   },
   madeOf: 'What each is made of:',
   parts: (letter: string, parts: readonly string[], extraUsd: number) =>
@@ -47,6 +52,20 @@ export const dollarsBuy = {
   thriftily:
     'Living thriftily means what costs little and needs less power: lanterns for ceiling lights, cold food kept cold in turns, things used by turns.',
 };
+
+/** "$860: plug-in power pack of 1 kWh, living thriftily: carries all 4 that must run, through more than 99 of 100 ..." */
+function whatItDoes(line: Line, goalHours: number): string {
+  if (line.route === null)
+    return '$0: nothing bought: what needs power stops when the outage begins.';
+  return `${whatItCarries(line)}, ${howFar(line, goalHours)}.`;
+}
+
+function whatItCarries(line: Line): string {
+  const thrifty = line.way === 'thrifty' ? ', living thriftily' : '';
+  const { carried, of } = line.carried;
+  const things = carried === of ? `all ${of}` : `${carried} of ${of}`;
+  return `${usd(line.usd)}: ${inSentence(line.route!.title)}${sizeOf(line)}${thrifty}: carries ${things} that must run`;
+}
 
 const hoursOf = (hours: number) => formatQuantity(Math.round(hours), 'h');
 
