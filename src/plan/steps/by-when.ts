@@ -16,6 +16,7 @@ export const byWhen: Readonly<Record<StepId, ByWhen>> = {
   alarms: 'this-week',
   'store-water': 'this-week',
   'find-out': 'before-buying',
+  'find-out-first': 'before-buying',
   panel: 'this-week',
   buy: 'with-purchase',
   quotes: 'before-buying',
