@@ -15,6 +15,8 @@ async function run(args: Arguments): Promise<number> {
       return (await import('./commands/pictures-command')).picturesCommand(args);
     case 'form':
       return (await import('./commands/form-command')).formCommand(args);
+    case 'whatif':
+      return (await import('./commands/whatif-command')).whatifCommand(args);
     case 'calc':
       return (await import('./commands/calc-command')).calcCommand(args);
     case 'forget':

@@ -1,3 +1,5 @@
+import { TRIED_KEYS } from '../interview/what-if/tried-keys';
+
 /** What the value of an option is, or what a command takes: completion and help go by it. */
 export type Takes = 'home' | 'file' | 'folder' | 'day' | 'choice' | 'words' | 'nothing';
 
@@ -118,6 +120,19 @@ export const commandTable = {
     examples: [
       ['pictures kim', 'the pictures in this terminal'],
       ['pictures kim --plain', 'the same as lines of figures'],
+    ],
+  },
+  whatif: {
+    operands: 'HOME KEY=VALUE ...',
+    takes: 'home',
+    choices: TRIED_KEYS.map((key) => `${key}=`),
+    says: 'lay the plan beside one with other answers; it writes nothing',
+    more: 'Keys: goal, season, budget, generator-place, more and less (a load), size (larger or smaller), refill (no, or days), or any question by its id in the home file. Values are checked as answers are; "not sure" is one. Figures are quick ones from 5 drawn years. With --plain each line stands below the other.',
+    options: ['plain', 'as-of'],
+    examples: [
+      ['whatif kim goal=48', 'what 48 hours would take'],
+      ['whatif kim season=winter less=cool', 'two things at once'],
+      ['whatif kim "budget=not sure"', 'without a limit'],
     ],
   },
   calc: {

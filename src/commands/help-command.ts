@@ -1,7 +1,7 @@
+import { nearWord } from '../quantity/near-word';
 import { COMMANDS, isCommand } from './command-table';
 import { DONE, WRONG_USAGE } from './exit-codes';
 import { allHelp, helpFor, versionLine } from './help-text';
-import { nearWord } from './near-word';
 import { printErr, printOut } from './print';
 import type { Arguments } from './read-arguments';
 

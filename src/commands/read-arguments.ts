@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import { nearWord } from '../quantity/near-word';
 import { homeFileName } from '../store/home-file';
 import {
   COMMANDS,
@@ -10,7 +11,6 @@ import {
   optionsOf,
   optionTable,
 } from './command-table';
-import { nearWord } from './near-word';
 
 export interface Arguments {
   readonly command: CommandName;

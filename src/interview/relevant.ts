@@ -25,7 +25,11 @@ export function asked({ interview, short }: Asking): readonly Question[] {
 }
 
 /** The choices of a question that this home can have. */
-export function offered(context: Context, state: State, question: Question): Choice[] {
+export function offered(
+  context: Pick<Context, 'interview'>,
+  state: Pick<State, 'answers'>,
+  question: Question,
+): Choice[] {
   const known = resolve(context.interview.questions, state.answers, 'assume');
   return (question.choices ?? []).filter((c) => c.when === undefined || holds(c.when, known));
 }

@@ -9,8 +9,8 @@ import { fishCompletion } from '../../src/commands/completion/fish';
 import { zshCompletion } from '../../src/commands/completion/zsh';
 import { allHelp, helpFor } from '../../src/commands/help-text';
 import { manPage } from '../../src/commands/man-page';
-import { changes, nearWord } from '../../src/commands/near-word';
 import { readArguments } from '../../src/commands/read-arguments';
+import { changes, nearWord } from '../../src/quantity/near-word';
 
 const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-shell-'));
 afterAll(() => rmSync(folder, { recursive: true }));

@@ -37,6 +37,21 @@ export function variantsOf(
   }));
 }
 
+/** Share of outages of the goal's length with the refill the household expects; null where none is expected in time. */
+export function refilledShare(
+  home: Home,
+  drawn: SyntheticYears,
+  route: Route,
+  season: Season,
+): number | null {
+  const classes = [loadsIn(home, route, 'must') ?? []];
+  const way = walkableOf(home, drawn, route, { classes, season, careful: false });
+  const [refill] = refilled(home, way.system);
+  if (refill === undefined) return null;
+  const goal = Math.round(home.goalHours.value);
+  return walkedShare({ ...way, system: refill.system }, goal, SAMPLE_EVERY_HOURS).share;
+}
+
 interface Otherwise {
   readonly says: string;
   readonly system: WalkSystem;

@@ -1,0 +1,37 @@
+import type { Lasts, PlanFacts, Span } from './plan-facts';
+
+/** Facts from few drawn years, rounded down so that they do not look more exact than they are. */
+export function aboutFacts(facts: PlanFacts): PlanFacts {
+  const { lasts, odds, refill } = facts;
+  return {
+    ...facts,
+    lasts: aboutLasts(lasts),
+    odds: odds && { today: twentieths(odds.today), stored: odds.stored && twentieths(odds.stored) },
+    refill: refill && { ...refill, share: twentieths(refill.share) },
+  };
+}
+
+function aboutLasts(lasts: Lasts): Lasts {
+  if (lasts.code !== 'hours') return lasts;
+  const { today, stored } = lasts;
+  return {
+    ...lasts,
+    today: aboutSpan(today),
+    stored: stored && { ...stored, hours: aboutSpan(stored.hours) },
+  };
+}
+
+const aboutSpan = ({ low, likely, high }: Span): Span => ({
+  low: aboutHours(low),
+  likely: aboutHours(likely),
+  high: aboutHours(high),
+});
+
+/** Two digits at most: 7, 18, 36, 120 h. */
+export function aboutHours(hours: number): number {
+  const step = hours < 12 ? 1 : hours < 48 ? 2 : hours < 120 ? 6 : 24;
+  return Math.floor(hours / step) * step;
+}
+
+/** Shares in steps of one in twenty; "all of them" is never claimed. */
+const twentieths = (share: number): number => Math.min(19, Math.floor(20 * share + 1e-9)) / 20;
