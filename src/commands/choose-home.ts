@@ -16,7 +16,8 @@ export async function chooseHere(args: Arguments): Promise<HomeChoice> {
     return chooseHomeByLine({ homes, stdin, stdout });
   }
   const { chooseHome } = await import('../faces/screen/choose-home');
-  return chooseHome({ homes, stdin, stdout });
+  const hide = args.sharedScreen ? (await import('./shared-screen')).hideFor(args) : undefined;
+  return chooseHome({ homes, stdin, stdout, ...(hide === undefined ? {} : { hide }) });
 }
 
 /** The homes of a folder, and how far each has come. */

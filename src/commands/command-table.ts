@@ -40,6 +40,9 @@ const optionRows = {
   short: flag('stop at a first plan, after the opening'),
   change: flag('show the list of answers at once, to change some and write the plan again'),
   plain: flag('ask line by line, for screen readers and plain terminals'),
+  'shared-screen': flag(
+    'hide names, words of health and money on a screen that others see; Ctrl+O shows them until the next key',
+  ),
   out: valued('DIR', 'folder', 'write the papers into this folder'),
   tariff: valued('FILE', 'file', 'use your own tariff (its form: lampkeeper schema tariff)'),
   in: valued('FILE', 'file', 'read inputs from a YAML or JSON file, or from standard input with -'),
@@ -68,11 +71,12 @@ export const commandTable = {
     takes: 'home',
     says: 'ask about a home and write its plan; the word may be left out',
     more: 'Without a home it begins a new one, or offers those begun in this folder, and another one on the street of one of them: it takes over the place and what power costs, and nothing else. Each answer is on the disk before the next question. Stop at any time and go on later.',
-    options: ['short', 'change', 'plain', 'tariff', 'as-of', 'force'],
+    options: ['short', 'change', 'plain', 'shared-screen', 'tariff', 'as-of', 'force'],
     examples: [
       ['', 'start, or choose a home begun in this folder'],
       ['kim', 'go on with the home in kim.home.yaml'],
       ['kim --change', 'change some answers and write the plan again'],
+      ['--short --shared-screen', 'a first plan with neighbors looking on'],
     ],
   },
   plan: {

@@ -3,6 +3,7 @@ import { dirname } from 'node:path';
 import interview from '#compiled/questions.js';
 import type { Tariff } from '../bill/tariff/tariff';
 import type { Answers } from '../interview/answers';
+import type { Hide } from '../interview/hide-words';
 import { planMarkdown } from '../papers/household/to-markdown';
 import { makePlan } from '../plan/make-plan';
 import { visible } from '../quantity/visible';
@@ -52,11 +53,20 @@ export async function finishWithPlan(finished: Finished): Promise<Outcome> {
       ? writeBeside(dirname(home), { name, words, plan }, args.force)
       : ({ ok: false, says: looking } as const);
   const next = await show(markdown, name, args);
-  const missing = sayMissing(keeping, settled);
+  const missing = await sayMissing(keeping, settled, args);
   if (!written.ok) {
-    printErr(`${written.says}\nThe plan is printed here instead:\n`);
-    printOut(markdown);
+    const hide = await hideOn(args);
+    const { mayPrint } = await import('./shared-screen');
+    if (await mayPrint(args, hide(written.says))) {
+      printErr(`${written.says}\nThe plan is printed here instead:\n`);
+      printOut(markdown);
+    }
     return { code: FAILED, next };
+  }
+  if (args.sharedScreen) {
+    // Others see the screen, and the papers are named after the home.
+    printErr('Your papers are in the folder of the home.\n');
+    return { code: missing ? FAILED : DONE, next };
   }
   const call = callName(process.env);
   const names = [home, ...written.paths].filter((path) => existsSync(path));
@@ -90,5 +100,12 @@ async function show(markdown: string, name: string, args: Arguments): Promise<bo
     return false;
   }
   const { readPlan } = await import('../faces/screen/plan/read-plan');
-  return (await readPlan({ name, markdown, stdin, stdout })) === 'homes';
+  const hide = args.sharedScreen ? { hide: await hideOn(args) } : {};
+  return (await readPlan({ name, markdown, stdin, stdout, ...hide })) === 'homes';
+}
+
+/** What leaves out what is private where others see the screen. */
+async function hideOn(args: Arguments): Promise<Hide> {
+  const { hideFor } = await import('./shared-screen');
+  return hideFor(args) ?? ((text) => text);
 }

@@ -45,6 +45,13 @@ export async function interviewCommand(args: Arguments): Promise<number> {
     printErr('interview takes one home file, or none.\n');
     return WRONG_USAGE;
   }
+  if (args.sharedScreen) {
+    const why = (await import('./shared-screen')).whyNotShared(args);
+    if (why !== null) {
+      printErr(`${why}\n`);
+      return WRONG_USAGE;
+    }
+  }
   let chosen =
     given === null ? await whichHome(args, interruptedCode()) : { file: given, like: null };
   let isFirst = true;
@@ -52,6 +59,7 @@ export async function interviewCommand(args: Arguments): Promise<number> {
     if (typeof chosen === 'number') return chosen;
     const outcome = await sit(args, chosen, isFirst);
     if (!outcome.next) return outcome.code;
+    if (args.sharedScreen) (await import('./shared-screen')).clearScreen();
     isFirst = false;
     chosen = await whichHome(args, interruptedCode());
   }
@@ -198,7 +206,9 @@ async function ask(sitting: Sitting, context: Context, start: State): Promise<St
   }
   if (!color) env.FORCE_COLOR = '0';
   const { runScreen } = await import('../faces/screen/run-screen');
-  return runScreen(door);
+  if (!sitting.args.sharedScreen) return runScreen(door);
+  const { namesHere } = await import('./shared-screen');
+  return runScreen({ ...door, shared: { names: namesHere() } });
 }
 
 /** What the first question does not need is loaded while it is being read: what keeps answers first. */
@@ -245,13 +255,16 @@ async function closeSettled(
     printErr('Stopped, so that you can deal with it now. Come back when everyone is safe.\n');
   }
   const { sayMissing } = await import('./say-settled');
-  if (sayMissing(keeping, settled)) return ended(FAILED);
+  if (await sayMissing(keeping, settled, sitting.args)) return ended(FAILED);
   const stopped = state.ending === 'danger' ? '' : 'Stopped. ';
   const { file } = settled;
   if (file !== null) {
     const begins = state.ending === 'interrupted' ? stopped : '';
     const call = callName(process.env);
-    printErr(`${begins}Your answers are in ${file}.\nTo go on: ${call} ${file}\n`);
+    const where = `Your answers are in ${file}.\nTo go on: ${call} ${file}\n`;
+    // Others see the screen, and the file is named after the home.
+    const hidden = 'Your answers are in a file in this folder.\n';
+    printErr(`${begins}${sitting.args.sharedScreen ? hidden : where}`);
   } else if (stopped !== '') {
     printErr(`${stopped}Nothing was kept yet.\n`);
   }

@@ -22,6 +22,8 @@ export interface Arguments {
   /** Open the list of answers after the question about danger. */
   readonly change: boolean;
   readonly plain: boolean;
+  /** Others see the screen. */
+  readonly sharedScreen: boolean;
   readonly json: boolean;
   readonly force: boolean;
   /** check: write a copy without private answers. */
@@ -61,6 +63,7 @@ export function readArguments(argv: readonly string[]): Arguments | { readonly w
     short: values.short === true,
     change: values.change === true,
     plain: values.plain === true,
+    sharedScreen: values['shared-screen'] === true,
     json: values.json === true,
     force: values.force === true,
     private: values.private === true,

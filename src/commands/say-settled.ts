@@ -1,11 +1,18 @@
 import type { Keeping, Settled } from './keeping';
 import { printErr, printOut } from './print';
+import type { Arguments } from './read-arguments';
 
 /** Say what is not on the disk, and print the home to copy. True when something is missing. */
-export function sayMissing(keeping: Keeping, { file, missing, why }: Settled): boolean {
+export async function sayMissing(
+  keeping: Pick<Keeping, 'leaveOld' | 'text'>,
+  { file, missing, why }: Settled,
+  args: Pick<Arguments, 'sharedScreen'>,
+): Promise<boolean> {
   const stillThere = keeping.leaveOld();
   if (stillThere !== null) printErr(`${stillThere}\n`);
   if (missing.length === 0) return false;
+  const { mayPrint } = await import('./shared-screen');
+  if (!(await mayPrint(args, '\nNOT ALL YOUR ANSWERS ARE ON THE DISK.'))) return true;
   printErr(
     `\nNOT ALL YOUR ANSWERS ARE ON THE DISK.\n${why ?? `${file} does not hold them.`}\nMissing there: ${missing.join('; ')}.\nHere is the whole home. Copy it into a file whose name ends in .home.yaml:\n\n`,
   );

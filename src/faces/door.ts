@@ -44,6 +44,12 @@ export interface Later {
   readonly apart?: Apart;
 }
 
+/** A screen that others see. */
+export interface Shared {
+  /** Names to hide wherever they stand, besides that of the home itself. */
+  readonly names: readonly string[];
+}
+
 /** What `main` hands to a face. The face draws and reads keys; the reducer decides. */
 export interface Door {
   readonly context: Context;
@@ -51,6 +57,8 @@ export interface Door {
   readonly later: Promise<Later>;
   /** False with NO_COLOR, TERM=dumb or --no-color. */
   readonly color: boolean;
+  /** Names of homes to hide on a screen that others see; without it nothing is hidden. */
+  readonly shared?: Shared;
   readonly stdin: NodeJS.ReadStream;
   readonly stdout: NodeJS.WriteStream;
   /** The line face came to the end of its input, and nobody had said to stop. */

@@ -24,5 +24,7 @@ export type Key =
         | 'word-right'
         | 'erase-word'
         | 'erase-right'
-        | 'ctrl-z';
+        | 'ctrl-z'
+        /** Show for a moment what a shared screen hides. */
+        | 'show';
     };

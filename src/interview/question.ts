@@ -94,6 +94,8 @@ export interface Interview {
   readonly readBack: Readonly<Record<string, readonly string[]>>;
   /** Ids of what a household may not want to hand on, by kind. */
   readonly private: Readonly<Record<PrivateKind, readonly string[]>>;
+  /** Beginnings of words that tell of somebody's health. */
+  readonly medicalWords: readonly string[];
   /** Ids of what the homes of a street have in common, besides what a tariff tells. */
   readonly street: readonly string[];
   /** Ids of what changes the plan most or could hurt: while one is open the plan is a draft. */

@@ -1,3 +1,4 @@
+import { restsOn } from './rests-on';
 import type { Context, State } from './state';
 
 /** What a key can belong to: a question, or one of the screens above it. */
@@ -16,12 +17,4 @@ export function isCertainNext({ interview }: Context, before: State, after: Stat
   if (from < 0 || to <= from) return false;
   const between = questions.filter(({ id }) => opening.slice(from + 1, to + 1).includes(id));
   return !between.some(({ when, choices }) => restsOn([when, choices], before.at));
-}
-
-/** True when a condition anywhere in it names the question. */
-function restsOn(node: unknown, id: string): boolean {
-  if (node === null || typeof node !== 'object') return false;
-  return Object.entries(node).some(([key, value]) =>
-    key === 'q' ? value === id : restsOn(value, id),
-  );
 }

@@ -104,3 +104,28 @@ describe('the first screen', () => {
     expect(readdirSync(folder)).toEqual(['kim.home.yaml']);
   });
 });
+
+describe('a screen that others see', () => {
+  it('hides the name until Ctrl+O, closes at the next key, and names no file at the end', async () => {
+    const folder = folderWith({ kim: begun('kim') });
+    const terminal = await atHomes({ folder, args: ['--shared-screen'] });
+    await terminal.shows('Ctrl+O show');
+    expect(terminal.text()).not.toContain('kim');
+    terminal.press('\x0f');
+    await terminal.shows('1. kim');
+    terminal.press('\x1b[B');
+    await terminal.hides('kim');
+    terminal.press('\r');
+    await terminal.shows(FIRST);
+    terminal.press('9 \r');
+    await terminal.shows('Hidden on a shared screen');
+    terminal.press('\x0f');
+    await terminal.shows('Someone over 65');
+    terminal.press('\x1b[B');
+    await terminal.hides('Someone over 65');
+    terminal.press('\x13');
+    await terminal.ended();
+    await terminal.shows('Your answers are in a file in this folder.');
+    expect(terminal.text()).not.toContain('kim');
+  });
+});

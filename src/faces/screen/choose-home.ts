@@ -1,8 +1,10 @@
+import type { Hide } from '../../interview/hide-words';
 import type { Key } from '../../interview/key';
 import { NO_ROW } from '../../interview/no-row';
 import { words } from '../../interview/words';
 import { type HomeChoice, type HomeHere, homesChoice } from '../home-choice';
 import { glyphsFor } from './glyphs';
+import { hidingKeys } from './hiding';
 import { homesFrame } from './homes-frame';
 import { runView } from './run-view';
 
@@ -10,6 +12,8 @@ export interface HomesShown {
   readonly homes: readonly HomeHere[];
   readonly stdin: NodeJS.ReadStream;
   readonly stdout: NodeJS.WriteStream;
+  /** On a screen that others see: a text without what is private. */
+  readonly hide?: Hide;
 }
 
 /** Where the mark stands, the digits typed, and what to say about the last key. */
@@ -20,17 +24,20 @@ interface At {
 }
 
 /** The homes of this folder on the window, to go on with one or to begin another. */
-export function chooseHome({ homes, stdin, stdout }: HomesShown): Promise<HomeChoice> {
-  const { labels, choices } = homesChoice(homes);
+export function chooseHome({ homes, stdin, stdout, hide }: HomesShown): Promise<HomeChoice> {
+  const { labels: whole, choices } = homesChoice(homes);
   const glyphs = glyphsFor(process.env);
   let at: At = { row: NO_ROW, digits: '', error: null };
   return runView<HomeChoice>({
     stdin,
     stdout,
     step: () => 'homes',
-    frame: (size) => {
+    ...(hide === undefined ? {} : { hide }),
+    frame: (size, open) => {
+      const labels = hide === undefined || open ? whole : whole.map(hide);
+      const keys = hidingKeys(hide === undefined ? undefined : { open });
       const { row, error } = at;
-      return homesFrame({ labels, homes: homes.length, row, error, size, glyphs });
+      return homesFrame({ labels, homes: homes.length, row, error, keys, size, glyphs });
     },
     take: (key) => {
       if (['escape', 'ctrl-c', 'ctrl-s'].includes(key.name)) {
@@ -39,7 +46,7 @@ export function chooseHome({ homes, stdin, stdout }: HomesShown): Promise<HomeCh
       if (key.name === 'enter' && at.row !== NO_ROW) {
         return choices[at.row]!;
       }
-      at = moved(at, key, labels.length);
+      at = moved(at, key, whole.length);
       return null;
     },
   });

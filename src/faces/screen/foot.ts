@@ -3,34 +3,32 @@ import type { Question } from '../../interview/question';
 import { rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
 import { placeOf } from '../../interview/walk';
-import { type Line, styled, widthOf } from './line';
+import { flow, footItems, GAP } from './foot-items';
+import type { FrameParts } from './frame';
+import { hidingKeys } from './hiding';
+import { type Line, styled } from './line';
 
 /** The keys that do something here, in as many lines as the width needs. */
-export function footLines(
-  context: Context,
-  state: State,
-  question: Question,
-  width: number,
-): Line[] {
-  return styled(flow(footWords(context, state, question), width, '   '), { dim: true });
+export function footLines(parts: FrameParts, question: Question, width: number): Line[] {
+  return styled(flow(footItemsOf(parts, question), width, GAP), { dim: true });
 }
 
 /**
  * The same where only so many lines are left: whole items, the first key and the way to save last given up.
  */
 export function footWithin(
-  context: Context,
-  state: State,
+  parts: FrameParts,
   question: Question,
   { width, height }: { readonly width: number; readonly height: number },
 ): Line[] {
   if (height <= 0) return [];
-  let items = footWords(context, state, question);
-  while (items.length > 2 && flow(items, width, '   ').length > height) {
-    items = [...items.slice(0, -2), items.at(-1)!];
-  }
-  if (flow(items, width, '   ').length > height) items = items.slice(-1);
-  return styled(flow(items, width, '   '), { dim: true });
+  return footItems(footItemsOf(parts, question), { width, height });
+}
+
+/** On a shared screen the key that shows what is hidden stands second. */
+function footItemsOf({ context, state, hiding }: FrameParts, question: Question): string[] {
+  const [first = '', ...rest] = footWords(context, state, question);
+  return [first, ...hidingKeys(hiding), ...rest];
 }
 
 function footWords(context: Context, state: State, question: Question): string[] {
@@ -80,16 +78,4 @@ function askFoot(context: Context, state: State, question: Question): string[] {
   const later = placeOf(context.interview, question.id) === null ? [] : ['Ctrl+L look later'];
   const enter = askEnter(context, state, question);
   return [enter, '? help', 'Esc back', 'Tab not sure', ...later, 'Ctrl+S save and stop'];
-}
-
-/** Items set one after the other, each whole on its line. */
-export function flow(items: readonly string[], width: number, gap: string): string[] {
-  const lines: string[] = [];
-  for (const item of items) {
-    const last = lines.at(-1);
-    if (last !== undefined && widthOf(last) + gap.length + widthOf(item) <= width) {
-      lines[lines.length - 1] = last + gap + item;
-    } else lines.push(item);
-  }
-  return lines;
 }

@@ -1,6 +1,7 @@
 import { WAITING } from '../enough-words';
 import { paneBelow, paneBeside } from './draft-pane';
 import { type Frame, type FrameParts, frameHeight, textWidth } from './frame';
+import { hiddenFrame, hiddenState, hideOf, isCommon } from './hiding';
 import { type Line, lineWidth } from './line';
 import { actNowFrame } from './views/act-now';
 import { askFrame } from './views/ask';
@@ -25,18 +26,27 @@ const WIDE_PANE_WIDTH = 60;
 
 /** The screen for a state, as data. Pure. */
 export function frameOf(parts: FrameParts): Frame {
-  const { state, draft, changed = null, size, glyphs } = parts;
+  const { context, hiding } = parts;
+  if (hiding === undefined) return openFrame(parts);
+  const state = hiddenState(parts.state, context.interview, hiding);
+  const frame = openFrame({ ...parts, state });
+  return isCommon(state, context.interview) ? frame : hiddenFrame(frame, hiding);
+}
+
+function openFrame(parts: FrameParts): Frame {
+  const { state, draft, changed = null, size, glyphs, hiding } = parts;
+  const hide = hideOf(hiding);
   const { columns } = size;
   const hasPane = state.view === 'ask' || state.view === 'check';
   if (!hasPane || columns < BESIDE_FROM) {
     const width = textWidth(columns);
-    const pane = hasPane ? paneBelow({ draft, changed }, width, glyphs) : [];
+    const pane = hasPane ? paneBelow({ draft, changed, hide }, width, glyphs) : [];
     return viewFrame(parts, width, pane);
   }
   const paneWidth = columns >= WIDE_FROM ? WIDE_PANE_WIDTH : PANE_WIDTH;
   const left = textWidth(columns - paneWidth - 3);
   const frame = viewFrame(parts, left, []);
-  const pane = paneBeside({ draft, changed }, paneWidth);
+  const pane = paneBeside({ draft, changed, hide }, paneWidth);
   return { ...frame, lines: besideEachOther(frame.lines, pane, left, parts) };
 }
 

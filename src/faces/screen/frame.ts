@@ -1,6 +1,7 @@
 import type { Context, State } from '../../interview/state';
 import type { Weighed } from './draft-pane';
 import type { Glyphs } from './glyphs';
+import type { Hiding } from './hiding';
 import type { Line } from './line';
 import type { Size } from './watch-size';
 
@@ -14,6 +15,8 @@ export interface FrameParts {
   readonly changed?: string | null;
   readonly size: Size;
   readonly glyphs: Glyphs;
+  /** The screen is shared with others. */
+  readonly hiding?: Hiding;
 }
 
 /** A whole screen as data. At most two lines shorter than the window, no line wider than it. */

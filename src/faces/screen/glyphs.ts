@@ -6,10 +6,12 @@ export interface Glyphs {
   readonly bar: string;
   readonly above: string;
   readonly below: string;
+  /** Stands for what is hidden. */
+  readonly dots: string;
 }
 
-const UNICODE: Glyphs = { modern: true, cut: '…', bar: '│', above: '↑', below: '↓' };
-const ASCII: Glyphs = { modern: false, cut: '...', bar: '|', above: '^', below: 'v' };
+const UNICODE: Glyphs = { modern: true, cut: '…', bar: '│', above: '↑', below: '↓', dots: '•••' };
+const ASCII: Glyphs = { modern: false, cut: '...', bar: '|', above: '^', below: 'v', dots: 'xxx' };
 
 /** The signs a terminal can show, judged by its locale. */
 export function glyphsFor(env: Readonly<Record<string, string | undefined>>): Glyphs {

@@ -1,6 +1,6 @@
 import { HOMES_HINT, HOMES_TITLE } from '../home-choice';
 import { cutLines, fitParts } from './fit-parts';
-import { flow } from './foot';
+import { flow } from './foot-items';
 import { type Frame, frameHeight, textWidth } from './frame';
 import type { Glyphs } from './glyphs';
 import { type Line, styled, wrapText } from './line';
@@ -14,6 +14,8 @@ export interface HomesParts {
   readonly homes: number;
   readonly row: number;
   readonly error: string | null;
+  /** Keys besides those that choose. */
+  readonly keys: readonly string[];
   readonly size: Size;
   readonly glyphs: Glyphs;
 }
@@ -21,13 +23,15 @@ export interface HomesParts {
 const KEYS = ['Up Down or number', 'Enter choose', 'Esc leave'];
 
 /** A title, the homes to choose from, and the keys. */
-export function homesFrame({ labels, homes, row, error, size, glyphs }: HomesParts): Frame {
+export function homesFrame({ labels, homes, row, error, keys, size, glyphs }: HomesParts): Frame {
   const width = textWidth(size.columns);
   const head = styled(wrapText(HOMES_TITLE, width), { bold: true });
   const hint = styled(wrapText(HOMES_HINT, width));
   const block = rowsOf(labels, homes, row, width);
   const message = error === null ? [] : wrapText(`Error: ${error}`, width);
-  const foot = styled(flow(KEYS, width, '   '), { dim: true });
+  const foot = styled(flow([...KEYS.slice(0, 1), ...keys, ...KEYS.slice(1)], width, '   '), {
+    dim: true,
+  });
   const heights = fitParts(
     [
       { name: 'head', height: head.length },

@@ -8,6 +8,8 @@ export interface Span {
   readonly bold?: boolean;
   readonly dim?: boolean;
   readonly tone?: 'accent' | 'alarm' | 'caution';
+  /** The same for every home: a shared screen need not hide it. */
+  readonly common?: boolean;
   /** Colors stand in the text itself, as the plan's have them. */
   readonly painted?: boolean;
   /** The typed text of a field, drawn by the text-input component. */

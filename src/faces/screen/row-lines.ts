@@ -3,6 +3,7 @@ import type { Row } from '../../interview/rows';
 import type { State } from '../../interview/state';
 import { graphemes } from '../../interview/text-field';
 import { sayUnit } from '../../interview/words';
+import { HIDDEN } from './hiding';
 import { type Line, type Span, takeWidth, widthOf, wrapText } from './line';
 
 /** Rows as lines, with the lines of the highlighted row and the column of the cursor in it. */
@@ -24,13 +25,15 @@ export interface RowParts {
   readonly state: State;
   readonly question: Question;
   readonly width: number;
+  /** What is chosen or typed is not to be seen. */
+  readonly hidden?: boolean;
 }
 
 const MARK = '> ';
 const NO_MARK = '  ';
 
 /** Lay out the rows of a question, the highlighted one marked. */
-export function rowLines({ rows, state, question, width }: RowParts): Block {
+export function rowLines({ rows, state, question, width, hidden = false }: RowParts): Block {
   const lines: Line[] = [];
   const starts: number[] = [];
   let from = 0;
@@ -45,8 +48,15 @@ export function rowLines({ rows, state, question, width }: RowParts): Block {
     }
     const start = lines.length;
     starts.push(start);
+    if (hidden && row.kind === 'choice') {
+      // One line for all of them: which one is marked or ticked is nobody's business.
+      if (i === 0) lines.push(...labelLines('', HIDDEN, isOwn(rows, state.row), width));
+      else starts[starts.length - 1] = 0;
+      if (here) [from, to] = [0, lines.length - 1];
+      return;
+    }
     if (row.kind === 'field') {
-      const field = fieldLine(state, question, here, width);
+      const field = fieldLine(hidden ? dotted(state) : state, question, here, width);
       lines.push(...field.lines);
       if (here) cursorX = field.cursorX;
     } else {
@@ -55,6 +65,16 @@ export function rowLines({ rows, state, question, width }: RowParts): Block {
     if (here) [from, to] = [start, lines.length - 1];
   });
   return { lines, starts, from, to, own: own || lines.length, cursorX };
+}
+
+function isOwn(rows: readonly Row[], marked: number): boolean {
+  return rows[marked]?.kind === 'choice';
+}
+
+/** Each letter typed as a sign of its own, so that one sees that keys arrive. */
+function dotted(state: State): State {
+  const text = '*'.repeat(graphemes(state.field.text).length);
+  return { ...state, field: { ...state.field, text } };
 }
 
 function labelOf(row: Row): string {

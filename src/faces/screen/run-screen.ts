@@ -1,6 +1,7 @@
 import type { Answers } from '../../interview/answers';
 import type { Event } from '../../interview/event';
 import { isOpened } from '../../interview/go-on';
+import { hider } from '../../interview/hide-words';
 import type { Key } from '../../interview/key';
 import type { NextStep } from '../../interview/next-step';
 import { reduce } from '../../interview/reduce';
@@ -16,6 +17,7 @@ import { eventFor, isRead } from './event-for';
 import type { Frame } from './frame';
 import { frameOf } from './frame-of';
 import { glyphsFor } from './glyphs';
+import type { Hiding } from './hiding';
 import { openKeyboard } from './keys/open-keyboard';
 import { openCanvas } from './open-canvas';
 import { isSmall } from './small-window';
@@ -65,6 +67,8 @@ class Screen {
   private finish: () => void = () => {};
   private suspend: () => void = () => {};
   private readonly standing = new Standing();
+  /** What a shared screen hides stands open until the next key. */
+  private open = false;
   private slow: NodeJS.Timeout | undefined;
 
   constructor(private readonly door: Door) {
@@ -157,9 +161,30 @@ class Screen {
     const { context, stdout } = this.door;
     const { state, changed, glyphs } = this;
     const draft = this.behind > 1 ? null : this.draft;
-    const frame = frameOf({ context, state, draft, changed, size: sizeOf(stdout), glyphs });
+    const hiding = this.hiding();
+    const frame = frameOf({
+      context,
+      state,
+      draft,
+      changed,
+      size: sizeOf(stdout),
+      glyphs,
+      ...(hiding === null ? {} : { hiding }),
+    });
     this.shown = frame;
     return frame;
+  }
+
+  /** What is hidden of a screen that others see. The name may still stand in its field. */
+  private hiding(): Hiding | null {
+    const { shared, context } = this.door;
+    if (shared === undefined) return null;
+    const { answers, field, at } = this.state;
+    const own = [answers['home-name'], at === 'home-name' ? field.text : ''].map((name) =>
+      typeof name === 'string' ? name : '',
+    );
+    const hide = hider(context.interview, [...shared.names, ...own], this.glyphs.dots);
+    return { open: this.open, hide };
   }
 
   private onKeys(keys: readonly Key[]): void {
@@ -194,6 +219,8 @@ class Screen {
   }
 
   private take(key: Key): void {
+    this.open = key.name === 'show' && this.door.shared !== undefined;
+    if (key.name === 'show') return;
     const before = this.state;
     this.happen(eventFor(before, key, this.shown));
     this.keep(key.name === 'enter');

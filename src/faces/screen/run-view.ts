@@ -1,5 +1,7 @@
+import type { Hide } from '../../interview/hide-words';
 import type { Key } from '../../interview/key';
 import type { Frame } from './frame';
+import { hiddenFrame } from './hiding';
 import { openKeyboard } from './keys/open-keyboard';
 import { openCanvas } from './open-canvas';
 import { isSmall } from './small-window';
@@ -13,7 +15,10 @@ import { isAlwaysHeard } from './whose-key';
 export interface ViewParts<Left> {
   readonly stdin: NodeJS.ReadStream;
   readonly stdout: NodeJS.WriteStream;
-  readonly frame: (size: Size) => Frame;
+  /** `open`: what a shared screen hides is to be seen until the next key. */
+  readonly frame: (size: Size, open: boolean) => Frame;
+  /** A screen that others see: a text without what is private. */
+  readonly hide?: Hide;
   /** What keys belong to just now. */
   readonly step: () => string;
   /** How the reader left, or null to stay. */
@@ -22,11 +27,15 @@ export interface ViewParts<Left> {
 
 /** Show a screen until the reader leaves it. A key belongs to what stood there when it was pressed. */
 export async function runView<Left>(parts: ViewParts<Left>): Promise<Left> {
-  const { stdin, stdout, step, take } = parts;
+  const { stdin, stdout, step, take, hide } = parts;
   const terminal = takeTerminal({ stdin, stdout });
   const standing = new Standing();
   const canvas = openCanvas(stdout);
-  const frame = () => parts.frame(sizeOf(stdout));
+  let open = false;
+  const frame = () => {
+    const made = parts.frame(sizeOf(stdout), open);
+    return hide === undefined ? made : hiddenFrame(made, { open, hide });
+  };
   let left = false;
   const draw = (how: 'over' | 'anew' = 'over') => {
     const now = () => {
@@ -51,7 +60,8 @@ export async function runView<Left>(parts: ViewParts<Left>): Promise<Left> {
           }
           // Enter pressed once too often while this was made ready would leave it unread.
           if (!isAlwaysHeard(key) && !standing.is(step())) continue;
-          const out = take(key);
+          open = key.name === 'show' && hide !== undefined;
+          const out = key.name === 'show' ? null : take(key);
           if (out === null) continue;
           left = true;
           keyboard.close();

@@ -16,6 +16,7 @@ export const CONTROL_KEYS: Readonly<Record<string, Named>> = {
   '\x0b': 'erase-right',
   '\x17': 'erase-word',
   '\x0c': 'later',
+  '\x0f': 'show',
   '\x03': 'ctrl-c',
   '\x13': 'ctrl-s',
   '\x15': 'ctrl-u',

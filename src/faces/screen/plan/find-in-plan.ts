@@ -1,4 +1,5 @@
 import { graphemes } from '../../../interview/text-field';
+import { asPattern } from '../../../quantity/as-pattern';
 
 /** Where a text sought stands: from a line and letter on, up to a line and letter. */
 export interface Hit {
@@ -12,7 +13,7 @@ const COLOR = /\x1b\[[0-9;]*m/g;
 
 /** Every place of a text in the lines, small and capital letters alike; a blank stands for a line break too. */
 export function findIn(lines: readonly string[], sought: string): Hit[] {
-  const words = sought.trim().split(/\s+/).map(escaped);
+  const words = sought.trim().split(/\s+/).map(asPattern);
   if (words.join('') === '') return [];
   const bare = lines.map((line) => line.replace(COLOR, ''));
   const starts: number[] = [];
@@ -27,10 +28,6 @@ export function findIn(lines: readonly string[], sought: string): Hit[] {
     const [line, lastLine] = [lineAt(first), lineAt(last - 1)];
     return { line, from: first - starts[line]!, lastLine, to: last - starts[lastLine]! };
   });
-}
-
-function escaped(word: string): string {
-  return word.replace(/[.*+?^${}()|[\]\\/-]/g, '\\$&');
 }
 
 const [MARK, UNMARK] = ['\x1b[7m', '\x1b[27m'];

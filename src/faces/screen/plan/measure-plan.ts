@@ -18,6 +18,8 @@ export interface PlanParts {
   readonly size: Size;
   readonly glyphs: Glyphs;
   readonly beside: readonly BesideKey[];
+  /** A screen that others see, and whether it is open just now. */
+  readonly shared?: { readonly open: boolean } | null;
 }
 
 /** From this width on the list of sections stands beside the text. */
@@ -45,7 +47,7 @@ export interface Measured {
 const ROOMY = 16;
 
 /** Title and place take a line each, the keys a quarter of the window at most. */
-export function measurePlan({ plan, state, size, beside }: PlanParts): Measured {
+export function measurePlan({ plan, state, size, beside, shared }: PlanParts): Measured {
   const width = size.columns;
   const height = frameHeight(size.rows);
   const asked = state.view === 'leaving' || state.view === 'homes' ? ASKED[state.view] : null;
@@ -55,7 +57,7 @@ export function measurePlan({ plan, state, size, beside }: PlanParts): Measured 
   ];
   const wanted = lineOf(plan, state.passage);
   const atFront = sectionAt(plan, wanted) === 0;
-  const foot = footItems(planFoot(state, { atFront, beside }), {
+  const foot = footItems(planFoot(state, { atFront, beside, shared }), {
     width,
     height: Math.max(1, Math.floor(height / 4)),
   });

@@ -1,3 +1,4 @@
+import { hidingKeys } from '../hiding';
 import type { PlanState } from './plan-state';
 
 /** What leads from the plan to a view of its own: the letter, and what it does. */
@@ -7,10 +8,19 @@ export interface BesideKey {
 }
 
 /** The keys that do something in a view of the plan, the most used first, the way out last. */
-export function planFoot(
-  { view }: PlanState,
-  { atFront, beside }: { readonly atFront: boolean; readonly beside: readonly BesideKey[] },
-): string[] {
+export function planFoot(state: PlanState, around: Around): string[] {
+  const [first = '', ...rest] = keysOf(state, around);
+  return [first, ...hidingKeys(around.shared ?? undefined), ...rest];
+}
+
+/** What the keys depend on besides the view. */
+export interface Around {
+  readonly atFront: boolean;
+  readonly beside: readonly BesideKey[];
+  readonly shared?: { readonly open: boolean } | null | undefined;
+}
+
+function keysOf({ view }: PlanState, { atFront, beside }: Around): string[] {
   switch (view) {
     case 'read':
       return [

@@ -1,3 +1,4 @@
+import type { Hide } from '../../../interview/hide-words';
 import type { Key } from '../../../interview/key';
 import type { Frame } from '../frame';
 import { glyphsFor } from '../glyphs';
@@ -30,24 +31,30 @@ export interface PlanReading {
   readonly stdin: NodeJS.ReadStream;
   readonly stdout: NodeJS.WriteStream;
   readonly beside?: readonly Beside[];
+  /** On a screen that others see: a text without what is private. */
+  readonly hide?: Hide;
 }
 
 /** Show the plan in a window that never overflows. Resolves when the reader leaves it. */
 export function readPlan(reading: PlanReading): Promise<Left> {
-  const { name, markdown, stdin, stdout, beside = [] } = reading;
-  const laidOut = remember(markdown);
+  const { name, markdown, stdin, stdout, beside = [], hide } = reading;
+  const whole = remember(markdown);
+  const hidden = hide === undefined ? whole : remember(hide(markdown));
   const glyphs = glyphsFor(process.env);
   let state: PlanState = PLAN_START;
   let over: BesideView | null = null;
-  const partsAt = (size: Size) => {
-    return { name, plan: laidOut(planColumns(size)), state, size, glyphs, beside };
+  const partsAt = (size: Size, open: boolean) => {
+    const laidOut = open ? whole : hidden;
+    const shared = hide === undefined ? null : { open };
+    return { name, plan: laidOut(planColumns(size)), state, size, glyphs, beside, shared };
   };
   return runView<Left>({
     stdin,
     stdout,
     step: () => (over === null ? `plan ${state.view}` : `beside ${over.step()}`),
-    frame: (size) => {
-      return over === null ? planFrame(partsAt(size)) : over.frame(size);
+    ...(hide === undefined ? {} : { hide }),
+    frame: (size, open) => {
+      return over === null ? planFrame(partsAt(size, open)) : over.frame(size);
     },
     take: (key) => {
       if (over !== null) {
@@ -60,7 +67,7 @@ export function readPlan(reading: PlanReading): Promise<Left> {
         over = opened.open();
         return null;
       }
-      const next = onPlanKey(state, key, measurePlan(partsAt(sizeOf(stdout))).shown);
+      const next = onPlanKey(state, key, measurePlan(partsAt(sizeOf(stdout), false)).shown);
       if (typeof next === 'string') return next;
       state = next;
       return null;

@@ -1,3 +1,4 @@
+import { tellsOfHidden } from '../../../interview/is-hidden';
 import { questionAt } from '../../../interview/relevant';
 import { rowsOf } from '../../../interview/rows';
 import type { Context, State } from '../../../interview/state';
@@ -6,6 +7,7 @@ import { whyNowWords } from '../../why-now-words';
 import { type CutRule, cutLines, fitParts } from '../fit-parts';
 import { footLines, footWithin } from '../foot';
 import { type Frame, type FrameParts, frameHeight } from '../frame';
+import { hideOf, hidesAnswer } from '../hiding';
 import { type Line, styled, widthOf, wrapText } from '../line';
 import { messageLines } from '../message-lines';
 import { rowLines } from '../row-lines';
@@ -13,15 +15,18 @@ import { windowLines } from '../window-lines';
 
 /** One question: where we are, the question, a hint, the rows, a message, the sums below. */
 export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]): Frame {
-  const { context, state, size, glyphs } = parts;
+  const { context, state, size, glyphs, hiding } = parts;
+  const hidden = hidesAnswer(hiding, context.interview, state.at);
   const question = questionAt(context, state.at);
   const topic = styled(wrapText(topicWords(context, state, width), width), { dim: true });
-  const ask = styled(wrapText(question.ask, width), { bold: true });
-  const hint = styled(wrapText(question.hint, width));
+  const common = !tellsOfHidden(context.interview, question);
+  const hide = common ? (text: string) => text : hideOf(hiding);
+  const ask = styled(wrapText(hide(question.ask), width), { bold: true, common });
+  const hint = styled(wrapText(hide(question.hint), width), { common });
   const why = whyNowWords(state).flatMap((says) => styled(wrapText(says, width), { dim: true }));
-  const block = rowLines({ rows: rowsOf(context, state), state, question, width });
+  const block = rowLines({ rows: rowsOf(context, state), state, question, width, hidden });
   const message = messageLines(state, width);
-  const foot = footLines(context, state, question, width);
+  const foot = footLines(parts, question, width);
 
   const gap = 1;
   const heights = fitParts(
@@ -62,7 +67,7 @@ export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]
     ...blank('gap-pane'),
     ...cutLines(pane, tall('pane'), glyphs.cut),
     ...blank('gap-foot'),
-    ...footWithin(context, state, question, { width, height: tall('foot') }),
+    ...footWithin(parts, question, { width, height: tall('foot') }),
   ];
   const cursor =
     block.cursorX === null ? null : { x: block.cursorX, y: head.length + block.from - rows.start };

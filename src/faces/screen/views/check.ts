@@ -1,11 +1,12 @@
 import { NOT_SURE } from '../../../interview/answers';
 import { questionAt } from '../../../interview/relevant';
 import { type Row, rowsOf } from '../../../interview/rows';
-import type { Context, State } from '../../../interview/state';
+import type { Context } from '../../../interview/state';
 import { CHECK_TITLE, checkHint } from '../../check-words';
 import { type CutRule, cutLines, fitParts } from '../fit-parts';
 import { footLines, footWithin } from '../foot';
 import { type Frame, type FrameParts, frameHeight } from '../frame';
+import { HIDDEN_ANSWER, hideOf, hidesAnswer } from '../hiding';
 import { type Line, styled, wrapText } from '../line';
 import { messageLines } from '../message-lines';
 import { labelLines } from '../row-lines';
@@ -16,9 +17,9 @@ export function checkFrame(parts: FrameParts, width: number, pane: readonly Line
   const { context, state, size, glyphs } = parts;
   const head = styled(wrapText(CHECK_TITLE, width), { bold: true });
   const hint = styled(wrapText(checkHint(context, state), width));
-  const block = listLines(context, state, width);
+  const block = listLines(parts, width);
   const message = messageLines(state, width);
-  const foot = footLines(context, state, questionAt(context, state.at), width);
+  const foot = footLines(parts, questionAt(context, state.at), width);
   const heights = fitParts(
     [
       { name: 'head', height: head.length },
@@ -45,7 +46,7 @@ export function checkFrame(parts: FrameParts, width: number, pane: readonly Line
     ...blank('gap-pane'),
     ...cutLines(pane, tall('pane'), glyphs.cut),
     ...blank('gap-foot'),
-    ...footWithin(context, state, questionAt(context, state.at), { width, height: tall('foot') }),
+    ...footWithin(parts, questionAt(context, state.at), { width, height: tall('foot') }),
   ];
   return { lines, cursor: null, maxScroll: 0, page: 1 };
 }
@@ -64,7 +65,8 @@ const CUT_ORDER: readonly CutRule[] = [
   ['rows', 2],
 ];
 
-function listLines(context: Context, state: State, width: number) {
+function listLines(parts: FrameParts, width: number) {
+  const { context, state } = parts;
   const lines: Line[] = [];
   const starts: number[] = [];
   let [from, to] = [0, 0];
@@ -79,7 +81,7 @@ function listLines(context: Context, state: State, width: number) {
     const here = i === state.row;
     const start = lines.length;
     starts.push(start);
-    lines.push(...rowText(state, row, here, width));
+    lines.push(...rowText(parts, row, here, width));
     if (here) [from, to] = [start, lines.length - 1];
   });
   return { lines, starts, from, to };
@@ -92,9 +94,22 @@ function headingOf(context: Context, row: Row): string | null {
 }
 
 /** Answers worth finding out carry a question mark in front. */
-function rowText(state: State, row: Row, here: boolean, width: number): Line[] {
+function rowText(
+  { context, state, hiding }: FrameParts,
+  row: Row,
+  here: boolean,
+  width: number,
+): Line[] {
   if (row.kind !== 'answer')
     return labelLines('', row.kind === 'act' ? row.label : '', here, width);
   const open = state.answers[row.id] === NOT_SURE || state.answers[row.id] === undefined;
-  return labelLines(open ? '? ' : '  ', `${row.label}: ${row.said}`, here, width);
+  const answered = state.answers[row.id] !== undefined;
+  const hidden = answered && hidesAnswer(hiding, context.interview, row.id);
+  const said = hidden ? HIDDEN_ANSWER : row.said;
+  return labelLines(
+    open && !hidden ? '? ' : '  ',
+    `${hideOf(hiding)(row.label)}: ${said}`,
+    here,
+    width,
+  );
 }

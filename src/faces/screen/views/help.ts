@@ -8,7 +8,10 @@ import { readingFrame } from './reading';
 /** Why we ask, how to find out, and what "not sure" does. */
 export function helpFrame(parts: FrameParts, width: number): Frame {
   const question = questionAt(parts.context, parts.state.at);
-  return readingFrame(parts, width, { title: question.ask, text: helpText(question, width) });
+  return readingFrame(parts, width, {
+    title: question.ask,
+    text: helpText(question, width),
+  });
 }
 
 function helpText(question: Question, width: number): Line[] {

@@ -22,7 +22,7 @@ export function readingFrame(parts: FrameParts, width: number, { title, text }: 
   const head = styled(wrapText(title, width), { bold: true });
   const block = rowLines({ rows: rowsOf(context, state), state, question, width });
   const message = messageLines(state, width);
-  const foot = footLines(context, state, question, width);
+  const foot = footLines(parts, question, width);
   const heights = fitParts(
     [
       { name: 'head', height: head.length },
@@ -49,7 +49,7 @@ export function readingFrame(parts: FrameParts, width: number, { title, text }: 
     ...rows.lines,
     ...cutLines(message, tall('message'), glyphs.cut),
     ...(tall('gap-foot') > 0 ? [[]] : []),
-    ...footWithin(context, state, question, { width, height: tall('foot') }),
+    ...footWithin(parts, question, { width, height: tall('foot') }),
   ];
   return { lines, cursor: null, maxScroll: scrolled.maxScroll, page: scrolled.lines.length };
 }

@@ -8,5 +8,8 @@ import { readingFrame } from './reading';
 export function unusualFrame(parts: FrameParts, width: number): Frame {
   const { context, state } = parts;
   const text = styled(wrapText(words.unusualAsk(state.unusual?.said ?? ''), width));
-  return readingFrame(parts, width, { title: questionAt(context, state.at).ask, text });
+  return readingFrame(parts, width, {
+    title: questionAt(context, state.at).ask,
+    text,
+  });
 }

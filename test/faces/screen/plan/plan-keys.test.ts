@@ -119,6 +119,10 @@ describe('finding a word', () => {
     expect(reader.text()).toContain('"zebra" is nowhere in this plan.');
     expect(reader.text()).toContain('Find: [ zebra');
     expect(new Reader(window).type('/.*').key('enter').text()).toContain('".*" is nowhere');
+    for (const text of ['3-way', 'and/or', 'a\\b', '$5 (or so)', '[x]']) {
+      const found = new Reader(window).type(`/${text}`).key('enter').text();
+      expect(found).toContain(`"${text}" is nowhere`);
+    }
     expect(new Reader(window).type('/').key('enter').text()).toContain('Type a word to find');
   });
 

@@ -1,0 +1,208 @@
+import { PassThrough } from 'node:stream';
+import { describe, expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
+import { readArguments } from '../../../src/commands/read-arguments';
+import { mayPrint, whyNotShared } from '../../../src/commands/shared-screen';
+import { homesChoice } from '../../../src/faces/home-choice';
+import { frameOf } from '../../../src/faces/screen/frame-of';
+import { glyphsFor } from '../../../src/faces/screen/glyphs';
+import type { Answer } from '../../../src/interview/answers';
+import { begin, show } from '../../../src/interview/begin';
+import { hider } from '../../../src/interview/hide-words';
+import { isHidden, tellsOfHidden } from '../../../src/interview/is-hidden';
+import type { Question } from '../../../src/interview/question';
+import { reduce } from '../../../src/interview/reduce';
+import { sayAnswer } from '../../../src/interview/say-answer';
+import type { Context, State } from '../../../src/interview/state';
+import { planMarkdown } from '../../../src/papers/household/to-markdown';
+import { draftMaker } from '../../../src/plan/draft/draft-of';
+import { english } from '../../../src/words/en';
+import { frozenPlan } from '../../frozen-plans';
+import { answersOf } from '../../households/read-household';
+
+const context: Context = { interview, short: false, nameProblem: () => null, spareName: () => 'a' };
+const hide = hider(interview, ['birch-street', 'kim']);
+const glyphs = glyphsFor({ LANG: 'C.UTF-8' });
+const sizes = [
+  { columns: 40, rows: 24 },
+  { columns: 80, rows: 24 },
+  { columns: 120, rows: 40 },
+  { columns: 30, rows: 10 },
+];
+const devices = [
+  'oxygen-concentrator',
+  'ventilator',
+  'cpap',
+  'dialysis',
+  'suction',
+  'nebuliser',
+  'feeding-pump',
+  'fridge-medicine',
+];
+const told = {
+  ...answersOf('birch-street'),
+  'home-name': 'kim',
+  'medical-devices': devices,
+  'must-run': ['heat', 'fridge', 'medical'],
+};
+const draft = draftMaker(interview)(told);
+
+function drawn(state: State, size = sizes[1]!, open = false): string {
+  const frame = frameOf({
+    context,
+    state,
+    draft,
+    changed: null,
+    size,
+    glyphs,
+    hiding: { open, hide },
+  });
+  return frame.lines.map((line) => line.map(({ text }) => text).join('')).join('\n');
+}
+
+/** A private answer as somebody might give it. */
+function answerTo(question: Question): Answer {
+  if (question.kind === 'choice') return question.choices![0]!.id;
+  if (question.kind === 'choices') return question.choices!.slice(0, 2).map(({ id }) => id);
+  return question.kind === 'number' ? question.possible![1] : 'kim';
+}
+
+const hidden = interview.questions.filter(({ id }) => isHidden(interview, id));
+
+describe('what is typed and chosen', () => {
+  test('is hidden in every question of names, people, health and money, at every size', () => {
+    expect(hidden.length).toBeGreaterThan(40);
+    const seen: string[] = [];
+    for (const question of hidden) {
+      const answer = answerTo(question);
+      const state = show(
+        context,
+        { ...begin(context, {}), answers: { ...told, [question.id]: answer } },
+        question.id,
+      );
+      for (const size of sizes) {
+        const text = drawn(state, size);
+        // A hint may name the same hours, and the plan so far the same feet.
+        const labels = (question.choices ?? []).map(({ label }, i) => `${i + 1}. ${label}`);
+        const typed = question.choices === undefined ? [`[ ${state.field.text}`] : [];
+        for (const secret of [...labels, ...typed]) {
+          if (text.includes(secret)) seen.push(`${question.id}: ${secret}`);
+        }
+      }
+    }
+    expect(seen).toEqual([]);
+  });
+
+  test('stands there while it is open', () => {
+    const question = interview.questions.find(({ id }) => id === 'people-risk')!;
+    const state = show(context, { ...begin(context, {}), answers: told }, question.id);
+    expect(drawn(state)).toContain(
+      'Hidden on a shared screen. Ctrl+O shows it until the next key.',
+    );
+    expect(drawn(state, sizes[1], true)).toContain('Someone over 65');
+    expect(drawn(state, sizes[1], true)).toContain('any key hides again');
+  });
+
+  test('does not show in what is said about it either', () => {
+    const budget = show(context, { ...begin(context, {}), answers: told }, 'budget-now');
+    const refused = reduce(context, budget, { type: 'typed', text: 'about 7,777 or so' });
+    expect(refused.error).toContain('7,777');
+    expect(drawn(refused)).not.toContain('7,777');
+    const unusual = reduce(context, show(context, budget, 'people-count'), {
+      type: 'typed',
+      text: '13',
+    });
+    expect(unusual.view).toBe('unusual');
+    expect(drawn(unusual)).not.toContain('13');
+  });
+
+  test('is not in the list of answers', () => {
+    const state: State = { ...begin(context, told), view: 'check', answers: told };
+    const tall = { columns: 120, rows: 300 };
+    const text = drawn(state, tall);
+    for (const { id, says } of hidden) {
+      if (told[id as keyof typeof told] === undefined) continue;
+      const question = interview.questions.find((one) => one.id === id)!;
+      const said = sayAnswer(question, told[id as keyof typeof told]);
+      expect(text).not.toContain(`${says}: ${said}`);
+    }
+    expect(text).toContain('ZIP code: 48911');
+  });
+});
+
+test('no amount of money and no word of health stands beside a question', () => {
+  const state = show(context, { ...begin(context, {}), answers: told }, 'water-source');
+  for (const size of sizes) {
+    expect(drawn(state, size)).not.toMatch(/\$\d/);
+    expect(drawn(state, size)).not.toMatch(/oxygen|ventilat|dialys|powered device/i);
+  }
+  expect(drawn(state, sizes[2], true)).toMatch(/\$\d/);
+});
+
+test('words that every home is asked stay; those asked only because of a device do not', () => {
+  const risk = interview.questions.find(({ id }) => id === 'medical-devices')!;
+  expect(tellsOfHidden(interview, risk)).toBe(false);
+  const oxygen = interview.questions.find(({ id }) => id === 'oxygen-hours')!;
+  expect(tellsOfHidden(interview, oxygen)).toBe(true);
+  const state = show(context, { ...begin(context, {}), answers: told }, 'oxygen-hours');
+  expect(drawn(state)).not.toMatch(/oxygen/i);
+});
+
+test('what to do at once is never hidden', () => {
+  const danger = reduce(context, begin(context, {}), {
+    type: 'answer',
+    answer: ['unwell', 'power-off'],
+  });
+  const open = drawn(danger, { columns: 80, rows: 60 }, true).replace('any key hides again   ', '');
+  expect(drawn(danger, { columns: 80, rows: 60 }).replace('Ctrl+O show   ', '')).toBe(open);
+});
+
+test('the plan shows no name, no money and no device of the home', () => {
+  const markdown = planMarkdown(frozenPlan(told, '2026-01-01', 5), english);
+  expect(markdown).toMatch(/\$\d/);
+  expect(markdown).toMatch(/oxygen/i);
+  const shown = hide(markdown);
+  expect(shown).not.toMatch(/\$\s?\d/);
+  expect(shown).not.toMatch(/\bkim\b/i);
+  const generic =
+    /^(machine|someone|something|another|breathe|that|help|helps|makes|from|room|sleep|blood|home|cleans|turns|into|mist|food|airway|clears|must|stay|cold|such|mask|cough|pump|device|devices|else|plugs|health|power|with|this|them|pumps|fridge|small|wheels|chair|scooter|mattress|other|bed|air)$/;
+  const choices = interview.questions.find(({ id }) => id === 'medical-devices')!.choices!;
+  const words = choices
+    .filter(({ id }) => devices.includes(id))
+    .flatMap(({ label }) => label.toLowerCase().match(/[a-z]{4,}/g) ?? [])
+    .filter((word) => !generic.test(word));
+  expect(words.length).toBeGreaterThan(8);
+  expect(words.filter((word) => new RegExp(`\\b${word}\\b`, 'i').test(shown))).toEqual([]);
+});
+
+test('the list of homes hides their names', () => {
+  const home = { file: 'kim.home.yaml', answered: 4, open: 9, hasPlan: false, changedAt: 1 };
+  const { labels } = homesChoice([{ ...home, name: 'kim', street: ['ZIP code'] }]);
+  expect(labels.join()).toContain('kim');
+  expect(labels.map(hide).join()).not.toContain('kim');
+});
+
+describe('answers that could not be kept', () => {
+  const input = () => Object.assign(new PassThrough(), { isTTY: true, fd: 0 });
+  const ask = async (...bytes: readonly string[]) => {
+    const stdin = input();
+    const asked = mayPrint({ sharedScreen: true }, 'Not kept.', stdin as never);
+    // The keyboard is opened after a piece of the program was loaded.
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    for (const one of bytes) stdin.write(one);
+    return asked;
+  };
+
+  test('are printed after Enter, left out after Ctrl+C, whatever else is pressed', async () => {
+    expect(await ask('x', '\r')).toBe(true);
+    expect(await ask(' ', '\x03')).toBe(false);
+    expect(await mayPrint({ sharedScreen: false }, '')).toBe(true);
+  });
+});
+
+test('line by line nothing can be hidden, so it is refused there', () => {
+  const args = readArguments(['--plain', '--shared-screen']);
+  if ('wrong' in args) throw new Error(args.wrong);
+  expect(whyNotShared(args)).toContain('needs the whole window');
+  expect(whyNotShared({ ...args, sharedScreen: false })).toBeNull();
+});
