@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { readArguments } from '../../../src/commands/read-arguments';
 import { mayPrint, whyNotShared } from '../../../src/commands/shared-screen';
+import { showDraft } from '../../../src/commands/show-draft';
 import { homesChoice } from '../../../src/faces/home-choice';
 import { frameOf } from '../../../src/faces/screen/frame-of';
 import { glyphsFor } from '../../../src/faces/screen/glyphs';
@@ -45,7 +46,7 @@ const told = {
   'medical-devices': devices,
   'must-run': ['heat', 'fridge', 'medical'],
 };
-const draft = draftMaker(interview)(told);
+const draft = showDraft(draftMaker(interview)(told));
 
 function drawn(state: State, size = sizes[1]!, open = false): string {
   const frame = frameOf({
