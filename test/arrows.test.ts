@@ -70,14 +70,9 @@ const stillSpeak: readonly string[] = [
   'plan/steps/electrician-points.ts',
   // The pane beside the question is handed what it shows.
   'plan/draft/glance.ts',
-  'plan/job.ts',
-  'plan/leaving-point.ts',
   'plan/money/money-of.ts',
   'plan/money/tariff-of.ts',
   'plan/steps/next-steps.ts',
-  'plan/one-room-words.ts',
-  'plan/too-cold-for-pump.ts',
-  'plan/will-not-do.ts',
 ];
 
 /** What a household calls its loads decides nothing. */

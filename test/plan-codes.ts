@@ -2,6 +2,7 @@ import type { Load } from '../src/home/home';
 import type { Plan } from '../src/plan/plan';
 import type { Route } from '../src/routes/route';
 import { isOpen } from '../src/routes/stop';
+import { english } from '../src/words/en';
 import { type Codes, codesIn } from './plans/codes-in';
 
 /**
@@ -71,7 +72,9 @@ function jobCodes({ home, job, jobTold }: Plan) {
     people: home.people,
     lifeSupport: home.lifeSupport,
     demand: home.demand,
-    figuresSaid: job.map((one) => [...one.matchAll(/\d[\d,.]*\d|\d/g)].map(asNumber)),
+    figuresSaid: english
+      .job(job, home)
+      .map((one) => [...one.matchAll(/\d[\d,.]*\d|\d/g)].map(asNumber)),
   };
 }
 

@@ -6,8 +6,10 @@ import type { Finding } from '../rules/rule';
 import type { DangerTold } from './cautions/danger-told';
 import type { Electrical } from './electrical/electrical';
 import type { FuelToStore } from './fuel/fuel-to-store';
+import type { Job } from './job';
 import type { ComfortLost } from './ladder/comfort-lost';
 import type { LadderStep } from './ladder/ladder';
+import type { LeavingLine } from './leaving-point';
 import type { LifeFirst } from './life-first';
 import type { PlanMoney } from './money/plan-money';
 import type { Outlook } from './outlook';
@@ -22,6 +24,7 @@ import type { DraftReason } from './sureness/why-draft';
 import type { ToFindOut } from './sureness/worth-finding-out';
 import type { WaysOfLiving } from './ways/ways-of-living';
 import type { ThingThere } from './what-is-there/thing';
+import type { WillNot } from './will-not-do';
 
 /** Everything a plan says, as data. The papers are made from it and add nothing. */
 export interface Plan {
@@ -39,8 +42,7 @@ export interface Plan {
   readonly undecided: readonly Undecided[];
   /** The household was asked what must run, so the job is its own and not assumed. */
   readonly jobTold: boolean;
-  /** The job of this home, in three sentences. */
-  readonly job: readonly string[];
+  readonly job: Job;
   readonly home: Home;
   readonly mustRun: readonly Load[];
   readonly billCheck: BillCheck;
@@ -61,7 +63,8 @@ export interface Plan {
   readonly waysOfLiving: WaysOfLiving;
   /** Heat and cooling the route advised does not carry, where that harms. */
   readonly comfortLost: ComfortLost;
-  readonly willNotDo: readonly string[];
+  /** What the advised route will not do. */
+  readonly willNotDo: readonly WillNot[];
   readonly cautions: readonly Finding[];
   /** Whether a licensed electrician is needed: for the route, for the home as it is, or for nothing in this plan. */
   readonly electricianFor: ElectricianFor;
@@ -76,6 +79,7 @@ export interface Plan {
   readonly toFindOut: readonly ToFindOut[];
   readonly assumptions: readonly Assumption[];
   readonly nextSteps: readonly NextStep[];
-  readonly leavingPoint: readonly string[];
+  /** When to go, whatever is still running. */
+  readonly leavingPoint: readonly LeavingLine[];
   readonly sources: readonly string[];
 }

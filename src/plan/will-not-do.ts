@@ -1,85 +1,106 @@
 import type { Advice } from '../advice/advice';
 import type { Home } from '../home/home';
+import type { AwakeHours } from '../home/loads/awake';
 import type { LoadId } from '../home/loads/load-id';
-import { loadName } from '../home/loads/load-names';
 import { wasTold } from '../home/loads/load-told';
 import { hasGenerator, isSource, isWired } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
-import { bridges } from '../routes/gap';
+import { bridges, type Gap } from '../routes/gap';
 import { carriesAllMust } from '../routes/must-carried';
-import type { Route } from '../routes/route';
-import { sayHowLong } from '../words/en/routes/say-how-long';
-import { sayGap } from '../words/en/say-gap';
-import { sayLeftOut } from '../words/en/say-left-out';
-import { failedBefore, sayFailedBefore } from './cautions/failed-before';
+import type { Lasting, Route } from '../routes/route';
+import type { WhyLeftOut } from '../routes/why-left-out';
+import { type Failed, failedBefore } from './cautions/failed-before';
 import type { FuelToStore } from './fuel/fuel-to-store';
 import { nightWithoutHeat } from './night-without-heat';
-import { tooColdForPump } from './too-cold-for-pump';
+import { type TooCold, tooColdForPump } from './too-cold-for-pump';
 
-/** Only what was told is said to have been told. */
-function sayMust(home: Home, id: LoadId): string {
-  const load = home.loads.find((one) => one.id === id);
-  return load !== undefined && wasTold(home.facts, load)
-    ? ' You said it must keep running.'
-    : ' It counts as what must keep running until you tell us.';
-}
+/** Something the advised route will not do. */
+export type WillNot =
+  | {
+      readonly code: 'left-out';
+      readonly load: LoadId;
+      readonly why: WhyLeftOut;
+      /** Why it was to keep running; null where it need not. */
+      readonly must: 'told' | 'counted' | null;
+    }
+  | { readonly code: 'not-so-long'; readonly lasting: Lasting }
+  | ({ readonly code: 'too-cold-for-pump' } & TooCold)
+  | { readonly code: 'no-heat-at-night'; readonly awake: AwakeHours }
+  | { readonly code: 'no-second-source' }
+  | { readonly code: 'dark-gap'; readonly gap: Gap }
+  | { readonly code: 'failed-before'; readonly failed: Failed }
+  | { readonly code: 'not-quiet' }
+  | { readonly code: 'not-clean-air' }
+  /** Without wiring only what has a plug runs; said of the light and the pumps, which people take for wired in. */
+  | { readonly code: 'cords-only'; readonly lights: boolean; readonly sumpPump: boolean }
+  /** What would do more: fuel still to be stored, gal, or another route. */
+  | { readonly code: 'whole-job-once-stored'; readonly moreGallons: number }
+  | { readonly code: 'whole-job-elsewhere'; readonly title: string };
 
-/** What the advised route will not do, said plainly. */
-export function willNotDo(home: Home, advice: Advice, fuel: FuelToStore | null): string[] {
+export function willNotDo(home: Home, advice: Advice, fuel: FuelToStore | null): WillNot[] {
   const { route } = advice;
-  const lines = [...new Map(route.leavesOut.map((load) => [load.load, load])).values()].map(
-    ({ load, why, must }) =>
-      `${loadName(home, load)}: ${sayLeftOut(why)}.${must ? sayMust(home, load) : ''}`,
-  );
-  if (!route.lasting.reachesGoal) lines.push(sayHowLong(route.lasting));
-  const cold = tooColdForPump(home, route);
-  if (cold !== null) lines.push(cold);
-  const night = nightWithoutHeat(home, route);
-  if (night !== null) lines.push(night);
-  if (home.lifeSupport !== 'no') {
-    lines.push('It is no second source for life support: that must not hang on this house at all.');
-  }
   const power = isSource(traitsOf[route.kind]);
-  if (power && home.facts.is('goal-gap', 'no-blink', 'minute') && !bridges(route.gap)) {
-    lines.push(
-      `It leaves a dark gap: ${sayGap(route.gap)}. Put a small battery at what must not blink.`,
-    );
-  }
-  lines.push(...failedBefore(home, route).map(sayFailedBefore), ...againstAims(home, route));
-  if (power && !isWired(traitsOf[route.kind])) lines.push(byCordOnly(route));
-  if (fuel?.reachesGoal === true && carriesAllMust(home, route)) {
-    lines.push(
-      `With the ${gallons(fuel)} still to be stored it would do the whole job at the likely burn.`,
-    );
-  } else if (advice.wholeJob !== null) {
-    lines.push(
-      `To do the whole job, the cheapest here would be: ${advice.wholeJob.title.toLowerCase()}.`,
-    );
-  }
-  return lines;
-}
-
-/** Other aims told that a generator works against. */
-function againstAims({ facts }: Home, route: Route): string[] {
-  if (!facts.told('other-aims') || !hasGenerator(traitsOf[route.kind])) return [];
   return [
-    ...(facts.has('other-aims', 'quiet')
-      ? ['It is not quiet: neighbors hear the generator while it runs.']
-      : []),
-    ...(facts.has('other-aims', 'clean-air')
-      ? ['It does not keep the air clean: the generator burns fuel whenever it runs.']
-      : []),
+    ...leftOut(home, route),
+    ...(route.lasting.reachesGoal
+      ? []
+      : [{ code: 'not-so-long' as const, lasting: route.lasting }]),
+    ...lessHeat(home, route),
+    ...(home.lifeSupport === 'no' ? [] : [{ code: 'no-second-source' as const }]),
+    ...(power ? darkGap(home, route) : []),
+    ...failedBefore(home, route).map((failed) => ({ code: 'failed-before' as const, failed })),
+    ...againstAims(home, route),
+    ...(power && !isWired(traitsOf[route.kind]) ? [byCordOnly(route)] : []),
+    ...forWholeJob(home, advice, fuel),
   ];
 }
 
-const gallons = ({ moreGallons }: FuelToStore) =>
-  `${moreGallons} ${moreGallons === 1 ? 'gallon' : 'gallons'}`;
+/** Each load once; only what was told is said to have been told. */
+function leftOut(home: Home, route: Route): WillNot[] {
+  return [...new Map(route.leavesOut.map((one) => [one.load, one])).values()].map(
+    ({ load: id, why, must }) => {
+      const load = home.loads.find((one) => one.id === id);
+      const told = load !== undefined && wasTold(home.facts, load);
+      return { code: 'left-out', load: id, why, must: must ? (told ? 'told' : 'counted') : null };
+    },
+  );
+}
 
-/** Without wiring only what has a plug runs; said of the light and the pumps, which people take for wired in. */
-function byCordOnly(route: Route): string {
+function lessHeat(home: Home, route: Route): WillNot[] {
+  const cold = tooColdForPump(home, route);
+  const awake = nightWithoutHeat(home, route);
+  return [
+    ...(cold === null ? [] : [{ code: 'too-cold-for-pump' as const, ...cold }]),
+    ...(awake === null ? [] : [{ code: 'no-heat-at-night' as const, awake }]),
+  ];
+}
+
+function darkGap({ facts }: Home, { gap }: Route): WillNot[] {
+  const unwanted = facts.is('goal-gap', 'no-blink', 'minute') && !bridges(gap);
+  return unwanted ? [{ code: 'dark-gap', gap }] : [];
+}
+
+/** Other aims told that a generator works against. */
+function againstAims({ facts }: Home, route: Route): WillNot[] {
+  if (!facts.told('other-aims') || !hasGenerator(traitsOf[route.kind])) return [];
+  return [
+    ...(facts.has('other-aims', 'quiet') ? [{ code: 'not-quiet' as const }] : []),
+    ...(facts.has('other-aims', 'clean-air') ? [{ code: 'not-clean-air' as const }] : []),
+  ];
+}
+
+function byCordOnly(route: Route): WillNot {
   const carried = (id: LoadId) => route.carries.includes(id);
-  const lights = carried('lights-led') ? ' Light comes from lamps with a plug.' : '';
-  const sump =
-    carried('sump') && !traitsOf[route.kind].oneJob ? ' The sump pump runs by its own plug.' : '';
-  return `It feeds nothing that is wired in: no wall outlet, no ceiling light, no pump without a plug.${lights}${sump}`;
+  return {
+    code: 'cords-only',
+    lights: carried('lights-led'),
+    sumpPump: carried('sump') && !traitsOf[route.kind].oneJob,
+  };
+}
+
+function forWholeJob(home: Home, advice: Advice, fuel: FuelToStore | null): WillNot[] {
+  if (fuel?.reachesGoal === true && carriesAllMust(home, advice.route))
+    return [{ code: 'whole-job-once-stored', moreGallons: fuel.moreGallons }];
+  if (advice.wholeJob === null) return [];
+  return [{ code: 'whole-job-elsewhere', title: advice.wholeJob.title }];
 }

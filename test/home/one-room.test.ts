@@ -7,6 +7,7 @@ import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { jobOf } from '../../src/plan/job';
 import { comfortLost } from '../../src/plan/ladder/comfort-lost';
 import { nightWithoutHeat } from '../../src/plan/night-without-heat';
+import { english } from '../../src/words/en';
 import { answersOf } from '../households/read-household';
 
 const electric: Answers = {
@@ -46,8 +47,8 @@ describe('one warm or cool room', () => {
     expect(room.loads.find((load) => load.id === 'room-heater')?.rank).toBe('must');
     const carries = room.loads.map((load) => load.id);
     expect(comfortLost(room, { carries }).heat).toEqual([]);
-    expect(jobOf(room)[0]).not.toContain('air conditioner');
-    expect(jobOf(room)[0]).toContain(
+    expect(english.job(jobOf(room), room)[0]).not.toContain('air conditioner');
+    expect(english.job(jobOf(room), room)[0]).toContain(
       'one room is enough, so the heat pump and the backup heating strips stay off',
     );
   });
@@ -114,9 +115,12 @@ describe('a plug-in heater never runs while everybody sleeps', () => {
 
   test('the night is said to be without heat, and when to leave', () => {
     const carries = room.loads.map((load) => load.id);
-    expect(nightWithoutHeat(room, { carries })).toMatch(/no heat at night.*below 60 °F/);
+    const awake = nightWithoutHeat(room, { carries })!;
+    expect(english.noHeatAtNight(awake)).toMatch(/no heat at night.*below 60 °F/);
     expect(nightWithoutHeat(whole, { carries: whole.loads.map((load) => load.id) })).toBeNull();
-    expect(jobOf(room)[0]).toContain('from 6 in the morning to 10 in the evening');
+    expect(english.job(jobOf(room), room)[0]).toContain(
+      'from 6 in the morning to 10 in the evening',
+    );
     const mild = home({ 'one-room': 'yes', 'goal-season': 'summer' });
     expect(nightWithoutHeat(mild, { carries })).toBeNull();
   });

@@ -16,7 +16,8 @@ const ridge = (more = {}) =>
 describe('a heat pump in the cold', () => {
   const carries = ['heat-pump'] as const;
   test('has a line for the cold in which it cannot keep the house', () => {
-    expect(tooColdForPump(ridge(), { carries })).toMatch(
+    const cold = tooColdForPump(ridge(), { carries })!;
+    expect(english.willNotDo({ code: 'too-cold-for-pump', ...cold }, ridge())).toMatch(
       /^Below about -?\d+ °F outdoors the heat pump/,
     );
   });
@@ -42,7 +43,7 @@ const summer = frozenPlan(
 );
 
 test('job and table speak of the same hard day', () => {
-  expect(summer.job[2]).toContain('A hard summer day');
+  expect(english.job(summer.job, summer.home)[2]).toContain('A hard summer day');
   // A table names it in its head, a list in each of its lines.
   expect(sayLoads(summer, english)[1]!.toLowerCase()).toContain('a hard summer day');
 });

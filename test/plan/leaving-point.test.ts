@@ -6,6 +6,7 @@ import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { leavingForPeople, leavingPoint } from '../../src/plan/leaving-point';
 import { lifeFirst } from '../../src/plan/life-first';
 import { findings } from '../../src/rules/find';
+import { english } from '../../src/words/en';
 import { answersOf } from '../households/read-household';
 
 const ventilator: Answers = {
@@ -18,7 +19,7 @@ const ventilator: Answers = {
 const homeOf = (answers: Answers) => homeFromAnswers(interview, answers, '2026-11-25');
 const asked = (answers: Answers) =>
   relevant({ interview, short: false } as Parameters<typeof relevant>[0], answers).map((q) => q.id);
-const linesOf = (answers: Answers) => leavingPoint(homeOf(answers)).join('\n');
+const linesOf = (answers: Answers) => leavingPoint(homeOf(answers)).map(english.leaving).join('\n');
 
 test('one road out brings the leaving of a device forward, and its line says so', () => {
   // Three times 1 h and two hours; four more where the road may be closed.
@@ -26,10 +27,12 @@ test('one road out brings the leaving of a device forward, and its line says so'
   expect(lifeFirst(two)).toMatchObject({ leaveAtHours: 5, leaveAtOnce: false });
   const one = homeOf({ ...ventilator, 'road-out': 'one' });
   expect(lifeFirst(one)).toMatchObject({ leaveAtHours: 9, leaveAtOnce: true });
-  expect(leavingForPeople(one)[0]!.says).toMatch(/four more because only one road leads out/);
+  expect(english.leaving(leavingForPeople(one)[0]!)).toMatch(
+    /four more because only one road leads out/,
+  );
   const unsure = homeOf({ ...ventilator, 'road-out': NOT_SURE });
   expect(lifeFirst(unsure)!.leaveAtHours).toBe(9);
-  expect(leavingForPeople(unsure)[0]!.says).toMatch(/do not know of a second road/);
+  expect(english.leaving(leavingForPeople(unsure)[0]!)).toMatch(/do not know of a second road/);
 });
 
 test('the caution and the leaving line have one figure, also where the trip is not known', () => {

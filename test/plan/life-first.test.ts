@@ -65,8 +65,10 @@ describe('what was told to run never vanishes', () => {
   });
 
   test('electric heat stands in the job, beside what no backup carries', () => {
-    expect(heat.job[0]).toContain('electric baseboard heat');
-    expect(heat.job[1]).toContain('The electric baseboard heat draws more than any backup');
+    expect(english.job(heat.job, heat.home)[0]).toContain('electric baseboard heat');
+    expect(english.job(heat.job, heat.home)[1]).toContain(
+      'The electric baseboard heat draws more than any backup',
+    );
     expect(heat.advice.route.leavesOut.map((one) => one.load)).toContain('heat-strips');
   });
 

@@ -82,7 +82,7 @@ describe('a plan', () => {
   test('has three sentences for the job, a leaving point and next steps with who does them', () => {
     for (const name of demos) {
       const plan = planOf(name);
-      expect(plan.job).toHaveLength(3);
+      expect(english.job(plan.job, plan.home)).toHaveLength(3);
       expect(plan.leavingPoint.length).toBeGreaterThanOrEqual(4);
       for (const step of plan.nextSteps) expect(step.who.length).toBeGreaterThan(3);
     }
@@ -117,7 +117,9 @@ describe('the question a household cares about moves the plan', () => {
     });
     expect(plan.state).toBe('draft');
     expect(plan.draftBecause.map((why) => why.id)).toContain('no-second-way');
-    expect(plan.leavingPoint.join(' ')).toMatch(/three times your trip|the trip is not known/);
+    expect(plan.leavingPoint.map(english.leaving).join(' ')).toMatch(
+      /three times your trip|the trip is not known/,
+    );
     expect(plan.cautions.map((c) => c.id)).toEqual(
       expect.arrayContaining(['second-source', 'leaving-point', 'oxygen-fire']),
     );

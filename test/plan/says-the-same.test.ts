@@ -104,7 +104,7 @@ describe('what one part of the plan says', () => {
   test('of cords: what they carry has a plug, and what is wired in stays dark', () => {
     expect(mill.advice.route.kind).toBe('engine-cords');
     expect(mill.advice.route.carries).toEqual(expect.arrayContaining(['sump', 'lights-led']));
-    const wont = mill.willNotDo.join('\n');
+    const wont = mill.willNotDo.map((one) => english.willNotDo(one, mill.home)).join('\n');
     expect(wont).not.toMatch(/no outlet, light or pump of the house/);
     expect(wont).toContain('no ceiling light');
     expect(wont).toContain(

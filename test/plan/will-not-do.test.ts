@@ -3,6 +3,7 @@ import interview from '#compiled/questions.js';
 import { NOT_SURE } from '../../src/interview/answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { willNotDo } from '../../src/plan/will-not-do';
+import { english } from '../../src/words/en';
 import { answersOf, planOf } from '../households/read-household';
 
 const { advice, routes, home } = planOf('birch-street');
@@ -10,7 +11,9 @@ const route = routes.find((one) =>
   one.leavesOut.some(({ load, must }) => must && load === 'sump'),
 )!;
 const saidOf = (of: typeof home) =>
-  willNotDo(of, { ...advice, route }, null).filter((line) => /^Sump pump: /.test(line));
+  willNotDo(of, { ...advice, route }, null)
+    .map((one) => english.willNotDo(one, of))
+    .filter((line) => /^Sump pump: /.test(line));
 
 test('what is left out is called theirs only where they told of it', () => {
   expect(saidOf(home).join(' ')).toMatch(/You said it must keep running\.$/);

@@ -1,8 +1,14 @@
 import { timesFigure } from '../../quantity/figure-arithmetic';
 import { type Load, seasons } from '../home';
 
-/** The hours in which somebody is taken to be awake: from 6 to 22. Our judgement; 8 hours of sleep. */
-export const AWAKE = { from: 6, until: 22 } as const;
+/** Hours of the day, 0 to 24, in which somebody is taken to be awake. */
+export interface AwakeHours {
+  readonly from: number;
+  readonly until: number;
+}
+
+/** From 6 to 22. Our judgement; 8 hours of sleep. */
+export const AWAKE: AwakeHours = { from: 6, until: 22 };
 export const AWAKE_HOURS = AWAKE.until - AWAKE.from;
 
 export const isAwake = (hourOfDay: number): boolean =>

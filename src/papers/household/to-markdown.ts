@@ -45,7 +45,7 @@ function detailSections(plan: Plan, words: Words): string[][] {
     plan.lifeFirst?.told
       ? titledList(`## ${say.beforeBuying}`, words.lifeFirst(plan.lifeFirst))
       : [],
-    [`## ${say.job}`, ...plan.job],
+    [`## ${say.job}`, ...words.job(plan.job, plan.home)],
     sayLoads(plan, words),
     sayWhatIsThere(plan, words),
     sayWays(plan, words),
@@ -56,9 +56,13 @@ function detailSections(plan: Plan, words: Words): string[][] {
     sayAdvised(plan, words),
     sayRideThrough(plan.rideThrough, words),
     sayMoney(plan.money, plan.advice.route.kind, words),
-    titledList(`## ${say.willNotDo}`, plan.willNotDo, say.nothingLeftOut),
+    titledList(
+      `## ${say.willNotDo}`,
+      plan.willNotDo.map((one) => words.willNotDo(one, plan.home)),
+      say.nothingLeftOut,
+    ),
     sayCautions(plan, words),
-    titledList(`## ${say.leaving}`, plan.leavingPoint),
+    titledList(`## ${say.leaving}`, plan.leavingPoint.map(words.leaving)),
     titledList(`## ${say.electrician}`, plan.electrician),
     titledList(`## ${say.electricalFigures}`, electricalLines(plan, words)),
     sayLadder(plan, words),

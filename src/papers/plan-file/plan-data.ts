@@ -4,6 +4,7 @@ import { billData, billYearData } from './bill-data';
 import { cautionData } from './caution-data';
 import { electricalData } from './electrical-data';
 import { figureData, round } from './figure-data';
+import { jobData } from './job-data';
 import { ladderData } from './ladder-data';
 import { healthFirstData, lifeFirstData } from './life-data';
 import { listData, waysOnData } from './list-data';
@@ -14,6 +15,7 @@ import type { PlanData } from './plan-schema';
 import { possibleIfData } from './possible-if-data';
 import { rideThroughData } from './ride-through-data';
 import { routeData } from './route-data';
+import { said } from './said';
 import { thereData } from './there-data';
 import { waysData } from './ways-data';
 
@@ -31,7 +33,7 @@ export function planData(plan: Plan, words: Words): PlanData {
     state: plan.state,
     draftBecause: plan.draftBecause.map((why) => why.says),
     undecided: plan.undecided.map((one) => ({ ...one })),
-    job: [...plan.job],
+    job: jobData(plan, words),
     jobTold: plan.jobTold,
     place: {
       basis: plan.home.site.place.basis,
@@ -74,7 +76,7 @@ export function planData(plan: Plan, words: Words): PlanData {
     wholeJob: plan.advice.wholeJob?.kind ?? 'none beyond the one advised',
     routes: plan.routes.map((route) => routeData(plan.home, route, words)),
     possibleIf: plan.possibleIf.map((one) => possibleIfData(one, words)),
-    willNotDo: [...plan.willNotDo],
+    willNotDo: said(plan.willNotDo, (one) => words.willNotDo(one, plan.home)),
     cautions: plan.cautions.map((one) => cautionData(plan.home, one, words)),
     electricianFor: plan.electricianFor,
     electrician: [...plan.electrician],
@@ -87,7 +89,7 @@ export function planData(plan: Plan, words: Words): PlanData {
     whatIsThere: thereData(plan, words),
     waysOfLiving: waysData(plan, words),
     comfortLost: { heat: [...plan.comfortLost.heat], cool: [...plan.comfortLost.cool] },
-    leavingPoint: [...plan.leavingPoint],
+    leavingPoint: said(plan.leavingPoint, words.leaving),
     toFindOut: plan.toFindOut.map(({ decides, ...one }) => ({
       ...one,
       changes: round(one.changes),

@@ -3,6 +3,7 @@ import { languages } from '../../words/language';
 import { billCheck, billYear } from './bill-schema';
 import { caution } from './caution-schema';
 import { electricalSchema } from './electrical-schema';
+import { job } from './job-schema';
 import { ladderStep } from './ladder-schema';
 import { comfortLost, healthFirst, lifeFirst } from './life-schema';
 import { listLine, waysOnSchema } from './list-schema';
@@ -12,7 +13,7 @@ import { PLAN_FILE_VERSION } from './plan-file-version';
 import { possibleIf } from './possible-if-schema';
 import { rideThroughSchema } from './ride-through-schema';
 import { route } from './route-schema';
-import { figure, kind, lines, season } from './shared-schema';
+import { figure, kind, lines, said, season } from './shared-schema';
 import { whatIsThere } from './there-schema';
 import { waysOfLiving } from './ways-schema';
 
@@ -39,7 +40,7 @@ export const planSchema = z.strictObject({
   undecided: z
     .array(z.strictObject({ question: z.string(), says: z.string(), decides: z.string() }))
     .describe('Questions never asked without which nothing is advised.'),
-  job: lines.describe('The job of this home in three sentences.'),
+  job,
   jobTold: z.boolean().describe('The household was asked what must run.'),
   place: z.strictObject({
     basis: z.string(),
@@ -83,7 +84,7 @@ export const planSchema = z.strictObject({
   possibleIf: z
     .array(possibleIf)
     .describe('Closed by what could change, as if it had: nothing to buy.'),
-  willNotDo: lines,
+  willNotDo: z.array(said),
   cautions: z.array(caution),
   electricianFor: z
     .enum(['route', 'home', 'nothing'])
@@ -110,7 +111,7 @@ export const planSchema = z.strictObject({
   whatIsThere,
   waysOfLiving,
   comfortLost,
-  leavingPoint: lines,
+  leavingPoint: z.array(said),
   toFindOut: z.array(
     z.strictObject({
       question: z.string(),

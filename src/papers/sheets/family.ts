@@ -49,7 +49,7 @@ function decided(plan: Plan, words: Words): string[] {
   const say = words.household.frontPage;
   const { lifeFirst, advice } = plan;
   return [
-    say.job(plan.job[0]!),
+    say.job(words.job(plan.job, plan.home)[0]!),
     ...(lifeFirst?.told ? [say.beforeBuying(words.lifeFirst(lifeFirst))] : []),
     ...comfort(plan, words),
     purchase(plan, words),

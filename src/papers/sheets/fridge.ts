@@ -35,7 +35,10 @@ export function fridgeSheet(plan: Plan, words: Words): Sheet {
         sort: 'bullets',
         items: kills.map((one) => onTheNight(one, words)),
       }),
-      ...section(words.sheets.fridge.leave, { sort: 'bullets', items: plan.leavingPoint }),
+      ...section(words.sheets.fridge.leave, {
+        sort: 'bullets',
+        items: plan.leavingPoint.map(words.leaving),
+      }),
       ...section(
         words.sheets.fridge.start,
         ...lasts(plan, words).map((text): Block => ({ sort: 'say', text })),

@@ -39,7 +39,7 @@ export function healthSheet(plan: Plan, words: Words): Sheet | null {
           })),
       ...section(words.sheets.health.leave, {
         sort: 'bullets',
-        items: leavingForPeople(home).map((line) => line.says),
+        items: leavingForPeople(home).map(words.leaving),
       }),
       ...section(words.sheets.health.clinician, {
         sort: 'blanks',

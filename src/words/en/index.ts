@@ -8,6 +8,8 @@ import { firstSentences } from './first-sentences';
 import { form } from './form';
 import { household } from './household';
 import { sayShare } from './household/share';
+import { sayJob } from './job/say-job';
+import { sayLeaving } from './leaving/say-leaving';
 import { inSentence, listOf } from './list-of';
 import { sayBill } from './money/say-bill';
 import { sayBillFit } from './money/say-bill-fit';
@@ -24,13 +26,15 @@ import { sayFuel } from './say-fuel';
 import { sayGap } from './say-gap';
 import { sayHighEnd } from './say-high-end';
 import { sayLeftOut } from './say-left-out';
-import { sayLeaveWithDevice, sayLifeFirst } from './say-life-first';
+import { sayLifeFirst } from './say-life-first';
 import { sayMeasure, sayNotWhere, sayWhoMay } from './say-measures';
 import { sayStop } from './say-stop';
 import { sayWhyAdvised } from './say-why-advised';
 import { sayWhyNow } from './say-why-now';
 import { sentenceCase } from './sentence-case';
 import { sheets } from './sheets';
+import { sayNoHeatAtNight } from './will-not-do/say-no-heat-at-night';
+import { sayWillNot } from './will-not-do/say-will-not';
 
 /** The English words. */
 export const english = {
@@ -64,7 +68,10 @@ export const english = {
   stop: sayStop,
   highEnd: sayHighEnd,
   lifeFirst: sayLifeFirst,
-  leaveWithDevice: sayLeaveWithDevice,
+  leaving: sayLeaving,
+  job: sayJob,
+  willNotDo: sayWillNot,
+  noHeatAtNight: sayNoHeatAtNight,
   household,
   forElectrician,
   form,

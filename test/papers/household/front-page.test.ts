@@ -82,7 +82,7 @@ describe.each(plans)('the front page of %s', (_, plan) => {
     }
     if (plan.home.lifeSupport === 'no') expect(front).not.toContain('Life support:');
     else {
-      const line = plan.leavingPoint.find((one) => one.startsWith('Life support:'))!;
+      const line = english.leaving(plan.leavingPoint.find(({ code }) => code === 'device')!);
       expect(front).toContain(`- ${line}`);
       expect(details).toContain(line);
     }

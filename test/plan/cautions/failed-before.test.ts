@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { failedBefore, sayFailedBefore } from '../../../src/plan/cautions/failed-before';
+import { failedBefore } from '../../../src/plan/cautions/failed-before';
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
 import { willNotDo } from '../../../src/plan/will-not-do';
 import { frozenPlan } from '../../frozen-plans';
@@ -32,11 +32,11 @@ test('it is said of the route advised, and so is what works against other aims',
     { ...plan.advice, route: { ...route, carries: [] } },
     null,
   );
-  expect(said).toContain(sayFailedBefore('no-water'));
-  expect(said.filter((line) => /not quiet|air clean/.test(line))).toHaveLength(2);
+  expect(said).toContainEqual({ code: 'failed-before', failed: 'no-water' });
+  expect(said.filter(({ code }) => /^not-(quiet|clean-air)$/.test(code))).toHaveLength(2);
   const quiet = plan.routes.find((one) => one.kind === 'power-pack')!;
   const other = willNotDo(homeWith([]), { ...plan.advice, route: quiet }, null);
-  expect(other.filter((line) => /not quiet|air clean/.test(line))).toEqual([]);
+  expect(other.filter(({ code }) => /^not-(quiet|clean-air)$/.test(code))).toEqual([]);
 });
 
 test('the step about permits says what is left once the permit office was asked', () => {

@@ -22,7 +22,7 @@ describe('fuel for the goal', () => {
     expect(planMarkdown(plan, english)).toContain(
       `Approved cans for ${gallons - 10} more gal of gasoline`,
     );
-    expect(plan.willNotDo.join(' ')).toContain('still to be stored it would do the whole job');
+    expect(plan.willNotDo.map(({ code }) => code)).toContain('whole-job-once-stored');
   });
 
   test('more than the usual limit is never sent for: the limit, how long it lasts, and other ways', () => {

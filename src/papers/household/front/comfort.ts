@@ -26,7 +26,7 @@ export function comfort(
   const staysHere = home.lifeSupport === 'no' || lifeFirst?.leaveAtOnce !== true;
   return [
     ...(heat.length > 0 ? [say.noHeat(because(heat, say.buildingHeats), staysHere)] : []),
-    ...(night === null ? [] : [night]),
+    ...(night === null ? [] : [words.noHeatAtNight(night)]),
     ...(cool.length > 0 ? [say.noCooling(because(cool, ''), staysHere)] : []),
   ];
 }

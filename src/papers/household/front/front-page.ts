@@ -35,7 +35,7 @@ export function frontLines(plan: Plan, words: Words): string[] {
   const say = words.household.frontPage;
   const { lifeFirst } = plan;
   return [
-    say.job(plan.job[0]!),
+    say.job(words.job(plan.job, plan.home)[0]!),
     ...(lifeFirst?.told ? [say.beforeBuying(words.lifeFirst(lifeFirst))] : []),
     ...comfort(plan, words),
     buy(plan, words),

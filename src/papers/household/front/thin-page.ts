@@ -23,14 +23,14 @@ export function thinPage(plan: Plan, words: Words): string[] {
       : []),
     ...titledList(`## ${say.theseDecide}`, plan.undecided.map(say.decides)),
     ...titledList(`## ${say.already}`, [
-      ...plan.job.slice(0, plan.jobTold ? 1 : 0),
+      ...words.job(plan.job, plan.home).slice(0, plan.jobTold ? 1 : 0),
       ...goalNotTold(plan, words),
       say.getReady,
       say.nothingRuledOut,
     ]),
     `## ${say.anyHome}`,
     bullets(thinCautions(plan, words)),
-    ...titledList(`## ${headings.leaving}`, plan.leavingPoint),
+    ...titledList(`## ${headings.leaving}`, plan.leavingPoint.map(words.leaving)),
     ...titledList(`## ${headings.nextSteps}`, [
       say.goOn(plan.name),
       ...plan.nextSteps

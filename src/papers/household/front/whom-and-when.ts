@@ -3,7 +3,7 @@ import type { Home } from '../../../home/home';
 import { hasFixedBattery } from '../../../kinds/ask-traits';
 import { traitsOf } from '../../../kinds/route-traits';
 import { harmfulSeason } from '../../../plan/cautions/harmful-season';
-import { GO_NOW, leavingForPeople } from '../../../plan/leaving-point';
+import { leavingForPeople } from '../../../plan/leaving-point';
 import type { Plan } from '../../../plan/plan';
 import type { Route } from '../../../routes/route';
 import type { Words } from '../../../words/words';
@@ -27,16 +27,16 @@ function leaveWhenItEnds({ advice }: Plan, words: Words): string[] {
 
 function leaveForPeople(home: Home, words: Words): string[] {
   const lines = leavingForPeople(home);
-  const device = lines.find((line) => line.about === 'device');
-  if (device !== undefined) return [device.says];
-  const now = lines.filter(({ about }) => about !== 'device' && harmfulSeason(home, about));
-  return now.length > 0 ? [words.household.frontPage.leave(now.map((line) => line.says))] : [];
+  const device = lines.find((line) => line.code === 'device');
+  if (device !== undefined) return [words.leaving(device)];
+  const now = lines.filter(({ code }) => code !== 'device' && harmfulSeason(home, code));
+  return now.length > 0 ? [words.household.frontPage.leave(now.map(words.leaving))] : [];
 }
 
 /** Fire and water that were told leave no time to read on: the order comes first. */
 function goWhenTold({ facts }: Home, words: Words): string[] {
   const told = facts.told('hazards') && facts.has('hazards', 'wildfire', 'flood', 'hurricane');
-  return told ? [words.household.frontPage.goWhenTold(GO_NOW)] : [];
+  return told ? [words.household.frontPage.goWhenTold] : [];
 }
 
 /** Whom to call before anything is connected. */

@@ -3,6 +3,7 @@ import type { Figure } from '../../../quantity/figure';
 import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
 import type { OnceStored } from '../../../routes/once-stored';
 import type { Route } from '../../../routes/route';
+import { GO_NOW } from '../leaving/say-leaving';
 import { inSentence, listOf } from '../list-of';
 import { sayFigure } from '../say-figure';
 import { sayThrift } from '../say-thrift';
@@ -102,7 +103,7 @@ export const frontPage = {
       ? `this plan runs no ${listOf(names.map(inSentence))}`
       : `this plan does not carry the ${listOf(names.map(inSentence))}`,
 
-  goWhenTold: (now: string) => `If you are told to go, or fire or fast water is near: ${now}`,
+  goWhenTold: `If you are told to go, or fire or fast water is near: ${GO_NOW}`,
   leave: (lines: readonly string[]) => `When to leave. ${lines.join(' ')}`,
 
   call(of: {
