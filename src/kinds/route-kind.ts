@@ -12,6 +12,7 @@ export const routeKinds = [
   'battery-solar',
   'battery-engine',
   'vehicle',
+  'vehicle-inlet',
 ] as const;
 
 export type RouteKind = (typeof routeKinds)[number];

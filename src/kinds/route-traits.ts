@@ -63,6 +63,6 @@ export const traitsOf: Readonly<Record<RouteKind, RouteTraits>> = {
   'battery-whole': { ...fixedBattery, connection: 'house' },
   'battery-solar': { ...fixedBattery, roofSolar: true },
   'battery-engine': { ...fixedBattery, generator: 'portable' },
-  // Planned on cords alone; feeding panels from a vehicle is another trade.
   vehicle: { ...none, vehicle: true, connection: 'outlets', inverter: true, owned: true },
+  'vehicle-inlet': { ...none, vehicle: true, connection: 'inlet', inverter: true, owned: true },
 };

@@ -12,7 +12,7 @@ import { powerPack, powerPackSizes } from './kinds/power-pack';
 import { preparation } from './kinds/preparation';
 import { singleBattery, singleBatterySizes } from './kinds/single-battery';
 import { standbyGenerator } from './kinds/standby-generator';
-import { vehicle } from './kinds/vehicle';
+import { vehicle, vehicleInlet } from './kinds/vehicle';
 import { cannot } from './make-route';
 import { withAllLeftOut } from './must-carried';
 import { loadsOf } from './pick-loads';
@@ -48,7 +48,11 @@ const sizers: Readonly<Record<RouteKind, Sizer>> = {
         .map((kwh) => batteryGenerator(home, drawn, widths, kwh)),
     );
   },
-  vehicle: (home, _, widths) => oneSize(vehicle(home, widths)),
+  vehicle: (home) => oneSize(vehicle(home)),
+  'vehicle-inlet': (home) => {
+    const route = vehicleInlet(home);
+    return route === null ? null : oneSize(route);
+  },
 };
 
 /** Every route, sized for this home, plainest first; those that cannot work here say why. */

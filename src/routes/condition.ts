@@ -31,6 +31,7 @@ export type PlainIf =
   | 'vehicle-at-home'
   | 'vehicle-in-the-open'
   | 'vehicle-kept-at-home'
+  | 'vehicle-may-feed-circuits'
   | 'way-onto-this-panel'
   | 'works-with-the-old-one';
 

@@ -114,3 +114,21 @@ describe('upstairs-flat: a renter who will plug in a pack', () => {
     expect([moreMoney, shorterGoal, lessCarried]).not.toContain(null);
   });
 });
+
+describe('meadow-way: a baby, a heat pump, and a battery truck of 98 kWh', () => {
+  const plan = planOf('meadow-way', { 'one-room': 'yes' }, YEARS);
+  const { route } = plan.advice;
+
+  test('one warm room: the truck feeds its wall outlets through an inlet, and a heater goes there', () => {
+    expect(route.kind).toBe('vehicle-inlet');
+    expect(route.carries).toContain('room-heater');
+    expect(plan.advice.list[plan.advice.advised!]!.reaches).toBe(true);
+    expect(plan.electricianFor).not.toBe('nothing');
+  });
+
+  test('nights without the heater, and when to leave with a baby, are said', () => {
+    const front = frontOf(plan);
+    expect(front).toMatch(/never while everybody sleeps/);
+    expect(front).toMatch(/leave by 60 °F/);
+  });
+});

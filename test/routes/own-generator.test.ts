@@ -182,7 +182,6 @@ test('a vehicle with a 240 V outlet says what that outlet could do, and cords st
         'must-run': ['fridge', 'lights'],
         'fridge-count': 1,
       }),
-      widths,
     );
   expect(with_('v240').notes).toContain('vehicle-240-outlet');
   expect(with_('v120').notes).not.toContain('vehicle-240-outlet');

@@ -54,7 +54,7 @@ export function wireRuns(home: Home, route: Route): WireRun[] {
 function inlet(home: Home, route: Route): Ask | null {
   if (traitsOf[route.kind].connection !== 'inlet' || route.power === null) return null;
   // A set of 120 V has an inlet of its own voltage, where the same watts lose four times the share.
-  const volts = ownGenerator(home)?.volts ?? 240;
+  const volts = traitsOf[route.kind].vehicle ? 120 : (ownGenerator(home)?.volts ?? 240);
   const loadAmps = Math.min(volts === 120 ? 30 : 50, route.power.continuousWatts / volts);
   const breakerAmps = loadAmps <= 30 ? 30 : 50;
   return {

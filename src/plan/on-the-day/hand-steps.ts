@@ -17,6 +17,7 @@ export type HandStep =
   | 'main-off'
   | 'plate-over'
   | 'cord-in'
+  | 'cord-into-vehicle'
   | 'start-outdoors'
   | 'generator-breaker-on'
   | 'inlet-on'
@@ -64,7 +65,7 @@ export interface HandSteps {
 export function handSteps(of: RouteTraits, home: Pick<Home, 'facts'>): HandSteps {
   const solar = !home.facts.told('own-sources') || home.facts.has('own-sources', 'solar');
   if (of.connection === 'nothing') return nothing;
-  if (of.connection === 'inlet') return inlet(solar);
+  if (of.connection === 'inlet') return of.vehicle ? vehicleInlet(solar) : inlet(solar);
   if (hasFixedGenerator(of)) return fixedGenerator;
   if (outletsOnly(of) && hasPortableGenerator(of)) return cords;
   if (of.vehicle) return vehicle;
@@ -105,6 +106,32 @@ const inlet = (solar: boolean): HandSteps => ({
     'cord-out',
     ...(solar ? (['solar-on'] as const) : []),
     'fuel-for-next',
+  ],
+});
+
+const vehicleInlet = (solar: boolean): HandSteps => ({
+  start: [
+    ...first,
+    'vehicle-outdoors',
+    ...(solar ? (['solar-off'] as const) : []),
+    'branches-off',
+    'main-off',
+    'plate-over',
+    'cord-into-vehicle',
+    'inlet-on',
+    'branches-one-by-one',
+    'vehicle-reserve',
+  ],
+  back: [
+    'steady-first',
+    'branches-off',
+    'inlet-off',
+    'plate-back',
+    'main-on',
+    'branches-on',
+    'cord-out',
+    ...(solar ? (['solar-on'] as const) : []),
+    'charge-again',
   ],
 });
 

@@ -1,4 +1,3 @@
-import type { Widths } from '../../home/answer-figure';
 import type { Home, Load } from '../../home/home';
 import { demandOf } from '../../home/loads/demand';
 import { type HomeVehicle, vehicleOf } from '../../home/vehicle';
@@ -7,36 +6,72 @@ import { formula } from '../../quantity/figure-arithmetic';
 import { practice } from '../../tables/practice-figures';
 import type { If } from '../condition';
 import { cordsPart } from '../cords-there';
+import { part } from '../costs';
 import { LOAD_SHARE } from '../fit-power';
 import { gapOf } from '../gap';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import type { Note } from '../note';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { Lasting, LeftOut, Route } from '../route';
-import { generatorStops, plugIfs } from '../stops';
+import type { Stop } from '../stop';
+import { generatorStops, plugIfs, wiringIfs, wiringStops } from '../stops';
 import { packHours } from './packs';
 
-const title = 'Vehicle with an outlet, on cords';
+interface Sort {
+  readonly kind: 'vehicle' | 'vehicle-inlet';
+  readonly title: string;
+}
+
+const onCords: Sort = { kind: 'vehicle', title: 'Vehicle with an outlet, on cords' };
+const onInlet: Sort = {
+  kind: 'vehicle-inlet',
+  title: 'The vehicle you have, on an inlet and a transfer switch',
+};
+
+const has = ({ facts }: Home) => facts.has('own-sources', 'ev-outlet', 'hybrid-outlet');
 
 /** A vehicle that has outlets, feeding what plugs in by cord. Anything but a battery-only vehicle is a generator. */
-export function vehicle(home: Home, _widths: Widths): Route {
+export function vehicle(home: Home): Route {
+  const told = home.facts.told('own-sources');
+  if (!has(home))
+    return cannot('vehicle', onCords.title, [{ code: told ? 'no-vehicle' : 'vehicle-unknown' }]);
+  const gives = home.facts.told('vehicle-volts') && home.facts.is('vehicle-volts', 'v240');
+  return fed(home, onCords, splitPlugIn(loadsOf(home, ['must']), gives ? 240 : 120));
+}
+
+/**
+ * The same, feeding chosen 120 V circuits through an inlet that a licensed electrician fits: a furnace, lights, and the wall outlets
+ * of one room, where a heater may be plugged in, as it may on no cord. Null without such a vehicle.
+ */
+export function vehicleInlet(home: Home): Route | null {
+  if (!has(home)) return null;
+  const all = loadsOf(home, ['must']);
+  const leftOut = all
+    .filter(({ volts }) => volts !== 120)
+    .map((load): LeftOut => ({ load: load.id, must: true, why: { code: 'needs-240' } }));
+  const wired = { plugIn: all.filter(({ volts }) => volts === 120), leftOut };
+  return fed(home, onInlet, wired, wiringStops(home));
+}
+
+function fed(
+  home: Home,
+  { kind, title }: Sort,
+  { plugIn, leftOut }: ReturnType<typeof splitPlugIn>,
+  more: readonly Stop[] = [],
+): Route {
   const { facts } = home;
-  if (!facts.has('own-sources', 'ev-outlet', 'hybrid-outlet')) {
-    const told = facts.told('own-sources');
-    return cannot('vehicle', title, [{ code: told ? 'no-vehicle' : 'vehicle-unknown' }]);
-  }
   const store = vehicleOf(facts);
-  const stops = store === null ? generatorStops(home) : [];
+  const stops = [...(store === null ? generatorStops(home) : []), ...more];
   const watts = facts.number('vehicle-watts') ?? practice('vehicle-outlet-watts');
   const volts = facts.told('vehicle-volts') && facts.is('vehicle-volts', 'v240') ? 240 : 120;
-  const { plugIn, leftOut } = splitPlugIn(loadsOf(home, ['must']), volts);
   const { loads, dropped } = within(plugIn, watts, home);
   if (stops.length > 0 || loads.length === 0) {
-    return cannot('vehicle', title, stops.length > 0 ? stops : [{ code: 'vehicle-too-small' }]);
+    return cannot(kind, title, stops.length > 0 ? stops : [{ code: 'vehicle-too-small' }]);
   }
   const demand = demandOf(loads, home.goalSeasons);
-  return makeRoute('vehicle', title, {
-    ifs: [...ifsOf(store), ...plugIfs(loads)],
+  const inlet = kind === 'vehicle-inlet';
+  return makeRoute(kind, title, {
+    ifs: [...ifsOf(store), ...(inlet ? [MAY_FEED, ...wiringIfs(home)] : plugIfs(loads))],
     carries: loads.map((load) => load.id),
     leavesOut: [...leftOut, ...dropped, ...alwaysOff(home)],
     power: {
@@ -47,15 +82,18 @@ export function vehicle(home: Home, _widths: Widths): Route {
     },
     nameplateKwh: store?.packKwh ?? null,
     usableKwh: store?.storeKwh ?? null,
-    gap: gapOf('vehicle-by-hand'),
+    gap: gapOf(inlet ? 'switched-over-by-hand' : 'vehicle-by-hand'),
     lasting: lastingOf(home, loads, store),
-    parts: [cordsPart(home)],
+    parts: inlet ? [part('inlet-interlock', 1, INLET), part('permit')] : [cordsPart(home)],
     notes: [
       ...(store === null ? [] : notesOf(store)),
       ...(volts === 240 ? ['vehicle-240-outlet' as const] : []),
     ],
   });
 }
+
+const MAY_FEED: If = 'vehicle-may-feed-circuits';
+const INLET = '120 V inlet and transfer switch for chosen circuits';
 
 function ifsOf(store: HomeVehicle | null): If[] {
   if (store === null) {

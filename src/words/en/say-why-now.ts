@@ -16,6 +16,7 @@ const routeInSentence: Readonly<Record<RouteKind, string>> = {
   'battery-solar': 'a battery with solar panels',
   'battery-engine': 'a battery with a generator',
   vehicle: 'power from a vehicle',
+  'vehicle-inlet': 'a vehicle wired to chosen circuits',
 };
 
 /** Why a question is asked now, in one sentence; empty in the opening, which needs no reason of its own. */

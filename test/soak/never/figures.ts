@@ -24,7 +24,7 @@ export const frontAsPlanned: Held = ({ plan, front }) => {
   const goal = formatQuantity(plan.home.goalHours.value, 'h');
   const goals = [
     ...front.matchAll(/You asked for (.+?)(?:; the careful count falls short)?\.(?!\d)/g),
-    ...front.matchAll(/It does not reach the (.+?) you asked for/g),
+    ...front.matchAll(/(?:it|It) does not reach the (.+?) you asked for/g),
   ];
   const price = sayFigure(route.costUsd);
   const hours = /- How long: about (.+?), careful count (.+?)\./.exec(front);

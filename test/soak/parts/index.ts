@@ -7,6 +7,7 @@ import { interviews } from './interviews';
 import { keys } from './keys';
 import { kills } from './kills';
 import { lists } from './lists';
+import { moves } from './moves';
 
 /** Every part by the name it is asked for with `--part`, in the order a whole run takes. */
 export const parts: Readonly<Record<string, Part>> = {
@@ -18,4 +19,5 @@ export const parts: Readonly<Record<string, Part>> = {
   homes,
   interviews,
   lists,
+  moves,
 };

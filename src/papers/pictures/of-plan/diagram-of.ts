@@ -41,6 +41,11 @@ export function diagramOf({ advice: { route }, home }: Plan, words: Words): Pict
     known: generator,
     there: !has('portable-engine'),
   };
+  const feeds = of.vehicle ? there(words.sheets.devices.vehicle) : portable;
+  const inlet = (name: string): Device => ({
+    ...added(name),
+    there: !has('inlet-interlock') && !has('manual-transfer'),
+  });
   const top = [there(words.sheets.devices.meter), there(words.sheets.devices.main, amps)];
   const down = [there(words.sheets.devices.circuits)];
   const picture = (spine: Device[], joins: { at: number; chain: Device[] }[]) =>
@@ -49,12 +54,14 @@ export function diagramOf({ advice: { route }, home }: Plan, words: Words): Pict
     return picture(
       [
         ...top,
-        added(
-          has('manual-transfer') ? words.sheets.devices.transfer : words.sheets.devices.interlock,
+        inlet(
+          of.vehicle || has('manual-transfer')
+            ? words.sheets.devices.transfer
+            : words.sheets.devices.interlock,
         ),
         ...down,
       ],
-      [{ at: 2, chain: [added(words.sheets.devices.inlet), portable] }],
+      [{ at: 2, chain: [inlet(words.sheets.devices.inlet), feeds] }],
     );
   if (hasFixedGenerator(of))
     return picture(

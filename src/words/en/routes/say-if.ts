@@ -47,6 +47,8 @@ const plain: Readonly<Record<PlainIf, string>> = {
     'it stands in the open, 20 feet from every opening, for its engine can start by itself',
   'vehicle-kept-at-home':
     'somebody keeps it at home through the outage, and its maker allows this use',
+  'vehicle-may-feed-circuits':
+    'its maker says in writing that its outlet may feed circuits of a home, and the electrician has found how its neutral is tied',
   'quiet-hours':
     "it stands still in your association's quiet hours, or the association agrees in writing to outages as an exception",
   'panels-behind-battery':

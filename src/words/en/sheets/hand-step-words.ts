@@ -12,6 +12,7 @@ export const handStepWords: Readonly<Record<HandStep, string>> = {
   'plate-over':
     'Sliding plate, or transfer switch, to GENERATOR. Stuck? Stop. Never get around it.',
   'cord-in': 'Plug the cord into the inlet, then into the generator.',
+  'cord-into-vehicle': 'Plug the cord into the inlet, then into the vehicle.',
   'start-outdoors': 'Generator breaker OFF. Start it, and let it warm up for a few minutes.',
   'generator-breaker-on': 'Generator breaker ON.',
   'inlet-on': 'Inlet breaker ON.',

@@ -21,6 +21,7 @@ export const deviceWords = {
   circuits: 'Circuits that are carried',
   inlet: 'Power inlet, outdoors',
   portable: 'Portable generator',
+  vehicle: 'Vehicle with an outlet',
   fixed: 'Fixed generator',
   battery: 'Battery with inverter',
   charger: 'Battery charger',
