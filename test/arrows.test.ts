@@ -66,8 +66,6 @@ const typesOnly: readonly (readonly [string, string])[] = [
  * in `src/words`.
  */
 const stillSpeak: readonly string[] = [
-  'plan/electrical/scope.ts',
-  'plan/steps/electrician-points.ts',
   // The pane beside the question is handed what it shows.
   'plan/draft/glance.ts',
   'plan/money/money-of.ts',

@@ -16,7 +16,7 @@ import type { Outlook } from './outlook';
 import type { HealthFirst } from './ride-through/health-first';
 import type { RideThrough } from './ride-through/ride-through-of';
 import type { AddOn } from './steps/add-ons';
-import type { ElectricianFor } from './steps/electrician-points';
+import type { ElectricianFor, ElectricianPoint } from './steps/electrician-points';
 import type { NextStep } from './steps/next-steps';
 import type { Assumption } from './sureness/assumptions';
 import type { Undecided } from './sureness/floor-of-answers';
@@ -68,7 +68,7 @@ export interface Plan {
   readonly cautions: readonly Finding[];
   /** Whether a licensed electrician is needed: for the route, for the home as it is, or for nothing in this plan. */
   readonly electricianFor: ElectricianFor;
-  readonly electrician: readonly string[];
+  readonly electrician: readonly ElectricianPoint[];
   /** Load calculation, panel, starting, transfer, wires, siting and scope, with the questions to settle. */
   readonly electrical: Electrical;
   /** Worth having beside the route advised, priced apart from it. */

@@ -54,6 +54,9 @@ export interface Finding extends Trigger {
   readonly cite: string;
 }
 
+/** An electrician is the first to call. */
+export const isElectricians = ({ who }: Pick<Finding, 'who'>) => who[0] === 'licensed electrician';
+
 export function yes(because: Reason): Trigger {
   return { because, careful: false };
 }

@@ -140,7 +140,7 @@ describe('what one part of the plan says', () => {
   });
 
   test('of a wire: amps, volts and length beside the drop, the column beside the size', () => {
-    const run = birch.electrical.wires.find((one) => one.run === 'Inlet to panel')!;
+    const run = birch.electrical.wires.find((one) => one.run === 'inlet-to-panel')!;
     // 12 ft of 10 AWG copper at 1.21 ohm per 1,000 ft (NEC chapter 9, table 8): 2 x 12 x 1.21/1000 x A / 240 V.
     const copper = run.sizes.find((size) => size.metal === 'copper' && size.columnC === 60)!;
     expect(copper.size).toBe('10');

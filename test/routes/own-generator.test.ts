@@ -84,7 +84,7 @@ describe('a generator of their own', () => {
     const at = (changed: object) => {
       const home = houseWith({ ...own, 'engine-watts': 3000, ...changed });
       return wireRuns(home, generatorInlet(home, widths)).find(
-        (run) => run.run === 'Inlet to panel',
+        (run) => run.run === 'inlet-to-panel',
       )!;
     };
     expect(at({}).volts).toBe(120);

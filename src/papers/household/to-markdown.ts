@@ -63,7 +63,10 @@ function detailSections(plan: Plan, words: Words): string[][] {
     ),
     sayCautions(plan, words),
     titledList(`## ${say.leaving}`, plan.leavingPoint.map(words.leaving)),
-    titledList(`## ${say.electrician}`, plan.electrician),
+    titledList(
+      `## ${say.electrician}`,
+      plan.electrician.map((point) => words.forElectrician.point(plan.home, point)),
+    ),
     titledList(`## ${say.electricalFigures}`, electricalLines(plan, words)),
     sayLadder(plan, words),
     sayToFindOut(plan, words),

@@ -1,3 +1,4 @@
+import type { Electrical } from '../../plan/electrical/electrical';
 import type { Plan } from '../../plan/plan';
 import type { Words } from '../../words/words';
 import { namedLoads } from './named-load';
@@ -18,16 +19,24 @@ export function electricalData(
 ): PlanData['electrical'] {
   const say = words.forElectrician;
   return plain({
-    ...electrical,
+    service: electrical.service.map((fact) => ({
+      code: fact.what,
+      ...say.serviceFact(fact),
+      known: fact.how,
+    })),
     toSettle: electrical.toSettle.map((one) => {
       const { asks, answers } = words.contradiction(one);
       return { id: one.id, asks, answers: [...answers], questions: one.questions };
     }),
+    loadCalculation: loadCalculationData(electrical.loadCalculation, words),
+    metered: meteredData(electrical.metered, words),
     starting: electrical.starting.map((one) => ({
       ...one,
       starting: namedLoads(home, one.starting),
       order: namedLoads(home, one.order),
       keepApart: one.keepApart.map((pair) => namedLoads(home, pair)),
+      limit: { code: one.limit.code, says: say.startLimit(one.limit) },
+      cure: { code: one.cure.code, says: say.cure(home, one.cure) },
     })),
     panelFit: {
       ...electrical.panelFit,
@@ -59,6 +68,13 @@ export function electricalData(
     })),
     transferPoints: said(electrical.transferPoints, (point) => say.transferPoint(home, point)),
     solarRow: said(electrical.solarRow, say.solarRow),
+    wires: electrical.wires.map(({ run, lengthFrom, sizes, ...figures }) => ({
+      code: run,
+      run: say.wireRun(run),
+      ...figures,
+      lengthFrom: say.lengthFrom(lengthFrom),
+      sizes: sizes.map((size) => ({ ...size, because: say.wireBecause(size.because) })),
+    })),
     editionNotes: electrical.editionNotes.map((edition) => ({
       edition,
       says: say.edition(edition),
@@ -69,6 +85,7 @@ export function electricalData(
       says: say.siting(point),
       cite: point.cite,
     })),
+    scope: scopeData(electrical.scope, words),
     highEnd: electrical.highEnd.map((gap) => ({
       ...gap,
       measure: namedLoads(home, gap.measure),
@@ -76,6 +93,52 @@ export function electricalData(
       says: words.highEnd(home, gap),
     })),
   });
+}
+
+function scopeData(scope: Electrical['scope'], words: Words) {
+  const say = words.forElectrician;
+  const coded = <Code extends string>(codes: readonly Code[], says: (code: Code) => string) =>
+    codes.map((code) => ({ code, says: says(code) }));
+  return {
+    purpose: say.purpose(scope.purpose),
+    circuits: scope.circuits.map((one) => ({ ...one, ...say.circuit(one) })),
+    requirements: said(scope.requirements, say.requirement),
+    quotePoints: coded(scope.quotePoints, say.quotePoint),
+    siteQuestions: coded(scope.siteQuestions, say.siteQuestion),
+    householdMay: say.householdMay,
+    confirmLocally: say.confirmLocally,
+  };
+}
+
+function loadCalculationData(of: Electrical['loadCalculation'], words: Words) {
+  const say = words.forElectrician;
+  return {
+    verdict: of.verdict,
+    code: of.finding.code,
+    says: say.loadCalculation(of),
+    editions: of.editions.map(({ note, sums, ...edition }) => ({
+      ...edition,
+      sums: sums.map(({ method, notes, ...sum }) => ({
+        code: method,
+        method: say.loadMethod(method),
+        ...sum,
+        notes: notes.map((code) => ({ code, says: say.loadNote(code) })),
+      })),
+      note: { code: note.code, says: say.editionNote(note) },
+    })),
+    assumptions: said(of.assumptions, say.dwellingAssumption),
+  };
+}
+
+function meteredData(metered: Electrical['metered'], words: Words) {
+  const done = metered.kind === 'done';
+  return {
+    kind: metered.kind,
+    code: done ? metered.verdict : metered.why,
+    says: words.forElectrician.metered(metered),
+    amps: done ? metered.amps : null,
+    carefulAmps: done ? metered.carefulAmps : null,
+  };
 }
 
 function plain<T>(value: T): Plain<T> {

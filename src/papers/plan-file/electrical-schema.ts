@@ -5,7 +5,8 @@ const amount = z.union([z.number(), z.literal('not known')]);
 const fits = z.enum(['yes', 'no', 'ask']);
 
 const loadSum = z.strictObject({
-  method: z.enum(['optional, existing dwelling', 'optional, new dwelling', 'standard']),
+  code: z.enum(['optional-existing', 'optional-new', 'standard']),
+  method: z.string(),
   lines: z.array(
     z.strictObject({
       label: z.string(),
@@ -18,21 +19,22 @@ const loadSum = z.strictObject({
   totalVa: z.number(),
   amps: z.number(),
   carefulAmps: z.number().describe('High ends of all ranges, car charging at 125 %.'),
-  notes: lines,
+  notes: z.array(said),
 });
 
 const loadCalculation = z.strictObject({
   verdict: z.enum(['passes', 'marginal', 'over', 'not-judged']),
+  code: z.string(),
   says: z.string(),
   editions: z.array(
     z.strictObject({
       edition: z.number().int(),
       sums: z.array(loadSum),
       neutralAmps: amount.describe('Load of the service neutral, NEC 220.61.'),
-      note: z.string(),
+      note: said,
     }),
   ),
-  assumptions: lines,
+  assumptions: z.array(said),
 });
 
 const starting = z.strictObject({
@@ -47,8 +49,8 @@ const starting = z.strictObject({
     .array(namedLoads.length(2))
     .describe('Pairs that it does not start at the same moment.'),
   dipPercent: amount.describe('Not known for an inverter, which trips at its limit instead.'),
-  limit: z.string(),
-  cure: z.string(),
+  limit: said,
+  cure: said,
 });
 
 const highEnd = z.strictObject({
@@ -64,6 +66,7 @@ const highEnd = z.strictObject({
 });
 
 const wire = z.strictObject({
+  code: z.string(),
   run: z.string(),
   breakerAmps: z.number(),
   loadAmps: z.number().describe('What the drop is worked out at.'),
@@ -93,22 +96,31 @@ const scope = z.strictObject({
       how: z.string(),
     }),
   ),
-  requirements: lines,
-  quotePoints: lines,
-  siteQuestions: lines,
+  requirements: z.array(said),
+  quotePoints: z.array(said),
+  siteQuestions: z.array(said),
   householdMay: lines,
   confirmLocally: z.string(),
 });
 
 /** The form of the electrical half of a plan file. */
 export const electricalSchema = z.strictObject({
-  service: z.array(z.strictObject({ what: z.string(), value: z.string(), how: z.string() })),
+  service: z.array(
+    z.strictObject({
+      code: z.string(),
+      what: z.string(),
+      value: z.string(),
+      how: z.string(),
+      known: z.enum(['told', 'assumed', 'not-known']),
+    }),
+  ),
   toSettle: z.array(
     z.strictObject({ id: z.string(), asks: z.string(), answers: lines, questions: lines }),
   ),
   loadCalculation,
   metered: z.strictObject({
     kind: z.enum(['refused', 'done']),
+    code: z.string().describe('Verdict, or why it is refused.'),
     says: z.string(),
     amps: amount,
     carefulAmps: amount,

@@ -79,7 +79,7 @@ export function planData(plan: Plan, words: Words): PlanData {
     willNotDo: said(plan.willNotDo, (one) => words.willNotDo(one, plan.home)),
     cautions: plan.cautions.map((one) => cautionData(plan.home, one, words)),
     electricianFor: plan.electricianFor,
-    electrician: [...plan.electrician],
+    electrician: said(plan.electrician, (one) => words.forElectrician.point(plan.home, one)),
     electrical: electricalData(plan, words),
     addOns: plan.addOns.map((one) => ({ ...one })),
     fuelToStore: plan.fuelToStore?.says ?? 'nothing more',

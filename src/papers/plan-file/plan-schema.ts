@@ -89,7 +89,7 @@ export const planSchema = z.strictObject({
   electricianFor: z
     .enum(['route', 'home', 'nothing'])
     .describe('What a licensed electrician is needed for.'),
-  electrician: lines,
+  electrician: z.array(said),
   electrical: electricalSchema,
   addOns: z
     .array(

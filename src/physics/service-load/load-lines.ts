@@ -8,11 +8,16 @@ export interface LoadLine {
   readonly counted: boolean;
 }
 
+/** What to know of a sum. */
+export type LoadNote =
+  | 'existing-climate-whole' // inspectors differ on existing heating and cooling
+  | 'service-100-or-more'; // only for a service or feeder of 100 A or more
+
 export interface ServiceLoad {
   readonly lines: readonly LoadLine[];
   readonly totalVa: number;
   readonly amps: number;
-  readonly notes: readonly string[];
+  readonly notes: readonly LoadNote[];
 }
 
 export function countedLine(label: string, va: number, section: string): LoadLine {
@@ -27,7 +32,7 @@ export function shownLine(label: string, va: number, section: string): LoadLine 
 export function serviceLoad(
   lines: readonly LoadLine[],
   volts: number,
-  notes: readonly string[] = [],
+  notes: readonly LoadNote[] = [],
 ): ServiceLoad {
   const totalVa = lines.reduce((sum, line) => sum + (line.counted ? line.va : 0), 0);
   return { lines, totalVa, amps: totalVa / volts, notes };

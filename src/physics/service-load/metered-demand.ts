@@ -18,8 +18,15 @@ export interface MeteredDemand {
   readonly ratingAmps: number;
 }
 
+/** Why a metered peak is not used. */
+export type MeteredRefusal =
+  | 'solar-not-known'
+  | 'solar-hides-it'
+  | 'record-under-30-days'
+  | 'readings-too-long'; // less than a year of record needs readings of 15 minutes or less
+
 export type MeteredDemandResult =
-  | { readonly kind: 'refused'; readonly reason: string }
+  | { readonly kind: 'refused'; readonly reason: MeteredRefusal }
   | {
       readonly kind: 'done';
       readonly load: ServiceLoad;
@@ -63,12 +70,10 @@ export function meteredServiceLoad(of: MeteredDemand): MeteredDemandResult {
   };
 }
 
-function refusal(of: MeteredDemand): string | null {
-  if (of.hasSolarOrPeakShaving === null) return 'not known whether there is solar or a battery';
-  if (of.hasSolarOrPeakShaving) return 'solar or peak shaving hides the true demand';
-  if (of.days < RECORDING_DAYS) return `the record covers ${of.days} days, 30 at least are needed`;
-  if (of.days < YEAR_DAYS && of.intervalMinutes > 15) {
-    return 'less than a year of record needs readings of 15 minutes or less';
-  }
+function refusal(of: MeteredDemand): MeteredRefusal | null {
+  if (of.hasSolarOrPeakShaving === null) return 'solar-not-known';
+  if (of.hasSolarOrPeakShaving) return 'solar-hides-it';
+  if (of.days < RECORDING_DAYS) return 'record-under-30-days';
+  if (of.days < YEAR_DAYS && of.intervalMinutes > 15) return 'readings-too-long';
   return null;
 }

@@ -1,7 +1,13 @@
 import type { DwellingLoads, ServiceLoadRules } from './dwelling';
 import { twoStepLines } from './general-load';
 import { oneCountedLines } from './heating-or-cooling';
-import { type LoadLine, type ServiceLoad, serviceLoad, shownLine } from './load-lines';
+import {
+  type LoadLine,
+  type LoadNote,
+  type ServiceLoad,
+  serviceLoad,
+  shownLine,
+} from './load-lines';
 import { optionalGeneralLines } from './optional-new';
 import { type WholeShare, wholeShares } from './whole-shares';
 
@@ -40,9 +46,7 @@ export function existingServiceLoad(
   ];
   const hvacVa = ranked[0]?.va ?? 0;
   const disputed = !home.addsHeatingOrCooling && hvacVa > heatersVa;
-  const notes = disputed
-    ? ['Inspectors differ on existing heating and cooling: here it counts whole.']
-    : [];
+  const notes: LoadNote[] = disputed ? ['existing-climate-whole'] : [];
   return {
     ...serviceLoad(lines, home.volts, notes),
     lenientVa: disputed ? sumOf(inSteps(plainVa + hvacVa)) : null,

@@ -17,7 +17,7 @@ export function optionalNewServiceLoad(home: DwellingLoads, rules: ServiceLoadRu
     ...twoStepLines(generalVa, rules.optionalFirstVa, rules.restShare, `${section}(B)`),
     ...largestShareLines(home.heatingCooling, `${section}(C)`),
   ];
-  return serviceLoad(lines, home.volts, ['Only for a service or feeder of 100 A or more.']);
+  return serviceLoad(lines, home.volts, ['service-100-or-more']);
 }
 
 /** General load of the optional methods: every appliance, range, dryer and charger at its nameplate. VA. */

@@ -63,22 +63,20 @@ export function otherMotorVa(home: Home, end: End): number {
   return Math.max(0, ...motors.map((load) => va(load, end)));
 }
 
-/** What the sums rest on beyond the answers, in words. */
-export function dwellingAssumptions(home: Home): string[] {
-  const { facts } = home;
-  const said = [
-    'Two kitchen circuits and one laundry circuit are counted, the least the code counts.',
-  ];
-  if (facts.open('home-area'))
-    said.push(`The floor area is assumed: ${facts.number('home-area')} sq ft.`);
-  if (facts.is('cook-main', 'electric'))
-    said.push('The range is counted at 12 kVA; its label was not read.');
-  if (facts.has('big-loads', 'electric-dryer'))
-    said.push('The dryer is counted at 5 kVA; its label was not read.');
-  if (facts.is('heat-main', 'baseboard')) {
-    said.push('The heaters are counted as fewer than four controls, which is the careful reading.');
-  }
-  return said;
+/** What the sums rest on beyond the answers. */
+export type DwellingAssumption =
+  /** Two kitchen circuits and one for laundry, the least; and heaters as fewer than four controls. */
+  | { readonly code: 'least-circuits' | 'few-heater-controls' }
+  | { readonly code: 'floor-area'; readonly ft2: number }
+  | { readonly code: 'range-label' | 'dryer-label'; readonly va: number };
+
+export function dwellingAssumptions({ facts }: Home): DwellingAssumption[] {
+  const made: DwellingAssumption[] = [{ code: 'least-circuits' }];
+  if (facts.open('home-area')) made.push({ code: 'floor-area', ft2: facts.number('home-area')! });
+  if (facts.is('cook-main', 'electric')) made.push({ code: 'range-label', va: RANGE_VA });
+  if (facts.has('big-loads', 'electric-dryer')) made.push({ code: 'dryer-label', va: DRYER_VA });
+  if (facts.is('heat-main', 'baseboard')) made.push({ code: 'few-heater-controls' });
+  return made;
 }
 
 export const isCharger = (load: Load) => load.id === 'ev-charger-240';

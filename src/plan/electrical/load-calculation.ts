@@ -1,6 +1,6 @@
 import type { Home } from '../../home/home';
 import type { ServiceLoadRules } from '../../physics/service-load/dwelling';
-import type { ServiceLoad } from '../../physics/service-load/load-lines';
+import type { LoadNote, ServiceLoad } from '../../physics/service-load/load-lines';
 import { dwellingNeutralLoad } from '../../physics/service-load/neutral-load';
 import { existingServiceLoad } from '../../physics/service-load/optional-existing';
 import { optionalNewServiceLoad } from '../../physics/service-load/optional-new';
@@ -9,11 +9,20 @@ import { standardServiceLoad } from '../../physics/service-load/standard';
 import { cookingDemand } from '../../tables/cooking-demand';
 import { LEAST_HOUSE_AMPS } from '../../tables/least-service';
 import { type CodeEdition, serviceLoadRulesOf } from '../../tables/service-load-rules';
-import { dwellingAssumptions, dwellingLoads, type End, otherMotorVa } from './dwelling-loads';
+import {
+  type DwellingAssumption,
+  dwellingAssumptions,
+  dwellingLoads,
+  type End,
+  otherMotorVa,
+} from './dwelling-loads';
 import { lineVolts, mainAmps } from './service-facts';
 
+/** 220.83, 220.82 and the standard method of Article 220. */
+export type LoadMethod = 'optional-existing' | 'optional-new' | 'standard';
+
 export interface LoadSum {
-  readonly method: 'optional, existing dwelling' | 'optional, new dwelling' | 'standard';
+  readonly method: LoadMethod;
   readonly lines: readonly {
     label: string;
     va: number;
@@ -25,7 +34,7 @@ export interface LoadSum {
   readonly amps: number;
   /** The same with every range at its high end and car charging at 125 %. */
   readonly carefulAmps: number;
-  readonly notes: readonly string[];
+  readonly notes: readonly LoadNote[];
 }
 
 export interface EditionLoad {
@@ -34,16 +43,52 @@ export interface EditionLoad {
   readonly sums: readonly LoadSum[];
   /** Load of the service neutral, NEC 220.61, A; null where no sum is given. */
   readonly neutralAmps: number | null;
-  readonly note: string;
+  readonly note: EditionNote;
 }
+
+/** Which methods are shown, and why. */
+export type EditionNote =
+  | { readonly code: 'numbers-not-held' | 'existing-and-new' }
+  /** The optional method for new work needs a service of so much, A. */
+  | { readonly code: 'standard-shown'; readonly leastAmps: number };
 
 export type LoadVerdict = 'passes' | 'marginal' | 'over' | 'not-judged';
 
+/** An answer that the sum hangs on. */
+export type NeededAnswer =
+  | 'home-area'
+  | 'big-loads'
+  | 'heat-main'
+  | 'cool-main'
+  | 'water-heater'
+  | 'cook-main'
+  | 'ev-breaker'
+  | 'supply-volts';
+
+/** The largest sums of all methods, A. */
+interface LargestAmps {
+  readonly amps: number;
+  readonly carefulAmps: number;
+}
+
+/** What came of it; `words` says it. */
+export type LoadFinding =
+  | { readonly code: 'of-the-building' | 'supply-120' }
+  | ({ readonly code: 'main-not-read' } & LargestAmps)
+  | ({ readonly code: 'within' | 'marginal' | 'over'; readonly mainAmps: number } & LargestAmps)
+  | ({
+      readonly code: 'answers-assumed';
+      readonly mainAmps: number;
+      readonly assumed: readonly NeededAnswer[];
+    } & LargestAmps);
+
 export interface LoadCalculation {
   readonly verdict: LoadVerdict;
-  readonly says: string;
+  readonly finding: LoadFinding;
+  /** Least rating of a new or changed service of a house, A (230.79(C)); null where the main is that or more, or not read. */
+  readonly leastHouseAmps: number | null;
   readonly editions: readonly EditionLoad[];
-  readonly assumptions: readonly string[];
+  readonly assumptions: readonly DwellingAssumption[];
 }
 
 const editions: readonly CodeEdition[] = [2017, 2020, 2023, 2026];
@@ -57,19 +102,35 @@ const OPTIONAL_LEAST_AMPS = 100;
 export function loadCalculation(home: Home): LoadCalculation {
   const refused = refusal(home);
   if (refused !== null) {
-    return { verdict: 'not-judged', says: refused, editions: [], assumptions: [] };
+    return {
+      verdict: 'not-judged',
+      finding: { code: refused },
+      leastHouseAmps: null,
+      editions: [],
+      assumptions: [],
+    };
   }
   const worked = editions.map((edition) => editionLoad(home, edition));
-  const assumptions = dwellingAssumptions(home);
-  const { verdict, says } = judge(home, worked);
-  return { verdict, says: `${says}${leastService(home)}`, editions: worked, assumptions };
+  const finding = judge(home, worked);
+  return {
+    verdict: verdictOf(finding),
+    finding,
+    leastHouseAmps: leastService(home),
+    editions: worked,
+    assumptions: dwellingAssumptions(home),
+  };
+}
+
+function verdictOf({ code }: LoadFinding): LoadVerdict {
+  if (code === 'within') return 'passes';
+  if (code === 'over') return 'over';
+  return code === 'marginal' || code === 'answers-assumed' ? 'marginal' : 'not-judged';
 }
 
 /** A main under the least of a one-family house may stay as it is, and only as long as it does. */
-function leastService(home: Home): string {
+function leastService(home: Home): number | null {
   const main = mainAmps(home);
-  if (main === null || main >= LEAST_HOUSE_AMPS) return '';
-  return ` A new or changed service of a house is rated ${LEAST_HOUSE_AMPS} A or more (230.79(C)).`;
+  return main === null || main >= LEAST_HOUSE_AMPS ? null : LEAST_HOUSE_AMPS;
 }
 
 /** The largest likely sum of all methods and editions worked out, VA; null without one. */
@@ -85,48 +146,40 @@ export function neutralAmpsOf(calculation: LoadCalculation): number | null {
 }
 
 /** Answers the sum hangs on that were assumed: with one of them open it never passes. */
-function guessed({ facts }: Home): string[] {
-  const needed = [
-    ['home-area', 'floor area'],
-    ['big-loads', 'big loads'],
-    ['heat-main', 'main heat'],
-    ['cool-main', 'cooling'],
-    ['water-heater', 'water heater'],
-    ['cook-main', 'cooking'],
-    ['ev-breaker', 'breaker of the car charger'],
-    ['supply-volts', 'supply voltage'],
-  ] as const;
-  return needed.filter(([id]) => facts.open(id)).map(([, name]) => name);
+function guessed({ facts }: Home): NeededAnswer[] {
+  return needed.filter((id) => facts.open(id));
 }
 
-function refusal(home: Home): string | null {
-  if (home.facts.is('home-kind', 'apartment')) {
-    return 'The service belongs to the building: its manager and electrician hold the calculation.';
-  }
-  if (lineVolts(home) === null) {
-    return 'The supply is 120 V only; the methods of Article 220 used here are for 120/240 V and 120/208 V.';
-  }
-  return null;
+const needed: readonly NeededAnswer[] = [
+  'home-area',
+  'big-loads',
+  'heat-main',
+  'cool-main',
+  'water-heater',
+  'cook-main',
+  'ev-breaker',
+  'supply-volts',
+];
+
+/** The service belongs to the building; the methods used here are for 120/240 V and 120/208 V. */
+function refusal(home: Home): 'of-the-building' | 'supply-120' | null {
+  if (home.facts.is('home-kind', 'apartment')) return 'of-the-building';
+  return lineVolts(home) === null ? 'supply-120' : null;
 }
 
 function editionLoad(home: Home, edition: CodeEdition): EditionLoad {
   const rules = serviceLoadRulesOf(edition);
   if (rules === null) {
-    return {
-      edition,
-      sums: [],
-      neutralAmps: null,
-      note: 'We do not hold all numbers of this edition, so no sum is given.',
-    };
+    return { edition, sums: [], neutralAmps: null, note: { code: 'numbers-not-held' } };
   }
   const main = mainAmps(home);
   const optional = main !== null && main >= OPTIONAL_LEAST_AMPS;
-  const sums = [sumBy(home, rules, 'optional, existing dwelling')];
-  if (optional) sums.push(sumBy(home, rules, 'optional, new dwelling'));
+  const sums = [sumBy(home, rules, 'optional-existing')];
+  if (optional) sums.push(sumBy(home, rules, 'optional-new'));
   else sums.push(sumBy(home, rules, 'standard'));
-  const note = optional
-    ? '220.83 tells whether the present service is enough; 220.82 is the measure for new work.'
-    : `The optional method for new work needs a service known to be ${OPTIONAL_LEAST_AMPS} A or more, so the standard method is shown.`;
+  const note: EditionNote = optional
+    ? { code: 'existing-and-new' }
+    : { code: 'standard-shown', leastAmps: OPTIONAL_LEAST_AMPS };
   const neutral = dwellingNeutralLoad(
     dwellingLoads(home, lineVolts(home)!, 'value'),
     rules,
@@ -162,42 +215,19 @@ function loadBy(
     const motorVa = otherMotorVa(home, end);
     return standardServiceLoad({ ...loads, otherMotorVa: motorVa }, rules, cookingDemand.rows);
   }
-  if (method === 'optional, new dwelling') return optionalNewServiceLoad(loads, rules);
+  if (method === 'optional-new') return optionalNewServiceLoad(loads, rules);
   return existingServiceLoad({ ...loads, addsHeatingOrCooling: false }, rules);
 }
 
-function judge(
-  home: Home,
-  worked: readonly EditionLoad[],
-): Pick<LoadCalculation, 'verdict' | 'says'> {
+function judge(home: Home, worked: readonly EditionLoad[]): LoadFinding {
   const sums = worked.flatMap((one) => one.sums);
-  const plainAmps = Math.max(...sums.map((sum) => sum.amps));
+  const amps = Math.max(...sums.map((sum) => sum.amps));
   const carefulAmps = Math.max(...sums.map((sum) => sum.carefulAmps));
-  const found = `The loads named come to ${Math.round(plainAmps)} A, ${Math.round(carefulAmps)} A by the careful count`;
-  const ratingAmps = mainAmps(home);
-  if (ratingAmps === null) {
-    return {
-      verdict: 'not-judged',
-      says: `${found}. The main breaker was not read, so nothing is judged. An electrician reads it first.`,
-    };
-  }
-  const verdict = serviceVerdict({ plainAmps, carefulAmps, ratingAmps });
-  const on = `${found}, on a ${ratingAmps} A main`;
-  if (verdict === 'within' && guessed(home).length > 0) {
-    return {
-      verdict: 'marginal',
-      says: `${on}, but these answers are assumed: ${guessed(home).join(', ')}. Electrician and inspector decide.`,
-    };
-  }
-  if (verdict === 'within') {
-    return {
-      verdict: 'passes',
-      says: `${on}: 80 % of it or less both ways, as a planning figure. The electrician's own calculation decides.`,
-    };
-  }
-  const over = verdict === 'over' ? 'more than the main, as a planning figure' : 'marginal';
-  return {
-    verdict: verdict === 'over' ? 'over' : 'marginal',
-    says: `${on}: ${over}. Electrician and inspector decide.`,
-  };
+  const main = mainAmps(home);
+  if (main === null) return { code: 'main-not-read', amps, carefulAmps };
+  const code = serviceVerdict({ plainAmps: amps, carefulAmps, ratingAmps: main });
+  const assumed = guessed(home);
+  if (code === 'within' && assumed.length > 0)
+    return { code: 'answers-assumed', amps, carefulAmps, mainAmps: main, assumed };
+  return { code, amps, carefulAmps, mainAmps: main };
 }

@@ -1,15 +1,26 @@
 import type { Home } from '../../home/home';
-import { meteredServiceLoad } from '../../physics/service-load/metered-demand';
+import { type MeteredRefusal, meteredServiceLoad } from '../../physics/service-load/metered-demand';
+import type { ServiceVerdict } from '../../physics/service-load/service-verdict';
 import type { Route } from '../../routes/route';
 import { isFixedBattery } from './route-traits';
 import { lineVolts, mainAmps } from './service-facts';
 
-export interface MeteredCheck {
-  readonly kind: 'refused' | 'done';
-  readonly says: string;
-  readonly amps: number | null;
-  readonly carefulAmps: number | null;
-}
+/** Metered demand against the main breaker, or why it is not used; `words` says it. */
+export type MeteredCheck =
+  | {
+      readonly kind: 'refused';
+      readonly why: MeteredRefusal | 'peak-not-known' | 'supply-120' | 'main-not-read';
+    }
+  | {
+      readonly kind: 'done';
+      readonly verdict: ServiceVerdict;
+      /** Highest demand told, and what a battery would draw to charge. */
+      readonly peakKw: number;
+      readonly chargingWatts: number;
+      readonly ratingAmps: number;
+      readonly amps: number;
+      readonly carefulAmps: number;
+    };
 
 /** The peak a website shows may be of an hour, which hides a shorter one: never better than marginal. */
 const WEBSITE_MINUTES = 60;
@@ -20,9 +31,9 @@ export function meteredCheck(home: Home, route: Route): MeteredCheck {
   const peakKw = facts.told('bill-peak-kw') ? facts.number('bill-peak-kw') : null;
   const volts = lineVolts(home);
   const ratingAmps = mainAmps(home);
-  if (peakKw === null) return refused('the highest demand of the year is not known');
-  if (volts === null) return refused('the supply is 120 V only');
-  if (ratingAmps === null) return refused('the main breaker was not read');
+  if (peakKw === null) return refused('peak-not-known');
+  if (volts === null) return refused('supply-120');
+  if (ratingAmps === null) return refused('main-not-read');
   const charging = isFixedBattery(route) ? (route.power?.continuousWatts ?? 0) : 0;
   const result = meteredServiceLoad({
     peakVa: peakKw * 1000,
@@ -37,23 +48,18 @@ export function meteredCheck(home: Home, route: Route): MeteredCheck {
     ratingAmps,
   });
   if (result.kind === 'refused') return refused(result.reason);
-  const { amps } = result.load;
-  const { carefulAmps } = result;
-  const decides = {
-    within: 'passes',
-    marginal: 'marginal: electrician and inspector decide',
-    over: 'over: electrician and inspector decide',
-  };
-  const added =
-    charging > 0 ? `, with a battery charging at ${Math.round(charging / 100) / 10} kW` : '';
   return {
     kind: 'done',
-    amps,
-    carefulAmps,
-    says: `1.25 x ${peakKw} kW metered${added}: ${Math.round(amps)} A, ${Math.round(carefulAmps)} A by the careful count, on ${ratingAmps} A: ${decides[result.verdict]} (220.87).`,
+    verdict: result.verdict,
+    peakKw,
+    chargingWatts: charging,
+    ratingAmps,
+    amps: result.load.amps,
+    carefulAmps: result.carefulAmps,
   };
 }
 
-function refused(reason: string): MeteredCheck {
-  return { kind: 'refused', says: `Not used: ${reason} (220.87).`, amps: null, carefulAmps: null };
-}
+const refused = (why: Extract<MeteredCheck, { kind: 'refused' }>['why']): MeteredCheck => ({
+  kind: 'refused',
+  why,
+});

@@ -1,155 +1,127 @@
 import type { Home, Load } from '../../home/home';
 import { hasFixedGenerator } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
-import { formatQuantity, formatRange } from '../../quantity/format-quantity';
+import type { Figure } from '../../quantity/figure';
 import type { Route } from '../../routes/route';
-import { sayGap } from '../../words/en/say-gap';
 import { hasGenerator, isFixedBattery, isWired } from './route-traits';
+import type {
+  QuotePoint,
+  Range,
+  ScopePurpose,
+  ScopeRequirement,
+  SiteQuestion,
+} from './scope-points';
 
 /** A circuit of the route advised, as an electrician quotes it; medical loads are named by their rank only. */
 export interface ScopeCircuit {
-  readonly name: string;
+  /** null: an outlet circuit that may not fail, whatever hangs on it. */
+  readonly name: string | null;
   readonly volts: number;
-  readonly watts: string;
-  readonly startVa: string;
+  readonly watts: Range;
+  /** null: no motor. */
+  readonly startVa: Range | null;
   readonly rank: 'must' | 'optional';
+  /** Label of the source of its power. */
   readonly how: string;
 }
 
 export interface Scope {
-  readonly purpose: string;
+  readonly purpose: ScopePurpose;
   readonly circuits: readonly ScopeCircuit[];
-  readonly requirements: readonly string[];
-  readonly quotePoints: readonly string[];
-  readonly siteQuestions: readonly string[];
-  readonly householdMay: readonly string[];
-  readonly confirmLocally: string;
+  readonly requirements: readonly ScopeRequirement[];
+  readonly quotePoints: readonly QuotePoint[];
+  readonly siteQuestions: readonly SiteQuestion[];
 }
 
 /** What an electrician needs to quote this route without coming twice. Names no maker and no person's illness. */
 export function scopeOf(home: Home, route: Route): Scope {
   return {
-    purpose: purpose(home, route),
+    purpose: { hours: home.goalHours.value, seasons: home.goalSeasons, title: route.title },
     circuits: home.loads.filter((load) => route.carries.includes(load.id)).map(circuit),
     requirements: isWired(route) ? requirements(home, route) : [],
     quotePoints: isWired(route) ? quotePoints(home, route) : [],
-    siteQuestions: siteQuestions(home, route),
-    householdMay,
-    confirmLocally:
-      'Confirm locally: code edition in force; NEC 110.26, 220, 230.85, 250.30, 408, 445, 480, 625, 690, 702, 705, 706, 750; 550.32 for a manufactured home; storage places by the residential and fire code; NFPA 37, 54, 58; flood height. A permit and an inspection are part of the work.',
+    siteQuestions: isWired(route) ? siteQuestions(home, route) : [],
   };
 }
 
-function purpose(home: Home, route: Route): string {
-  const hours = formatQuantity(home.goalHours.value, 'h');
-  return `Optional standby: keep the listed loads for ${hours} in ${home.goalSeasons.join(' and ')}. ${route.title}.`;
-}
+/** The label of a device's figure names the device, so only its numbers go on. */
+const rangeOf = ({ low, value, high }: Figure): Range => ({ low, value, high });
 
 function circuit(load: Load): ScopeCircuit {
-  const { runningWatts: w, startVa: va } = load;
+  const { runningWatts, startVa } = load;
   const medical = load.life || load.restsOn.includes('medical-devices');
   return {
-    name: medical ? 'Outlet circuit that may not fail' : load.name,
+    name: medical ? null : load.name,
     volts: load.volts,
-    watts: formatRange(w.low, w.value, w.high, 'W'),
-    startVa: va === null ? 'no motor' : formatRange(va.low, va.value, va.high, 'VA'),
+    watts: rangeOf(runningWatts),
+    startVa: startVa === null ? null : rangeOf(startVa),
     rank: load.rank === 'must' ? 'must' : 'optional',
-    // The label of a device's figure names the device.
-    how: medical ? w.source.kind : w.source.label,
+    how: medical ? runningWatts.source.kind : runningWatts.source.label,
   };
 }
 
-function requirements(home: Home, route: Route): string[] {
+function requirements(home: Home, route: Route): ScopeRequirement[] {
   const { power } = route;
-  const made: string[] = [];
+  const { coldF, hotF } = home.site;
+  const made: ScopeRequirement[] = [];
   if (power !== null) {
-    const { runningWatts: w, startDemandVa: va } = power;
+    const elevationFt = home.site.elevationFt.value;
     made.push(
-      `Continuous: ${formatRange(w.low, w.value, w.high, 'W')} at ${Math.round(home.site.elevationFt.value)} ft and ${Math.round(home.site.hotF)} °F.`,
-      `Momentary: ${formatRange(va.low, va.value, va.high, 'VA')} with the rest running, shown by a test.`,
+      { code: 'continuous', watts: rangeOf(power.runningWatts), elevationFt, hotF },
+      { code: 'momentary', va: rangeOf(power.startDemandVa) },
     );
   }
-  if (route.usableKwh !== null)
-    made.push(`Usable energy: ${formatQuantity(route.usableKwh, 'kWh')} at five years old.`);
-  made.push(`Voltage: ${home.demand.must.needs240 ? '120/240 V' : '120 V, or 120/240 V'}.`);
-  made.push(`Gap when the grid fails: ${sayGap(route.gap)}.`);
-  made.push(`Outdoor air from ${Math.round(home.site.coldF)} to ${Math.round(home.site.hotF)} °F.`);
+  if (route.usableKwh !== null) made.push({ code: 'usable-energy', kwh: route.usableKwh });
+  made.push(
+    { code: home.demand.must.needs240 ? 'volts-240' : 'volts-120' },
+    { code: 'gap', gap: route.gap },
+    { code: 'outdoor-air', coldF, hotF },
+  );
   return [...made, ...listings(route)];
 }
 
-/** Listing standards by number: NRTL marks are asked for, not brands. */
-function listings(route: Route): string[] {
-  const made = [
-    'Transfer equipment listed to UL 1008, or an interlock listed for exactly this panel.',
-  ];
-  if (isFixedBattery(route))
-    made.push(
-      'Storage listed to UL 9540, cells to UL 1973, inverter to UL 1741, with the UL 9540A report.',
-    );
+function listings(route: Route): ScopeRequirement[] {
+  const made: ScopeRequirement[] = [{ code: 'transfer-listed' }];
+  if (isFixedBattery(route)) made.push({ code: 'storage-listed' });
   if (hasGenerator(route)) {
-    made.push(
-      hasFixedGenerator(traitsOf[route.kind])
-        ? 'Generator listed to UL 2200.'
-        : 'Portable generator listed to UL 2201 (low carbon monoxide and shut-off).',
-    );
+    const fixed = hasFixedGenerator(traitsOf[route.kind]);
+    made.push({ code: fixed ? 'fixed-generator-listed' : 'portable-generator-listed' });
   }
-  if (route.solarKw !== null) made.push('Panels listed to UL 61730; rapid shutdown to 690.12.');
+  if (route.solarKw !== null) made.push({ code: 'panels-listed' });
   return made;
 }
 
-function quotePoints(home: Home, route: Route): string[] {
-  const all = [
-    'The load calculation used (220.82, 220.83 or 220.87) and its result.',
-    'Transfer equipment: listing, rating, neutral switched or solid, and where the one bond is.',
-    'Circuits moved, shared neutrals found, effect on GFCI and AFCI breakers.',
-    'Loads shed, in which order, and what happens at empty.',
-    'The largest motor it starts, shown by a test with the rest running.',
-    'Permit, inspection and utility application: who files and who pays.',
-    'A commissioning test with the main off and the household present; the transfer order written at the panel.',
-    'Price of anything asked here that is not met.',
+function quotePoints(home: Home, route: Route): QuotePoint[] {
+  const solar = route.solarKw !== null || home.facts.has('own-sources', 'solar');
+  const battery = isFixedBattery(route);
+  const points: readonly [boolean, QuotePoint][] = [
+    [true, 'load-calculation'],
+    [hasGenerator(route), 'exhaust-and-fuel'],
+    [solar, 'panel-rows'],
+    [battery, 'bus-way'],
+    [battery, 'battery-facts'],
+    [true, 'transfer-equipment'],
+    [true, 'circuits-moved'],
+    [true, 'loads-shed'],
+    [true, 'largest-motor'],
+    [true, 'permit-and-fees'],
+    [true, 'commissioning'],
+    [true, 'price-of-unmet'],
   ];
-  if (isFixedBattery(route)) {
-    all.splice(
-      1,
-      0,
-      'The 705.12 way chosen and its sum.',
-      'Least charging temperature, inverter idle watts, black start, warranty at this site.',
-    );
-  }
-  if (route.solarKw !== null || home.facts.has('own-sources', 'solar')) {
-    all.splice(
-      1,
-      0,
-      'Volts of each row of panels at the record low, and amps of the rows, against what the input takes (690.7, 690.8).',
-    );
-  }
-  if (hasGenerator(route))
-    all.splice(1, 0, 'Exhaust path and distance to every opening; fuel line and meter size.');
-  return all;
+  return points.filter(([yes]) => yes).map(([, point]) => point);
 }
 
-function siteQuestions({ facts }: Home, route: Route): string[] {
-  if (!isWired(route)) return [];
-  const asks: [boolean, string][] = [
-    [facts.open('main-amps'), 'What is the main breaker, and where is it?'],
-    [facts.open('panel-bus'), 'What is the bus of the panel rated for?'],
-    [facts.open('panel-kind'), 'Which kind of panel is it, and is it sound?'],
-    [facts.open('panel-spaces'), 'Which spaces are free, and are there two side by side?'],
-    [facts.open('panel-map') || !facts.is('panel-map', 'all'), 'Which breaker feeds what?'],
-    [true, 'Where is the one neutral-to-ground bond, and is there a ground electrode?'],
-    [true, 'Do chosen circuits share a neutral?'],
-    [isFixedBattery(route), 'How far are doors, windows and cars from the place of the battery?'],
-    [
-      facts.has('own-sources', 'solar'),
-      'On which side of the transfer equipment does the solar connect?',
-    ],
+function siteQuestions({ facts }: Home, route: Route): SiteQuestion[] {
+  const asks: readonly [boolean, SiteQuestion][] = [
+    [facts.open('main-amps'), 'main-breaker'],
+    [facts.open('panel-bus'), 'bus-rating'],
+    [facts.open('panel-kind'), 'panel-kind'],
+    [facts.open('panel-spaces'), 'free-spaces'],
+    [facts.open('panel-map') || !facts.is('panel-map', 'all'), 'circuit-labels'],
+    [true, 'neutral-bond'],
+    [true, 'shared-neutrals'],
+    [isFixedBattery(route), 'battery-distances'],
+    [facts.has('own-sources', 'solar'), 'solar-side'],
   ];
   return asks.filter(([yes]) => yes).map(([, ask]) => ask);
 }
-
-const householdMay: readonly string[] = [
-  'Open the small door of the panel, read and photograph the labels, count blank plates.',
-  'Label breakers by trying them, but none that feeds a medical device.',
-  'Place cords, alarms and plug-in packs, and run the monthly test.',
-  'Nothing behind the metal cover, nothing at the meter, no cord with two plugs.',
-];

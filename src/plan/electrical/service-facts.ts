@@ -1,52 +1,61 @@
-import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../../home/home';
-import { formatQuantity } from '../../quantity/format-quantity';
+
+/** What is known of the service: a question about it, or its volts. */
+export type ServiceFactId =
+  | 'main-amps'
+  | 'panel-bus'
+  | 'panel-kind'
+  | 'panel-spaces'
+  | 'panel-map'
+  | 'panel-distance'
+  | 'transfer-existing'
+  | 'engine-neutral'
+  | 'supply-volts';
 
 /** One fact of the electric service, as an electrician wants it. */
 export interface ServiceFact {
-  readonly what: string;
-  readonly value: string;
-  readonly how: 'read by the household' | 'assumed' | 'not known';
+  readonly what: ServiceFactId;
+  /** A number of `unit`, or the choice that was answered; null is not known. */
+  readonly value: number | string | null;
+  readonly unit: string | null;
+  /** `told`: read by the household. */
+  readonly how: 'told' | 'assumed' | 'not-known';
 }
 
-const asked: readonly (readonly [id: QuestionId, what: string, unit: string | null])[] = [
-  ['main-amps', 'Main breaker', 'A'],
-  ['panel-bus', 'Panel bus', 'A'],
-  ['panel-kind', 'Kind of panel', null],
-  ['panel-spaces', 'Free spaces', 'count'],
-  ['panel-map', 'Circuit labels', null],
-  ['panel-distance', 'Panel to outside wall', 'ft'],
-  ['transfer-existing', 'Transfer equipment there now', null],
-  ['engine-neutral', 'Neutral of the generator there now', null],
+const asked: readonly (readonly [id: ServiceFactId, unit: string | null])[] = [
+  ['main-amps', 'A'],
+  ['panel-bus', 'A'],
+  ['panel-kind', null],
+  ['panel-spaces', 'count'],
+  ['panel-map', null],
+  ['panel-distance', 'ft'],
+  ['transfer-existing', null],
+  ['engine-neutral', null],
 ];
 
 /** The service as the household found it: nothing here is confirmed before an electrician has looked. */
 export function serviceFacts({ facts }: Home): ServiceFact[] {
   const found = asked.filter(([id]) => facts.applies(id));
-  return [voltsFact(facts), ...found.map(([id, what, unit]) => factOf(facts, id, what, unit))];
+  return [voltsFact(facts), ...found.map(([id, unit]) => factOf(facts, id, unit))];
 }
 
-function factOf(
-  facts: Home['facts'],
-  id: QuestionId,
-  what: string,
-  unit: string | null,
-): ServiceFact {
-  const value = facts.value(id);
-  if (value === null) return { what, value: 'not known', how: 'not known' };
-  const how = facts.told(id) ? 'read by the household' : 'assumed';
-  const said =
-    unit === null ? String(value).replaceAll('-', ' ') : formatQuantity(Number(value), unit);
-  return { what, value: said, how };
+function factOf(facts: Home['facts'], what: ServiceFactId, unit: string | null): ServiceFact {
+  const value = facts.value(what);
+  if (value === null) return { what, value, unit, how: 'not-known' };
+  const how = facts.told(what) ? 'told' : 'assumed';
+  return { what, value: unit === null ? String(value) : Number(value), unit, how };
 }
 
+/** Where nobody told it, the usual 120/240 V is assumed. */
 function voltsFact(facts: Home['facts']): ServiceFact {
-  const what = 'Supply';
-  const said = { 'v120-only': '120 V', 'v120-208': '120/208 V', 'v120-240': '120/240 V' };
   const id = facts.value('supply-volts');
-  if (typeof id !== 'string') return { what, value: '120/240 V', how: 'assumed' };
-  const how = facts.told('supply-volts') ? 'read by the household' : 'assumed';
-  return { what, value: said[id as keyof typeof said], how };
+  const told = typeof id === 'string' && facts.told('supply-volts');
+  return {
+    what: 'supply-volts',
+    value: typeof id === 'string' ? id : 'v120-240',
+    unit: null,
+    how: told ? 'told' : 'assumed',
+  };
 }
 
 /** Line-to-line volts of the supply: 240, 208, or null where there is one 120 V leg only. */

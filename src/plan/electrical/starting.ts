@@ -1,7 +1,6 @@
 import type { Home, Season } from '../../home/home';
 import { demandOf, runsIn } from '../../home/loads/demand';
 import type { LoadId } from '../../home/loads/load-id';
-import { loadName } from '../../home/loads/load-names';
 import { traitsOf } from '../../kinds/route-traits';
 import { largestStart, type StartingLoad } from '../../physics/largest-start';
 import { type StartCure, startCures } from '../../physics/start-cures';
@@ -28,9 +27,27 @@ export interface RouteStarting {
   readonly keepApart: StartOrder<LoadId>['keepApart'];
   /** Voltage dip of a generator at the hardest step, %; null for an inverter, which trips at its surge limit. */
   readonly dipPercent: number | null;
-  readonly limit: string;
-  readonly cure: string;
+  readonly limit: StartLimit;
+  readonly cure: Cure;
 }
+
+/** Where the source gives way: an inverter trips, a generator sags until contactors let go. */
+export type StartLimit =
+  | { readonly code: 'trips-above'; readonly va: number }
+  | { readonly code: 'dip'; readonly percent: number };
+
+/** The cheapest cure that holds; `words` says it. */
+export type Cure =
+  | { readonly code: 'none' | 'none-one-by-one' | 'keep-starts-apart' }
+  | {
+      readonly code: 'soft-starter' | 'soft-starter-and-apart';
+      readonly on: LoadId | null;
+      readonly usdLow: number;
+      readonly usdHigh: number;
+      readonly year: number;
+    }
+  /** A source that lends so much for a moment, VA. */
+  | { readonly code: 'larger-source'; readonly va: number };
 
 /** Transient reactance of small sets, per unit. */
 const REACTANCE = practice('generator-reactance');
@@ -56,7 +73,6 @@ function one(home: Home, route: Route): RouteStarting {
   const loads = startingLoads(home, route);
   const start = largestStart({ loads, startsKeptApart: false });
   const order = startOrder({ loads, surgeVa });
-  const name = (id: LoadId) => loadName(home, id);
   const automatic = traitsOf[route.kind].automatic;
   const needVa = automatic ? Math.max(start.peakVa, start.allSelfStartingVa) : start.peakVa;
   return {
@@ -73,12 +89,12 @@ function one(home: Home, route: Route): RouteStarting {
     keepApart: order.keepApart,
     dipPercent: byInverter(route) ? null : dipOf(route, start.peakVa - start.runningVa),
     limit: byInverter(route)
-      ? `an inverter trips above ${Math.round(surgeVa)} VA; it has no dip to ride through`
-      : `${MOST_DIP_PERCENT} % dip, where many contactors let go; the maker's motor-start table decides`,
+      ? { code: 'trips-above', va: surgeVa }
+      : { code: 'dip', percent: MOST_DIP_PERCENT },
     cure:
       needVa <= surgeVa && start.allSelfStartingVa > surgeVa
-        ? 'none needed while the branches are switched on one at a time'
-        : cureOf({ loads, surgeVa, needVa, name }),
+        ? { code: 'none-one-by-one' }
+        : cureOf({ loads, surgeVa, needVa }),
   };
 }
 
@@ -120,13 +136,8 @@ function dipOf(route: Route, stepVa: number): number {
 }
 
 /** The cheapest cure that holds: nothing, starts kept apart by a delay, a soft starter, both, or the next larger source. */
-function cureOf(of: {
-  loads: StartingLoad<LoadId>[];
-  surgeVa: number;
-  needVa: number;
-  name: (id: LoadId) => string;
-}): string {
-  if (of.needVa <= of.surgeVa) return 'none needed';
+function cureOf(of: { loads: StartingLoad<LoadId>[]; surgeVa: number; needVa: number }): Cure {
+  if (of.needVa <= of.surgeVa) return { code: 'none' };
   const cures = startCures({
     loads: of.loads,
     surgeVa: of.surgeVa,
@@ -134,24 +145,22 @@ function cureOf(of: {
     softStartable: compressors,
   });
   const enough = cures.find((cure) => cure.enough && cure.kind !== 'nothing')!;
-  return sayCure(enough, of);
+  switch (enough.kind) {
+    case 'keep-starts-apart':
+      return { code: 'keep-starts-apart' };
+    case 'soft-starter':
+      return softStarter('soft-starter', enough);
+    case 'both':
+      return softStarter('soft-starter-and-apart', enough);
+    default:
+      return { code: 'larger-source', va: of.needVa };
+  }
 }
 
-function sayCure(
-  cure: StartCure<LoadId>,
-  of: { needVa: number; name: (id: LoadId) => string },
-): string {
-  const on = cure.on === undefined ? '' : ` on the ${of.name(cure.on).toLowerCase()}`;
+function softStarter(
+  code: 'soft-starter' | 'soft-starter-and-apart',
+  { on }: StartCure<LoadId>,
+): Cure {
   const { low, high, year } = equipmentCost('soft-starter');
-  const price = `$${low} to $${high} (${year})`;
-  switch (cure.kind) {
-    case 'keep-starts-apart':
-      return 'a delay or control that lets one motor start at a time';
-    case 'soft-starter':
-      return `a soft starter${on}, ${price}`;
-    case 'both':
-      return `a soft starter${on}, ${price}, and a control that lets one motor start at a time`;
-    default:
-      return `a source that lends ${Math.ceil(of.needVa / 100) / 10} kVA for a moment, or one motor fewer`;
-  }
+  return { code, on: on ?? null, usdLow: low, usdHigh: high, year };
 }

@@ -9,15 +9,22 @@ import { type TerminalColumn, type WireMetal, wireChoices } from '../../tables/w
 import { isFixedBattery } from './route-traits';
 import { lineVolts } from './service-facts';
 
+export type WireRunId = 'inlet-to-panel' | 'battery-to-panel' | 'panel-to-pump';
+
+/** How the length is known: paced off, assumed, or the depth of the well and so many feet assumed from the panel to its head. */
+export type LengthFrom =
+  | { readonly code: 'paced-off' | 'assumed' }
+  | { readonly code: 'well-depth'; readonly depthTold: boolean; readonly runFt: number };
+
 /** One run of wire with the planning sizes in both metals and both terminal columns. */
 export interface WireRun {
-  readonly run: string;
+  readonly run: WireRunId;
   readonly breakerAmps: number;
   /** What the drop is worked out at, A. */
   readonly loadAmps: number;
   readonly volts: number;
   readonly oneWayFt: number;
-  readonly lengthFrom: string;
+  readonly lengthFrom: LengthFrom;
   readonly sizes: readonly WireChoice[];
 }
 
@@ -28,7 +35,8 @@ export interface WireChoice {
   /** AWG or kcmil; null when no wire of the table does it. */
   readonly size: string | null;
   readonly dropPercent: number | null;
-  readonly because: string;
+  /** What decides the size. */
+  readonly because: 'ampacity' | 'voltage-drop' | 'no-wire';
 }
 
 /** Drop aimed at: 3 % of a branch circuit, 5 % in all (NEC notes, recommended). */
@@ -36,13 +44,13 @@ const MOST_DROP_PERCENT = practice('aimed-voltage-drop');
 const WELL_RUN_FT = practice('well-run-length');
 
 interface Ask {
-  readonly run: string;
+  readonly run: WireRunId;
   readonly loadAmps: number;
   readonly breakerAmps: number;
   readonly continuous: boolean;
   readonly volts: number;
   readonly oneWayFt: number;
-  readonly lengthFrom: string;
+  readonly lengthFrom: LengthFrom;
 }
 
 /** Planning wire sizes for what this route and home need: inlet, battery feeder, well. */
@@ -58,7 +66,7 @@ function inlet(home: Home, route: Route): Ask | null {
   const loadAmps = Math.min(volts === 120 ? 30 : 50, route.power.continuousWatts / volts);
   const breakerAmps = loadAmps <= 30 ? 30 : 50;
   return {
-    run: 'Inlet to panel',
+    run: 'inlet-to-panel',
     loadAmps,
     breakerAmps,
     continuous: false,
@@ -74,7 +82,7 @@ function battery(home: Home, route: Route): Ask | null {
   const breakerAmps = breakerAtLeast(1.25 * loadAmps);
   if (breakerAmps === null) return null;
   return {
-    run: 'Battery to panel',
+    run: 'battery-to-panel',
     loadAmps,
     breakerAmps,
     continuous: true,
@@ -92,20 +100,24 @@ function well(home: Home): Ask | null {
     ? (home.facts.number('well-depth') ?? 0)
     : 0;
   return {
-    run: 'Panel to water pump',
+    run: 'panel-to-pump',
     loadAmps,
     breakerAmps: breakerAtLeast(Math.max(15, 1.25 * loadAmps)) ?? 15,
     continuous: true,
     volts,
     oneWayFt: depthFt + WELL_RUN_FT,
-    lengthFrom: `depth ${home.facts.told('well-depth') ? 'as told' : 'assumed'} + ${WELL_RUN_FT} ft assumed from panel to well head`,
+    lengthFrom: {
+      code: 'well-depth',
+      depthTold: home.facts.told('well-depth'),
+      runFt: WELL_RUN_FT,
+    },
   };
 }
 
 function panelRun({ facts }: Home): Pick<Ask, 'oneWayFt' | 'lengthFrom'> {
   const oneWayFt = facts.number('panel-distance') ?? 50;
-  const lengthFrom = facts.told('panel-distance') ? 'paced off by the household' : 'assumed';
-  return { oneWayFt, lengthFrom };
+  const code = facts.told('panel-distance') ? 'paced-off' : 'assumed';
+  return { oneWayFt, lengthFrom: { code } };
 }
 
 function sized(ask: Ask): WireRun {
@@ -127,19 +139,13 @@ function choice(ask: Ask, metal: WireMetal, columnC: TerminalColumn): WireChoice
     maxDropPercent: MOST_DROP_PERCENT,
   });
   if (wire === null) {
-    return {
-      metal,
-      columnC,
-      size: null,
-      dropPercent: null,
-      because: 'no wire of the table does it at this distance',
-    };
+    return { metal, columnC, size: null, dropPercent: null, because: 'no-wire' };
   }
   return {
     metal,
     columnC,
     size: wire.size,
     dropPercent: wire.drop.percent,
-    because: wire.limitedBy,
+    because: wire.limitedBy === 'ampacity' ? 'ampacity' : 'voltage-drop',
   };
 }

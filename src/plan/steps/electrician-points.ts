@@ -1,18 +1,54 @@
-import type { QuestionId } from '#compiled/question-ids.js';
-import rules from '#compiled/words/en/rules.js';
 import type { Home } from '../../home/home';
-import { loadNames } from '../../home/loads/load-names';
-import { formatQuantity, formatRange } from '../../quantity/format-quantity';
+import type { LoadId } from '../../home/loads/load-id';
 import type { Route } from '../../routes/route';
 import { hasWiringToDo } from '../../routes/wiring-to-do';
-import type { Finding } from '../../rules/rule';
+import { type Finding, isElectricians } from '../../rules/rule';
 import { type RuleId, ruleOf } from '../../tables/rules';
-import { firstSentence } from '../../words/en/first-sentence';
-import { sayRule } from '../../words/rule-sentences';
 import { givesWatts } from '../electrical/high-end';
+import type { Range } from '../electrical/scope-points';
 
 /** What a licensed electrician is needed for in this plan. */
 export type ElectricianFor = 'route' | 'home' | 'nothing';
+
+/** A point for the electrician; `words` says it. */
+export type ElectricianPoint =
+  | {
+      readonly code:
+        | 'plugs-only' // the route needs no wiring, but the home needs an electrician
+        | 'no-work'
+        | 'no-work-yet' // answers that are missing may still call for one
+        | 'theirs-to-decide';
+    }
+  | { readonly code: 'panel-and-wires'; readonly title: string }
+  /** What must keep running and what is good to have, apart: the counts of the job and of the route differ by it. */
+  | {
+      readonly code: 'circuits';
+      readonly must: readonly LoadId[];
+      readonly more: readonly LoadId[];
+    }
+  /** `labelWatts` is the size, `givesWatts` what is left of it at this height and heat. */
+  | {
+      readonly code: 'source';
+      readonly watts: Range;
+      readonly startVa: Range;
+      readonly softStarter: boolean;
+      readonly labelWatts: number;
+      readonly givesWatts: number;
+    }
+  | { readonly code: 'storage'; readonly kwh: number }
+  | {
+      readonly code: 'service';
+      readonly mainAmps: number | null;
+      readonly busAmps: number | null;
+      readonly spaces: number | null;
+    }
+  /** A caution, whole or by its first sentence alone. */
+  | {
+      readonly code: 'caution';
+      readonly id: RuleId;
+      readonly careful: boolean;
+      readonly whole: boolean;
+    };
 
 /** What can injure or kill; what merely keeps the backup from working stands under the cautions and in figures. */
 const CAN_INJURE = 4;
@@ -22,24 +58,24 @@ export function electricianPoints(
   home: Home,
   route: Route,
   cautions: readonly Finding[],
-): string[] {
+): ElectricianPoint[] {
   const theirs = cautions.filter(
-    (one) =>
-      one.who[0] === 'licensed electrician' &&
-      one.severity >= CAN_INJURE &&
-      !forbids.includes(one.id),
+    (one) => isElectricians(one) && one.severity >= CAN_INJURE && !forbids.includes(one.id),
   );
   const needed = electricianFor(route, cautions);
-  const saidOf = (some: readonly Finding[]) =>
-    some.map((one) =>
-      ruleOf(one.id).whole ? sayRule(rules, one) : firstSentence(sayRule(rules, one)),
-    );
-  if (needed === 'route') return [...quotePoints(home, route), ...saidOf(theirs)];
-  if (needed === 'home') return [plugsOnly, ...saidOf(theirs)];
+  if (needed === 'route') return [...quotePoints(home, route), ...theirs.map(pointOf)];
+  if (needed === 'home') return [{ code: 'plugs-only' }, ...theirs.map(pointOf)];
   // What only forbids asks for nobody; it stands under the cautions.
   const work = theirs.filter(({ id }) => !neverWork.includes(id));
-  return [work.length > 0 ? `${noWork} ${mayStill}` : noWork, ...saidOf(work)];
+  return [{ code: work.length > 0 ? 'no-work-yet' : 'no-work' }, ...work.map(pointOf)];
 }
+
+const pointOf = ({ id, careful }: Finding): ElectricianPoint => ({
+  code: 'caution',
+  id,
+  careful,
+  whole: ruleOf(id).whole === true,
+});
 
 /** By the route, by what the household told of its home (`cautions` of this route alone), or for nothing. */
 export function electricianFor(route: Route, cautions: readonly Finding[]): ElectricianFor {
@@ -47,7 +83,7 @@ export function electricianFor(route: Route, cautions: readonly Finding[]): Elec
   const work = cautions.some(
     (one) =>
       !one.careful &&
-      one.who[0] === 'licensed electrician' &&
+      isElectricians(one) &&
       one.severity >= CAN_INJURE &&
       !neverWork.includes(one.id),
   );
@@ -58,63 +94,48 @@ export function electricianFor(route: Route, cautions: readonly Finding[]): Elec
 const forbids: readonly RuleId[] = ['no-backfeed'];
 /** Cautions that forbid something rather than ask for work. */
 const neverWork: readonly RuleId[] = ['no-backfeed', 'vehicle-house-ok'];
-/** Said where the route needs no wiring, but the home needs an electrician. */
-const plugsOnly =
-  'The route advised asks for no wiring work; the electrician is needed for what stands below.';
-const noWork =
-  'No work in this plan needs a licensed electrician. What would: any wire fixed to the house, such as an inlet, a transfer switch, a new outlet or circuit, a fixed generator, a fixed battery or roof solar, with a permit.';
-const mayStill = 'Answers that are missing may still call for one, for what stands below.';
 
-function quotePoints(home: Home, route: Route): string[] {
-  const points = [
-    `Everything inside the panel, and every wire fixed to the house, for: ${route.title.toLowerCase()}.`,
-    circuitsLine(home, route),
+function quotePoints(home: Home, route: Route): ElectricianPoint[] {
+  const { power, usableKwh } = route;
+  const source: ElectricianPoint[] = power === null ? [] : [sourcePoint(route, power)];
+  const storage: ElectricianPoint[] =
+    usableKwh === null ? [] : [{ code: 'storage', kwh: usableKwh }];
+  return [
+    { code: 'panel-and-wires', title: route.title },
+    circuits(home, route),
+    ...source,
+    ...storage,
+    service(home),
+    { code: 'theirs-to-decide' },
   ];
-  if (route.power !== null) {
-    const { runningWatts: w, startDemandVa: va } = route.power;
-    const soft = route.parts.some((part) => part.equipmentClass === 'soft-starter');
-    const softened = soft ? ' and the compressor behind its soft starter' : '';
-    points.push(
-      `With all of these on at once${softened}, the source must give ${formatRange(w.low, w.value, w.high, 'W')} for hours and stand their hardest start, with the rest running, of ${formatRange(va.low, va.value, va.high, 'VA')}. Plan size: ${sizeOf(route)}.`,
-    );
-  }
-  if (route.usableKwh !== null) {
-    points.push(`Usable storage: ${formatQuantity(route.usableKwh, 'kWh')} at five years old.`);
-  }
-  points.push(serviceLine(home));
-  points.push(
-    "The code edition in force, local amendments, the load calculation, the bus check, grounding and the one neutral bond are the electrician's and the inspector's to decide.",
-  );
-  return points;
 }
 
-/** What must keep running and what is good to have, apart: the counts of the job and of the route differ by it. */
-function circuitsLine(home: Home, route: Route): string {
+function circuits(home: Home, route: Route): ElectricianPoint {
   const ids = new Set(home.loads.filter((l) => l.rank === 'must').map((l) => l.id));
-  const must = loadNames(
-    home,
-    route.carries.filter((id) => ids.has(id)),
-  );
-  const more = loadNames(
-    home,
-    route.carries.filter((id) => !ids.has(id)),
-  );
-  const also = more.length > 0 ? `; and of what is good to have: ${more.join(', ')}` : '';
-  return `Circuits to carry, which must keep running: ${must.join(', ')}${also}.`;
-}
-
-/** The size on the label, and what it still gives at this height and heat where that is less. */
-function sizeOf(route: Route): string {
-  const label = formatQuantity(route.power!.continuousWatts, 'W');
-  const there = formatQuantity(givesWatts(route), 'W');
-  return there === label ? label : `${label} on its label, ${there} at this height and heat`;
-}
-
-function serviceLine({ facts }: Home): string {
-  const amps = (id: QuestionId) => {
-    const value = facts.number(id);
-    return value === null ? 'not known' : formatQuantity(value, 'A');
+  return {
+    code: 'circuits',
+    must: route.carries.filter((id) => ids.has(id)),
+    more: route.carries.filter((id) => !ids.has(id)),
   };
-  const spaces = facts.told('panel-spaces') ? `${facts.number('panel-spaces')}` : 'not counted';
-  return `Service as found by the household, to be confirmed on site: main breaker ${amps('main-amps')}, panel bus ${amps('panel-bus')}, free spaces ${spaces}.`;
+}
+
+function sourcePoint(route: Route, power: NonNullable<Route['power']>): ElectricianPoint {
+  const { runningWatts: w, startDemandVa: va } = power;
+  return {
+    code: 'source',
+    watts: { low: w.low, value: w.value, high: w.high },
+    startVa: { low: va.low, value: va.value, high: va.high },
+    softStarter: route.parts.some((part) => part.equipmentClass === 'soft-starter'),
+    labelWatts: power.continuousWatts,
+    givesWatts: givesWatts(route),
+  };
+}
+
+function service({ facts }: Home): ElectricianPoint {
+  return {
+    code: 'service',
+    mainAmps: facts.number('main-amps'),
+    busAmps: facts.number('panel-bus'),
+    spaces: facts.told('panel-spaces') ? facts.number('panel-spaces') : null,
+  };
 }

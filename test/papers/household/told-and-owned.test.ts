@@ -17,6 +17,7 @@ import { standbyGenerator } from '../../../src/routes/kinds/standby-generator';
 import { oneSize } from '../../../src/routes/sized';
 import { findings } from '../../../src/rules/find';
 import { english } from '../../../src/words/en';
+import { sayElectricianPoint } from '../../../src/words/en/electrical/say-electrician-point';
 import { houseWith } from '../../plan/electrical/electrical-home';
 
 const widths = widthsOf(interview);
@@ -131,5 +132,7 @@ test('what nobody may do is no work for an electrician', () => {
   const route = powerPack(home);
   const cautions = findings(home, [route.kind]);
   expect(cautions.map((one) => one.id)).toContain('no-backfeed');
-  expect(electricianPoints(home, route, cautions).join(' ')).not.toMatch(/Never feed/);
+  const points = electricianPoints(home, route, cautions);
+  expect(points).not.toContainEqual(expect.objectContaining({ id: 'no-backfeed' }));
+  expect(points.map((one) => sayElectricianPoint(home, one)).join(' ')).not.toMatch(/Never feed/);
 });

@@ -18,7 +18,9 @@ const ridge = planOf('ridge-road');
 describe('the electrical half of a demo home', () => {
   test('sizes a 50 A inlet as 6 AWG copper in NM cable and 8 AWG on marked terminals', () => {
     // NEC 334.80 and 110.14(C)(1)(a); Table 310.16: 6 AWG copper 55 A at 60 C, 8 AWG copper 50 A at 75 C.
-    const inlet = electricalBy(ridge, 'engine-inlet').wires.find((run) => /Inlet/.test(run.run))!;
+    const inlet = electricalBy(ridge, 'engine-inlet').wires.find(
+      ({ run }) => run === 'inlet-to-panel',
+    )!;
     expect(inlet.breakerAmps).toBe(50);
     const copper = (columnC: number) =>
       inlet.sizes.find((s) => s.metal === 'copper' && s.columnC === columnC)!.size;
@@ -27,8 +29,8 @@ describe('the electrical half of a demo home', () => {
   });
 
   test('makes the wire of a deep well thicker than its breaker asks, by the drop', () => {
-    const pump = ridge.electrical.wires.find((run) => /pump/.test(run.run))!;
-    expect(pump.sizes.every((size) => size.because === 'voltage drop')).toBe(true);
+    const pump = ridge.electrical.wires.find(({ run }) => run === 'panel-to-pump')!;
+    expect(pump.sizes.every((size) => size.because === 'voltage-drop')).toBe(true);
     expect(Math.max(...pump.sizes.map((size) => size.dropPercent!))).toBeLessThanOrEqual(3);
   });
 
@@ -63,7 +65,9 @@ describe('the electrical half of a demo home', () => {
 
   test('gives the electrician the order for the transfer whole', () => {
     const route = routeOf(ridge, 'engine-inlet');
-    const points = electricianPoints(ridge.home, route, findings(ridge.home, ['engine-inlet']));
+    const points = electricianPoints(ridge.home, route, findings(ridge.home, ['engine-inlet'])).map(
+      (point) => english.forElectrician.point(ridge.home, point),
+    );
     const order = points.find((one) => one.startsWith('Use the same order'))!;
     expect(order).toContain('The main must be off before');
     expect(order).toContain('To go back');
@@ -75,7 +79,7 @@ describe('the electrical half of a demo home', () => {
       expect(start.dipPercent === null, start.route).toBe(
         inverter || start.route === 'vehicle' || start.route === 'single-battery',
       );
-      expect(start.limit).toMatch(start.dipPercent === null ? /trips/ : /dip/);
+      expect(start.limit.code).toBe(start.dipPercent === null ? 'trips-above' : 'dip');
     }
   });
 
@@ -104,9 +108,11 @@ describe('the electrical half of a demo home', () => {
 
   test('names standards and sections to the electrician, and no maker', () => {
     const { scope } = electricalBy(ridge, 'battery-circuits');
-    expect(scope.requirements.join(' ')).toMatch(/UL 9540.*UL 1973.*UL 1741/);
+    expect(scope.requirements.map(english.forElectrician.requirement).join(' ')).toMatch(
+      /UL 9540.*UL 1973.*UL 1741/,
+    );
     expect(scope.circuits.length).toBe(routeOf(ridge, 'battery-circuits').carries.length);
-    expect(scope.confirmLocally).toContain('permit');
+    expect(english.forElectrician.confirmLocally).toContain('permit');
   });
 
   test('puts answers that do not fit together before everything else', () => {
@@ -117,10 +123,11 @@ describe('the electrical half of a demo home', () => {
 
   test('holds a metered peak against the main, never better than marginal from a website, and refuses it with solar', () => {
     const metered = planOf('ridge-road', { 'bill-peak-kw': 9.6 }).electrical.metered;
-    expect(metered.kind).toBe('done');
+    if (metered.kind !== 'done') throw new Error(metered.why);
     // NEC 220.87: 1.25 x 9.6 kVA / 240 V = 50 A, before what the advised route adds.
     expect(metered.amps).toBeGreaterThanOrEqual((1.25 * 9600) / 240 - 1e-9);
-    expect(metered.says).toContain('marginal');
+    expect(metered.verdict).toBe('marginal');
+    expect(english.forElectrician.metered(metered)).toContain('electrician and inspector decide');
     const sunny = planOf('ridge-road', { 'bill-peak-kw': 9.6, 'own-sources': ['solar'] });
     expect(sunny.electrical.metered.kind).toBe('refused');
   });

@@ -1,9 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { loadCalculation } from '../../../src/plan/electrical/load-calculation';
+import {
+  sayEditionNote,
+  sayLoadCalculation,
+} from '../../../src/words/en/electrical/say-load-calculation';
 import { houseWith } from './electrical-home';
 
 const sumsOf = (home: ReturnType<typeof houseWith>, edition: number) =>
   loadCalculation(home).editions.find((one) => one.edition === edition)!.sums;
+
+const saidOf = (home: ReturnType<typeof houseWith>) => sayLoadCalculation(loadCalculation(home));
 
 describe('the dwelling load calculation of a home', () => {
   // 3 VA/ft2, 1500 VA a circuit, 8 kVA whole and 40 % of the rest: NEC 220.83(A).
@@ -12,7 +18,7 @@ describe('the dwelling load calculation of a home', () => {
 
   test('follows 220.83 for the present service and 220.82 for new work', () => {
     const [existing, fresh] = sumsOf(houseWith(), 2023);
-    expect(existing!.method).toBe('optional, existing dwelling');
+    expect(existing!.method).toBe('optional-existing');
     expect(existing!.totalVa).toBeCloseTo(8000 + 0.4 * (general - 8000), 6);
     expect(existing!.amps).toBeCloseTo((8000 + 0.4 * (general - 8000)) / 240, 6);
     expect(fresh!.totalVa).toBeCloseTo(10_000 + 0.4 * (general - 10_000), 6);
@@ -39,8 +45,8 @@ describe('the dwelling load calculation of a home', () => {
   });
 
   test('says the least service of a house where the main is smaller (230.79(C))', () => {
-    expect(loadCalculation(houseWith({ 'main-amps': 60 })).says).toContain('230.79(C)');
-    expect(loadCalculation(houseWith({ 'main-amps': 200 })).says).not.toContain('230.79(C)');
+    expect(saidOf(houseWith({ 'main-amps': 60 }))).toContain('230.79(C)');
+    expect(saidOf(houseWith({ 'main-amps': 200 }))).not.toContain('230.79(C)');
   });
 
   test('gives amps of a 120/208 V building from 208 V', () => {
@@ -52,7 +58,8 @@ describe('the dwelling load calculation of a home', () => {
   test('says that the 2026 numbers are missing and gives no sum for them', () => {
     const last = loadCalculation(houseWith()).editions.at(-1)!;
     expect(last).toMatchObject({ edition: 2026, sums: [] });
-    expect(last.note).toContain('do not hold');
+    expect(last.note.code).toBe('numbers-not-held');
+    expect(sayEditionNote(last.note)).toContain('do not hold');
   });
 
   test('passes at 80 % of the main or less, and not above', () => {
@@ -60,7 +67,7 @@ describe('the dwelling load calculation of a home', () => {
     const charger = { 'big-loads': ['electric-dryer', 'ev-charger'], 'ev-breaker': 60 };
     const tight = loadCalculation(houseWith({ ...charger, 'main-amps': 100 }));
     expect(tight.verdict).not.toBe('passes');
-    expect(tight.says).toContain('Electrician and inspector decide');
+    expect(sayLoadCalculation(tight)).toContain('Electrician and inspector decide');
   });
 
   test('counts a car charger at 125 % in the careful sum', () => {
@@ -75,10 +82,10 @@ describe('the dwelling load calculation of a home', () => {
   test('judges nothing while the main breaker was not read, and passes nothing on an assumed answer', () => {
     const unread = loadCalculation(houseWith({ 'main-amps': 'not sure' }));
     expect(unread.verdict).toBe('not-judged');
-    expect(unread.says).toContain('not read');
+    expect(sayLoadCalculation(unread)).toContain('not read');
     const assumed = loadCalculation(houseWith({ 'home-area': 'not sure' }));
     expect(assumed.verdict).toBe('marginal');
-    expect(assumed.says).toContain('floor area');
+    expect(sayLoadCalculation(assumed)).toContain('floor area');
   });
 
   test('leaves an apartment to its building', () => {

@@ -5,6 +5,7 @@ import { scopeOf } from '../../../src/plan/electrical/scope';
 import { solarRowPoints } from '../../../src/plan/electrical/solar-row-points';
 import { gapOf } from '../../../src/routes/gap';
 import type { Route } from '../../../src/routes/route';
+import { sayQuotePoint } from '../../../src/words/en/electrical/say-scope';
 import { saySolarRow } from '../../../src/words/en/electrical/say-solar-row';
 import { answersWith, houseWith } from './electrical-home';
 
@@ -44,7 +45,7 @@ describe('solar panels in a row, at the record low of the home', () => {
         usableKwh: null,
         solarKw: null,
         carries: [] as readonly string[],
-      } as Route).quotePoints;
+      } as Route).quotePoints.map(sayQuotePoint);
     expect(points({ 'own-sources': ['solar'] }).join(' ')).toContain('690.8');
     expect(points({}).join(' ')).not.toContain('690.8');
   });

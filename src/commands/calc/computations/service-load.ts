@@ -12,6 +12,7 @@ import {
   serviceLoadRulesOf,
 } from '../../../tables/service-load-rules';
 import { citeTable } from '../../../tables/table';
+import { sayLoadNote } from '../../../words/en/electrical/say-load-calculation';
 import type { Calculation, Outcome, Result } from '../calculation';
 import type { Values } from '../values';
 import { serviceLoadInputs } from './service-load-inputs';
@@ -52,7 +53,7 @@ function loadOf(values: Values): Outcome {
       ...leastService(load.amps),
     ],
     notes: [
-      ...load.notes,
+      ...load.notes.map(sayLoadNote),
       `A new or changed service of a one-family house is rated ${LEAST_HOUSE_AMPS} A or more (230.79(C)).`,
       'The code edition in force, local changes and a licensed electrician decide.',
     ],

@@ -1,4 +1,3 @@
-import { loadNames } from '../../../home/loads/load-names';
 import { neutralAmpsOf } from '../../../plan/electrical/load-calculation';
 import { isWired } from '../../../plan/electrical/route-traits';
 import type { Plan } from '../../../plan/plan';
@@ -9,11 +8,11 @@ export function electricalLines(plan: Plan, words: Words): string[] {
   const { electrical: e, advice } = plan;
   const neutral = neutralAmpsOf(e.loadCalculation);
   const say = words.household.electrical;
-  const load = `${say.loadCalculation(e.loadCalculation.says)}${neutral === null ? '' : say.neutral(neutral)}`;
+  const load = `${say.loadCalculation(e.loadCalculation)}${neutral === null ? '' : say.neutral(neutral)}`;
   if (!isWired(advice.route)) return [load, ...e.solarRow.map(words.forElectrician.solarRow)];
   return [
     load,
-    ...(e.metered.kind === 'done' ? [say.metered(e.metered.says)] : []),
+    ...(e.metered.kind === 'done' ? [say.metered(e.metered)] : []),
     ...busLine(plan, words),
     ...e.panelFit.traps.map(words.forElectrician.panelTrap),
     ...(e.waysOut.length > 0 ? [say.wayOut(e.waysOut[0]!)] : []),
@@ -37,9 +36,8 @@ function busLine({ electrical: { panelFit: fit } }: Plan, words: Words): string[
 function startLine({ electrical, advice, home }: Plan, words: Words): string[] {
   const start = electrical.starting.find((one) => one.route === advice.route.kind);
   if (start === undefined || start.starting.length === 0) return [];
-  const names = loadNames(home, start.starting);
   const { startDemandVa } = advice.route.power!;
-  return [words.household.electrical.hardestStart(names, startDemandVa, start)];
+  return [words.household.electrical.hardestStart(home, startDemandVa, start)];
 }
 
 /** Where the need of the route advised may be more than it gives. */

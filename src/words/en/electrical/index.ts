@@ -1,23 +1,64 @@
 import { sayEdition } from './edition-notes';
 import { connectionName, sayCapacity, sayConnection } from './say-connection';
+import { sayElectricianPoint } from './say-electrician-point';
+import {
+  loadMethod,
+  sayDwellingAssumption,
+  sayEditionNote,
+  sayLoadCalculation,
+  sayLoadNote,
+} from './say-load-calculation';
+import { sayMetered } from './say-metered';
 import { busbarWay, codeSection, sayPanelNote, sayPanelTrap } from './say-panel';
+import {
+  confirmLocally,
+  householdMay,
+  sayCircuit,
+  sayPurpose,
+  sayQuotePoint,
+  sayRequirement,
+  saySiteQuestion,
+} from './say-scope';
+import { sayServiceFact } from './say-service';
 import { saySiting } from './say-siting';
 import { saySolarRow } from './say-solar-row';
+import { sayCure, sayStartLimit } from './say-starting';
 import { sayTransferPoint } from './say-transfer';
 import { sayWayOut } from './say-way-out';
+import { sayLengthFrom, wireBecause, wireRunName } from './say-wire';
 
 /** What an electrician reads, from codes and figures of the plan. */
 export const forElectrician = {
+  point: sayElectricianPoint,
+  serviceFact: sayServiceFact,
+  loadCalculation: sayLoadCalculation,
+  loadMethod,
+  loadNote: sayLoadNote,
+  editionNote: sayEditionNote,
+  dwellingAssumption: sayDwellingAssumption,
+  metered: sayMetered,
   busbarWay,
   codeSection,
   panelTrap: sayPanelTrap,
   panelNote: sayPanelNote,
   wayOut: sayWayOut,
+  startLimit: sayStartLimit,
+  cure: sayCure,
   connectionName,
   connection: sayConnection,
   capacity: sayCapacity,
   transferPoint: sayTransferPoint,
   solarRow: saySolarRow,
+  wireRun: wireRunName,
+  lengthFrom: sayLengthFrom,
+  wireBecause,
   edition: sayEdition,
   siting: saySiting,
+  purpose: sayPurpose,
+  circuit: sayCircuit,
+  requirement: sayRequirement,
+  quotePoint: sayQuotePoint,
+  siteQuestion: saySiteQuestion,
+  householdMay,
+  confirmLocally,
 };

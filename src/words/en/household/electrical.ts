@@ -1,3 +1,7 @@
+import type { Home } from '../../../home/home';
+import { loadNames } from '../../../home/loads/load-names';
+import type { LoadCalculation } from '../../../plan/electrical/load-calculation';
+import type { MeteredCheck } from '../../../plan/electrical/metered';
 import type { PanelFit } from '../../../plan/electrical/panel-fit';
 import type { SitingPoint } from '../../../plan/electrical/siting-point';
 import type { RouteStarting } from '../../../plan/electrical/starting';
@@ -5,18 +9,22 @@ import type { WayOut } from '../../../plan/electrical/way-out';
 import type { WireRun } from '../../../plan/electrical/wires';
 import type { Figure } from '../../../quantity/figure';
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { sayLoadCalculation } from '../electrical/say-load-calculation';
+import { sayMetered } from '../electrical/say-metered';
 import { busbarWay, codeSection } from '../electrical/say-panel';
 import { saySiting } from '../electrical/say-siting';
+import { sayCure } from '../electrical/say-starting';
 import { sayWayOut } from '../electrical/say-way-out';
+import { sayLengthFrom, wireRunName } from '../electrical/say-wire';
 
 const kva = (va: number) => (va / 1000).toFixed(1);
 
 /** The electrical half in a few lines. */
 export const electrical = {
-  loadCalculation: (says: string) => `Load calculation: ${says}`,
+  loadCalculation: (of: LoadCalculation) => `Load calculation: ${sayLoadCalculation(of)}`,
   /** With a space before it. */
   neutral: (amps: number) => ` The service neutral carries ${Math.round(amps)} A of it (220.61).`,
-  metered: (says: string) => `Metered demand: ${says}`,
+  metered: (of: MeteredCheck) => `Metered demand: ${sayMetered(of)}`,
   siting: (point: SitingPoint) => `${saySiting(point)} (${point.cite})`,
   /** `fitting`: the ways by which the source fits; `known`: main and bus are. */
   onThePanel(amps: number, fitting: PanelFit['ways'], known: boolean): string {
@@ -29,15 +37,17 @@ export const electrical = {
     const { way, when } = sayWayOut(id);
     return `Cheapest way out here: ${way}, $${usdLow} to $${usdHigh} (${year}), where ${when}.`;
   },
-  hardestStart: (names: readonly string[], needVa: Figure, start: RouteStarting) =>
-    `Hardest start: ${names.join(' and ')}${names.length > 1 ? ' together' : ''}, with the rest that it carries running, ${kva(needVa.value)} kVA likely and ${kva(needVa.high)} kVA at the high end. Everything that starts by itself at the same moment, as when power comes back: ${kva(start.allAtOnceVa)} kVA. What the source lends for a moment: ${kva(start.surgeVa)} kVA. Cure: ${start.cure}.`,
+  hardestStart(home: Pick<Home, 'loads'>, needVa: Figure, start: RouteStarting): string {
+    const names = loadNames(home, start.starting);
+    return `Hardest start: ${names.join(' and ')}${names.length > 1 ? ' together' : ''}, with the rest that it carries running, ${kva(needVa.value)} kVA likely and ${kva(needVa.high)} kVA at the high end. Everything that starts by itself at the same moment, as when power comes back: ${kva(start.allAtOnceVa)} kVA. What the source lends for a moment: ${kva(start.surgeVa)} kVA. Cure: ${sayCure(home, start.cure)}.`;
+  },
   wire(run: WireRun): string {
     const copper = run.sizes.find((size) => size.metal === 'copper')!;
-    const length = `${Math.round(run.oneWayFt)} ft one way (${run.lengthFrom})`;
+    const length = `${Math.round(run.oneWayFt)} ft one way (${sayLengthFrom(run.lengthFrom)})`;
     const size =
       copper.size === null
         ? `no usual size for ${length}; shorten the run`
         : `${copper.size} AWG copper by the ${copper.columnC} °C column; at ${formatQuantity(run.loadAmps, 'A')}, ${run.volts} V and ${length} the voltage drops ${copper.dropPercent!.toFixed(1)} %`;
-    return `${run.run}, ${run.breakerAmps} A breaker: planning size ${size}.`;
+    return `${wireRunName(run.run)}, ${run.breakerAmps} A breaker: planning size ${size}.`;
   },
 };

@@ -1,0 +1,66 @@
+import type { Season } from '../../home/home';
+import type { Gap } from '../../routes/gap';
+
+/** Low, likely and high end of a need. */
+export interface Range {
+  readonly low: number;
+  readonly value: number;
+  readonly high: number;
+}
+
+/** The job in a line. */
+export interface ScopePurpose {
+  readonly hours: number;
+  readonly seasons: readonly Season[];
+  readonly title: string;
+}
+
+/** What the equipment must meet; listing standards by number, for marks are asked for and not brands. */
+export type ScopeRequirement =
+  | {
+      readonly code:
+        | 'volts-240'
+        | 'volts-120'
+        | 'transfer-listed'
+        | 'storage-listed'
+        | 'fixed-generator-listed'
+        | 'portable-generator-listed'
+        | 'panels-listed';
+    }
+  | {
+      readonly code: 'continuous';
+      readonly watts: Range;
+      readonly elevationFt: number;
+      readonly hotF: number;
+    }
+  | { readonly code: 'momentary'; readonly va: Range }
+  | { readonly code: 'usable-energy'; readonly kwh: number }
+  | { readonly code: 'gap'; readonly gap: Gap }
+  | { readonly code: 'outdoor-air'; readonly coldF: number; readonly hotF: number };
+
+/** What the quote must state. */
+export type QuotePoint =
+  | 'load-calculation'
+  | 'exhaust-and-fuel'
+  | 'panel-rows'
+  | 'bus-way'
+  | 'battery-facts'
+  | 'transfer-equipment'
+  | 'circuits-moved'
+  | 'loads-shed'
+  | 'largest-motor'
+  | 'permit-and-fees'
+  | 'commissioning'
+  | 'price-of-unmet';
+
+/** What to look at on site. */
+export type SiteQuestion =
+  | 'main-breaker'
+  | 'bus-rating'
+  | 'panel-kind'
+  | 'free-spaces'
+  | 'circuit-labels'
+  | 'neutral-bond'
+  | 'shared-neutrals'
+  | 'battery-distances'
+  | 'solar-side';

@@ -1,0 +1,107 @@
+import type { ScopeCircuit } from '../../../plan/electrical/scope';
+import type {
+  QuotePoint,
+  Range,
+  ScopePurpose,
+  ScopeRequirement,
+  SiteQuestion,
+} from '../../../plan/electrical/scope-points';
+import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
+import { sayGap } from '../say-gap';
+
+const range = ({ low, value, high }: Range, unit: string) => formatRange(low, value, high, unit);
+
+/** The job in a line. */
+export const sayPurpose = ({ hours, seasons, title }: ScopePurpose): string =>
+  `Optional standby: keep the listed loads for ${formatQuantity(hours, 'h')} in ${seasons.join(' and ')}. ${title}.`;
+
+/** A circuit as an electrician quotes it. */
+export function sayCircuit({ name, watts, startVa }: ScopeCircuit): {
+  name: string;
+  watts: string;
+  startVa: string;
+} {
+  return {
+    name: name ?? 'Outlet circuit that may not fail',
+    watts: range(watts, 'W'),
+    startVa: startVa === null ? 'no motor' : range(startVa, 'VA'),
+  };
+}
+
+/** What the equipment must meet. */
+export function sayRequirement(of: ScopeRequirement): string {
+  switch (of.code) {
+    case 'continuous':
+      return `Continuous: ${range(of.watts, 'W')} at ${Math.round(of.elevationFt)} ft and ${Math.round(of.hotF)} °F.`;
+    case 'momentary':
+      return `Momentary: ${range(of.va, 'VA')} with the rest running, shown by a test.`;
+    case 'usable-energy':
+      return `Usable energy: ${formatQuantity(of.kwh, 'kWh')} at five years old.`;
+    case 'volts-240':
+      return 'Voltage: 120/240 V.';
+    case 'volts-120':
+      return 'Voltage: 120 V, or 120/240 V.';
+    case 'gap':
+      return `Gap when the grid fails: ${sayGap(of.gap)}.`;
+    case 'outdoor-air':
+      return `Outdoor air from ${Math.round(of.coldF)} to ${Math.round(of.hotF)} °F.`;
+    case 'transfer-listed':
+      return 'Transfer equipment listed to UL 1008, or an interlock listed for exactly this panel.';
+    case 'storage-listed':
+      return 'Storage listed to UL 9540, cells to UL 1973, inverter to UL 1741, with the UL 9540A report.';
+    case 'fixed-generator-listed':
+      return 'Generator listed to UL 2200.';
+    case 'portable-generator-listed':
+      return 'Portable generator listed to UL 2201 (low carbon monoxide and shut-off).';
+    case 'panels-listed':
+      return 'Panels listed to UL 61730; rapid shutdown to 690.12.';
+  }
+}
+
+const points: Readonly<Record<QuotePoint, string>> = {
+  'load-calculation': 'The load calculation used (220.82, 220.83 or 220.87) and its result.',
+  'exhaust-and-fuel': 'Exhaust path and distance to every opening; fuel line and meter size.',
+  'panel-rows':
+    'Volts of each row of panels at the record low, and amps of the rows, against what the input takes (690.7, 690.8).',
+  'bus-way': 'The 705.12 way chosen and its sum.',
+  'battery-facts':
+    'Least charging temperature, inverter idle watts, black start, warranty at this site.',
+  'transfer-equipment':
+    'Transfer equipment: listing, rating, neutral switched or solid, and where the one bond is.',
+  'circuits-moved': 'Circuits moved, shared neutrals found, effect on GFCI and AFCI breakers.',
+  'loads-shed': 'Loads shed, in which order, and what happens at empty.',
+  'largest-motor': 'The largest motor it starts, shown by a test with the rest running.',
+  'permit-and-fees': 'Permit, inspection and utility application: who files and who pays.',
+  commissioning:
+    'A commissioning test with the main off and the household present; the transfer order written at the panel.',
+  'price-of-unmet': 'Price of anything asked here that is not met.',
+};
+
+const questions: Readonly<Record<SiteQuestion, string>> = {
+  'main-breaker': 'What is the main breaker, and where is it?',
+  'bus-rating': 'What is the bus of the panel rated for?',
+  'panel-kind': 'Which kind of panel is it, and is it sound?',
+  'free-spaces': 'Which spaces are free, and are there two side by side?',
+  'circuit-labels': 'Which breaker feeds what?',
+  'neutral-bond': 'Where is the one neutral-to-ground bond, and is there a ground electrode?',
+  'shared-neutrals': 'Do chosen circuits share a neutral?',
+  'battery-distances': 'How far are doors, windows and cars from the place of the battery?',
+  'solar-side': 'On which side of the transfer equipment does the solar connect?',
+};
+
+/** What the quote must state. */
+export const sayQuotePoint = (point: QuotePoint): string => points[point];
+
+/** What to look at on site. */
+export const saySiteQuestion = (ask: SiteQuestion): string => questions[ask];
+
+/** What the household may do itself. */
+export const householdMay: readonly string[] = [
+  'Open the small door of the panel, read and photograph the labels, count blank plates.',
+  'Label breakers by trying them, but none that feeds a medical device.',
+  'Place cords, alarms and plug-in packs, and run the monthly test.',
+  'Nothing behind the metal cover, nothing at the meter, no cord with two plugs.',
+];
+
+export const confirmLocally =
+  'Confirm locally: code edition in force; NEC 110.26, 220, 230.85, 250.30, 408, 445, 480, 625, 690, 702, 705, 706, 750; 550.32 for a manufactured home; storage places by the residential and fire code; NFPA 37, 54, 58; flood height. A permit and an inspection are part of the work.';
