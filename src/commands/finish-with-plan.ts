@@ -13,6 +13,7 @@ import type { Words } from '../words/words';
 import { wordsIn } from '../words/words-in';
 import { callName } from './call-name';
 import { changeCall } from './change-call';
+import { changedSince } from './changed-since';
 import { whyLines } from './choose-face';
 import { DONE, FAILED } from './exit-codes';
 import type { Keeping, Settled } from './keeping';
@@ -48,6 +49,7 @@ export async function finishWithPlan(finished: Finished): Promise<Outcome> {
   const plan = withProgress(PLANNING, () => makePlan(interview, named, asOf, undefined, tariff));
   const words = await wordsIn('en');
   const markdown = visible(planMarkdown(plan, words));
+  const since = looking === null ? await changedSince(dirname(home), name, plan, words) : [];
   const written =
     looking === null
       ? writeBeside(dirname(home), { name, words, plan }, args.force)
@@ -70,6 +72,7 @@ export async function finishWithPlan(finished: Finished): Promise<Outcome> {
   }
   const call = callName(process.env);
   const names = [home, ...written.paths].filter((path) => existsSync(path));
+  if (since.length > 0) printErr(`${since.join('\n')}\n\n`);
   printErr(`Your papers:\n${names.map((path) => `  ${path}\n`).join('')}`);
   printErr(
     `To make the plan again: ${call} plan ${home}\nTo change an answer: ${changeCall(call, args.short, home)}\nFor another home: ${call}\n`,

@@ -9,6 +9,7 @@ import { keepTariff } from '../store/keep-tariff';
 import { STANDARD_INPUT } from '../store/read-text';
 import { type Paper, wouldWrite, writePapers } from '../store/write-papers';
 import { wordsIn } from '../words/words-in';
+import { changedSince } from './changed-since';
 import { DONE, FAILED, WRONG_USAGE } from './exit-codes';
 import { homeFromFile } from './home-from-file';
 import { tariffFromFile } from './own-tariff';
@@ -53,13 +54,16 @@ export async function planCommand(args: Arguments): Promise<number> {
     printOut(text);
     return DONE;
   }
-  if (args.dryRun) return sayWouldWrite(args.out, planPapers(plan, name, words), args.force);
+  const since = await changedSince(args.out, name, plan, words);
+  if (args.dryRun) {
+    return sayWouldWrite(args.out, planPapers(plan, name, words), { force: args.force, since });
+  }
   const written = writePapers(args.out, planPapers(plan, name, words), args.force);
   if (!written.ok) {
     printErr(`${written.says}\n`);
     return FAILED;
   }
-  printErr(`${written.paths.map((p) => `Wrote ${p}`).join('\n')}\n`);
+  printErr(`${[...since, ...written.paths.map((p) => `Wrote ${p}`)].join('\n')}\n`);
   if (args.json) printOut(`${JSON.stringify(planData(plan, words), null, 2)}\n`);
   return DONE;
 }
@@ -79,13 +83,18 @@ function toldName(answers: Answers): string {
   return typeof name === 'string' ? name : 'my-home';
 }
 
-function sayWouldWrite(folder: string, papers: readonly Paper[], force: boolean): number {
+function sayWouldWrite(
+  folder: string,
+  papers: readonly Paper[],
+  { force, since }: { force: boolean; since: readonly string[] },
+): number {
   const would = wouldWrite(folder, papers, force);
   if (!would.ok) {
     printErr(`${would.says}\n`);
     return FAILED;
   }
   const lines = [
+    ...since,
     ...would.fresh.map((path) => `Would write ${path}`),
     ...would.replaced.map((path) => `Would replace ${path}`),
   ];

@@ -22,7 +22,7 @@ export function compareLines(
   { width, stand, sides }: { width: number; stand: Stand; sides: Sides },
 ): string[] {
   const rows =
-    stand === 'columns'
+    said.rows.length > 0 && stand === 'columns'
       ? inColumns(said.rows, sides, width)
       : said.rows.flatMap((row) => stacked(row, sides, width));
   return [

@@ -26,6 +26,7 @@ const route = z.object({
 
 /** What of a plan file of any form is laid beside a new plan. Everything else in it is left unread. */
 const compared = z.object({
+  asOf: z.string(),
   weatherYears: z.number().optional(),
   undecided: z.array(z.unknown()).optional(),
   goal: z.object({ hours: figure, seasons: z.array(season).min(1) }),
@@ -67,13 +68,18 @@ const compared = z.object({
 type Compared = z.infer<typeof compared>;
 type RouteInFile = z.infer<typeof route>;
 
-/** The facts of a plan file, of this form or an earlier one; null where it is no whole plan of ours. */
-export function factsInFile(data: unknown): PlanFacts | null {
+/** The facts of a plan file, of this form or an earlier one, and the day it is of; null where it is no whole plan of ours. */
+export function planInFile(
+  data: unknown,
+): { readonly asOf: string; readonly facts: PlanFacts } | null {
   const read = compared.safeParse(data);
   if (!read.success) return null;
   const plan = read.data;
   const advised = plan.routes.find((one) => one.kind === plan.advised.route);
-  if (advised === undefined) return null;
+  return advised === undefined ? null : { asOf: plan.asOf, facts: factsOf(plan, advised) };
+}
+
+function factsOf(plan: Compared, advised: RouteInFile): PlanFacts {
   const source = isSource(traitsOf[advised.kind]);
   return {
     drawnYears: plan.weatherYears ?? 100,
