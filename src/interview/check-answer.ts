@@ -1,11 +1,14 @@
 import { formatQuantity } from '../quantity/format-quantity';
 import { parseList } from '../quantity/parse-list';
-import { parseQuantity } from '../quantity/parse-quantity';
+import { type Parsed, parseQuantity } from '../quantity/parse-quantity';
 import { visibleLine } from '../quantity/visible';
 import type { Answer } from './answers';
+import { exampleFor } from './example-for';
 import type { Question } from './question';
 import { graphemes } from './text-field';
 import { sayUnit, words } from './words';
+
+type Refused = Extract<Parsed, { ok: false }>;
 
 /** What became of something typed: an answer, an answer to ask back once, or a sentence that says what to do. */
 export type Checked =
@@ -26,9 +29,7 @@ function checkNumber(question: Question, text: string): Checked {
   const unit = question.unit ?? 'count';
   const read = parseQuantity(text, { unit, volts: question.volts });
   if (!read.ok) {
-    if (read.problem === 'empty') return no(words.empty.number(question.says, unit));
-    if (read.problem === 'other-unit') return no(words.otherUnit(text, unit));
-    return no(words.noNumber(text, unit));
+    return no(refusal(question, text, read));
   }
   const wrong = outside(question, read.value);
   if (wrong !== null) return no(wrong);
@@ -41,15 +42,35 @@ function checkNumbers(question: Question, text: string): Checked {
   const [unit, count] = [question.unit!, question.count!];
   const read = parseList(text, { unit, count });
   if (!read.ok) {
-    if (read.problem === 'empty') return no(words.emptyList(count, sayUnit(unit)));
-    if (read.problem === 'count') return no(words.listCount(read.found, count));
-    return no(words.noNumberInList(read.heard, count));
+    if (read.problem === 'empty') return no(words.emptyList(question.says, count, sayUnit(unit)));
+    if (read.problem === 'count') return no(words.listCount(question.says, read.found, count));
+    return no(words.noNumberInList(question.says, read.heard, count));
   }
   const [low, high] = question.possible!;
   const at = read.values.findIndex((value) => value < low || value > high);
   if (at < 0) return { ok: true, value: read.values, unusual: false };
   const say = (value: number) => formatQuantity(value, unit);
-  return no(words.outOfRangeInList(at + 1, say(read.values[at]!), say(low), say(high)));
+  return no(
+    words.outOfRangeInList(question.says, at + 1, say(read.values[at]!), say(low), say(high)),
+  );
+}
+
+/** What to do about a text that is no number of this question. */
+function refusal(question: Question, typed: string, { problem, heard = '' }: Refused): string {
+  const { says, unit = 'count' } = question;
+  const example = exampleFor(question);
+  switch (problem) {
+    case 'empty':
+      return words.empty.number(says, unit);
+    case 'other-unit':
+      return words.otherUnit(typed, says, unit, example);
+    case 'several':
+      return words.severalNumbers(typed, says, example);
+    case 'words':
+      return words.strangeWords(heard, typed, says, unit, example);
+    case 'no-number':
+      return words.noNumber(typed, says, unit, example);
+  }
 }
 
 /** A sentence when a number cannot be an answer to the question, else null. */
@@ -69,7 +90,7 @@ function checkText({ says, longest }: Question, text: string): Checked {
   const line = visibleLine(text.replace(/\s+/g, ' '));
   if (line === '') return no(words.empty.text(says));
   const letters = graphemes(line).length;
-  if (letters > longest!) return no(words.textTooLong(letters, longest!));
+  if (letters > longest!) return no(words.textTooLong(says, letters, longest!));
   return { ok: true, value: line, unusual: false };
 }
 

@@ -60,32 +60,36 @@ export const words = {
     text: (says: string) => `Type "${says}" as it reads, or press Tab if you are not sure.`,
     name: 'Type a short name for this home, or press Tab and we choose one.',
   },
-  noNumber: (typed: string, unit: string) =>
-    `We could not read "${typed}" as ${numberIn(unit)}. Type it in digits, for example ${unit === 'year' ? 1985 : 12}.`,
-  otherUnit: (typed: string, unit: string) =>
-    `"${typed}" is in another unit. Type ${numberIn(unit)}.`,
+  noNumber: (typed: string, says: string, unit: string, example: string) =>
+    `We could not read "${typed}" as ${numberIn(unit)}. For "${says}" type one in digits, for example ${example}.`,
+  otherUnit: (typed: string, says: string, unit: string, example: string) =>
+    `"${typed}" is in another unit. For "${says}" type ${numberIn(unit)}, for example ${example}.`,
+  severalNumbers: (typed: string, says: string, example: string) =>
+    `We could not read "${typed}" as one number. For "${says}" type the likeliest one alone, for example ${example}.`,
+  strangeWords: (heard: string, typed: string, says: string, unit: string, example: string) =>
+    `We could not read "${heard}" in "${typed}". For "${says}" type ${numberIn(unit)} alone, for example ${example}.`,
   outOfRange: (says: string, low: string, high: string) =>
     `"${says}" must be between ${low} and ${high}. Type a number in that range.`,
   labelOutOfRange: (says: string, low: string, high: string) =>
     `"${says}" must be between ${low} and ${high}. Check the number and the unit on the label, and type it again.`,
   wholeNumber: (says: string) => `Type a whole number for "${says}".`,
-  emptyList: (count: number, unit: string) =>
-    `Type ${count} numbers in ${unit} with spaces or commas, or press Tab if you are not sure.`,
-  listCount: (found: number, count: number) =>
-    `We read ${found} ${found === 1 ? 'number' : 'numbers'} and need ${count}. Leave none out, and put a space or a comma between two numbers.`,
-  noNumberInList: (typed: string, count: number) =>
-    `We could not read "${typed}" as a number. Type ${count} numbers in digits, with spaces or commas.`,
-  outOfRangeInList: (place: number, said: string, low: string, high: string) =>
-    `Number ${place}, ${said}, must be between ${low} and ${high}. Check it and type it again.`,
+  emptyList: (says: string, count: number, unit: string) =>
+    `For "${says}" type ${count} numbers in ${unit} with spaces or commas, or press Tab if you are not sure.`,
+  listCount: (says: string, found: number, count: number) =>
+    `For "${says}" we read ${found} ${found === 1 ? 'number' : 'numbers'} and need ${count}. Leave none out, and put a space or a comma between two numbers.`,
+  noNumberInList: (says: string, typed: string, count: number) =>
+    `We could not read "${typed}" as a number. For "${says}" type ${count} numbers in digits, with spaces or commas.`,
+  outOfRangeInList: (says: string, place: number, said: string, low: string, high: string) =>
+    `Number ${place} of "${says}", ${said}, must be between ${low} and ${high}. Check it and type it again.`,
   noSuchLine: (typed: string) =>
     `No line here has the number ${typed}. Choose one with Up and Down, then press Enter.`,
-  textTooLong: (letters: number, longest: number) =>
-    `This has ${letters} letters, and at most ${longest} fit. Leave out what matters least.`,
+  textTooLong: (says: string, letters: number, longest: number) =>
+    `"${says}" has ${letters} letters, and at most ${longest} fit. Leave out what matters least.`,
   zipShape:
     'A ZIP code has five digits, for example 48911. Type all five, or only the first three.',
   nameHeld: (name: string) =>
     `Some computers keep the name "${name}" for themselves. Type another, for example ${name}-house.`,
-  nameShape: 'Use letters, digits and dashes only, at most 24, for example oak-house.',
+  nameShape: 'For the name use letters, digits and dashes only, at most 24, for example oak-house.',
 } as const;
 
 /** A place of the walk, short. */

@@ -15,7 +15,8 @@ export type Parsed =
   | { readonly ok: true; readonly value: number; readonly note?: string }
   | {
       readonly ok: false;
-      readonly problem: 'empty' | 'no-number' | 'other-unit';
+      /** `several`: two readings at once; `words`: what follows the number could not be read. */
+      readonly problem: 'empty' | 'no-number' | 'other-unit' | 'several' | 'words';
       /** The words that could not be used. */
       readonly heard?: string;
     };
@@ -37,7 +38,7 @@ export function parseQuantity(text: string, wanted: Wanted): Parsed {
   if (understood !== null && Number.isFinite(understood.value)) return answer(understood, unit);
   const stranger = terms.find((t) => t.unit !== null && t.unit.measure !== unit.measure);
   return stranger === undefined
-    ? { ok: false, problem: 'no-number', heard: text.trim() }
+    ? { ok: false, problem: terms.length > 1 ? 'several' : 'no-number', heard: text.trim() }
     : { ok: false, problem: 'other-unit', heard: stranger.unit!.unit };
 }
 

@@ -13,7 +13,7 @@ export interface Term {
 
 export type TermsRead =
   | { readonly terms: readonly Term[] }
-  | { readonly problem: 'no-number' | 'other-unit'; readonly heard: string };
+  | { readonly problem: 'no-number' | 'several' | 'words'; readonly heard: string };
 
 const SPELLINGS = [...new Set(unitWords.flatMap((word) => word.spellings))].sort(
   (a, b) => b.length - a.length,
@@ -28,13 +28,13 @@ export function readTerms(text: string, wanted: UnitWord): TermsRead {
   const terms: Term[] = [];
   let rest = text.replace(filler, '');
   while (rest !== '') {
-    if (terms.length > 0 && range.test(rest)) return { problem: 'no-number', heard: text };
+    if (terms.length > 0 && range.test(rest)) return { problem: 'several', heard: text };
     const times = terms.length > 0 ? (sign.exec(rest)?.[0] ?? '') : '';
     const number = readNumber(rest.slice(times.length));
     if (number === null) {
       return terms.length === 0
         ? { problem: 'no-number', heard: text }
-        : { problem: 'other-unit', heard: rest.trim() };
+        : { problem: 'words', heard: rest.trim() };
     }
     const { unit, after } = readUnit(number.rest, wanted);
     const written = inWords(number.written, unit);

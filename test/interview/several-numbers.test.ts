@@ -43,13 +43,13 @@ describe('twelve months in one line', () => {
   });
 
   test.each([
-    ['1290 1140', /We read 2 numbers and need 12/],
+    ['1290 1140', /we read 2 numbers and need 12/],
     ['1290 11x0 980', /"11x0" as a number/],
     [
       MONTHS.join(' ').replace('980', '98000'),
-      /Number 3, 98,000 kWh, must be between 0 kWh and 10,000 kWh/,
+      /Number 3 of "Use by month", 98,000 kWh, must be between 0 kWh and 10,000 kWh/,
     ],
-    ['', /Type 12 numbers/],
+    ['', /type 12 numbers/],
   ])('%j is refused in one sentence, and what was typed stays', (typed, says) => {
     const refused = press(at(), typed, enter);
     expect(refused.error).toMatch(says);
