@@ -13,6 +13,8 @@ async function run(args: Arguments): Promise<number> {
       return (await import('./commands/schema-command')).schemaCommand(args);
     case 'pictures':
       return (await import('./commands/pictures-command')).picturesCommand(args);
+    case 'compare':
+      return (await import('./commands/compare-command')).compareCommand(args);
     case 'form':
       return (await import('./commands/form-command')).formCommand(args);
     case 'whatif':

@@ -3,6 +3,7 @@ import { TARIFF_KEY } from '../bill/tariff/tariff-key';
 import { privateIn } from '../interview/private-answers';
 import { PLAN_KEY } from '../papers/plan-file/plan-file-version';
 import { sayFault } from '../store/home-file';
+import { QUOTE_KEY } from '../store/quote-key';
 import { readYamlFile } from '../store/read-yaml-file';
 import { type CheckedFile, checkedData } from './checked-file';
 import { DONE, FAILED, WRONG_USAGE } from './exit-codes';
@@ -12,7 +13,7 @@ import { printErr, printOut } from './print';
 import { privateWords } from './private-words';
 import type { Arguments } from './read-arguments';
 
-/** `lampkeeper check FILE`: line, column and what to do for every fault, in a home, a tariff or a plan file. */
+/** `lampkeeper check FILE`: line, column and what to do for every fault, in a home, a tariff, a quote or a plan file. */
 export async function checkCommand(args: Arguments): Promise<number> {
   const [path, ...more] = args.rest;
   if (path === undefined || more.length > 0) {
@@ -34,11 +35,12 @@ export async function checkCommand(args: Arguments): Promise<number> {
   return checked.ok ? DONE : FAILED;
 }
 
-/** A tariff and a plan are known by their first key; anything else is read as a home. */
+/** A tariff, a quote and a plan are known by their first key; anything else is read as a home. */
 async function checkFile(path: string): Promise<CheckedFile> {
   const file = readYamlFile(path);
   const data = file.ok && typeof file.data === 'object' ? (file.data ?? {}) : {};
   if (Object.hasOwn(data, TARIFF_KEY)) return checkTariff(path);
+  if (Object.hasOwn(data, QUOTE_KEY)) return checkQuote(path);
   if (file.ok && Object.hasOwn(data, PLAN_KEY)) {
     const { checkPlan } = await import('./check-plan');
     return checkPlan(path, data, file.placeOf);
@@ -51,6 +53,14 @@ async function checkTariff(path: string): Promise<CheckedFile> {
   if (!own.ok) return { kind: 'tariff', ...own };
   const says = `${path}: the tariff "${own.tariff.name}", nothing wrong.`;
   return { kind: 'tariff', ok: true, says, faults: [] };
+}
+
+/** Which circuits a home has is asked where the quote is laid beside its plan. */
+async function checkQuote(path: string): Promise<CheckedFile> {
+  const { readQuote } = await import('../store/read-quote');
+  const read = readQuote(path);
+  if (!read.ok) return { kind: 'quote', ...read };
+  return { kind: 'quote', ok: true, says: `${path}: a quote, nothing wrong.`, faults: [] };
 }
 
 async function checkHome(path: string): Promise<CheckedFile> {

@@ -3,7 +3,7 @@ import type { Fault } from '../store/home-file';
 
 /** What was found out about a file: in words for a person, and as data. */
 export interface CheckedFile {
-  readonly kind: 'home' | 'tariff' | 'plan';
+  readonly kind: 'home' | 'tariff' | 'quote' | 'plan';
   readonly ok: boolean;
   readonly says: string;
   readonly faults: readonly Fault[];

@@ -51,6 +51,8 @@ const optionRows = {
   private: flag('write a copy without who lives there, where, and money'),
   'dry-run': flag('say what would be written or removed, and do nothing'),
   yes: flag('do not ask first'),
+  blank: flag('print a quote file to fill in'),
+  sheet: valued('NAME', 'words', 'print one sheet alone, such as fridge, family, year or quote'),
   'as-of': valued('DAY', 'day', 'count ages of figures from this day, YYYY-MM-DD'),
   'no-color': flag('no color (also: NO_COLOR, TERM=dumb)'),
   help: flag('help for the command', 'h'),
@@ -84,9 +86,10 @@ export const commandTable = {
     takes: 'home',
     says: 'make the plan of a home, and print it or write its papers',
     more: 'The same home file gives the same plan. With - in place of a home the file is read from standard input.',
-    options: ['out', 'force', 'tariff', 'json', 'dry-run', 'as-of'],
+    options: ['out', 'force', 'tariff', 'json', 'sheet', 'dry-run', 'as-of'],
     examples: [
       ['plan kim.home.yaml', 'print the summary'],
+      ['plan kim --sheet fridge', 'print the sheet for the night the power fails'],
       ['plan kim --out papers', 'write its papers into a folder'],
       ['plan kim --out papers --dry-run', 'say what that would write'],
       ['plan - --json < kim.home.yaml', 'the plan as data'],
@@ -95,7 +98,7 @@ export const commandTable = {
   check: {
     operands: 'FILE',
     takes: 'home',
-    says: 'say what is wrong in a home, tariff or plan file, line by line',
+    says: 'say what is wrong in a home, tariff, quote or plan file, by line',
     more: 'It also says what private things a home file holds. With - the file is read from standard input.',
     options: ['json', 'private', 'dry-run'],
     examples: [
@@ -139,6 +142,18 @@ export const commandTable = {
       ['whatif kim "budget=not sure"', 'without a limit'],
     ],
   },
+  compare: {
+    operands: 'HOME QUOTE',
+    takes: 'home',
+    says: 'lay a quote that came back, or another home, beside the plan',
+    more: 'A quote is a small file of ten lines: price, usable kWh, watts, starting VA, how the house is moved over, what is left out, permit, license, warranty, weeks. What it lacks is said first, then the plan, the quote and what to ask, line by line. With a second home file it lays the two plans beside each other.',
+    options: ['blank', 'as-of'],
+    examples: [
+      ['compare kim --blank > kim.quote.yaml', 'a quote file to fill in'],
+      ['compare kim kim.quote.yaml', 'that quote beside the plan'],
+      ['compare kim sam.home.yaml', 'two plans beside each other'],
+    ],
+  },
   calc: {
     operands: '[NAME [KEY=VALUE ...]]',
     takes: 'words',
@@ -151,9 +166,9 @@ export const commandTable = {
     ],
   },
   schema: {
-    operands: 'home|plan|tariff',
+    operands: 'home|plan|tariff|quote',
     takes: 'choice',
-    choices: ['home', 'plan', 'tariff'],
+    choices: ['home', 'plan', 'tariff', 'quote'],
     says: 'the form of a file, as a JSON Schema for editors',
     more: 'An editor that knows it completes names and marks faults while a file is written by hand.',
     options: [],

@@ -15,6 +15,7 @@ import { homeFromFile } from './home-from-file';
 import { tariffFromFile } from './own-tariff';
 import { planPapers } from './plan-papers';
 import { printErr, printOut } from './print';
+import { printSheet } from './print-sheet';
 import { PLANNING, withProgress } from './progress';
 import type { Arguments } from './read-arguments';
 
@@ -47,6 +48,7 @@ export async function planCommand(args: Arguments): Promise<number> {
     makePlan(interview, answers, home.asOf, undefined, own.tariff),
   );
   const words = await wordsIn('en');
+  if (args.sheet !== null) return printSheet(plan, args.sheet, words);
   if (args.out === null) {
     const text = args.json
       ? `${JSON.stringify(planData(plan, words), null, 2)}\n`
@@ -69,9 +71,14 @@ export async function planCommand(args: Arguments): Promise<number> {
 }
 
 /** Why these cannot stand together; null when they can. */
-function wrongTogether(path: string, { tariff, dryRun, out }: Arguments): string | null {
+function wrongTogether(
+  path: string,
+  { tariff, dryRun, out, sheet, json }: Arguments,
+): string | null {
   if (path === STANDARD_INPUT && tariff !== null)
     return '--tariff keeps the tariff in the home file, and standard input is none.';
+  if (sheet !== null && (out !== null || json))
+    return '--sheet prints one sheet alone: it goes neither with --out nor with --json.';
   if (dryRun && out === null && tariff === null)
     return '--dry-run goes with --out or --tariff: plan alone writes nothing.';
   return null;

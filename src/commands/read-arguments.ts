@@ -32,6 +32,10 @@ export interface Arguments {
   readonly dryRun: boolean;
   /** forget: do not ask first. */
   readonly yes: boolean;
+  /** compare: print a quote file to fill in. */
+  readonly blank: boolean;
+  /** plan: this sheet alone. */
+  readonly sheet: string | null;
   readonly help: boolean;
   readonly version: boolean;
   readonly color: boolean;
@@ -69,6 +73,8 @@ export function readArguments(argv: readonly string[]): Arguments | { readonly w
     private: values.private === true,
     dryRun: values['dry-run'] === true,
     yes: values.yes === true,
+    blank: values.blank === true,
+    sheet: textOf(values.sheet),
     help: values.help === true,
     version: values.version === true,
     color: values['no-color'] !== true,

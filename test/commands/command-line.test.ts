@@ -113,7 +113,7 @@ test('completion for bash offers commands, the options of each, and homes', () =
       .map((one) => `--${one}`)
       .sort(),
   );
-  expect(offered(['schema', ''])).toEqual(['home', 'plan', 'tariff']);
+  expect(offered(['schema', ''])).toEqual(['home', 'plan', 'quote', 'tariff']);
   expect(offered(['completion', 'z'])).toEqual(['zsh']);
   expect(offered(['plan', '--as-of', ''])).toEqual(['']);
 });

@@ -16,6 +16,7 @@ import { sayBillFit } from './money/say-bill-fit';
 import { sayPayback } from './money/say-payback';
 import { sayRates } from './money/say-rates';
 import { months, shortMonths } from './months';
+import { quotes } from './quote';
 import { sayReason } from './reasons/say-reason';
 import { sayHowLong } from './routes/say-how-long';
 import { sayIf } from './routes/say-if';
@@ -76,6 +77,7 @@ export const english = {
   forElectrician,
   form,
   sheets,
+  quotes,
   measure: sayMeasure,
   notWhere: sayNotWhere,
   whoMay: sayWhoMay,

@@ -1,0 +1,28 @@
+import type { Plan } from '../../plan/plan';
+import { linesToCompare, type TwoPlans } from '../../plan/quote/two-plans';
+import type { Words } from '../../words/words';
+import type { Block } from '../document/block';
+
+/** Two plans line by line; where both say the same, once. */
+export function plansBeside(one: Plan, other: Plan, words: Words): Block[] {
+  const say = words.quotes.twoPlans;
+  const saying = (of: TwoPlans) => [
+    of.job,
+    say.buy(of.buy),
+    say.lasts(of.lasts),
+    say.carries(of.carries),
+    say.odds(of.odds === null ? null : words.share(of.odds)),
+    say.state(of.draft),
+  ];
+  const [mine, theirs] = [one, other].map((plan) => saying(linesToCompare(plan)));
+  return mine!.flatMap((line, i): Block[] => [
+    { sort: 'heading', text: say.headings[i]! },
+    {
+      sort: 'bullets',
+      items:
+        line === theirs![i]
+          ? [say.same(line)]
+          : [say.each(one.name, line), say.each(other.name, theirs![i]!)],
+    },
+  ]);
+}
