@@ -1,10 +1,10 @@
 import { sheetToMarkdown } from '../papers/sheets/sheet-to-markdown';
 import { sheetsOf } from '../papers/sheets/sheets-of';
 import type { Plan } from '../plan/plan';
+import { nearWord } from '../quantity/near-word';
 import { visible } from '../quantity/visible';
 import type { Words } from '../words/words';
 import { DONE, FAILED, WRONG_USAGE } from './exit-codes';
-import { nearWord } from './near-word';
 import { printErr, printOut } from './print';
 
 /** `lampkeeper plan HOME --sheet NAME`: one sheet alone, as text that fits a page and a terminal. */

@@ -6,15 +6,17 @@ import type { Block } from '../document/block';
 /** Two plans line by line; where both say the same, once. */
 export function plansBeside(one: Plan, other: Plan, words: Words): Block[] {
   const say = words.quotes.twoPlans;
-  const saying = (of: TwoPlans) => [
-    of.job,
+  const saying = (job: string, of: TwoPlans) => [
+    job,
     say.buy(of.buy),
     say.lasts(of.lasts),
     say.carries(of.carries),
     say.odds(of.odds === null ? null : words.share(of.odds)),
     say.state(of.draft),
   ];
-  const [mine, theirs] = [one, other].map((plan) => saying(linesToCompare(plan)));
+  const [mine, theirs] = [one, other].map((plan) =>
+    saying(words.job(plan.job, plan.home)[0]!, linesToCompare(plan)),
+  );
   return mine!.flatMap((line, i): Block[] => [
     { sort: 'heading', text: say.headings[i]! },
     {

@@ -2,7 +2,6 @@ import type { Plan } from '../plan';
 
 /** What of a plan is laid beside another: codes and figures. */
 export interface TwoPlans {
-  readonly job: string;
   readonly buy: { readonly title: string; readonly usd: number };
   /** h, by both counts; null where no end is foreseen or nothing is carried. */
   readonly lasts: { readonly likely: number; readonly careful: number } | null;
@@ -13,12 +12,11 @@ export interface TwoPlans {
 }
 
 /** The lines of one plan. */
-export function linesToCompare({ job, advice, mustRun, state }: Plan): TwoPlans {
+export function linesToCompare({ advice, mustRun, state }: Plan): TwoPlans {
   const { route, list, advised } = advice;
   const line = advised === null ? null : list[advised]!;
   const { hours } = route.lasting;
   return {
-    job: job[0]!,
     buy: { title: route.title, usd: line?.usd ?? route.costUsd.value },
     lasts:
       line?.hours ??
