@@ -43,8 +43,8 @@ export function chargeForEveryStart(
   return { thresholdKwh, unavoidableKwh };
 }
 
-/** Rounding of sums of some hundred hours, kWh: below this nothing is missing. */
-export const NEGLIGIBLE_KWH = 1e-9;
+/** Rounding of sums of some hundred hours in single precision, kWh: below this nothing is missing. */
+export const NEGLIGIBLE_KWH = 1e-5;
 
 /**
  * Least charge at the start that leaves nothing unserved, kWh; `null` when a full store would not do.

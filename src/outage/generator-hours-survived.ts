@@ -1,3 +1,4 @@
+import type { HourSeries } from '../quantity/hour-series';
 import { requireWithin } from '../quantity/require-within';
 import { NEGLIGIBLE_KWH } from './every-start';
 import { borrowHours, giveBack } from './spare-hours';
@@ -6,7 +7,7 @@ import type { WalkGenerator } from './walk/system';
 
 export interface GeneratorHoursInput {
   /** What is wanted in each hour of the record, a ring of whole days from midnight, kW. */
-  readonly loadKw: Float64Array;
+  readonly loadKw: HourSeries;
   /** A generator alone, without battery and without refills. */
   readonly generator: WalkGenerator;
   /** Longest outage looked at, whole hours. */
@@ -34,7 +35,9 @@ export function generatorHoursSurvived(input: GeneratorHoursInput): Float64Array
   const out = new Float64Array(count);
   const burn = borrowHours(count);
   const marks = new Uint8Array(count);
-  const pass = { burn, marks, fuelAtStart: generator.fuelAtStart, limitHours, out };
+  // Fuel that falls short by a rounding does not end an outage, as in a walk.
+  const fuelAtStart = generator.fuelAtStart + generator.fuelLine.perKwh * NEGLIGIBLE_KWH;
+  const pass = { burn, marks, fuelAtStart, limitHours, out };
   const ahead = { dry: 0, dryAt: 0, fails: 0, failsAt: 0, missed: 0, missedAt: 0, burned: 0 };
   forEachStretch(count, (from, upTo) => readHours(loadKw, generator, pass, from, upTo));
   forEachStretch(count, (from, upTo) => follow(pass, ahead, from, upTo));
@@ -109,7 +112,7 @@ const WANTS = 1;
 const CANNOT = 2;
 
 function readHours(
-  loadKw: Float64Array,
+  loadKw: HourSeries,
   { ratedKw, fuelLine, runsByHour }: WalkGenerator,
   { burn, marks }: Pass,
   from: number,

@@ -1,4 +1,5 @@
 import { HOURS_PER_YEAR } from '../physics/weather/calendar';
+import type { HourSeries } from '../quantity/hour-series';
 import { forEachMonth } from './by-month';
 import { NEGLIGIBLE_KWH } from './every-start';
 import { type GeneratorHoursInput, generatorHoursSurvived } from './generator-hours-survived';
@@ -32,7 +33,7 @@ export function generatorOdds(
   const before = borrowHours(count + limitHours + 1);
   addUp(input, before);
   const days = daysOf(before, count);
-  const fuel = generator.fuelAtStart;
+  const fuel = generator.fuelAtStart + generator.fuelLine.perKwh * NEGLIGIBLE_KWH;
   const odds = lengths.map((hours) => {
     const rides = new Float64Array(12);
     const alike = allAlike(days, hours, fuel);
@@ -62,7 +63,7 @@ function isPlain({ loadKw, generator }: GeneratorHoursInput): boolean {
 }
 
 function within(
-  values: Float64Array,
+  values: HourSeries,
   above: number,
   atMost: number,
   from: number,
@@ -84,7 +85,7 @@ function addUp({ loadKw, generator, limitHours }: GeneratorHoursInput, before: F
 }
 
 function addStretch(
-  loadKw: Float64Array,
+  loadKw: HourSeries,
   { fuelLine: { noLoadPerHour, perKwh }, ratedKw }: GeneratorHoursInput['generator'],
   before: Float64Array,
   from: number,

@@ -1,3 +1,4 @@
+import type { HourSeries } from '../quantity/hour-series';
 import { mustBeShare, mustNotBeNegative } from '../quantity/must-be';
 import { forEachStretch } from './stretches-of-hours';
 
@@ -14,9 +15,9 @@ export interface StoreLimits {
 }
 
 export interface HourlyEnergy {
-  readonly loadKw: Float64Array;
+  readonly loadKw: HourSeries;
   /** Sun, and a generator whose hours are fixed beforehand, kW at the house. */
-  readonly supplyKw: Float64Array;
+  readonly supplyKw: HourSeries;
   /** 0 where the cells are too cold to take charge. Without it: always allowed. */
   readonly mayCharge?: Uint8Array;
   readonly limits: StoreLimits;

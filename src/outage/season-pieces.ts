@@ -1,4 +1,5 @@
 import { HOURS_PER_YEAR } from '../physics/weather/calendar';
+import type { HourSeries } from '../quantity/hour-series';
 import { type MonthSpan, seasonHours } from './season';
 
 /**
@@ -13,10 +14,7 @@ export interface SeasonPieces {
 }
 
 /** Those hours of a record of every hour; it is a ring of whole years. */
-export function cutToPieces(
-  { season, tailHours }: SeasonPieces,
-  hourly: Float64Array | Float32Array,
-): Float64Array {
+export function cutToPieces({ season, tailHours }: SeasonPieces, hourly: HourSeries): Float64Array {
   const { first, count } = seasonHours(season);
   const years = Math.floor(hourly.length / HOURS_PER_YEAR);
   const ring = hourly.subarray(0, years * HOURS_PER_YEAR);

@@ -1,12 +1,13 @@
 import { HOURS_PER_YEAR } from '../physics/weather/calendar';
+import type { HourSeries } from '../quantity/hour-series';
 import { NeedTally } from './need-tally';
 import { type NetEnergy, netEnergy, type StoreLimits } from './net-energy';
 
 /** One year of a record, 8760 hours from midnight of 1 January. The arrays may be reused for the next. */
 export interface SweepYear {
-  readonly loadKw: Float64Array;
+  readonly loadKw: HourSeries;
   /** What a kW of modules gives at the house, kW. */
-  readonly solarPerKw: Float64Array;
+  readonly solarPerKw: HourSeries;
   readonly mayCharge?: Uint8Array;
 }
 

@@ -1,9 +1,11 @@
+import type { HourSeries } from '../quantity/hour-series';
+
 /**
  * The hours of some outages of one length cut out of a record, one outage after the other. The record is a ring. What
  * many sizes are asked over the same few outages is then a short array, whatever the length of the record.
  */
 export function cutWindows(
-  hourly: Float64Array,
+  hourly: HourSeries,
   starts: readonly number[],
   hours: number,
 ): Float64Array {

@@ -13,6 +13,7 @@ import { usableKwh } from '../physics/battery-capacity';
 import { coldCapacity } from '../physics/cold-battery';
 import { splitRoundTrip } from '../physics/round-trip';
 import { HOURS_PER_YEAR } from '../physics/weather/calendar';
+import type { HourSeries } from '../quantity/hour-series';
 import { batteryType, coldPoints } from '../tables/battery-types';
 import { practice } from '../tables/practice-figures';
 import { hungryKw, hungryShare } from './hungry-share';
@@ -87,11 +88,11 @@ export function netOf(
 /** What loads and sun do in the hours that outages of the goal's seasons may meet. */
 export interface GoalHours {
   readonly pieces: SeasonPieces;
-  readonly loadKw: Float64Array;
+  readonly loadKw: HourSeries;
   /** The high end of every use over the likely one. */
   readonly hungry: number;
   /** From one kW of panels; null without a roof. */
-  readonly sunKwPerKw: Float64Array | null;
+  readonly sunKwPerKw: HourSeries | null;
 }
 
 /** The goal's seasons with these loads, one entry each. */

@@ -1,4 +1,5 @@
 import type { Load, Season } from '../home/home';
+import type { HourSeries } from '../quantity/hour-series';
 
 /** What these loads use on a hard day at the high end of every one, over what they are likely to use; at least 1. */
 export function hungryShare(loads: readonly Load[], season: Season): number {
@@ -9,7 +10,7 @@ export function hungryShare(loads: readonly Load[], season: Season): number {
 }
 
 interface Hungry {
-  readonly likelyKw: Float64Array;
+  readonly likelyKw: HourSeries;
   readonly share: number;
   readonly mostKw: number;
   readonly kw: Float64Array;
@@ -21,7 +22,7 @@ let last: Hungry | null = null;
  * Hours at hungry use, kW. It speaks of energy alone: no hour is lifted above what the source gives. The last ones made are
  * kept, since a route is asked for the same hours several times in a row. Not to be written to.
  */
-export function hungryKw(likelyKw: Float64Array, share: number, mostKw: number): Float64Array {
+export function hungryKw(likelyKw: HourSeries, share: number, mostKw: number): Float64Array {
   if (last?.likelyKw === likelyKw && last.share === share && last.mostKw === mostKw) return last.kw;
   const kw = raisedKw(likelyKw, share, mostKw);
   last = { likelyKw, share, mostKw, kw };
@@ -29,7 +30,7 @@ export function hungryKw(likelyKw: Float64Array, share: number, mostKw: number):
 }
 
 /** The same, made anew. */
-export function raisedKw(likelyKw: Float64Array, share: number, mostKw: number): Float64Array {
+export function raisedKw(likelyKw: HourSeries, share: number, mostKw: number): Float64Array {
   const kw = new Float64Array(likelyKw.length);
   for (let i = 0; i < kw.length; i++) {
     const likely = likelyKw[i]!;

@@ -4,6 +4,7 @@ import { netEnergy } from '../../src/outage/net-energy';
 import { WHOLE_YEAR } from '../../src/outage/season';
 import { sizeForShareOfOutages, sizeForShareOfYears } from '../../src/outage/size-by-odds';
 import { sizeSweep } from '../../src/outage/size-sweep';
+import type { HourSeries } from '../../src/quantity/hour-series';
 import { limits, madeUpRecord } from './walk/made-up-system';
 
 const YEARS = 3;
@@ -11,7 +12,7 @@ const winter = { firstMonth: 11, months: 3 };
 const { loadsKw, solarKw } = madeUpRecord(365 * YEARS, 8, 1, 0.4);
 const loadKw = loadsKw[0]!;
 const yearAt = (year: number) => {
-  const cut = (all: Float64Array) => all.subarray(8760 * year, 8760 * (year + 1));
+  const cut = (all: HourSeries) => all.subarray(8760 * year, 8760 * (year + 1));
   return { loadKw: cut(loadKw), solarPerKw: cut(solarKw) };
 };
 

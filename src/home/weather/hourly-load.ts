@@ -19,13 +19,13 @@ export function hourlyLoadKw(
   loads: readonly Load[],
   airC: Float32Array,
   climate: Climate,
-  followedKw: Float64Array | null = followedHoursKw(loads, airC, climate),
-): Float64Array {
+  followedKw: Float32Array | null = followedHoursKw(loads, airC, climate),
+): Float32Array {
   const on = loads.filter((load) => !load.offInOutage);
   const steady = steadyByMonth(on.filter((load) => load.follows === 'neither'));
   const coldFoodKw = shapedKw(on.filter((load) => load.follows === 'room'));
   const hasColdFood = coldFoodKw.some((kw) => kw > 0);
-  const out = new Float64Array(airC.length);
+  const out = new Float32Array(airC.length);
   let room = 1;
   for (let day = 0, i = 0; i < out.length; day++) {
     const month = 24 * MONTH_OF_DAY[day % 365]!;
@@ -43,7 +43,7 @@ export function followedHoursKw(
   loads: readonly Load[],
   airC: Float32Array,
   climate: Climate,
-): Float64Array | null {
+): Float32Array | null {
   const on = followers(loads);
   if (on.length === 0) return null;
   const always = weatherLoadKw(
@@ -51,7 +51,7 @@ export function followedHoursKw(
     climate,
   );
   const awake = on.filter((load) => load.awakeOnly).map(asIfAllDay);
-  const out = new Float64Array(airC.length);
+  const out = new Float32Array(airC.length);
   for (let i = 0; i < out.length; i++) out[i] = always(airC[i]!);
   if (awake.length === 0) return out;
   const byDay = weatherLoadKw(awake, climate);

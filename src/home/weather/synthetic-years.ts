@@ -33,10 +33,10 @@ export class SyntheticYears {
   readonly roof: Roof | null;
   private air: Float32Array | null = null;
   private sun: Float32Array | null = null;
-  private dark: Float64Array | null = null;
-  private loads = new Map<string, Float64Array>();
-  private followed = new Map<string, Float64Array | null>();
-  private lastSun: { readonly panelsKw: number; readonly kw: Float64Array } | null = null;
+  private dark: Float32Array | null = null;
+  private loads = new Map<string, Float32Array>();
+  private followed = new Map<string, Float32Array | null>();
+  private lastSun: { readonly panelsKw: number; readonly kw: Float32Array } | null = null;
 
   constructor(
     private readonly home: Pick<Home, 'site' | 'facts'>,
@@ -65,7 +65,7 @@ export class SyntheticYears {
   }
 
   /** What these loads draw, kW, heating and cooling by the hour's temperature; of the first so many years where fewer are wanted. */
-  loadKw(loads: readonly Load[], years = this.years): Float64Array {
+  loadKw(loads: readonly Load[], years = this.years): Float32Array {
     const key = `${years} ${loads.map(energyKey).join(' ')}`;
     const kept = this.loads.get(key);
     if (kept !== undefined) return kept;
@@ -78,7 +78,7 @@ export class SyntheticYears {
   }
 
   /** Heating and cooling by the hour are slow to work out, and many sets of loads share them. */
-  private followedKw(loads: readonly Load[], hours: number): Float64Array | null {
+  private followedKw(loads: readonly Load[], hours: number): Float32Array | null {
     const key = followers(loads).map(energyKey).join(' ');
     const kept = this.followed.get(key);
     if (kept === null) return null;
@@ -90,14 +90,14 @@ export class SyntheticYears {
   }
 
   /** What panels of so many kW give in each hour, kW; zeros without panels or roof. Not to be written to: others read it too. */
-  sunKw(panelsKw: number): Float64Array {
+  sunKw(panelsKw: number): Float32Array {
     const perKw = panelsKw > 0 ? this.sunKwhPerKw() : null;
     if (perKw === null) {
-      this.dark ??= new Float64Array(this.years * HOURS_PER_YEAR);
+      this.dark ??= new Float32Array(this.years * HOURS_PER_YEAR);
       return this.dark;
     }
     if (this.lastSun?.panelsKw === panelsKw) return this.lastSun.kw;
-    const kw = new Float64Array(perKw.length);
+    const kw = new Float32Array(perKw.length);
     for (let i = 0; i < kw.length; i++) kw[i] = perKw[i]! * panelsKw;
     this.lastSun = { panelsKw, kw };
     return kw;

@@ -1,4 +1,5 @@
 import type { FuelLine } from '../../physics/generator-fuel';
+import type { HourSeries } from '../../quantity/hour-series';
 import type { StoreLimits } from '../net-energy';
 
 /** A battery behind an inverter. Sun reaches the house only through it. */
@@ -56,8 +57,8 @@ export interface WalkSystem {
 /** The record the outages are cut from: whole days from midnight, a ring, all arrays of one length. */
 export interface WalkRecord {
   /** Load of each class, kW; the first is *must keep running*. */
-  readonly loadsKw: readonly Float64Array[];
-  readonly solarKw: Float64Array;
+  readonly loadsKw: readonly HourSeries[];
+  readonly solarKw: HourSeries;
   /** 0 where the cells are too cold to take charge. */
   readonly mayCharge?: Uint8Array;
 }

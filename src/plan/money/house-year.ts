@@ -10,6 +10,7 @@ import {
   MONTH_OF_DAY,
   MONTH_START,
 } from '../../physics/weather/calendar';
+import type { HourSeries } from '../../quantity/hour-series';
 import { MONTH_NAMES } from '../../quantity/month-names';
 
 /** One year of hours of this home on ordinary days: what it uses, and what one kW of its panels gives. */
@@ -17,7 +18,7 @@ export interface HouseYear {
   readonly days: readonly BillDay[];
   readonly loadKwh: Float64Array;
   /** Null where no roof is known. */
-  readonly sunKwhPerKw: Float64Array | null;
+  readonly sunKwhPerKw: HourSeries | null;
   readonly says: string;
 }
 
@@ -31,7 +32,7 @@ export function houseYear(home: Home, drawn: SyntheticYears, withSun: boolean): 
   const airC = drawn.airC().subarray(from, from + HOURS_PER_YEAR);
   // Nothing is switched off on an ordinary day.
   const loads = home.usualLoads.map((load) => ({ ...load, offInOutage: false }));
-  const named = hourlyLoadKw(loads, airC, home.site.place.climate);
+  const named = Float64Array.from(hourlyLoadKw(loads, airC, home.site.place.climate));
   const sun = withSun ? drawn.sunKwhPerKw() : null;
   return {
     days: yearDays(Number(home.asOf.slice(0, 4))),
