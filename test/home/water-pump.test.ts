@@ -35,12 +35,12 @@ describe('a water pump', () => {
 
   test('and a heat pump say what was taken for granted; a home without them does not', () => {
     const says = (home: ReturnType<typeof homeOf>) =>
-      weatherAssumptions(home).map((one) => one.says);
+      weatherAssumptions(home).map((one) => one.code);
     const noRoof = { 'roof-face': 'none' };
-    expect(says(homeOf(noRoof))).toEqual(['Water pump by season', 'Heat pump in the cold']);
+    expect(says(homeOf(noRoof))).toEqual(['well-same-all-year', 'heat-pump-one-speed']);
     expect(
       says(homeOf({ ...noRoof, 'heat-main': 'wood', 'cool-main': 'none', 'water-source': 'town' })),
     ).toEqual([]);
-    expect(says(homeOf({ sump: 'one' }))).toContain('Sump pump by season');
+    expect(says(homeOf({ sump: 'one' }))).toContain('sump-any-day');
   });
 });

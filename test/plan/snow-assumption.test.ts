@@ -3,6 +3,7 @@ import interview from '#compiled/questions.js';
 import type { Answers } from '../../src/interview/answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { weatherAssumptions } from '../../src/plan/sureness/weather-assumptions';
+import { sayAssumption } from '../../src/words/en/sureness/say-assumption';
 
 const answers: Answers = {
   'home-zip': '55401',
@@ -16,16 +17,16 @@ const answers: Answers = {
 
 const snow = (changed: Answers = {}) =>
   weatherAssumptions(homeFromAnswers(interview, { ...answers, ...changed }, '2026-11-25')).find(
-    ({ says }) => says === 'Snow on the panels',
+    ({ code }) => code === 'snow-on-panels',
   );
 
 describe('that snow goes by cold and slope alone', () => {
   test('is said with its share where a winter is planned for under a cold sky', () => {
     // Minneapolis: the coldest month at about -10 C loses the most, 0.35 x cos^2 of a slope of 6 in 12 (26.6 degrees) = 0.28.
-    const share = Number(/up to (\d+) %/.exec(snow()!.assumed)![1]);
+    const share = Number(/up to (\d+) %/.exec(sayAssumption(snow()!).assumed)![1]);
     expect(share).toBeGreaterThan(22);
     expect(share).toBeLessThanOrEqual(28);
-    expect(snow()!.because).toMatch(/do not know how much snow falls/);
+    expect(sayAssumption(snow()!).because).toMatch(/do not know how much snow falls/);
   });
 
   test('is not said where it is warm, in summer, or without a roof for panels', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { english } from '../../src/words/en';
+import { sayDecides } from '../../src/words/en/sureness/say-decides';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf } from '../households/read-household';
 import { says } from '../says';
@@ -25,7 +26,8 @@ describe('a home that told nothing', () => {
       'engine-place',
       'battery-place',
     ]);
-    for (const one of empty.undecided) expect(text).toContain(`${one.says}. ${one.decides}.`);
+    for (const one of empty.undecided)
+      expect(text).toContain(`${one.says}. ${sayDecides[one.question]}.`);
   });
 
   test('reads at most 15 cautions, what kills any home among them', () => {
@@ -66,7 +68,7 @@ describe('a short talk', () => {
     expect(plan.draftBecause).toContainEqual(
       expect.objectContaining({
         id: 'never-asked',
-        says: expect.stringContaining('Place for a battery'),
+        questions: expect.arrayContaining([expect.objectContaining({ question: 'battery-place' })]),
       }),
     );
     expect(frozenPlan(full, '2026-11-25', 3).state).toBe('complete');

@@ -92,8 +92,5 @@ const copied = ({ told }: Plan['nextSteps'][number], words: Words) =>
 function draftLines(plan: Plan, words: Words): string[] {
   return plan.draftBecause.length === 0
     ? []
-    : titledList(
-        `## ${words.household.headings.draft}`,
-        plan.draftBecause.map((why) => why.says),
-      );
+    : titledList(`## ${words.household.headings.draft}`, plan.draftBecause.map(words.draftReason));
 }

@@ -31,8 +31,9 @@ export function planData(plan: Plan, words: Words): PlanData {
     seed: plan.seed,
     weatherYears: plan.weatherYears,
     state: plan.state,
-    draftBecause: plan.draftBecause.map((why) => why.says),
-    undecided: plan.undecided.map((one) => ({ ...one })),
+    draftBecause: plan.draftBecause.map(words.draftReason),
+    draftCodes: plan.draftBecause.map((why) => why.id),
+    undecided: plan.undecided.map((one) => ({ ...one, decides: words.decides[one.question] })),
     job: jobData(plan, words),
     jobTold: plan.jobTold,
     place: {
@@ -96,10 +97,20 @@ export function planData(plan: Plan, words: Words): PlanData {
       code: decides?.code ?? 'caution',
       decides: decides === null ? 'a caution waits for it' : words.whyNow(decides),
     })),
-    assumptions: plan.assumptions.map((a) => ({ ...a })),
+    assumptions: plan.assumptions.map((one) => assumptionData(one, words)),
     nextSteps: plan.nextSteps.map((s) => ({ ...s })),
     sources: [...plan.sources],
   };
+}
+
+function assumptionData(
+  one: Plan['assumptions'][number],
+  words: Words,
+): PlanData['assumptions'][number] {
+  const { says, assumed, because } = words.assumption(one);
+  const { question, code, asked } = one;
+  const ask = one.code === 'open-answer' ? { ask: one.ask } : {};
+  return { question, code, says, ...ask, assumed, because, asked };
 }
 
 /** Only a plan made while a danger is told has it. */

@@ -37,6 +37,7 @@ export const planSchema = z.strictObject({
   weatherYears: z.number().int(),
   state: z.enum(['draft', 'complete']),
   draftBecause: lines,
+  draftCodes: lines.describe('The same as codes, in the same order.'),
   undecided: z
     .array(z.strictObject({ question: z.string(), says: z.string(), decides: z.string() }))
     .describe('Questions never asked without which nothing is advised.'),
@@ -126,6 +127,9 @@ export const planSchema = z.strictObject({
   assumptions: z.array(
     z.strictObject({
       question: z.string(),
+      code: z
+        .string()
+        .describe('An open answer, or what was taken of the weather that no question asks.'),
       says: z.string(),
       ask: z.string().optional(),
       assumed: z.string(),

@@ -20,7 +20,9 @@ const FIND_OUT = 3;
 /** The sheet for the household itself: the job, the purchase, what it brings and does not, and who does what next. */
 export function familySheet(plan: Plan, words: Words): Sheet {
   const its = words.sheets.family;
-  const draft = words.sheets.shared.draftLine(plan.draftBecause.map((why) => why.short).join('; '));
+  const draft = words.sheets.shared.draftLine(
+    plan.draftBecause.map(words.draftReasonShort).join('; '),
+  );
   const standing = `${words.sheets.shared.asOf(plan.asOf)} ${words.sheets.shared.notADesign}`;
   return {
     id: 'family',

@@ -73,8 +73,10 @@ function byQuestion({ assumptions }: Of, cautions: readonly Finding[]) {
   const settle = new Map<string, ToSettle>();
   const unsettled: Finding[] = [];
   for (const caution of cautions) {
-    const open = assumptions.find((one) => one.question === caution.asks);
-    if (open?.ask === undefined) unsettled.push(caution);
+    const open = assumptions.find(
+      (one) => one.code === 'open-answer' && one.question === caution.asks,
+    );
+    if (open?.code !== 'open-answer') unsettled.push(caution);
     else if (!settle.has(open.question))
       settle.set(open.question, { says: open.says, ask: open.ask, gravest: caution });
   }

@@ -1,18 +1,22 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../../home/home';
 import type { Interview } from '../../interview/question';
-import { weatherAssumptions } from './weather-assumptions';
-import { sayAssumed } from './worth-finding-out';
+import { sayAnswer } from '../../interview/say-answer';
+import { type WeatherAssumption, weatherAssumptions } from './weather-assumptions';
 
-/** What we took for an answer that was "not sure" or never given, and why. */
-export interface Assumption {
-  readonly question: string;
+/** What we took for an answer that was "not sure" or never given, in the words of its question. */
+export interface OpenAnswer {
+  readonly code: 'open-answer';
+  readonly question: QuestionId;
   readonly says: string;
-  /** The question as it is asked; missing where it is none of the interview. */
-  readonly ask?: string;
-  readonly assumed: string;
+  readonly ask: string;
+  /** Null: left open. */
+  readonly assumed: string | null;
   readonly because: string;
   readonly asked: boolean;
 }
+
+export type Assumption = OpenAnswer | WeatherAssumption;
 
 /** Every assumption the plan rests on, in asking order; those about the weather last. */
 export function assumptionsOf(
@@ -24,10 +28,11 @@ export function assumptionsOf(
   const open = interview.questions
     .filter((q) => unknown.has(q.id) && q.id !== 'home-name')
     .map((q) => ({
-      question: q.id,
+      code: 'open-answer' as const,
+      question: q.id as QuestionId,
       says: q.says,
       ask: q.ask,
-      assumed: sayAssumed(q),
+      assumed: q.unsure.assume === null ? null : sayAnswer(q, q.unsure.assume),
       because: q.unsure.because,
       asked: answered.has(q.id),
     }));

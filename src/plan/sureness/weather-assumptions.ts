@@ -1,12 +1,23 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../../home/home';
+import type { LoadId } from '../../home/loads/load-id';
 import { panelTraits, roofOf } from '../../home/solar/roof';
-import type { Assumption } from './assumptions';
+
+/** What is taken for granted of how a load goes with the weather. */
+export type WeatherByLoad = 'well-same-all-year' | 'sump-any-day' | 'heat-pump-one-speed';
+
+/** What nobody told of the weather; no question of the interview asks for it. */
+export type WeatherAssumption = { readonly question: QuestionId; readonly asked: false } & (
+  | { readonly code: WeatherByLoad }
+  /** `mostShare`: of the sun of a winter month that snow keeps out, 0 to 1. */
+  | { readonly code: 'snow-on-panels'; readonly mostShare: number }
+);
 
 /** What we take for granted of how loads go with the weather, where the home has such a load. */
-export function weatherAssumptions(home: Home): Assumption[] {
+export function weatherAssumptions(home: Home): WeatherAssumption[] {
   const byLoad = lines
     .filter(({ of }) => home.loads.some((load) => of.includes(load.id)))
-    .map(({ of: _, ...line }) => ({ ...line, asked: false }));
+    .map(({ code, question }) => ({ code, question, asked: false as const }));
   return [...byLoad, ...snowOnPanels(home)];
 }
 
@@ -14,44 +25,17 @@ export function weatherAssumptions(home: Home): Assumption[] {
 const LITTLE_SNOW_SHARE = 0.05;
 
 /** Snow on the roof goes by temperature and tilt alone; said where a winter is planned for that loses much by it. */
-function snowOnPanels({ facts, goalSeasons, site }: Home): Assumption[] {
+function snowOnPanels({ facts, goalSeasons, site }: Home): WeatherAssumption[] {
   const roof = roofOf(facts);
   if (roof === null || !goalSeasons.includes('winter')) return [];
   const byMonth = panelTraits(roof, site.place.climate.meanC).snowLossByMonth ?? [];
-  const most = Math.max(0, ...byMonth);
-  if (most < LITTLE_SNOW_SHARE) return [];
-  return [
-    {
-      question: 'roof-face',
-      says: 'Snow on the panels',
-      assumed: `it keeps out up to ${Math.round(100 * most)} % of the sun of a winter month`,
-      because:
-        'We go by cold and by the slope alone and do not know how much snow falls: after a big snowfall a roof may give nothing for a week, and where it is cold and dry it gives more',
-      asked: false,
-    },
-  ];
+  const mostShare = Math.max(0, ...byMonth);
+  if (mostShare < LITTLE_SNOW_SHARE) return [];
+  return [{ code: 'snow-on-panels', mostShare, question: 'roof-face', asked: false }];
 }
 
-const lines = [
-  {
-    of: ['well'],
-    question: 'water-source',
-    says: 'Water pump by season',
-    assumed: 'the same every day of the year',
-    because: 'Water for a garden or animals in hot weather was not told, and comes on top',
-  },
-  {
-    of: ['sump'],
-    question: 'sump',
-    says: 'Sump pump by season',
-    assumed: 'any day may be a storm',
-    because: 'The drawn weather has no rain, so wet weeks cannot be told from dry ones',
-  },
-  {
-    of: ['heat-pump', 'mini-split'],
-    question: 'heat-main',
-    says: 'Heat pump in the cold',
-    assumed: 'it gives less heat for a kWh the colder it is, as usual one-speed machines do',
-    because: 'A machine made for cold places does better (NREL/TP-5500-56354; frost is left out)',
-  },
+const lines: readonly { of: readonly LoadId[]; code: WeatherByLoad; question: QuestionId }[] = [
+  { of: ['well'], code: 'well-same-all-year', question: 'water-source' },
+  { of: ['sump'], code: 'sump-any-day', question: 'sump' },
+  { of: ['heat-pump', 'mini-split'], code: 'heat-pump-one-speed', question: 'heat-main' },
 ];

@@ -1,13 +1,21 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../../home/home';
 import type { Interview, Question } from '../../interview/question';
 import type { Contradiction } from '../contradictions/contradiction';
 
-/** Why a plan stays a draft: decided by its id, said by its words, in whole and in short for the first page. */
-export interface DraftReason {
-  readonly id: 'to-settle' | 'life-unknown' | 'no-second-way' | 'open-answers' | 'never-asked';
+/** A question that keeps a plan a draft, in its own words: a title alone tells nobody what is missing. */
+export interface OpenQuestion {
+  readonly question: QuestionId;
   readonly says: string;
-  readonly short: string;
+  readonly ask: string;
 }
+
+/** Why a plan stays a draft. */
+export type DraftReason =
+  /** Pairs of answers that do not fit together. */
+  | { readonly id: 'to-settle'; readonly pairs: number }
+  | { readonly id: 'life-unknown' | 'no-second-way' }
+  | { readonly id: 'open-answers' | 'never-asked'; readonly questions: readonly OpenQuestion[] };
 
 /** Asked of everybody at the start; no plan rests on them. */
 const never: readonly string[] = ['home-name', 'now-danger'];
@@ -29,40 +37,11 @@ export function whyDraft(
   ];
 }
 
-function settle(count: number): DraftReason[] {
-  if (count === 0) return [];
-  const says =
-    count === 1
-      ? 'two answers do not fit together'
-      : `${count} pairs of answers do not fit together`;
-  return [
-    {
-      id: 'to-settle',
-      says: `${says}, and the plan rests on them: settle this first`,
-      short: says,
-    },
-  ];
-}
+const settle = (pairs: number): DraftReason[] => (pairs === 0 ? [] : [{ id: 'to-settle', pairs }]);
 
 function lifeReasons(home: Home): DraftReason[] {
-  const reason = (id: 'life-unknown' | 'no-second-way', says: string, short: string) => [
-    { id, says, short },
-  ];
-  if (home.lifeSupport === 'unknown') {
-    return reason(
-      'life-unknown',
-      'it is not known whether somebody here depends on a powered medical device',
-      'not known whether somebody here depends on a powered device',
-    );
-  }
-  if (home.lifeSupport === 'yes' && !hasSecondWay(home)) {
-    return reason(
-      'no-second-way',
-      'somebody depends on power to live, and no tested second way is agreed with the clinician and supplier',
-      'no tested second way for the device somebody lives by',
-    );
-  }
-  return [];
+  if (home.lifeSupport === 'unknown') return [{ id: 'life-unknown' }];
+  return home.lifeSupport === 'yes' && !hasSecondWay(home) ? [{ id: 'no-second-way' }] : [];
 }
 
 function openAnswers({ facts }: Home, interview: Interview): DraftReason[] {
@@ -71,15 +50,8 @@ function openAnswers({ facts }: Home, interview: Interview): DraftReason[] {
     .filter(
       ({ id }) => interview.mattersMost.includes(id) && unknown.has(id) && !never.includes(id),
     )
-    .map(inWords);
-  if (open.length === 0) return [];
-  return [
-    {
-      id: 'open-answers',
-      says: `these answers are still open: ${open.join('; ')}`,
-      short: `${open.length} ${open.length === 1 ? 'answer is' : 'answers are'} still open`,
-    },
-  ];
+    .map(inOwnWords);
+  return open.length === 0 ? [] : [{ id: 'open-answers', questions: open }];
 }
 
 /** Safety questions that apply and were never put, as after a short talk; those that matter most stand among the open ones. */
@@ -89,20 +61,15 @@ function neverAsked({ facts }: Home, interview: Interview): DraftReason[] {
   const unasked = interview.questions
     .filter((q) => q.safety === true && applies.has(q.id) && !met.has(q.id))
     .filter((q) => !interview.mattersMost.includes(q.id))
-    .map(inWords);
-  if (unasked.length === 0) return [];
-  const count = unasked.length;
-  return [
-    {
-      id: 'never-asked',
-      says: `questions about safety that apply here were never asked: ${unasked.join('; ')}`,
-      short: `${count} ${count === 1 ? 'question about safety was' : 'questions about safety were'} never asked`,
-    },
-  ];
+    .map(inOwnWords);
+  return unasked.length === 0 ? [] : [{ id: 'never-asked', questions: unasked }];
 }
 
-/** Its title, and what is asked: a title alone tells nobody what is missing. */
-const inWords = ({ says, ask }: Question) => `${says} (${ask})`;
+const inOwnWords = ({ id, says, ask }: Question): OpenQuestion => ({
+  question: id as QuestionId,
+  says,
+  ask,
+});
 
 function hasSecondWay({ facts }: Home): boolean {
   const ways = facts.has(

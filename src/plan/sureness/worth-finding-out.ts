@@ -5,8 +5,7 @@ import { likeliestFirst } from '../../advice/likeliest-first';
 import { type WhyNow, whyNow } from '../../advice/why-now';
 import type { Home } from '../../home/home';
 import type { Answers } from '../../interview/answers';
-import type { Interview, Question } from '../../interview/question';
-import { sayAnswer } from '../../interview/say-answer';
+import type { Interview } from '../../interview/question';
 import type { RouteKind } from '../../kinds/route-kind';
 import type { Route } from '../../routes/route';
 import { onlyUnknown } from '../../routes/stop';
@@ -99,10 +98,4 @@ function decidesOf(
   if (why.code === 'closes-route' && why.route !== advice.route.kind) return others;
   if (why.code === 'turns-route' && why.from !== advice.route.kind) return others;
   return why;
-}
-
-/** What was assumed for an open question, in words. */
-export function sayAssumed(question: Question): string {
-  const { assume } = question.unsure;
-  return assume === null ? 'left open' : sayAnswer(question, assume);
 }

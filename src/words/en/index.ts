@@ -34,6 +34,9 @@ import { sayWhyAdvised } from './say-why-advised';
 import { sayWhyNow } from './say-why-now';
 import { sentenceCase } from './sentence-case';
 import { sheets } from './sheets';
+import { sayAssumption } from './sureness/say-assumption';
+import { sayDecides } from './sureness/say-decides';
+import { sayDraftReason, sayDraftReasonShort } from './sureness/say-draft-reason';
 import { sayNoHeatAtNight } from './will-not-do/say-no-heat-at-night';
 import { sayWillNot } from './will-not-do/say-will-not';
 
@@ -83,4 +86,8 @@ export const english = {
   whoMay: sayWhoMay,
   whyAdvised: sayWhyAdvised,
   whyNow: sayWhyNow,
+  draftReason: sayDraftReason,
+  draftReasonShort: sayDraftReasonShort,
+  assumption: sayAssumption,
+  decides: sayDecides,
 };

@@ -52,6 +52,7 @@ describe('the cautions of a home with hardly an answer', () => {
     for (const caution of plan.cautions.filter((one) => one.careful)) {
       if (whole.includes(says(caution))) continue;
       const asked = plan.assumptions.find((one) => one.question === caution.asks)!;
+      if (asked.code !== 'open-answer') throw new Error(`${caution.id} asks nothing`);
       expect(settle, caution.id).toContain(`- ${asked.says}: ${asked.ask}`);
     }
   });

@@ -39,7 +39,7 @@ export const deadlyWhole: Held = ({ plan, text }) => {
   const thin = plan.undecided.length > 0;
   const asked = ({ asks }: (typeof own)[number]) => {
     const open = assumptions.find((one) => one.question === asks);
-    return open?.ask !== undefined && text.includes(open.ask);
+    return open?.code === 'open-answer' && text.includes(open.ask);
   };
   const brought = new Set(own.filter(({ id }) => !without.has(id)).map((one) => one.id));
   const missing = [...own, ...beside]

@@ -21,7 +21,7 @@ export function frontPage(plan: Plan, words: Words): string[] {
     `# ${say.title(plan.name)}`,
     ...danger(plan, words),
     say.standing(plan.asOf),
-    ...(plan.state === 'draft' ? [say.draft(plan.draftBecause.map((why) => why.short))] : []),
+    ...(plan.state === 'draft' ? [say.draft(plan.draftBecause.map(words.draftReasonShort))] : []),
     bullets(frontLines(plan, words)),
     say.hurtsMost,
     bullets(frontCautions(plan).map((one) => words.firstSentences(sayRule(words.rules, one)))),

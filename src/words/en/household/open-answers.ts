@@ -1,6 +1,7 @@
 import type { Plan } from '../../../plan/plan';
 import { sayContradiction } from '../contradictions/say-contradiction';
 import { sayWhyNow } from '../say-why-now';
+import { sayAssumption } from '../sureness/say-assumption';
 
 /** Answers that do not fit together, that are worth finding out, and what was taken instead. */
 export const openAnswers = {
@@ -19,7 +20,9 @@ export const openAnswers = {
     'What stands under "Settle these first". Beyond that, nothing that would change this plan much.',
   nothingToFindOut: 'Nothing that would change this plan much.',
   assumedTitle: 'What we assumed',
-  assumed: ({ says, assumed, because }: Plan['assumptions'][number]) =>
-    `${says}: ${assumed}. ${because}${/[.!?]$/.test(because) ? '' : '.'}`,
+  assumed(one: Plan['assumptions'][number]): string {
+    const { says, assumed, because } = sayAssumption(one);
+    return `${says}: ${assumed}. ${because}${/[.!?]$/.test(because) ? '' : '.'}`;
+  },
   nothingAssumed: 'Nothing: every question that applies was answered.',
 };

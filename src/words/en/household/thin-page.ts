@@ -1,10 +1,13 @@
+import type { Undecided } from '../../../plan/sureness/floor-of-answers';
 import { formatQuantity } from '../../../quantity/format-quantity';
+
+import { sayDecides } from '../sureness/say-decides';
 
 /** The page of a home that has told too little. */
 export const thinPage = {
   draft: 'DRAFT: too little is answered to advise anything yet, so this page names nothing to buy.',
   theseDecide: 'These answers decide',
-  decides: ({ says, decides }: { says: string; decides: string }) => `${says}. ${decides}.`,
+  decides: ({ question, says }: Undecided) => `${says}. ${sayDecides[question]}.`,
   already: 'What can be said already',
   goalNotTold: (countedHours: number) =>
     `How long was not told: until it is, we count ${formatQuantity(countedHours, 'h')}.`,
