@@ -11,6 +11,8 @@ import { type Resolved, resolve } from '../interview/resolve';
 import { type RouteKind, routeKinds } from '../kinds/route-kind';
 import { sizedKind } from '../routes/all-routes';
 import type { Route } from '../routes/route';
+import type { SizedKind } from '../routes/sized';
+import type { SizeKind } from './list/source';
 import { type PlainAdvice, plainAdvice } from './plain-advice';
 import { remembered } from './remembered';
 
@@ -22,6 +24,10 @@ export interface Trial {
   readonly home: Home;
   readonly routes: readonly Route[];
   readonly advice: PlainAdvice;
+  /** What the whole list is made from, where it is wanted. */
+  readonly kinds: readonly SizedKind[];
+  readonly drawn: SyntheticYears;
+  readonly size: SizeKind;
 }
 
 /**
@@ -39,13 +45,15 @@ export function trials(
   const homeOf = remembered((known) => buildHome(new Facts(known), widths, asOf, siteAt(known)));
   const drawnAt = drawnOnce(years);
   const roofAt = remembered((known) => roofOf(new Facts(known)));
-  const routesOf = sizers(widths);
+  const kindsOf = sizers(widths);
+  const size: SizeKind = (kind, home, drawn) => sizedKind(kind, home, drawn, widths);
   const trialOf = remembered((known): Trial => {
     const core = homeOf(known);
     const drawn = drawnAt(core, roofAt(known), known);
-    const routes = routesOf(core, drawn, known);
+    const kinds = kindsOf(core, drawn, known);
+    const routes = kinds.map(({ route }) => route);
     const home = { ...core, facts: new Facts(known) };
-    return { home, routes, advice: plainAdvice(home, routes) };
+    return { home, routes, advice: plainAdvice(home, routes), kinds, drawn, size };
   });
   return (answers) => trialOf(resolve(interview.questions, answers, 'assume'));
 }
@@ -86,20 +94,19 @@ function drawnOnce(years: number) {
 
 /** Each kind of route, remembered by the home and the roof it is sized for and by the answers it asks for besides. */
 function sizers(widths: Widths) {
-  type Size = (drawn: SyntheticYears, known: Resolved) => Route | null;
+  type Size = (drawn: SyntheticYears, known: Resolved) => SizedKind | null;
   const kept = new WeakMap<Home, Map<Roof | null, Map<RouteKind, Size>>>();
   const sizerOf = (core: Home, kind: RouteKind): Size => {
     let drawn: SyntheticYears;
-    const size = remembered((known) => {
-      const sized = sizedKind(kind, { ...core, facts: new Facts(known) }, drawn, widths);
-      return sized?.route ?? null;
-    });
+    const size = remembered((known) =>
+      sizedKind(kind, { ...core, facts: new Facts(known) }, drawn, widths),
+    );
     return (on, known) => {
       drawn = on;
       return size(known);
     };
   };
-  return (core: Home, drawn: SyntheticYears, known: Resolved): Route[] => {
+  return (core: Home, drawn: SyntheticYears, known: Resolved): SizedKind[] => {
     const byRoof = kept.get(core) ?? new Map<Roof | null, Map<RouteKind, Size>>();
     kept.set(core, byRoof);
     const byKind =

@@ -1,4 +1,5 @@
 import interview from '#compiled/questions.js';
+import { liveRoute } from '../../src/advice/live-advice';
 import { type Trial, trials } from '../../src/advice/trial';
 import type { Answers } from '../../src/interview/answers';
 import { completeHome } from '../complete-home';
@@ -16,6 +17,7 @@ export function benchQuestions(): string[] {
     'home           file  first  right  right+price  enough  safety  jumps   ms50   ms95',
   ];
   const all: number[] = [];
+  const live: number[] = [];
   const hundred = trials(interview, AS_OF, 100);
   let alike = 0;
   for (const [name, home] of talkHomes('test')) {
@@ -25,6 +27,7 @@ export function benchQuestions(): string[] {
     const kindAt = settledAt(turns, (answers) => sameKind(bank.trialOf(answers), whole));
     const priceAt = settledAt(turns, (answers) => samePrice(bank.trialOf(answers), whole));
     if (sameKind(hundred(home), whole)) alike += 1;
+    live.push(...turns.map(({ before }) => liveMs(bank.trialOf(before))));
     const ms = turns.map((turn) => turn.ms).sort((a, b) => a - b);
     all.push(...ms);
     lines.push(
@@ -47,12 +50,28 @@ export function benchQuestions(): string[] {
   all.sort((a, b) => a - b);
   lines.push(
     `next question, processor time: 95 of 100 within ${all[Math.floor(0.95 * (all.length - 1))]!.toFixed(0)} ms`,
+    `live advice, processor time: ${middle(live).toFixed(1)} ms in the middle (8 at most)`,
     `five drawn years advise the kind of route that a hundred do: ${alike} of ${talkHomes('test').size} homes`,
     randomHomes(),
   );
   return lines;
 }
 
+/** The whole list of a trial that is made already, once, ms. */
+function liveMs(trial: Trial): number {
+  const start = process.cpuUsage();
+  liveRoute(trial);
+  const { user, system } = process.cpuUsage(start);
+  return (user + system) / 1000;
+}
+
+/** Those that were remembered cost nothing and are left out. */
+function middle(all: readonly number[]): number {
+  const worked = all.filter((ms) => ms > REMEMBERED_MS).sort((a, b) => a - b);
+  return worked[Math.floor((worked.length - 1) / 2)] ?? 0;
+}
+
+const REMEMBERED_MS = 0.3;
 const RANDOM_HOMES = 10;
 
 /** Homes made up by chance that know everything: the advice once enough is told, against that of the whole file. */

@@ -1,4 +1,5 @@
 import type { QuestionId } from '#compiled/question-ids.js';
+import { liveRoute } from '../../advice/live-advice';
 import type { Trial } from '../../advice/trial';
 import type { Home } from '../../home/home';
 import { isSource } from '../../kinds/ask-traits';
@@ -38,10 +39,11 @@ export interface GlanceRoute {
 }
 
 /** A quick look at the plan, from a trial of the answers on a few drawn years. */
-export function glanceOf({ home, advice }: Trial): Glance {
+export function glanceOf(trial: Trial): Glance {
+  const { home } = trial;
   const { goalHours, lifeSupport } = home;
   const missing = missingForAdvice(home);
-  const route = missing.length > 0 ? null : glanceRoute(home, advice.route);
+  const route = missing.length > 0 ? null : glanceRoute(home, liveRoute(trial));
   return { missing, route, nearTown: nearTown(home), goalHours, lifeSupport };
 }
 

@@ -8,6 +8,7 @@ import { keys } from './keys';
 import { kills } from './kills';
 import { lists } from './lists';
 import { moves } from './moves';
+import { pane } from './pane';
 
 /** Every part by the name it is asked for with `--part`, in the order a whole run takes. */
 export const parts: Readonly<Record<string, Part>> = {
@@ -20,4 +21,5 @@ export const parts: Readonly<Record<string, Part>> = {
   interviews,
   lists,
   moves,
+  pane,
 };
