@@ -94,14 +94,19 @@ export function fuelUse(wish: FuelWish): FuelUse {
   };
 }
 
-/** What the generator gets of a tank before it is empty: contents x its burn / all that burns from it. */
+/**
+ * What the generator gets of a tank before it is empty: contents x its burn / all that burns from it. The ends go with the
+ * burn that they meet, for hours are counted from both: least in the tank and most burned. A thirsty generator gets the
+ * larger share of a tank, so an end may come to the wrong side of the likely value; it is moved to it, the careful way for the low end.
+ */
 function shareOfTank(tank: Figure, generator: Figure, beside: Figure): Figure {
   const share = (gallons: number, own: number, other: number) =>
     own + other > 0 ? (gallons * own) / (own + other) : gallons;
+  const value = share(tank.value, generator.value, beside.value);
   return figure({
-    value: share(tank.value, generator.value, beside.value),
-    low: share(tank.low, generator.high, beside.high),
-    high: share(tank.high, generator.low, beside.low),
+    value,
+    low: Math.min(value, share(tank.low, generator.high, beside.high)),
+    high: Math.max(value, share(tank.high, generator.low, beside.low)),
     unit: tank.unit,
     name: 'fuel at hand',
     source: formula('contents of the tank x own burn / all that burns from it', [
