@@ -25,11 +25,16 @@ export function homesHere(folder: string): HomeHere[] {
   return homesIn(folder, interview).map(
     ({ name, file, answers, hasTariff, hasPlan, changedAt }) => {
       const context = { interview: besideTariff(interview, hasTariff), short: false };
+      // Danger is asked at every sitting.
+      const open = stillOpen(context, answers ?? {}).filter(
+        ({ id }) => id !== interview.dangers.question,
+      );
       return {
         name,
         file,
         answered: answers === null ? null : Object.keys(answers).length,
-        open: answers === null ? 0 : stillOpen(context, answers).length,
+        toFirstPlan: open.filter(({ id }) => interview.opening.includes(id)).length,
+        isWhole: open.length === 0,
         hasPlan,
         street: streetWords(interview, answers ?? {}, hasTariff),
         changedAt,

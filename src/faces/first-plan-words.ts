@@ -10,14 +10,12 @@ export function firstPlanWords(context: Context, state: State, draft: ShownDraft
   return [...glanceWords(draft.glance), ...draft.lines, ...leftToAsk(context, state)];
 }
 
+/** What follows, in words: most of what is open is never asked, so its number would only frighten. */
 function leftToAsk(context: Context, { answers }: State): string[] {
-  const { opening } = context.interview;
   const open = stillOpen({ ...context, short: false }, answers);
-  const left = open.filter(({ id }) => !opening.includes(id)).length;
-  if (left === 0) return [];
-  const safety = open.filter((question) => question.safety === true).length;
-  const some = safety === 0 ? '' : `, ${safety} of them about safety`;
-  return [
-    `About ${left} questions are still open${some}. Where nobody knows, the plan takes the careful side.`,
-  ];
+  if (open.length === 0) return [];
+  const careful = 'Not everything is told. Where nobody knows, the plan takes the careful side.';
+  return context.short
+    ? [careful]
+    : [`${careful} If you go on, we ask only what could still change it.`];
 }

@@ -4,8 +4,10 @@ export interface HomeHere {
   readonly file: string;
   /** Null where the file cannot be read. */
   readonly answered: number | null;
-  /** Questions still open, judged as if each were answered "not sure". */
-  readonly open: number;
+  /** Questions until a first plan stands, judged as if each were answered "not sure". */
+  readonly toFirstPlan: number;
+  /** Nothing at all is left to ask. */
+  readonly isWhole: boolean;
   readonly hasPlan: boolean;
   /** Short names of what another home of its street can take over; empty where nothing of it is told. */
   readonly street: readonly string[];
@@ -60,13 +62,15 @@ function listed(names: readonly string[]): string {
   return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
 }
 
-/** "kim: 34 answers, about 40 questions left". */
-export function sayHome({ name, answered, open, hasPlan }: HomeHere): string {
+/** "kim: 4 answers, about 9 more to a first plan". What may come after it nobody can count before it is looked. */
+export function sayHome({ name, answered, toFirstPlan, isWhole, hasPlan }: HomeHere): string {
   if (answered === null) return `${name}: this file has a fault; "lampkeeper check" says where`;
   const count = `${answered} ${answered === 1 ? 'answer' : 'answers'}`;
   const left =
-    open === 0
-      ? 'nothing left to ask'
-      : `about ${open} ${open === 1 ? 'question' : 'questions'} left`;
+    toFirstPlan > 0
+      ? `about ${toFirstPlan} more to a first plan`
+      : isWhole
+        ? 'nothing left to ask'
+        : 'enough for a first plan';
   return `${name}: ${count}, ${left}${hasPlan ? '; its plan is written' : ''}`;
 }

@@ -228,7 +228,7 @@ describe('several numbers', () => {
   test('are typed in one line; a wrong line is said again so that it can be mended', async () => {
     const { state, printed } = await say(['3', 'kim', '10 20', '10, 20, 30'], () => null, only);
     expect(printed).toContain('Type 3 numbers, in kilowatt-hours (kWh), with spaces or commas');
-    expect(printed).toContain('Error: We read 2 numbers and need 3.');
+    expect(printed).toContain('Error: For "Use by month" we read 2 numbers and need 3.');
     expect(printed).toContain('You typed: 10 20');
     expect(state.answers.months).toEqual([10, 20, 30]);
   });

@@ -40,7 +40,7 @@ describe('after the opening', () => {
     const state = found(waiting, ask('home-zip'));
     expect(state).toMatchObject({ view: 'ask', at: 'home-zip' });
     expect(whyNowWords(state)).toEqual(['Why now: it decides whether there is a pump.']);
-    expect(leftWords(context, state)).toBe('about 2 more');
+    expect(leftWords(context, state)).toBe('a few more');
   });
 
   test('while it is looked for no key answers, and Esc, Ctrl+S and Ctrl+C are heard', () => {
@@ -62,8 +62,15 @@ describe('after the opening', () => {
   test('the count falls, whatever the face counts', () => {
     const first = found(waiting, ask('home-zip', 5));
     const second = found(answer(first, '48911'), ask('goal-hours', 9));
-    expect(leftWords(context, first)).toBe('about 4 more');
-    expect(leftWords(context, second)).toBe('about 4 more');
+    expect(leftWords(context, first)).toBe('at least 4 more');
+    expect(leftWords(context, second)).toBe('at least 4 more');
+  });
+
+  test('before it is looked nothing is counted that will hardly be asked', () => {
+    const opened = { 'home-name': 'kim', 'water-source': 'well' };
+    expect(leftWords(context, begin(context, opened))).toBe('');
+    const inOpening = begin(context, {});
+    expect(leftWords(context, inOpening)).toBe('about 1 more to a first plan');
   });
 
   test('where it cannot be worked out, the written order goes on', () => {

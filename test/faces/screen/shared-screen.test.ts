@@ -177,7 +177,14 @@ test('the plan shows no name, no money and no device of the home', () => {
 });
 
 test('the list of homes hides their names', () => {
-  const home = { file: 'kim.home.yaml', answered: 4, open: 9, hasPlan: false, changedAt: 1 };
+  const home = {
+    file: 'kim.home.yaml',
+    answered: 4,
+    toFirstPlan: 9,
+    isWhole: false,
+    hasPlan: false,
+    changedAt: 1,
+  };
   const { labels } = homesChoice([{ ...home, name: 'kim', street: ['ZIP code'] }]);
   expect(labels.join()).toContain('kim');
   expect(labels.map(hide).join()).not.toContain('kim');
