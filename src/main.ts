@@ -15,6 +15,8 @@ async function run(args: Arguments): Promise<number> {
       return (await import('./commands/pictures-command')).picturesCommand(args);
     case 'compare':
       return (await import('./commands/compare-command')).compareCommand(args);
+    case 'explain':
+      return (await import('./commands/explain-command')).explainCommand(args);
     case 'form':
       return (await import('./commands/form-command')).formCommand(args);
     case 'whatif':

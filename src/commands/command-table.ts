@@ -1,4 +1,5 @@
 import { TRIED_KEYS } from '../interview/what-if/tried-keys';
+import { FIGURE_IDS } from '../plan/explain/figure-ids';
 
 /** What the value of an option is, or what a command takes: completion and help go by it. */
 export type Takes = 'home' | 'file' | 'folder' | 'day' | 'choice' | 'words' | 'nothing';
@@ -105,6 +106,18 @@ export const commandTable = {
       ['check kim.home.yaml', 'every fault with line, column and remedy'],
       ['check kim --json', 'the same as data'],
       ['check kim --private', 'write kim-to-share.home.yaml without what is private'],
+    ],
+  },
+  explain: {
+    operands: 'HOME [FIGURE]',
+    takes: 'home',
+    choices: FIGURE_IDS,
+    says: 'show how a figure of a plan was worked out, back to your answers',
+    more: 'Without a figure it lists those that the plan has. Each line can be done again by hand with the numbers in it; what is not worked out further names your answer, or the table and its source.',
+    options: ['tariff', 'as-of'],
+    examples: [
+      ['explain kim', 'the figures that can be explained'],
+      ['explain kim price', 'what the price is made of'],
     ],
   },
   form: {

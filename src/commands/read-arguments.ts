@@ -56,7 +56,10 @@ export function readArguments(argv: readonly string[]): Arguments | { readonly w
   const given = Object.keys(values) as OptionName[];
   const strange = given.find((name) => !optionsOf(command).includes(name));
   if (strange !== undefined) return { wrong: belongsElsewhere(strange, command) };
-  const rest = commandRow(command).takes === 'home' ? named.map(homeFile) : named;
+  const { takes, choices } = commandRow(command);
+  // In "HOME [FIGURE]" the second word is one of a few, and no home.
+  const homes = takes !== 'home' ? 0 : choices === undefined ? named.length : 1;
+  const rest = named.map((word, i) => (i < homes ? homeFile(word) : word));
   const noHere = command === 'interview' ? rest.find((word) => !/\.ya?ml$/i.test(word)) : undefined;
   // A command misspelt is a command misspelt, whatever help is asked for with it.
   if (noHere !== undefined) return { wrong: noHome(noHere) };

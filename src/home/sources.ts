@@ -7,10 +7,15 @@ import type { Facts } from './facts';
 export function sourceOfAnswer(facts: Facts, id: QuestionId, nameplate = false): Source {
   if (facts.told(id)) {
     return nameplate
-      ? { kind: 'nameplate', label: 'the label you read' }
-      : { kind: 'told', label: 'you told us' };
+      ? { kind: 'nameplate', label: 'the label you read', question: id }
+      : { kind: 'told', label: 'you told us', question: id };
   }
-  return { kind: 'assumed', label: 'assumed, because it is not known', cite: `answer "${id}"` };
+  return {
+    kind: 'assumed',
+    label: 'assumed, because it is not known',
+    cite: `answer "${id}"`,
+    question: id,
+  };
 }
 
 /** Source of a row of the household-load table. */

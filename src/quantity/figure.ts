@@ -1,3 +1,6 @@
+import type { Made } from './made';
+import type { StepName } from './step-name';
+
 /** Where a figure came from. `kind` is the sort of evidence, `label` the words a person reads. */
 export interface Source {
   readonly kind:
@@ -11,6 +14,8 @@ export interface Source {
   /** Published source of a table row, or the arithmetic of a formula. */
   readonly cite?: string;
   readonly from?: readonly Figure[];
+  /** The question whose answer it is, told or assumed. */
+  readonly question?: string;
 }
 
 /** A number that never travels alone: likely value, range, unit and origin. `low <= value <= high`. */
@@ -23,6 +28,10 @@ export interface Figure {
   readonly source: Source;
   /** What the figure is, in words: "running power of the furnace". */
   readonly name?: string;
+  /** The same as a code, for a figure that stands only in the steps of another. */
+  readonly is?: StepName;
+  /** The step that gave the likely value; missing where it was told, read in a table or counted. */
+  readonly made?: Made;
 }
 
 export interface FigureParts {
@@ -32,6 +41,9 @@ export interface FigureParts {
   unit: string;
   source: Source;
   name?: string;
+  is?: StepName;
+  /** The same value as a figure that knows its steps; asked for only when somebody wants to see them. */
+  as?: () => Figure;
 }
 
 /**
@@ -39,7 +51,7 @@ export interface FigureParts {
  * Throws RangeError when a part is not finite or the three are out of order: that is our own bug.
  */
 export function figure(parts: FigureParts): Figure {
-  const { value, low = value, high = value, unit, source, name } = parts;
+  const { value, low = value, high = value, unit, source, name, is, as } = parts;
   if (![value, low, high].every(Number.isFinite)) {
     throw new RangeError(`figure ${name ?? ''} must be finite: ${low} ${value} ${high} ${unit}`);
   }
@@ -48,7 +60,57 @@ export function figure(parts: FigureParts): Figure {
       `figure ${name ?? ''} out of order: ${low} <= ${value} <= ${high} ${unit}`,
     );
   }
-  return name === undefined
-    ? { value, low, high, unit, source }
-    : { value, low, high, unit, source, name };
+  const plain: Figure = {
+    value,
+    low,
+    high,
+    unit,
+    source,
+    ...(name !== undefined && { name }),
+    ...(is !== undefined && { is }),
+  };
+  return as === undefined ? plain : new WorkedOut(plain, () => sameValue(plain, as()));
+}
+
+/**
+ * A figure that knows the step it came from. The step is no property of its own: a copy that changes the value loses
+ * it, so that no figure can carry the arithmetic of another.
+ */
+export class WorkedOut implements Figure {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly unit: string;
+  readonly source: Source;
+  declare readonly name?: string;
+  declare readonly is?: StepName;
+  readonly #made: () => Made | undefined;
+
+  constructor(of: Figure, made: () => Made | undefined) {
+    this.value = of.value;
+    this.low = of.low;
+    this.high = of.high;
+    this.unit = of.unit;
+    this.source = of.source;
+    if (of.name !== undefined) this.name = of.name;
+    if (of.is !== undefined) this.is = of.is;
+    this.#made = made;
+  }
+
+  get made(): Made | undefined {
+    return this.#made();
+  }
+}
+
+/** Share of a value by which two ways of working it out may differ: rounding of binary numbers. */
+const SAME = 1e-9;
+
+/** The step of a figure told apart, refused where it gives another value: that is our own bug. */
+function sameValue(of: Figure, steps: Figure): Made | undefined {
+  if (Math.abs(steps.value - of.value) > SAME * Math.max(1, Math.abs(of.value))) {
+    throw new RangeError(
+      `steps of ${of.name ?? ''} give ${steps.value}, not ${of.value} ${of.unit}`,
+    );
+  }
+  return steps.made;
 }

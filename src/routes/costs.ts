@@ -1,13 +1,26 @@
 import { type Figure, figure } from '../quantity/figure';
-import { addFigures } from '../quantity/figure-arithmetic';
+import { addFigures, operand, timesFigure, worked } from '../quantity/figure-arithmetic';
 import { type EquipmentClass, equipmentCost } from '../tables/equipment-costs';
 import type { Part } from './route';
 
 /** A part priced from the table: so many units of its class. */
 export function part(equipmentClass: EquipmentClass, units = 1, name?: string): Part {
   const row = equipmentCost(equipmentClass);
-  const ends = { low: row.low * units, value: row.likely * units, high: row.high * units };
-  return priced({ name: name ?? row.name, equipmentClass, units }, ends);
+  const each = eachOf(equipmentClass);
+  const usd = units === 1 ? each : timesFigure(each, unitsOf(equipmentClass, units));
+  return priced({ name: name ?? row.name, equipmentClass, units }, usd);
+}
+
+/** The price of one unit of a class, from the table. */
+function eachOf(equipmentClass: EquipmentClass): Figure {
+  const { low, likely: value, high, name, year, source: cite } = equipmentCost(equipmentClass);
+  const source = { kind: 'table', label: `price range of ${year}`, cite } as const;
+  return figure({ low, value, high, unit: '$', name, source });
+}
+
+function unitsOf(equipmentClass: EquipmentClass, units: number): Figure {
+  const { unit } = equipmentCost(equipmentClass);
+  return operand(units, unit === 'job' ? 'count' : unit, 'size-of-part');
 }
 
 /**
@@ -18,8 +31,25 @@ export function partBySize(equipmentClass: EquipmentClass, share: number, name?:
   const row = equipmentCost(equipmentClass);
   const at = Math.min(1, Math.max(0, share));
   const value = row.low + at * (row.high - row.low);
-  const ends = { low: Math.max(row.low * 0.8, value * 0.75), value, high: value * 1.25 };
-  return priced({ name: name ?? row.name, equipmentClass, units: 1 }, ends);
+  const source = { kind: 'table', label: `price range of ${row.year}`, cite: row.source } as const;
+  const usd = figure({
+    low: Math.max(row.low * 0.8, value * 0.75),
+    value,
+    high: value * 1.25,
+    unit: '$',
+    source,
+    as: () => {
+      const least = operand(row.low, '$', 'least-of-class', source);
+      const most = operand(row.high, '$', 'most-of-class', source);
+      const apart = { unit: '$', is: 'between-least-and-most' } as const;
+      const between = worked({ by: 'difference', of: [most, least] }, apart);
+      const place = operand(at, 'count', 'place-in-class');
+      return addFigures([least, timesFigure(between, place, { is: 'at-this-size' })], {
+        unit: '$',
+      });
+    },
+  });
+  return priced({ name: name ?? row.name, equipmentClass, units: 1 }, usd);
 }
 
 /** Something the household has already, of a class whose upkeep it goes on paying. */
@@ -40,19 +70,15 @@ export function total(parts: readonly Part[]): Figure {
   );
 }
 
-function priced(
-  of: Pick<Part, 'name' | 'equipmentClass' | 'units'>,
-  ends: { low: number; value: number; high: number },
-): Part {
+function priced(of: Pick<Part, 'name' | 'equipmentClass' | 'units'>, usd: Figure): Part {
   const { year, source: cite } = equipmentCost(of.equipmentClass);
-  const round = (usd: number) => Math.round(usd / 10) * 10;
-  const costUsd = figure({
-    low: round(ends.low),
-    value: round(ends.value),
-    high: round(ends.high),
-    unit: '$',
-    name: of.name,
-    source: { kind: 'table', label: `price range of ${year}`, cite },
-  });
+  const costUsd = worked(
+    { by: 'rounded', of: [usd], to: 10 },
+    {
+      unit: '$',
+      name: of.name,
+      source: { kind: 'table', label: `price range of ${year}`, cite },
+    },
+  );
   return { ...of, year, costUsd };
 }

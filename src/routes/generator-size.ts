@@ -2,9 +2,9 @@ import { answerFigure, type Widths } from '../home/answer-figure';
 import type { Home } from '../home/home';
 import { generatorFuelDays } from '../outage/generator-fuel-days';
 import { generatorOutputKw, SMALL_GENERATOR_DERATE } from '../physics/generator-derate';
-import { fuelLine } from '../physics/generator-fuel';
+import { type FuelLine, fuelLine } from '../physics/generator-fuel';
 import { type Figure, figure } from '../quantity/figure';
-import { formula } from '../quantity/figure-arithmetic';
+import { formula, HOURS_IN_DAY, worked } from '../quantity/figure-arithmetic';
 import {
   fuelHeatKwh,
   type GeneratorFuel,
@@ -14,6 +14,7 @@ import {
 import type { PowerStep } from '../tables/generic-steps';
 import { practiceRange } from '../tables/practice-figures';
 import { keptIn } from './fuel-containers';
+import { fuelSteps } from './fuel-steps';
 import type { FuelUse } from './route';
 
 /** What each size of generator still gives at the height and heat of this site, and on its fuel. */
@@ -56,27 +57,35 @@ export function fuelUse(wish: FuelWish): FuelUse {
   const type = generatorType(wish.generator);
   const heat = fuelHeatKwh(wish.fuel);
   const mostWatts = 1000 * wish.siteKw;
-  const perDay = (fullLoadEfficiency: number, noLoadRatio: number, use = 1) =>
+  const lineOf = (fullLoadEfficiency: number, noLoadRatio: number) =>
+    fuelLine({
+      ratedKw: wish.ratedKw,
+      fullLoadEfficiency,
+      noLoadRatio,
+      kwhPerUnit: heat.lowerKwh,
+    });
+  const days = (line: FuelLine, use = 1) =>
     generatorFuelDays({
       loadWattsByHour: wish.wattsByHour.map((watts) =>
         Math.max(watts, Math.min(watts * use, mostWatts)),
       ),
       ratedKw: wish.siteKw,
-      fuelLine: fuelLine({
-        ratedKw: wish.ratedKw,
-        fullLoadEfficiency,
-        noLoadRatio,
-        kwhPerUnit: heat.lowerKwh,
-      }),
+      fuelLine: line,
       usableFuel: null,
       runsByHour: wish.runsByHour,
-    }).fuelPerDay;
+    });
+  const perDay = (efficiency: number, noLoadRatio: number, use = 1) =>
+    days(lineOf(efficiency, noLoadRatio), use).fuelPerDay;
   const burns = figure({
     value: perDay(type.efficiency, type.noLoadRatio),
     low: perDay(type.efficiencyHigh, type.noLoadRatioLow),
     high: perDay(type.efficiencyLow, type.noLoadRatioHigh, wish.hungry),
     unit: `${heat.unit}/day`,
     name: 'fuel burned a day',
+    as: () => {
+      const line = lineOf(type.efficiency, type.noLoadRatio);
+      return fuelSteps({ ...wish, type, unit: heat.unit, kwhPerUnit: heat.lowerKwh }, days(line));
+    },
     source: formula(
       'fuel line of a small generator: idle burn plus fuel for each kWh',
       [],
@@ -120,15 +129,14 @@ function shareOfTank(tank: Figure, generator: Figure, beside: Figure): Figure {
 /** Hours the fuel at hand lasts; null when it is piped or nothing burns. */
 export function fuelHours(fuel: FuelUse): Figure | null {
   if (fuel.atHand === null || fuel.perDay.low <= 0) return null;
-  const hours = (gallons: number, perDay: number) => (24 * gallons) / perDay;
-  return figure({
-    value: hours(fuel.atHand.value, fuel.perDay.value),
-    low: hours(fuel.atHand.low, fuel.perDay.high),
-    high: hours(fuel.atHand.high, fuel.perDay.low),
-    unit: 'h',
-    name: 'hours the fuel at hand lasts',
-    source: formula('fuel at hand / fuel a day x 24', [fuel.atHand, fuel.perDay]),
-  });
+  return worked(
+    { by: 'ratio', of: [HOURS_IN_DAY, fuel.atHand], under: [fuel.perDay] },
+    {
+      unit: 'h',
+      name: 'hours the fuel at hand lasts',
+      source: formula('fuel at hand / fuel a day x 24', [fuel.atHand, fuel.perDay]),
+    },
+  );
 }
 
 /** Where none is kept now: two cans of 5 gal, as much as many places allow. */

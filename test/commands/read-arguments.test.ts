@@ -24,6 +24,13 @@ test('a name finds its home file, with each command that takes a home', () => {
   expect(readArguments(['calc', 'kim'])).toMatchObject({ rest: ['kim'] });
 });
 
+test('the second word of explain is a figure, also where a home has its name', () => {
+  writeFileSync(join(folder, 'price.home.yaml'), '');
+  expect(readArguments(['explain', 'kim', 'price'])).toMatchObject({
+    rest: ['kim.home.yaml', 'price'],
+  });
+});
+
 test('a word that is neither a command nor a home begins nothing, and says how to begin', () => {
   for (const words of [['kin'], ['interview', 'kin'], ['plann']]) {
     const read = readArguments(words);

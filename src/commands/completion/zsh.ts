@@ -6,13 +6,9 @@ export function zshCompletion(): string {
   const commands = rows.map(([name, { says }]) => `    '${name}:${quoted(says)}'`);
   const cases = rows.map(([name, row]) => {
     const { words, files } = wordsAfter(row);
-    const operand =
-      words.length > 0
-        ? `'1:what:(${words.join(' ')})'`
-        : files
-          ? `'1:home:_files -g "*.yaml"'`
-          : '';
-    const all = [...[...row.options, ...EVERYWHERE].map(optionSpec), operand].filter(Boolean);
+    const homes = files ? [`'1:home:_files -g "*.yaml"'`] : [];
+    const rest = words.length > 0 ? [`'${files ? '*' : '1'}:what:(${words.join(' ')})'`] : [];
+    const all = [...[...row.options, ...EVERYWHERE].map(optionSpec), ...homes, ...rest];
     return `    ${name}) _arguments ${all.join(' ')} ;;`;
   });
   return `#compdef lampkeeper

@@ -1,6 +1,6 @@
 import { largestStart } from '../../physics/largest-start';
 import { type Figure, figure } from '../../quantity/figure';
-import { addFigures, formula } from '../../quantity/figure-arithmetic';
+import { addFigures, formula, worked } from '../../quantity/figure-arithmetic';
 import type { Demand, Load, Season } from '../home';
 import { seasons } from '../home';
 import { loadNames } from './load-names';
@@ -86,6 +86,8 @@ function startOf(running: readonly Load[], runningVa: Figure) {
     high: Math.max(peak('high').peakVa, likely.peakVa),
     unit: 'VA',
     name: 'the hardest start on top of what runs',
+    as: () =>
+      addFigures([runningVa, ...likely.starting.flatMap((id) => stepOf(running, id))], AT_START),
     source: formula(
       `all running, with ${loadNames({ loads: running }, likely.starting).join(' and ') || 'nothing'} starting`,
       [runningVa],
@@ -97,6 +99,20 @@ function startOf(running: readonly Load[], runningVa: Figure) {
     hardestStart: likely.starting[0] ?? null,
     startsTogether: likely.starting,
   };
+}
+
+const AT_START = { unit: 'VA' };
+
+/** What a load asks for in the moment it starts, above what it takes while it runs. */
+function stepOf(loads: readonly Load[], id: Load['id']): Figure[] {
+  return loads
+    .filter((load) => load.id === id)
+    .map((load) =>
+      worked(
+        { by: 'difference', of: [load.startVa!, load.runningVa] },
+        { unit: 'VA', is: 'start-above-running' },
+      ),
+    );
 }
 
 function hourlyWatts(on: readonly Load[], season: Season): number[] {

@@ -1,6 +1,6 @@
 import type { QuestionId } from '#compiled/question-ids.js';
-import { type Figure, figure } from '../../quantity/figure';
-import { formula } from '../../quantity/figure-arithmetic';
+import type { Figure } from '../../quantity/figure';
+import { formula, WATTS_IN_KW, worked } from '../../quantity/figure-arithmetic';
 import type { Load } from '../home';
 import { asFigure, type LoadContext } from './context';
 
@@ -24,13 +24,13 @@ function shapeFor(shape: readonly number[], hours: number): readonly number[] {
 
 /** Energy of a day from the hours of use, the same in every season. */
 export function everyDayOf({ name, runningWatts: watts }: Load, hours: Figure): Load['kwhPerDay'] {
-  const day = figure({
-    value: (watts.value * hours.value) / 1000,
-    low: (watts.low * hours.low) / 1000,
-    high: (watts.high * hours.high) / 1000,
-    unit: 'kWh/day',
-    name: `energy of the ${name}`,
-    source: formula('power x hours a day', [watts, hours]),
-  });
+  const day = worked(
+    { by: 'ratio', of: [watts, hours], under: [WATTS_IN_KW] },
+    {
+      unit: 'kWh/day',
+      name: `energy of the ${name}`,
+      source: formula('power x hours a day', [watts, hours]),
+    },
+  );
   return { winter: day, summer: day, mild: day };
 }

@@ -1,6 +1,13 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import { type Figure, figure } from '../../quantity/figure';
-import { formula, largerFigure, timesFigure } from '../../quantity/figure-arithmetic';
+import {
+  formula,
+  largerFigure,
+  operand,
+  timesFigure,
+  WATTS_IN_KW,
+  worked,
+} from '../../quantity/figure-arithmetic';
 import {
   dailyKwh,
   type HouseholdLoadId,
@@ -47,10 +54,11 @@ export function makeLoad(rowId: HouseholdLoadId, better: Better): Load {
   const volts = better.volts ?? row.volts;
   const table = times(figureOf(row.runningWatts, 'W', `running power of ${name}`, source));
   const runningWatts = better.runningWatts ?? table;
-  const runningVa = timesFigure(runningWatts, 1 / row.powerFactor, {
-    unit: 'VA',
-    name: `apparent power of ${name}`,
-  });
+  const powerFactor = operand(row.powerFactor, 'count', 'power-factor', source);
+  const runningVa = worked(
+    { by: 'ratio', of: [runningWatts], under: [powerFactor] },
+    { unit: 'VA', name: `apparent power of ${name}` },
+  );
   const startVa = startOf(row.motor, better.startVa, () =>
     largerFigure(
       times(figureOf(row.startingVa, 'VA', `starting demand of ${name}`, source)),
@@ -103,19 +111,25 @@ function energyOf(
 ): Figure {
   const plain = as.times(figureOf(kwh, 'kWh/day', `energy of ${as.name}`, as.source));
   if (running === table) return plain;
-  const by = {
-    low: running.low / table.low,
-    likely: running.value / table.value,
-    high: running.high / table.high,
-  };
-  const scaled = [plain.low * by.low, plain.value * by.likely, plain.high * by.high].sort(
-    (a, b) => a - b,
-  );
-  return { ...plain, low: scaled[0]!, value: scaled[1]!, high: scaled[2]! };
+  const likely = (plain.value * running.value) / table.value;
+  const ends = [
+    (plain.low * running.low) / table.low,
+    (plain.high * running.high) / table.high,
+    likely,
+  ];
+  return figure({
+    value: likely,
+    low: Math.min(...ends),
+    high: Math.max(...ends),
+    unit: plain.unit,
+    name: plain.name,
+    source: plain.source,
+    as: () => worked({ by: 'ratio', of: [plain, running], under: [table] }, { unit: plain.unit }),
+  });
 }
 
 function timesCount(f: Figure, count: Figure): Figure {
-  return timesFigure(f, { low: count.low, likely: count.value, high: count.high });
+  return timesFigure(f, count);
 }
 
 const BY_CLIMATE =
@@ -133,16 +147,25 @@ function weatherEnergy(better: Better, season: Season, watts: Figure): Figure | 
       (follows === 'heat' ? 0 : heating[season][i]) +
         (follows === 'cold' ? 0 : climate.cooling[season][i]),
     );
-  return figure({
-    low: (watts.low * add(0)) / 1000,
-    value: (watts.value * add(1)) / 1000,
-    high: (watts.high * add(2)) / 1000,
-    unit: 'kWh/day',
-    name: `energy on a hard ${season} day`,
-    source: formula(
-      `running power x ${add(1).toFixed(1)} h (${add(0).toFixed(1)} to ${add(2).toFixed(1)} h) on a hard ${season} day of this climate`,
-      [watts],
-      better.heatsBy === 'pump' && season !== 'summer' ? BY_PUMP : BY_CLIMATE,
-    ),
+  const cite = better.heatsBy === 'pump' && season !== 'summer' ? BY_PUMP : BY_CLIMATE;
+  const hours = figure({
+    low: add(0),
+    value: add(1),
+    high: add(2),
+    unit: 'h',
+    is: 'hours-of-running',
+    source: { kind: 'formula', label: '', cite },
   });
+  return worked(
+    { by: 'ratio', of: [watts, hours], under: [WATTS_IN_KW] },
+    {
+      unit: 'kWh/day',
+      name: `energy on a hard ${season} day`,
+      source: formula(
+        `running power x ${add(1).toFixed(1)} h (${add(0).toFixed(1)} to ${add(2).toFixed(1)} h) on a hard ${season} day of this climate`,
+        [watts],
+        cite,
+      ),
+    },
+  );
 }

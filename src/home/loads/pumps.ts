@@ -1,7 +1,14 @@
 import { apparentPowerVa } from '../../physics/apparent-power';
 import { START_MULTIPLES, startFromMultiple } from '../../physics/motor-start';
 import { type Figure, figure } from '../../quantity/figure';
-import { formula, timesFigure } from '../../quantity/figure-arithmetic';
+import {
+  formula,
+  HOURS_IN_DAY,
+  MINUTES_IN_HOUR,
+  timesFigure,
+  WATTS_IN_KW,
+  worked,
+} from '../../quantity/figure-arithmetic';
 import { type HouseholdLoadId, householdLoad, householdLoads } from '../../tables/household-loads';
 import { practiceRange } from '../../tables/practice-figures';
 import type { Load, Season } from '../home';
@@ -167,29 +174,39 @@ function wattsFromAmps(amps: Figure, volts: number, row: HouseholdLoadId): Figur
 
 /** W x min / 60,000, the same in every season. */
 function everyDay(watts: Figure, minutes: Figure): Record<Season, Figure> {
-  const day = figure({
-    value: (watts.value * minutes.value) / 60_000,
-    low: (watts.low * minutes.low) / 60_000,
-    high: (watts.high * minutes.high) / 60_000,
-    unit: 'kWh/day',
-    name: 'energy of the pump',
-    source: formula('running power x minutes a day, the same every day of the year', [
-      watts,
-      minutes,
-    ]),
-  });
+  const day = worked(
+    { by: 'ratio', of: [watts, minutes], under: [MINUTES_IN_HOUR, WATTS_IN_KW] },
+    {
+      unit: 'kWh/day',
+      name: 'energy of the pump',
+      source: formula('running power x minutes a day, the same every day of the year', [
+        watts,
+        minutes,
+      ]),
+    },
+  );
   return { winter: day, summer: day, mild: day };
 }
 
 /** A day as wet as the worst hour told; a quarter of it at the low end. */
 function stormDay(watts: Figure, minutesAnHour: Figure): Record<Season, Figure> {
   const kwh = (w: number, min: number, share: number) => (w * (min / 60) * 24 * share) / 1000;
+  const as = () =>
+    worked(
+      {
+        by: 'ratio',
+        of: [watts, minutesAnHour, HOURS_IN_DAY],
+        under: [MINUTES_IN_HOUR, WATTS_IN_KW],
+      },
+      { unit: 'kWh/day' },
+    );
   const day = figure({
     value: kwh(watts.value, minutesAnHour.value, 1),
     low: kwh(watts.low, minutesAnHour.low, 0.25),
     high: kwh(watts.high, minutesAnHour.high, 1),
     unit: 'kWh/day',
     name: 'energy of the sump pump on a storm day',
+    as,
     source: formula(
       'running power x minutes in the worst hour x 24; the drawn weather has no rain, so any day counts as a storm',
       [watts, minutesAnHour],

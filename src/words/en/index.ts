@@ -3,6 +3,7 @@ import { formatQuantity, formatRange } from '../../quantity/format-quantity';
 import type { Language } from '../language';
 import { sayContradiction } from './contradictions/say-contradiction';
 import { forElectrician } from './electrical';
+import { explain } from './explain';
 import { firstSentence } from './first-sentence';
 import { firstSentences } from './first-sentences';
 import { form } from './form';
@@ -71,6 +72,7 @@ export const english = {
   leftOut: sayLeftOut,
   stop: sayStop,
   highEnd: sayHighEnd,
+  explain,
   lifeFirst: sayLifeFirst,
   leaving: sayLeaving,
   job: sayJob,

@@ -1,0 +1,11 @@
+/** Figures people read in a plan whose arithmetic can be shown, in the order in which they come. */
+export const FIGURE_IDS = [
+  'running-power',
+  'start',
+  'energy-a-day',
+  'price',
+  'hours',
+  'fuel-a-day',
+] as const;
+
+export type FigureId = (typeof FIGURE_IDS)[number];

@@ -1,0 +1,23 @@
+const FORMATS: Intl.NumberFormat[] = [];
+
+/** Units that stand otherwise than as they are kept. */
+const SPELLED: Readonly<Record<string, string>> = {
+  'kWh/day': 'kWh a day',
+  'gal/day': 'gal a day',
+  'ft3/day': 'cubic feet a day',
+  'c/kWh': 'cents a kWh',
+  ft2: 'sq ft',
+  ft3: 'cubic feet',
+  F: '°F',
+};
+
+/** A value in its own unit with so many digits behind the point at most, to work with by hand: "1,774.5 W". */
+export function exactly(value: number, unit: string, places: number): string {
+  FORMATS[places] ??= new Intl.NumberFormat('en-US', { maximumFractionDigits: places });
+  const text = FORMATS[places].format(value);
+  if (unit === '$') return text.startsWith('-') ? `-$${text.slice(1)}` : `$${text}`;
+  if (unit === 'count' || unit === 'year') return text;
+  if (unit === '%') return `${text}%`;
+  if (unit === 'people') return `${text} ${value === 1 ? 'person' : 'people'}`;
+  return `${text} ${SPELLED[unit] ?? unit}`;
+}

@@ -1,0 +1,8 @@
+import { exactly } from './exactly';
+import { asAbove, from, head } from './lines';
+import { step } from './step';
+import { stepName } from './step-names';
+import { how, notInPlan, title } from './titles';
+
+/** How a figure was worked out, in words. */
+export const explain = { exactly, asAbove, from, head, how, notInPlan, step, stepName, title };
