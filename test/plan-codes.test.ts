@@ -23,7 +23,7 @@ describe('the codes of a plan', () => {
   });
 
   test('are the same for other words, and each load is known by its id', () => {
-    const nextSteps = plan.nextSteps.map((step) => ({ ...step, what: 'Do something else.' }));
+    const nextSteps = plan.nextSteps.map((step) => ({ ...step, how: 'Do something else.' }));
     expect(differences(codes, planCodes({ ...plan, nextSteps }))).toEqual([]);
     const renamed = plan.home.loads.map((load) => ({ ...load, name: 'Thing' }));
     const home = { ...plan.home, loads: renamed };

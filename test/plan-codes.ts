@@ -39,8 +39,8 @@ export function planCodes(plan: Plan): Codes {
       ...plan.electrical,
       toSettle: plan.electrical.toSettle.map(({ id, questions }) => ({ id, questions })),
     },
-    addOns: plan.addOns,
-    fuelToStore: plan.fuelToStore,
+    addOns: plan.addOns.map(({ id, ...usd }) => usd),
+    fuelToStore: fuelCodes(plan),
     ladder: plan.ladder,
     steps: plan.nextSteps.map((step) => [step.id, step.who.replaceAll(' ', '-')]),
     possibleIf: plan.possibleIf.map(({ conditions, routes, cautions }) => [
@@ -62,6 +62,12 @@ export function planCodes(plan: Plan): Codes {
       sources: plan.sources.length,
     },
   })!;
+}
+
+function fuelCodes({ fuelToStore }: Plan) {
+  if (fuelToStore === null) return null;
+  const { who, moreGallons, reachesGoal, thenHours } = fuelToStore;
+  return { who, moreGallons, reachesGoal, thenHours };
 }
 
 function jobCodes({ home, job, jobTold }: Plan) {

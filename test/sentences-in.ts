@@ -7,6 +7,8 @@ const reasoned: readonly [about: string, at: RegExp][] = [
     'what a figure is and where it comes from',
     /\b(?:name|label|cite|source|title)\b|formula\(|CITE|BASIS/,
   ],
+  // A code of `rules/rule.ts`; the type `Who` lets no other sentence stand there.
+  ['who does a piece of work', /\bwho: $/],
   // Messages for people who type a file or a command.
   ['a fault in a file', /\.describe\(|message:|path:|fault/],
 ];

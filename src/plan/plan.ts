@@ -17,7 +17,7 @@ import type { HealthFirst } from './ride-through/health-first';
 import type { RideThrough } from './ride-through/ride-through-of';
 import type { AddOn } from './steps/add-ons';
 import type { ElectricianFor, ElectricianPoint } from './steps/electrician-points';
-import type { NextStep } from './steps/next-steps';
+import type { NextStep } from './steps/next-step';
 import type { Assumption } from './sureness/assumptions';
 import type { Undecided } from './sureness/floor-of-answers';
 import type { DraftReason } from './sureness/why-draft';

@@ -45,7 +45,7 @@ describe('the sump pump with a battery of its own', () => {
     const { low, likely, high, name, year, standing } = equipmentCost('sump-battery');
     expect(standing).toBe('memory');
     expect(birch.addOns).toMatchObject([
-      { name, usdLow: low, usdLikely: likely, usdHigh: high, year },
+      { id: 'sump-battery', usdLow: low, usdLikely: likely, usdHigh: high, year },
     ]);
     expect(planMarkdown(birch, english)).toContain(
       `${name}: $${likely} ($${low} to $${high.toLocaleString('en-US')})`,
@@ -69,10 +69,10 @@ describe('the sump pump with a battery of its own', () => {
 });
 
 describe('alarms in the next steps', () => {
-  const step = (changed = {}) =>
-    planOf('mill-lane', changed)
-      .nextSteps.map((s) => s.what)
-      .join('\n');
+  const step = (changed = {}) => {
+    const { nextSteps, home } = planOf('mill-lane', changed);
+    return nextSteps.map((one) => english.step(one, home)).join('\n');
+  };
   test('are tested where they hang, bought where they are missing', () => {
     expect(step()).toContain('Test the carbon monoxide alarms you have');
     expect(step({ 'co-alarm': 'some' })).toContain(

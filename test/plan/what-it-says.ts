@@ -11,6 +11,7 @@ import { makePlan } from '../../src/plan/make-plan';
 import { tariffOf } from '../../src/plan/money/tariff-of';
 import { allRoutes } from '../../src/routes/all-routes';
 import { findings } from '../../src/rules/find';
+import { english } from '../../src/words/en';
 
 const ASOF = '2026-11-25';
 const widths = widthsOf(interview);
@@ -71,9 +72,10 @@ export function billOf(home: Home): string {
 /** The rest of a plan: money, electrical points, steps, the leaving point. */
 export function planOf(answers: Answers, id: string): string {
   const { home, assumptions, toFindOut, sources, ...plan } = makePlan(interview, answers, ASOF, 1);
-  const steps = plan.nextSteps.map((step) => [step.what, step.who]);
+  const steps = plan.nextSteps.map((step) => [english.step(step, home), step.who]);
   const ladder = plan.ladder.map((step) => step.switchOff);
-  const said = [steps, ladder, plan.leavingPoint, plan.advice.route.kind, bare(plan, notSaid)];
+  const leaving = plan.leavingPoint.map(english.leaving);
+  const said = [steps, ladder, leaving, plan.advice.route.kind, bare(plan, notSaid)];
   return withoutEcho(JSON.stringify(said), answers[id]);
 }
 

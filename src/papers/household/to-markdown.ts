@@ -73,7 +73,9 @@ function detailSections(plan: Plan, words: Words): string[][] {
     sayAssumptions(plan, words),
     titledList(
       `## ${say.nextSteps}`,
-      plan.nextSteps.map((step) => `${step.what}${copied(step, words)} (${step.who})`),
+      plan.nextSteps.map(
+        (step) => `${words.step(step, plan.home)}${copied(step, words)} (${step.who})`,
+      ),
     ),
     saySureness(plan, words),
   ];

@@ -16,6 +16,7 @@ import { possibleIfData } from './possible-if-data';
 import { rideThroughData } from './ride-through-data';
 import { routeData } from './route-data';
 import { said } from './said';
+import { addOnData, fuelToStoreData, stepData } from './step-data';
 import { thereData } from './there-data';
 import { waysData } from './ways-data';
 
@@ -82,8 +83,8 @@ export function planData(plan: Plan, words: Words): PlanData {
     electricianFor: plan.electricianFor,
     electrician: said(plan.electrician, (one) => words.forElectrician.point(plan.home, one)),
     electrical: electricalData(plan, words),
-    addOns: plan.addOns.map((one) => ({ ...one })),
-    fuelToStore: plan.fuelToStore?.says ?? 'nothing more',
+    addOns: plan.addOns.map((one) => addOnData(one, words)),
+    fuelToStore: fuelToStoreData(plan, words),
     ladder: ladderData(plan, words),
     lifeFirst: lifeFirstData(plan.lifeFirst),
     healthFirst: healthFirstData(plan.healthFirst),
@@ -98,7 +99,7 @@ export function planData(plan: Plan, words: Words): PlanData {
       decides: decides === null ? 'a caution waits for it' : words.whyNow(decides),
     })),
     assumptions: plan.assumptions.map((one) => assumptionData(one, words)),
-    nextSteps: plan.nextSteps.map((s) => ({ ...s })),
+    nextSteps: plan.nextSteps.map((step) => stepData(plan, step, words)),
     sources: [...plan.sources],
   };
 }

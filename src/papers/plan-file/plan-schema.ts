@@ -14,6 +14,7 @@ import { possibleIf } from './possible-if-schema';
 import { rideThroughSchema } from './ride-through-schema';
 import { route } from './route-schema';
 import { figure, kind, lines, said, season } from './shared-schema';
+import { addOn, fuelToStore, nextStep } from './step-schema';
 import { whatIsThere } from './there-schema';
 import { waysOfLiving } from './ways-schema';
 
@@ -92,20 +93,8 @@ export const planSchema = z.strictObject({
     .describe('What a licensed electrician is needed for.'),
   electrician: z.array(said),
   electrical: electricalSchema,
-  addOns: z
-    .array(
-      z.strictObject({
-        name: z.string(),
-        because: z.string(),
-        usdLow: z.number(),
-        usdLikely: z.number(),
-        usdHigh: z.number(),
-        year: z.number().int(),
-        cost: z.string(),
-      }),
-    )
-    .describe('Worth having beside the route advised; not in its cost.'),
-  fuelToStore: z.string(),
+  addOns: z.array(addOn).describe('Worth having beside the route advised; not in its cost.'),
+  fuelToStore,
   ladder: z.array(ladderStep),
   lifeFirst,
   healthFirst,
@@ -137,14 +126,7 @@ export const planSchema = z.strictObject({
       asked: z.boolean(),
     }),
   ),
-  nextSteps: z.array(
-    z.strictObject({
-      id: z.string().describe('What the step is about.'),
-      what: z.string(),
-      told: z.string().optional().describe('Words of the household, as it typed them.'),
-      who: z.string(),
-    }),
-  ),
+  nextSteps: z.array(nextStep),
   sources: lines,
 });
 

@@ -1,6 +1,7 @@
+import type { Home } from '../../home/home';
 import type { Plan } from '../../plan/plan';
 import { byWhen } from '../../plan/steps/by-when';
-import type { NextStep } from '../../plan/steps/next-steps';
+import type { NextStep } from '../../plan/steps/next-step';
 import type { Route } from '../../routes/route';
 import { sayRule } from '../../words/rule-sentences';
 import type { Words } from '../../words/words';
@@ -77,15 +78,17 @@ function neighbors({ advice }: Plan, words: Words): string[] {
 }
 
 /** What is to find out stands in a part of its own. */
-function steps({ nextSteps }: Plan, words: Words): string[] {
+function steps({ nextSteps, home }: Plan, words: Words): string[] {
   return nextSteps
     .filter(({ id }) => id !== 'find-out')
-    .map((step) => words.sheets.family.step(short(step, words), step.who, byWhen[step.id]));
+    .map((step) => words.sheets.family.step(short(step, home, words), step.who, byWhen[step.id]));
 }
 
 /** Two answers that do not fit are said with what to look at; of the others the first sentence is the step. */
-const short = ({ id, what }: NextStep, words: Words) =>
-  id === 'settle' ? what : words.firstSentence(what);
+function short(step: NextStep, home: Home, words: Words): string {
+  const what = words.step(step, home);
+  return step.id === 'settle' ? what : words.firstSentence(what);
+}
 
 function other(route: Route, words: Words): string {
   const its = words.sheets.family;

@@ -1,43 +1,31 @@
 import type { Home, Load } from '../../home/home';
-import { formatRange } from '../../quantity/format-quantity';
+import type { LoadId } from '../../home/loads/load-id';
 import type { Route } from '../../routes/route';
 import type { Finding } from '../../rules/rule';
 import { type EquipmentClass, equipmentCost } from '../../tables/equipment-costs';
+import type { RuleId } from '../../tables/rules';
+
+/** What of the table of costs may be advised beside a route. */
+export type AddOnId = Extract<EquipmentClass, 'sump-battery' | 'room-heater' | 'room-cooler'>;
 
 /** Something worth having beside the route advised; its price is in neither the route's nor the money table's sum. */
 export interface AddOn {
-  readonly name: string;
-  readonly because: string;
+  readonly id: AddOnId;
   readonly usdLow: number;
   readonly usdLikely: number;
   readonly usdHigh: number;
   readonly year: number;
-  /** The price in words. */
-  readonly cost: string;
 }
 
-/** A caution that advises to buy something, and what it costs. */
-const bought: readonly { caution: string; buys: EquipmentClass; because: string }[] = [
-  {
-    caution: 'sump-own-battery',
-    buys: 'sump-battery',
-    because:
-      'it works when nobody is home, when the generator rests and when the first source fails',
-  },
+/** A caution that advises to buy something: works when nobody is home, and when the first source rests or fails. */
+const bought: readonly { caution: RuleId; buys: AddOnId }[] = [
+  { caution: 'sump-own-battery', buys: 'sump-battery' },
 ];
 
 /** A unit for the one room that is kept warm or cool; a household that has one already buys none. */
-const roomUnits: readonly { load: string; buys: EquipmentClass; because: string }[] = [
-  {
-    load: 'room-heater',
-    buys: 'room-heater',
-    because: 'the plan counts on it for the one warm room; you may have one already',
-  },
-  {
-    load: 'room-cooler',
-    buys: 'room-cooler',
-    because: 'the plan counts on it for the one cool room; you may have one already',
-  },
+const roomUnits: readonly { load: LoadId; buys: AddOnId }[] = [
+  { load: 'room-heater', buys: 'room-heater' },
+  { load: 'room-cooler', buys: 'room-cooler' },
 ];
 
 /** Told or asked for, and of use in a season the plan is for. */
@@ -58,9 +46,8 @@ export function addOnsOf(home: Home, route: Route, cautions: readonly Finding[])
     ),
   ]
     .filter(({ buys }) => route.parts.every((part) => part.equipmentClass !== buys))
-    .map(({ buys, because }) => {
-      const { name, low, likely, high, year } = equipmentCost(buys);
-      const cost = `${formatRange(low, likely, high, '$')}, prices of ${year}`;
-      return { name, because, usdLow: low, usdLikely: likely, usdHigh: high, year, cost };
+    .map(({ buys }) => {
+      const { low, likely, high, year } = equipmentCost(buys);
+      return { id: buys, usdLow: low, usdLikely: likely, usdHigh: high, year };
     });
 }

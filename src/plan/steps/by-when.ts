@@ -1,4 +1,4 @@
-import type { StepId } from './next-steps';
+import type { StepId } from './next-step';
 
 /** By when a step is done: what guards a life this week, what decides a purchase before it, the rest before the season. */
 export type ByWhen =

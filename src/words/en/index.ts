@@ -35,6 +35,9 @@ import { sayWhyAdvised } from './say-why-advised';
 import { sayWhyNow } from './say-why-now';
 import { sentenceCase } from './sentence-case';
 import { sheets } from './sheets';
+import { addOnBecause, addOnCost, addOnName } from './steps/say-add-on';
+import { sayFuelToStore } from './steps/say-fuel-to-store';
+import { sayStep } from './steps/say-step';
 import { sayAssumption } from './sureness/say-assumption';
 import { sayDecides } from './sureness/say-decides';
 import { sayDraftReason, sayDraftReasonShort } from './sureness/say-draft-reason';
@@ -76,6 +79,9 @@ export const english = {
   lifeFirst: sayLifeFirst,
   leaving: sayLeaving,
   job: sayJob,
+  step: sayStep,
+  fuelToStore: sayFuelToStore,
+  addOn: { name: addOnName, because: addOnBecause, cost: addOnCost },
   willNotDo: sayWillNot,
   noHeatAtNight: sayNoHeatAtNight,
   household,

@@ -1,12 +1,12 @@
-import type { Home } from '../../home/home';
 import type { LoadId } from '../../home/loads/load-id';
 import { loadNames } from '../../home/loads/load-names';
 import type { HighEndGap } from '../../plan/electrical/high-end';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { inSentence, listOf } from './list-of';
+import type { Named } from './named';
 
 /** The need at the high end, what the route gives, and what to do about it, in a sentence. */
-export function sayHighEnd(home: Home, of: HighEndGap): string {
+export function sayHighEnd(home: Named, of: HighEndGap): string {
   const { what, unit } = of;
   const [asks, gives] = [formatQuantity(of.asks, unit), formatQuantity(of.gives, unit)];
   const need =
@@ -20,7 +20,7 @@ export function sayHighEnd(home: Home, of: HighEndGap): string {
 }
 
 /** "measure the lights and the furnace, or read their labels; until then switch the microwave oven off first". */
-export function remedy(home: Home, gaps: readonly HighEndGap[]): string {
+export function remedy(home: Named, gaps: readonly HighEndGap[]): string {
   const the = (ids: readonly LoadId[]) =>
     listOf(loadNames(home, ids).map((name) => `the ${inSentence(name)}`));
   const narrow = gaps

@@ -10,7 +10,3 @@ export const sayThrift = (thriftUsd: number) =>
 /** The step that buys what is plugged in, by the names of its parts. */
 export const sayBuyStep = (parts: readonly string[], thriftUsd: number) =>
   `When the steps above are done, buy: ${parts.map(inSentence).join('; ')}${sayThrift(thriftUsd)}.`;
-
-/** The step that buys what is wired in: a quote is taken, once it is held against the plan. */
-export const sayOrderStep = () =>
-  'Lay each quote beside this plan, take the one that meets it, and order it with permit and inspection in the price.';

@@ -232,7 +232,8 @@ test('what living thriftily takes is bought where the list of what each dollar b
   const thrift = `; and about $${dollars} for what living thriftily takes.`;
   expect(halves(plan).front).toMatch(/What to buy: .*living thriftily takes\./);
   expect(halves(plan).front).toContain(thrift);
-  expect(plan.nextSteps.find(({ id }) => id === 'buy')!.what).toContain(thrift);
+  expect(plan.nextSteps.find(({ id }) => id === 'buy')).toMatchObject({ thriftUsd: dollars });
+  expect(planMarkdown(plan, english).split('## Next steps')[1]).toContain(thrift);
 });
 
 test('a budget of nothing stands in the details as on the first page', () => {

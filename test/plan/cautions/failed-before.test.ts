@@ -3,6 +3,7 @@ import interview from '#compiled/questions.js';
 import { failedBefore } from '../../../src/plan/cautions/failed-before';
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
 import { willNotDo } from '../../../src/plan/will-not-do';
+import { english } from '../../../src/words/en';
 import { frozenPlan } from '../../frozen-plans';
 import { answersOf } from '../../households/read-household';
 
@@ -42,8 +43,10 @@ test('it is said of the route advised, and so is what works against other aims',
 test('the step about permits says what is left once the permit office was asked', () => {
   const answers = answersOf('ridge-road');
   const asked = { ...answers, permissions: ['permit-office-asked'] };
-  const stepOf = (told: typeof answers) =>
-    frozenPlan(told, '2026-11-25', 3).nextSteps.find((step) => step.id === 'permits')?.what;
+  const stepOf = (told: typeof answers) => {
+    const { nextSteps, home } = frozenPlan(told, '2026-11-25', 3);
+    return english.step(nextSteps.find(({ id }) => id === 'permits')!, home);
+  };
   expect(stepOf(asked)).toMatch(/every permit it named/);
   expect(stepOf({ ...answers, permissions: ['none'] })).toMatch(/^Ask which permits/);
 });

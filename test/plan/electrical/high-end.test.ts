@@ -22,7 +22,7 @@ describe('a need that may be more than the route gives', () => {
     const need = 'the need is 3,695 W; it gives 3,395 W';
     expect(text.split('## For the electrician, in figures')[1]).toContain(need);
     expect(text.split('## The one advised')[1]!.split('\n## ')[0]).toContain(need);
-    const steps = birch.nextSteps.map((step) => step.what);
+    const steps = birch.nextSteps.map((step) => english.step(step, birch.home));
     expect(steps.find((step) => step.startsWith('Measure'))).toContain(
       'switch the microwave oven off first',
     );

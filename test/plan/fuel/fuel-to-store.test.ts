@@ -18,7 +18,7 @@ describe('fuel for the goal', () => {
     expect(gallons).toBeLessThanOrEqual(limit('gasoline-total-gal'));
     expect(plan.fuelToStore).toMatchObject({ moreGallons: gallons - 10, reachesGoal: true });
     const says = `Store ${gallons - 10} more gallons`;
-    expect(plan.nextSteps.map((step) => step.what).join('\n')).toContain(says);
+    expect(plan.nextSteps.map((step) => english.step(step, plan.home)).join('\n')).toContain(says);
     expect(planMarkdown(plan, english)).toContain(
       `Approved cans for ${gallons - 10} more gal of gasoline`,
     );
@@ -32,28 +32,30 @@ describe('fuel for the goal', () => {
       reachesGoal: false,
       who: 'building or fire department',
     });
-    expect(found!.says).toMatch(
+    expect(english.fuelToStore(found!)).toMatch(
       /and no more: 7 days .*25 gallons is a usual limit.*For the rest: a refill/,
     );
     // The same hours as beside the route: likely, and by the careful count.
     const { advice, home } = planOf('birch-street', { 'goal-hours': 168 });
     const then = onceStored(home, advice.route)!.route.lasting.hours!;
     const [likely, careful] = [then.value, then.low].map((h) => formatQuantity(Math.round(h), 'h'));
-    expect(found!.says).toContain(`lasts about ${likely} (careful count ${careful})`);
+    expect(english.fuelToStore(found!)).toContain(
+      `lasts about ${likely} (careful count ${careful})`,
+    );
   });
 
   test('the limit is lower in a garage that is part of the house', () => {
     const { fuelToStore: found } = planOf('birch-street', { 'gasoline-place': 'attached-garage' });
     expect(limit('gasoline-attached-garage-gal')).toBeLessThan(limit('gasoline-total-gal'));
     expect(found).toMatchObject({ moreGallons: 0, reachesGoal: false });
-    expect(found!.says).toContain('Store no more');
+    expect(english.fuelToStore(found!)).toContain('Store no more');
   });
 
   test('what is only assumed to be kept still has to be stored', () => {
     const plan = planOf('mill-lane', { 'gasoline-gallons': 0 });
     const gallons = Math.ceil(plan.advice.route.fuel!.perDay.value);
     expect(plan.fuelToStore!.moreGallons).toBe(gallons);
-    expect(plan.fuelToStore!.says).toContain('none is kept now');
+    expect(english.fuelToStore(plan.fuelToStore!)).toContain('none is kept now');
   });
 
   test('enough fuel, piped gas or no engine: nothing to store', () => {
@@ -104,7 +106,7 @@ describe('fuel for the goal', () => {
     const need = Math.ceil((route.fuel!.perDay.value * plan.home.goalHours.value) / 24);
     expect(need).toBeGreaterThan(route.fuel!.atHand!.value);
     const found = fuelToStore(plan.home, { ...plan.advice, route })!;
-    expect(found.says).toContain(`about ${need} gallons of propane`);
+    expect(english.fuelToStore(found)).toContain(`about ${need} gallons of propane`);
     expect(found.who).toBe('gas fitter');
   });
 });

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
+import { english } from '../../../src/words/en';
 import { frozenPlan } from '../../frozen-plans';
 
 const few = {
@@ -11,9 +12,10 @@ const few = {
 };
 
 test('a step to find something out says what to look for, and not its title alone', () => {
-  const steps = frozenPlan(few, '2026-11-25', 4).nextSteps.filter((one) => one.id === 'find-out');
+  const { nextSteps, home } = frozenPlan(few, '2026-11-25', 4);
+  const steps = nextSteps.filter((one) => one.id === 'find-out');
   expect(steps.length).toBeGreaterThan(1);
-  for (const { what } of steps) {
+  for (const what of steps.map((one) => english.step(one, home))) {
     const asked = interview.questions.find(({ find }) => what.endsWith(find));
     expect(asked, what).toBeDefined();
     expect(what.toLowerCase()).toContain(asked!.says.toLowerCase());

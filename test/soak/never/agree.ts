@@ -1,3 +1,4 @@
+import { english } from '../../../src/words/en';
 import type { Held, Seen } from '../seen';
 
 /** A figure as it was read in a paper, and where. */
@@ -182,7 +183,7 @@ export const oneAddOnPrice: Held = (seen) => {
   if (seen.plan.undecided.length > 0 || seen.plan.addOns.length === 0) return null;
   return disagreements(
     Object.fromEntries(
-      seen.plan.addOns.map(({ name }) => {
+      seen.plan.addOns.map(english.addOn.name).map((name) => {
         const pattern = new RegExp(
           `${escaped(name)}[:,] (\\$[\\d,]+ \\([^)]*\\)|\\$[\\d,]+)`,
           'gi',

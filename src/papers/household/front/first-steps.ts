@@ -1,5 +1,5 @@
 import type { Plan } from '../../../plan/plan';
-import type { NextStep, StepId } from '../../../plan/steps/next-steps';
+import type { NextStep, StepId } from '../../../plan/steps/next-step';
 
 /** Steps shown on the front page. */
 const STEPS = 3;

@@ -26,7 +26,11 @@ export function frontPage(plan: Plan, words: Words): string[] {
     say.hurtsMost,
     bullets(frontCautions(plan).map((one) => words.firstSentences(sayRule(words.rules, one)))),
     say.firstSteps,
-    bullets(firstSteps(plan).map(({ what, who }) => say.step(words.firstSentences(what), who))),
+    bullets(
+      firstSteps(plan).map((step) =>
+        say.step(words.firstSentences(words.step(step, plan.home)), step.who),
+      ),
+    ),
   ];
 }
 

@@ -35,7 +35,7 @@ export function thinPage(plan: Plan, words: Words): string[] {
       say.goOn(plan.name),
       ...plan.nextSteps
         .filter((step) => ['alarms', 'agree-on-device', 'on-the-lists'].includes(step.id))
-        .map((step) => frontPage.step(step.what, step.who)),
+        .map((step) => frontPage.step(words.step(step, plan.home), step.who)),
     ]),
   ];
 }

@@ -7,6 +7,7 @@ import { inSentence, listOf } from '../list-of';
 import { sayFigure } from '../say-figure';
 import { sayFuel } from '../say-fuel';
 import { sayGap } from '../say-gap';
+import { addOnBecause, addOnCost, addOnName } from '../steps/say-add-on';
 
 /** The route advised. */
 export const advised = {
@@ -22,7 +23,7 @@ export const advised = {
   worksIf: 'It works if:',
   goodToKnow: 'Good to know:',
   besideIt: 'Worth having beside it, and in none of its sums:',
-  addOn: ({ name, cost, because }: AddOn) => `${name}: ${cost}; ${because}.`,
+  addOn: (one: AddOn) => `${addOnName(one)}: ${addOnCost(one)}; ${addOnBecause(one)}.`,
   /** What must keep running, what of it needs no power here, and what is good to have, apart, so that the counts can be followed. */
   carries(of: {
     readonly count: MustCarried;

@@ -1,12 +1,13 @@
 import type { AddOn } from '../../../plan/steps/add-ons';
 import type { Figure } from '../../../quantity/figure';
-import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
+import { formatQuantity } from '../../../quantity/format-quantity';
 import type { OnceStored } from '../../../routes/once-stored';
 import type { Route } from '../../../routes/route';
 import { GO_NOW } from '../leaving/say-leaving';
 import { inSentence, listOf } from '../list-of';
 import { sayFigure } from '../say-figure';
 import { sayThrift } from '../say-thrift';
+import { addOnName, addOnUsd } from '../steps/say-add-on';
 
 const whole = (hours: number) => formatQuantity(Math.round(hours), 'h');
 
@@ -46,10 +47,7 @@ export const frontPage = {
   /** With a space before it. */
   addOns: (addOns: readonly AddOn[]) =>
     ` Worth having beside it: ${addOns
-      .map(
-        ({ name, usdLow, usdLikely, usdHigh }) =>
-          `${inSentence(name)}, ${formatRange(usdLow, usdLikely, usdHigh, '$')}`,
-      )
+      .map((one) => `${inSentence(addOnName(one))}, ${addOnUsd(one)}`)
       .join('; ')}.`,
 
   howLong: (says: string) => `How long: ${says}`,
