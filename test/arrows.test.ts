@@ -68,8 +68,6 @@ const typesOnly: readonly (readonly [string, string])[] = [
 const stillSpeak: readonly string[] = [
   // The pane beside the question is handed what it shows.
   'plan/draft/glance.ts',
-  'plan/money/money-of.ts',
-  'plan/money/tariff-of.ts',
 ];
 
 /** What a household calls its loads decides nothing. */
@@ -77,7 +75,6 @@ const forPrint = 'home/loads/load-names';
 
 /** Words and papers that still look something up in the analysis: what they ask for belongs into the plan. Grows never. */
 const stillLookUp: readonly string[] = [
-  'words/en/say-prices.ts imports plan/money/more-lines',
   'papers/household/details/say-advised.ts imports routes/once-stored',
   'papers/household/details/say-routes.ts imports routes/must-carried',
   'papers/household/details/say-routes.ts imports routes/once-stored',

@@ -5,13 +5,36 @@ const reasoned: readonly [about: string, at: RegExp][] = [
   // A figure never travels without them, and they are the same in every paper.
   [
     'what a figure is and where it comes from',
-    /\b(?:name|label|cite|source|title)\b|formula\(|CITE|BASIS/,
+    /\b(?:name|label|cite\w*|source|title)\b|CITE|BASIS/,
   ],
   // A code of `rules/rule.ts`; the type `Who` lets no other sentence stand there.
   ['who does a piece of work', /\bwho: $/],
   // Messages for people who type a file or a command.
   ['a fault in a file', /\.describe\(|message:|path:|fault/],
 ];
+
+/** Calls that take what a figure is called, or the arithmetic and source of one, among their arguments. */
+const MAKES_A_FIGURE = /\b(?:formula|asFigure|figureOf|billFigure)$/;
+/** Tables of what a figure or a load is called. */
+const OF_NAMES = /\bconst \w*(?:names|Names|labels|Labels)\b[^=;]*= $/;
+
+/** What stands before the brackets that are open around a place, the innermost first. */
+function openAround(code: string, at: number): string[] {
+  const before: string[] = [];
+  let depth = 0;
+  for (let i = at - 1; i >= 0 && before.length < 3; i--) {
+    if (')}]'.includes(code[i]!)) depth++;
+    else if ('({['.includes(code[i]!) && depth-- === 0) {
+      depth = 0;
+      before.push(code.slice(Math.max(0, i - 120), i));
+    }
+  }
+  return before;
+}
+
+/** An argument of a call that makes a figure, or a line of a table of names. */
+const namesAFigure = (code: string, at: number) =>
+  openAround(code, at).some((before) => MAKES_A_FIGURE.test(before) || OF_NAMES.test(before));
 
 const LITERAL = /'((?:[^'\\\n]|\\.)*)'|"((?:[^"\\\n]|\\.)*)"|`((?:[^`\\]|\\.)*)`/g;
 
@@ -31,7 +54,9 @@ export function sentencesIn(text: string): string[] {
     .filter((found) => {
       const line = code.slice(code.lastIndexOf('\n', found.index - 1) + 1, found.index);
       const before = code.slice(Math.max(0, found.index - 60), found.index);
-      const excused = reasoned.some(([, at]) => at.test(line) || at.test(before));
+      const excused =
+        reasoned.some(([, at]) => at.test(line) || at.test(before)) ||
+        namesAFigure(code, found.index);
       return !excused && isSentence(found[1] ?? found[2] ?? found[3] ?? '');
     })
     .map(([literal]) => literal);

@@ -4,6 +4,7 @@ import type { Season } from '../tables/household-loads';
 
 import type { Place } from '../tables/place';
 import type { BillYear } from './bill/bill-year';
+import type { CalibrationFinding } from './bill/calibration';
 import type { Facts } from './facts';
 import type { LoadId } from './loads/load-id';
 
@@ -81,13 +82,16 @@ export interface Demand {
 
 /** What was found when the loads were held against the bill. */
 export type BillCheck =
-  | { readonly verdict: 'not-possible'; readonly because: string }
+  | { readonly verdict: 'not-possible'; readonly because: 'no-bill' | 'own-solar-not-known' }
   | {
       readonly verdict: 'fits' | 'loads-over-bill' | 'loads-likely-high';
+      /** The verdict, and of what fits whether the bill is above even the high end of the loads. */
+      readonly code: 'fits' | 'bill-above-loads' | 'loads-over-bill' | 'loads-likely-high';
+      /** Months of the bills, January 0; null where one bill was told. */
+      readonly months: readonly number[] | null;
       readonly billKwhPerDay: Figure;
       readonly loadsKwhPerDay: Figure;
       readonly season: Season;
-      readonly says: string;
     };
 
 /** Where the home stands. */
@@ -129,5 +133,5 @@ export interface Home {
   readonly billYear: BillYear | null;
   readonly billCheck: BillCheck;
   /** What two or twelve bills say of heating or cooling, where they were given. */
-  readonly calibration: string | null;
+  readonly calibration: CalibrationFinding | null;
 }

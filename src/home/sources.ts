@@ -18,18 +18,19 @@ export function sourceOfAnswer(facts: Facts, id: QuestionId, nameplate = false):
   };
 }
 
+const standingLabels: Readonly<Record<HouseholdLoadRow['standing'], string>> = {
+  published: '',
+  practice: ' (common practice)',
+  memory: ' (from memory)',
+  judgement: ' (our judgement)',
+};
+
 /** Source of a row of the household-load table. */
 export function sourceOfRow(row: HouseholdLoadRow): Source {
   const kind = row.standing === 'practice' ? 'practice' : 'table';
-  const how = {
-    published: '',
-    practice: ' (common practice)',
-    memory: ' (from memory)',
-    judgement: ' (our judgement)',
-  };
   return {
     kind,
-    label: `typical for ${row.name.toLowerCase()}${how[row.standing]}`,
+    label: `typical for ${row.name.toLowerCase()}${standingLabels[row.standing]}`,
     cite: row.source,
   };
 }

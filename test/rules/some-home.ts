@@ -68,7 +68,7 @@ export function someHome(known: Resolved, site: Partial<Site> = {}): Home {
     goalSeasons: seasonsOf(facts),
     calibration: null,
     billYear: null,
-    billCheck: { verdict: 'not-possible', because: 'made up for a test' },
+    billCheck: { verdict: 'not-possible', because: 'no-bill' },
   };
 }
 

@@ -1,12 +1,11 @@
 import type { Figure } from '../../quantity/figure';
 import { addFigures, formula, timesFigure } from '../../quantity/figure-arithmetic';
-import { formatRange } from '../../quantity/format-quantity';
 import type { Climate } from '../../tables/climate';
 import type { Facts } from '../facts';
 import { type BillCheck, type Load, type Season, seasons } from '../home';
 import { type ClimateHours, usualShareOf } from '../weather/climate-hours';
 import type { BillYear } from './bill-year';
-import { billFigure, seasonBill } from './season-bill';
+import { billFigure, billMonths, seasonBill } from './season-bill';
 
 /** Days in the month of a bill, as far as a yearly mean goes: 365 / 12. */
 const DAYS = 365 / 12;
@@ -38,12 +37,10 @@ export function checkBill(of: BillCheckOf): BillCheck {
   }
   const { facts } = of;
   const kwh = facts.told('bill-kwh') ? facts.number('bill-kwh') : null;
-  if (kwh === null) return no('no bill was given, so the loads could not be held against one');
+  if (kwh === null) return no('no-bill');
   const solar = solarUsed(facts);
   if (solar === null) {
-    return no(
-      'there is solar and we do not know how much of it the home used, so the bill does not show the real use',
-    );
+    return no('own-solar-not-known');
   }
   const label = `${kwh} kWh on the bill${solar > 0 ? ` + ${solar} kWh of own solar` : ''}, over ${DAYS.toFixed(1)} days`;
   return against(of, seasonOf(facts), billFigure((kwh + solar) / DAYS, label));
@@ -53,7 +50,7 @@ type Held = Exclude<BillCheck, { verdict: 'not-possible' }>;
 
 /** The loads of an average day of the season held against the bill of that season. */
 function against(
-  { loads, hours, billYear }: BillCheckOf,
+  { loads, hours, billYear, climate }: BillCheckOf,
   season: Season,
   billKwhPerDay: Figure,
 ): Held {
@@ -67,8 +64,10 @@ function against(
       ),
     },
   );
-  const bill = billYear === null ? 'the bill' : billKwhPerDay.source.label;
-  return { ...judge(bill, billKwhPerDay, loadsKwhPerDay), billKwhPerDay, loadsKwhPerDay, season };
+  const months = billYear === null ? null : billMonths(climate, season);
+  const code = judge(billKwhPerDay, loadsKwhPerDay);
+  const verdict = code === 'bill-above-loads' ? 'fits' : code;
+  return { verdict, code, months, billKwhPerDay, loadsKwhPerDay, season };
 }
 
 /** How far the loads are over the bill; a month without use is the worst of all. */
@@ -76,25 +75,10 @@ function overBill({ billKwhPerDay: bill, loadsKwhPerDay: loads }: Held): number 
   return bill.value > 0 ? loads.value / bill.value : Number.POSITIVE_INFINITY;
 }
 
-function judge(named: string, bill: Figure, loads: Figure) {
-  const both = `The loads come to ${formatRange(loads.low, loads.value, loads.high, 'kWh')} a day, ${named} to ${bill.value.toFixed(1)} kWh a day.`;
-  if (loads.low > bill.value) {
-    return {
-      verdict: 'loads-over-bill' as const,
-      says: `${both} Even the low end is over the bill. One of them is wrong: the hours, the watts, or the month of the bill. Check those before you buy.`,
-    };
-  }
-  if (loads.value > LIKELY_LIMIT * bill.value) {
-    return {
-      verdict: 'loads-likely-high' as const,
-      says: `${both} That is more than 1.15 times the bill. Check the hours and the watts of the largest loads, and the month of the bill.`,
-    };
-  }
-  const says =
-    bill.value > loads.high
-      ? `${both} The bill is above even the high end: something was not named, or runs longer than we count. What must run does not hang on it.`
-      : `${both} They fit together.`;
-  return { verdict: 'fits' as const, says };
+function judge(bill: Figure, loads: Figure): Held['code'] {
+  if (loads.low > bill.value) return 'loads-over-bill';
+  if (loads.value > LIKELY_LIMIT * bill.value) return 'loads-likely-high';
+  return bill.value > loads.high ? 'bill-above-loads' : 'fits';
 }
 
 /** Heating and cooling of an average day: the hard day of the plan times the climate's share. */
@@ -114,6 +98,7 @@ function seasonOf(facts: Facts): Season {
   return season === 'winter' || season === 'summer' ? season : 'mild';
 }
 
-function no(because: string): BillCheck {
-  return { verdict: 'not-possible', because };
-}
+const no = (because: Extract<BillCheck, { verdict: 'not-possible' }>['because']): BillCheck => ({
+  verdict: 'not-possible',
+  because,
+});

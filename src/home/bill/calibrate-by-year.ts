@@ -2,7 +2,15 @@ import { MONTH_DAYS } from '../../physics/weather/calendar';
 import type { Load } from '../home';
 import type { ClimateHours } from '../weather/climate-hours';
 import { type BillYear, DEGREE_DAY_CITE, type WeatherPart } from './bill-year';
-import { believed, type Calibration, LEAST_KWH, scaledBy } from './calibration';
+import {
+  believed,
+  type Calibration,
+  type CalibrationFinding,
+  LEAST_KWH,
+  type PartFinding,
+  scaledBy,
+  type WeatherUse,
+} from './calibration';
 
 /** Months may miss by so much where their own weather is known: ASHRAE Guideline 14-2014, CV(RMSE). Seen second-hand. */
 const GOOD_CV_RMSE = 0.15;
@@ -26,27 +34,24 @@ export function calibrateByYear(of: {
 }): Calibration {
   const { loads, billYear } = of;
   const { fit } = billYear;
-  const none = (says: string): Calibration => ({ loads: [...loads], says });
-  if (fit === null) return none('The twelve bills show no use at all, so nothing goes by them.');
-  const off = `${Math.round(100 * fit.cvRmse)} %`;
-  if (fit.cvRmse > MOST_CV_RMSE) {
-    return none(
-      `Your twelve months do not follow the weather of your place: they miss a fit by ${off}, and from ${100 * MOST_CV_RMSE} % on we do not go by one. Check the order of the months, and think of months away, guests or a new car. Heating and cooling were not changed; the money follows the months as they are.`,
-    );
-  }
+  const none = (finding: CalibrationFinding): Calibration => ({ loads: [...loads], finding });
+  if (fit === null) return none({ code: 'no-use' });
+  const missShare = fit.cvRmse;
+  if (missShare > MOST_CV_RMSE)
+    return none({ code: 'not-the-weather', missShare, mostShare: MOST_CV_RMSE });
   const { heating, cooling } = billYear;
-  const year = sum(billYear.kwhPerDay.map((kwh, month) => kwh * MONTH_DAYS[month]!));
-  const split = `Your twelve bills come to ${whole(year)} kWh a year. By the usual weather of your place that is ${fit.baseKwhPerDay.toFixed(1)} kWh a day in any weather, ${whole(heating.billedKwh)} kWh a year that go with cold and ${whole(cooling.billedKwh)} kWh that go with heat; the months miss this by ${off}.`;
-  const rough =
-    fit.cvRmse > GOOD_CV_RMSE
-      ? [
-          `That is more than the ${100 * GOOD_CV_RMSE} % of a good fit: the year was unusual, or something else changed.`,
-        ]
-      : [];
-  const parts = [...sayPart('heating', heating), ...sayPart('cooling', cooling)];
   return {
     loads: loads.map((load) => scaledByParts(load, billYear, of.hours)),
-    says: [split, ...rough, ...parts].join(' '),
+    finding: {
+      code: 'twelve-bills',
+      yearKwh: sum(billYear.kwhPerDay.map((kwh, month) => kwh * MONTH_DAYS[month]!)),
+      basePerDay: fit.baseKwhPerDay,
+      heatingKwh: heating.billedKwh,
+      coolingKwh: cooling.billedKwh,
+      missShare,
+      roughOver: missShare > GOOD_CV_RMSE ? GOOD_CV_RMSE : null,
+      parts: [...partFinding('heating', heating), ...partFinding('cooling', cooling)],
+    },
   };
 }
 
@@ -61,31 +66,19 @@ function standsOut({ billedTop, misfitKwh }: WeatherPart): boolean {
   return billedTop >= LEAST_KWH && billedTop >= OVER_MISFIT * misfitKwh;
 }
 
-function sayPart(what: 'heating' | 'cooling', part: WeatherPart): string[] {
-  const { billedKwh, countedKwh, countedTop } = part;
+function partFinding(what: WeatherUse, part: WeatherPart): PartFinding[] {
   const factor = factorOf(part);
-  if (factor !== 1) {
-    return [
-      `We would have counted ${whole(countedKwh)} kWh a year for ${what}: the plan goes by your bills, and ${what} counts ${factor.toFixed(2)} times as much as it would have.`,
-    ];
-  }
-  if (countedTop >= LEAST_KWH) {
-    // What we count would show in the bills, and it does not: that is no scatter.
-    const shows = standsOut({ ...part, billedTop: Math.max(part.billedTop, countedTop) });
-    return shows && !believed(billedKwh / countedKwh)
-      ? [
-          `We would have counted ${whole(countedKwh)} kWh a year for ${what}, too far from the bills to go by them: check the kind and size of the ${what}. Nothing was changed there.`,
-        ]
-      : [
-          `We would have counted ${whole(countedKwh)} kWh a year for ${what}; what the bills show of it is too near to that, or too small beside what they miss by, to change it.`,
-        ];
-  }
-  if (standsOut(part)) {
-    return [
-      `The answers name little that uses power for ${what}: look for ${what === 'heating' ? 'space heaters or hot water' : 'coolers, fans or pumps'} that were not named.`,
-    ];
-  }
-  return [];
+  const code = factor !== 1 ? 'by-the-bills' : whyNotScaled(part);
+  return code === null ? [] : [{ code, what, countedKwh: part.countedKwh, factor }];
+}
+
+/** Why a part stands as it was counted; null where there is nothing to tell. */
+function whyNotScaled(part: WeatherPart): PartFinding['code'] | null {
+  const { billedKwh, countedKwh, countedTop } = part;
+  if (countedTop < LEAST_KWH) return standsOut(part) ? 'little-named' : null;
+  // What we count would show in the bills, and it does not: that is no scatter.
+  const shows = standsOut({ ...part, billedTop: Math.max(part.billedTop, countedTop) });
+  return shows && !believed(billedKwh / countedKwh) ? 'too-far' : 'too-near';
 }
 
 /** Winter days by the heating, summer days by the cooling, a mild day by what it has of each. */
@@ -102,4 +95,3 @@ function scaledByParts(load: Load, { heating, cooling }: BillYear, hours: Climat
 }
 
 const sum = (numbers: readonly number[]) => numbers.reduce((a, b) => a + b, 0);
-const whole = (kwh: number) => Math.round(kwh).toLocaleString('en-US');

@@ -3,7 +3,13 @@ import type { Load } from '../home';
 import { type ClimateHours, usualShareOf } from '../weather/climate-hours';
 import type { BillYear } from './bill-year';
 import { calibrateByYear } from './calibrate-by-year';
-import { believed, type Calibration, LEAST_KWH, scaledBy } from './calibration';
+import {
+  believed,
+  type Calibration,
+  type CalibrationFinding,
+  LEAST_KWH,
+  scaledBy,
+} from './calibration';
 
 /** What loads are held against bills with. */
 export interface CalibrationOf {
@@ -31,7 +37,10 @@ const DAYS = 365 / 12;
  *   factor = (bill_season - bill_mild) / (usual day of the season - mild day, of what follows the weather)
  */
 function calibrateByTwo({ facts, loads, hours }: CalibrationOf): Calibration {
-  const none = (says: string | null): Calibration => ({ loads: [...loads], says });
+  const none = (finding: CalibrationFinding | null): Calibration => ({
+    loads: [...loads],
+    finding,
+  });
   const season = facts.value('bill-season');
   const told = facts.told('bill-kwh') && facts.told('bill-mild-kwh');
   if (!told || (season !== 'winter' && season !== 'summer')) return none(null);
@@ -43,18 +52,11 @@ function calibrateByTwo({ facts, loads, hours }: CalibrationOf): Calibration {
   const what = season === 'winter' ? 'heating' : 'cooling';
   if (counted < LEAST_KWH || billed < LEAST_KWH) return none(null);
   const factor = billed / counted;
-  const both = `Your two bills show ${billed.toFixed(1)} kWh a day more in ${season} than in a mild month; we would have counted ${counted.toFixed(1)} kWh a day for ${what}.`;
-  if (!believed(factor)) {
-    return none(
-      `${both} They are too far apart to go by the bills: check the kind and size of the ${what}. Nothing was changed.`,
-    );
-  }
+  const found = { what, season, billedPerDay: billed, countedPerDay: counted, factor } as const;
+  if (!believed(factor)) return none({ code: 'two-bills-too-far', ...found });
   const by = { winter: factor, summer: factor, mild: factor };
   const scaled = loads.map((load) =>
     weathered.includes(load) ? scaledBy(load, by, { label: 'set by your two bills' }) : load,
   );
-  return {
-    loads: scaled,
-    says: `${both} The plan goes by your bills: ${what} counts ${factor.toFixed(2)} times as much as it would have.`,
-  };
+  return { loads: scaled, finding: { code: 'two-bills', ...found } };
 }

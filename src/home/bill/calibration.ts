@@ -4,7 +4,45 @@ import type { Load, Season } from '../home';
 /** What bills say about heating or cooling; the plan prints it, so that nothing is scaled in silence. */
 export interface Calibration {
   readonly loads: Load[];
-  readonly says: string | null;
+  readonly finding: CalibrationFinding | null;
+}
+
+export type WeatherUse = 'heating' | 'cooling';
+
+/** What two or twelve bills say; `words` says it. */
+export type CalibrationFinding =
+  /** No use at all on twelve bills. */
+  | { readonly code: 'no-use' }
+  /** The months miss a fit to the weather by more than the share from which none is gone by. */
+  | { readonly code: 'not-the-weather'; readonly missShare: number; readonly mostShare: number }
+  | {
+      readonly code: 'twelve-bills';
+      readonly yearKwh: number;
+      readonly basePerDay: number;
+      readonly heatingKwh: number;
+      readonly coolingKwh: number;
+      readonly missShare: number;
+      /** Share of a good fit, where the months miss it by more; else null. */
+      readonly roughOver: number | null;
+      readonly parts: readonly PartFinding[];
+    }
+  | {
+      readonly code: 'two-bills' | 'two-bills-too-far';
+      readonly what: WeatherUse;
+      readonly season: 'winter' | 'summer';
+      /** More than in a mild month, kWh a day: on the bills, and as counted. */
+      readonly billedPerDay: number;
+      readonly countedPerDay: number;
+      readonly factor: number;
+    };
+
+/** What twelve bills say of heating or of cooling, kWh a year as it would have been counted. */
+export interface PartFinding {
+  readonly code: 'by-the-bills' | 'too-far' | 'too-near' | 'little-named';
+  readonly what: WeatherUse;
+  readonly countedKwh: number;
+  /** What it is multiplied by. */
+  readonly factor: number;
 }
 
 /** Less than this a day tells more of habits than of the weather, kWh. Our judgement. */

@@ -6,14 +6,18 @@ import type { BillYear } from './bill-year';
 
 /** What twelve bills show for a season, kWh a day: the coldest month, the hottest, or April and October together. */
 export function seasonBill(billYear: BillYear, climate: Climate, season: Season): Figure {
-  const { meanC } = climate;
-  const months = {
+  const months = billMonths(climate, season);
+  const kwh = months.reduce((sum, month) => sum + billYear.kwhPerDay[month]!, 0) / months.length;
+  return billFigure(kwh, `your bills of ${months.map((m) => MONTH_NAMES[m]).join(' and ')}`);
+}
+
+/** The months whose bills stand for a season, January 0. */
+export function billMonths({ meanC }: Climate, season: Season): readonly number[] {
+  return {
     winter: [meanC.indexOf(Math.min(...meanC))],
     summer: [meanC.indexOf(Math.max(...meanC))],
     mild: [3, 9],
   }[season];
-  const kwh = months.reduce((sum, month) => sum + billYear.kwhPerDay[month]!, 0) / months.length;
-  return billFigure(kwh, `your bills of ${months.map((m) => MONTH_NAMES[m]).join(' and ')}`);
 }
 
 /** Use on a bill, kWh a day. */

@@ -24,6 +24,12 @@ const heaterNames: Readonly<Partial<Record<HouseholdLoadId, string>>> = {
   'pellet-stove': 'Pellet stove',
 };
 
+const stripNames = {
+  backup: 'Backup heating strips',
+  furnace: 'Electric furnace',
+  baseboard: 'Electric baseboard heat',
+};
+
 /** Whatever of the heating uses electricity. A wood stove and a gas heater without a plug use none. */
 export function heating(context: LoadContext): Load[] {
   const kind = context.facts.choice('heat-main');
@@ -31,11 +37,11 @@ export function heating(context: LoadContext): Load[] {
   const row = fuelHeaters[kind];
   if (row !== undefined) return [fuelHeater(context, row)];
   if (kind === 'heat-pump') {
-    const backup = strips(context, 'Backup heating strips');
+    const backup = strips(context, stripNames.backup);
     return [heatPump(context), ...backup.map((load) => besidePump(context, load))];
   }
-  if (kind === 'electric-furnace') return mainStrips(context, 'Electric furnace');
-  if (kind === 'baseboard') return mainStrips(context, 'Electric baseboard heat');
+  if (kind === 'electric-furnace') return mainStrips(context, stripNames.furnace);
+  if (kind === 'baseboard') return mainStrips(context, stripNames.baseboard);
   return [];
 }
 

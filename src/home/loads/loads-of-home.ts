@@ -1,6 +1,7 @@
 import type { Widths } from '../answer-figure';
 import { type BillYear, billYearOf } from '../bill/bill-year';
 import { calibrate } from '../bill/calibrate';
+import type { CalibrationFinding } from '../bill/calibration';
 import type { Facts } from '../facts';
 import type { Load, Site } from '../home';
 import { climateHours } from '../weather/climate-hours';
@@ -15,7 +16,7 @@ export interface LoadsOfHome {
   /** In an outage: one room where one is enough, a pump that rests on stored water. */
   readonly loads: readonly Load[];
   readonly billYear: BillYear | null;
-  readonly calibration: string | null;
+  readonly calibration: CalibrationFinding | null;
 }
 
 /** @param site null while the place is not known: the table's hours stand, and no bill is held against them */
@@ -29,6 +30,6 @@ export function loadsOfHome(facts: Facts, widths: Widths, site: Site | null): Lo
     return { usual: named, loads: inOutage(named), billYear: null, calibration: null };
   }
   const billYear = billYearOf(facts, named, site.place.climate);
-  const { loads: usual, says } = calibrate({ facts, loads: named, hours, billYear });
-  return { usual, loads: inOutage(usual), billYear, calibration: says };
+  const { loads: usual, finding } = calibrate({ facts, loads: named, hours, billYear });
+  return { usual, loads: inOutage(usual), billYear, calibration: finding };
 }

@@ -132,9 +132,9 @@ function timesCount(f: Figure, count: Figure): Figure {
   return timesFigure(f, count);
 }
 
-const BY_CLIMATE =
+const BY_CLIMATE_CITE =
   'hours from TMY3 temperatures (NREL/TP-581-43156) and usual sizing; common practice';
-const BY_PUMP = `${BY_CLIMATE}; what a heat pump gives by temperature: NREL/TP-5500-56354`;
+const BY_PUMP_CITE = `${BY_CLIMATE_CITE}; what a heat pump gives by temperature: NREL/TP-5500-56354`;
 
 /** Running power x the hours a day that this climate asks for; undefined where the table's hours stand. */
 function weatherEnergy(better: Better, season: Season, watts: Figure): Figure | undefined {
@@ -147,7 +147,7 @@ function weatherEnergy(better: Better, season: Season, watts: Figure): Figure | 
       (follows === 'heat' ? 0 : heating[season][i]) +
         (follows === 'cold' ? 0 : climate.cooling[season][i]),
     );
-  const cite = better.heatsBy === 'pump' && season !== 'summer' ? BY_PUMP : BY_CLIMATE;
+  const cite = better.heatsBy === 'pump' && season !== 'summer' ? BY_PUMP_CITE : BY_CLIMATE_CITE;
   const hours = figure({
     low: add(0),
     value: add(1),

@@ -55,7 +55,7 @@ function detailSections(plan: Plan, words: Words): string[][] {
     sayPossibleIf(plan, words),
     sayAdvised(plan, words),
     sayRideThrough(plan.rideThrough, words),
-    sayMoney(plan.money, plan.advice.route.kind, words),
+    sayMoney(plan, plan.advice.route.kind, words),
     titledList(
       `## ${say.willNotDo}`,
       plan.willNotDo.map((one) => words.willNotDo(one, plan.home)),

@@ -1,15 +1,18 @@
 import { billYearFigures } from '../../plan/bill-year-figures';
 import type { Plan } from '../../plan/plan';
+import type { Words } from '../../words/words';
 import { figureData, round } from './figure-data';
 import type { PlanData } from './plan-schema';
 
-export function billData({ billCheck }: Plan): PlanData['billCheck'] {
+export function billData({ billCheck }: Plan, words: Words): PlanData['billCheck'] {
+  const says = words.billCheck(billCheck);
   if (billCheck.verdict === 'not-possible') {
-    return { verdict: billCheck.verdict, says: billCheck.because };
+    return { verdict: billCheck.verdict, code: billCheck.because, says };
   }
   return {
     verdict: billCheck.verdict,
-    says: billCheck.says,
+    code: billCheck.code,
+    says,
     bill: figureData(billCheck.billKwhPerDay),
     loads: figureData(billCheck.loadsKwhPerDay),
     season: billCheck.season,

@@ -4,6 +4,7 @@ import { figure, season } from './shared-schema';
 /** What was told of the bill against the loads. */
 export const billCheck = z.strictObject({
   verdict: z.enum(['not-possible', 'fits', 'loads-over-bill', 'loads-likely-high']),
+  code: z.string(),
   says: z.string(),
   bill: figure.optional(),
   loads: figure.optional(),

@@ -1,22 +1,26 @@
 import type { MoneyRange } from '../../bill/lifecycle/money-range';
-import {
-  type MoneyOfRoute,
-  type PlanMoney,
-  REAL_RATE,
-  STUDY_YEARS,
-} from '../../plan/money/plan-money';
+import type { BetweenOutages } from '../../plan/money/between-outages';
+import { type MoneyOfRoute, REAL_RATE, STUDY_YEARS } from '../../plan/money/plan-money';
 import { carriesAll } from '../../plan/money/ridden';
+import type { Plan } from '../../plan/plan';
 import type { Words } from '../../words/words';
 import type { PlanData } from './plan-schema';
+import { said } from './said';
 
 /** The money of a plan as plain data, whole dollars where a cent would promise too much. */
-export function moneyData(money: PlanMoney, words: Words): PlanData['money'] {
+export function moneyData(
+  { money, home }: Pick<Plan, 'money' | 'home'>,
+  words: Words,
+): PlanData['money'] {
   return {
     studyYears: STUDY_YEARS,
     realRate: REAL_RATE,
-    tariff: money.tariff === null ? 'off the grid' : money.tariff.says,
+    tariff:
+      money.tariff === null
+        ? 'off the grid'
+        : { code: money.tariff.from.code, says: words.tariff(home, money.tariff) },
     tariffInFull: money.tariff === null ? 'off the grid' : copyOf(money.tariff.tariff),
-    use: money.use,
+    use: { code: money.use.code, says: words.use(money) },
     billFits:
       money.billFit === null
         ? 'not checked'
@@ -44,8 +48,8 @@ export function moneyData(money: PlanMoney, words: Words): PlanData['money'] {
       parts: stage.parts.map((part) => part.name),
     })),
     carriesOver: [...money.carriesOver],
-    oldPrices: [...money.oldPrices],
-    incentives: [...money.incentiveNotes],
+    oldPrices: money.oldPrices.map(words.oldPrice),
+    incentives: said(money.incentiveNotes, words.incentive),
   };
 }
 
@@ -92,11 +96,18 @@ function routeData(
             wearPerYear: round(between.wear),
             batteryLifeYears:
               batteryLife === null ? 'no battery that wears' : round(batteryLife.years),
-            ceilingPerYear: between.ceiling === null ? between.ceilingNote : round(between.ceiling),
+            ceilingPerYear: ceilingData(between, words),
             billBefore: round(between.before.total),
             billAfter: round(between.after.total),
           },
   };
+}
+
+function ceilingData({ ceiling, ceilingNote }: BetweenOutages, words: Words) {
+  if (ceiling !== null) return round(ceiling);
+  return ceilingNote === null
+    ? 'left out'
+    : { code: ceilingNote.code, says: words.ceilingNote(ceilingNote) };
 }
 
 function rangeData({ low, likely, high }: MoneyRange) {

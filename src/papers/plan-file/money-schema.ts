@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { tariffSchema } from '../../bill/tariff/tariff-schema';
-import { kind, lines } from './shared-schema';
+import { kind, lines, said } from './shared-schema';
 
 const range = z.strictObject({ low: z.number(), likely: z.number(), high: z.number() });
 const rangeOrWords = z.union([range, z.string().describe('Why there is no figure.')]);
@@ -17,7 +17,9 @@ const between = z.strictObject({
       'Held against each kWh in choosing when to work; counted in the life, not in the cost.',
     ),
   batteryLifeYears: z.union([z.number(), z.literal('no battery that wears')]),
-  ceilingPerYear: z.union([z.number(), z.string()]).describe('After wear; words when left out.'),
+  ceilingPerYear: z
+    .union([z.number(), said, z.literal('left out')])
+    .describe('After wear; why, when left out.'),
   billBefore: z.number(),
   billAfter: z.number(),
 });
@@ -49,11 +51,11 @@ const route = z.strictObject({
 export const moneySchema = z.strictObject({
   studyYears: z.number().int(),
   realRate: z.number(),
-  tariff: z.string(),
+  tariff: z.union([said, z.literal('off the grid')]),
   tariffInFull: z
     .union([tariffSchema, z.literal('off the grid')])
     .describe('The tariff counted, in the form of a tariff file.'),
-  use: z.string(),
+  use: said,
   billFits: z.string().describe('yes, not checked, or the line of the bill to look at.'),
   outageHoursPerYear: hours,
   routes: z.array(route),
@@ -78,5 +80,5 @@ export const moneySchema = z.strictObject({
   ),
   carriesOver: lines,
   oldPrices: lines,
-  incentives: lines,
+  incentives: z.array(said),
 });

@@ -54,11 +54,17 @@ export function planData(plan: Plan, words: Words): PlanData {
       mustAndGood: demandData(plan.home, plan.home.demand.good),
       everything: demandData(plan.home, plan.home.demand.all),
     },
-    billCheck: billData(plan),
-    calibration: plan.home.calibration ?? 'not from bills',
+    billCheck: billData(plan, words),
+    calibration:
+      plan.home.calibration === null
+        ? 'not from bills'
+        : {
+            code: plan.home.calibration.code,
+            says: words.calibration(plan.home.calibration),
+          },
     billYear: billYearData(plan),
     rideThrough: rideThroughData(plan.rideThrough),
-    money: moneyData(plan.money, words),
+    money: moneyData(plan, words),
     outlook: {
       ordinaryTimes: figureData(plan.outlook.ordinaryTimes),
       ordinaryHours: figureData(plan.outlook.ordinaryHours),

@@ -58,7 +58,9 @@ export const planSchema = z.strictObject({
   loads: z.array(load),
   demand: z.strictObject({ mustRun: demand, mustAndGood: demand, everything: demand }),
   billCheck,
-  calibration: z.string().describe('What two or twelve bills say of heating or cooling.'),
+  calibration: z
+    .union([said, z.literal('not from bills')])
+    .describe('What two or twelve bills say of heating or cooling.'),
   billYear,
   rideThrough: rideThroughSchema,
   money: moneySchema,

@@ -30,15 +30,27 @@ export interface BetweenOutages {
   readonly savings: number;
   /** The part of it that solar alone would save. */
   readonly solarSavings: number;
-  /** The most any schedule could save after wear, $ a year; null when left out, and the note says why. */
+  /** The most any schedule could save after wear, $ a year; null when left out. */
   readonly ceiling: number | null;
-  readonly ceilingNote: string;
+  /** Why it was left out, or why it is not exact. */
+  readonly ceilingNote: CeilingNote | null;
   readonly wear: number;
   readonly before: YearBill;
   readonly after: YearBill;
   /** The input of the rule, for asking what other reserves would save; null without a battery that works. */
   readonly input: DispatchYearInput | null;
 }
+
+export type CeilingNote =
+  | {
+      readonly code:
+        | 'nothing-to-earn' // one price at all hours, and no solar
+        | 'one-route-only' // worked out for one battery route
+        | 'demand-charge'; // takes long to work out
+    }
+  | { readonly code: 'not-exact'; readonly why: NotExact };
+
+type NotExact = NonNullable<ReturnType<typeof ceilingYear>['notExact']>;
 
 /** The battery of a route as the bill sees it. */
 export function billBattery(route: Route): Battery {
@@ -92,7 +104,7 @@ export function betweenOutages(input: BetweenInput): BetweenOutages {
   const solarSavings = before.total - setting.before.total;
   const strategy = strategyOf(setting, solarKw > 0);
   if (strategy === 'wait') {
-    const ceilingNote = 'with one price at all hours and no solar there is nothing to earn';
+    const ceilingNote = { code: 'nothing-to-earn' } as const;
     const none = {
       worthRunning: false,
       savings: solarSavings,
@@ -117,7 +129,7 @@ export function betweenOutages(input: BetweenInput): BetweenOutages {
     after: shown.bill,
     input: asked,
     ceiling: null,
-    ceilingNote: 'the most that could be saved is worked out for one battery route only',
+    ceilingNote: { code: 'one-route-only' },
   };
 }
 
@@ -127,12 +139,11 @@ export function withCeiling(between: BetweenOutages): BetweenOutages {
   if (input === null || !between.worthRunning) return between;
   const setting = settingOfYear(input);
   if (setting.layout.demandPrice.length > 0) {
-    const ceilingNote =
-      'the most that could be saved is left out where a demand charge is paid, for it takes long to work out';
-    return { ...between, ceiling: null, ceilingNote };
+    return { ...between, ceiling: null, ceilingNote: { code: 'demand-charge' } };
   }
   const { savings, wear, notExact } = ceilingYear(setting);
-  return { ...between, ceiling: solarSavings + savings - wear, ceilingNote: notExact ?? '' };
+  const ceilingNote = notExact === null ? null : ({ code: 'not-exact', why: notExact } as const);
+  return { ...between, ceiling: solarSavings + savings - wear, ceilingNote };
 }
 
 /** Charging from the grid: as told; without solar there is nothing else to charge from, and no solar rule against it. */

@@ -11,7 +11,6 @@ import {
   MONTH_START,
 } from '../../physics/weather/calendar';
 import type { HourSeries } from '../../quantity/hour-series';
-import { MONTH_NAMES } from '../../quantity/month-names';
 
 /** One year of hours of this home on ordinary days: what it uses, and what one kW of its panels gives. */
 export interface HouseYear {
@@ -19,8 +18,17 @@ export interface HouseYear {
   readonly loadKwh: Float64Array;
   /** Null where no roof is known. */
   readonly sunKwhPerKw: HourSeries | null;
-  readonly says: string;
+  readonly use: HouseUse;
 }
+
+/** What the use over the year is taken from; `words` says it. */
+export type HouseUse =
+  /** The loads named alone, for no bill could be held against them; or with what the bill shows beyond them. */
+  | { readonly code: 'loads-alone' | 'loads-and-rest' }
+  /** The loads brought down to this share, so that they meet the bill. */
+  | { readonly code: 'brought-down'; readonly share: number }
+  /** Each month as on its own bill, and the months in which the loads were brought down to it, January 0. */
+  | { readonly code: 'by-months'; readonly lowered: readonly number[] };
 
 /**
  * The loads named over the middle one of the drawn weather years by mean temperature, and what the bill shows
@@ -41,12 +49,11 @@ export function houseYear(home: Home, drawn: SyntheticYears, withSun: boolean): 
   };
 }
 
-function toBill(home: Home, named: Float64Array): { loadKwh: Float64Array; says: string } {
+function toBill(home: Home, named: Float64Array): Pick<HouseYear, 'loadKwh' | 'use'> {
   const { billCheck, billYear } = home;
   if (billYear !== null) return toMonths(billYear.kwhPerDay, named);
   if (billCheck.verdict === 'not-possible') {
-    const says = 'Use over the year: the loads named, for no bill could be held against them.';
-    return { loadKwh: named, says };
+    return { loadKwh: named, use: { code: 'loads-alone' } };
   }
   let kwh = 0;
   let days = 0;
@@ -58,36 +65,33 @@ function toBill(home: Home, named: Float64Array): { loadKwh: Float64Array; says:
   const rest = billCheck.billKwhPerDay.value - kwh / days;
   if (rest < 0) {
     const share = billCheck.billKwhPerDay.value / (kwh / days);
-    const says = `Use over the year: the loads named, brought down to ${Math.round(100 * share)} % so that they meet the bill.`;
-    return { loadKwh: named.map((kw) => kw * share), says };
+    return { loadKwh: named.map((kw) => kw * share), use: { code: 'brought-down', share } };
   }
   const more = usualDays({ kwhPerDay: rest, days: 365 });
-  const says = 'Use over the year: the loads named, and what the bill shows beyond them.';
-  return { loadKwh: named.map((kw, h) => kw + more[h]!), says };
+  return { loadKwh: named.map((kw, h) => kw + more[h]!), use: { code: 'loads-and-rest' } };
 }
 
 /** Each month brought to its own bill: what the bill shows beyond the loads named added, or the loads brought down. */
-function toMonths(billed: readonly number[], named: Float64Array) {
+function toMonths(
+  billed: readonly number[],
+  named: Float64Array,
+): Pick<HouseYear, 'loadKwh' | 'use'> {
   const loadKwh = Float64Array.from(named);
-  const lowered: string[] = [];
+  const lowered: number[] = [];
   for (const [month, days] of MONTH_DAYS.entries()) {
     const from = MONTH_START[month]! * 24;
     const hours = loadKwh.subarray(from, from + days * 24);
     const perDay = hours.reduce((sum, kw) => sum + kw, 0) / days;
     const rest = billed[month]! - perDay;
     if (rest < 0) {
-      lowered.push(MONTH_NAMES[month]!);
+      lowered.push(month);
       for (let h = 0; h < hours.length; h++) hours[h]! *= billed[month]! / perDay;
     } else {
       const more = usualDays({ kwhPerDay: rest, days });
       for (let h = 0; h < hours.length; h++) hours[h]! += more[h]!;
     }
   }
-  const down =
-    lowered.length === 0
-      ? ''
-      : ` In ${lowered.length === 12 ? 'every month' : lowered.join(', ')} the loads named were more than the bill and were brought down to it.`;
-  return { loadKwh, says: `Use over the year: each month as on its own bill.${down}` };
+  return { loadKwh, use: { code: 'by-months', lowered } };
 }
 
 /** The drawn year whose mean temperature is the middle one. */

@@ -13,7 +13,6 @@ import { traitsOf } from '../../kinds/route-traits';
 import type { Route } from '../../routes/route';
 import { batteryType } from '../../tables/battery-types';
 import { endedBy } from '../../tables/incentives';
-import { inSentence, listOf } from '../../words/en/list-of';
 import type { Outlook } from '../outlook';
 import type { RideThrough } from '../ride-through/ride-through-of';
 import { type BetweenOutages, betweenOutages, withCeiling } from './between-outages';
@@ -22,8 +21,15 @@ import { batteryLife, costPartsOf } from './cost-parts';
 import { type HouseYear, houseYear } from './house-year';
 import { keptFor } from './kept-for';
 import { lossesOf } from './losses-of';
-import { peakFactorsOf, sayPeaks } from './peak-factors-of';
-import { type MoneyOfRoute, type PlanMoney, REAL_RATE, STUDY_YEARS } from './plan-money';
+import { peakFactorsOf, peaksKnown } from './peak-factors-of';
+import {
+  type IncentiveNote,
+  type MoneyOfRoute,
+  type OldPriceIn,
+  type PlanMoney,
+  REAL_RATE,
+  STUDY_YEARS,
+} from './plan-money';
 import { reserveTable } from './reserve-table';
 import { carriesAll, riddenThrough } from './ridden';
 import { type HomeTariff, tariffOf } from './tariff-of';
@@ -58,7 +64,8 @@ export function moneyOf(input: MoneyInput): PlanMoney {
   const stages = stagedBuying(boughtInOrder(input, able));
   return {
     tariff: of,
-    use: `${year.says}${of === null ? '' : sayPeaks(home, of.tariff, peakFactorsOf(home, of.tariff, year))}`,
+    use: year.use,
+    peaks: of === null ? null : peaksKnown(home, of.tariff, peakFactorsOf(home, of.tariff, year)),
     billFit: of && billFit(home, of),
     routes,
     losses: lossesOf(home, outlook),
@@ -71,7 +78,7 @@ export function moneyOf(input: MoneyInput): PlanMoney {
     stages,
     carriesOver: sayCarriesOver(stages.flatMap((stage) => stage.parts)),
     oldPrices: oldPricesOf(routes, home.asOf),
-    incentiveNotes: [...toldIncentive(home), ...endedBy(home.asOf)],
+    incentiveNotes: [toldIncentive(home), ...endedBy(home.asOf)],
   };
 }
 
@@ -171,28 +178,21 @@ function boughtInOrder({ home, advice }: MoneyInput, able: readonly Route[]) {
   return [...ready.flatMap((route) => costPartsOf(home, route)), ...loose, ...wired];
 }
 
-/** Old prices, each once, with the routes it stands in. */
-function oldPricesOf(routes: readonly MoneyOfRoute[], asOf: string): string[] {
-  const routesBy = new Map<string, string[]>();
+/** Old prices, each once, with the routes they stand in. */
+function oldPricesOf(routes: readonly MoneyOfRoute[], asOf: string): OldPriceIn[] {
+  const found = new Map<string, OldPriceIn>();
   for (const { parts, title } of routes) {
-    for (const says of new Set(oldPrices(parts, asOf))) {
-      routesBy.set(says, [...(routesBy.get(says) ?? []), inSentence(title)]);
+    for (const price of oldPrices(parts, asOf)) {
+      const key = JSON.stringify(price);
+      const titles = found.get(key)?.titles ?? [];
+      if (!titles.includes(title)) found.set(key, { price, titles: [...titles, title] });
     }
   }
-  return [...routesBy].map(([says, titles]) => `${says} It is part of: ${listOf(titles)}.`);
+  return [...found.values()];
 }
 
-function toldIncentive({ facts }: Home): string[] {
+function toldIncentive({ facts }: Home): IncentiveNote {
   const dollars = facts.told('incentive-total') ? facts.number('incentive-total') : null;
-  if (dollars === null || dollars === 0)
-    return ['No money back is counted: nobody has promised any in writing.'];
-  const who = {
-    'power-company': 'the power company',
-    government: 'a public office',
-    installer: 'an installer or a seller',
-  };
-  const by = who[String(facts.value('incentive-who')) as keyof typeof who] ?? 'somebody';
-  return [
-    `$${dollars} of money back is counted, as told you by ${by}. Read its date and its conditions once more.`,
-  ];
+  if (dollars === null || dollars === 0) return { code: 'none-promised' };
+  return { code: 'told', dollars, by: facts.choice('incentive-who') };
 }

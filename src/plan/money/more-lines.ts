@@ -22,16 +22,18 @@ export function moreLinesOf(home: Home): MoreLines {
   };
 }
 
-/** Lines the household saw on the bill and could not give the figures of, in words. */
-export function linesLeftOut({ facts }: Home): string[] {
+/** A line of the bill that was seen and whose figures are not known. */
+export type LineLeftOut = 'rider-kwh' | 'rider-month' | 'tax' | 'baseline' | 'ratchet';
+
+/** Lines the household saw on the bill and could not give the figures of. */
+export function linesLeftOut({ facts }: Home): LineLeftOut[] {
   const open = (id: QuestionId) => facts.applies(id) && !facts.told(id);
-  return [
-    ...(open('rider-kwh') ? ['the other charge for each kWh'] : []),
-    ...(open('rider-month') ? ['the other charge each month'] : []),
-    ...(open('tax-percent') ? ['the tax'] : []),
-    ...(open('baseline-credit') || open('baseline-kwh') ? ['the baseline credit'] : []),
-    ...(open('ratchet-share')
-      ? ['that the demand charge goes by the highest of several months']
-      : []),
+  const lines: readonly [boolean, LineLeftOut][] = [
+    [open('rider-kwh'), 'rider-kwh'],
+    [open('rider-month'), 'rider-month'],
+    [open('tax-percent'), 'tax'],
+    [open('baseline-credit') || open('baseline-kwh'), 'baseline'],
+    [open('ratchet-share'), 'ratchet'],
   ];
+  return lines.filter(([isOpen]) => isOpen).map(([, line]) => line);
 }

@@ -30,17 +30,18 @@ export function peakFactorsOf(home: Home, tariff: Tariff, { loadKwh }: HouseYear
   });
 }
 
-/** The same in words; empty where no charge hides a peak. */
-export function sayPeaks(home: Home, tariff: Tariff, factors: PeakFactors): string {
-  if (tariff.demand === undefined || tariff.demand.length === 0) return '';
+/** How the peaks of a demand charge are known: by the meter, not from hours, or estimated as so many times the highest hour. */
+export type PeaksKnown =
+  | { readonly code: 'by-the-meter' | 'not-from-hours' }
+  | { readonly code: 'estimated'; readonly times: number };
+
+/** The same for whoever reads the plan; null where no charge hides a peak. */
+export function peaksKnown(home: Home, tariff: Tariff, factors: PeakFactors): PeaksKnown | null {
+  if (tariff.demand === undefined || tariff.demand.length === 0) return null;
   const told = home.facts.told('bill-peak-kw') && ownSolarKw(home.facts) === 0;
-  if (told) return ' The peaks of the demand charge go by the highest use of the year you told us.';
+  if (told) return { code: 'by-the-meter' };
   const known = factors.filter((factor) => factor !== null);
-  if (known.length < factors.length) {
-    return ' The peak of the demand charge cannot be told from hours, so its highest hour is counted: the real one may be higher.';
-  }
-  const most = Math.max(...known);
-  return most > 1.005
-    ? ` The peak of a short window is estimated from your loads as ${most.toFixed(2)} times the highest hour (our judgment); the meter may show another.`
-    : '';
+  if (known.length < factors.length) return { code: 'not-from-hours' };
+  const times = Math.max(...known);
+  return times > 1.005 ? { code: 'estimated', times } : null;
 }

@@ -1,12 +1,16 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
 import type { WorkedLife } from '../../bill/lifecycle/battery-wear';
-import type { CostPart } from '../../bill/lifecycle/cost-part';
+import type { CostPart, oldPrices } from '../../bill/lifecycle/cost-part';
 import type { LossAYear } from '../../bill/lifecycle/outage-worth';
 import type { RouteMoney } from '../../bill/lifecycle/route-money';
 import type { Stage } from '../../bill/lifecycle/staged-buying';
 import type { BillMatch } from '../../bill/tariff/match-bill';
 import type { RouteKind } from '../../kinds/route-kind';
+import type { EndedIncentive } from '../../tables/incentives';
 import { practice } from '../../tables/practice-figures';
 import type { BetweenOutages } from './between-outages';
+import type { HouseUse } from './house-year';
+import type { PeaksKnown } from './peak-factors-of';
 import type { ReserveRow } from './reserve-table';
 import type { Ridden } from './ridden';
 import type { HomeTariff } from './tariff-of';
@@ -39,7 +43,9 @@ export interface MoneyOfRoute {
 export interface PlanMoney {
   /** Null off the grid. */
   readonly tariff: HomeTariff | null;
-  readonly use: string;
+  readonly use: HouseUse;
+  /** How the peaks of a demand charge are known; null without one. */
+  readonly peaks: PeaksKnown | null;
   readonly billFit: BillMatch | null;
   readonly routes: readonly MoneyOfRoute[];
   /** What a year of outages costs a household that does nothing, apart from the bill; empty when not told. */
@@ -50,6 +56,22 @@ export interface PlanMoney {
   readonly reserve: readonly ReserveRow[];
   readonly stages: readonly Stage[];
   readonly carriesOver: readonly string[];
-  readonly oldPrices: readonly string[];
-  readonly incentiveNotes: readonly string[];
+  readonly oldPrices: readonly OldPriceIn[];
+  readonly incentiveNotes: readonly IncentiveNote[];
 }
+
+/** A price more than two years old, and the titles of the routes it is part of. */
+export interface OldPriceIn {
+  readonly price: ReturnType<typeof oldPrices>[number];
+  readonly titles: readonly string[];
+}
+
+/** Money back that is counted, and credits that no longer apply. */
+export type IncentiveNote =
+  | { readonly code: 'none-promised' }
+  | {
+      readonly code: 'told';
+      readonly dollars: number;
+      readonly by: ChoiceId<'incentive-who'> | null;
+    }
+  | EndedIncentive;

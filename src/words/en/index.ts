@@ -1,6 +1,8 @@
 import rules from '#compiled/words/en/rules.js';
 import { formatQuantity, formatRange } from '../../quantity/format-quantity';
 import type { Language } from '../language';
+import { sayBillCheck } from './bill/say-bill-check';
+import { sayCalibration } from './bill/say-calibration';
 import { sayContradiction } from './contradictions/say-contradiction';
 import { forElectrician } from './electrical';
 import { explain } from './explain';
@@ -14,8 +16,13 @@ import { sayLeaving } from './leaving/say-leaving';
 import { inSentence, listOf } from './list-of';
 import { sayBill } from './money/say-bill';
 import { sayBillFit } from './money/say-bill-fit';
+import { sayCeilingNote } from './money/say-ceiling-note';
+import { sayIncentive } from './money/say-incentive';
+import { sayOldPrice } from './money/say-old-price';
 import { sayPayback } from './money/say-payback';
 import { sayRates } from './money/say-rates';
+import { sayTariff } from './money/say-tariff';
+import { sayUse } from './money/say-use';
 import { months, shortMonths } from './months';
 import { quotes } from './quote';
 import { sayReason } from './reasons/say-reason';
@@ -65,6 +72,13 @@ export const english = {
   contradiction: sayContradiction,
   rates: sayRates,
   payback: sayPayback,
+  tariff: sayTariff,
+  use: sayUse,
+  ceilingNote: sayCeilingNote,
+  incentive: sayIncentive,
+  oldPrice: sayOldPrice,
+  billCheck: sayBillCheck,
+  calibration: sayCalibration,
   fuel: sayFuel,
   share: sayShare,
   gap: sayGap,

@@ -1,12 +1,16 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import type { BillReading, ClockPrices } from '../../bill/tariff/bill-reading';
 import type { Home } from '../../home/home';
-import { linesLeftOut } from '../../plan/money/more-lines';
+import type { LineLeftOut } from '../../plan/money/more-lines';
+import type { TariffFrom } from '../../plan/money/tariff-of';
 import { listOf } from './list-of';
 import { months } from './months';
 
 /** The prices counted, in a sentence or two: what was told, what was left out, and what is not known. */
-export function sayPrices(home: Home, reading: BillReading): string {
+export function sayPrices(
+  home: Home,
+  { reading, leftOut }: Extract<TariffFrom, { code: 'prices-told' }>,
+): string {
   const { energy, demand } = reading;
   const peak =
     demand === null ? '' : `, and $${demand.perKw} for each kW of the month's highest use`;
@@ -18,7 +22,7 @@ export function sayPrices(home: Home, reading: BillReading): string {
     `Counted with the prices you told us: ${sayEnergy(energy)}${peak}${ratchet}.`,
     ...beside(home, reading),
     ...goingOut(home, reading),
-    ...leftOut(home, reading),
+    ...sayLeftOut(home, reading, leftOut),
   ].join(' ');
 }
 
@@ -90,9 +94,21 @@ function goingOut({ facts }: Home, reading: BillReading): string[] {
   }
 }
 
-function leftOut(home: Home, { energy, more }: BillReading): string[] {
+const lines: Readonly<Record<LineLeftOut, string>> = {
+  'rider-kwh': 'the other charge for each kWh',
+  'rider-month': 'the other charge each month',
+  tax: 'the tax',
+  baseline: 'the baseline credit',
+  ratchet: 'that the demand charge goes by the highest of several months',
+};
+
+function sayLeftOut(
+  home: Home,
+  { energy, more }: BillReading,
+  open: readonly LineLeftOut[],
+): string[] {
   const clocked = home.facts.is('bill-plan', 'time-of-use', 'demand');
-  const unknown = linesLeftOut(home);
+  const unknown = open.map((line) => lines[line]);
   return [
     ...(clocked && energy.kind === 'flat'
       ? ['The prices by the hour are not known, so nothing is counted for using them.']

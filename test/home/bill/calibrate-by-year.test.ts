@@ -89,45 +89,51 @@ describe('twelve bills', () => {
 
   test('are said with what we would have counted, the misfit, and the method among the sources', () => {
     const plan = planOf('ridge-road', year(twelve(18, 0.8, 0.9)));
-    expect(plan.home.calibration).toMatch(/18\.\d kWh a day in any weather/);
-    expect(plan.home.calibration).toMatch(/months miss this by \d %/);
-    expect(plan.home.calibration).toContain('the plan goes by your bills, and heating counts');
-    expect(planMarkdown(plan, english)).toContain(plan.home.calibration!);
+    expect(english.calibration(plan.home.calibration!)).toMatch(/18\.\d kWh a day in any weather/);
+    expect(english.calibration(plan.home.calibration!)).toMatch(/months miss this by \d %/);
+    expect(english.calibration(plan.home.calibration!)).toContain(
+      'the plan goes by your bills, and heating counts',
+    );
+    expect(planMarkdown(plan, english)).toContain(english.calibration(plan.home.calibration!));
     expect(plan.sources.join(' ')).toContain('Fels 1986');
   });
 
   test('that do not follow the weather change nothing, and say so with the limit; between, the fit is called rough', () => {
     const away = twelve(18, 0.8, 0.9).map((kwh, m) => (m % 3 === 0 ? kwh * 2.2 : kwh * 0.6));
     const home = withBills(away);
-    expect(home.calibration).toMatch(/do not follow the weather.*25 %/);
+    expect(english.calibration(home.calibration!)).toMatch(/do not follow the weather.*25 %/);
     expect(pumpOf(home).kwhPerDay).toEqual(pumpOf(plain).kwhPerDay);
     const some = twelve(18, 0.8, 0.9).map((kwh, m) =>
       Math.round(kwh * (m % 2 === 0 ? 1.17 : 0.83)),
     );
-    expect(withBills(some).calibration).toContain('more than the 15 % of a good fit');
+    expect(english.calibration(withBills(some).calibration!)).toContain(
+      'more than the 15 % of a good fit',
+    );
   });
 
   test('far from the answers are not believed: no heating at all beside a heat pump', () => {
     const home = withBills(twelve(30, 0, 0));
-    expect(home.calibration).toContain('too far from the bills to go by them');
+    expect(english.calibration(home.calibration!)).toContain(
+      'too far from the bills to go by them',
+    );
     expect(pumpOf(home).kwhPerDay).toEqual(pumpOf(plain).kwhPerDay);
   });
 
   test('that show heating where none was named send the household to look for it', () => {
     const none = { 'heat-main': 'wood', 'cool-main': 'none' };
     const home = withBills(twelve(18, 0.8, 0), none);
-    expect(home.calibration).toContain('little that uses power for heating');
+    expect(english.calibration(home.calibration!)).toContain('little that uses power for heating');
   });
 
   test('of an empty home are no calibration', () => {
     const home = withBills(new Array(12).fill(0));
-    expect(home.calibration).toContain('no use at all');
+    expect(english.calibration(home.calibration!)).toContain('no use at all');
     expect(pumpOf(home).kwhPerDay).toEqual(pumpOf(plain).kwhPerDay);
   });
 
   test('stand before the two bills, which stay in the file', () => {
     const home = withBills(twelve(18, 0.8, 0.9), { 'bill-mild-kwh': 780 });
-    expect(home.calibration).not.toContain('two bills');
+    expect(english.calibration(home.calibration!)).not.toContain('two bills');
   });
 });
 

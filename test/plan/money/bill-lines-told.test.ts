@@ -10,6 +10,7 @@ import { type Answers, NOT_SURE } from '../../../src/interview/answers';
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
 import { billFit } from '../../../src/plan/money/bill-fit';
 import { tariffOf } from '../../../src/plan/money/tariff-of';
+import { sayTariff } from '../../../src/words/en/money/say-tariff';
 
 const homeOf = (answers: Answers) =>
   homeFromAnswers(
@@ -20,7 +21,7 @@ const homeOf = (answers: Answers) =>
 const ofHome = (answers: Answers) => {
   const of = tariffOf(homeOf(answers))!;
   expect(checkTariff(of.tariff)).toEqual([]);
-  return of;
+  return { tariff: of.tariff, says: sayTariff(homeOf(answers), of) };
 };
 /** Bills of a month with the same kWh in and out in every hour. */
 const monthBill = (answers: Answers, month: number, kwh = 1, out = 0) => {

@@ -103,16 +103,17 @@ describe('what the money leans on', () => {
     const open = planOf('mill-lane', { 'bill-price': 'not sure' });
     const more = open.sources.filter((source) => !plan.sources.includes(source));
     expect(more.join('\n')).toMatch(/EIA|Energy Information Administration/);
-    expect(open.money.tariff!.says).toContain(table.toLowerCase());
+    expect(english.tariff(open.home, open.money.tariff!)).toContain(table.toLowerCase());
   });
 });
 
 test('an old price says which route it is part of, so that it does not gainsay the table of routes', () => {
-  for (const line of plan.money.oldPrices) expect(line).toContain('It is part of: ');
+  const lines = plan.money.oldPrices.map(english.oldPrice);
+  for (const line of lines) expect(line).toContain('It is part of: ');
   const shown = new Set(
     [plan.advice.route, ...plan.advice.beside].map((r) => r.title.toLowerCase()),
   );
-  const old = plan.money.oldPrices.join('\n').toLowerCase();
+  const old = lines.join('\n').toLowerCase();
   for (const title of shown) {
     const years = routeOf(plan, plan.routes.find((r) => r.title.toLowerCase() === title)!.kind)
       .parts.map((part) => part.year)

@@ -6,6 +6,7 @@ import { homeFromAnswers } from '../../../src/plan/home-from-answers';
 import { billFit } from '../../../src/plan/money/bill-fit';
 import { tariffOf } from '../../../src/plan/money/tariff-of';
 import { sayBillFit } from '../../../src/words/en/money/say-bill-fit';
+import { sayTariff } from '../../../src/words/en/money/say-tariff';
 
 const homeOf = (answers: Answers) =>
   homeFromAnswers(
@@ -61,9 +62,10 @@ describe('the tariff of a home', () => {
   });
 
   test('is one price, and says so, where the prices by the hour are not known', () => {
-    const of = tariffOf(homeOf({ 'bill-plan': 'time-of-use', 'bill-price': 20 }))!;
+    const home = homeOf({ 'bill-plan': 'time-of-use', 'bill-price': 20 });
+    const of = tariffOf(home)!;
     expect(of.tariff.seasons[0]!.periods).toHaveLength(1);
-    expect(of.says).toContain('nothing is counted for using them');
+    expect(sayTariff(home, of)).toContain('nothing is counted for using them');
   });
 
   test('has two prices by the month with tiers, and a demand price where one is told', () => {

@@ -18,6 +18,6 @@ export function sayLoads(plan: Plan, words: Words): string[] {
     `## ${say.title}`,
     table(say.columns(season), plan.mustRun.map(row)),
     say.billCheck(plan.billCheck),
-    ...(plan.home.calibration === null ? [] : [plan.home.calibration]),
+    ...(plan.home.calibration === null ? [] : [words.calibration(plan.home.calibration)]),
   ];
 }

@@ -1,7 +1,9 @@
 import type { Tariff } from '../../../bill/tariff/tariff';
+import type { Home } from '../../../home/home';
 import type { RouteKind } from '../../../kinds/route-kind';
 import { type MoneyOfRoute, type PlanMoney, STUDY_YEARS } from '../../../plan/money/plan-money';
 import { carriesAll } from '../../../plan/money/ridden';
+import type { Plan } from '../../../plan/plan';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
 import { sayBetween, sayBillOf } from './say-between';
@@ -9,7 +11,11 @@ import { sayReserve } from './say-reserve';
 import { saySideBySide } from './say-side-by-side';
 
 /** The section "Does it pay": routes side by side over their life, the bill, the reserve, and what is bought first. */
-export function sayMoney(money: PlanMoney, advised: RouteKind, words: Words): string[] {
+export function sayMoney(
+  { money, home }: Pick<Plan, 'money' | 'home'>,
+  advised: RouteKind,
+  words: Words,
+): string[] {
   const say = words.household.money;
   const own = money.routes.find((route) => route.kind === advised);
   const saving = own?.between ? own : money.routes.find((route) => route.kind === money.reserveOf);
@@ -20,14 +26,16 @@ export function sayMoney(money: PlanMoney, advised: RouteKind, words: Words): st
     ...(own === undefined
       ? []
       : [say.own(own, { years: STUDY_YEARS, carriesAll: carriesAll(own.ridden) })]),
-    sayTariff(money, words),
+    sayTariff(home, money, words),
     ...sayBetween(money.routes, words),
     ...sayBillOf(saving, words),
     ...sayReserve(money, words),
     ...sayLosses(money, words),
     ...sayStages(money, words),
-    money.incentiveNotes.join(' '),
-    ...(money.oldPrices.length > 0 ? [say.oldPrices, bullets(money.oldPrices)] : []),
+    money.incentiveNotes.map(words.incentive).join(' '),
+    ...(money.oldPrices.length > 0
+      ? [say.oldPrices, bullets(money.oldPrices.map(words.oldPrice))]
+      : []),
   ];
 }
 
@@ -40,11 +48,12 @@ function sayAnswer(money: PlanMoney, own: MoneyOfRoute | undefined, words: Words
   );
 }
 
-function sayTariff({ tariff, billFit, use }: PlanMoney, words: Words): string {
+function sayTariff(home: Home, money: PlanMoney, words: Words): string {
   const say = words.household.money;
+  const { tariff, billFit } = money;
   if (tariff === null) return say.offTheGrid;
   const fit = billFit === null ? '' : say.fits(billFit);
-  return `${tariff.says}${fit} ${use}${goesByTheClock(tariff.tariff) ? say.oneClock : ''}`;
+  return `${words.tariff(home, tariff)}${fit} ${words.use(money)}${goesByTheClock(tariff.tariff) ? say.oneClock : ''}`;
 }
 
 /** Where hours have prices of their own the clock matters, and the plan keeps to one clock. */

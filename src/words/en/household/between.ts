@@ -2,6 +2,7 @@ import type { BetweenOutages } from '../../../plan/money/between-outages';
 import type { MoneyOfRoute } from '../../../plan/money/plan-money';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { inSentence } from '../list-of';
+import { sayCeilingNote } from '../money/say-ceiling-note';
 import { usd } from '../say-dollars';
 import { sentenceCase } from '../sentence-case';
 
@@ -47,23 +48,25 @@ function sayLife({ worthRunning }: BetweenOutages, life: Life): string {
 }
 
 function whyNothing({ strategy, keptKwh, input, ceilingNote }: BetweenOutages): string {
-  if (strategy === 'wait') return ceilingNote;
+  if (strategy === 'wait') return said(ceilingNote);
   const all = input !== null && Math.min(...keptKwh) > 0.95 * input.battery.usableKwh;
   return all
     ? 'all of it is kept for outages'
     : 'what is not kept for outages would earn less than it wears';
 }
 
+const said = (note: BetweenOutages['ceilingNote']) => (note === null ? '' : sayCeilingNote(note));
+
 /** Held against the wear of each kWh, which decides when the battery works, as the most that could be is too. */
 function sayCeiling(one: BetweenOutages, wearPerKwh: number): string {
   const { ceiling, ceilingNote, savings, wear, worthRunning } = one;
   if (!worthRunning) return '';
-  if (ceiling === null) return ` ${sentenceCase(ceilingNote)}.`;
+  if (ceiling === null) return ` ${sentenceCase(said(ceilingNote))}.`;
   const net = savings - wear;
   const short =
     ceiling > 1 && net / ceiling < 0.9
       ? '; the rule falls short because it knows the past only'
       : '';
-  const note = ceilingNote === '' ? '' : ` (${ceilingNote})`;
+  const note = ceilingNote === null ? '' : ` (${said(ceilingNote)})`;
   return ` Less ${(100 * wearPerKwh).toFixed(1)} cents of wear for each kWh the battery gives, that is ${usd(net)} a year in all; with every hour known beforehand it could be ${usd(ceiling)}${note}${short}.`;
 }

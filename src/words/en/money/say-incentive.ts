@@ -1,0 +1,27 @@
+import type { IncentiveNote } from '../../../plan/money/plan-money';
+
+type Told = Extract<IncentiveNote, { code: 'told' }>;
+
+const who: Readonly<Partial<Record<NonNullable<Told['by']>, string>>> = {
+  'power-company': 'the power company',
+  government: 'a public office',
+  installer: 'an installer or a seller',
+};
+
+/** Money back that is counted, or a credit that no longer applies. */
+export function sayIncentive(of: IncentiveNote): string {
+  switch (of.code) {
+    case 'none-promised':
+      return 'No money back is counted: nobody has promised any in writing.';
+    case 'told': {
+      const by = (of.by !== null && who[of.by]) || 'somebody';
+      return `$${of.dollars} of money back is counted, as told you by ${by}. Read its date and its conditions once more.`;
+    }
+    case '25D':
+      return `The 30 % federal credit for home solar and batteries does not apply to work finished after ${of.endedAfter}.`;
+    case '25C':
+      return `The federal credit that could cover a panel upgrade does not apply to work finished after ${of.endedAfter}.`;
+    case '30C':
+      return `The federal credit for vehicle charging equipment does not apply to equipment in service after ${of.endedAfter}.`;
+  }
+}

@@ -1,0 +1,20 @@
+import type { Home } from '../../../home/home';
+import type { HomeTariff } from '../../../plan/money/tariff-of';
+import { sayOwnTariff } from '../say-own-tariff';
+import { sayPrices } from '../say-prices';
+
+/** What was taken for the prices of power, and what was left out. */
+export function sayTariff(home: Home, { tariff, from }: HomeTariff): string {
+  switch (from.code) {
+    case 'own-tariff':
+      return sayOwnTariff(tariff);
+    case 'prices-told':
+      return sayPrices(home, from);
+    case 'state-average': {
+      const cents = (100 * from.price.value).toFixed(1);
+      const wrong =
+        from.problem === null ? '' : `The prices told do not fit together: ${from.problem} `;
+      return `${wrong}You told us no price, so we count ${cents} cents a kWh at all hours: ${from.price.source.label}. Your own price may lie a quarter away.`;
+    }
+  }
+}
