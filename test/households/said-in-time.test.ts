@@ -132,3 +132,32 @@ describe('meadow-way: a baby, a heat pump, and a battery truck of 98 kWh', () =>
     expect(front).toMatch(/leave by 60 °F/);
   });
 });
+
+test('meadow-way, where the whole home is wished for: one warm room is the way on', () => {
+  const plan = planOf('meadow-way', {}, YEARS);
+  const { oneRoom } = plan.advice.waysOn!;
+  expect(oneRoom).toMatchObject({ heats: true, units: ['room-heater'] });
+  expect(oneRoom!.line).toMatchObject({ reaches: true, withinBudget: true });
+  expect(oneRoom!.line.route!.kind).toBe('vehicle-inlet');
+  expect(frontOf(plan)).toMatch(/Ways on, for the whole job: one warm room in place of the whole/);
+});
+
+describe('gulf-cove: $14,000 in Florida, where heat makes somebody ill', () => {
+  test('with no place for a generator, no cooling is said before what is bought, and when to leave', () => {
+    const front = frontOf(planOf('gulf-cove', {}, YEARS));
+    const at = (words: string) => front.indexOf(words);
+    expect(at('Expect no cooling')).toBeGreaterThan(-1);
+    expect(at('Expect no cooling')).toBeLessThan(at('What to buy'));
+    expect(front).toMatch(/leave by 90 °F/);
+    expect(front).toContain('Plan to leave.');
+  });
+
+  test('with an open place the cooling is carried, and one cool room is the way on to all three days', () => {
+    const plan = planOf('gulf-cove', { 'engine-place': 'open-20ft' }, YEARS);
+    expect(plan.advice.route.carries).toContain('central-ac');
+    const { oneRoom } = plan.advice.waysOn!;
+    expect(oneRoom).toMatchObject({ cools: true, heats: false });
+    expect(oneRoom!.line.reaches).toBe(true);
+    expect(oneRoom!.line.usd).toBeLessThan(3000);
+  });
+});

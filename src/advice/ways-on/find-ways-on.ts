@@ -1,19 +1,18 @@
 import type { Home } from '../../home/home';
 import type { LoadId } from '../../home/loads/load-id';
 import { healthHangs } from '../../home/people/health-devices';
-import { SyntheticYears } from '../../home/weather/synthetic-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { mustMissed } from '../../routes/must-carried';
 import { loadsOf } from '../../routes/pick-loads';
-import { hardestSeason } from '../hardest-season';
 import type { Candidate } from '../list/candidate';
 import { ENOUGH, isEnough, reachesGoal } from '../list/enough';
 import { lineOf } from '../list/line';
-import { type Ranked, rank } from '../list/list-of';
+import type { Ranked } from '../list/list-of';
 import type { SizeKind } from '../list/source';
 import type { Weighed } from '../list/unbeaten';
-import { weighingOf, worthOf } from '../list/value';
-import { SizeOdds } from '../ride/size-odds';
+import { bestPayable, countedIn, fewOf } from './best-payable';
 import { mayGo } from './may-go';
+import { oneRoom } from './one-room';
 import type { WaysOn } from './ways-on';
 import { withoutLoads } from './without-loads';
 
@@ -29,6 +28,7 @@ export function findWaysOn(
     moreMoney: moreMoney(ranked),
     shorterGoal: shorterGoal(home, ranked),
     lessCarried: lessCarried(home, drawn, ranked, sizeKind),
+    oneRoom: oneRoom(home, drawn, ranked.chosen, sizeKind),
   };
 }
 
@@ -65,9 +65,8 @@ function shorterGoal(home: Home, { weighed, scale, budgetUsd }: Ranked): WaysOn[
 const carriesAllThere = ({ living, counted }: Candidate): boolean =>
   loadsOf(living.home, ['must']).every(({ id }) => counted.carries.includes(id));
 
-/** So many sets of things are tried at most, in so few of the drawn years, to keep a plan quick; what is found is counted in all of them. */
+/** So many sets of things are tried at most, to keep a plan quick. */
 const MOST_TRIES = 6;
-const TRY_YEARS = 5;
 
 function lessCarried(
   home: Home,
@@ -76,18 +75,12 @@ function lessCarried(
   sizeKind: SizeKind,
 ): WaysOn['lessCarried'] {
   const sets = setsToTry(home, chosen).slice(0, MOST_TRIES);
-  const few =
-    sets.length === 0 ? drawn : new SyntheticYears(home, Math.min(TRY_YEARS, drawn.years));
+  const few = sets.length === 0 ? drawn : fewOf(home, drawn);
   for (const without of sets) {
     const rest = withoutLoads(home, without);
-    const tried = rank(rest, few, null, sizeKind, true);
-    if (tried.chosen === null || !isEnough(tried.chosen)) continue;
-    const { living } = tried.chosen;
-    const odds = new SizeOdds(living.home, drawn, hardestSeason(rest));
-    const found = {
-      ...tried.chosen,
-      value: worthOf(tried.chosen, weighingOf(living.home, []), odds),
-    };
+    const tried = bestPayable(rest, few, sizeKind);
+    if (tried === null || !isEnough(tried)) continue;
+    const found = countedIn(rest, drawn, tried);
     if (isEnough(found)) return { line: lineOf(found, true), without };
   }
   return null;

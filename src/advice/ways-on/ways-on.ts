@@ -1,7 +1,7 @@
 import type { LoadId } from '../../home/loads/load-id';
 import type { Line } from '../list/line';
 
-/** Three ways on where nothing within the money reaches the goal; each null where it leads nowhere. */
+/** Ways on where nothing within the money reaches the goal; each null where it leads nowhere. */
 export interface WaysOn {
   /** The cheapest that reaches the goal, and how much more than the money told it takes, $; 0 where none was told. */
   readonly moreMoney: { readonly line: Line; readonly moreUsd: number } | null;
@@ -9,4 +9,16 @@ export interface WaysOn {
   readonly shorterGoal: { readonly line: Line; readonly hours: number } | null;
   /** What goes so that the rest is carried to the goal within the money. */
   readonly lessCarried: { readonly line: Line; readonly without: readonly LoadId[] } | null;
+  /** One warm or cool room in place of the whole home, whose heat or cooling is left out otherwise. */
+  readonly oneRoom: OneRoom | null;
+}
+
+export interface OneRoom {
+  /** Within the money, without the unit for the room; it need not reach the goal. */
+  readonly line: Line;
+  /** The heater or the air conditioner in the room, and what it costs, likely $. */
+  readonly units: readonly LoadId[];
+  readonly unitsUsd: number;
+  readonly heats: boolean;
+  readonly cools: boolean;
 }

@@ -1,5 +1,5 @@
 import type { Home, Way } from '../home';
-import { demandOf } from '../loads/demand';
+import { withLoads } from '../loads/with-loads';
 import { thriftyLoads } from './thrifty-loads';
 
 const thriftyOf = new WeakMap<Home, Home>();
@@ -20,16 +20,5 @@ export function livedHome(home: Home, way: Way): Home {
 }
 
 function thriftyHome(home: Home): Home {
-  const loads = thriftyLoads(home, home.loads);
-  const ranked = (...ranks: string[]) => loads.filter((load) => ranks.includes(load.rank));
-  return {
-    ...home,
-    way: 'thrifty',
-    loads,
-    demand: {
-      must: demandOf(ranked('must'), home.goalSeasons),
-      good: demandOf(ranked('must', 'good'), home.goalSeasons),
-      all: demandOf(loads, home.goalSeasons),
-    },
-  };
+  return { ...withLoads(home, thriftyLoads(home, home.loads)), way: 'thrifty' };
 }

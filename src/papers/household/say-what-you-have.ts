@@ -1,6 +1,7 @@
 import { traitsOf } from '../../kinds/route-traits';
 import type { Plan } from '../../plan/plan';
 import { mustMissed } from '../../routes/must-carried';
+import type { Route } from '../../routes/route';
 import type { Words } from '../../words/words';
 
 /** What the home has already and what that carries, said before anything else is bought; empty where it has nothing, or that is advised. */
@@ -9,14 +10,18 @@ export function sayWhatYouHave({ routes, advice, home, lifeFirst }: Plan, words:
     (route) =>
       traitsOf[route.kind].owned &&
       route.kind !== advice.route.kind &&
+      !(isVehicle(route) && isVehicle(advice.route) && route.costUsd.value > 0) &&
       route.verdict !== 'cannot' &&
       route.carries.length > 0,
   );
   return mine.map((route) =>
     words.household.whatYouHave.one(route, {
-      vehicle: traitsOf[route.kind].vehicle,
+      vehicle: isVehicle(route),
       missed: mustMissed(home, route).map((load) => load.name),
       lifeTold: lifeFirst?.told === true,
     }),
   );
 }
+
+/** The vehicle that is advised on cords is not told of again for what an inlet would cost: that stands among the ways on. */
+const isVehicle = ({ kind }: Route) => traitsOf[kind].vehicle;

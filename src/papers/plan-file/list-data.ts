@@ -26,11 +26,11 @@ export function listData({ advice, home }: Plan, words: Words): PlanData['list']
   }));
 }
 
-/** Three ways on, each with the route it would take. */
+/** Ways on, each with the route it would take. */
 export function waysOnData({ advice, home }: Plan): PlanData['waysOn'] {
   const { waysOn } = advice;
   if (waysOn === null) return 'not needed';
-  const { moreMoney, shorterGoal, lessCarried } = waysOn;
+  const { moreMoney, shorterGoal, lessCarried, oneRoom } = waysOn;
   const of = ({ route, way, usd }: Line) => ({ route: route!.kind, way, usd: round(usd) });
   return {
     moreMoney:
@@ -45,5 +45,15 @@ export function waysOnData({ advice, home }: Plan): PlanData['waysOn'] {
       lessCarried === null
         ? 'leads nowhere'
         : { ...of(lessCarried.line), without: namedLoads(home, lessCarried.without) },
+    oneRoom:
+      oneRoom === null
+        ? 'leads nowhere'
+        : {
+            ...of(oneRoom.line),
+            unitsUsd: round(oneRoom.unitsUsd),
+            heats: oneRoom.heats,
+            cools: oneRoom.cools,
+            reachesGoal: oneRoom.line.reaches,
+          },
   };
 }

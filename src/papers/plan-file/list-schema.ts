@@ -33,6 +33,15 @@ export const waysOnSchema = z.union([
     moreMoney: z.union([wayOn.extend({ moreUsd: z.number() }), nowhere]),
     shorterGoal: z.union([wayOn.extend({ hours: z.number() }), nowhere]),
     lessCarried: z.union([wayOn.extend({ without: namedLoads }), nowhere]),
+    oneRoom: z.union([
+      wayOn.extend({
+        unitsUsd: z.number().describe('The heater or the air conditioner for the room, likely $.'),
+        heats: z.boolean(),
+        cools: z.boolean(),
+        reachesGoal: z.boolean(),
+      }),
+      nowhere,
+    ]),
   }),
   z.literal('not needed'),
 ]);

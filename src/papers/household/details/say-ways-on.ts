@@ -2,7 +2,7 @@ import type { Plan } from '../../../plan/plan';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
 
-/** More money, a shorter goal, less carried: what each would do. Empty where something within the money does the job. */
+/** More money, a shorter goal, less carried, one room: what each would do. Empty where something within the money does the job. */
 export function sayWaysOn(plan: Plan, words: Words): string[] {
   const { waysOn } = plan.advice;
   if (waysOn === null) return [];
@@ -14,6 +14,7 @@ export function sayWaysOn(plan: Plan, words: Words): string[] {
       say.moreMoney(waysOn.moreMoney),
       say.shorterGoal(waysOn.shorterGoal),
       say.lessCarried(waysOn.lessCarried, namesOfLess(plan)),
+      ...(waysOn.oneRoom === null ? [] : [say.oneRoom(waysOn.oneRoom, plan.rideThrough.goalHours)]),
     ]),
   ];
 }

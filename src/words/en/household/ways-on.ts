@@ -1,13 +1,14 @@
-import type { WaysOn } from '../../../advice/ways-on/ways-on';
+import type { OneRoom, WaysOn } from '../../../advice/ways-on/ways-on';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { inSentence, listOf } from '../list-of';
 import { usd } from '../say-dollars';
+import { sayShare } from './share';
 
 /** Ways on where nothing within the money does the whole job. */
 export const waysOn = {
-  title: 'Three ways on',
+  title: 'Ways on',
   intro: (goalHours: number) =>
-    `Nothing within your money carries all that must run for ${span(goalHours)}. Each of these would change that; talk them over before you buy.`,
+    `Nothing within your money carries all that must run for ${span(goalHours)}. Each of these would change that, or come nearer; talk them over before you buy.`,
   moreMoney(way: WaysOn['moreMoney']): string {
     if (way === null) return 'More money: no route that is open here does it at any price.';
     const { line, moreUsd } = way;
@@ -23,8 +24,19 @@ export const waysOn = {
       return 'Less carried: doing without one thing or a few does not make the rest last. What health or a dry house hangs on is not counted as what may go.';
     return `Less carried: without the ${listOf(names.map(inSentence))}, the ${titleOf(way.line)}, ${usd(way.line.usd)}, carries the rest for the time you asked.`;
   },
+  /** The heater goes into a wall outlet, as the list of ways to need less says. */
+  oneRoom(way: OneRoom, goalHours: number): string {
+    const { line } = way;
+    const far = line.reaches
+      ? `carries all that must run then through ${sayShare(line.value.odds / 100)} of 100 outages of ${span(goalHours)}`
+      : `carries it for ${lasting(line)}`;
+    return `One ${room(way)} for all of you, in place of the whole home: the ${titleOf(line)}, ${usd(line.usd)}, with about ${usd(way.unitsUsd)} for ${unit(way)}, ${far}.`;
+  },
   /** The ways that lead somewhere, in one line for the first page. */
-  onFrontPage({ moreMoney, shorterGoal, lessCarried }: WaysOn, names: readonly string[]): string {
+  onFrontPage(
+    { moreMoney, shorterGoal, lessCarried, oneRoom }: WaysOn,
+    names: readonly string[],
+  ): string {
     const ways = [
       ...(moreMoney === null
         ? []
@@ -33,17 +45,42 @@ export const waysOn = {
           ]),
       ...(shorterGoal === null ? [] : [`a goal of ${span(shorterGoal.hours)}`]),
       ...(lessCarried === null ? [] : [`doing without the ${listOf(names.map(inSentence))}`]),
+      ...(oneRoom?.line.reaches ? [roomWith(oneRoom)] : []),
     ];
+    const nearer =
+      oneRoom === null || oneRoom.line.reaches
+        ? ''
+        : ` Nearer to it: ${roomWith(oneRoom)}, for ${lasting(oneRoom.line)}.`;
     return ways.length === 0
-      ? 'Ways on: none of more money, a shorter goal or fewer things does it here. Plan to leave.'
-      : `Ways on, for the whole job: ${ways.join('; or ')}.`;
+      ? `Ways on: none of more money, a shorter goal or fewer things does ${nearer === '' ? 'it' : 'all of it'} here.${nearer} Plan to leave.`
+      : `Ways on, for the whole job: ${ways.join('; or ')}.${nearer}`;
   },
   leaveWhenItEnds: (hours: number | null) =>
     `When to leave: ${hours === null ? 'before it ends' : `before it ends, after about ${span(hours)}`}, or as soon as the room stays below 60 °F or above 90 °F.`,
 };
 
+/** "one warm room in place of the whole home, with the vehicle on an inlet, $850, and $60 for a plug-in heater". */
+const roomWith = (way: OneRoom) =>
+  `one ${room(way)} in place of the whole home, with the ${titleOf(way.line)}, ${usd(way.line.usd)}, and about ${usd(way.unitsUsd)} for ${unit(way)}`;
+
+const room = ({ heats, cools }: OneRoom) =>
+  heats && cools ? 'warm or cool room' : heats ? 'warm room' : 'cool room';
+
+function unit({ heats, cools }: OneRoom): string {
+  const heater = 'a listed plug-in heater on a wall outlet';
+  const cooler = 'a window unit';
+  return heats && cools ? `${heater} and ${cooler}` : heats ? heater : cooler;
+}
+
+const lasting = ({ hours }: OneRoom['line']) =>
+  hours === null
+    ? 'as long as the fuel comes'
+    : `about ${span(hours.likely)} on a hard day (careful count ${span(hours.careful)})`;
+
 const span = (hours: number) => formatQuantity(Math.round(hours), 'h');
 
+/** To stand behind "the": a title that has one already gives its own away. */
 function titleOf({ route, way }: NonNullable<WaysOn['moreMoney']>['line']): string {
-  return `${inSentence(route!.title)}${way === 'thrifty' ? ' (living thriftily)' : ''}`;
+  const title = inSentence(route!.title).replace(/^the /i, '');
+  return `${title}${way === 'thrifty' ? ' (living thriftily)' : ''}`;
 }
