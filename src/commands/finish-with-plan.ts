@@ -2,13 +2,17 @@ import { existsSync } from 'node:fs';
 import { dirname } from 'node:path';
 import interview from '#compiled/questions.js';
 import type { Tariff } from '../bill/tariff/tariff';
+import type { Left } from '../faces/screen/plan/plan-keys';
+import type { Asked, Beside } from '../faces/screen/plan/read-plan';
+import { sameAnswers } from '../interview/after-plan';
 import type { Answers } from '../interview/answers';
+import { besideTariff } from '../interview/beside-tariff';
 import type { Hide } from '../interview/hide-words';
 import { planMarkdown } from '../papers/household/to-markdown';
 import { makePlan } from '../plan/make-plan';
 import { visible } from '../quantity/visible';
 import { homeFileName, nameOfFile } from '../store/home-file';
-import { writePapers } from '../store/write-papers';
+import { type Written, writePapers } from '../store/write-papers';
 import type { Words } from '../words/words';
 import { wordsIn } from '../words/words-in';
 import { callName } from './call-name';
@@ -27,6 +31,8 @@ import { sayMissing } from './say-settled';
 export interface Outcome {
   readonly code: number;
   readonly next: boolean;
+  /** Questions to answer again, then the plan once more; none named: off the list of answers. */
+  readonly ask?: readonly string[];
 }
 
 interface Finished {
@@ -38,23 +44,36 @@ interface Finished {
   readonly looking: string | null;
   readonly keeping: Keeping;
   readonly settled: Settled;
+  /** The plan written last in this sitting. */
+  readonly written: WrittenPlan | null;
 }
 
-/** Write the papers, show the summary, and say where everything is. */
-export async function finishWithPlan(finished: Finished): Promise<Outcome> {
-  const { answers, asOf, tariff, args, looking, keeping, settled } = finished;
+/** A plan as it was made and written of some answers. */
+export interface WrittenPlan {
+  readonly of: Answers;
+  readonly markdown: string;
+  /** What changed since the plan that stood there before. */
+  readonly since: readonly string[];
+  readonly written: Written;
+}
+
+/**
+ * Write the papers, show the summary, and say where everything is. Of answers that are those of the plan written last
+ * nothing is made anew.
+ */
+export async function finishWithPlan(
+  finished: Finished,
+  keepWritten: (now: WrittenPlan) => void,
+): Promise<Outcome> {
+  const { args, keeping, settled } = finished;
   const home = settled.file ?? homeFileName('my-home');
   const name = nameOfFile(home);
-  const named = { ...answers, 'home-name': name };
-  const plan = withProgress(PLANNING, () => makePlan(interview, named, asOf, undefined, tariff));
-  const words = await wordsIn('en');
-  const markdown = visible(planMarkdown(plan, words));
-  const since = looking === null ? await changedSince(dirname(home), name, plan, words) : [];
-  const written =
-    looking === null
-      ? writeBeside(dirname(home), { name, words, plan }, args.force)
-      : ({ ok: false, says: looking } as const);
-  const next = await show(markdown, name, args);
+  const now = await planOnce(finished, home);
+  keepWritten(now);
+  const { markdown, since, written } = now;
+  const left = await show(markdown, name, finished);
+  if (typeof left === 'object') return { code: DONE, next: false, ask: left.ask };
+  const next = left === 'homes';
   const missing = await sayMissing(keeping, settled, args);
   if (!written.ok) {
     const hide = await hideOn(args);
@@ -80,6 +99,22 @@ export async function finishWithPlan(finished: Finished): Promise<Outcome> {
   return { code: missing ? FAILED : DONE, next };
 }
 
+async function planOnce(finished: Finished, home: string): Promise<WrittenPlan> {
+  const { answers, asOf, tariff, args, looking, written: last } = finished;
+  if (last !== null && sameAnswers(last.of, answers)) return last;
+  const name = nameOfFile(home);
+  const named = { ...answers, 'home-name': name };
+  const plan = withProgress(PLANNING, () => makePlan(interview, named, asOf, undefined, tariff));
+  const words = await wordsIn('en');
+  const markdown = visible(planMarkdown(plan, words));
+  if (looking !== null) {
+    return { of: answers, markdown, since: [], written: { ok: false, says: looking } };
+  }
+  const since = await changedSince(dirname(home), name, plan, words);
+  const written = writeBeside(dirname(home), { name, words, plan }, args.force);
+  return { of: answers, markdown, since, written };
+}
+
 /** Never over a file that is not ours as we wrote it: then the plan takes the next free name. */
 function writeBeside(
   folder: string,
@@ -95,17 +130,34 @@ function writeBeside(
   return last;
 }
 
-/** True when the reader goes on to the homes of this folder. */
-async function show(markdown: string, name: string, args: Arguments): Promise<boolean> {
+/** The plan on the screen, with what if over it; line by line it is printed. How the reader left it. */
+async function show(
+  markdown: string,
+  name: string,
+  { args, answers, asOf, tariff }: Finished,
+): Promise<Left | Asked> {
   const { stdin, stdout, env } = process;
   if (whyLines({ env, stdin, stdout, plain: args.plain }) !== null) {
     printOut(markdown);
-    return false;
+    return 'done';
   }
-  const { readPlan } = await import('../faces/screen/plan/read-plan');
+  const [{ readPlan }, { whatIfKey }, { whatIfApart }] = await Promise.all([
+    import('../faces/screen/plan/read-plan'),
+    import('../faces/screen/plan/what-if-view'),
+    import('./what-if-apart'),
+  ]);
   const hide = args.sharedScreen ? { hide: await hideOn(args) } : {};
-  return (await readPlan({ name, markdown, stdin, stdout, ...hide })) === 'homes';
+  const apart = whatIfApart(tariff, asOf);
+  const asked = besideTariff(interview, tariff !== null);
+  const beside = [whatIfKey({ name, interview: asked, answers, apart, stdout }), CHANGE];
+  try {
+    return await readPlan({ name, markdown, stdin, stdout, beside, ...hide });
+  } finally {
+    apart.close();
+  }
 }
+
+const CHANGE: Beside = { letter: 'c', says: 'change an answer', open: () => ({ ask: [] }) };
 
 /** What leaves out what is private where others see the screen. */
 async function hideOn(args: Arguments): Promise<Hide> {

@@ -4,6 +4,7 @@ import interview from '#compiled/questions.js';
 import type { Tariff } from '../bill/tariff/tariff';
 import type { Later } from '../faces/door';
 import { sayTakenOver } from '../faces/home-choice';
+import { changeAfterPlan, sameAnswers } from '../interview/after-plan';
 import type { Answers } from '../interview/answers';
 import { begin, welcome } from '../interview/begin';
 import { besideTariff } from '../interview/beside-tariff';
@@ -14,7 +15,7 @@ import { callName } from './call-name';
 import { mayColor, whyLines } from './choose-face';
 import { isCommand } from './command-table';
 import { DONE, FAILED, INTERRUPTED, WRONG_USAGE } from './exit-codes';
-import type { Outcome } from './finish-with-plan';
+import type { Outcome, WrittenPlan } from './finish-with-plan';
 import type { Keeping, Settled } from './keeping';
 import { printErr } from './print';
 import type { Arguments } from './read-arguments';
@@ -36,6 +37,8 @@ interface Sitting {
   inputEnded: boolean;
   /** Keeps the answers, once loaded. */
   keeping: Keeping | null;
+  /** The plan written last, to go back to it where nothing was changed. */
+  written: WrittenPlan | null;
 }
 
 /** `lampkeeper [interview] [FILE]`: ask, keep, and write the plan. */
@@ -80,6 +83,7 @@ async function sit(args: Arguments, chosen: Chosen, isFirst: boolean): Promise<O
     looking: null,
     inputEnded: false,
     keeping: null,
+    written: null,
   };
   if (given !== null) {
     const failed = await takeUp(sitting, given);
@@ -109,16 +113,20 @@ async function sit(args: Arguments, chosen: Chosen, isFirst: boolean): Promise<O
   const notice = taken ?? begun.notice;
   const isNew = isFirst && (given === null || !existsSync(given));
   const start = { ...(isNew && like === null ? welcome(begun) : begun), unsaved, notice };
-  const state = await ask(sitting, context, start);
-  const nothing = sitting.inputEnded && sameAnswers(start, state);
-  const outcome = await close(sitting, state);
+  let state = await ask(sitting, context, start);
+  const nothing = sitting.inputEnded && sameAnswers(start.answers, state.answers);
+  const outcome = await close(sitting, async () => {
+    let closed = await closeOnce(sitting, state);
+    // From the plan to a question and back, as often as is wished.
+    while (closed.ask !== undefined) {
+      state = await ask(sitting, context, changeAfterPlan(context, state, closed.ask));
+      closed = await closeOnce(sitting, state);
+    }
+    return closed;
+  });
   if (!nothing || outcome.code !== DONE) return outcome;
   printErr('Standard input ended before the first answer.\n');
   return ended(FAILED);
-}
-
-function sameAnswers(one: State, other: State): boolean {
-  return JSON.stringify(one.answers) === JSON.stringify(other.answers);
 }
 
 /** Why nothing can be kept where this home goes, tried before the first question; null when it can. */
@@ -227,15 +235,20 @@ function fileOf(sitting: Sitting): string | null {
   return typeof name === 'string' ? homeFileName(name) : null;
 }
 
-/** The end of a sitting: what is on the disk is read again before it is said to be there. */
-async function close(sitting: Sitting, state: State): Promise<Outcome> {
+/** The home is given up when all is done, whatever happens. */
+async function close(sitting: Sitting, end: () => Promise<Outcome>): Promise<Outcome> {
   const keeping = await keepingOf(sitting);
-  const settled = keeping.settle(state.answers, state.unfinished);
   try {
-    return await closeSettled(sitting, state, keeping, settled);
+    return await end();
   } finally {
     keeping.leave();
   }
+}
+
+/** The end of what was asked: what is on the disk is read again before it is said to be there. */
+async function closeOnce(sitting: Sitting, state: State): Promise<Outcome> {
+  const keeping = await keepingOf(sitting);
+  return closeSettled(sitting, state, keeping, keeping.settle(state.answers, state.unfinished));
 }
 
 async function closeSettled(
@@ -248,7 +261,11 @@ async function closeSettled(
     const { finishWithPlan } = await import('./finish-with-plan');
     const { answers } = state;
     const { asOf, tariff, args, looking } = sitting;
-    return finishWithPlan({ answers, asOf, tariff, args, looking, keeping, settled });
+    const { written } = sitting;
+    const finished = { answers, asOf, tariff, args, looking, keeping, settled, written };
+    return finishWithPlan(finished, (now) => {
+      sitting.written = now;
+    });
   }
   if (state.ending === 'danger') {
     if (whyScreenless(sitting) === null) await repeatDanger(state);

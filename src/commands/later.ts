@@ -1,7 +1,9 @@
 import type { Tariff } from '../bill/tariff/tariff';
-import type { Later } from '../faces/door';
+import type { Later, WhatIfApart } from '../faces/door';
 import { draftApart } from './draft-apart';
 import type { Keeping } from './keeping';
+import type { WhatIfAll } from './what-if-all';
+import { whatIfApart } from './what-if-apart';
 
 /** Keeping and weighing apart from the keys, for the screen. */
 export function laterApart(keeping: Keeping, tariff: Tariff | null, asOf: string): Later {
@@ -11,6 +13,19 @@ export function laterApart(keeping: Keeping, tariff: Tariff | null, asOf: string
       throw new Error('weighed in a thread of its own');
     },
     apart: draftApart(tariff, asOf),
+    whatIf: whatIfApart(tariff, asOf),
+  };
+}
+
+/** What if in one piece; its sums are loaded at the first look. */
+export function whatIfInOne(tariff: Tariff | null, asOf: string): WhatIfApart {
+  let all: Promise<WhatIfAll> | null = null;
+  return {
+    look(answers, tried, found) {
+      all ??= import('./what-if-all').then((loaded) => loaded.whatIfAll(tariff, asOf));
+      void all.then((of) => found(of(answers, tried)));
+    },
+    close() {},
   };
 }
 
@@ -30,5 +45,6 @@ export async function laterInOne(
     save: (answers, unfinished) => keeping.save(answers, unfinished),
     draftOf: (answers) => ready().draftOf(answers),
     next: (answers) => ready().next(answers),
+    whatIf: whatIfInOne(tariff, asOf),
   };
 }

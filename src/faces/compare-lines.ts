@@ -16,18 +16,29 @@ const NAME = 15;
 const GAP = 2;
 const SAME = 'the same';
 
+export interface Layout {
+  readonly width: number;
+  readonly stand: Stand;
+  readonly sides: Sides;
+  /** What is the same stands below, once. */
+  readonly brief?: boolean;
+}
+
 /** Two plans in sentences, as lines of at most `width` columns. */
 export function compareLines(
   said: SaidChanges,
-  { width, stand, sides }: { width: number; stand: Stand; sides: Sides },
+  { width, stand, sides, brief = false }: Layout,
 ): string[] {
+  const shown = brief ? said.rows.filter(({ changed }) => changed) : said.rows;
+  const same = brief ? said.rows.filter(({ changed }) => !changed) : [];
   const rows =
-    said.rows.length > 0 && stand === 'columns'
-      ? inColumns(said.rows, sides, width)
-      : said.rows.flatMap((row) => stacked(row, sides, width));
+    shown.length > 0 && stand === 'columns'
+      ? inColumns(shown, sides, width)
+      : shown.flatMap((row) => stacked(row, sides, width));
   return [
     ...(said.nothing === null ? [] : [...wrapText(said.nothing, width), '']),
     ...rows,
+    ...same.flatMap(({ name, before }) => wrapText(`${name}, ${SAME}: ${before}`, width)),
     ...listed('Cautions that come:', said.come, width),
     ...listed('Cautions that go:', said.go, width),
     '',

@@ -3,6 +3,8 @@ import type { Event } from '../interview/event';
 import type { NextStep } from '../interview/next-step';
 import type { Context, State } from '../interview/state';
 import type { Unfinished } from '../interview/unfinished';
+import type { Tried } from '../interview/what-if/tried';
+import type { SaidChanges } from '../plan/changes/said-changes';
 import type { SUMS_FAILED } from './draft-safely';
 import type { ShownDraft } from './shown-draft';
 
@@ -42,6 +44,8 @@ export interface Later {
   next?(answers: Answers): NextStep;
   /** The same two in a thread of its own, so that keys never wait for them. */
   readonly apart?: Apart;
+  /** A plan beside another of the same home, for an answer changed after a plan. */
+  readonly whatIf?: WhatIfApart;
 }
 
 /** A screen that others see. */
@@ -74,4 +78,14 @@ export function afterSaving(saved: Saved): Event[] {
   if (saved === null || typeof saved === 'string') return [unsaved];
   const { answers, ask, says } = saved;
   return [unsaved, { type: 'outside', answers, ask, text: says }];
+}
+
+/** What if, worked out apart from the keys: only the newest of what is asked for is found. */
+export interface WhatIfApart {
+  look(
+    answers: Answers,
+    tried: Tried,
+    found: (said: SaidChanges | 'no-size' | 'failed') => void,
+  ): void;
+  close(): void;
 }

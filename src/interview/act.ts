@@ -1,4 +1,5 @@
 import { formatQuantity } from '../quantity/format-quantity';
+import { backToPlan, dropChange, keepChange } from './after-plan';
 import { type Answer, choicesIn, NOT_SURE } from './answers';
 import { show } from './begin';
 import { checkTyped } from './check-answer';
@@ -13,6 +14,7 @@ import { questionAt } from './relevant';
 import type { Act } from './rows';
 import { sayAnswer } from './say-answer';
 import type { Context, State } from './state';
+import { toCheck } from './to-check';
 import { setAside, settled } from './unfinished';
 import { placeOf, walkIds } from './walk';
 import { placeWord, words } from './words';
@@ -62,7 +64,14 @@ export function onAct(context: Context, state: State, act: Act): State {
       return goToNext(context, { ...state, asksRest: true });
     case 'stop-now':
       return end(context, state, 'danger');
+    case 'keep':
+      return keepChange(context, state);
+    case 'drop':
+      return dropChange(context, state);
+    case 'change-more':
+      return { ...toCheck(context, state), row: NO_ROW };
     case 'write':
+      if (state.changing !== null) return backToPlan(context, state);
       return answersToReadBack(context, state.answers).length === 0
         ? end(context, state, 'plan')
         : { ...state, view: 'read-back', row: 0, scroll: 0, error: null, notice: null };

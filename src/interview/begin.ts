@@ -33,6 +33,7 @@ const blank: State = {
   label: null,
   walking: null,
   asksRest: false,
+  changing: null,
   fromCheck: false,
   leftOpen: [],
   field: fieldOf(''),

@@ -1,10 +1,11 @@
+import { afterChange, backToPlan } from './after-plan';
 import { show } from './begin';
 import type { NextStep } from './next-step';
 import { firstRow, NO_ROW } from './no-row';
 import { asksOfHome } from './opening';
 import { questionAt, relevant } from './relevant';
-import { rowsOf } from './rows';
 import type { Context, State } from './state';
+import { toCheck } from './to-check';
 import { setAside } from './unfinished';
 import { words } from './words';
 
@@ -15,8 +16,8 @@ export function goOn(context: Context, state: State): State {
   if (state.walking !== null) return nextFound(context, state);
   if (state.fromCheck) {
     const opened = fresh.find((id) => !state.leftOpen.includes(id));
-    if (opened === undefined) return toCheck(context, state);
-    return { ...show(context, state, opened), fromCheck: true };
+    if (opened !== undefined) return { ...show(context, state, opened), fromCheck: true };
+    return state.changing === null ? toCheck(context, state) : afterChange(context, state);
   }
   if (context.listFirst === true && leavesDanger(context, state)) {
     return { ...toCheck(context, state), row: NO_ROW };
@@ -118,13 +119,6 @@ function leavesDanger({ interview }: Context, { at, trail, answers }: State): bo
   return at === question && trail.length === 0 && Object.keys(answers).length > 2;
 }
 
-/** The list of answers, on the line of the question we come from. */
-function toCheck(context: Context, state: State): State {
-  const list: State = { ...state, view: 'check', row: 0, error: null, unusual: null };
-  const row = rowsOf(context, list).findIndex((r) => r.kind === 'answer' && r.id === state.at);
-  return { ...list, row: row < 0 ? NO_ROW : row, fromCheck: false };
-}
-
 /**
  * A question opened from the list. An answer changed there leads back to the list, by way of the questions the
  * change brings up. One that was still open is a place to go on from.
@@ -132,7 +126,8 @@ function toCheck(context: Context, state: State): State {
 export function openFromList(context: Context, state: State, id: string): State {
   const open = relevant(context, state.answers).filter((q) => state.answers[q.id] === undefined);
   const leftOpen = open.map((q) => q.id);
-  const fromCheck = !leftOpen.includes(id);
+  // After a plan every answer is laid beside it, also one that was open.
+  const fromCheck = state.changing !== null || !leftOpen.includes(id);
   return {
     ...show(context, { ...state, walking: null, trail: [], ahead: [] }, id),
     fromCheck,
@@ -143,7 +138,8 @@ export function openFromList(context: Context, state: State, id: string): State 
 /** One question back, or out of help and the like. */
 export function goBack(context: Context, state: State): State {
   if (state.view === 'welcome') return state;
-  if (['first-plan', 'wait', 'enough'].includes(state.view)) return show(context, state, state.at);
+  if (['first-plan', 'wait', 'enough', 'compare'].includes(state.view))
+    return show(context, state, state.at);
   if (['help', 'unusual', 'label'].includes(state.view)) {
     const row = firstRow(questionAt(context, state.at));
     return { ...state, view: 'ask', row, unusual: null, label: null, error: null };
@@ -167,7 +163,8 @@ export function goBack(context: Context, state: State): State {
   return { ...state, error: words.firstQuestion };
 }
 
-/** Esc on the list of answers returns to the question left last. */
+/** Esc on the list of answers returns to the question left last; after a plan, to that plan. */
 export function leaveCheck(context: Context, state: State): State {
+  if (state.changing !== null) return backToPlan(context, state);
   return show(context, state, state.at);
 }

@@ -15,7 +15,8 @@ export function moveRow(
     Math.abs(by) > 1 ||
     state.view === 'act-now' ||
     state.view === 'tonight' ||
-    state.view === 'read-back';
+    state.view === 'read-back' ||
+    state.view === 'compare';
   // From no line at all, Down is the first one and Up the last.
   const from = state.row < 0 && by < 0 && !far ? count : state.row;
   const next = from + by;

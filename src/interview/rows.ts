@@ -27,7 +27,10 @@ export type Act =
   | 'stop-now'
   | 'tonight'
   | 'write'
-  | 'all-so';
+  | 'all-so'
+  | 'keep'
+  | 'drop'
+  | 'change-more';
 
 /** A line on the screen that can be highlighted and chosen. */
 export type Row =
@@ -73,6 +76,13 @@ export function rowsOf(context: Context, state: State): Row[] {
         act('read', words.readFirst),
         act('all-so', words.allSo),
         act('back', words.notAllSo),
+      ];
+    case 'compare':
+      return [
+        act('keep', words.keep),
+        act('drop', words.drop),
+        act('change-more', words.changeMore),
+        act('stop', words.stop),
       ];
     case 'check':
       return checkRows(context, state);
@@ -154,7 +164,7 @@ function checkRows(context: Context, state: State): Row[] {
     said: sayAnswer(question, state.answers[question.id]),
   }));
   return [
-    act('write', words.writePlan),
+    act('write', state.changing === null ? words.writePlan : words.toPlan),
     ...toWalk(context, state),
     ...rows,
     act('stop', words.stop),

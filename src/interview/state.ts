@@ -32,6 +32,7 @@ export type View =
   | 'enough'
   | 'check'
   | 'read-back'
+  | 'compare'
   | 'walk';
 
 /** How the interview ended: saved on request, interrupted, ready to plan, or stopped for a danger. */
@@ -54,6 +55,11 @@ export interface State {
   readonly walking: readonly string[] | null;
   /** Nothing open would change what to buy, and the rest is asked all the same. */
   readonly asksRest: boolean;
+  /** An answer is changed after a plan: the answers of that plan, and what is still to be answered again; null else. */
+  readonly changing: {
+    readonly before: Answers;
+    readonly queue: readonly string[];
+  } | null;
   /** The question was opened from the list of answers, to change its answer. */
   readonly fromCheck: boolean;
   /** What was unanswered when a question was opened from the list. */

@@ -28,6 +28,7 @@ export function setAside(context: Context, state: State): State {
       'enough',
       'check',
       'read-back',
+      'compare',
     ].includes(state.view)
   )
     return state;

@@ -31,6 +31,12 @@ export const words = {
   allSo: 'All of this is so. Write my plan',
   notAllSo: 'Something is not so. Back to my answers',
   writePlan: 'Write my plan',
+  toPlan: 'Back to the plan',
+  keep: 'Keep it, and write the plan again',
+  drop: 'Drop it: the plan stays as it was',
+  changeMore: 'Change another answer too',
+  sameAnswer: 'That is the answer the plan has already. Nothing changes.',
+  compareTitle: 'What this changes in the plan',
   seePlan: 'See the plan',
   sharpen: (count: number) =>
     `Go on: ${count} ${count === 1 ? 'answer' : 'answers'} would sharpen the figures`,

@@ -43,11 +43,14 @@ export function printView(context: Context, state: State): string[] {
       return [FIRST_PLAN_TITLE, ...numbered(context, state)];
     case 'read-back':
       return readBackLines(context, state);
+    case 'compare':
+      // What changes is worked out first; the lines to choose from are printed behind it.
+      return [words.compareTitle];
     case 'check':
       return [
         CHECK_TITLE,
         ...[openWords(context, state.answers) ?? []].flat(),
-        `Type write to write the plan, list to hear your answers, a number to change one,${walkIds(context, state.answers).length > 0 ? ' walk for what to look at,' : ''} or stop.`,
+        `Type write to ${state.changing === null ? 'write the plan' : 'go back to the plan'}, list to hear your answers, a number to change one,${walkIds(context, state.answers).length > 0 ? ' walk for what to look at,' : ''} or stop.`,
       ];
   }
 }
@@ -115,6 +118,9 @@ function readBackLines(context: Context, state: State): string[] {
   const said = answersToReadBack(context, state.answers).map((one) => `${one.says}: ${one.said}.`);
   return [words.readBackTitle, ...said, ...numbered(context, state)];
 }
+
+/** The rows to choose by number, as they are printed. */
+export const printRows = (context: Context, state: State): string[] => numbered(context, state);
 
 function numbered(context: Context, state: State): string[] {
   return spokenRows(context, state).map(

@@ -14,8 +14,10 @@ import { NO_SUMS, NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draf
 import { firstPlanWords } from '../first-plan-words';
 import { glanceWords } from '../glance-words';
 import { hangUp } from '../hang-up';
+import type { WhatIfSaid } from '../screen/views/what-if';
+import { comparedLines } from './compared-lines';
 import { LineReader } from './line-reader';
-import { printList, printView } from './print-view';
+import { printList, printRows, printView } from './print-view';
 import { understand } from './understand';
 
 const NOT_MEANT =
@@ -57,6 +59,8 @@ class Lines {
   /** As it was when the last line was taken. */
   private before: State;
   private kept: Pick<State, 'answers' | 'unfinished'>;
+  /** Answers whose change was said last. */
+  private comparedOf: State['answers'] | null = null;
 
   constructor(
     private readonly door: Door,
@@ -81,6 +85,7 @@ class Lines {
         break;
       }
       this.take(line);
+      await this.compare();
     }
     return this.state;
   }
@@ -141,6 +146,19 @@ class Lines {
       this.happen({ type: 'act', act: 'begin' });
       this.before = this.state;
     }
+  }
+
+  /** Both plans, one below the other, and what may be done then. */
+  private async compare(): Promise<void> {
+    const { answers, changing, view } = this.state;
+    const { whatIf } = this.later;
+    if (view !== 'compare' || changing === null || this.comparedOf === answers) return;
+    this.comparedOf = answers;
+    const said = await new Promise<WhatIfSaid>((found) => {
+      if (whatIf === undefined) found('failed');
+      else whatIf.look(changing.before, { answers, size: 0 }, found);
+    });
+    this.print([...comparedLines(said), ...printRows(this.door.context, this.state)]);
   }
 
   private keep(): void {

@@ -48,6 +48,7 @@ function footWords(context: Context, state: State, question: Question): string[]
     case 'tonight':
     case 'act-now':
     case 'read-back':
+    case 'compare':
       return ['Up Down read and move', 'Enter choose', 'Esc back', 'Ctrl+S save and stop'];
     case 'check':
       return [checkEnter(context, state), 'Left Right section', 'Esc back', 'Ctrl+S save and stop'];

@@ -6,6 +6,7 @@ import { type Line, lineWidth } from './line';
 import { actNowFrame } from './views/act-now';
 import { askFrame } from './views/ask';
 import { checkFrame } from './views/check';
+import { compareFrame } from './views/compare';
 import { enoughFrame } from './views/enough';
 import { firstPlanFrame } from './views/first-plan';
 import { helpFrame } from './views/help';
@@ -76,6 +77,8 @@ function viewFrame(parts: FrameParts, width: number, pane: readonly Line[]): Fra
       return firstPlanFrame(parts, width);
     case 'read-back':
       return readBackFrame(parts, width);
+    case 'compare':
+      return compareFrame(parts, width);
     case 'check':
       return checkFrame(parts, width, pane);
   }

@@ -3,6 +3,7 @@ import type { Weighed } from './draft-pane';
 import type { Glyphs } from './glyphs';
 import type { Hiding } from './hiding';
 import type { Line } from './line';
+import type { WhatIfSaid } from './views/what-if';
 import type { Size } from './watch-size';
 
 /** Everything a frame is made from. */
@@ -13,6 +14,8 @@ export interface FrameParts {
   readonly draft: Weighed;
   /** What the last answer changed in the plan. */
   readonly changed?: string | null;
+  /** Where an answer was changed after a plan: what that changes. */
+  readonly compared?: WhatIfSaid;
   readonly size: Size;
   readonly glyphs: Glyphs;
   /** The screen is shared with others. */

@@ -24,6 +24,7 @@ import { isSmall } from './small-window';
 import { Standing } from './standing';
 import { watchSuspension } from './suspension';
 import { type Taken, takeTerminal } from './terminal-modes';
+import type { WhatIfSaid } from './views/what-if';
 import { sizeOf, watchSize } from './watch-size';
 import { isAlwaysHeard, isForField, NOT_MEANT } from './whose-key';
 
@@ -56,6 +57,8 @@ class Screen {
   private behind = 0;
   /** What comes next, for the answers it was found for. */
   private next: { readonly answers: Answers; readonly next: NextStep | null } | null = null;
+  /** What an answer changed after a plan makes of it, for the answers it was asked for. */
+  private compared: { readonly of: Answers; readonly said: WhatIfSaid } | null = null;
   private later: Later | null = null;
   /** Keys that came before anything could be kept. */
   private readonly early: Key[] = [];
@@ -116,6 +119,7 @@ class Screen {
     } finally {
       clearTimeout(this.slow);
       this.later?.apart?.close();
+      this.later?.whatIf?.close();
       keyboard.close();
       stopWatching();
       suspension.close();
@@ -169,6 +173,7 @@ class Screen {
       changed,
       size: sizeOf(stdout),
       glyphs,
+      ...(this.compared?.of === state.answers ? { compared: this.compared.said } : {}),
       ...(hiding === null ? {} : { hiding }),
     });
     this.shown = frame;
@@ -225,6 +230,7 @@ class Screen {
     this.happen(eventFor(before, key, this.shown));
     this.keep(key.name === 'enter');
     this.onward();
+    this.compare();
     if (isCertainNext(this.door.context, before, this.state)) {
       this.standing.set(stepOf(this.state));
     }
@@ -235,6 +241,18 @@ class Screen {
   private happen(event: Event): void {
     const scroll = Math.min(this.state.scroll, this.shown.maxScroll);
     this.state = reduce(this.door.context, { ...this.state, scroll }, event);
+  }
+
+  /** Both plans are laid side by side, once for the same answers. */
+  private compare(): void {
+    const { answers, changing, view } = this.state;
+    if (view !== 'compare' || changing === null || this.compared?.of === answers) return;
+    this.compared = { of: answers, said: 'working' };
+    this.later?.whatIf?.look(changing.before, { answers, size: 0 }, (said) => {
+      if (this.compared?.of !== answers) return;
+      this.compared = { of: answers, said };
+      if (this.state.ending === null) this.draw();
+    });
   }
 
   private onLoaded(later: Later): void {

@@ -21,6 +21,8 @@ export interface ViewParts<Left> {
   readonly hide?: Hide;
   /** What keys belong to just now. */
   readonly step: () => string;
+  /** Handed what draws anew, for what is found while nobody presses a key. */
+  readonly onDrawn?: (redraw: () => void) => void;
   /** How the reader left, or null to stay. */
   readonly take: (key: Key) => Left | null;
 }
@@ -47,6 +49,9 @@ export async function runView<Left>(parts: ViewParts<Left>): Promise<Left> {
     if (standing.is(step())) now();
     else standing.whenQuiet(now);
   };
+  parts.onDrawn?.(() => {
+    if (!left) draw();
+  });
   const way = await new Promise<Left>((done) => {
     const keyboard = openKeyboard({
       stdin,

@@ -1,11 +1,11 @@
-import { formatQuantity } from '../../quantity/format-quantity';
 import { nearWord } from '../../quantity/near-word';
-import { type Answers, NOT_SURE } from '../answers';
+import type { Answers } from '../answers';
 import type { Interview, Question } from '../question';
 import { offered, relevant } from '../relevant';
 import { sayAnswer } from '../say-answer';
 import { mustRunChanges } from './must-run';
 import { readAnswer } from './read-answer';
+import { REFILL, REFILL_DAYS, sayRefill, withoutRefill, withRefill } from './refill';
 import type { SizeStep, Tried, TriedThing } from './tried';
 import { type Beside, TRIED_AS, TRIED_BESIDE, TRIED_KEYS } from './tried-keys';
 import { whatIfWords } from './what-if-words';
@@ -134,10 +134,6 @@ export function sizeThing(size: SizeStep): TriedThing {
   return { asks: [], says: whatIfWords.size, now: whatIfWords.asAdvised, then };
 }
 
-/** Questions of a refill: whether one may be had, then in how many days. */
-export const REFILL = 'fuel-refill';
-export const REFILL_DAYS = 'fuel-refill-days';
-
 function refilled(interview: Interview, answers: Answers, typed: string): Step {
   const days = interview.questions.find(({ id }) => id === REFILL_DAYS)!;
   const now = sayRefill(interview, answers);
@@ -158,26 +154,5 @@ export const refillThing = (now: string, then: string): TriedThing => ({
   now,
   then,
 });
-
-export const withRefill = (answers: Answers, days: number): Answers => ({
-  ...answers,
-  [REFILL]: answers[REFILL] === 'sure' ? 'sure' : 'likely',
-  [REFILL_DAYS]: days,
-});
-
-export function withoutRefill(answers: Answers): Answers {
-  const { [REFILL_DAYS]: _, ...rest } = answers;
-  return { ...rest, [REFILL]: 'no' };
-}
-
-/** "after 2 days", or that none is counted. */
-export function sayRefill(interview: Interview, answers: Answers): string {
-  const days = answers[REFILL_DAYS];
-  const told = answers[REFILL];
-  if (told !== 'sure' && told !== 'likely') return whatIfWords.noFuel;
-  const question = interview.questions.find(({ id }) => id === REFILL_DAYS)!;
-  const taken = days === undefined || days === NOT_SURE ? question.unsure.assume : days;
-  return whatIfWords.after(typeof taken === 'number' ? formatQuantity(24 * taken, 'h') : NOT_SURE);
-}
 
 const no = (says: string) => ({ ok: false as const, says });

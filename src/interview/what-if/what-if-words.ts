@@ -26,6 +26,10 @@ export const whatIfWords = {
     `${then} is more or less than most homes have for "${says}". It is tried as you typed it.`,
   bringsUp: (says: readonly string[]) =>
     `It would ask you besides: ${says.join('; ')}. Until then each counts as "not sure".`,
+  moveFirst: 'Nothing is moved yet. Left and Right move the line that is marked.',
+  keepsNoSize:
+    'The size is no answer of yours: the plan chooses it. It follows from how long you want to manage, what must run, and the money.',
+  end: 'This line goes no further that way.',
   asNow: 'as it is now',
   size: 'Size',
   smaller: 'one step smaller',

@@ -11,18 +11,23 @@ import { type Left, letterOf, onPlanKey } from './plan-keys';
 import { type LaidOut, layOut } from './plan-lines';
 import { PLAN_START, type PlanState } from './plan-state';
 
+/** The reader wants to answer these again; none: to choose from the list of answers. */
+export interface Asked {
+  readonly ask: readonly string[];
+}
+
 /** A view of its own over the plan, such as what if or explain. */
 export interface BesideView {
   readonly frame: (size: Size) => Frame;
   /** 'back' is the plan again, where it was left. A key too many must not end the sitting. */
-  readonly take: (key: Key) => 'back' | 'stay';
+  readonly take: (key: Key) => 'back' | 'stay' | Asked;
   /** What keys belong to just now, in a word. */
   readonly step: () => string;
 }
 
 /** The key that opens it from the text of the plan. Letters N, Q and signs are taken. */
 export interface Beside extends BesideKey {
-  readonly open: () => BesideView;
+  readonly open: (redraw: () => void) => BesideView | Asked;
 }
 
 export interface PlanReading {
@@ -36,21 +41,25 @@ export interface PlanReading {
 }
 
 /** Show the plan in a window that never overflows. Resolves when the reader leaves it. */
-export function readPlan(reading: PlanReading): Promise<Left> {
+export function readPlan(reading: PlanReading): Promise<Left | Asked> {
   const { name, markdown, stdin, stdout, beside = [], hide } = reading;
   const whole = remember(markdown);
   const hidden = hide === undefined ? whole : remember(hide(markdown));
   const glyphs = glyphsFor(process.env);
   let state: PlanState = PLAN_START;
   let over: BesideView | null = null;
+  let redraw = () => {};
   const partsAt = (size: Size, open: boolean) => {
     const laidOut = open ? whole : hidden;
     const shared = hide === undefined ? null : { open };
     return { name, plan: laidOut(planColumns(size)), state, size, glyphs, beside, shared };
   };
-  return runView<Left>({
+  return runView<Left | Asked>({
     stdin,
     stdout,
+    onDrawn: (draw) => {
+      redraw = draw;
+    },
     step: () => (over === null ? `plan ${state.view}` : `beside ${over.step()}`),
     ...(hide === undefined ? {} : { hide }),
     frame: (size, open) => {
@@ -59,12 +68,15 @@ export function readPlan(reading: PlanReading): Promise<Left> {
     take: (key) => {
       if (over !== null) {
         if (key.name === 'ctrl-c' || key.name === 'ctrl-s') return 'done';
-        if (over.take(key) === 'back') over = null;
-        return null;
+        const out = over.take(key);
+        if (out === 'back') over = null;
+        return typeof out === 'string' ? null : out;
       }
       const opened = beside.find(({ letter }) => letter === letterOf(key));
       if (opened !== undefined && state.view === 'read') {
-        over = opened.open();
+        const view = opened.open(() => redraw());
+        if ('ask' in view) return view;
+        over = view;
         return null;
       }
       const next = onPlanKey(state, key, measurePlan(partsAt(sizeOf(stdout), false)).shown);
