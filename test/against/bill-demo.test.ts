@@ -76,7 +76,7 @@ test('a bank of kWh is used in a later month, and paid out at the true-up price'
   const tariff = demoTariff('A');
   const december = demoMonth(12, { withSolar: true });
   const withBank = billYear({ tariff, ...december });
-  const trueUp = withBank.months[0]!.lines.find((l) => l.label === 'Yearly true-up')!;
+  const trueUp = withBank.months[0]!.lines.find((l) => l.is.code === 'yearly-true-up')!;
   expect(trueUp.price).toBe(-0.045);
   // The fixed charge may not be paid by credit, so the dollars are carried.
   expect(withBank.total).toBeCloseTo(12, 9);

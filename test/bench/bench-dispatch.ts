@@ -101,10 +101,10 @@ function rowLine(row: DispatchRow): string {
 }
 
 function yearLine(name: string, setting: YearSetting): string {
-  const { savings, ceiling, share, says } = ruleShare(setting, 'peak-limit');
+  const { savings, ceiling, share, short } = ruleShare(setting, 'peak-limit');
   if (share === null) return `  ${name}: nothing to save`;
   const money = `${savings.toFixed(0)} of ${ceiling.toFixed(0)} dollars a year`;
-  return `  ${name}: ${percent(share)} (${money})${says ? `: ${says}` : ''}`;
+  return `  ${name}: ${percent(share)} (${money})${short === null ? '' : `: ${short}`}`;
 }
 
 function timed<T>(work: () => T): { found: T; seconds: number } {

@@ -3,6 +3,7 @@ import { monthDays, yearDays } from '../../src/bill/tariff/bill-days';
 import { sumLines } from '../../src/bill/tariff/bill-line';
 import { billYear } from '../../src/bill/tariff/bill-year';
 import type { Tariff } from '../../src/bill/tariff/tariff';
+import { sayBillLine } from '../../src/words/en/money/say-bill-line';
 
 const flat: Tariff = {
   name: 'flat',
@@ -76,10 +77,10 @@ test('a window shorter than an hour takes the factor given, and says where there
     return month.lines.find((l) => l.kind === 'demand')!;
   };
   expect(peak(15, 1.3).quantity).toBeCloseTo(2.6, 9);
-  expect(peak(15, 1.3).label).toContain('highest hour x 1.30');
+  expect(sayBillLine(peak(15, 1.3).is)).toContain('highest hour x 1.30');
   expect(peak(15, null).quantity).toBe(2);
-  expect(peak(15, null).label).toContain('not known and may be higher');
-  expect(peak(60, null).label).toBe('Demand, peak');
+  expect(sayBillLine(peak(15, null).is)).toContain('not known and may be higher');
+  expect(sayBillLine(peak(60, null).is)).toBe('Demand, peak');
 });
 
 test('holidays named by the tariff are charged as weekend days', () => {

@@ -6,7 +6,7 @@ import { sayBill } from '../../src/words/en/money/say-bill';
 
 const line = (dollars: number): BillLine => ({
   kind: 'energy',
-  label: 'Energy',
+  is: { code: 'energy-period', season: null, period: 'all hours' },
   quantity: null,
   unit: null,
   price: null,

@@ -78,12 +78,12 @@ describe('the least bill', () => {
     const bill = billed(flat);
     expect(bill.total).toBeCloseTo(25 * 1.1, 9);
     expect(sumLines(bill.lines, 'tax')).toBeCloseTo(2.5, 9);
-    expect(bill.lines.find(({ kind }) => kind === 'minimum')!.label).toContain('before tax');
+    expect(bill.lines.find(({ kind }) => kind === 'minimum')!.is.code).toBe('minimum-before-tax');
   });
 
   test('or with the tax in it, where the tariff says so', () => {
     const bill = billed({ ...flat, minimumBillTax: 'after' });
     expect(bill.total).toBeCloseTo(25, 9);
-    expect(bill.lines.find(({ kind }) => kind === 'minimum')!.label).toContain('tax included');
+    expect(bill.lines.find(({ kind }) => kind === 'minimum')!.is.code).toBe('minimum-with-tax');
   });
 });

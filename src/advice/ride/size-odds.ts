@@ -45,7 +45,7 @@ export class SizeOdds {
     this.goal = Math.round(home.goalHours.value);
     const months = monthsOf[season];
     this.starts = (years) =>
-      this.once(`starts ${years}`, () => sampledStarts(years * HOURS_PER_YEAR, months));
+      this.once(`starts:${years}`, () => sampledStarts(years * HOURS_PER_YEAR, months));
     // Whole days, as the passes ask.
     this.pieces = { season: months, tailHours: 24 * Math.ceil(this.goal / 24) };
   }
@@ -111,7 +111,7 @@ export class SizeOdds {
 
   private countedOnGenerator(feeding: Feeding): number {
     const { loads } = feeding;
-    const loadKw = this.once(`pieces ${keyOf(loads)}`, () =>
+    const loadKw = this.once(`pieces:${keyOf(loads)}`, () =>
       cutToPieces(this.pieces, this.drawn.loadKw(loads)),
     );
     const generator = this.generatorOf(feeding);
@@ -125,7 +125,7 @@ export class SizeOdds {
 
   /** Usable storage that each start hour of the season asks for, kWh. */
   private needed(feeding: Feeding): Float64Array {
-    return this.once(`needed ${this.netKey(feeding)}`, () => {
+    return this.once(`needed:${this.netKey(feeding)}`, () => {
       const { netKwh, overloadKwh } = netEnergy({
         loadKw: cutToPieces(this.pieces, this.drawn.loadKw(feeding.loads)),
         supplyKw: cutToPieces(this.pieces, this.drawn.sunKw(feeding.route.solarKw ?? 0)),
@@ -139,7 +139,7 @@ export class SizeOdds {
   }
 
   private netWindows(feeding: Feeding, years: number): NetEnergy {
-    return this.once(`windows ${years} ${this.netKey(feeding)}`, () =>
+    return this.once(`windows:${years}:${this.netKey(feeding)}`, () =>
       netEnergy({
         loadKw: this.loadWindows(feeding, years),
         supplyKw: this.sunWindows(feeding.route.solarKw ?? 0, years),
@@ -149,7 +149,7 @@ export class SizeOdds {
   }
 
   private sunWindows(solarKw: number, years: number): Float64Array {
-    return this.once(`sun ${years} ${solarKw}`, () => {
+    return this.once(`sun:${years}:${solarKw}`, () => {
       const sunKw = this.drawn.sunKw(solarKw).subarray(0, years * HOURS_PER_YEAR);
       return cutWindows(sunKw, this.starts(years), this.goal);
     });
@@ -157,7 +157,7 @@ export class SizeOdds {
 
   /** The hours of the loads; by the careful count at hungry use, no hour lifted above what the source gives. */
   private loadWindows({ route, loads, careful }: Feeding, years: number): Float64Array {
-    const likely = this.once(`load ${years} ${keyOf(loads)}`, () =>
+    const likely = this.once(`load:${years}:${keyOf(loads)}`, () =>
       cutWindows(this.drawn.loadKw(loads, years), this.starts(years), this.goal),
     );
     if (!careful) return likely;

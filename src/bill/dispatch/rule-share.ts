@@ -7,9 +7,16 @@ export interface RuleShare {
   readonly ceiling: number;
   /** Savings over ceiling; null when there is nothing to save. */
   readonly share: number | null;
-  /** Why the rule falls short, where it keeps less than nine tenths; else empty. */
-  readonly says: string;
+  /** Why the rule falls short, where it keeps less than nine tenths; else null. */
+  readonly short: Shortfall | null;
 }
+
+/** What a rule does not see. */
+export type Shortfall =
+  | 'worst-hour-of-month' // a demand charge is set by it, and nobody knows it beforehand
+  | 'price-of-hour'
+  | 'room-for-sun'
+  | 'guesses-from-last-week';
 
 /** Less than this much a year is nothing to save, $. */
 const nothingToSave = 1;
@@ -18,16 +25,13 @@ const nothingToSave = 1;
 export function ruleShare(setting: YearSetting, strategy: Strategy): RuleShare {
   const savings = dispatchYear(setting, strategy).savings;
   const ceiling = ceilingYear(setting).savings;
-  if (ceiling < nothingToSave) return { savings, ceiling, share: null, says: '' };
+  if (ceiling < nothingToSave) return { savings, ceiling, share: null, short: null };
   const share = savings / ceiling;
-  return { savings, ceiling, share, says: share < 0.9 ? shortfall(setting, strategy) : '' };
+  return { savings, ceiling, share, short: share < 0.9 ? shortfall(setting, strategy) : null };
 }
 
-function shortfall(setting: YearSetting, strategy: Strategy): string {
-  if (setting.layout.demandPrice.length > 0) {
-    return 'a demand charge is set by the one worst hour of a month, which nobody knows beforehand';
-  }
-  if (strategy === 'self-use') return 'it takes no account of the price of the hour';
-  if (strategy === 'time-shift') return 'it leaves no room for the sun of the day';
-  return 'it guesses sun and load from the last seven days';
+function shortfall(setting: YearSetting, strategy: Strategy): Shortfall {
+  if (setting.layout.demandPrice.length > 0) return 'worst-hour-of-month';
+  if (strategy === 'self-use') return 'price-of-hour';
+  return strategy === 'time-shift' ? 'room-for-sun' : 'guesses-from-last-week';
 }

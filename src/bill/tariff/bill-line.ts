@@ -1,3 +1,38 @@
+/** What a line of a bill is; names are those of the tariff. */
+export type LineIs =
+  | { readonly code: PlainLine }
+  /** `season` where the tariff has more than one. */
+  | { readonly code: 'energy-period'; readonly season: string | null; readonly period: string }
+  /** `tier` counts from 1. */
+  | { readonly code: 'energy-tier'; readonly tier: number }
+  | { readonly code: 'baseline-credit'; readonly season: string }
+  | {
+      readonly code: 'demand';
+      readonly charge: string;
+      readonly peak: PeakFrom;
+      /** A month before had a higher peak, and its share is billed. */
+      readonly heldUp: boolean;
+    }
+  /** A rider or a tax by its own name. */
+  | { readonly code: 'named'; readonly name: string };
+
+export type PlainLine =
+  | 'fixed-charge'
+  | 'export-credit'
+  | 'left-over-in-period'
+  | 'yearly-true-up'
+  | 'earlier-credit'
+  | 'credit-that-ends'
+  | 'credit-kept'
+  | 'minimum-before-tax'
+  | 'minimum-with-tax';
+
+/** How the peak was come by, where an hour does not show it. */
+export type PeakFrom =
+  | { readonly code: 'highest-hour' }
+  | { readonly code: 'times-factor'; readonly factor: number }
+  | { readonly code: 'shorter-not-known'; readonly windowMinutes: number };
+
 /** One line of a bill as it stands on paper: quantity times price is dollars, unless the price is missing. */
 export interface BillLine {
   readonly kind:
@@ -10,7 +45,7 @@ export interface BillLine {
     | 'tax'
     | 'minimum'
     | 'carried';
-  readonly label: string;
+  readonly is: LineIs;
   readonly quantity: number | null;
   readonly unit: 'kWh' | 'kW' | 'day' | 'month' | null;
   /** $ per unit. */
@@ -30,13 +65,15 @@ export function sumLines(lines: readonly BillLine[], ...kinds: BillLine['kind'][
 /** A line of so many units at a price. */
 export function line(
   kind: BillLine['kind'],
-  label: string,
+  is: LineIs | PlainLine,
   of: { quantity: number; unit: NonNullable<BillLine['unit']>; price: number },
 ): BillLine {
-  return { kind, label, ...of, dollars: of.quantity * of.price };
+  return { kind, is: asLine(is), ...of, dollars: of.quantity * of.price };
 }
 
 /** A line of dollars alone. */
-export function amount(kind: BillLine['kind'], label: string, dollars: number): BillLine {
-  return { kind, label, quantity: null, unit: null, price: null, dollars };
+export function amount(kind: BillLine['kind'], is: LineIs | PlainLine, dollars: number): BillLine {
+  return { kind, is: asLine(is), quantity: null, unit: null, price: null, dollars };
 }
+
+const asLine = (is: LineIs | PlainLine): LineIs => (typeof is === 'string' ? { code: is } : is);

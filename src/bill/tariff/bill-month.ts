@@ -92,10 +92,10 @@ function fixedLines(tariff: Tariff, days: number): BillLine[] {
   const { perMonth, perDay } = tariff.fixed;
   const lines: BillLine[] = [];
   if (perMonth !== undefined) {
-    lines.push(line('fixed', 'Fixed charge', { quantity: 1, unit: 'month', price: perMonth }));
+    lines.push(line('fixed', 'fixed-charge', { quantity: 1, unit: 'month', price: perMonth }));
   }
   if (perDay !== undefined) {
-    lines.push(line('fixed', 'Fixed charge', { quantity: days, unit: 'day', price: perDay }));
+    lines.push(line('fixed', 'fixed-charge', { quantity: days, unit: 'day', price: perDay }));
   }
   return lines;
 }
@@ -125,13 +125,31 @@ function riderLines(
   return (tariff.riders ?? []).flatMap((rider) => {
     const lines: BillLine[] = [];
     if (rider.perKwh !== undefined) {
-      lines.push(line('rider', rider.name, { quantity: kwh, unit: 'kWh', price: rider.perKwh }));
+      lines.push(
+        line(
+          'rider',
+          { code: 'named', name: rider.name },
+          { quantity: kwh, unit: 'kWh', price: rider.perKwh },
+        ),
+      );
     }
     if (rider.perMonth !== undefined) {
-      lines.push(line('rider', rider.name, { quantity: 1, unit: 'month', price: rider.perMonth }));
+      lines.push(
+        line(
+          'rider',
+          { code: 'named', name: rider.name },
+          { quantity: 1, unit: 'month', price: rider.perMonth },
+        ),
+      );
     }
     if (rider.shareOfEnergy !== undefined) {
-      lines.push(amount('rider', rider.name, rider.shareOfEnergy * sumLines(energy)));
+      lines.push(
+        amount(
+          'rider',
+          { code: 'named', name: rider.name },
+          rider.shareOfEnergy * sumLines(energy),
+        ),
+      );
     }
     return lines;
   });
@@ -148,16 +166,16 @@ function exportCredit(
   if (rule.rule !== 'net-metering') {
     if (sums.exportKwh === 0) return { credit: [], bankKwh: 0 };
     const credit = {
-      ...amount('export', 'Export credit', -sums.exportDollars),
+      ...amount('export', 'export-credit', -sums.exportDollars),
       quantity: sums.exportKwh,
     };
     return { credit: [{ ...credit, unit: 'kWh' }], bankKwh: 0 };
   }
   const credit: BillLine[] = [];
   if (netted.leftOverDollars !== 0) {
-    credit.push(amount('export', 'Left over in a period', -netted.leftOverDollars));
+    credit.push(amount('export', 'left-over-in-period', -netted.leftOverDollars));
   }
   if (!isTrueUp(tariff, at.month) || bankKwh === 0) return { credit, bankKwh };
   const paid = { quantity: bankKwh, unit: 'kWh', price: -rule.trueUpPrice } as const;
-  return { credit: [...credit, line('export', 'Yearly true-up', paid)], bankKwh: 0 };
+  return { credit: [...credit, line('export', 'yearly-true-up', paid)], bankKwh: 0 };
 }

@@ -1,4 +1,4 @@
-import type { BillLine } from './bill-line';
+import type { BillLine, PeakFrom } from './bill-line';
 import type { MeteredHours } from './month-kwh';
 import { hidesPeak, type PeakFactors } from './peak-factors';
 import type { DemandCharge, Tariff } from './tariff';
@@ -51,12 +51,11 @@ export function demandLines(
     const { kw, perKw, factor } = peaks[i]!;
     if (perKw === 0) return [];
     const billed = billedPeak(charge, kw, past[i] ?? []);
-    const held = billed > kw ? ' (held up by an earlier month)' : '';
-    const label = `Demand, ${charge.name}${sayPeak(charge, factor)}${held}`;
+    const peak = peakFrom(charge, factor);
     return [
       {
         kind: 'demand',
-        label,
+        is: { code: 'demand', charge: charge.name, peak, heldUp: billed > kw },
         quantity: billed,
         unit: 'kW',
         price: perKw,
@@ -67,10 +66,8 @@ export function demandLines(
 }
 
 /** Never silently: how the peak was come by, where an hour does not show it. */
-function sayPeak(charge: DemandCharge, factor: number | null): string {
-  if (factor !== null && Math.abs(factor - 1) > 0.005) {
-    return ` (highest hour x ${factor.toFixed(2)})`;
-  }
-  if (factor !== null || !hidesPeak(charge)) return '';
-  return ` (highest hour; the peak of ${charge.windowMinutes} minutes is not known and may be higher)`;
+function peakFrom(charge: DemandCharge, factor: number | null): PeakFrom {
+  if (factor !== null && Math.abs(factor - 1) > 0.005) return { code: 'times-factor', factor };
+  if (factor !== null || !hidesPeak(charge)) return { code: 'highest-hour' };
+  return { code: 'shorter-not-known', windowMinutes: charge.windowMinutes };
 }

@@ -1,4 +1,4 @@
-import type { BillLine } from './bill-line';
+import type { BillLine, LineIs } from './bill-line';
 import type { Tariff, TariffSeason } from './tariff';
 
 export interface SeasonUse {
@@ -22,12 +22,13 @@ export function energyLines(tariff: Tariff, use: SeasonUse): BillLine[] {
 
 function clockLines(tariff: Tariff, use: SeasonUse): BillLine[] {
   const { season } = use;
-  const named = tariff.seasons.length > 1 ? `${season.name} ` : '';
+  const named = tariff.seasons.length > 1 ? season.name : null;
   return season.periods.flatMap((period, i) => {
     const kwh = use.kwh[i]!;
     // A tariff whose whole price is by the amount has a clock price of 0: no line on paper.
     if (season.tiers && period.price === 0) return [];
-    return [energyLine(`Energy, ${named}${period.name}`, kwh, period.price)];
+    const is = { code: 'energy-period', season: named, period: period.name } as const;
+    return [energyLine(is, kwh, period.price)];
   });
 }
 
@@ -38,7 +39,7 @@ function tierLines(tariff: Tariff, use: SeasonUse, total: number): BillLine[] {
     const end = tier.upToKwh === undefined ? Number.POSITIVE_INFINITY : tier.upToKwh * scale;
     const kwh = Math.max(0, Math.min(total, end) - start);
     start = end;
-    return kwh > 0 ? [energyLine(`Energy, tier ${i + 1}`, kwh, tier.price)] : [];
+    return kwh > 0 ? [energyLine({ code: 'energy-tier', tier: i + 1 }, kwh, tier.price)] : [];
   });
 }
 
@@ -57,10 +58,10 @@ function baseline(tariff: Tariff, use: SeasonUse, total: number): BillLine[] {
   if (tariff.baselineCredit === undefined || perDay === undefined) return [];
   const kwh = Math.min(total, perDay * use.days);
   const price = -tariff.baselineCredit;
-  const label = `Baseline credit, ${use.season.name}`;
-  return [{ kind: 'baseline', label, quantity: kwh, unit: 'kWh', price, dollars: kwh * price }];
+  const is = { code: 'baseline-credit', season: use.season.name } as const;
+  return [{ kind: 'baseline', is, quantity: kwh, unit: 'kWh', price, dollars: kwh * price }];
 }
 
-function energyLine(label: string, kwh: number, price: number): BillLine {
-  return { kind: 'energy', label, quantity: kwh, unit: 'kWh', price, dollars: kwh * price };
+function energyLine(is: LineIs, kwh: number, price: number): BillLine {
+  return { kind: 'energy', is, quantity: kwh, unit: 'kWh', price, dollars: kwh * price };
 }

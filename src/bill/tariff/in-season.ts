@@ -14,28 +14,27 @@ export function seasonsOf(energy: ClockPrices): TariffSeason[] {
   const { months, rest } = energy;
   const periods: TariffPeriod[] = [
     ...energy.periods,
-    { name: OTHER_HOURS, price: energy.otherPrice },
+    { name: 'all other hours', price: energy.otherPrice },
   ];
   if (months === undefined) return [{ name: 'all year', from: '01-01', to: '12-31', periods }];
   const at = peakMonths[months];
   const restPeriods =
     rest === undefined
       ? periods.filter((period) => period.name !== 'peak')
-      : periods.map((period) => ({ ...period, price: restPrice(period, rest, periods.length) }));
+      : periods.map((period, at) => ({ ...period, price: restPrice(periods, at, rest) }));
   return [
     { name: months, from: at.from, to: at.to, periods },
     { name: 'rest of the year', from: at.rest[0], to: at.rest[1], periods: restPeriods },
   ];
 }
 
-const OTHER_HOURS = 'all other hours';
-
 /** With two prices all other hours are the cheap ones; with three they are the middle ones. */
 function restPrice(
-  { name }: TariffPeriod,
+  periods: readonly TariffPeriod[],
+  at: number,
   rest: NonNullable<ClockPrices['rest']>,
-  prices: number,
 ): number {
-  if (name === 'peak') return rest.peak;
-  return name === OTHER_HOURS && prices > 2 ? rest.middle : rest.low;
+  if (periods[at]!.name === 'peak') return rest.peak;
+  const others = at === periods.length - 1;
+  return others && periods.length > 2 ? rest.middle : rest.low;
 }

@@ -21,15 +21,15 @@ export function settleBill(tariff: Tariff, of: ToSettle): { lines: BillLine[]; l
   const due = sumLines(charges);
   const floor = creditFloor(tariff, charges);
   const lines: BillLine[] = [...credit];
-  if (carried > 0) lines.push(amount('carried', 'Credit from earlier months', -carried));
+  if (carried > 0) lines.push(amount('carried', 'earlier-credit', -carried));
   const over = () => Math.max(0, floor - (due + sumLines(lines)));
   let left = over();
   if (leftKwh !== null) {
-    if (left > 0) lines.push(amount('carried', 'Credit that ends with the yearly true-up', left));
+    if (left > 0) lines.push(amount('carried', 'credit-that-ends', left));
     if (leftKwh > 0) lines.push(trueUp(tariff, leftKwh));
     left = over();
   }
-  if (left > 0) lines.push(amount('carried', 'Credit kept for later months', left));
+  if (left > 0) lines.push(amount('carried', 'credit-kept', left));
   return { lines: [...lines, ...last(tariff, charges, lines)], left };
 }
 
@@ -45,12 +45,12 @@ function last(
   const untaxed = short(sumLines(before) - sumLines(before, 'tax'));
   const lines: BillLine[] = [];
   if (beforeTax && untaxed > 0) {
-    lines.push(amount('minimum', 'Minimum bill, before tax', untaxed));
+    lines.push(amount('minimum', 'minimum-before-tax', untaxed));
     lines.push(...taxLines(tariff, 'charges', untaxed));
   }
   lines.push(...taxLines(tariff, 'bill', sumLines(before) + sumLines(lines)));
   const taxed = short(sumLines(before) + sumLines(lines));
-  if (!beforeTax && taxed > 0) lines.push(amount('minimum', 'Minimum bill, tax included', taxed));
+  if (!beforeTax && taxed > 0) lines.push(amount('minimum', 'minimum-with-tax', taxed));
   return lines;
 }
 
@@ -58,12 +58,12 @@ function last(
 export function taxLines(tariff: Tariff, on: 'charges' | 'bill', base: number): BillLine[] {
   return (tariff.taxes ?? [])
     .filter((tax) => tax.on === on)
-    .map((tax) => amount('tax', tax.name, tax.share * base));
+    .map((tax) => amount('tax', { code: 'named', name: tax.name }, tax.share * base));
 }
 
 function trueUp({ export: rule }: Tariff, kwh: number): BillLine {
   const price = rule.rule === 'net-metering' ? -rule.trueUpPrice : 0;
-  return line('export', 'Yearly true-up', { quantity: kwh, unit: 'kWh', price });
+  return line('export', 'yearly-true-up', { quantity: kwh, unit: 'kWh', price });
 }
 
 /** The least credit may bring the bill down to; without a floor it may go below zero and be paid out. */

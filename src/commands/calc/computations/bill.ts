@@ -4,6 +4,7 @@ import { demoTariffs } from '../../../bill/tariff/demo-tariffs';
 import { paperBill } from '../../../bill/tariff/paper-bill';
 import { hidesPeak } from '../../../bill/tariff/peak-factors';
 import { citeTable } from '../../../tables/table';
+import { sayBillLine } from '../../../words/en/money/say-bill-line';
 import type { Calculation, Input, Outcome } from '../calculation';
 import { tariffIn, tariffInputs } from '../tariff-input';
 import type { Values } from '../values';
@@ -63,8 +64,8 @@ function billOf(values: Values): Outcome {
   const hidden = meteredKw === null && (tariff.demand ?? []).some(hidesPeak);
   return {
     ok: true,
-    steps: lines.map(({ label, quantity, unit, price, dollars }) => ({
-      label,
+    steps: lines.map(({ is, quantity, unit, price, dollars }) => ({
+      label: sayBillLine(is),
       formula:
         quantity === null || price === null
           ? 'by the tariff'

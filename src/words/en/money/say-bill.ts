@@ -1,12 +1,14 @@
 import type { BillLine } from '../../../bill/tariff/bill-line';
 import type { PaperBill } from '../../../bill/tariff/paper-bill';
+import { sayBillLine } from './say-bill-line';
 
 /** A month's bill as lines of text in the order of a paper bill, in cents, the total last. */
 export function sayBill({ lines, total }: PaperBill): string[] {
   return [...lines.map(sayLine), `Total: ${dollars(total)}`];
 }
 
-function sayLine({ label, quantity, unit, price, dollars: sum }: BillLine): string {
+function sayLine({ is, quantity, unit, price, dollars: sum }: BillLine): string {
+  const label = sayBillLine(is);
   if (quantity === null) return `${label}: ${dollars(sum)}`;
   const amount = unit === 'month' && quantity === 1 ? '' : `${number(quantity)} ${unit}`;
   const times = price === null ? '' : ` x ${rate(price)}`;
