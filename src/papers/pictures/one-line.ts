@@ -28,17 +28,21 @@ export interface OneLineWords {
   readonly head: readonly string[];
 }
 
-const BOX = { width: 200, height: 54, down: 84, right: 236 };
-const TOP = 40;
+const BOX = { width: 164, height: 62, down: 92, right: 190 };
+const TOP = 34;
 
 /** A one-line diagram from a fixed set of boxes; a drawing for talking it over, not a design. */
 export function oneLinePicture(diagram: OneLine, words: OneLineWords): Picture {
-  const longest = Math.max(0, ...diagram.joins.map(({ chain }) => chain.length));
+  const columns = Math.max(
+    diagram.spine.length,
+    ...diagram.joins.map(({ at, chain }) => at + chain.length),
+  );
+  const rows = diagram.joins.length > 0 ? 1 : 0;
   return {
     drawing: {
       id: 'one-line',
-      width: 20 + BOX.width + longest * BOX.right + 20,
-      height: TOP + diagram.spine.length * BOX.down + 10,
+      width: 10 + (columns - 1) * BOX.right + BOX.width + 10,
+      height: TOP + rows * BOX.down + BOX.height + 8,
       title: words.title,
       description: words.description,
       marks: drawn(diagram, words),
@@ -48,45 +52,45 @@ export function oneLinePicture(diagram: OneLine, words: OneLineWords): Picture {
   };
 }
 
+/** From the street to the circuits across; what joins hangs below the device it joins, its chain going on across. */
 function drawn({ spine, joins }: OneLine, words: OneLineWords): Mark[] {
-  const y = (row: number) => TOP + row * BOX.down;
-  const x = (column: number) => 20 + column * BOX.right;
+  const x = (column: number) => 10 + column * BOX.right;
   const middle = BOX.height / 2;
+  const across = (column: number, y: number) =>
+    line(
+      [
+        [x(column - 1) + BOX.width, y + middle],
+        [x(column), y + middle],
+      ],
+      'plain',
+    );
+  const below = TOP + BOX.down;
   return [
-    box([20, 8, 24, 16], 'none', 'thick'),
-    text(52, 21, words.isNew),
-    ...spine.flatMap((device, row) => [
-      ...boxOf(device, x(0), y(row)),
-      ...(row === 0
-        ? []
-        : [
-            line(
-              [
-                [x(0) + BOX.width / 2, y(row - 1) + BOX.height],
-                [x(0) + BOX.width / 2, y(row)],
-              ],
-              'plain',
-            ),
-          ]),
+    box([10, 8, 24, 16], 'none', 'thick'),
+    text(42, 21, words.isNew),
+    ...spine.flatMap((device, column) => [
+      ...boxOf(device, x(column), TOP),
+      ...(column === 0 ? [] : [across(column, TOP)]),
     ]),
-    ...joins.flatMap(({ at, chain }) =>
-      chain.flatMap((device, i) => [
-        ...boxOf(device, x(i + 1), y(at)),
-        line(
-          [
-            [x(i) + BOX.width, y(at) + middle],
-            [x(i + 1), y(at) + middle],
-          ],
-          'plain',
-        ),
+    ...joins.flatMap(({ at, chain }) => [
+      line(
+        [
+          [x(at) + BOX.width / 2, TOP + BOX.height],
+          [x(at) + BOX.width / 2, below],
+        ],
+        'plain',
+      ),
+      ...chain.flatMap((device, i) => [
+        ...boxOf(device, x(at + i), below),
+        ...(i === 0 ? [] : [across(at + i, below)]),
       ]),
-    ),
+    ]),
   ];
 }
 
 function boxOf(device: Device, x: number, y: number): Mark[] {
-  const name = folded(device.name, 27).slice(0, 2);
-  const known = folded(device.known, 33)[0] ?? '';
+  const name = folded(device.name, 21).slice(0, 2);
+  const known = folded(device.known, 27)[0] ?? '';
   const lines = [
     ...name.map((said) => ({ said, bold: true })),
     ...(known === '' ? [] : [{ said: known, bold: false }]),

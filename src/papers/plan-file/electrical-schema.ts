@@ -94,6 +94,7 @@ const scope = z.strictObject({
       startVa: z.string(),
       rank: z.enum(['must', 'optional']),
       how: z.string(),
+      known: z.string().describe('In a word, as a code.'),
     }),
   ),
   requirements: z.array(said),

@@ -1,5 +1,9 @@
+import { hasFixedBattery } from '../../kinds/ask-traits';
+import { traitsOf } from '../../kinds/route-traits';
 import type { ScopeCircuit } from '../../plan/electrical/scope';
+import type { ServiceFact } from '../../plan/electrical/service-facts';
 import type { Plan } from '../../plan/plan';
+import { sayRule } from '../../words/rule-sentences';
 import type { Words } from '../../words/words';
 import { type Block, section } from '../document/block';
 import { diagramOf } from '../pictures/of-plan/diagram-of';
@@ -21,18 +25,10 @@ export function quoteSheet(plan: Plan, words: Words): Sheet {
       ...(diagram === null
         ? [say(words.sheets.quote.noWiring)]
         : [{ sort: 'picture', picture: diagram } as const]),
-      ...section(words.sheets.quote.circuits, {
-        sort: 'table',
-        head: words.sheets.quote.circuitHead,
-        rows: scope.circuits.map((one) => circuitRow(one, words)),
-      }),
+      ...(diagram === null ? homeAsItIs(plan, words) : circuits(scope.circuits, words)),
       ...section(words.sheets.quote.service, {
-        sort: 'table',
-        head: words.sheets.quote.serviceHead,
-        rows: service.map((fact) => {
-          const { what, value, how } = words.forElectrician.serviceFact(fact);
-          return [what, value, how];
-        }),
+        sort: 'bullets',
+        items: found(service, words),
       }),
       ...section(words.sheets.quote.requirements, {
         sort: 'boxes',
@@ -46,17 +42,60 @@ export function quoteSheet(plan: Plan, words: Words): Sheet {
         sort: 'boxes',
         items: scope.siteQuestions.map(words.forElectrician.siteQuestion),
       }),
-      say(words.forElectrician.confirmLocally),
+      say(words.forElectrician.confirmHere(touches(plan))),
       ...section(words.sheets.quote.price, {
         sort: 'blanks',
-        names: words.sheets.quote.priceLines,
+        names: diagram === null ? words.sheets.quote.priceOfWork : words.sheets.quote.priceLines,
       }),
     ],
   };
 }
 
-function circuitRow(circuit: ScopeCircuit, words: Words): string[] {
-  const { name, watts, startVa } = words.forElectrician.circuit(circuit);
-  const called = circuit.rank === 'must' ? name : words.sheets.quote.optional(name);
-  return [called, String(circuit.volts), watts, startVa, circuit.how];
+/** Where the route needs no wiring: what an electrician has to look at in the home as it is, each caution whole. */
+const homeAsItIs = ({ electrician }: Plan, words: Words): Block[] =>
+  section(words.sheets.quote.homeAsItIs, {
+    sort: 'boxes',
+    items: electrician.flatMap((point) =>
+      point.code === 'caution' ? [sayRule(words.rules, point)] : [],
+    ),
+  });
+
+function circuits(all: readonly ScopeCircuit[], words: Words): Block[] {
+  const its = words.sheets.quote;
+  const rows = all.map((circuit) => {
+    const { name, watts, startVa, known } = words.forElectrician.circuitShort(circuit);
+    const called = circuit.rank === 'must' ? name : its.optional(name);
+    return [called, String(circuit.volts), watts, startVa, known];
+  });
+  const optional = all.some(({ rank }) => rank === 'optional');
+  return section(
+    its.circuits,
+    { sort: 'table', head: its.circuitHead, rows },
+    ...(optional ? [{ sort: 'say', text: its.optionalMeans } satisfies Block] : []),
+  );
+}
+
+const ways = ['told', 'assumed', 'not-known'] as const;
+
+/** The service as found, by how each fact is known. */
+function found(service: readonly ServiceFact[], words: Words): string[] {
+  return ways.flatMap((way) => {
+    const facts = service.filter(({ how }) => how === way);
+    return facts.length === 0 ? [] : [words.forElectrician.serviceTogether(facts, way)];
+  });
+}
+
+/** What of the codes touches this home with this route. */
+function touches({ advice: { route }, home: { facts } }: Plan) {
+  const of = traitsOf[route.kind];
+  const solar = of.roofSolar || (facts.told('own-sources') && facts.has('own-sources', 'solar'));
+  return {
+    generator: of.generator,
+    battery: hasFixedBattery(of),
+    solar,
+    vehicle: of.vehicle,
+    pipedOrPropane:
+      route.fuel !== null && (route.fuel.atHand === null || route.fuel.fuel === 'propane'),
+    manufactured: facts.is('home-kind', 'manufactured'),
+  };
 }

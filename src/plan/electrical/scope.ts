@@ -1,7 +1,7 @@
 import type { Home, Load } from '../../home/home';
 import { hasFixedGenerator } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
-import type { Figure } from '../../quantity/figure';
+import type { Figure, Source } from '../../quantity/figure';
 import type { Route } from '../../routes/route';
 import { hasGenerator, isFixedBattery, isWired } from './route-traits';
 import type {
@@ -23,6 +23,8 @@ export interface ScopeCircuit {
   readonly rank: 'must' | 'optional';
   /** Label of the source of its power. */
   readonly how: string;
+  /** How its power is known, in a word: read or told goes before what was worked out from it. */
+  readonly known: Source['kind'];
 }
 
 export interface Scope {
@@ -57,7 +59,14 @@ function circuit(load: Load): ScopeCircuit {
     startVa: startVa === null ? null : rangeOf(startVa),
     rank: load.rank === 'must' ? 'must' : 'optional',
     how: medical ? runningWatts.source.kind : runningWatts.source.label,
+    known: knownAs(runningWatts),
   };
+}
+
+function knownAs({ source }: Figure): Source['kind'] {
+  if (source.kind !== 'formula') return source.kind;
+  const from = (source.from ?? []).map(knownAs);
+  return from.find((kind) => kind === 'nameplate' || kind === 'told') ?? from[0] ?? 'formula';
 }
 
 function requirements(home: Home, route: Route): ScopeRequirement[] {

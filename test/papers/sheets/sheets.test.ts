@@ -15,7 +15,7 @@ const PAGE_LINES = 54;
 const mostLines: Partial<Record<SheetId, number>> = {
   fridge: 82,
   family: 82,
-  quote: 2 * PAGE_LINES,
+  quote: 92,
 };
 const demos = ['birch-street', 'mill-lane', 'ridge-road', 'tower-six'] as const;
 
@@ -106,6 +106,28 @@ describe('the family reads', () => {
     expect(at('order it with permit')).toBeGreaterThan(at('electricians to quote'));
     expect(at('order it with permit')).toBeGreaterThan(at('Tell the insurer'));
     expect(items.some((item) => item.startsWith('Find out'))).toBe(false);
+  });
+});
+
+describe('the electrician reads', () => {
+  const quoteOf = (name: string, changed = {}) =>
+    sheetsOf(planOf(name, changed), english).find(({ id }) => id === 'quote');
+
+  test('each circuit in a line of a table with volts, watts, start and how known', () => {
+    const quote = quoteOf('birch-street')!;
+    const markdown = sheetToMarkdown(quote);
+    const carried = planOf('birch-street').advice.route.carries.length;
+    const rows = markdown.split('\n').filter((line) => /^\| [A-Z].* \| 120 \| /.test(line));
+    expect(rows).toHaveLength(carried);
+    expect(rows.find((row) => row.includes('Sump pump'))).toMatch(/\d+ \(.+\) \| label \|$/);
+    expect(markdown).toContain('Read by the household: main breaker 200 A');
+  });
+
+  test('only the articles that touch this home, and always permit and inspection', () => {
+    const said = JSON.stringify(quoteOf('birch-street')!.blocks);
+    expect(said).toContain('445');
+    for (const article of ['480', '690', '625', '550.32']) expect(said).not.toContain(article);
+    expect(said).toContain('A permit and an inspection are part of the work.');
   });
 });
 

@@ -11,15 +11,17 @@ import {
 import { sayMetered } from './say-metered';
 import { busbarWay, codeSection, sayPanelNote, sayPanelTrap } from './say-panel';
 import {
+  confirmHere,
   confirmLocally,
   householdMay,
   sayCircuit,
+  sayCircuitShort,
   sayPurpose,
   sayQuotePoint,
   sayRequirement,
   saySiteQuestion,
 } from './say-scope';
-import { sayServiceFact } from './say-service';
+import { sayServiceFact, sayServiceTogether } from './say-service';
 import { saySiting } from './say-siting';
 import { saySolarRow } from './say-solar-row';
 import { sayCure, sayStartLimit } from './say-starting';
@@ -60,5 +62,8 @@ export const forElectrician = {
   quotePoint: sayQuotePoint,
   siteQuestion: saySiteQuestion,
   householdMay,
+  confirmHere,
+  circuitShort: sayCircuitShort,
+  serviceTogether: sayServiceTogether,
   confirmLocally,
 };

@@ -28,6 +28,28 @@ export function sayCircuit({ name, watts, startVa }: ScopeCircuit): {
   };
 }
 
+const known: Readonly<Record<ScopeCircuit['known'], string>> = {
+  told: 'told',
+  nameplate: 'label',
+  table: 'typical',
+  formula: 'worked out',
+  practice: 'usual',
+  assumed: 'assumed',
+};
+
+const bare = ({ low, value, high }: Range) => {
+  const [least, likely, most] = [low, value, high].map((n) => formatQuantity(n, '').trim());
+  return least === most ? likely! : `${likely} (${least} to ${most})`;
+};
+
+/** A circuit in one line of a table whose heads hold the units. */
+export const sayCircuitShort = (of: ScopeCircuit) => ({
+  name: sayCircuit(of).name,
+  watts: bare(of.watts),
+  startVa: of.startVa === null ? 'no motor' : bare(of.startVa),
+  known: known[of.known],
+});
+
 /** What the equipment must meet. */
 export function sayRequirement(of: ScopeRequirement): string {
   switch (of.code) {
@@ -105,3 +127,37 @@ export const householdMay: readonly string[] = [
 
 export const confirmLocally =
   'Confirm locally: code edition in force; NEC 110.26, 220, 230.85, 250.30, 408, 445, 480, 625, 690, 702, 705, 706, 750; 550.32 for a manufactured home; storage places by the residential and fire code; NFPA 37, 54, 58; flood height. A permit and an inspection are part of the work.';
+
+/** What of this touches a home: the parts of the code by what is planned there. */
+export interface Touches {
+  readonly generator: 'none' | 'portable' | 'fixed';
+  readonly battery: boolean;
+  readonly solar: boolean;
+  readonly vehicle: boolean;
+  readonly pipedOrPropane: boolean;
+  readonly manufactured: boolean;
+}
+
+/** The same for one home, without what does not touch it. */
+export function confirmHere(of: Touches): string {
+  const parallel = of.battery || of.solar;
+  const articles = [
+    '110.26, 220, 230.85, 250.30, 408',
+    ...(of.generator === 'none' ? [] : ['445']),
+    ...(of.battery ? ['480'] : []),
+    ...(of.vehicle ? ['625'] : []),
+    ...(of.solar ? ['690'] : []),
+    '702',
+    ...(parallel ? ['705'] : []),
+    ...(of.battery ? ['706'] : []),
+    '750',
+    ...(of.manufactured ? ['550.32 for a manufactured home'] : []),
+  ];
+  const fire = [
+    ...(of.generator === 'fixed' ? ['NFPA 37'] : []),
+    ...(of.pipedOrPropane ? ['NFPA 54 and 58'] : []),
+    ...(of.battery ? ['storage places by the residential and fire code'] : []),
+    'flood height',
+  ];
+  return `Confirm locally: code edition in force; NEC ${articles.join(', ')}; ${fire.join('; ')}. A permit and an inspection are part of the work.`;
+}

@@ -1,5 +1,7 @@
 import type { ServiceFact, ServiceFactId } from '../../../plan/electrical/service-facts';
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { inSentence } from '../list-of';
+import { sentenceCase } from '../sentence-case';
 
 const names: Readonly<Record<ServiceFactId, string>> = {
   'main-amps': 'Main breaker',
@@ -39,4 +41,14 @@ function sayValue(what: ServiceFactId, value: ServiceFact['value'], unit: string
   if (typeof value === 'number') return formatQuantity(value, unit ?? '');
   // The choices of these questions are English words already.
   return what === 'supply-volts' ? supplies[value]! : value.replaceAll('-', ' ');
+}
+
+/** Several facts known the same way, in a line: "Read by the household: main breaker 200 A; panel bus 200 A." */
+export function sayServiceTogether(facts: readonly ServiceFact[], how: ServiceFact['how']): string {
+  const said = facts
+    .map(sayServiceFact)
+    .map(({ what, value }) =>
+      how === 'not-known' ? inSentence(what) : `${inSentence(what)} ${value}`,
+    );
+  return `${sentenceCase(known[how])}: ${said.join('; ')}.`;
 }

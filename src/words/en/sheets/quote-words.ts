@@ -5,14 +5,17 @@ export const quoteWords = {
     'For a licensed electrician. Not a design: your own calculation, the code in force and the inspector decide.',
   household: ['Address', 'Phone, best time', 'Wanted by'],
   circuits: 'What it must carry',
-  circuitHead: ['Circuit', 'Volts', 'Runs at', 'Starts at', 'Known from'],
-  optional: (name: string) => `${name} (good to have)`,
+  circuitHead: ['Circuit', 'V', 'Runs, W', 'Starts, VA', 'Known'],
+  /** A circuit that is good to have and no more; what the mark means stands below. */
+  optional: (name: string) => `${name} +`,
+  optionalMeans: '+ good to have, and the first to be left out.',
   service: 'The service as found',
-  serviceHead: ['What', 'Found', 'How known'],
   requirements: 'What it must meet',
   points: 'Please state in the quote',
   siteQuestions: 'To look at on site',
   price: 'Your price',
+  homeAsItIs: 'To look at, and to put right',
+  priceOfWork: ['Work', 'Permit and inspection', 'Total, $', 'License, insurance, signature'],
   /** The ten lines of a quote that `compare` lays beside the plan, and what makes them up. */
   priceLines: [
     'Equipment, model, listing',
@@ -26,8 +29,7 @@ export const quoteWords = {
     'It leaves out',
     'Warranty, years',
     'Weeks until it works',
-    'License, insurance',
-    'Date, signature',
+    'License, insurance, signature',
   ],
-  noWiring: 'This plan has no wiring work in it. What is asked below is about the home as it is.',
+  noWiring: 'This plan has no wiring work in it. What is asked here is about the home as it is.',
 };
