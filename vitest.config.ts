@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { LongestFirst } from './test/longest-first';
 
 export default defineConfig({
   test: {
@@ -11,5 +12,6 @@ export default defineConfig({
     // Tests are pure or end their own programs, so files share one process a core and what it has loaded.
     isolate: false,
     maxWorkers: '100%',
+    sequence: { sequencer: LongestFirst },
   },
 });

@@ -1,25 +1,19 @@
 import { expect, test } from 'vitest';
 import { answersOf } from '../households/read-household';
+import { firstHundredth, LONG_MS, together } from './first-hundredth';
 import { held } from './never';
-import { emptyTally, tryPart } from './part';
+import { emptyTally } from './part';
 import { parts } from './parts';
 import { tryPlan } from './try-plan';
-
-/** Of every so many tries of a whole run one is made here; `npm run soak` makes all. */
-const SHARE = 100;
 
 const DEMOS = ['birch-street', 'ridge-road', 'tower-six', 'mill-lane'];
 
 const tally = emptyTally();
 
-test.each(Object.entries(parts))(
+test.each(together.plans)(
   '%s: the first hundredth of the soak',
-  async (_, part) => {
-    const count = Math.max(2, Math.ceil(part.whole / SHARE));
-    for (let seed = 1; seed <= count; seed++) await tryPart(part, seed, tally, 'light');
-    expect(tally.faults).toEqual([]);
-  },
-  240_000,
+  async (name) => expect((await firstHundredth(name, tally)).faults).toEqual([]),
+  LONG_MS,
 );
 
 test('whatever is held has spoken of some of them, or of the demo homes', () => {
@@ -28,4 +22,8 @@ test('whatever is held has spoken of some of them, or of the demo homes', () => 
   expect(tally.faults).toEqual([]);
   const dumb = Object.keys(held).filter((what) => (tally.spoke[what] ?? 0) < 3);
   expect(dumb).toEqual([]);
+});
+
+test('every part of the soak has its first hundredth in a test', () => {
+  expect(Object.values(together).flat().sort()).toEqual(Object.keys(parts).sort());
 });

@@ -1,0 +1,25 @@
+import { emptyTally, type Tally, tryPart } from './part';
+import { parts } from './parts';
+
+/** Of every so many tries of a whole run one is made in a test; `npm run soak` makes all. */
+const SHARE = 100;
+
+/** Which parts share a test file: long ones in files of their own, so that files can be run beside each other. */
+export const together = {
+  plans: ['hazards', 'homes'],
+  talks: ['interviews', 'lists'],
+  ways: ['moves', 'pane'],
+  storage: ['disk', 'files'],
+  terminals: ['kills', 'keys'],
+} as const;
+
+/** The first hundredth of a part, at least two tries; what was met, and every fault. */
+export async function firstHundredth(name: string, tally: Tally = emptyTally()): Promise<Tally> {
+  const part = parts[name]!;
+  const count = Math.max(2, Math.ceil(part.whole / SHARE));
+  for (let seed = 1; seed <= count; seed++) await tryPart(part, seed, tally, 'light');
+  return tally;
+}
+
+/** Minutes on a busy machine, seconds on another, ms. */
+export const LONG_MS = 240_000;

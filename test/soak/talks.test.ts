@@ -1,0 +1,8 @@
+import { expect, test } from 'vitest';
+import { firstHundredth, LONG_MS, together } from './first-hundredth';
+
+test.each(together.talks)(
+  '%s: the first hundredth of the soak',
+  async (name) => expect((await firstHundredth(name)).faults).toEqual([]),
+  LONG_MS,
+);
