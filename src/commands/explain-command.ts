@@ -1,5 +1,5 @@
 import interview from '#compiled/questions.js';
-import { explainText, figureList, type Reader } from '../papers/explain/explain-text';
+import { explainText, figureList } from '../papers/explain/explain-text';
 import { explainable } from '../plan/explain/explainable';
 import { FIGURE_IDS, type FigureId } from '../plan/explain/figure-ids';
 import { makePlan } from '../plan/make-plan';
@@ -7,6 +7,7 @@ import { nearWord } from '../quantity/near-word';
 import { nameOfFile } from '../store/home-file';
 import { wordsIn } from '../words/words-in';
 import { DONE, FAILED, WRONG_USAGE } from './exit-codes';
+import { readerOf } from './explained-figures';
 import { homeFromFile } from './home-from-file';
 import { tariffFromFile } from './own-tariff';
 import { printErr, printOut } from './print';
@@ -43,7 +44,7 @@ export async function explainCommand(args: Arguments): Promise<number> {
     makePlan(interview, answers, home.asOf, undefined, tariff),
   );
   const words = await wordsIn('en');
-  const reader: Reader = { asked, words, columns: COLUMNS };
+  const reader = readerOf(words, COLUMNS);
   const all = explainable(plan);
   if (typed === undefined) {
     printOut(`${[...figureList(all, reader), '', words.explain.how].join('\n')}\n`);
@@ -71,6 +72,3 @@ function unknown(typed: string): string {
   const hint = near === null ? '' : ` Did you mean "${near}"?`;
   return `There is no figure "${typed}".${hint} There are: ${FIGURE_IDS.join(', ')}.`;
 }
-
-/** What a question is about, as in the list of answers. */
-const asked = (id: string) => interview.questions.find((one) => one.id === id)?.says ?? null;

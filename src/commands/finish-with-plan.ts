@@ -2,6 +2,8 @@ import { existsSync } from 'node:fs';
 import { dirname } from 'node:path';
 import interview from '#compiled/questions.js';
 import type { Tariff } from '../bill/tariff/tariff';
+import { glyphsFor } from '../faces/screen/glyphs';
+import type { ExplainedFigure } from '../faces/screen/plan/explain-view';
 import type { Left } from '../faces/screen/plan/plan-keys';
 import type { Asked, Beside } from '../faces/screen/plan/read-plan';
 import { sameAnswers } from '../interview/after-plan';
@@ -20,6 +22,7 @@ import { changeCall } from './change-call';
 import { changedSince } from './changed-since';
 import { whyLines } from './choose-face';
 import { DONE, FAILED } from './exit-codes';
+import { explainedFigures } from './explained-figures';
 import type { Keeping, Settled } from './keeping';
 import { planPapers } from './plan-papers';
 import { printErr, printOut } from './print';
@@ -52,6 +55,8 @@ interface Finished {
 export interface WrittenPlan {
   readonly of: Answers;
   readonly markdown: string;
+  /** Its figures, each with how it was worked out. */
+  readonly figures: readonly ExplainedFigure[];
   /** What changed since the plan that stood there before. */
   readonly since: readonly string[];
   readonly written: Written;
@@ -71,7 +76,7 @@ export async function finishWithPlan(
   const now = await planOnce(finished, home);
   keepWritten(now);
   const { markdown, since, written } = now;
-  const left = await show(markdown, name, finished);
+  const left = await show(now, name, finished);
   if (typeof left === 'object') return { code: DONE, next: false, ask: left.ask };
   const next = left === 'homes';
   const missing = await sayMissing(keeping, settled, args);
@@ -94,7 +99,7 @@ export async function finishWithPlan(
   if (since.length > 0) printErr(`${since.join('\n')}\n\n`);
   printErr(`Your papers:\n${names.map((path) => `  ${path}\n`).join('')}`);
   printErr(
-    `To make the plan again: ${call} plan ${home}\nTo change an answer: ${changeCall(call, args.short, home)}\nFor another home: ${call}\n`,
+    `To make the plan again: ${call} plan ${home}\nTo see how a figure was worked out: ${call} explain ${home}\nTo change an answer: ${changeCall(call, args.short, home)}\nFor another home: ${call}\n`,
   );
   return { code: missing ? FAILED : DONE, next };
 }
@@ -107,12 +112,13 @@ async function planOnce(finished: Finished, home: string): Promise<WrittenPlan> 
   const plan = withProgress(PLANNING, () => makePlan(interview, named, asOf, undefined, tariff));
   const words = await wordsIn('en');
   const markdown = visible(planMarkdown(plan, words));
+  const made = { of: answers, markdown, figures: explainedFigures(plan, words) };
   if (looking !== null) {
-    return { of: answers, markdown, since: [], written: { ok: false, says: looking } };
+    return { ...made, since: [], written: { ok: false, says: looking } };
   }
   const since = await changedSince(dirname(home), name, plan, words);
   const written = writeBeside(dirname(home), { name, words, plan }, args.force);
-  return { of: answers, markdown, since, written };
+  return { ...made, since, written };
 }
 
 /** Never over a file that is not ours as we wrote it: then the plan takes the next free name. */
@@ -132,7 +138,7 @@ function writeBeside(
 
 /** The plan on the screen, with what if over it; line by line it is printed. How the reader left it. */
 async function show(
-  markdown: string,
+  { markdown, figures }: WrittenPlan,
   name: string,
   { args, answers, asOf, tariff }: Finished,
 ): Promise<Left | Asked> {
@@ -141,15 +147,20 @@ async function show(
     printOut(markdown);
     return 'done';
   }
-  const [{ readPlan }, { whatIfKey }, { whatIfApart }] = await Promise.all([
+  const [{ readPlan }, { explainKey }, { whatIfKey }, { whatIfApart }] = await Promise.all([
     import('../faces/screen/plan/read-plan'),
+    import('../faces/screen/plan/explain-view'),
     import('../faces/screen/plan/what-if-view'),
     import('./what-if-apart'),
   ]);
   const hide = args.sharedScreen ? { hide: await hideOn(args) } : {};
   const apart = whatIfApart(tariff, asOf);
   const asked = besideTariff(interview, tariff !== null);
-  const beside = [whatIfKey({ name, interview: asked, answers, apart, stdout }), CHANGE];
+  const beside = [
+    whatIfKey({ name, interview: asked, answers, apart, stdout }),
+    CHANGE,
+    ...(figures.length > 0 ? [explainKey(figures, glyphsFor(env))] : []),
+  ];
   try {
     return await readPlan({ name, markdown, stdin, stdout, beside, ...hide });
   } finally {

@@ -9,15 +9,17 @@ export interface Explainable {
 }
 
 /** The figures this plan has, each with the steps it carries; nothing is worked out before somebody asks. */
-export function explainable({ home, advice: { route } }: Plan): Explainable[] {
+export function explainable({ home, advice: { route }, undecided }: Plan): Explainable[] {
   const { must } = home.demand;
+  // Nothing is advised before enough is known.
+  const advised = undecided.length > 0 ? null : route;
   const found: Readonly<Record<FigureId, Figure | null>> = {
     'running-power': must.runningWatts,
     start: must.startVa,
     'energy-a-day': must.kwhPerDay[hardestSeason(home)],
-    price: route.costUsd,
-    hours: route.lasting.hours,
-    'fuel-a-day': route.fuel?.perDay ?? null,
+    price: advised?.costUsd ?? null,
+    hours: advised?.lasting.hours ?? null,
+    'fuel-a-day': advised?.fuel?.perDay ?? null,
   };
   return FIGURE_IDS.flatMap((id) => {
     const figure = found[id];
