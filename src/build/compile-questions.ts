@@ -78,6 +78,7 @@ export function compileQuestions(from: string, to: string): Question[] {
     opening: order.opening,
     readBack: order.readBack,
     private: privateIds(order.private, questions),
+    sureOf: order.sureOf,
     medicalWords: order.medicalWords,
     street: order.street,
     mattersMost: order.mattersMost,

@@ -144,7 +144,10 @@ async function show(
 ): Promise<Left | Asked> {
   const { stdin, stdout, env } = process;
   if (whyLines({ env, stdin, stdout, plain: args.plain }) !== null) {
-    printOut(markdown);
+    if (stdin.isTTY && stdout.isTTY) {
+      const { readPlanByLine } = await import('../faces/lines/read-plan');
+      await readPlanByLine({ markdown, stdin, stdout });
+    } else printOut(markdown);
     return 'done';
   }
   const [{ readPlan }, { explainKey }, { whatIfKey }, { whatIfApart }] = await Promise.all([

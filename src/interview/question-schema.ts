@@ -113,6 +113,7 @@ export const orderFileSchema = z.strictObject({
     place: z.array(z.string()),
     money: z.array(z.string()),
   }),
+  sureOf: z.array(z.string()).min(1),
   medicalWords: z.array(z.string().min(3)).min(1),
   street: z.array(z.string()).min(1),
   mattersMost: z.array(z.string()).min(1),

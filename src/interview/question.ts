@@ -94,6 +94,8 @@ export interface Interview {
   readonly readBack: Readonly<Record<string, readonly string[]>>;
   /** Ids of what a household may not want to hand on, by kind. */
   readonly private: Readonly<Record<PrivateKind, readonly string[]>>;
+  /** Ids of matters of life, asked for once more line by line. */
+  readonly sureOf: readonly string[];
   /** Beginnings of words that tell of somebody's health. */
   readonly medicalWords: readonly string[];
   /** Ids of what the homes of a street have in common, besides what a tariff tells. */

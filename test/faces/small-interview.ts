@@ -46,6 +46,7 @@ export const smallInterview: Interview = {
   },
   readBack: {},
   private: { name: ['home-name'], people: [], place: ['home-zip'], money: [] },
+  sureOf: ['now-danger', 'goal-hours'],
   medicalWords: ['oxygen'],
   street: ['home-zip'],
   opening: ['now-danger', 'home-name'],

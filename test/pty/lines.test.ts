@@ -1,10 +1,12 @@
-import { readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { terminalsOf } from './terminals-of';
 
 const program = fileURLToPath(new URL('../../src/bin/lampkeeper.mjs', import.meta.url));
+const household = fileURLToPath(new URL('../households/mill-lane.home.yaml', import.meta.url));
 const start = terminalsOf(() => program, 'Is anything dangerous');
 const PEOPLE = 'Is anyone at home more at risk';
 
@@ -12,9 +14,14 @@ describe('line by line, in a terminal', () => {
   it('takes no line for a question that was not asked yet, and says so', async () => {
     const terminal = await start({ args: ['--plain'] });
     // The name, who lives here and their devices come next for everybody; what follows a device does not.
-    terminal.press('9\roak\r6\r13\r1\r1\r1\r1\r1\r');
+    terminal.press('9\r');
+    await terminal.shows('Is that right?');
+    terminal.press('yes\roak\r6\r13\r1\r1\r1\r1\r1\r');
+    await terminal.shows('Power needed for health: None of these. Is that right?');
     await terminal.shows('Error: Lines typed before this was asked were not used.');
     expect(terminal.text()).toContain('more to a first plan');
+    terminal.press('yes\r');
+    await terminal.shows('Noted: Power needed for health: None of these.');
     terminal.press('stop\r');
     await terminal.ended();
     const kept = readFileSync(join(terminal.folder, 'oak.home.yaml'), 'utf8');
@@ -25,6 +32,8 @@ describe('line by line, in a terminal', () => {
   it('answers nothing by thirty Enters', async () => {
     const terminal = await start({ args: ['--plain'] });
     terminal.press('9\r');
+    await terminal.shows('Is that right?');
+    terminal.press('yes\r');
     await terminal.shows('What short name');
     terminal.press('oak\r');
     await terminal.shows(PEOPLE);
@@ -33,5 +42,62 @@ describe('line by line, in a terminal', () => {
     terminal.press('stop\r');
     await terminal.ended();
     expect(terminal.text()).toContain('oak.home.yaml');
+  });
+
+  it('says an answer of life and death back and asks once; no asks again, and a danger waits for nothing', async () => {
+    const terminal = await start({ args: ['--plain'] });
+    terminal.press('9\r');
+    await terminal.shows(
+      'Danger right now: None of these. Is that right? Type yes, or answer again.',
+    );
+    terminal.press('no\r');
+    await terminal.shows('Type one or more numbers, such as 1, 3.');
+    terminal.press('2\r');
+    await terminal.shows('Do this now, before anything else');
+    expect(terminal.text()).not.toContain('Noted: Danger right now: None');
+    terminal.press('stop\r');
+    await terminal.ended();
+  });
+
+  it('says what was understood, and the words to type once, then on help', async () => {
+    const terminal = await start({ args: ['--plain'] });
+    const typed = async (line: string, shows: string) => {
+      terminal.press(`${line}\r`);
+      await terminal.shows(shows);
+    };
+    await typed('9', 'Is that right?');
+    await typed('yes', 'What short name');
+    await typed('oak', 'Noted: Name for the files: oak.');
+    await terminal.shows(PEOPLE);
+    const said = () => terminal.raw().replace(/\s+/g, ' ').split('unsure, help, back').length - 1;
+    expect(said()).toBe(1);
+    await typed('help', 'Words you can type: unsure, help, back');
+    terminal.press('stop\r');
+    await terminal.ended();
+  });
+
+  it('breaks no word at the edge of the window, and tells the plan a section at a time', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-lines-'));
+    writeFileSync(join(folder, 'oak.home.yaml'), readFileSync(household, 'utf8'));
+    const size = { columns: 60, rows: 24 };
+    const terminal = await start({ args: ['--plain', '--change', 'oak.home.yaml'], folder, size });
+    const typed = async (line: string, shows: string) => {
+      terminal.press(`${line}\r`);
+      await terminal.shows(shows);
+    };
+    await typed('9', 'Is that right?');
+    await typed('yes', 'Type write to write the plan');
+    await typed('write', 'is all of this so?');
+    await typed('1', 'Type next, the number of a section');
+    expect(terminal.raw()).toContain('What to buy');
+    expect(terminal.raw()).not.toContain('What it will not do');
+    await typed('sections', '2. ');
+    await typed('next', 'All of that running at once');
+    const lines = terminal.raw().split(/\r?\n/);
+    // What is longer than the window would be broken by the terminal, in the middle of a word.
+    expect(lines.filter((line) => line.length > 60)).toEqual([]);
+    terminal.press('stop\r');
+    await terminal.shows('Your papers:');
+    await terminal.ended();
   });
 });

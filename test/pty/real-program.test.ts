@@ -153,6 +153,8 @@ describe('the program itself, through a pseudo-terminal', () => {
     await again.ended();
     const lines = await start({ args: ['--plain', 'oak-lane.home.yaml'], folder });
     lines.press('9\r');
+    await lines.shows('Is that right?');
+    lines.press('yes\r');
     await lines.shows('Why now: ');
     expect(lines.text()).toContain(asked.trim());
   });

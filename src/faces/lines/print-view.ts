@@ -2,7 +2,7 @@ import { answersToReadBack } from '../../interview/read-back';
 import { questionAt } from '../../interview/relevant';
 import { type Row, rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
-import { placeOf, walkIds } from '../../interview/walk';
+import { walkIds } from '../../interview/walk';
 import { numberIn, sayUnit, words } from '../../interview/words';
 import { actNowTexts, actNowTitle } from '../act-now-texts';
 import { CHECK_TITLE, openWords } from '../check-words';
@@ -15,14 +15,19 @@ import { unsureWords } from '../unsure-words';
 import { WALK_TITLE, walkHint, walkTexts } from '../walk-texts';
 import { WELCOME, WELCOME_TITLE } from '../welcome-words';
 import { whyNowWords } from '../why-now-words';
+import { lineWords, sayNewWords } from './line-words';
 
 /** What to print for the screen as it stands, except what has to be weighed: plain sentences, most important words first, no borders. */
-export function printView(context: Context, state: State): string[] {
+export function printView(
+  context: Context,
+  state: State,
+  said: ReadonlySet<string> = new Set(),
+): string[] {
   switch (state.view) {
     case 'welcome':
       return [WELCOME_TITLE, ...WELCOME];
     case 'ask':
-      return askLines(context, state);
+      return askLines(context, state, said);
     case 'help':
       return helpLines(context, state);
     case 'label':
@@ -55,11 +60,10 @@ export function printView(context: Context, state: State): string[] {
   }
 }
 
-function askLines(context: Context, state: State): string[] {
+function askLines(context: Context, state: State, said: ReadonlySet<string>): string[] {
   const question = questionAt(context, state.at);
   const rows = rowsOf(context, state);
   const choices = rows.filter((row) => row.kind === 'choice');
-  const draft = rows.some((row) => row.kind === 'act' && row.act === 'draft') ? ' draft,' : '';
   const unit = question.unit === undefined ? '' : `, in ${sayUnit(question.unit)}`;
   const how = {
     choice: 'Type a number',
@@ -76,7 +80,7 @@ function askLines(context: Context, state: State): string[] {
     ...whyNowWords(state),
     `Hint: ${question.hint}.`,
     ...choices.map((row, i) => `${i + 1}. ${row.kind === 'choice' ? row.label : ''}`),
-    `${how}; or: unsure,${placeOf(context.interview, question.id) === null ? '' : ' later,'} help, back, list, sums,${draft} stop.`,
+    `${how}${sayNewWords(lineWords(context, state), said)}.`,
   ];
 }
 
@@ -86,6 +90,7 @@ function helpLines(context: Context, state: State): string[] {
     `Why we ask: ${question.why.trim()}`,
     `How to find out: ${question.find.trim()}`,
     `If you are not sure: ${unsureWords(question)}`,
+    `Words you can type: ${lineWords(context, { ...state, view: 'ask' }).join(', ')}.`,
   ];
 }
 

@@ -7,7 +7,6 @@ import type { State } from '../../interview/state';
 import { isCertainNext, stepOf } from '../../interview/step';
 import { LONGEST_FIELD } from '../../interview/text-field';
 import { words } from '../../interview/words';
-import { visible } from '../../quantity/visible';
 import { afterSaving, type Door, type Later } from '../door';
 import { draftSafely, nextSafely, SUMS_FAILED } from '../draft-safely';
 import { NO_SUMS, NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draft-words';
@@ -17,7 +16,10 @@ import { hangUp } from '../hang-up';
 import type { WhatIfSaid } from '../screen/views/what-if';
 import { comparedLines } from './compared-lines';
 import { LineReader } from './line-reader';
+import { lineWords } from './line-words';
+import { printLines } from './print-lines';
 import { printList, printRows, printView } from './print-view';
+import { sayBack, toBeSureOf } from './say-back';
 import { understand } from './understand';
 
 const NOT_MEANT =
@@ -61,6 +63,11 @@ class Lines {
   private kept: Pick<State, 'answers' | 'unfinished'>;
   /** Answers whose change was said last. */
   private comparedOf: State['answers'] | null = null;
+  /** An answer in a matter of life, and the line it was typed as, until somebody says that it is right. */
+  private unsure: { readonly event: Event; readonly line: string } | null = null;
+  private readonly unprinted: string[] = [];
+  /** Words that can be typed, as far as they were said. */
+  private readonly said = new Set<string>();
 
   constructor(
     private readonly door: Door,
@@ -77,6 +84,7 @@ class Lines {
     this.show();
     while (this.state.ending === null) {
       await this.onlyWhatIsMeant(reader);
+      this.flush();
       const line = await reader.next();
       if (line === null) {
         this.state = end(this.door.context, this.state, interrupted() ? 'interrupted' : 'saved');
@@ -87,15 +95,17 @@ class Lines {
       this.take(line);
       await this.compare();
     }
+    this.flush();
     return this.state;
   }
 
   /** A line belongs to the question that stood there. A pipe or a file is a script, and knows its questions. */
   private async onlyWhatIsMeant(reader: LineReader): Promise<void> {
-    const { before, state } = this;
+    const { before, state, unsure } = this;
     this.before = state;
-    if (this.door.stdin.isTTY !== true || stepOf(before) === stepOf(state)) return;
-    if (isCertainNext(this.door.context, before, state)) return;
+    if (this.door.stdin.isTTY !== true) return;
+    if (stepOf(before) === stepOf(state) && unsure === null) return;
+    if (unsure === null && isCertainNext(this.door.context, before, state)) return;
     if ((await reader.dropEarly()) > 0) this.print([`Error: ${NOT_MEANT}`]);
   }
 
@@ -104,11 +114,39 @@ class Lines {
       this.print([`Error: ${words.lineTooLong}`]);
       return;
     }
+    if (this.isSure(line)) return;
     const meant = understand(this.door.context, this.state, line);
     if (meant.kind === 'unclear') this.print([`Error: ${meant.says}`]);
-    else if (meant.kind === 'event') this.happen(meant.event);
+    else if (meant.kind === 'event') this.askOrHappen(meant.event, line);
     else if (meant.what === 'list') this.print(printList(this.door.context, this.state));
     else this.print(this.sums());
+  }
+
+  /** True when the line says whether an answer in a matter of life is right. Anything else answers again. */
+  private isSure(line: string): boolean {
+    const { unsure } = this;
+    this.unsure = null;
+    if (unsure === null) return false;
+    const said = line.trim().toLowerCase();
+    if (/^(y|yes)$/.test(said) || said === unsure.line) {
+      this.happen(unsure.event);
+      return true;
+    }
+    if (!/^(n|no)$/.test(said)) return false;
+    this.show();
+    return true;
+  }
+
+  /** In a matter of life it is asked once whether the answer is right. A script is sure of its lines. */
+  private askOrHappen(event: Event, line: string): void {
+    const isScript = this.door.stdin.isTTY !== true;
+    const says = isScript ? null : toBeSureOf(this.door.context, this.state, event);
+    if (says === null) {
+      this.happen(event);
+      return;
+    }
+    this.unsure = { event, line: line.trim().toLowerCase() };
+    this.print([says]);
   }
 
   private happen(event: Event): void {
@@ -119,6 +157,7 @@ class Lines {
     this.state = this.onward(this.state);
     this.keep();
     const { error, notice, ending } = this.state;
+    this.print(sayBack(this.door.context, before, this.state));
     if (notice !== null && notice !== before.notice) this.print([`Noted: ${notice}`]);
     if (error !== null) this.print([`Error: ${error}`, ...this.typedAgain(after.field.text)]);
     else if (ending === null) this.show();
@@ -138,8 +177,11 @@ class Lines {
   }
 
   private show(): void {
-    const [first = '', ...rest] = printView(this.door.context, this.state);
+    const [first = '', ...rest] = printView(this.door.context, this.state, this.said);
     this.print(['', first, ...this.firstPlan(), ...rest]);
+    if (this.state.view === 'ask') {
+      for (const word of lineWords(this.door.context, this.state)) this.said.add(word);
+    }
     // Help is said in full at once; there is nothing to leave.
     if (this.state.view === 'help') this.happen({ type: 'act', act: 'back' });
     if (this.state.view === 'welcome') {
@@ -200,7 +242,12 @@ class Lines {
     ];
   }
 
+  /** Printed once it is known what was typed before: nothing typed after it stands there is dropped. */
   private print(lines: readonly string[]): void {
-    this.door.stdout.write(`${visible(lines.join('\n'))}\n`);
+    this.unprinted.push(...lines);
+  }
+
+  private flush(): void {
+    printLines(this.door.stdout, this.unprinted.splice(0));
   }
 }

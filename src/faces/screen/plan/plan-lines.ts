@@ -21,11 +21,14 @@ export interface LaidOut {
   readonly sections: readonly Section[];
 }
 
+/** Tables drawn where they fit, or told row by row, which can be read aloud. */
+export type Tables = 'drawn' | 'told';
+
 /**
  * The plan's Markdown as lines for a terminal, none wider than `columns`. A table that does not fit becomes
  * "label: value" lines, row by row. Colors are those of the terminal library, or none where color is off.
  */
-export function layOut(markdown: string, columns: number): LaidOut {
+export function layOut(markdown: string, columns: number, tables: Tables = 'drawn'): LaidOut {
   const width = Math.min(columns, WIDEST);
   const reader = new Marked();
   // The library's own line breaking does not reach into lists, so ours does it all.
@@ -41,7 +44,9 @@ export function layOut(markdown: string, columns: number): LaidOut {
     if (token.type === 'heading' && token.depth === 2) {
       sections.push({ title: titleOf(token as Tokens.Heading), line: lines.length });
     }
-    const tokens = Object.assign(narrow(reader, token, columns), { links: {} });
+    const tokens = Object.assign(narrow(reader, token, tables === 'drawn' ? columns : 0), {
+      links: {},
+    });
     const text = (reader.parser(tokens as never) as string).replace(/^\n+/, '').trimEnd();
     lines.push(...text.split('\n').flatMap((line) => broken(line, width)), '');
   }
