@@ -23,7 +23,7 @@ export function planCodes(plan: Plan): Codes {
     advised: plan.advice.route.kind,
     beside: plan.advice.beside.map((route) => route.kind),
     wholeJob: plan.advice.wholeJob?.kind ?? null,
-    rideThrough: plan.rideThrough,
+    rideThrough: rideCodes(plan),
     money: moneyCodes(plan),
     lifeFirst: plan.lifeFirst,
     healthFirst: plan.healthFirst,
@@ -62,6 +62,16 @@ export function planCodes(plan: Plan): Codes {
       sources: plan.sources.length,
     },
   })!;
+}
+
+/** Odds and figures; what they are counted from, what fails first and what a step is are said of them. */
+function rideCodes({ rideThrough }: Plan) {
+  const routes = rideThrough.routes.map(({ basis, failsFirst, ...ride }) => ({
+    ...ride,
+    neighbors: ride.neighbors.map(({ step, ...odds }) => odds),
+    variants: ride.variants.map(({ use, ...odds }) => odds),
+  }));
+  return { ...rideThrough, routes };
 }
 
 function fuelCodes({ fuelToStore }: Plan) {

@@ -5,7 +5,7 @@ const reasoned: readonly [about: string, at: RegExp][] = [
   // A figure never travels without them, and they are the same in every paper.
   [
     'what a figure is and where it comes from',
-    /\b(?:name|label|cite\w*|source|title)\b|CITE|BASIS/,
+    /\b(?:name|unit|label|cite\w*|source|title)\b|CITE|BASIS/,
   ],
   // A code of `rules/rule.ts`; the type `Who` lets no other sentence stand there.
   ['who does a piece of work', /\bwho: $/],

@@ -13,7 +13,7 @@ export interface Outlook {
   /** Chance of at least one outage of the goal's length within ten years, %. */
   readonly chanceOfGoal: Figure;
   readonly fromState: boolean;
-  /** Whose record of which years went in, in words. */
+  /** Whose record of which years went in: the source of the figures. */
   readonly record: string;
 }
 
@@ -33,17 +33,18 @@ export function outlookOf(home: Home): Outlook {
     label: `${record}; and your own years`,
     cite: 'EIA Electric Power Annual, chapter 11, form EIA-861',
   } as const;
-  const make = (of: { low: number; value: number; high: number }, unit: string, name: string) =>
-    figure({ ...of, unit, name, source });
+  const make = (
+    of: { low: number; value: number; high: number },
+    is: Pick<Figure, 'unit' | 'name'>,
+  ) => figure({ ...of, ...is, source });
   return {
-    ordinaryTimes: make(ordinary.times, 'per year', 'ordinary outages'),
-    ordinaryHours: make(ordinary.hours, 'h', 'hours of ordinary outages in a year'),
-    majorTimes: make(major.times, 'per year', 'major outages'),
-    majorHours: make(major.hours, 'h', 'hours of major outages in a year'),
+    ordinaryTimes: make(ordinary.times, { unit: 'per year', name: 'ordinary outages' }),
+    ordinaryHours: make(ordinary.hours, { unit: 'h', name: 'hours of ordinary outages in a year' }),
+    majorTimes: make(major.times, { unit: 'per year', name: 'major outages' }),
+    majorHours: make(major.hours, { unit: 'h', name: 'hours of major outages in a year' }),
     chanceOfGoal: make(
       { low: chance.low * 100, value: chance.value * 100, high: chance.high * 100 },
-      '%',
-      'chance of at least one outage of this length in ten years',
+      { unit: '%', name: 'chance of at least one outage of this length in ten years' },
     ),
     fromState: outlook.fromState,
     record,

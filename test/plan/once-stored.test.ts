@@ -40,7 +40,7 @@ describe('cans bought and fuel counted are one sum', () => {
     expect(ride.onceStored!.gallons).toBe(21);
     expect(ride.onceStored!.share).toBeGreaterThan(0.5);
     expect(ride.onceStored!.carefulShare).toBeLessThanOrEqual(ride.onceStored!.share);
-    const larger = ride.neighbors.find((one) => one.says.startsWith('a larger'))!;
+    const larger = ride.neighbors.find(({ step }) => step.code === 'generator' && step.larger)!;
     // A larger generator burns more of the same cans.
     expect(larger.oddsOnceStored).toBeLessThanOrEqual(ride.onceStored!.share);
     expect(planMarkdown(birch, english)).toContain('3 days, cans filled |');

@@ -10,10 +10,11 @@ import { shareOfSeason } from '../../src/outage/season-starts';
 import { unservedByMonth } from '../../src/outage/unserved-by-month';
 import { sampleOutages } from '../../src/outage/walk/sampled-odds';
 import { walkOutage } from '../../src/outage/walk/walk';
-import { failingOf, sayFailing } from '../../src/plan/ride-through/failing';
+import { failingOf, failsFirst } from '../../src/plan/ride-through/failing';
 import { goalWalks } from '../../src/plan/ride-through/goal-walks';
 import { walkedRide } from '../../src/plan/ride-through/walked-ride';
 import { limitsOf, monthsOf } from '../../src/routes/battery-hours';
+import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';
 
 const plan = planOf('mill-lane', { 'goal-hours': 72 });
@@ -98,7 +99,8 @@ describe('walks of a battery', () => {
       system: { ...battery.system, battery: weak },
     });
     expect(found).toEqual({ failure: 'power-limit', share: 1, afterHours: 0 });
-    expect(sayFailing(found, { fuel: null, lasting: plan.routes[0]!.lasting })).toBe(
+    const first = failsFirst(found, { fuel: null, lasting: plan.routes[0]!.lasting });
+    expect(english.failsFirst(first)).toBe(
       'first, the loads together are more than the source gives, in the first hour by the likely count',
     );
   });
@@ -120,13 +122,13 @@ describe('walks of an engine', () => {
     );
 
   test('burn fuel hour by hour in the hard case, until it is gone', () => {
-    const { badCase, failsFirst, unservedHours } = withGallons(5);
+    const { badCase, failsFirst: first, unservedHours } = withGallons(5);
     const fuel = badCase!.hours.map((hour) => hour.fuelLeft!);
     expect(fuel).toHaveLength(72);
     for (let h = 1; h < fuel.length; h++) expect(fuel[h]!).toBeLessThanOrEqual(fuel[h - 1]!);
     expect(fuel[badCase!.endsAfter! - 1]!).toBeGreaterThan(0);
     expect(fuel.at(-1)).toBe(0);
-    expect(failsFirst).toMatch(/^first, the fuel runs out, after \d+ h/);
+    expect(english.failsFirst(first)).toMatch(/^first, the fuel runs out, after \d+ h/);
     // What is gone after so many hours of three days is missing for the rest of them.
     expect(unservedHours).toBeGreaterThan(0.5 * (72 - badCase!.endsAfter!));
   });

@@ -69,10 +69,10 @@ test('a size beside a route has both counts of odds, and the careful one is neve
     planOf(name).rideThrough.routes.flatMap((route) => route.neighbors),
   );
   expect(steps.length).toBeGreaterThan(10);
-  for (const { says, odds, carefulOdds } of steps) {
-    if (odds === null) expect(carefulOdds, says).toBeNull();
+  for (const { step, odds, carefulOdds } of steps) {
+    if (odds === null) expect(carefulOdds, step.code).toBeNull();
     // One is a sample of the starts of the other.
-    else expect(carefulOdds!, says).toBeLessThanOrEqual(odds + 0.03);
+    else expect(carefulOdds!, step.code).toBeLessThanOrEqual(odds + 0.03);
   }
   expect(planMarkdown(planOf('tower-six'), english)).toMatch(
     /a larger pack of [^\n]*\(careful count /,

@@ -8,6 +8,7 @@ import { neighborsOf } from '../../src/plan/ride-through/neighbors';
 import { variantsOf } from '../../src/plan/ride-through/variants';
 import { walkedRide } from '../../src/plan/ride-through/walked-ride';
 import { total } from '../../src/routes/costs';
+import { english } from '../../src/words/en';
 import { sayHowLong } from '../../src/words/en/routes/say-how-long';
 import { planOf } from '../households/read-household';
 
@@ -49,8 +50,8 @@ describe('a vehicle', () => {
     expect(unsure).toMatch(/away about/);
     expect(unsure).not.toContain('You said');
     const ride = walkedRide(atWork.home, drawn, route, 'winter');
-    expect(ride.failsFirst).toMatch(/the vehicle is away from home/);
-    expect(ride.basis).toMatch(/a sample for a vehicle, 70 % charged/);
+    expect(ride.failsFirst.code).toBe('vehicle-away');
+    expect(english.basis(ride.basis)).toMatch(/a sample for a vehicle, 70 % charged/);
     // Of 24 hours ten are always away.
     expect(ride.odds.must!.find((one) => one.hours === 24)!.season).toBe(0);
     expect(ride.unservedHours).toBeCloseTo(10, 9);
@@ -60,7 +61,7 @@ describe('a vehicle', () => {
     const route = routeOf(atWork, 'vehicle');
     const [home, full] = variantsOf(atWork.home, drawn, route, 'winter');
     const away = walkedRide(atWork.home, drawn, route, 'winter').odds.must!;
-    expect(home!.says).toBe('if it stays at home through the outage');
+    expect(home!.use.code).toBe('vehicle-stays-home');
     expect(home!.share).toBeGreaterThan(away.find((one) => one.hours === 24)!.season);
     expect(full!.share).toBeGreaterThanOrEqual(home!.share);
     // Where it is never away, only the filling is told apart.
@@ -81,7 +82,9 @@ describe('refills', () => {
     const own = walkedRide(plan.home, cold, route, 'winter').odds.must!;
     const without = own.find((one) => one.hours === 72)!.season;
     const [refilled] = variantsOf(plan.home, cold, route, 'winter');
-    expect(refilled!.says).toMatch(/as much fuel again every 24 h, which you call likely/);
+    expect(english.otherUse(refilled!.use)).toMatch(
+      /as much fuel again every 24 h, which you call likely/,
+    );
     expect(refilled!.share).toBeGreaterThan(without);
   });
 
@@ -106,8 +109,10 @@ describe('the sizes beside a route', () => {
   test('have better odds for more battery and for more fuel, and worse for less', () => {
     for (const kind of ['battery-circuits', 'battery-engine', 'engine-cords'] as const) {
       const all = beside(kind);
-      const [less, more] = ['a smaller battery|less fuel', 'a larger battery|more fuel'].map((is) =>
-        all.filter((one) => new RegExp(is).test(one.says)).map((one) => one.odds!),
+      const [less, more] = [false, true].map((larger) =>
+        all
+          .filter(({ step }) => step.larger === larger && ['battery', 'fuel'].includes(step.code))
+          .map((one) => one.odds!),
       ) as [number[], number[]];
       expect(more.length).toBeGreaterThan(0);
       expect(Math.max(0, ...less)).toBeLessThanOrEqual(Math.min(...more));
@@ -129,10 +134,11 @@ describe('the sizes beside a route', () => {
   });
 
   test('a pack or an engine that cannot start or run the loads has no odds', () => {
-    const small = beside('engine-cords').find((one) => one.says.startsWith('a smaller generator'));
+    const small = beside('engine-cords').find(
+      ({ step }) => step.code === 'generator' && !step.larger,
+    );
     expect(small!.odds).toBeNull();
-    const packs = beside('power-pack').map((one) => one.says);
-    expect(packs.some((says) => says.includes('pack of'))).toBe(true);
+    expect(beside('power-pack').map(({ step }) => step.code)).toContain('pack');
   });
 });
 

@@ -63,7 +63,7 @@ export function planData(plan: Plan, words: Words): PlanData {
             says: words.calibration(plan.home.calibration),
           },
     billYear: billYearData(plan),
-    rideThrough: rideThroughData(plan.rideThrough),
+    rideThrough: rideThroughData(plan.rideThrough, words),
     money: moneyData(plan, words),
     outlook: {
       ordinaryTimes: figureData(plan.outlook.ordinaryTimes),

@@ -1,16 +1,17 @@
 import type { Odds } from '../../advice/ride/odds';
 import type { RouteRide } from '../../plan/ride-through/ride-through';
 import type { RideThrough } from '../../plan/ride-through/ride-through-of';
+import type { Words } from '../../words/words';
 import type { PlanData } from './plan-schema';
 
 type Data = PlanData['rideThrough'];
 
 /** The ride-through as the plan file holds it. Shares are 0 to 1, rounded to a thousandth. */
-export function rideThroughData(ride: RideThrough): Data {
+export function rideThroughData(ride: RideThrough, words: Words): Data {
   return {
     season: ride.season,
     goalHours: ride.goalHours,
-    routes: ride.routes.map(routeData),
+    routes: ride.routes.map((route) => routeData(route, words)),
     otherRoutes: ride.others.map(({ kind, odds, carries }) => ({
       kind,
       carriesOfMustRun: carries.things,
@@ -19,10 +20,10 @@ export function rideThroughData(ride: RideThrough): Data {
   };
 }
 
-function routeData(route: RouteRide): Data['routes'][number] {
+function routeData(route: RouteRide, words: Words): Data['routes'][number] {
   return {
     kind: route.kind,
-    basis: route.basis,
+    basis: { code: route.basis.code, says: words.basis(route.basis) },
     carriesOfMustRun: route.carries.things,
     mustRunThings: route.carries.of,
     oddsMustRun: (route.odds.must ?? []).map(oddsData),
@@ -50,7 +51,7 @@ function routeData(route: RouteRide): Data['routes'][number] {
           },
     unservedKwh: round(route.unservedKwh),
     unservedHours: round(route.unservedHours),
-    failsFirst: route.failsFirst,
+    failsFirst: { code: route.failsFirst.code, says: words.failsFirst(route.failsFirst) },
     badCase:
       route.badCase === null
         ? 'not drawn'
@@ -67,13 +68,16 @@ function routeData(route: RouteRide): Data['routes'][number] {
             ),
           },
     usedOtherwise: route.variants.map((v) => ({
-      says: v.says,
+      code: v.use.code,
+      says: words.otherUse(v.use),
       odds: round(v.share),
       carefulOdds: round(v.carefulShare),
       standardError: v.standardError === null ? 'none' : round(v.standardError),
     })),
     neighbors: route.neighbors.map((n) => ({
-      says: n.says,
+      code: n.step.code,
+      larger: n.step.larger,
+      says: words.neighbor(n.step),
       nameplateKwh: n.nameplateKwh ?? 'no battery',
       solarKw: n.solarKw,
       odds: n.odds === null ? 'does not start or carry what must run' : round(n.odds),

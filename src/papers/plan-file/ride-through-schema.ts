@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { kind, season } from './shared-schema';
+import { kind, said, season } from './shared-schema';
 
 const share = z.union([z.number(), z.literal('full is not enough')]);
 const odds = z.strictObject({
@@ -23,7 +23,7 @@ export const rideThroughSchema = z.strictObject({
   routes: z.array(
     z.strictObject({
       kind,
-      basis: z.string(),
+      basis: said,
       carriesOfMustRun: z
         .number()
         .int()
@@ -54,7 +54,7 @@ export const rideThroughSchema = z.strictObject({
         .number()
         .describe('Mean, at the house, of an outage of the goal in the season.'),
       unservedHours: z.number().describe('Mean hours not fully served, from sampled starts.'),
-      failsFirst: z.string(),
+      failsFirst: said,
       badCase: z.union([
         z.strictObject({
           month: z.number().int().min(1).max(12),
@@ -70,6 +70,7 @@ export const rideThroughSchema = z.strictObject({
       ]),
       usedOtherwise: z.array(
         z.strictObject({
+          code: z.string(),
           says: z.string(),
           odds: z.number().min(0).max(1).describe('Of outages of the goal in the season.'),
           carefulOdds: z.number().min(0).max(1).describe('The same by the careful count.'),
@@ -78,6 +79,8 @@ export const rideThroughSchema = z.strictObject({
       ),
       neighbors: z.array(
         z.strictObject({
+          code: z.string().describe('What is larger or smaller.'),
+          larger: z.boolean(),
           says: z.string(),
           nameplateKwh: z.union([z.number(), z.literal('no battery')]),
           solarKw: z.number(),

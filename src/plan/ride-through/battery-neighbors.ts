@@ -5,14 +5,13 @@ import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { neededForEveryStart } from '../../outage/every-start';
 import { shareOfSeason } from '../../outage/season-starts';
 import { giveBack } from '../../outage/spare-hours';
-import { formatQuantity } from '../../quantity/format-quantity';
 import { monthsOf, usableOf } from '../../routes/battery-hours';
 import { part } from '../../routes/costs';
 import type { Route } from '../../routes/route';
 import { batteryStepsKwh, solarStepsKw } from '../../tables/generic-steps';
 import { energyOf } from './battery-ride';
 import { priceOfExchange } from './price-of-exchange';
-import type { Neighbor } from './ride-through';
+import type { Neighbor, NeighborStep } from './ride-through';
 import { stepsBeside } from './steps-beside';
 
 interface Size {
@@ -45,7 +44,7 @@ export function batteryNeighbors(
     const usableKwh = usableOf(home, size.kwh);
     const rides = (start: number) => needed[start]! <= usableKwh + 1e-9;
     return {
-      says: sayStep(size, now),
+      step: stepTo(size, now),
       nameplateKwh: size.kwh,
       solarKw: size.solarKw,
       odds: shareOfSeason(monthsOf[season], needed.length, rides),
@@ -78,11 +77,10 @@ function neededWith(
   return needed;
 }
 
-function sayStep(size: Size, now: Size): string {
-  if (size.kwh !== now.kwh) {
-    return `${size.kwh < now.kwh ? 'a smaller' : 'a larger'} battery of ${formatQuantity(size.kwh, 'kWh')}`;
-  }
-  return `${size.solarKw < now.solarKw ? 'less' : 'more'} solar, ${formatQuantity(size.solarKw, 'kW')}`;
+function stepTo(size: Size, now: Size): NeighborStep {
+  return size.kwh !== now.kwh
+    ? { code: 'battery', larger: size.kwh > now.kwh, kwh: size.kwh }
+    : { code: 'solar', larger: size.solarKw > now.solarKw, kw: size.solarKw };
 }
 
 function costWith(route: Route, size: Size) {

@@ -15,7 +15,7 @@ import { unservedByMonth } from '../../outage/unserved-by-month';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { monthsOf } from '../../routes/battery-hours';
 import type { Route } from '../../routes/route';
-import { failingOf, sayFailing } from './failing';
+import { failingOf, failsFirst } from './failing';
 import { goalWalks } from './goal-walks';
 import { hardCase } from './hard-case';
 import { lengthsFor } from './lengths';
@@ -41,7 +41,7 @@ export function batteryRide(home: Home, drawn: SyntheticYears, route: Route, sea
   const ride: Ride = {
     kind: route.kind,
     title: route.title,
-    basis: `every hour of ${drawn.years} drawn years as the start of an outage on a battery`,
+    basis: { code: 'battery', years: drawn.years },
     odds,
     fromHalfFull: shareOfSeason(
       monthsOf[season],
@@ -56,7 +56,7 @@ export function batteryRide(home: Home, drawn: SyntheticYears, route: Route, sea
     keepByMonth: most!.months.map((kwh) => (kwh === null ? null : kwh / capKwh)),
     unservedKwh: unserved(must, capKwh, goal, charge, way),
     unservedHours: goalWalks(way, goal).unservedHours,
-    failsFirst: sayFailing(failingOf(way), route),
+    failsFirst: failsFirst(failingOf(way), route),
     badCase: hardCase(home, drawn, route, season),
   };
   giveBack(must.netKwh, must.overloadKwh);

@@ -3,19 +3,8 @@ import type { Walkable } from '../../advice/ride/walkable';
 import { quantileInPlace } from '../../outage/quantile';
 import type { Failure } from '../../outage/walk/failure';
 import { manyWalks } from '../../outage/walk/many-walks';
-import { formatQuantity } from '../../quantity/format-quantity';
 import type { Route } from '../../routes/route';
 import { LENGTHS } from './lengths';
-
-const words: Readonly<Record<Failure, string>> = {
-  'battery-empty': 'the battery runs empty',
-  'power-limit': 'the loads together are more than the source gives',
-  'fuel-gone': 'the fuel runs out',
-  'engine-off': 'the generator is off by its timetable',
-  'vehicle-gone': 'the vehicle has given what it may',
-  'vehicle-away': 'the vehicle is away from home',
-  'no-source': 'nothing feeds it',
-};
 
 /** What fails first within two weeks, of outages that start in the season, and when. */
 export interface Failing {
@@ -46,24 +35,28 @@ export function failingOf({ system, record, startKwh, months }: Walkable): Faili
   };
 }
 
-/**
- * "first, the battery runs empty, after 26 h by the likely count": where all fail, the hours are those of the route, so
- * that one thing has one figure.
- */
-export function sayFailing(
+/** The same as it is told of a route. */
+export type FailsFirst =
+  /** `pipedFuel`: while the gas in the street flows. */
+  | { readonly code: 'nothing'; readonly pipedFuel: boolean }
+  | {
+      readonly code: Failure;
+      /** Share of the outages of two weeks that fail, 0 to 1. */
+      readonly share: number;
+      /** All of them do. */
+      readonly all: boolean;
+      /** Null: in the first hour. */
+      readonly afterHours: number | null;
+    };
+
+/** Where all outages fail, the hours are those of the route, so that one thing has one figure. */
+export function failsFirst(
   { failure, share, afterHours }: Failing,
   { fuel, lasting }: Pick<Route, 'fuel' | 'lasting'>,
-): string {
-  if (failure === null || afterHours === null) {
-    return fuel?.atHand === null
-      ? 'nothing fails within two weeks while the gas flows and the generator is kept in oil'
-      : 'nothing fails within two weeks';
-  }
+): FailsFirst {
+  if (failure === null || afterHours === null)
+    return { code: 'nothing', pipedFuel: fuel?.atHand === null };
   const all = share > 0.995;
-  const hours = Math.round((all ? lasting.hours?.value : undefined) ?? afterHours);
-  const when = afterHours === 0 ? 'in the first hour' : `after ${formatQuantity(hours, 'h')}`;
-  const of = all
-    ? 'by the likely count'
-    : `in the middle of the ${Math.max(1, Math.round(100 * share))} of 100 outages of two weeks that fail`;
-  return `first, ${words[failure]}, ${when} ${of}`;
+  const hours = (all ? lasting.hours?.value : undefined) ?? afterHours;
+  return { code: failure, share, all, afterHours: afterHours === 0 ? null : hours };
 }

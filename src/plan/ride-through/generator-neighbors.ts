@@ -6,7 +6,6 @@ import type { Home, Season } from '../../home/home';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { traitsOf } from '../../kinds/route-traits';
 import { figure } from '../../quantity/figure';
-import { formatQuantity } from '../../quantity/format-quantity';
 import { usableOf } from '../../routes/battery-hours';
 import { part } from '../../routes/costs';
 import { LOAD_SHARE } from '../../routes/fit-power';
@@ -21,7 +20,7 @@ import { batteryStepsKwh, type PowerStep, powerSteps } from '../../tables/generi
 import { namedValue } from '../../tables/named-values';
 import { inTheTank } from './in-the-tank';
 import { priceOfExchange } from './price-of-exchange';
-import type { Neighbor } from './ride-through';
+import type { Neighbor, NeighborStep } from './ride-through';
 import { stepsBeside } from './steps-beside';
 
 const CAN_GAL = namedValue(fuelStorage, 'gasoline-can-gal').value;
@@ -37,8 +36,8 @@ export function generatorNeighbors(
   const shareOf = (other: Route) =>
     walkedShare(mustWalkable(home, drawn, other, season), goal, MEANS_EVERY_HOURS).share;
   const filled = onceStored(home, route)?.route.fuel ?? null;
-  const withOdds = ({ says, other, ableTo, fuelStep }: Beside): Neighbor => ({
-    says,
+  const withOdds = ({ step, other, ableTo }: Beside): Neighbor => ({
+    step,
     nameplateKwh: other.nameplateKwh,
     solarKw: 0,
     odds: ableTo ? shareOf(other) : null,
@@ -46,7 +45,7 @@ export function generatorNeighbors(
     costUsd: other.costUsd,
     ...(ableTo &&
       filled !== null &&
-      fuelStep !== true && { oddsOnceStored: shareOf({ ...other, fuel: filled }) }),
+      step.code !== 'fuel' && { oddsOnceStored: shareOf({ ...other, fuel: filled }) }),
   });
   return [
     ...fuelSteps(home, route),
@@ -56,12 +55,10 @@ export function generatorNeighbors(
 }
 
 interface Beside {
-  readonly says: string;
+  readonly step: NeighborStep;
   readonly other: Route;
   /** It runs and starts what must run. */
   readonly ableTo: boolean;
-  /** It is itself another amount of fuel. */
-  readonly fuelStep?: boolean;
 }
 
 /**
@@ -77,9 +74,13 @@ function fuelSteps(home: Home, route: Route): Beside[] {
     ? cansBeside(home, fuel, atHand.value)
     : [atHand.low, atHand.high].filter((gallons) => Math.abs(gallons - atHand.value) > 0.5);
   return amounts.map((gallons) => {
-    const less = gallons < atHand.value ? 'less' : 'more';
     return {
-      says: `${less} fuel, ${formatQuantity(inTheTank(fuel, gallons), 'gal')} of ${fuel.fuel}`,
+      step: {
+        code: 'fuel',
+        larger: gallons >= atHand.value,
+        gallons: inTheTank(fuel, gallons),
+        fuel: fuel.fuel,
+      },
       other: {
         ...route,
         fuel: {
@@ -88,7 +89,6 @@ function fuelSteps(home: Home, route: Route): Beside[] {
         },
       },
       ableTo: true,
-      fuelStep: true,
     };
   });
 }
@@ -122,7 +122,7 @@ function generatorSteps(home: Home, route: Route): Beside[] {
     const ratedKw = label.watts / 1000;
     const makePart = generator.sort === 'standby' ? standbyGeneratorPart : portableGeneratorPart;
     return {
-      says: `${ratedKw < generator.ratedKw ? 'a smaller' : 'a larger'} generator of ${formatQuantity(ratedKw, 'kW')}`,
+      step: { code: 'generator', larger: ratedKw >= generator.ratedKw, kw: ratedKw },
       other: {
         ...route,
         generator: { ...generator, ratedKw, siteKw: ratedKw * share },
@@ -151,7 +151,7 @@ function batterySteps(home: Home, route: Route): Beside[] {
   if (nameplateKwh === null || bought === undefined || bought.costUsd.high === 0) return [];
   const theirsKwh = usableKwh! - usableOf(home, nameplateKwh);
   return stepsBeside(batteryStepsKwh(), nameplateKwh, (kwh) => kwh).map((kwh) => ({
-    says: `${kwh < nameplateKwh ? 'a smaller' : 'a larger'} battery of ${formatQuantity(kwh, 'kWh')}`,
+    step: { code: 'battery', larger: kwh >= nameplateKwh, kwh },
     other: {
       ...route,
       nameplateKwh: kwh,

@@ -60,7 +60,7 @@ export function walkLadder(
   return {
     steps: withGains(steps, bought),
     variant: {
-      says: 'with things switched off in the order below, for what stays on to the end',
+      use: { code: 'switched-off-in-order' },
       ...walkedShare(way, goal, SAMPLE_EVERY_HOURS),
       carefulShare: walkedShare(hard, goal, MEANS_EVERY_HOURS).share,
     },

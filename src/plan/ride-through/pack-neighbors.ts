@@ -4,7 +4,6 @@ import type { Home, Season } from '../../home/home';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { hoursSurvived } from '../../outage/hours-survived';
 import { shareOfSeason } from '../../outage/season-starts';
-import { formatQuantity } from '../../quantity/format-quantity';
 import { monthsOf } from '../../routes/battery-hours';
 import { part } from '../../routes/costs';
 import type { Route } from '../../routes/route';
@@ -33,9 +32,8 @@ export function packNeighbors(
     const survived = able
       ? hoursSurvived({ netKwh, capKwh: step.kwh * usableShare, limitHours: goal })
       : null;
-    const size = `${step.kwh < nameplateKwh ? 'a smaller' : 'a larger'} pack of ${formatQuantity(step.kwh, 'kWh')}`;
     return {
-      says: size,
+      step: { code: 'pack', larger: step.kwh >= nameplateKwh, kwh: step.kwh },
       nameplateKwh: step.kwh,
       solarKw: 0,
       odds:

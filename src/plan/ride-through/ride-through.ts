@@ -1,6 +1,8 @@
 import type { MustCarried, Odds, Scope } from '../../advice/ride/odds';
 import type { RouteKind } from '../../kinds/route-kind';
 import type { Figure } from '../../quantity/figure';
+import type { GeneratorFuel } from '../../tables/fuels';
+import type { FailsFirst } from './failing';
 
 /** Charge a battery must hold when an outage of the goal's length begins, kWh; null: a full one would not do. */
 export interface ChargeAtStart {
@@ -29,9 +31,16 @@ export interface BadCase {
   readonly endsAfter: number | null;
 }
 
+/** What is larger or smaller: storage, kWh; sun or a generator, kW; fuel, gal. */
+export type NeighborStep = { readonly larger: boolean } & (
+  | { readonly code: 'battery' | 'pack'; readonly kwh: number }
+  | { readonly code: 'solar' | 'generator'; readonly kw: number }
+  | { readonly code: 'fuel'; readonly gallons: number; readonly fuel: GeneratorFuel }
+);
+
 /** A size beside the one chosen, and what it would bring. */
 export interface Neighbor {
-  readonly says: string;
+  readonly step: NeighborStep;
   /** Null where the route has no battery. */
   readonly nameplateKwh: number | null;
   readonly solarKw: number;
@@ -44,10 +53,33 @@ export interface Neighbor {
   readonly oddsOnceStored?: number;
 }
 
+/** How else a route may be used. */
+export type OtherUse =
+  /** With as much fuel again every so many hours, which the household calls sure or likely. */
+  | { readonly code: 'refilled'; readonly everyHours: number; readonly sure: boolean }
+  | { readonly code: 'vehicle-stays-home' }
+  | { readonly code: 'vehicle-charged-full' }
+  | { readonly code: 'switched-off-in-order' };
+
+/** What the odds are counted from: start hours in so many drawn years, every one or a sample. */
+export type Basis =
+  | { readonly code: 'battery' | 'generator'; readonly years: number }
+  | ({ readonly code: 'generator-and-battery' } & Sample)
+  /** `chargeShare`: how full it is when the power fails, 0 to 1. */
+  | ({ readonly code: 'vehicle'; readonly chargeShare: number } & Sample);
+
+interface Sample {
+  readonly years: number;
+  readonly starts: number;
+  /** One start hour in so many. */
+  readonly everyHours: number;
+  /** Fuel at hand only, no refill counted. */
+  readonly burnsFuel: boolean;
+}
+
 /** The same route used otherwise, for outages of the goal's length in the hardest season, from a sample of starts. */
 export interface Variant {
-  /** "with more fuel every 2 days". */
-  readonly says: string;
+  readonly use: OtherUse;
   readonly share: number;
   readonly standardError: number | null;
   /** The share by the careful count. */
@@ -58,7 +90,7 @@ export interface Variant {
 export interface RouteRide {
   readonly kind: RouteKind;
   readonly title: string;
-  readonly basis: string;
+  readonly basis: Basis;
   readonly odds: Readonly<Partial<Record<Scope, readonly Odds[]>>>;
   /** Share of outages of the goal's length ridden through from a battery half full; null without one. */
   readonly fromHalfFull: number | null;
@@ -70,7 +102,7 @@ export interface RouteRide {
   /** Mean hours not fully served in it, from sampled starts. */
   readonly unservedHours: number;
   /** What fails first within two weeks, and when. */
-  readonly failsFirst: string;
+  readonly failsFirst: FailsFirst;
   readonly badCase: BadCase | null;
   readonly variants: readonly Variant[];
   readonly neighbors: readonly Neighbor[];

@@ -7,9 +7,8 @@ import { vehicleOf } from '../../home/vehicle';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import type { WalkSystem } from '../../outage/walk/system';
-import { formatQuantity } from '../../quantity/format-quantity';
 import type { Route } from '../../routes/route';
-import type { Variant } from './ride-through';
+import type { OtherUse, Variant } from './ride-through';
 
 /** The same route used otherwise: with refills as the household expects them, with the vehicle kept at home or filled. */
 export function variantsOf(
@@ -22,16 +21,16 @@ export function variantsOf(
   const goal = Math.round(home.goalHours.value);
   const waysBy = (careful: boolean) => {
     const way = walkableOf(home, drawn, route, { classes, season, careful });
-    return otherwise(home, way.system).map(({ says, system }) => ({
-      says,
+    return otherwise(home, way.system).map(({ use, system }) => ({
+      use,
       way: { ...way, system },
     }));
   };
   const likely = waysBy(false);
   if (likely.length === 0) return [];
   const careful = waysBy(true);
-  return likely.map(({ says, way }, i) => ({
-    says,
+  return likely.map(({ use, way }, i) => ({
+    use,
     ...walkedShare(way, goal, SAMPLE_EVERY_HOURS),
     carefulShare: walkedShare(careful[i]!.way, goal, MEANS_EVERY_HOURS).share,
   }));
@@ -53,7 +52,7 @@ export function refilledShare(
 }
 
 interface Otherwise {
-  readonly says: string;
+  readonly use: OtherUse;
   readonly system: WalkSystem;
 }
 
@@ -70,10 +69,13 @@ function refilled({ facts, goalHours }: Home, system: WalkSystem): Otherwise[] {
   const days = facts.number('fuel-refill-days');
   // A refill that comes when the goal is over changes nothing.
   if (days === null || 24 * days >= goalHours.value) return [];
-  const every = formatQuantity(24 * days, 'h');
   return [
     {
-      says: `with as much fuel again every ${every}, which you call ${facts.is('fuel-refill', 'sure') ? 'sure' : 'likely'}`,
+      use: {
+        code: 'refilled',
+        everyHours: 24 * days,
+        sure: facts.is('fuel-refill', 'sure'),
+      },
       system: {
         ...system,
         generator: {
@@ -97,13 +99,13 @@ function vehicleKept({ facts }: Home, system: WalkSystem): Otherwise[] {
     ...(away
       ? [
           {
-            says: 'if it stays at home through the outage',
+            use: { code: 'vehicle-stays-home' as const },
             system: { ...system, vehicle: { ...vehicle, homeByHour } },
           },
         ]
       : []),
     {
-      says: 'if it was charged full before the storm and stays at home',
+      use: { code: 'vehicle-charged-full' },
       system: { ...system, vehicle: full },
     },
   ];

@@ -8,12 +8,12 @@ import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { generatorOdds } from '../../outage/generator-odds';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import type { Route } from '../../routes/route';
-import { failingOf, sayFailing } from './failing';
+import { failingOf, failsFirst } from './failing';
 import { goalWalks } from './goal-walks';
 import { hardCase } from './hard-case';
 import { lengthsFor } from './lengths';
 import { plainOdds } from './passed-odds';
-import type { Ride } from './ride-through';
+import type { Basis, Ride } from './ride-through';
 
 /**
  * Odds of a route whose store depends on the time since the start: a generator with its fuel, a vehicle that comes and
@@ -44,7 +44,7 @@ export function walkedRide(home: Home, drawn: SyntheticYears, route: Route, seas
     keepByMonth: null,
     unservedKwh,
     unservedHours,
-    failsFirst: sayFailing(failingOf(must), route),
+    failsFirst: failsFirst(failingOf(must), route),
     badCase: hardCase(home, drawn, route, season),
   };
 }
@@ -64,16 +64,12 @@ function isGeneratorAlone({ system: { generator, battery, vehicle } }: Walkable)
   return generator !== null && battery === null && vehicle === null;
 }
 
-function basisOf(home: Home, way: Walkable, years: number): string {
+function basisOf(home: Home, way: Walkable, years: number): Basis {
   const { generator, vehicle } = way.system;
-  const fuel = generator === null ? '' : '; fuel at hand only, no refill counted';
-  if (isGeneratorAlone(way)) {
-    return `every hour of ${years} drawn years as the start of an outage on a generator alone${fuel}`;
-  }
+  if (isGeneratorAlone(way)) return { code: 'generator', years };
   const starts = Math.ceil(way.record.solarKw.length / SAMPLE_EVERY_HOURS);
-  const what =
-    vehicle === null
-      ? 'a generator with a battery'
-      : `a vehicle, ${Math.round(100 * (vehicleOf(home.facts)?.chargeShare ?? 0))} % charged when the power fails`;
-  return `a sample for ${what}: ${starts.toLocaleString('en-US')} start hours of ${years} drawn years, one in ${SAMPLE_EVERY_HOURS}${fuel}`;
+  const sample = { years, starts, everyHours: SAMPLE_EVERY_HOURS, burnsFuel: generator !== null };
+  return vehicle === null
+    ? { ...sample, code: 'generator-and-battery' }
+    : { ...sample, code: 'vehicle', chargeShare: vehicleOf(home.facts)?.chargeShare ?? 0 };
 }

@@ -4,7 +4,7 @@ import type { Home } from '../../home/home';
 import { hasFixedBattery, hasFixedGenerator, isSource } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { hasWiringToDo } from '../../routes/wiring-to-do';
-import type { Finding, Who } from '../../rules/rule';
+import type { Finding } from '../../rules/rule';
 import type { Electrical } from '../electrical/electrical';
 import type { FuelToStore } from '../fuel/fuel-to-store';
 import type { ToFindOut } from '../sureness/worth-finding-out';

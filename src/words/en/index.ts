@@ -26,6 +26,9 @@ import { sayUse } from './money/say-use';
 import { months, shortMonths } from './months';
 import { quotes } from './quote';
 import { sayReason } from './reasons/say-reason';
+import { sayBasis } from './ride-through/say-basis';
+import { sayFailsFirst } from './ride-through/say-fails-first';
+import { sayNeighbor, sayOtherUse } from './ride-through/say-neighbor';
 import { sayHowLong } from './routes/say-how-long';
 import { sayIf } from './routes/say-if';
 import { sayNote } from './routes/say-note';
@@ -93,6 +96,10 @@ export const english = {
   lifeFirst: sayLifeFirst,
   leaving: sayLeaving,
   job: sayJob,
+  basis: sayBasis,
+  failsFirst: sayFailsFirst,
+  neighbor: sayNeighbor,
+  otherUse: sayOtherUse,
   step: sayStep,
   fuelToStore: sayFuelToStore,
   addOn: { name: addOnName, because: addOnBecause, cost: addOnCost },

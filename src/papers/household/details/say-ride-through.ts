@@ -26,7 +26,10 @@ export function sayRideThrough(ride: RideThrough, words: Words): string[] {
       ...(i === 0 ? sayHardCase(route, words) : []),
     ]),
     ...sayOthers(ride, words),
-    say.basis([...new Set(ride.routes.map((route) => route.basis))], sampled),
+    say.basis(
+      ride.routes.map((route) => route.basis),
+      sampled,
+    ),
   ];
 }
 

@@ -1,9 +1,17 @@
 import type { MustCarried } from '../../../advice/ride/odds';
 import type { Season } from '../../../home/home';
-import type { BadCase, GoalOnceStored, RouteRide } from '../../../plan/ride-through/ride-through';
+import type {
+  BadCase,
+  Basis,
+  GoalOnceStored,
+  RouteRide,
+} from '../../../plan/ride-through/ride-through';
 import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
 import { inSentence } from '../list-of';
 import { months } from '../months';
+import { sayBasis } from '../ride-through/say-basis';
+import { sayFailsFirst } from '../ride-through/say-fails-first';
+import { sayNeighbor, sayOtherUse } from '../ride-through/say-neighbor';
 import { sayShare } from './share';
 
 const span = (hours: number) => formatQuantity(hours, 'h');
@@ -38,9 +46,9 @@ export const rideThrough = {
   key: (letter: string, title: string, stored: GoalOnceStored | null) =>
     `${letter}: ${inSentence(title)}${stored === null ? '' : `; ${formatQuantity(stored.gallons, 'gal')} with its cans filled`}`,
   noCans: 'no cans to fill',
-  basis: (bases: readonly string[], giveOrTakeShown: boolean) =>
-    `Counted from ${bases.join('; and ')}.${giveOrTakeShown ? ' "Give or take" is one standard error of the sample.' : ''} Weather can be worse than any year drawn.`,
-  failsFirst: ({ title, failsFirst }: RouteRide) => `${title}: ${failsFirst}.`,
+  basis: (bases: readonly Basis[], giveOrTakeShown: boolean) =>
+    `Counted from ${[...new Set(bases.map(sayBasis))].join('; and ')}.${giveOrTakeShown ? ' "Give or take" is one standard error of the sample.' : ''} Weather can be worse than any year drawn.`,
+  failsFirst: ({ title, failsFirst }: RouteRide) => `${title}: ${sayFailsFirst(failsFirst)}.`,
   /** With what is good to have, and with everything where that was counted. */
   withMore: (good: number, all: number | undefined, goalHours: number) =>
     `With what is good to have as well it rides through ${sayShare(good)} of 100 outages of ${span(goalHours)}${all === undefined ? '' : `, with everything ${sayShare(all)}`}.`,
@@ -51,14 +59,15 @@ export const rideThrough = {
   usedOtherwise: (variants: RouteRide['variants'], goalHours: number) =>
     `Used otherwise, of 100 outages of ${span(goalHours)}: ${variants
       .map(
-        ({ says, share, standardError, carefulShare }) =>
-          `${says}: ${sayShare(share)}${giveOrTake(standardError)} (careful count ${sayShare(carefulShare)})`,
+        ({ use, share, standardError, carefulShare }) =>
+          `${sayOtherUse(use)}: ${sayShare(share)}${giveOrTake(standardError)} (careful count ${sayShare(carefulShare)})`,
       )
       .join('; ')}.`,
   stepsBeside: ({ title }: RouteRide, goalHours: number) =>
     `One step beside it, of 100 outages of ${span(goalHours)} (${inSentence(title)}):`,
-  stepBeside(step: RouteRide['neighbors'][number]): string {
-    const { says, odds, carefulOdds, oddsOnceStored, costUsd } = step;
+  stepBeside(beside: RouteRide['neighbors'][number]): string {
+    const { step, odds, carefulOdds, oddsOnceStored, costUsd } = beside;
+    const says = sayNeighbor(step);
     if (odds === null) return `${says}: does not run or start all of it`;
     const then =
       oddsOnceStored === undefined
