@@ -71,8 +71,9 @@ function candidates(question: Question): Answer[] {
 const applies = (question: Question, answers: Answers) =>
   question.when === undefined || holds(question.when, resolve(questions, answers, 'leave'));
 
+/** As the program judges it: what is asked later counts as "not sure" until it is asked. */
 const isOffered = (choice: Choice, answers: Answers) =>
-  choice.when === undefined || holds(choice.when, resolve(questions, answers, 'leave'));
+  choice.when === undefined || holds(choice.when, resolve(questions, answers, 'assume'));
 
 /** A choice may be chosen only where it is offered. */
 function mayAnswer(question: Question, answer: Answer, answers: Answers): boolean {

@@ -5,6 +5,7 @@ import { begin } from '../../src/interview/begin';
 import type { Condition } from '../../src/interview/question';
 import { offered, questionAt } from '../../src/interview/relevant';
 import type { Context } from '../../src/interview/state';
+import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { badToGood, noneLast } from './bad-to-good';
 
 const context: Context = {
@@ -29,6 +30,9 @@ const contradictions: readonly (readonly [told: Answers, question: string, choic
   [{ 'heat-main': 'gas-furnace' }, 'freeze-risk', 'boiler-loop'],
   [{ 'cool-main': 'none' }, 'must-run', 'cool'],
   [{ 'cool-main': 'none' }, 'big-loads', 'second-cooling'],
+  [{ 'big-loads': ['hot-tub', 'washer'] }, 'freeze-risk', 'hot-tub'],
+  [{ 'big-loads': ['washer'] }, 'freeze-risk', 'hot-tub'],
+  [{ 'freeze-risk': ['hot-tub'] }, 'big-loads', 'hot-tub'],
   [{ 'water-source': 'town' }, 'must-run', 'well'],
   [{ sump: 'none' }, 'must-run', 'sump'],
   [{ 'fridge-count': 0 }, 'must-run', 'fridge'],
@@ -45,6 +49,16 @@ const contradictions: readonly (readonly [told: Answers, question: string, choic
   [{ 'must-run': ['fridge', 'cool'] }, 'nice-run', 'fridge'],
   [{ 'must-run': ['fridge', 'cool'] }, 'nice-run', 'cool'],
 ];
+
+test('a hot tub is one whichever question was told of it', () => {
+  const tubs = (answers: Answers) =>
+    homeFromAnswers(interview, answers, '2026-01-01').loads.filter(({ id }) => id === 'hot-tub')
+      .length;
+  expect(tubs({ 'big-loads': ['hot-tub'] })).toBe(1);
+  expect(tubs({ 'freeze-risk': ['hot-tub'] })).toBe(1);
+  expect(tubs({ 'freeze-risk': ['hot-tub'], 'big-loads': ['hot-tub'] })).toBe(1);
+  expect(tubs({ 'freeze-risk': ['none'], 'big-loads': ['none'] })).toBe(0);
+});
 
 describe('a choice that contradicts what was told', () => {
   test.each(contradictions)('%o is not met with %s: %s', (told, question, choice) => {

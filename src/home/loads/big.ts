@@ -4,13 +4,16 @@ import type { HouseholdLoadId } from '../../tables/household-loads';
 import type { Load } from '../home';
 import { tonsFromArea } from './compressor';
 import { asFigure, type LoadContext } from './context';
+import { hasHotTub } from './hot-tub';
 import { rankOf } from './load-keys';
 import { makeLoad } from './make-load';
 
 /** Big and occasional loads. Those no backup should carry are marked off in an outage. */
 export function big(context: LoadContext): Load[] {
   const { facts } = context;
-  return facts.choices('big-loads').flatMap((id) => makers[id]?.(context) ?? []);
+  const told = facts.choices('big-loads').filter((id) => id !== 'hot-tub');
+  const ids = hasHotTub(facts) ? [...told, 'hot-tub' as const] : told;
+  return ids.flatMap((id) => makers[id]?.(context) ?? []);
 }
 
 const restsOn: readonly QuestionId[] = ['big-loads'];
@@ -21,7 +24,12 @@ const makers: Readonly<Record<ChoiceId<'big-loads'>, ((context: LoadContext) => 
   none: null,
   'ev-charger': carCharger,
   'electric-dryer': () => makeLoad('electric-dryer', { rank: 'wait', offInOutage: true, restsOn }),
-  'hot-tub': () => makeLoad('hot-tub', { rank: 'wait', offInOutage: true, restsOn }),
+  'hot-tub': () =>
+    makeLoad('hot-tub', {
+      rank: 'wait',
+      offInOutage: true,
+      restsOn: [...restsOn, 'freeze-risk'],
+    }),
   'pool-pump': ({ facts }) =>
     makeLoad('pool-pump', { rank: rankOf(facts, ['pool']), offInOutage: true, restsOn }),
   washer: plain('washer'),
