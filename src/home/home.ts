@@ -44,6 +44,8 @@ export interface Load {
   readonly kwhPerDay: Readonly<Record<Season, Figure>>;
   /** Share of the day's energy used in each hour 0-23; the shares sum to 1. */
   readonly shape: readonly number[];
+  /** Of a thing that is on in turns: its shape on its thermostat, where whatever feeds it is on all day anyway. */
+  readonly steadyShape?: readonly number[];
   /** Grows with cold, with heat, with both, with a warm room (cold food), or with neither. */
   readonly follows: 'cold' | 'heat' | 'both' | 'room' | 'neither';
   /** Heat by a heat pump, which gives less for a kWh the colder it is; or by strips, for what the pump lacks. */

@@ -3,6 +3,7 @@ import type { Home } from '../home/home';
 import type { SyntheticYears } from '../home/weather/synthetic-years';
 import { type RouteKind, routeKinds } from '../kinds/route-kind';
 import { powerSteps } from '../tables/generic-steps';
+import { fedHome } from './fed-home';
 import { batteryGenerator } from './kinds/battery-generator';
 import { batteryCircuits, batterySolar, batteryWhole } from './kinds/fixed-battery';
 import { nightSteps } from './kinds/night-battery';
@@ -72,7 +73,7 @@ export function sizedKind(
   drawn: SyntheticYears,
   widths: Widths,
 ): SizedKind | null {
-  const sized = sizers[kind](home, drawn, widths);
+  const sized = sizers[kind](fedHome(kind, home), drawn, widths);
   if (sized === null) return null;
   const { route, sizes } = sized;
   if (route.kind !== kind) throw new Error(`the sizer of ${kind} makes a route ${route.kind}`);

@@ -2,6 +2,7 @@ import type { Home, Load } from '../../home/home';
 import { healthHangs, isHealthDevice } from '../../home/people/health-devices';
 import { isPack } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
+import { fedHome } from '../../routes/fed-home';
 import { loadsOf } from '../../routes/pick-loads';
 import type { SizedKind } from '../../routes/sized';
 import type { SizeOdds } from '../ride/size-odds';
@@ -61,9 +62,9 @@ export function boundOf({ counted, living }: Candidate, { must, devices }: Weigh
 }
 
 export function worthOf(candidate: Candidate, by: Weighing, odds: SizeOdds): Value {
-  const { counted } = candidate;
+  const { counted, living } = candidate;
   const bound = boundOf(candidate, by);
-  const carried = carriedOf(counted.carries, by.must);
+  const carried = carriedOf(counted.carries, loadsOf(fedHome(counted.kind, living.home), ['must']));
   const feeding = { route: counted, careful: by.careful };
   const meanShare = odds.meanShare({ ...feeding, loads: carried });
   return {

@@ -2,6 +2,7 @@ import type { Home, Load } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
 import { outletsOnly } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
+import { fedHome } from '../../routes/fed-home';
 import { mustCarried as countMust } from '../../routes/must-carried';
 import type { Route } from '../../routes/route';
 import type { MustCarried, Scope } from './odds';
@@ -9,7 +10,7 @@ import type { MustCarried, Scope } from './odds';
 /** The loads a route would carry in a scope, as its way of living has them; null when they are the same as in the scope before. */
 export function loadsIn(home: Home, route: Route, scope: Scope): Load[] | null {
   const carries = new Set(route.carries);
-  const { loads } = livedHome(home, route.way);
+  const { loads } = fedHome(route.kind, livedHome(home, route.way));
   const able = loads.filter((load) => !load.offInOutage && reachable(route, load));
   const must = able.filter((load) => load.rank === 'must' && carries.has(load.id));
   const good = [...must, ...able.filter((load) => load.rank === 'good')];

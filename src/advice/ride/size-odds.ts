@@ -202,8 +202,16 @@ const isWalked = ({ generator, usableKwh, kind }: Route): boolean =>
 /** What the hours of loads, likely and hungry, depend on. */
 function keyOf(loads: readonly Load[]): string {
   return loads
-    .map(({ id, kwhPerDay: { winter, summer, mild } }) =>
-      [id, winter.value, winter.high, summer.value, summer.high, mild.value].join(':'),
+    .map(({ id, steadyShape, kwhPerDay: { winter, summer, mild } }) =>
+      [
+        id,
+        steadyShape !== undefined,
+        winter.value,
+        winter.high,
+        summer.value,
+        summer.high,
+        mild.value,
+      ].join(':'),
     )
     .join(' ');
 }

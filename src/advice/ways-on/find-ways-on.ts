@@ -2,6 +2,7 @@ import type { Home } from '../../home/home';
 import type { LoadId } from '../../home/loads/load-id';
 import { healthHangs } from '../../home/people/health-devices';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
+import { fedHome } from '../../routes/fed-home';
 import { mustMissed } from '../../routes/must-carried';
 import { loadsOf } from '../../routes/pick-loads';
 import type { Candidate } from '../list/candidate';
@@ -49,7 +50,7 @@ function shorterGoal(home: Home, { weighed, scale, budgetUsd }: Ranked): WaysOn[
   );
   const reached = whole.map((one) => {
     const { living, counted } = one;
-    const loads = loadsOf(living.home, ['must']);
+    const loads = loadsOf(fedHome(counted.kind, living.home), ['must']);
     const { odds } = scale.countOf(living);
     return { one, hours: odds.hoursReached({ route: counted, loads, careful }, ENOUGH / 100) };
   });

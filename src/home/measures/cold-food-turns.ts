@@ -33,7 +33,7 @@ function inTurns(
   const kwh = Math.max(...of.goalSeasons.map((season) => less.kwhPerDay[season].value));
   const on = turnsOf(turns, (1000 * kwh) / load.runningWatts.value);
   const hours = on.reduce((sum, one) => sum + one, 0);
-  return { ...less, shape: on.map((one) => one / hours) };
+  return { ...less, shape: on.map((one) => one / hours), steadyShape: load.shape };
 }
 
 export const fridgeTurns: Change = (of, loads, row) =>

@@ -22,3 +22,25 @@ export function livedHome(home: Home, way: Way): Home {
 function thriftyHome(home: Home): Home {
   return { ...withLoads(home, thriftyLoads(home, home.loads)), way: 'thrifty' };
 }
+
+const steadyOf = new WeakMap<Home, Home>();
+
+/** A home whose cold food is in turns, with it on its thermostat instead; the same home where nothing is. */
+export function onThermostat(home: Home): Home {
+  if (!home.loads.some(({ steadyShape }) => steadyShape !== undefined)) return home;
+  const made = steadyOf.get(home) ?? steadyHome(home);
+  steadyOf.set(home, made);
+  return made;
+}
+
+function steadyHome(home: Home): Home {
+  const steady = withLoads(
+    home,
+    home.loads.map(({ steadyShape, ...load }) =>
+      steadyShape === undefined ? load : { ...load, shape: steadyShape },
+    ),
+  );
+  const usual = usualOf.get(home);
+  if (usual !== undefined) usualOf.set(steady, usual);
+  return steady;
+}

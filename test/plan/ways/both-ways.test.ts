@@ -13,17 +13,19 @@ import { inWay } from '../../../src/plan/ways/route-in-ways';
 import { allRoutes } from '../../../src/routes/all-routes';
 import { randomHome } from '../../random-home';
 
-const HOMES = 24;
+/** The last is one where cold food in turns once missed the sun of a battery with panels. */
+const SEEDS = [...Array.from({ length: 23 }, (_, n) => 300 + n), 7320];
+const HOMES = SEEDS.length;
 /** A goal of whole days, for in a shorter piece of one a block of turns may hold more than its share. */
 const DAYS = [24, 48, 72, 96];
 
 const widths = widthsOf(interview);
-const cases = Array.from({ length: HOMES }, (_, n) => {
+const cases = SEEDS.map((seed, n) => {
   const device =
     n % 3 === 0 ? { 'medical-devices': ['cpap'], 'cpap-watts': 40, 'cpap-hours': 8 } : {};
   const answers = {
-    ...randomHome(300 + n),
-    'goal-hours': DAYS[n % DAYS.length]!,
+    ...randomHome(seed),
+    'goal-hours': seed === 7320 ? 24 : DAYS[n % DAYS.length]!,
     ...device,
   } as Answers;
   const home = homeFromAnswers(interview, answers, '2026-11-25');

@@ -9,6 +9,7 @@ import {
 } from './agree';
 import { fileAsPlanned, frontAsPlanned, frontInDetails, fuelOnce, partsAddUp } from './figures';
 import { lifeBeforeBuying, lifeComplete, medicalCurve } from './life';
+import { pagesAsTexts, sheetsAsSummary } from './pages';
 import { paneAsPlan } from './pane';
 import { deadlyWhole, form, noControl, permits, soundFigures } from './papers';
 import { batteryPlace, coldBattery, generatorPlace, wiring } from './places';
@@ -42,6 +43,8 @@ export const held: Readonly<Record<string, Held>> = {
   'one count of gallons in all papers': oneCountOfGallons,
   'one price of what stands beside': oneAddOnPrice,
   'nobody to call, and no work for one': nobodyToCall,
+  'figures of the sheets in the summary': sheetsAsSummary,
+  'figures of the pages as their texts': pagesAsTexts,
   'hours with the cans filled': fuelOnce,
   'figures of the plan file as planned': fileAsPlanned,
   'the pane as the plan': paneAsPlan,

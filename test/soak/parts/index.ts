@@ -1,4 +1,5 @@
 import type { Part } from '../part';
+import { agree } from './agree';
 import { disk } from './disk';
 import { files } from './files';
 import { hazards } from './hazards';
@@ -20,6 +21,7 @@ export const parts: Readonly<Record<string, Part>> = {
   homes,
   interviews,
   lists,
+  agree,
   moves,
   pane,
 };
