@@ -1,13 +1,14 @@
 import type { Plan } from '../../plan/plan';
 import type { Words } from '../../words/words';
 import { titledList } from '../markdown/bullets';
-import { inQuotes } from '../markdown/in-quotes';
 import { sayAdvised } from './details/say-advised';
 import { sayCautions } from './details/say-cautions';
 import { sayDollarsBuy } from './details/say-dollars-buy';
 import { electricalLines } from './details/say-electrical';
+import { sayElectricianPoints } from './details/say-electrician-points';
 import { sayLadder } from './details/say-ladder';
 import { sayLoads } from './details/say-loads';
+import { sayNextSteps } from './details/say-next-steps';
 import { sayAssumptions, sayToFindOut, sayToSettle } from './details/say-open-answers';
 import { sayPossibleIf } from './details/say-possible-if';
 import { sayRideThrough } from './details/say-ride-through';
@@ -58,25 +59,19 @@ function detailSections(plan: Plan, words: Words): string[][] {
     sayMoney(plan, plan.advice.route.kind, words),
     titledList(
       `## ${say.willNotDo}`,
-      plan.willNotDo.map((one) => words.willNotDo(one, plan.home)),
+      plan.willNotDo.map((one) =>
+        one.code === 'not-so-long' ? say.notSoLong : words.willNotDo(one, plan.home),
+      ),
       say.nothingLeftOut,
     ),
     sayCautions(plan, words),
     titledList(`## ${say.leaving}`, plan.leavingPoint.map(words.leaving)),
-    titledList(
-      `## ${say.electrician}`,
-      plan.electrician.map((point) => words.forElectrician.point(plan.home, point)),
-    ),
+    sayElectricianPoints(plan, words),
     titledList(`## ${say.electricalFigures}`, electricalLines(plan, words)),
     sayLadder(plan, words),
     sayToFindOut(plan, words),
     sayAssumptions(plan, words),
-    titledList(
-      `## ${say.nextSteps}`,
-      plan.nextSteps.map(
-        (step) => `${words.step(step, plan.home)}${copied(step, words)} (${step.who})`,
-      ),
-    ),
+    sayNextSteps(plan, words),
     saySureness(plan, words),
   ];
 }
@@ -85,11 +80,6 @@ function joined(sections: readonly (readonly string[])[]): string {
   const filled = sections.filter((lines) => lines.length > 0);
   return `${filled.map((lines) => lines.join('\n\n')).join('\n\n')}\n`;
 }
-
-/** What the household copied, in quotes. */
-const copied = ({ told }: Plan['nextSteps'][number], words: Words) =>
-  told === undefined ? '' : words.household.headings.youCopied(inQuotes(told));
-
 /** Every reason why the plan is a draft; the front page names them shortly. */
 function draftLines(plan: Plan, words: Words): string[] {
   return plan.draftBecause.length === 0

@@ -25,7 +25,6 @@ export function sayAdvised(plan: Plan, words: Words): string[] {
     ...sayHealthFirst(plan, words),
     ...(route.fuel === null ? [] : [say.burns(route.fuel.perDay, route.fuel.fuel)]),
     ...sayFuelForGoal(plan, words),
-    ...(plan.fuelToStore === null ? [] : [words.fuelToStore(plan.fuelToStore)]),
     say.whenTheGridFails(route.gap),
     ...highEndLines(plan, words),
     ...listed(

@@ -17,7 +17,6 @@ export function electricalLines(plan: Plan, words: Words): string[] {
     ...e.panelFit.traps.map(words.forElectrician.panelTrap),
     ...(e.waysOut.length > 0 ? [say.wayOut(e.waysOut[0]!)] : []),
     ...startLine(plan, words),
-    ...highEndLines(plan, words),
     ...e.wires.map(say.wire),
     ...e.solarRow.map(words.forElectrician.solarRow),
     ...e.siting
