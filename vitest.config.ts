@@ -1,5 +1,5 @@
 import { defineConfig } from 'vitest/config';
-import { LongestFirst } from './test/longest-first';
+import { LongestFirst } from './test/longest-first.mjs';
 
 export default defineConfig({
   test: {

@@ -1,7 +1,7 @@
 import type { Answers } from '../../../src/interview/answers';
 import { completeHome } from '../../complete-home';
 import { randomHome } from '../../random-home';
-import { type Hazard, hazards } from '../hazards';
+import { hazards } from '../hazards';
 import { note, type Part, type Tally } from '../part';
 import { seenOf } from '../seen';
 import { tryPlan } from '../try-plan';
@@ -15,20 +15,32 @@ export const homes: Part = {
   whole: 2400,
   of: 'home',
   try(seed, tally) {
-    const hazard = hazards[seed % hazards.length]!;
-    const answers = seed % 2 === 0 ? completeHome(seed) : randomHome(seed);
-    const name = `home ${seed}`;
-    const plain = tryPlan(name, answers, tally);
-    if (seed % TWICE === 0) {
-      const again = seenOf(answers);
-      note(tally, name, 'the same plan again', again.file === plain.file ? [] : ['differs']);
-    }
-    const told = withHazard(answers, hazard);
-    if (told !== null) tryHazard(`${name} with ${hazard.rule}`, hazard, told, tally);
+    const answers = answersOf(seed);
+    tryHome(seed, answers, tally);
+    tryHazard(seed, answers, tally);
+  },
+  /** Every home once, by turns as it is and with its hazard. */
+  light(seed, tally) {
+    if (seed % 4 < 2) tryHome(seed, answersOf(seed), tally);
+    else tryHazard(seed, answersOf(seed), tally);
   },
 };
 
-function tryHazard(name: string, hazard: Hazard, told: Answers, tally: Tally): void {
+const answersOf = (seed: number) => (seed % 2 === 0 ? completeHome(seed) : randomHome(seed));
+
+function tryHome(seed: number, answers: Answers, tally: Tally): void {
+  const name = `home ${seed}`;
+  const plain = tryPlan(name, answers, tally);
+  if (seed % TWICE !== 0) return;
+  const again = seenOf(answers);
+  note(tally, name, 'the same plan again', again.file === plain.file ? [] : ['differs']);
+}
+
+function tryHazard(seed: number, answers: Answers, tally: Tally): void {
+  const hazard = hazards[seed % hazards.length]!;
+  const told = withHazard(answers, hazard);
+  if (told === null) return;
+  const name = `home ${seed} with ${hazard.rule}`;
   const seen = tryPlan(name, told, tally);
   note(tally, name, 'a hazard is told of', notTold(hazard, seen));
   note(tally, name, 'its twin is quiet', notQuiet(hazard, told, seen.plan.asOf));
