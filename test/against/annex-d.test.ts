@@ -10,12 +10,13 @@ import { standardServiceLoad } from '../../src/physics/service-load/standard';
 import { breakerAtLeast } from '../../src/tables/breaker-sizes';
 import { cookingDemand } from '../../src/tables/cooking-demand';
 import { serviceLoadRulesOf } from '../../src/tables/service-load-rules';
+import { sayLoadLine } from '../../src/words/en/electrical/say-load-line';
 
 // NEC Annex D, Examples D1(a) to D2(c): the 2005 text, whose VA stand unchanged in 2017 and 2020.
 const rules = serviceLoadRulesOf(2017)!;
 
 const vaOf = (load: ServiceLoad, start: string) =>
-  load.lines.find((line) => line.label.startsWith(start))?.va;
+  load.lines.find(({ is }) => sayLoadLine(is).startsWith(start))?.va;
 const sum = (lines: readonly { va: number }[]) => lines.reduce((total, line) => total + line.va, 0);
 
 const house = {

@@ -118,9 +118,14 @@ function loadCalculationData(of: Electrical['loadCalculation'], words: Words) {
     says: say.loadCalculation(of),
     editions: of.editions.map(({ note, sums, ...edition }) => ({
       ...edition,
-      sums: sums.map(({ method, notes, ...sum }) => ({
+      sums: sums.map(({ method, notes, lines, ...sum }) => ({
         code: method,
         method: say.loadMethod(method),
+        lines: lines.map(({ is, ...line }) => ({
+          code: is.code,
+          label: say.loadLine(is),
+          ...line,
+        })),
         ...sum,
         notes: notes.map((code) => ({ code, says: say.loadNote(code) })),
       })),

@@ -9,6 +9,7 @@ const loadSum = z.strictObject({
   method: z.string(),
   lines: z.array(
     z.strictObject({
+      code: z.string(),
       label: z.string(),
       va: z.number(),
       amps: z.number(),

@@ -16,11 +16,15 @@ export function applianceLines(
   const others = appliances.filter((a) => !fastened.includes(a));
   const many = fastened.length >= rules.manyAppliancesFrom;
   const share = many ? rules.manyAppliancesShare : 1;
-  return [...line('Fixed appliances', fastened, share), ...line('Other appliances', others, 1)];
+  return [...line('fixed-appliances', fastened, share), ...line('other-appliances', others, 1)];
 }
 
-function line(label: string, of: readonly ApplianceVa[], share: number): LoadLine[] {
+function line(
+  code: 'fixed-appliances' | 'other-appliances',
+  of: readonly ApplianceVa[],
+  share: number,
+): LoadLine[] {
   if (of.length === 0) return [];
-  const names = of.map((a) => a.name).join(', ');
-  return [countedLine(`${label} at ${share * 100} %: ${names}`, sumVa(of) * share, '220.53')];
+  const names = of.map((a) => a.name);
+  return [countedLine({ code, share, names }, sumVa(of) * share, '220.53')];
 }

@@ -1,9 +1,10 @@
 import { type CookingDemand, type NamedVa, sumVa } from './dwelling';
+import type { CookingHow } from './line-is';
 
 export interface CookingVa {
   readonly va: number;
-  /** How it was reached, for the line's label. */
-  readonly how: string;
+  /** How it was reached. */
+  readonly how: CookingHow;
 }
 
 /** Up to this an appliance is outside the table and counts whole, VA. */
@@ -23,29 +24,32 @@ export function cookingDemandVa(
   units: readonly NamedVa[],
   table: readonly CookingDemand[],
 ): CookingVa {
-  if (units.length === 0) return { va: 0, how: 'none' };
+  if (units.length === 0) return { va: 0, how: { code: 'none' } };
   const outside = units.filter((u) => u.va <= OUTSIDE_VA || u.va > MOST_VA);
   const inside = units.filter((u) => !outside.includes(u));
   const table55 = insideDemand(inside, table);
   const whole = sumVa(outside);
-  if (inside.length === 0) return { va: whole, how: `whole, outside the table: ${whole} VA` };
+  if (inside.length === 0) return { va: whole, how: { code: 'whole-outside', va: whole } };
   if (outside.length === 0) return table55;
   return {
     va: table55.va + whole,
-    how: `${table55.how}; and ${whole} VA whole, outside the table`,
+    how: { code: 'and-whole', table: table55.how, va: whole },
   };
 }
 
 function insideDemand(units: readonly NamedVa[], table: readonly CookingDemand[]): CookingVa {
   const row = table.find((r) => r.units === units.length);
-  if (!row) return { va: sumVa(units), how: 'whole, more units than the table here' };
+  if (!row) return { va: sumVa(units), how: { code: 'more-than-the-table' } };
   const small = units.filter((u) => u.va <= MID_VA);
   const ranges = units.filter((u) => u.va > MID_VA);
   if (ranges.some((u) => u.va > RANGE_VA)) {
     const large = aboveTwelve(ranges, table);
     return small.length === 0 ? large : both(large, byShares(small, table));
   }
-  const columnC = { va: row.rangeVa, how: `column C for ${row.units}` };
+  const columnC: CookingVa = {
+    va: row.rangeVa,
+    how: { code: 'column-c', units: row.units, notes: 0 },
+  };
   if (ranges.length > 0) return columnC;
   const shares = byShares(small, table);
   return shares.va <= columnC.va ? shares : columnC;
@@ -56,8 +60,11 @@ function aboveTwelve(ranges: readonly NamedVa[], table: readonly CookingDemand[]
   const row = table.find((r) => r.units === ranges.length)!;
   const average = sumVa(ranges.map((r) => ({ ...r, va: Math.max(RANGE_VA, r.va) }))) / row.units;
   const kvaAbove = majorParts((average - RANGE_VA) / 1000);
-  const note = row.units === 1 ? 'note 1' : 'notes 1 and 2';
-  return { va: row.rangeVa * (1 + 0.05 * kvaAbove), how: `column C for ${row.units}, ${note}` };
+  const notes = row.units === 1 ? 1 : 2;
+  return {
+    va: row.rangeVa * (1 + 0.05 * kvaAbove),
+    how: { code: 'column-c', units: row.units, notes },
+  };
 }
 
 /** Note 3: each column's own number of units sets its share, and the two are added. */
@@ -69,16 +76,16 @@ function byShares(units: readonly NamedVa[], table: readonly CookingDemand[]): C
     { of: mid, share: table.find((r) => r.units === mid.length)?.midShare },
   ].filter(({ of }) => of.length > 0);
   return columns
-    .map(({ of, share }) => {
+    .map(({ of, share }): CookingVa => {
       const sum = sumVa(of);
-      return { va: share! * sum, how: `${Math.round(share! * 100)} % of ${sum} VA` };
+      return { va: share! * sum, how: { code: 'share', share: share!, va: sum } };
     })
     .reduce(both);
 }
 
 const both = (a: CookingVa, b: CookingVa): CookingVa => ({
   va: a.va + b.va,
-  how: `${a.how} and ${b.how}`,
+  how: { code: 'both', parts: [a.how, b.how] },
 });
 
 /** Whole kVA with a half or more counted as one: a "major fraction" in the words of the code. */

@@ -10,17 +10,17 @@ export function generalLines(home: DwellingLoads, rules: ServiceLoadRules): Load
   const { vaPerFt2, circuitVa } = rules;
   return [
     countedLine(
-      `Lighting and outlets, ${home.floorAreaFt2} ft2 x ${vaPerFt2} VA`,
+      { code: 'lighting', ft2: home.floorAreaFt2, vaPerFt2 },
       home.floorAreaFt2 * vaPerFt2,
       rules.unitLoadSection,
     ),
     countedLine(
-      `Kitchen circuits, ${home.smallApplianceCircuits} x ${circuitVa} VA`,
+      { code: 'kitchen-circuits', circuits: home.smallApplianceCircuits, circuitVa },
       home.smallApplianceCircuits * circuitVa,
       '220.52(A)',
     ),
     countedLine(
-      `Laundry circuit, ${home.laundryCircuits} x ${circuitVa} VA`,
+      { code: 'laundry-circuits', circuits: home.laundryCircuits, circuitVa },
       home.laundryCircuits * circuitVa,
       '220.52(B)',
     ),
@@ -33,18 +33,17 @@ export function lightingDemandLines(generalVa: number, rules: ServiceLoadRules):
   const firstVa = Math.min(generalVa, first);
   const secondVa = Math.min(Math.max(0, generalVa - first), second - first);
   const restVa = Math.max(0, generalVa - second);
-  const percent = (share: number) => `${Math.round(share * 100)} %`;
   const lines = [
-    countedLine(`First ${first} VA at 100 %`, firstVa, demandSection),
+    countedLine({ code: 'first', va: first }, firstVa, demandSection),
     countedLine(
-      `Next ${secondVa} VA at ${percent(rules.lightingSecondShare)}`,
+      { code: 'next', va: secondVa, share: rules.lightingSecondShare },
       secondVa * rules.lightingSecondShare,
       demandSection,
     ),
   ];
   if (restVa === 0) return lines;
-  const label = `Above ${second} VA at ${percent(rules.lightingRestShare)}`;
-  return [...lines, countedLine(label, restVa * rules.lightingRestShare, demandSection)];
+  const is = { code: 'above', va: second, share: rules.lightingRestShare } as const;
+  return [...lines, countedLine(is, restVa * rules.lightingRestShare, demandSection)];
 }
 
 /** Two-step demand of the optional methods: the first VA whole, the rest at 40 %. */
@@ -56,11 +55,7 @@ export function twoStepLines(
 ): LoadLine[] {
   const restVa = Math.max(0, loadVa - firstVa);
   return [
-    countedLine(`First ${firstVa} VA at 100 %`, Math.min(loadVa, firstVa), section),
-    countedLine(
-      `Other ${restVa} VA at ${Math.round(restShare * 100)} %`,
-      restVa * restShare,
-      section,
-    ),
+    countedLine({ code: 'first', va: firstVa }, Math.min(loadVa, firstVa), section),
+    countedLine({ code: 'other', va: restVa, share: restShare }, restVa * restShare, section),
   ];
 }

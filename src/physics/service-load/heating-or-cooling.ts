@@ -1,9 +1,10 @@
 import type { HeatingCooling } from './dwelling';
+import type { ClimateShare } from './line-is';
 import { countedLine, type LoadLine, shownLine } from './load-lines';
 import { heatPumpWithHeat } from './whole-shares';
 
 interface Share {
-  readonly label: string;
+  readonly of: ClimateShare;
   readonly va: number;
 }
 
@@ -21,25 +22,25 @@ export function largestShareLines(hvac: HeatingCooling, section: string): LoadLi
 
 /** The first counts; the others are shown as left out. */
 export function oneCountedLines(shares: readonly Share[], section: string): LoadLine[] {
-  return shares.map((share, i) =>
+  return shares.map(({ of, va }, i) =>
     i === 0
-      ? countedLine(share.label, share.va, section)
-      : shownLine(`${share.label}, left out as smaller`, share.va, '220.60'),
+      ? countedLine({ code: 'climate', of, leftOut: false }, va, section)
+      : shownLine({ code: 'climate', of, leftOut: true }, va, '220.60'),
   );
 }
 
 function optionalShares(hvac: HeatingCooling): Share[] {
   const few = (hvac.spaceHeatControls ?? 1) < 4;
   return [
-    { label: 'Cooling at 100 %', va: hvac.coolingVa ?? 0 },
+    { of: 'cooling-whole', va: hvac.coolingVa ?? 0 },
     {
-      label: 'Heat pump at 100 % and back-up heat at 65 %',
+      of: 'pump-and-backup',
       va: heatPumpWithHeat(hvac, 0.65),
     },
     {
-      label: few ? 'Electric heat at 65 %' : 'Electric heat, four controls or more, at 40 %',
+      of: few ? 'electric-heat-few' : 'electric-heat-many',
       va: (hvac.spaceHeatVa ?? 0) * (few ? 0.65 : 0.4),
     },
-    { label: 'Storage or continuous heat at 100 %', va: hvac.continuousHeatVa ?? 0 },
+    { of: 'storage-heat-whole', va: hvac.continuousHeatVa ?? 0 },
   ];
 }

@@ -1,6 +1,8 @@
+import type { LineIs } from './line-is';
+
 /** One line of a load calculation, as on an inspector's form. */
 export interface LoadLine {
-  readonly label: string;
+  readonly is: LineIs;
   readonly va: number;
   /** Where the code has it. */
   readonly section: string;
@@ -20,12 +22,12 @@ export interface ServiceLoad {
   readonly notes: readonly LoadNote[];
 }
 
-export function countedLine(label: string, va: number, section: string): LoadLine {
-  return { label, va, section, counted: true };
+export function countedLine(is: LineIs, va: number, section: string): LoadLine {
+  return { is, va, section, counted: true };
 }
 
-export function shownLine(label: string, va: number, section: string): LoadLine {
-  return { label, va, section, counted: false };
+export function shownLine(is: LineIs, va: number, section: string): LoadLine {
+  return { is, va, section, counted: false };
 }
 
 /** Add the counted lines and turn the sum into amps: A = VA / V, single phase. */

@@ -52,9 +52,9 @@ export function meteredServiceLoad(of: MeteredDemand): MeteredDemandResult {
   if (reason !== null) return { kind: 'refused', reason };
   const load = serviceLoad(
     [
-      shownLine('Highest metered demand', of.peakVa, '220.87(1)'),
-      countedLine('Highest metered demand at 125 %', 1.25 * of.peakVa, '220.87(2)'),
-      countedLine('New load', of.newLoadVa, '220.87(2)'),
+      shownLine({ code: 'metered-peak' }, of.peakVa, '220.87(1)'),
+      countedLine({ code: 'metered-peak-and-quarter' }, 1.25 * of.peakVa, '220.87(2)'),
+      countedLine({ code: 'new-load' }, of.newLoadVa, '220.87(2)'),
     ],
     of.volts,
   );

@@ -15,12 +15,14 @@ export function neutralLoad(of: {
   share: number;
   volts: number;
 }): ServiceLoad {
-  const at = `${Math.round(of.share * 100)} %`;
+  const { share } = of;
   const lines = [
-    countedLine('General load after demand', of.generalDemandVa, '220.61'),
-    countedLine(`Cooking at ${at}`, of.cookingDemandVa * of.share, '220.61(B)'),
-    countedLine(`Dryer at ${at}`, of.dryerVa * of.share, '220.61(B)'),
-    ...of.other120V.map((load) => countedLine(load.name, load.va, '220.61(A)')),
+    countedLine({ code: 'general-after-demand' }, of.generalDemandVa, '220.61'),
+    countedLine({ code: 'cooking-share', share }, of.cookingDemandVa * share, '220.61(B)'),
+    countedLine({ code: 'dryer-share', share }, of.dryerVa * share, '220.61(B)'),
+    ...of.other120V.map((load) =>
+      countedLine({ code: 'load', name: load.name }, load.va, '220.61(A)'),
+    ),
   ];
   return serviceLoad(
     lines.filter((line) => line.va > 0),

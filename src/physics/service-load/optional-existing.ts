@@ -37,10 +37,8 @@ export function existingServiceLoad(
   const heatersVa = ranked[0]?.manyHeatersVa ?? 0;
   const lines = [
     ...items.map((line) => ({ ...line, counted: false })),
-    ...(heatersVa > 0
-      ? [shownLine('Room heaters, four controls or more', heatersVa, section)]
-      : []),
-    shownLine('General load', plainVa + heatersVa, section),
+    ...(heatersVa > 0 ? [shownLine({ code: 'room-heaters' }, heatersVa, section)] : []),
+    shownLine({ code: 'general-load' }, plainVa + heatersVa, section),
     ...inSteps(plainVa + heatersVa),
     ...oneCountedLines(wholeOnly(ranked), section).filter((line) => line.va > 0),
   ];
@@ -54,7 +52,7 @@ export function existingServiceLoad(
 }
 
 /** The part of the share taken that counts whole, then what is left out. */
-function wholeOnly(ranked: readonly WholeShare[]): { label: string; va: number }[] {
+function wholeOnly(ranked: readonly WholeShare[]): Pick<WholeShare, 'of' | 'va'>[] {
   const [first, ...rest] = ranked;
   if (first === undefined) return [];
   return [{ ...first, va: first.va - first.manyHeatersVa }, ...rest];

@@ -13,7 +13,7 @@ export function optionalNewServiceLoad(home: DwellingLoads, rules: ServiceLoadRu
   const generalVa = items.reduce((sum, line) => sum + line.va, 0);
   const lines = [
     ...items.map((line) => ({ ...line, counted: false })),
-    shownLine('General load', generalVa, `${section}(B)`),
+    shownLine({ code: 'general-load' }, generalVa, `${section}(B)`),
     ...twoStepLines(generalVa, rules.optionalFirstVa, rules.restShare, `${section}(B)`),
     ...largestShareLines(home.heatingCooling, `${section}(C)`),
   ];
@@ -24,10 +24,11 @@ export function optionalNewServiceLoad(home: DwellingLoads, rules: ServiceLoadRu
 export function optionalGeneralLines(home: DwellingLoads, rules: ServiceLoadRules): LoadLine[] {
   const section = `${rules.optionalSection}(B)`;
   const named = [...home.cooking, ...home.appliances, ...home.chargers];
-  const dryer = home.dryerVa === null ? [] : [countedLine('Electric dryer', home.dryerVa, section)];
+  const dryer =
+    home.dryerVa === null ? [] : [countedLine({ code: 'dryer' }, home.dryerVa, section)];
   return [
     ...generalLines(home, rules),
-    ...named.map((load) => countedLine(load.name, load.va, section)),
+    ...named.map((load) => countedLine({ code: 'load', name: load.name }, load.va, section)),
     ...dryer,
   ];
 }

@@ -23,7 +23,7 @@ export function standardServiceLoad(
   const generalVa = general.reduce((sum, line) => sum + line.va, 0);
   const lines = [
     ...general.map((line) => ({ ...line, counted: false })),
-    shownLine('Sum of these', generalVa, rules.demandSection),
+    shownLine({ code: 'sum-of-these' }, generalVa, rules.demandSection),
     ...lightingDemandLines(generalVa, rules),
     ...cookingLine(home, cookingTable),
     ...dryerLine(home, rules),
@@ -49,24 +49,28 @@ function heatingCoolingMotorLines(
   );
   const extraVa = extraWith(ranked[0]?.motorVa ?? 0);
   const motor =
-    extraVa > 0 ? [countedLine('25 % of the largest motor', extraVa, '220.50, 430.24')] : [];
+    extraVa > 0 ? [countedLine({ code: 'largest-motor' }, extraVa, '220.50, 430.24')] : [];
   return [...oneCountedLines(ranked, '220.60'), ...motor];
 }
 
 function cookingLine(home: DwellingLoads, table: readonly CookingDemand[]): LoadLine[] {
   if (home.cooking.length === 0) return [];
   const { va, how } = cookingDemandVa(home.cooking, table);
-  return [countedLine(`Cooking (${how})`, va, 'Table 220.55')];
+  return [countedLine({ code: 'cooking', how }, va, 'Table 220.55')];
 }
 
 function dryerLine(home: DwellingLoads, rules: ServiceLoadRules): LoadLine[] {
   if (home.dryerVa === null) return [];
-  return [countedLine('Electric dryer', Math.max(home.dryerVa, rules.dryerLeastVa), '220.54')];
+  return [countedLine({ code: 'dryer' }, Math.max(home.dryerVa, rules.dryerLeastVa), '220.54')];
 }
 
 function chargerLines(home: DwellingLoads, rules: ServiceLoadRules): LoadLine[] {
   const least = rules.evLeastVa ?? 0;
   return home.chargers.map((charger) =>
-    countedLine(charger.name, Math.max(charger.va, least), least > 0 ? '220.57' : '220.14(A)'),
+    countedLine(
+      { code: 'load', name: charger.name },
+      Math.max(charger.va, least),
+      least > 0 ? '220.57' : '220.14(A)',
+    ),
   );
 }

@@ -1,8 +1,9 @@
 import type { HeatingCooling } from './dwelling';
+import type { ClimateShare } from './line-is';
 
 /** Heating or cooling at 100 % of its nameplate: only one of the two is counted, NEC 220.60. */
 export interface WholeShare {
-  readonly label: string;
+  readonly of: ClimateShare;
   readonly va: number;
   /** Largest compressor within it, VA; 0 without one. */
   readonly motorVa: number;
@@ -21,13 +22,13 @@ export function wholeShares(hvac: HeatingCooling): WholeShare[] {
   const many = (hvac.spaceHeatControls ?? 1) >= MANY_CONTROLS;
   const shares = [
     {
-      label: 'Cooling at 100 %',
+      of: 'cooling-whole' as const,
       va: cooling,
       motorVa: Math.min(cooling, hvac.coolingMotorVa ?? cooling),
       manyHeatersVa: 0,
     },
     {
-      label: 'Heating at 100 %',
+      of: 'heating-whole' as const,
       va: pump + room + (hvac.continuousHeatVa ?? 0),
       motorVa: compressorOff ? 0 : (hvac.heatPumpVa ?? 0),
       manyHeatersVa: many ? room : 0,

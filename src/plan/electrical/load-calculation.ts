@@ -1,5 +1,6 @@
 import type { Home } from '../../home/home';
 import type { ServiceLoadRules } from '../../physics/service-load/dwelling';
+import type { LineIs } from '../../physics/service-load/line-is';
 import type { LoadNote, ServiceLoad } from '../../physics/service-load/load-lines';
 import { dwellingNeutralLoad } from '../../physics/service-load/neutral-load';
 import { existingServiceLoad } from '../../physics/service-load/optional-existing';
@@ -24,7 +25,7 @@ export type LoadMethod = 'optional-existing' | 'optional-new' | 'standard';
 export interface LoadSum {
   readonly method: LoadMethod;
   readonly lines: readonly {
-    label: string;
+    is: LineIs;
     va: number;
     amps: number;
     section: string;

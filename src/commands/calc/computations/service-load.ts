@@ -13,6 +13,7 @@ import {
 } from '../../../tables/service-load-rules';
 import { citeTable } from '../../../tables/table';
 import { sayLoadNote } from '../../../words/en/electrical/say-load-calculation';
+import { sayLoadLine } from '../../../words/en/electrical/say-load-line';
 import type { Calculation, Outcome, Result } from '../calculation';
 import type { Values } from '../values';
 import { serviceLoadInputs } from './service-load-inputs';
@@ -42,7 +43,7 @@ function loadOf(values: Values): Outcome {
   return {
     ok: true,
     steps: load.lines.map((line) => ({
-      label: line.label,
+      label: sayLoadLine(line.is),
       formula: `${line.section}${line.counted ? '' : ', shown only'}`,
       value: line.va,
       unit: 'VA',

@@ -8,6 +8,7 @@ import {
   sayLoadCalculation,
   sayLoadNote,
 } from './say-load-calculation';
+import { sayLoadLine } from './say-load-line';
 import { sayMetered } from './say-metered';
 import { busbarWay, codeSection, sayPanelNote, sayPanelTrap } from './say-panel';
 import {
@@ -36,6 +37,7 @@ export const forElectrician = {
   loadCalculation: sayLoadCalculation,
   loadMethod,
   loadNote: sayLoadNote,
+  loadLine: sayLoadLine,
   editionNote: sayEditionNote,
   dwellingAssumption: sayDwellingAssumption,
   metered: sayMetered,
