@@ -20,6 +20,7 @@ import { findWaysOn } from './ways-on/find-ways-on';
  * The route to advise, off the list of what nothing beats in money and in odds of the goal: the cheapest within the money told that
  * is enough; where none is, the one that comes about as near as any that can be paid; where the money buys none, getting ready.
  * Where no money was told, none is too dear.
+ * @param seeksWaysOn where nothing within the money is enough, what would be is worked out too
  * @param sizeKind sizes a kind for the thrifty way of living; null: only the usual way is weighed
  */
 export function advise(
@@ -27,6 +28,7 @@ export function advise(
   drawn: SyntheticYears,
   kinds: readonly SizedKind[],
   sizeKind: SizeKind | null = null,
+  seeksWaysOn = sizeKind !== null,
 ): Advice {
   const ranked = rank(home, drawn, kinds, sizeKind);
   const { lines, advised } = linesOf(ranked);
@@ -45,7 +47,7 @@ export function advise(
     list: lines,
     careful: healthHangs(home),
     advised,
-    waysOn: sizeKind === null ? null : findWaysOn(home, drawn, ranked, sizeKind),
+    waysOn: sizeKind === null || !seeksWaysOn ? null : findWaysOn(home, drawn, ranked, sizeKind),
   };
 }
 

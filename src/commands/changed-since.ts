@@ -21,16 +21,15 @@ export async function changedSince(
 ): Promise<string[]> {
   const path = join(folder, `${name}.plan.yaml`);
   if (!existsSync(path)) return [];
-  const [{ readYamlFile }, { planInFile }, { sayChanges }] = await Promise.all([
+  const [{ readYamlFile }, { planInFile }] = await Promise.all([
     import('../store/read-yaml-file'),
     import('../papers/plan-file/facts-in-file'),
-    import('../words/en/changes/say-changes'),
   ]);
   const read = readYamlFile(path);
   const older = read.ok ? planInFile(read.data) : null;
   const newer = planInFile(planData(plan, words));
   if (older === null || newer === null) return [NOT_READ(path)];
-  const said = sayChanges(changesBetween(older.facts, newer.facts));
+  const said = words.changes(changesBetween(older.facts, newer.facts));
   const head = HEAD(path, older.asOf);
   if (said.nothing !== null) return [`${head}: ${SAME}`];
   const wide = Math.max(COLUMNS.least, process.stderr.columns ?? COLUMNS.usual);

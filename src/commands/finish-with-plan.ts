@@ -11,6 +11,7 @@ import type { Answers } from '../interview/answers';
 import { besideTariff } from '../interview/beside-tariff';
 import type { Hide } from '../interview/hide-words';
 import { planMarkdown } from '../papers/household/to-markdown';
+import { otherRoute } from '../plan/changes/other-route';
 import { makePlan } from '../plan/make-plan';
 import { visible } from '../quantity/visible';
 import { homeFileName, nameOfFile } from '../store/home-file';
@@ -111,7 +112,9 @@ async function planOnce(finished: Finished, home: string): Promise<WrittenPlan> 
   const named = { ...answers, 'home-name': name };
   const plan = withProgress(PLANNING, () => makePlan(interview, named, asOf, undefined, tariff));
   const words = await wordsIn('en');
-  const markdown = visible(planMarkdown(plan, words));
+  const other = otherRoute(besideTariff(interview, tariff !== null), named, plan);
+  const note = other === null ? null : words.otherRoute(other);
+  const markdown = visible(withNote(planMarkdown(plan, words), note));
   const made = { of: answers, markdown, figures: explainedFigures(plan, words) };
   if (looking !== null) {
     return { ...made, since: [], written: { ok: false, says: looking } };
@@ -119,6 +122,13 @@ async function planOnce(finished: Finished, home: string): Promise<WrittenPlan> 
   const since = await changedSince(dirname(home), name, plan, words);
   const written = writeBeside(dirname(home), { name, words, plan }, args.force);
   return { ...made, since, written };
+}
+
+/** Said on the screen alone, below the title: the papers know nothing of the talk. */
+function withNote(markdown: string, note: string | null): string {
+  if (note === null) return markdown;
+  const [title = '', ...rest] = markdown.split('\n');
+  return [title, '', `**${note}**`, ...rest].join('\n');
 }
 
 /** Never over a file that is not ours as we wrote it: then the plan takes the next free name. */
@@ -143,12 +153,22 @@ async function show(
   { args, answers, asOf, tariff }: Finished,
 ): Promise<Left | Asked> {
   const { stdin, stdout, env } = process;
+  const asked = besideTariff(interview, tariff !== null);
   if (whyLines({ env, stdin, stdout, plain: args.plain }) !== null) {
-    if (stdin.isTTY && stdout.isTTY) {
-      const { readPlanByLine } = await import('../faces/lines/read-plan');
-      await readPlanByLine({ markdown, stdin, stdout });
-    } else printOut(markdown);
-    return 'done';
+    // A script knows what it asks for, and has an end.
+    if (!stdin.isTTY || !stdout.isTTY) {
+      printOut(markdown);
+      return 'done';
+    }
+    const [{ readPlanByLine }, { afterPlan }, { whatIfInOne }] = await Promise.all([
+      import('../faces/lines/read-plan'),
+      import('../faces/lines/after-plan'),
+      import('./later'),
+    ]);
+    const whatIf = whatIfInOne(tariff, asOf);
+    const beside = afterPlan({ interview: asked, answers, whatIf });
+    const ask = await readPlanByLine({ markdown, stdin, stdout, beside });
+    return ask === null ? 'done' : { ask };
   }
   const [{ readPlan }, { explainKey }, { whatIfKey }, { whatIfApart }] = await Promise.all([
     import('../faces/screen/plan/read-plan'),
@@ -158,7 +178,6 @@ async function show(
   ]);
   const hide = args.sharedScreen ? { hide: await hideOn(args) } : {};
   const apart = whatIfApart(tariff, asOf);
-  const asked = besideTariff(interview, tariff !== null);
   const beside = [
     whatIfKey({ name, interview: asked, answers, apart, stdout }),
     CHANGE,

@@ -10,7 +10,7 @@ import { changesBetween } from '../plan/changes/changes-between';
 import { quickPlans } from '../plan/changes/quick-plan';
 import { visible } from '../quantity/visible';
 import { nameOfFile, sayFault } from '../store/home-file';
-import { sayChanges } from '../words/en/changes/say-changes';
+import { wordsIn } from '../words/words-in';
 import { callName } from './call-name';
 import { changeCall } from './change-call';
 import { DONE, FAILED, WRONG_USAGE } from './exit-codes';
@@ -56,7 +56,8 @@ export async function whatifCommand(args: Arguments): Promise<number> {
     printErr(`${whatIfWords.noSuchSize}\n`);
     return FAILED;
   }
-  const said = sayChanges(changesBetween(found.before, found.after));
+  const words = await wordsIn('en');
+  const said = words.changes(changesBetween(found.before, found.after));
   const wide = Math.max(COLUMNS.least, process.stdout.columns ?? COLUMNS.usual);
   const width = Math.min(COLUMNS.most, wide);
   const stand = args.plain || width < COLUMNS_FROM ? 'stacked' : 'columns';

@@ -2,7 +2,12 @@ import { stillOpen } from '../interview/relevant';
 import type { Context, State } from '../interview/state';
 
 /** Words above the list of answers, in both faces. */
-export const CHECK_TITLE = 'Check your answers, then write the plan';
+const CHECK_TITLE = 'Check your answers, then write the plan';
+const CHANGE_TITLE = 'Choose an answer to change; the plan is laid beside it';
+
+/** After a plan its answers are changed one by one. */
+export const checkTitle = ({ changing }: Pick<State, 'changing'>): string =>
+  changing === null ? CHECK_TITLE : CHANGE_TITLE;
 const CHECK_HINT = 'Choose a line to change it. A question mark stands where the answer is open.';
 
 /** What the list is for, and how many questions a plan written now would take as "not sure". */

@@ -2,6 +2,7 @@ import { benchDispatch } from './bench-dispatch';
 import { benchOutage } from './bench-outage';
 import { benchProgram } from './bench-program';
 import { benchQuestions } from './questions';
+import { benchWhatIf } from './what-if';
 
 /** Parts of the benchmark by name; with no name given, all of them. */
 const parts: Record<string, () => Promise<readonly string[]> | readonly string[]> = {
@@ -9,6 +10,7 @@ const parts: Record<string, () => Promise<readonly string[]> | readonly string[]
   outage: () => benchOutage(),
   dispatch: benchDispatch,
   questions: benchQuestions,
+  'what-if': benchWhatIf,
 };
 
 const wished = process.argv.slice(2);

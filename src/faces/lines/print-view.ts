@@ -5,7 +5,7 @@ import type { Context, State } from '../../interview/state';
 import { walkIds } from '../../interview/walk';
 import { numberIn, sayUnit, words } from '../../interview/words';
 import { actNowTexts, actNowTitle } from '../act-now-texts';
-import { CHECK_TITLE, openWords } from '../check-words';
+import { checkTitle, openWords } from '../check-words';
 import { enoughTitle, WAITING } from '../enough-words';
 import { FIRST_PLAN_TITLE } from '../first-plan-words';
 import { labelWords } from '../label-words';
@@ -53,7 +53,7 @@ export function printView(
       return [words.compareTitle];
     case 'check':
       return [
-        CHECK_TITLE,
+        checkTitle(state),
         ...[openWords(context, state.answers) ?? []].flat(),
         `Type write to ${state.changing === null ? 'write the plan' : 'go back to the plan'}, list to hear your answers, a number to change one,${walkIds(context, state.answers).length > 0 ? ' walk for what to look at,' : ''} or stop.`,
       ];

@@ -1,6 +1,7 @@
 import { visible } from '../../quantity/visible';
 import { layOut } from '../screen/plan/plan-lines';
 import { FRONT_PAGE } from '../screen/plan/sections-list';
+import type { afterPlan } from './after-plan';
 import { LineReader } from './line-reader';
 import { printLines } from './print-lines';
 
@@ -14,12 +15,21 @@ export interface PlanByLine {
   readonly markdown: string;
   readonly stdin: NodeJS.ReadStream;
   readonly stdout: NodeJS.WriteStream;
+  /** Words that lead beside the plan, such as what if. */
+  readonly beside?: ReturnType<typeof afterPlan>;
 }
 
 const HOW = 'Type next, the number of a section, sections for their list, or stop.';
+const HOW_BESIDE =
+  'Type next, the number of a section, sections for their list, what if to try something, change to change an answer, or stop.';
 
-/** The plan a section at a time, its front page first. It stays in its files, so nothing is lost by stopping. */
-export async function readPlanByLine({ markdown, stdin, stdout }: PlanByLine): Promise<void> {
+/**
+ * The plan a section at a time, its front page first. It stays in its files, so nothing is lost by stopping. Questions to
+ * ask again, or null to stop.
+ */
+export async function readPlanByLine(reading: PlanByLine): Promise<readonly string[] | null> {
+  const { markdown, stdin, stdout, beside } = reading;
+  const how = beside === undefined ? HOW : HOW_BESIDE;
   const parts = partsOf(markdown, stdout.columns ?? 80);
   const print = (lines: readonly string[]) => printLines(stdout, lines);
   // Laid out already, with its indents.
@@ -30,11 +40,18 @@ export async function readPlanByLine({ markdown, stdin, stdout }: PlanByLine): P
   // Lines typed while the plan was made are not meant for it.
   await reader.dropEarly();
   tell(['', ...parts[0]!.lines]);
-  print([HOW]);
+  print([how]);
   try {
     for (;;) {
-      const line = (await reader.next())?.trim().toLowerCase();
-      if (line === undefined || line === 'stop') return;
+      const typed = await reader.next();
+      const line = typed?.trim().toLowerCase();
+      if (typed === null || line === undefined || line === 'stop') return null;
+      const heard = await beside?.hear(typed);
+      if (heard !== undefined && heard !== null) {
+        if ('ask' in heard) return heard.ask;
+        print(heard.print);
+        continue;
+      }
       if (line === 'sections') {
         print(parts.map(({ title }, i) => `${i + 1}. ${title}.`));
         continue;
@@ -44,8 +61,8 @@ export async function readPlanByLine({ markdown, stdin, stdout }: PlanByLine): P
       if (part !== undefined) {
         at = wanted;
         tell(['', ...part.lines]);
-        print([at === parts.length - 1 ? `That was the last section. ${HOW}` : HOW]);
-      } else if (wanted === parts.length) print([`That was the last section. ${HOW}`]);
+        print([at === parts.length - 1 ? `That was the last section. ${how}` : how]);
+      } else if (wanted === parts.length) print([`That was the last section. ${how}`]);
       else print([`Error: Type a number from 1 to ${parts.length}, next, sections, or stop.`]);
     }
   } finally {

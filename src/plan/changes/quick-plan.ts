@@ -59,7 +59,7 @@ export function quickPlans(
       sizedKind(kind, lived, on, widths);
     const kinds = allKinds(home, drawn, widths);
     const undecided = undecidedOf(interview, home).length > 0;
-    const advice = undecided ? onlyReady(kinds) : advise(home, drawn, kinds, sizeOf);
+    const advice = undecided ? onlyReady(kinds) : advise(home, drawn, kinds, sizeOf, false);
     const season = hardestSeason(home);
     const { route } = advice;
     const cautions = cautionsFor(home, advice, comfortLost(livedHome(home, route.way), route));

@@ -3,6 +3,8 @@ import { formatQuantity, formatRange } from '../../quantity/format-quantity';
 import type { Language } from '../language';
 import { sayBillCheck } from './bill/say-bill-check';
 import { sayCalibration } from './bill/say-calibration';
+import { sayChanges } from './changes/say-changes';
+import { sayOtherRoute } from './changes/say-other-route';
 import { sayContradiction } from './contradictions/say-contradiction';
 import { forElectrician } from './electrical';
 import { explain } from './explain';
@@ -105,6 +107,8 @@ export const english = {
   addOn: { name: addOnName, because: addOnBecause, cost: addOnCost },
   willNotDo: sayWillNot,
   noHeatAtNight: sayNoHeatAtNight,
+  changes: sayChanges,
+  otherRoute: sayOtherRoute,
   household,
   forElectrician,
   form,

@@ -2,7 +2,7 @@ import { NOT_SURE } from '../../../interview/answers';
 import { questionAt } from '../../../interview/relevant';
 import { type Row, rowsOf } from '../../../interview/rows';
 import type { Context } from '../../../interview/state';
-import { CHECK_TITLE, checkHint } from '../../check-words';
+import { checkHint, checkTitle } from '../../check-words';
 import { type CutRule, cutLines, fitParts } from '../fit-parts';
 import { footLines, footWithin } from '../foot';
 import { type Frame, type FrameParts, frameHeight } from '../frame';
@@ -15,7 +15,7 @@ import { windowLines } from '../window-lines';
 /** All answers under their topics, each of which can be changed. */
 export function checkFrame(parts: FrameParts, width: number, pane: readonly Line[]): Frame {
   const { context, state, size, glyphs } = parts;
-  const head = styled(wrapText(CHECK_TITLE, width), { bold: true });
+  const head = styled(wrapText(checkTitle(state), width), { bold: true });
   const hint = styled(wrapText(checkHint(context, state), width));
   const block = listLines(parts, width);
   const message = messageLines(state, width);

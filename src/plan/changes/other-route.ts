@@ -1,0 +1,32 @@
+import { TRIAL_YEARS, trials } from '../../advice/trial';
+import type { Answers } from '../../interview/answers';
+import type { Interview } from '../../interview/question';
+import { glanceOf } from '../draft/glance';
+import type { Plan } from '../plan';
+
+/** The whole plan advises another kind of route than its quick look beside the questions. */
+export interface OtherRoute {
+  readonly talkTitle: string;
+  readonly planTitle: string;
+  readonly talkYears: number;
+  readonly planYears: number;
+}
+
+/**
+ * Null where both advise the same, or where one of them advises nothing yet.
+ * @param interview as it is asked where the household has a tariff of its own
+ */
+export function otherRoute(
+  interview: Interview,
+  answers: Answers,
+  { advice, undecided, asOf, weatherYears }: Plan,
+): OtherRoute | null {
+  const { route } = glanceOf(trials(interview, asOf)(answers));
+  if (route === null || undecided.length > 0 || route.kind === advice.route.kind) return null;
+  return {
+    talkTitle: route.title,
+    planTitle: advice.route.title,
+    talkYears: TRIAL_YEARS,
+    planYears: weatherYears,
+  };
+}
