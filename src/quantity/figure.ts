@@ -1,3 +1,4 @@
+import type { Counted } from './counted';
 import type { Made } from './made';
 import type { StepName } from './step-name';
 
@@ -16,6 +17,8 @@ export interface Source {
   readonly from?: readonly Figure[];
   /** The question whose answer it is, told or assumed. */
   readonly question?: string;
+  /** What was counted, where the figure is a count. */
+  readonly counted?: Counted;
 }
 
 /** A number that never travels alone: likely value, range, unit and origin. `low <= value <= high`. */

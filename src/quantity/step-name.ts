@@ -23,4 +23,14 @@ export type StepName =
   | 'hours-run'
   | 'kwh-given'
   | 'burned-running'
-  | 'burned-giving';
+  | 'burned-giving'
+  | 'outages-counted'
+  | 'outages-carried'
+  | 'a-hundred'
+  | 'thirsty-day'
+  | 'burned-in-goal'
+  | 'gallons-for-goal'
+  | 'usual-limit'
+  | 'fuel-kept'
+  | 'worth-storing'
+  | 'hours-gained';

@@ -1,7 +1,8 @@
 import type { Home } from '../home/home';
-import { figure } from '../quantity/figure';
-import { formula } from '../quantity/figure-arithmetic';
+import { type Figure, figure } from '../quantity/figure';
+import { addFigures, formula, worked } from '../quantity/figure-arithmetic';
 import { formatQuantity } from '../quantity/format-quantity';
+import { cansSteps } from './cans-steps';
 import { cansGal } from './fuel-containers';
 import { fuelHours } from './generator-size';
 import { lastsHours } from './make-route';
@@ -23,7 +24,7 @@ export function onceStored(home: Home, route: Route): OnceStored | null {
   if (gallons === null || gallons <= fuel.atHand!.value) return null;
   // Where a battery is empty before the morning, its hours and not the fuel end the route.
   if (lasting.hours.value < today.value) return null;
-  const filled = withFuel(fuel, gallons);
+  const filled = withFuel(home, fuel, gallons);
   const then = fuelHours(filled)!;
   const value = lasting.hours.value - today.value + then.value;
   // By the careful count too a battery that ends it before the fuel does gains nothing.
@@ -36,6 +37,7 @@ export function onceStored(home: Home, route: Route): OnceStored | null {
     value,
     low: Math.min(low, value),
     high: Math.max(high, value),
+    as: () => onTop(lasting.hours!, today, then),
   });
   const stored = lastsHours(home, hours, { code: 'cans-filled', gallons });
   return { gallons, route: { ...route, fuel: filled, lasting: stored } };
@@ -49,12 +51,20 @@ export function fuelToday({ atHand }: FuelUse): string {
 
 const isKept = ({ source }: NonNullable<FuelUse['atHand']>) => source.kind !== 'assumed';
 
-function withFuel(fuel: FuelUse, gallons: number): FuelUse {
+/** What filling adds to the hours there are; where the fuel alone ends them, the hours of the fuel. */
+function onTop(hours: Figure, today: Figure, then: Figure): Figure {
+  if (hours.value === today.value) return then;
+  const gained = worked({ by: 'difference', of: [then, today] }, { unit: 'h', is: 'hours-gained' });
+  return addFigures([hours, gained], { unit: 'h' });
+}
+
+function withFuel(home: Home, fuel: FuelUse, gallons: number): FuelUse {
   const atHand = figure({
     value: gallons,
     unit: 'gal',
     name: 'fuel once the cans are filled',
     source: formula('fuel the goal takes, as far as the usual limit goes'),
+    as: () => cansSteps(home, fuel),
   });
   return { ...fuel, atHand };
 }

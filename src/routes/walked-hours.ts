@@ -19,6 +19,12 @@ const FEW_YEARS = 5;
 /** Of the drawn years the first so many: the middle start and a hard one want no more. */
 const YEARS = 20;
 
+/** Drawn years walked, and how far apart their starts are. */
+export const sampledHours = (years: number) => ({
+  years: Math.min(years, YEARS),
+  every: everyHours(years),
+});
+
 /** What of a route with a battery and a generator is walked. */
 export type Walked = WithGenerator & Pick<Route, 'power' | 'solarKw'>;
 

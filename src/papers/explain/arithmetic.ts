@@ -1,7 +1,7 @@
 import type { Figure } from '../../quantity/figure';
-import { type Made, operandsOf } from '../../quantity/made';
+import { operandsOf } from '../../quantity/made';
 import type { Words } from '../../words/words';
-import { placesByHand, plainPlaces } from './by-hand';
+import { placesByHand, stepOf } from './by-hand';
 import { wrapped } from './wrapped';
 
 export interface ToExplain {
@@ -15,20 +15,19 @@ export interface ToExplain {
 /** The arithmetic of a figure, line by line: each step under the one it serves, down to answers and tables. */
 export function arithmetic({ figure, asked, words, columns }: ToExplain): string[] {
   const { explain } = words;
+  const places = placesByHand(figure);
+  const print = (one: Figure) => explain.exactly(one.value, one.unit, places.get(one)!);
   const lines: string[] = [];
   const told = new Set<string>();
-  const tell = (of: Figure, places: number, depth: number) => {
-    const indent = '  '.repeat(depth);
-    const write = (text: string) => lines.push(...wrapped(text, indent, columns));
-    const print = (one: Figure, digits: number) => explain.exactly(one.value, one.unit, digits);
+  const tell = (of: Figure, depth: number) => {
+    const write = (text: string) => lines.push(...wrapped(text, '  '.repeat(depth), columns));
     const { source } = of;
     const name = of.name ?? (of.is === undefined ? '' : explain.stepName(of.is));
-    const shown = print(of, places);
     const made = stepOf(of);
     const question = source.question === undefined ? null : asked(source.question);
-    const head = explain.head(shown, name);
-    const here =
-      made === undefined ? explain.from(shown, name, { ...source, asked: question }) : head;
+    const head = explain.head(print(of), name);
+    const origin = { ...source, asked: question };
+    const here = made === undefined ? explain.from(print(of), name, origin) : head;
     if (told.has(here)) {
       write(explain.asAbove(head));
       return;
@@ -36,17 +35,9 @@ export function arithmetic({ figure, asked, words, columns }: ToExplain): string
     if (name !== '' || made === undefined) told.add(here);
     if (made === undefined || depth > 0) write(here);
     if (made === undefined) return;
-    const digits = placesByHand(made, of.value, places);
-    write(explain.step(shown, made, (one) => print(one, digits.get(one)!)));
-    for (const one of new Set(operandsOf(made))) tell(one, digits.get(one)!, depth + 1);
+    write(explain.step(print(of), made, print));
+    for (const one of new Set(operandsOf(made))) tell(one, depth + 1);
   };
-  tell(figure, plainPlaces(figure.value), 0);
+  tell(figure, 0);
   return lines;
-}
-
-/** The step to be shown: one that changes nothing is passed over. */
-function stepOf({ made, value }: Figure): Made | undefined {
-  const same =
-    made?.of.length === 1 && operandsOf(made).length === 1 && made.of[0]!.value === value;
-  return same ? stepOf(made.of[0]!) : made;
 }

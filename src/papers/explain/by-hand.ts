@@ -1,5 +1,5 @@
 import { type Figure, figure } from '../../quantity/figure';
-import { type Made, worth } from '../../quantity/made';
+import { type Made, operandsOf, worth } from '../../quantity/made';
 
 /** Digits behind the point at most: no figure here is known so well. */
 const MOST_PLACES = 9;
@@ -14,30 +14,73 @@ export function plainPlaces(value: number): number {
 export const rounded = (value: number, places: number): number => Number(value.toFixed(places));
 
 /**
- * Digits behind the point for each operand of a step, as few as make the step true by hand: worked with the operands as
- * they are printed, and rounded as the result is printed, it gives that result.
+ * Digits behind the point for every figure an explanation prints, as few as make each step true by hand: worked with the
+ * operands as they are printed, and rounded as the result is printed, it gives that result. A figure has the same digits
+ * wherever it stands.
  */
-export function placesByHand(
-  made: Made,
-  result: number,
-  resultPlaces: number,
-): Map<Figure, number> {
-  const printed = rounded(result, resultPlaces);
-  for (let more = 0; more < MOST_PLACES; more++) {
-    const places = placesOf(made, more);
-    const hand = worth(withPlaces(made, places));
-    if (rounded(hand, resultPlaces) === printed) return places;
+export function placesByHand(root: Figure): Places {
+  const places: Places = new Map([[root, plainPlaces(root.value)]]);
+  for (let raised = true; raised; ) {
+    raised = false;
+    for (const { figure: of, made } of stepsUnder(root)) {
+      for (const one of operandsOf(made)) {
+        if (!places.has(one)) places.set(one, plainPlaces(one.value));
+      }
+      raised = raiseUntilTrue(of, made, places) || raised;
+    }
   }
-  return placesOf(made, MOST_PLACES);
+  return places;
 }
 
-function placesOf(made: Made, more: number): Map<Figure, number> {
-  const all = made.by === 'ratio' ? [...made.of, ...made.under] : made.of;
-  return new Map(all.map((one) => [one, Math.min(MOST_PLACES, plainPlaces(one.value) + more)]));
+export type Places = Map<Figure, number>;
+
+/** True where more digits were needed. */
+function raiseUntilTrue(of: Figure, made: Made, places: Places): boolean {
+  const digits = places.get(of)!;
+  const printed = rounded(of.value, digits);
+  let raised = false;
+  while (rounded(worth(withPlaces(made, places)), digits) !== printed) {
+    const low = operandsOf(made).filter((one) => places.get(one)! < MOST_PLACES);
+    if (low.length === 0) return raised;
+    for (const one of new Set(low)) places.set(one, places.get(one)! + 1);
+    raised = true;
+  }
+  return raised;
+}
+
+interface Step {
+  readonly figure: Figure;
+  readonly made: Made;
+}
+
+/** Every step of an explanation once, a result before its operands. */
+export function stepsUnder(root: Figure): Step[] {
+  const found = new Map<Figure, Made>();
+  const look = (figure: Figure) => {
+    const made = stepOf(figure);
+    if (made === undefined || found.has(figure)) return;
+    found.set(figure, made);
+    operandsOf(made).forEach(look);
+  };
+  look(root);
+  return [...found].map(([figure, made]) => ({ figure, made }));
+}
+
+const steps = new WeakMap<Figure, Made>();
+
+/** The step to be shown: one that changes nothing is passed over. Asked twice it is the same one. */
+export function stepOf(figure: Figure): Made | undefined {
+  const known = steps.get(figure);
+  if (known !== undefined) return known;
+  const { made, value } = figure;
+  const all = made === undefined ? [] : operandsOf(made);
+  const found = all.length === 1 && all[0]!.value === value ? stepOf(all[0]!) : made;
+  if (found !== undefined) steps.set(figure, found);
+  return found;
 }
 
 /** The same step with its operands as they are printed. */
-function withPlaces(made: Made, places: ReadonlyMap<Figure, number>): Made {
+function withPlaces(made: Made, places: Places): Made {
   const as = (one: Figure) =>
     figure({ value: rounded(one.value, places.get(one)!), unit: one.unit, source: one.source });
   switch (made.by) {

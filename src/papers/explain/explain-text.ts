@@ -18,9 +18,12 @@ export function explainText({ id, figure }: Explainable, reader: Reader): string
 export function figureList(all: readonly Explainable[], { words, columns }: Reader): string[] {
   const width = Math.max(...all.map(({ id }) => id.length)) + 2;
   return all.flatMap(({ id, figure }) =>
-    wrapped(`${words.explain.title(id)}: ${words.figure(figure)}`, ' '.repeat(width), columns).map(
-      (line, i) => (i === 0 ? id.padEnd(width) + line.trimStart() : line),
-    ),
+    wrapped(
+      `${words.explain.title(id)}: ${words.figure(figure)}`,
+      ' '.repeat(width),
+      columns,
+      0,
+    ).map((line, i) => (i === 0 ? id.padEnd(width) + line.trimStart() : line)),
   );
 }
 

@@ -1,8 +1,8 @@
 import wrapAnsi from 'wrap-ansi';
 
-/** A line broken at spaces, none wider than `columns`, later lines four further in. */
-export function wrapped(text: string, indent: string, columns: number): string[] {
-  const later = `${indent}    `;
+/** A line broken at spaces, none wider than `columns`, later lines further in. */
+export function wrapped(text: string, indent: string, columns: number, further = 4): string[] {
+  const later = indent + ' '.repeat(further);
   const width = Math.max(20, columns - later.length);
   return wrapAnsi(text, width, { hard: true, trim: true })
     .split('\n')

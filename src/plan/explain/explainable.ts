@@ -1,6 +1,10 @@
 import { hardestSeason } from '../../advice/hardest-season';
+import { livedHome } from '../../home/measures/lived-home';
 import type { Figure } from '../../quantity/figure';
+import { onceStored } from '../../routes/once-stored';
 import type { Plan } from '../plan';
+import { deviceHours, lastingHours } from './counted-hours';
+import { countedOdds } from './counted-odds';
 import { FIGURE_IDS, type FigureId } from './figure-ids';
 
 export interface Explainable {
@@ -9,7 +13,12 @@ export interface Explainable {
 }
 
 /** The figures this plan has, each with the steps it carries; nothing is worked out before somebody asks. */
-export function explainable({ home, advice: { route }, undecided }: Plan): Explainable[] {
+export function explainable(plan: Plan): Explainable[] {
+  const {
+    home,
+    advice: { route },
+    undecided,
+  } = plan;
   const { must } = home.demand;
   // Nothing is advised before enough is known.
   const advised = undecided.length > 0 ? null : route;
@@ -18,11 +27,20 @@ export function explainable({ home, advice: { route }, undecided }: Plan): Expla
     start: must.startVa,
     'energy-a-day': must.kwhPerDay[hardestSeason(home)],
     price: advised?.costUsd ?? null,
-    hours: advised?.lasting.hours ?? null,
+    hours: advised && lastingHours(plan),
+    'hours-once-stored': advised && hoursOnceStored(plan),
+    odds: advised && countedOdds(plan, false),
+    'careful-odds': advised && countedOdds(plan, true),
+    'device-hours': advised && deviceHours(plan),
     'fuel-a-day': advised?.fuel?.perDay ?? null,
   };
   return FIGURE_IDS.flatMap((id) => {
     const figure = found[id];
     return figure === null ? [] : [{ id, figure }];
   });
+}
+
+/** Once the cans among the parts are filled; null where none are to be. */
+function hoursOnceStored({ home, advice: { route } }: Plan): Figure | null {
+  return onceStored(livedHome(home, route.way), route)?.route.lasting.hours ?? null;
 }

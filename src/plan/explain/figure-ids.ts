@@ -5,6 +5,10 @@ export const FIGURE_IDS = [
   'energy-a-day',
   'price',
   'hours',
+  'hours-once-stored',
+  'odds',
+  'careful-odds',
+  'device-hours',
   'fuel-a-day',
 ] as const;
 

@@ -25,6 +25,16 @@ const names: Readonly<Record<StepName, string>> = {
   'kwh-given': 'energy it gives on a hard day, hour by hour',
   'burned-running': 'burned by merely running',
   'burned-giving': 'burned for the power it gives',
+  'outages-counted': 'outages that were counted',
+  'outages-carried': 'of them carried through',
+  'a-hundred': 'to say it of a hundred',
+  'thirsty-day': 'the high end of the fuel a day, since health hangs on power',
+  'burned-in-goal': 'burned in as many hours as your goal',
+  'gallons-for-goal': 'the same in whole gallons',
+  'usual-limit': 'what many places allow a home to keep; ask the fire department',
+  'fuel-kept': 'kept today',
+  'worth-storing': 'what the goal takes, as far as that limit goes',
+  'hours-gained': 'hours that filling the cans adds',
 };
 
 export const stepName = (name: StepName): string => names[name];

@@ -6,6 +6,10 @@ const titles: Readonly<Record<FigureId, string>> = {
   'energy-a-day': 'Energy that what must run takes on a hard day',
   price: 'Price of what is advised, installed',
   hours: 'How long what is advised lasts on what is there',
+  odds: 'Of 100 outages as long as your goal, those it carries through',
+  'careful-odds': 'The same by the careful count',
+  'device-hours': 'How long the health devices alone are covered',
+  'hours-once-stored': 'The same once the cans are filled',
   'fuel-a-day': 'Fuel burned a day',
 };
 
