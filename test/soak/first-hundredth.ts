@@ -8,7 +8,7 @@ const SHARE = 100;
 export const together = {
   plans: ['hazards', 'homes'],
   talks: ['interviews', 'lists'],
-  ways: ['moves', 'pane'],
+  ways: ['moves', 'pane', 'sheets'],
   storage: ['disk', 'files'],
   terminals: ['kills', 'keys'],
 } as const;

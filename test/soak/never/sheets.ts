@@ -1,44 +1,76 @@
 import { planPapers } from '../../../src/commands/plan-papers';
 import { isHealthDevice } from '../../../src/home/people/health-devices';
+import type { Block } from '../../../src/papers/document/block';
+import { blocksToMarkdown } from '../../../src/papers/document/to-markdown';
 import { mayHold } from '../../../src/papers/sheets/may-hold';
+import type { SheetId } from '../../../src/papers/sheets/sheet';
 import { sheetPage } from '../../../src/papers/sheets/sheet-to-html';
 import { sheetToMarkdown } from '../../../src/papers/sheets/sheet-to-markdown';
 import { sheetsOf } from '../../../src/papers/sheets/sheets-of';
-import type { Plan } from '../../../src/plan/plan';
 import { visible } from '../../../src/quantity/visible';
 import { english } from '../../../src/words/en';
+import { saidTwice } from '../../papers/said-twice';
 import type { Held } from '../seen';
 import { BROKEN } from './papers';
 
 const COLUMNS = 80;
 const PAGE_LINES = 54;
-/** Sheets that may run on: to a second page, and of a home with much in it half a page more. */
-const runOn = ['fridge', 'family', 'quote', 'health'];
+
+/** Sheets that may run to a second page of text, never further; in print they have two columns. */
+const runOn: readonly SheetId[] = ['fridge', 'family', 'quote', 'health'];
 
 /** Each sheet is lines of 80 columns on its page or two, and nothing on it is empty. */
 export const sheetsFit: Held = ({ plan }) =>
   sheetsOf(plan, english).flatMap((sheet) => {
     const lines = sheetToMarkdown(sheet).split('\n');
-    const pages = runOn.includes(sheet.id) ? 2.5 : 1;
-    const most = pages * PAGE_LINES + (sheet.id === 'quote' ? moreCircuits(plan) : 0);
-    const empty = sheet.blocks.some(
-      (block) =>
-        ('items' in block && block.items.length === 0) ||
-        ('rows' in block && block.rows.length === 0) ||
-        ('names' in block && block.names.length === 0),
-    );
+    const most = (runOn.includes(sheet.id) ? 2 : 1) * PAGE_LINES;
     return [
       ...lines
         .filter((line) => line.length > COLUMNS)
         .map((line) => `${sheet.id}, too wide: ${line}`),
       ...(lines.length > most ? [`${sheet.id} takes ${lines.length} lines`] : []),
-      ...(empty ? [`${sheet.id} has an empty block`] : []),
+      ...(sheet.blocks.some(isEmpty) ? [`${sheet.id} has an empty block`] : []),
     ];
   });
 
-/** Lines of the circuits above eight: a house with many has a longer table. */
-const moreCircuits = ({ electrical }: Plan) =>
-  2 * Math.max(0, electrical.scope.circuits.length - 8);
+function isEmpty(block: Block): boolean {
+  const items =
+    'items' in block
+      ? block.items
+      : 'names' in block
+        ? block.names
+        : 'rows' in block
+          ? block.rows.map((cells) => cells[0] ?? '')
+          : 'text' in block
+            ? [block.text]
+            : ['picture'];
+  return items.length === 0 || items.some((item) => item.trim() === '');
+}
+
+/** What a broken sentence leaves behind: marks of a format, and signs that stand for something missing. */
+const RAW = /\*\*|`|[{}<>|\\]|\(\s*\)|\s[,.;:](?:\s|$)|[,;:]\s*[.,;]|\.\.(?!\.)|\bnull\b/;
+
+/** No text of a sheet holds a raw mark or a hole. */
+export const noRawMark: Held = ({ plan }) =>
+  sheetsOf(plan, english).flatMap((sheet) =>
+    sheet.blocks
+      .flatMap((block) => ('items' in block ? block.items : 'text' in block ? [block.text] : []))
+      .filter((text) => RAW.test(text))
+      .map((text) => `${sheet.id}: ${text}`),
+  );
+
+/** No sheet says a sentence twice, but for the steps that stand in the way there and in the way back. */
+export const saidOnce: Held = ({ plan }) =>
+  sheetsOf(plan, english).flatMap((sheet) =>
+    saidTwice(blocksToMarkdown(sheet.blocks))
+      .filter(({ sentence }) => !bothWays.some((step) => step.includes(sentence)))
+      .map(({ sentence }) => `${sheet.id}: ${sentence}`),
+  );
+
+const bothWays = [
+  english.sheets.handSteps['branches-off'],
+  english.sheets.handSteps['read-display'],
+];
 
 /** What kills and when to leave stand on the first page of the sheet for the night. */
 export const deadlyFirst: Held = ({ plan }) =>

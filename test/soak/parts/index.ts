@@ -10,6 +10,7 @@ import { kills } from './kills';
 import { lists } from './lists';
 import { moves } from './moves';
 import { pane } from './pane';
+import { sheets } from './sheets';
 
 /** Every part by the name it is asked for with `--part`, in the order a whole run takes. */
 export const parts: Readonly<Record<string, Part>> = {
@@ -24,4 +25,5 @@ export const parts: Readonly<Record<string, Part>> = {
   agree,
   moves,
   pane,
+  sheets,
 };
