@@ -13,7 +13,7 @@ export async function tariffFromFile(path: string): Promise<OwnTariff> {
   const file = readYamlFile(path);
   if (!file.ok) return { ok: false, says: sayFaults(path, file.faults), faults: file.faults };
   const { readTariffFile } = await import('../bill/tariff/read-tariff');
-  return settle(path, readTariffFile(file.data), file.placeOf);
+  return await settle(path, readTariffFile(file.data), file.placeOf);
 }
 
 /** The tariff inside a home file, likewise. */
@@ -22,11 +22,15 @@ export async function tariffFromHome(
   { data, placeOf }: { data: unknown; placeOf: PlaceIn },
 ): Promise<OwnTariff> {
   const { readTariff } = await import('../bill/tariff/read-tariff');
-  return settle(path, readTariff(data), (at) => placeOf(['tariff', ...at]));
+  return await settle(path, readTariff(data), (at) => placeOf(['tariff', ...at]));
 }
 
-function settle(path: string, read: ReadTariff, placeOf: PlaceIn): OwnTariff {
+async function settle(path: string, read: ReadTariff, placeOf: PlaceIn): Promise<OwnTariff> {
   if (read.tariff !== null) return { ok: true, tariff: read.tariff };
-  const faults = read.faults.map((fault) => ({ ...placeOf(fault.path), says: fault.says }));
+  const { sayTariffFault } = await import('../words/en/tariff/say-tariff-fault');
+  const faults = read.faults.map((fault) => ({
+    ...placeOf(fault.path),
+    says: sayTariffFault(fault),
+  }));
   return { ok: false, says: sayFaults(path, faults), faults };
 }

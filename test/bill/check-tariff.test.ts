@@ -3,6 +3,8 @@ import { checkTariff } from '../../src/bill/tariff/check-tariff';
 import { demoTariffs } from '../../src/bill/tariff/demo-tariffs';
 import { readTariff } from '../../src/bill/tariff/read-tariff';
 import type { Tariff, TariffSeason } from '../../src/bill/tariff/tariff';
+import { sayTariffFault } from '../../src/words/en/tariff/say-tariff-fault';
+import { sayTariffProblem } from '../../src/words/en/tariff/say-tariff-problem';
 
 const season = (change: Partial<TariffSeason>): TariffSeason => ({
   name: 'all year',
@@ -18,6 +20,8 @@ const tariff = (...seasons: TariffSeason[]): Tariff => ({
   export: { rule: 'none' },
 });
 
+const problemsIn = (of: Tariff) => checkTariff(of).map(sayTariffProblem);
+
 describe('a tariff that is wrong says where to look', () => {
   test('two periods over the same hour', () => {
     const periods = [
@@ -25,7 +29,7 @@ describe('a tariff that is wrong says where to look', () => {
       { name: 'late', price: 0.3, hours: [[20, 23]] as [number, number][] },
       { name: 'rest', price: 0.1 },
     ];
-    expect(checkTariff(tariff(season({ periods })))[0]).toBe(
+    expect(problemsIn(tariff(season({ periods })))[0]).toBe(
       'season "all year": periods "peak" and "late" both cover 20:00 to 21:00 on weekdays. Shorten one of them.',
     );
   });
@@ -45,7 +49,7 @@ describe('a tariff that is wrong says where to look', () => {
         hours: [[1, 24]] as [number, number][],
       },
     ];
-    expect(checkTariff(tariff(season({ periods })))).toEqual([
+    expect(problemsIn(tariff(season({ periods })))).toEqual([
       'season "all year": no period covers 0:00 to 1:00 on weekends. Give that time a price.',
     ]);
   });
@@ -53,23 +57,23 @@ describe('a tariff that is wrong says where to look', () => {
   test('two seasons over the same day, and a gap between seasons', () => {
     const summer = season({ name: 'summer', from: '06-01', to: '09-30' });
     const winter = season({ name: 'winter', from: '09-30', to: '05-31' });
-    expect(checkTariff(tariff(summer, winter))[0]).toContain(
+    expect(problemsIn(tariff(summer, winter))[0]).toContain(
       '"summer" and "winter" both cover 9/30',
     );
     const short = season({ name: 'winter', from: '10-02', to: '05-31' });
-    expect(checkTariff(tariff(summer, short))[0]).toContain('no season covers 10/1');
+    expect(problemsIn(tariff(summer, short))[0]).toContain('no season covers 10/1');
   });
 
   test('tiers out of order', () => {
     const tiers = [{ upToKwh: 500, price: 0.1 }, { upToKwh: 300, price: 0.2 }, { price: 0.3 }];
-    const problems = checkTariff({ ...tariff(season({ tiers })), tierBasis: 'month' });
+    const problems = problemsIn({ ...tariff(season({ tiers })), tierBasis: 'month' });
     expect(problems).toEqual([
       'season "all year": tier 2 ends at 300 kWh, not after tier 1 (500 kWh).',
     ]);
   });
 
   test('a holiday nobody knows', () => {
-    const problems = checkTariff({ ...tariff(season({})), holidays: ['christmas', 'flag-day'] });
+    const problems = problemsIn({ ...tariff(season({})), holidays: ['christmas', 'flag-day'] });
     expect(problems).toHaveLength(1);
     expect(problems[0]).toContain('"flag-day"');
   });
@@ -85,7 +89,7 @@ describe('a tariff that is wrong says where to look', () => {
       trueUpMonth: 1,
       trueUpPrice: 0,
     } as const;
-    expect(checkTariff({ ...tariff(season({ periods })), export: rule })[0]).toContain('by-period');
+    expect(problemsIn({ ...tariff(season({ periods })), export: rule })[0]).toContain('by-period');
   });
 });
 
@@ -108,5 +112,5 @@ test('the four demo tariffs fit the schema and are whole', () => {
 test('a word the form does not know is named', () => {
   const read = readTariff({ ...demoTariffs.rows[0], fixd: 3 });
   expect(read.tariff).toBeNull();
-  expect(read.faults[0]!.says).toContain('fixd');
+  expect(sayTariffFault(read.faults[0]!)).toContain('fixd');
 });

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { demoTariffs } from '../../src/bill/tariff/demo-tariffs';
 import { readTariff, readTariffFile } from '../../src/bill/tariff/read-tariff';
 import { tariffJsonSchema } from '../../src/bill/tariff/tariff-schema';
+import { sayTariffFault } from '../../src/words/en/tariff/say-tariff-fault';
 
 const whole = {
   lampkeeperTariff: 1,
@@ -114,6 +115,12 @@ describe('a fault is said in a plain sentence with its place', () => {
       ['holidays', 0],
       'is not known',
     ],
+    [
+      'a day of month 13',
+      withSeason({ from: '13-01' }),
+      ['seasons', 0, 'from'],
+      'seasons 1, from: write the day as MM-DD.',
+    ],
     ['a later form', { ...whole, lampkeeperTariff: 2 }, ['lampkeeperTariff'], 'reads form 1'],
     [
       'no first line',
@@ -125,10 +132,10 @@ describe('a fault is said in a plain sentence with its place', () => {
   test.each(cases)('%s', (_, data, path, says) => {
     const read = readTariffFile(data);
     expect(read.tariff).toBeNull();
-    const fault = read.faults.find((one) => one.says.includes(says));
+    const fault = read.faults.find((one) => sayTariffFault(one).includes(says));
     expect(fault, JSON.stringify(read.faults)).toBeDefined();
     expect(fault!.path).toEqual(path);
-    expect(fault!.says).not.toMatch(/expected|received|Invalid|undefined/);
+    expect(sayTariffFault(fault!)).not.toMatch(/expected|received|Invalid|undefined/);
   });
 });
 

@@ -1,24 +1,22 @@
 import { yearDays } from './bill-days';
 import { inSeason, periodsAt } from './clock-hours';
 import type { Tariff, TariffSeason } from './tariff';
+import type { TariffPath, TariffProblem } from './tariff-fault';
 import { usHolidays } from './us-holidays';
 
-/** Something wrong in a tariff: where in its form, and a sentence that says what to do. */
-export interface TariffFault {
-  readonly path: readonly (string | number)[];
-  readonly says: string;
+/** A fault of a tariff whose form is right. */
+interface Found {
+  readonly path: TariffPath;
+  readonly problem: TariffProblem;
 }
 
-/**
- * What is wrong with a tariff, one sentence each, naming the season and period to look at; empty when it is whole.
- * Negative prices are right: some tariffs have them.
- */
-export function checkTariff(tariff: Tariff): string[] {
-  return findFaults(tariff).map((fault) => fault.says);
+/** What is wrong with a tariff; empty when it is whole. Negative prices are right: some tariffs have them. */
+export function checkTariff(tariff: Tariff): TariffProblem[] {
+  return findFaults(tariff).map((fault) => fault.problem);
 }
 
 /** The same with its place in the form. */
-export function findFaults(tariff: Tariff): TariffFault[] {
+export function findFaults(tariff: Tariff): Found[] {
   const exported = tariff.export.rule === 'net-billing' ? tariff.export.seasons : [];
   const each = (seasons: readonly TariffSeason[], at: readonly string[]) =>
     seasons.flatMap((season, i) => [
@@ -36,89 +34,92 @@ export function findFaults(tariff: Tariff): TariffFault[] {
   ];
 }
 
-function checkSeasons(seasons: readonly TariffSeason[], path: readonly string[]): TariffFault[] {
+function checkSeasons(seasons: readonly TariffSeason[], path: readonly string[]): Found[] {
   if (seasons.length === 0) return [];
-  const what = path.join(' ');
-  for (const day of yearDays(2026)) {
-    const names = seasons.filter((s) => inSeason(day, s)).map((s) => `"${s.name}"`);
-    const date = `${day.month}/${day.dayOfMonth}`;
+  for (const on of yearDays(2026)) {
+    const names = seasons.filter((s) => inSeason(on, s)).map((s) => s.name);
+    const day = { month: on.month, dayOfMonth: on.dayOfMonth };
     if (names.length === 1) continue;
-    const says =
+    const problem: TariffProblem =
       names.length === 0
-        ? `${what}: no season covers ${date}. Close the gap.`
-        : `${what}: ${names.join(' and ')} both cover ${date}. Keep one.`;
-    return [{ path, says }];
+        ? { code: 'no-season-covers', list: path, day }
+        : { code: 'seasons-overlap', list: path, seasons: names, day };
+    return [{ path, problem }];
   }
   return [];
 }
 
-function checkClock(season: TariffSeason, path: TariffFault['path']): TariffFault[] {
-  const problems: TariffFault[] = [];
+function checkClock(season: TariffSeason, path: TariffPath): Found[] {
+  const problems: Found[] = [];
   for (const weekend of [false, true]) {
     for (let hour = 0; hour < 24; hour++) {
       const found = periodsAt(season.periods, { weekend, hour });
-      const when = `${hour}:00 to ${hour + 1}:00 on ${weekend ? 'weekends' : 'weekdays'}`;
       if (found.length === 1) continue;
-      const names = found.map((i) => `"${season.periods[i]!.name}"`).join(' and ');
-      const says =
+      const at = { season: season.name, hour, weekend };
+      const periods = found.map((i) => season.periods[i]!.name);
+      const problem: TariffProblem =
         found.length === 0
-          ? `season "${season.name}": no period covers ${when}. Give that time a price.`
-          : `season "${season.name}": periods ${names} both cover ${when}. Shorten one of them.`;
-      problems.push({ path: [...path, 'periods', found[1] ?? 0], says });
+          ? { code: 'no-period-covers', ...at }
+          : { code: 'periods-overlap', periods, ...at };
+      problems.push({ path: [...path, 'periods', found[1] ?? 0], problem });
       break;
     }
   }
   return problems;
 }
 
-function checkTiers(season: TariffSeason, tariff: Tariff, at: TariffFault['path']): TariffFault[] {
+function checkTiers(season: TariffSeason, tariff: Tariff, at: TariffPath): Found[] {
   const tiers = season.tiers;
   if (tiers === undefined) return [];
-  const where = `season "${season.name}"`;
-  const problems = tiers.flatMap((tier, i) => {
+  const of = { season: season.name };
+  const problems = tiers.flatMap((tier, i): Found[] => {
     const path = [...at, 'tiers', i];
     const last = i === tiers.length - 1;
     if (last && tier.upToKwh !== undefined)
-      return [{ path, says: `${where}: the last tier must have no end.` }];
+      return [{ path, problem: { code: 'last-tier-has-end', ...of } }];
     if (!last && tier.upToKwh === undefined)
-      return [{ path, says: `${where}: tier ${i + 1} needs an end in kWh.` }];
-    const before = i === 0 ? 0 : (tiers[i - 1]!.upToKwh ?? Number.POSITIVE_INFINITY);
-    if (last || tier.upToKwh! > before) return [];
-    const says = `${where}: tier ${i + 1} ends at ${tier.upToKwh} kWh, not after tier ${i} (${before} kWh).`;
-    return [{ path, says }];
+      return [{ path, problem: { code: 'tier-without-end', ...of, tier: i + 1 } }];
+    const beforeKwh = i === 0 ? 0 : (tiers[i - 1]!.upToKwh ?? Number.POSITIVE_INFINITY);
+    const kwh = tier.upToKwh!;
+    if (last || kwh > beforeKwh) return [];
+    return [{ path, problem: { code: 'tiers-out-of-order', ...of, tier: i + 1, kwh, beforeKwh } }];
   });
   if (tariff.tierBasis === undefined) {
-    const says = `${where}: say if tiers count per day or month, with tierBasis.`;
-    problems.push({ path: [...at, 'tiers'], says });
+    problems.push({ path: [...at, 'tiers'], problem: { code: 'tier-basis-missing', ...of } });
   }
   return problems;
 }
 
-function checkDemand(tariff: Tariff): TariffFault[] {
-  return (tariff.demand ?? []).flatMap((d, i) => {
+function checkDemand(tariff: Tariff): Found[] {
+  return (tariff.demand ?? []).flatMap((d, i): Found[] => {
     const doubled = yearDays(2026).find(
       (day) => d.prices.filter((p) => inSeason(day, p)).length > 1,
     );
     if (!doubled) return [];
-    const date = `${doubled.month}/${doubled.dayOfMonth}`;
-    const says = `demand charge "${d.name}": two prices cover ${date}. Keep one.`;
-    return [{ path: ['demand', i, 'prices'], says }];
+    const day = { month: doubled.month, dayOfMonth: doubled.dayOfMonth };
+    const problem = { code: 'demand-prices-overlap', charge: d.name, day } as const;
+    return [{ path: ['demand', i, 'prices'], problem }];
   });
 }
 
-function checkHolidays(tariff: Tariff): TariffFault[] {
-  const known = Object.keys(usHolidays).join(', ');
-  return (tariff.holidays ?? []).flatMap((name, i) => {
+function checkHolidays(tariff: Tariff): Found[] {
+  const known = Object.keys(usHolidays);
+  return (tariff.holidays ?? []).flatMap((name, i): Found[] => {
     if (/^\d\d-\d\d$/.test(name) || Object.hasOwn(usHolidays, name)) return [];
-    const says = `holiday "${name}" is not known. Write MM-DD or one of: ${known}.`;
-    return [{ path: ['holidays', i], says }];
+    return [
+      { path: ['holidays', i], problem: { code: 'holiday-not-known', holiday: name, known } },
+    ];
   });
 }
 
-function checkNetting(tariff: Tariff): TariffFault[] {
+function checkNetting(tariff: Tariff): Found[] {
   if (tariff.export.rule !== 'net-metering' || tariff.export.netting !== 'total') return [];
   const many = tariff.seasons.find((s) => s.periods.length > 1);
   if (many === undefined) return [];
-  const says = `season "${many.name}" has ${many.periods.length} periods: net metering must say netting: by-period.`;
-  return [{ path: ['export', 'netting'], says }];
+  const problem = {
+    code: 'netting-by-period',
+    season: many.name,
+    periods: many.periods.length,
+  } as const;
+  return [{ path: ['export', 'netting'], problem }];
 }

@@ -1,6 +1,7 @@
-import { findFaults, type TariffFault } from './check-tariff';
-import { sayShape } from './say-shape';
+import { findFaults } from './check-tariff';
+import { shapeFaults } from './shape-faults';
 import type { Tariff } from './tariff';
+import type { TariffFault, TariffPath } from './tariff-fault';
 import { TARIFF_KEY, TARIFF_VERSION } from './tariff-key';
 import { tariffSchema } from './tariff-schema';
 
@@ -11,11 +12,11 @@ export type ReadTariff =
 /** From this price on somebody wrote cents, $/kWh. No tariff for a household is near it: our judgement. */
 const SURELY_CENTS = 3;
 
-/** A tariff from data, or every fault in it with its place and a plain sentence. */
+/** A tariff from data, or every fault in it with its place. */
 export function readTariff(data: unknown): ReadTariff {
   const read = tariffSchema.safeParse(data);
   if (!read.success) {
-    return { tariff: null, faults: read.error.issues.flatMap((issue) => sayShape(issue, data)) };
+    return { tariff: null, faults: read.error.issues.flatMap((issue) => shapeFaults(issue, data)) };
   }
   const faults = [...sameHour(read.data), ...inCents(read.data), ...findFaults(read.data)];
   return faults.length > 0 ? { tariff: null, faults } : { tariff: read.data, faults: [] };
@@ -25,21 +26,18 @@ export function readTariff(data: unknown): ReadTariff {
 export function readTariffFile(data: unknown): ReadTariff {
   const first = `${TARIFF_KEY}: ${TARIFF_VERSION}`;
   if (typeof data !== 'object' || data === null || Array.isArray(data)) {
-    return one([], `a tariff file starts with "${first}". Add that line at the top.`);
+    return one([], { code: 'no-tariff-file', firstLine: first });
   }
   const { [TARIFF_KEY]: version, ...rest } = data as Record<string, unknown>;
-  if (version === undefined) return one([], `"${first}" is missing. Add it as the first line.`);
+  if (version === undefined) return one([], { code: 'first-line-missing', firstLine: first });
   if (version !== TARIFF_VERSION) {
-    return one(
-      [TARIFF_KEY],
-      `this file is of form ${String(version)}; this program reads form ${TARIFF_VERSION}.`,
-    );
+    return one([TARIFF_KEY], { code: 'other-form', found: String(version), reads: TARIFF_VERSION });
   }
   return readTariff(rest);
 }
 
-function one(path: TariffFault['path'], says: string): ReadTariff {
-  return { tariff: null, faults: [{ path, says }] };
+function one(path: TariffPath, problem: TariffFault['problem']): ReadTariff {
+  return { tariff: null, faults: [{ path, problem }] };
 }
 
 /** Every list of periods with its place. */
@@ -58,8 +56,13 @@ function sameHour(tariff: Tariff): TariffFault[] {
   return periodsOf(tariff).flatMap(({ season, period, path }) => {
     const same = period.hours?.find(([from, to]) => from === to);
     if (same === undefined) return [];
-    const says = `season "${season.name}": period "${period.name}" starts and ends at ${same[0]}:00. Write [0, 24] for the whole day.`;
-    return [{ path: [...path, 'hours'], says }];
+    const problem = {
+      code: 'period-of-no-hours',
+      season: season.name,
+      period: period.name,
+      hour: same[0],
+    } as const;
+    return [{ path: [...path, 'hours'], problem }];
   });
 }
 
@@ -74,6 +77,6 @@ function inCents(tariff: Tariff): TariffFault[] {
     .filter(({ price }) => Math.abs(price) >= SURELY_CENTS)
     .map(({ price, path }) => ({
       path: [...path, 'price'],
-      says: `a price of ${price} is $${price} for one kWh. Prices stand in dollars: write ${price / 100} for ${price} cents.`,
+      problem: { code: 'price-in-cents', price },
     }));
 }

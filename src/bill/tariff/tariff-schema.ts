@@ -3,7 +3,7 @@ import { TARIFF_KEY, TARIFF_VERSION } from './tariff-key';
 
 const day = z
   .string()
-  .regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/, 'write the day as MM-DD')
+  .regex(/^(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$/)
   .describe('Day of the year, MM-DD, in quotes.');
 const clock = z.number().int().min(0).max(24);
 const days = z

@@ -2,6 +2,7 @@ import type { Home } from '../../../home/home';
 import type { HomeTariff } from '../../../plan/money/tariff-of';
 import { sayOwnTariff } from '../say-own-tariff';
 import { sayPrices } from '../say-prices';
+import { sayTariffProblem } from '../tariff/say-tariff-problem';
 
 /** What was taken for the prices of power, and what was left out. */
 export function sayTariff(home: Home, { tariff, from }: HomeTariff): string {
@@ -13,7 +14,9 @@ export function sayTariff(home: Home, { tariff, from }: HomeTariff): string {
     case 'state-average': {
       const cents = (100 * from.price.value).toFixed(1);
       const wrong =
-        from.problem === null ? '' : `The prices told do not fit together: ${from.problem} `;
+        from.problem === null
+          ? ''
+          : `The prices told do not fit together: ${sayTariffProblem(from.problem)} `;
       return `${wrong}You told us no price, so we count ${cents} cents a kWh at all hours: ${from.price.source.label}. Your own price may lie a quarter away.`;
     }
   }
