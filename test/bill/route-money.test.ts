@@ -3,7 +3,9 @@ import { costPart, oldPrices } from '../../src/bill/lifecycle/cost-part';
 import { uniformPresentValue } from '../../src/bill/lifecycle/factors';
 import { outageLosses } from '../../src/bill/lifecycle/outage-worth';
 import { routeMoney } from '../../src/bill/lifecycle/route-money';
-import { sayCarriesOver, stagedBuying } from '../../src/bill/lifecycle/staged-buying';
+import { carriesOver, stagedBuying } from '../../src/bill/lifecycle/staged-buying';
+import { sayCarriesOver } from '../../src/words/en/money/say-carries-over';
+import { sayPrice } from '../../src/words/en/money/say-old-price';
 
 const generator = [
   costPart({ equipmentClass: 'portable-engine' }),
@@ -85,10 +87,9 @@ test('a quote replaces the range of its line and is said to be old after two yea
   });
   expect(quoted.cost).toEqual({ low: 9000, likely: 9000, high: 9000 });
   expect(oldPrices([quoted], '2024-12-31')).toEqual([]);
-  expect(oldPrices([quoted], '2026-11-25')[0]).toContain('Your quote');
-  expect(oldPrices([costPart({ equipmentClass: 'panel-upgrade' })], '2026-11-25')[0]).toContain(
-    '2021',
-  );
+  expect(sayPrice(oldPrices([quoted], '2026-11-25')[0]!)).toContain('Your quote');
+  const [panel] = oldPrices([costPart({ equipmentClass: 'panel-upgrade' })], '2026-11-25');
+  expect(panel).toMatchObject({ year: 2021, ageYears: 5, quoted: false });
 });
 
 test('parts are bought in stages in the order given', () => {
@@ -97,7 +98,7 @@ test('parts are bought in stages in the order given', () => {
   expect(first!.parts).toEqual([small]);
   expect(second!.parts).toEqual([]);
   expect(later!.parts).toEqual(generator);
-  expect(sayCarriesOver(generator)).toEqual([
+  expect(sayCarriesOver(carriesOver(generator))).toEqual([
     'Moves house with you: portable generator, 2 to 10 kW.',
     'Stays with the house: power inlet and breaker interlock, installed.',
   ]);

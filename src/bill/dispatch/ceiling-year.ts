@@ -9,8 +9,16 @@ import { peakOptimum } from './peak-optimum';
 
 export interface CeilingYear extends DispatchYear {
   /** Null when no schedule beats this one; else why a better one may exist. */
-  readonly notExact: string | null;
+  readonly notExact: NotExact | null;
 }
+
+/** Why a better schedule than the best one found may exist. */
+export type NotExact =
+  | 'price-falls-with-use'
+  | 'first-demand-charge-only'
+  | 'peaks-of-later-months' // what a peak costs in them is left out
+  | 'export-by-its-hour'
+  | 'least-bill';
 
 /**
  * The most a battery could save on a year's bills if every hour were known beforehand: a ceiling, not a promise.
@@ -118,14 +126,13 @@ function slicePart(problem: DispatchProblem, { from, to }: Span): DispatchProble
   };
 }
 
-function whyNot({ input }: YearSetting, { bill }: DispatchYear, exact: boolean): string | null {
+function whyNot({ input }: YearSetting, { bill }: DispatchYear, exact: boolean): NotExact | null {
   const { tariff } = input;
-  if (!exact) return 'the price falls as more is used, so a better schedule may exist';
-  if ((tariff.demand?.length ?? 0) > 1)
-    return 'only the first of several demand charges is limited';
-  if (tariff.demand?.some((d) => d.ratchet)) return 'what a peak costs in later months is left out';
-  if (tariff.export.rule === 'net-metering') return 'export is valued at the price of its hour';
+  if (!exact) return 'price-falls-with-use';
+  if ((tariff.demand?.length ?? 0) > 1) return 'first-demand-charge-only';
+  if (tariff.demand?.some((d) => d.ratchet)) return 'peaks-of-later-months';
+  if (tariff.export.rule === 'net-metering') return 'export-by-its-hour';
   if (bill.months.some((month) => month.lines.some(({ kind }) => kind === 'minimum')))
-    return 'a least bill is reached in some month';
+    return 'least-bill';
   return null;
 }

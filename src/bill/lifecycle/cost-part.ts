@@ -54,12 +54,19 @@ export function costPart(of: {
   };
 }
 
-/** Sentences about prices more than two years older than `asOf` (YYYY-MM-DD). */
-export function oldPrices(parts: readonly CostPart[], asOf: string): string[] {
-  return parts.flatMap((part) => {
-    const age = priceAgeYears({ year: part.priceYear }, asOf);
-    if (age <= 2) return [];
-    const whose = part.quoted ? 'Your quote' : 'The price range';
-    return [`${whose} for "${part.name}" is from ${part.priceYear}, ${age} years old. Ask again.`];
+/** A price that has to be asked for again. */
+export interface OldPrice {
+  readonly name: string;
+  readonly year: number;
+  readonly ageYears: number;
+  /** The household's own quote, not a range of the table. */
+  readonly quoted: boolean;
+}
+
+/** Prices more than two years older than `asOf` (YYYY-MM-DD). */
+export function oldPrices(parts: readonly CostPart[], asOf: string): OldPrice[] {
+  return parts.flatMap(({ name, priceYear: year, quoted }) => {
+    const ageYears = priceAgeYears({ year }, asOf);
+    return ageYears <= 2 ? [] : [{ name, year, ageYears, quoted }];
   });
 }

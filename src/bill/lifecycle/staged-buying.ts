@@ -28,14 +28,13 @@ export function stagedBuying(parts: readonly CostPart[], limits = [100, 1000]): 
   }));
 }
 
-/** What of an earlier stage is still of use, and what moves house, in words. */
-export function sayCarriesOver(parts: readonly CostPart[]): string[] {
+/** What of an earlier stage is still of use: names of what moves house, and of what stays with the house. */
+export interface CarriesOver {
+  readonly moves: readonly string[];
+  readonly stays: readonly string[];
+}
+
+export function carriesOver(parts: readonly CostPart[]): CarriesOver {
   const names = (moves: boolean) => parts.filter((p) => p.movesHouse === moves).map((p) => p.name);
-  const list = (words: string[]) =>
-    words.map((w) => w.charAt(0).toLowerCase() + w.slice(1)).join('; ');
-  const [moves, stays] = [names(true), names(false)];
-  return [
-    ...(moves.length > 0 ? [`Moves house with you: ${list(moves)}.`] : []),
-    ...(stays.length > 0 ? [`Stays with the house: ${list(stays)}.`] : []),
-  ];
+  return { moves: names(true), stays: names(false) };
 }

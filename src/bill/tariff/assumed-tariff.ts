@@ -25,7 +25,7 @@ export function assumedTariff(state: string | null): { tariff: Tariff; price: Fi
     name: `average price of a kWh in ${row.name}`,
     source: {
       kind: 'assumed',
-      label: `the ${year} average of ${row.name}, because you were not sure${sayLater(row)}`,
+      label: `the ${year} average of ${row.name}, because you were not sure${laterLabel(row)}`,
       cite: row.standing === 'memory' ? 'from memory, not re-read' : citeTable(priceByState),
     },
   });
@@ -39,8 +39,10 @@ export function assumedTariff(state: string | null): { tariff: Tariff; price: Fi
 }
 
 /** The price has moved since: by how much, where a later month is known, and that it is not, where none is. */
-function sayLater({ centsPerKwhApril2025: later }: StatePriceRow): string {
-  return later === null
-    ? '; no later price of it is in our table, and prices have mostly risen since'
-    : `; in April 2025 it was ${later.toFixed(1)} cents`;
-}
+const laterLabel = ({ centsPerKwhApril2025: later }: StatePriceRow) =>
+  later === null ? laterLabels.notKnown : laterLabels.known(later);
+
+const laterLabels = {
+  notKnown: '; no later price of it is in our table, and prices have mostly risen since',
+  known: (cents: number) => `; in April 2025 it was ${cents.toFixed(1)} cents`,
+};

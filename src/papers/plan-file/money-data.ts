@@ -47,7 +47,7 @@ export function moneyData(
       dollars: round(stage.dollars),
       parts: stage.parts.map((part) => part.name),
     })),
-    carriesOver: [...money.carriesOver],
+    carriesOver: words.carriesOver(money.carriesOver),
     oldPrices: money.oldPrices.map(words.oldPrice),
     incentives: said(money.incentiveNotes, words.incentive),
   };

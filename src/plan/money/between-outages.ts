@@ -1,5 +1,5 @@
 import type { Battery } from '../../bill/dispatch/battery';
-import { ceilingYear } from '../../bill/dispatch/ceiling-year';
+import { ceilingYear, type NotExact } from '../../bill/dispatch/ceiling-year';
 import {
   type DispatchYearInput,
   dispatchYear,
@@ -49,8 +49,6 @@ export type CeilingNote =
         | 'demand-charge'; // takes long to work out
     }
   | { readonly code: 'not-exact'; readonly why: NotExact };
-
-type NotExact = NonNullable<ReturnType<typeof ceilingYear>['notExact']>;
 
 /** The battery of a route as the bill sees it. */
 export function billBattery(route: Route): Battery {

@@ -2,7 +2,7 @@ import type { Advice } from '../../advice/advice';
 import { WEAR_PER_KWH } from '../../bill/lifecycle/battery-wear';
 import { oldPrices } from '../../bill/lifecycle/cost-part';
 import { routeMoney } from '../../bill/lifecycle/route-money';
-import { sayCarriesOver, stagedBuying } from '../../bill/lifecycle/staged-buying';
+import { carriesOver, stagedBuying } from '../../bill/lifecycle/staged-buying';
 import type { Tariff } from '../../bill/tariff/tariff';
 import type { Home } from '../../home/home';
 import { ownSolarKw } from '../../home/solar/own-solar';
@@ -76,7 +76,7 @@ export function moneyOf(input: MoneyInput): PlanMoney {
         ? []
         : reserveTable({ home, drawn, route: main }, mainBetween),
     stages,
-    carriesOver: sayCarriesOver(stages.flatMap((stage) => stage.parts)),
+    carriesOver: carriesOver(stages.flatMap((stage) => stage.parts)),
     oldPrices: oldPricesOf(routes, home.asOf),
     incentiveNotes: [toldIncentive(home), ...endedBy(home.asOf)],
   };

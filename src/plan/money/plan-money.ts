@@ -1,9 +1,9 @@
 import type { ChoiceId } from '#compiled/question-ids.js';
 import type { WorkedLife } from '../../bill/lifecycle/battery-wear';
-import type { CostPart, oldPrices } from '../../bill/lifecycle/cost-part';
+import type { CostPart, OldPrice } from '../../bill/lifecycle/cost-part';
 import type { LossAYear } from '../../bill/lifecycle/outage-worth';
 import type { RouteMoney } from '../../bill/lifecycle/route-money';
-import type { Stage } from '../../bill/lifecycle/staged-buying';
+import type { CarriesOver, Stage } from '../../bill/lifecycle/staged-buying';
 import type { BillMatch } from '../../bill/tariff/match-bill';
 import type { RouteKind } from '../../kinds/route-kind';
 import type { EndedIncentive } from '../../tables/incentives';
@@ -55,14 +55,14 @@ export interface PlanMoney {
   readonly reserveOf: RouteKind | null;
   readonly reserve: readonly ReserveRow[];
   readonly stages: readonly Stage[];
-  readonly carriesOver: readonly string[];
+  readonly carriesOver: CarriesOver;
   readonly oldPrices: readonly OldPriceIn[];
   readonly incentiveNotes: readonly IncentiveNote[];
 }
 
 /** A price more than two years old, and the titles of the routes it is part of. */
 export interface OldPriceIn {
-  readonly price: ReturnType<typeof oldPrices>[number];
+  readonly price: OldPrice;
   readonly titles: readonly string[];
 }
 

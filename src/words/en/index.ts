@@ -18,6 +18,7 @@ import { sayLeaving } from './leaving/say-leaving';
 import { inSentence, listOf } from './list-of';
 import { sayBill } from './money/say-bill';
 import { sayBillFit } from './money/say-bill-fit';
+import { sayCarriesOver } from './money/say-carries-over';
 import { sayCeilingNote } from './money/say-ceiling-note';
 import { sayIncentive } from './money/say-incentive';
 import { sayOldPrice } from './money/say-old-price';
@@ -82,6 +83,7 @@ export const english = {
   ceilingNote: sayCeilingNote,
   incentive: sayIncentive,
   oldPrice: sayOldPrice,
+  carriesOver: sayCarriesOver,
   billCheck: sayBillCheck,
   calibration: sayCalibration,
   fuel: sayFuel,

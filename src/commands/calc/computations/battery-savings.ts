@@ -1,6 +1,7 @@
 import { dispatchOfYear } from '../../../bill/calculations';
 import { demoTariffs } from '../../../bill/tariff/demo-tariffs';
 import { citeTable } from '../../../tables/table';
+import { sayNotExact } from '../../../words/en/money/say-ceiling-note';
 import { batteryForBills, batteryIn, sayHiddenPeak } from '../battery-for-bills';
 import type { Calculation, Outcome } from '../calculation';
 import type { Values } from '../values';
@@ -36,7 +37,9 @@ function savingsOf(values: Values): Outcome {
         : []),
     ],
     notes: [
-      ...(ceiling.notExact === null ? [] : [`The ceiling is not exact: ${ceiling.notExact}`]),
+      ...(ceiling.notExact === null
+        ? []
+        : [`The ceiling is not exact: ${sayNotExact[ceiling.notExact]}`]),
       ...sayHiddenPeak(battery.tariff),
       'A first look: an ordinary home without solar, the same losses in and out.',
     ],

@@ -76,5 +76,8 @@ function sayStages({ stages, carriesOver }: PlanMoney, words: Words): string[] {
   if (lines.length === 0) return [];
   // Getting ready is one row of the table; a hundred dollars buys the first things of it.
   const first = stages[0]!.parts.length === 0 ? [say.firstThings] : [];
-  return [say.stages, bullets([...first, ...lines, say.staysOfUse, ...carriesOver])];
+  return [
+    say.stages,
+    bullets([...first, ...lines, say.staysOfUse, ...words.carriesOver(carriesOver)]),
+  ];
 }
