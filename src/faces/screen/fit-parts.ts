@@ -1,4 +1,4 @@
-import { EMPTY, type Line } from './line';
+import { EMPTY, type Line, wholeWords } from './line';
 
 /** A stretch of the screen. `height` is what it would like; it may be given less. */
 export interface FramePart {
@@ -38,6 +38,7 @@ export function cutLines(lines: readonly Line[], height: number, mark: string): 
   const kept = lines.slice(0, height);
   const last = kept[height - 1] ?? EMPTY;
   const end = last.at(-1) ?? { text: '' };
-  const text = `${end.text.slice(0, Math.max(0, end.text.length - mark.length))}${mark}`;
+  const room = end.text.slice(0, Math.max(0, end.text.length - mark.length));
+  const text = wholeWords(end.text, room) + mark;
   return [...kept.slice(0, -1), [...last.slice(0, -1), { ...end, text }]];
 }

@@ -1,3 +1,4 @@
+import type { View } from '../../interview/state';
 import { WAITING } from '../enough-words';
 import { paneBelow, paneBeside } from './draft-pane';
 import { type Frame, type FrameParts, frameHeight, textWidth } from './frame';
@@ -25,6 +26,10 @@ const PANE_WIDTH = 38;
 const WIDE_FROM = 150;
 const WIDE_PANE_WIDTH = 60;
 
+/** Views with the plan so far in a few lines below them; in a wide window it stays beside these too, so that nothing jumps. */
+const BELOW: readonly View[] = ['ask', 'check'];
+const BESIDE: readonly View[] = [...BELOW, 'help', 'label', 'unusual', 'wait', 'walk', 'read-back'];
+
 /** The screen for a state, as data. Pure. */
 export function frameOf(parts: FrameParts): Frame {
   const { context, hiding } = parts;
@@ -38,10 +43,11 @@ function openFrame(parts: FrameParts): Frame {
   const { state, draft, changed = null, size, glyphs, hiding } = parts;
   const hide = hideOf(hiding);
   const { columns } = size;
-  const hasPane = state.view === 'ask' || state.view === 'check';
-  if (!hasPane || columns < BESIDE_FROM) {
+  if (columns < BESIDE_FROM || !BESIDE.includes(state.view)) {
     const width = textWidth(columns);
-    const pane = hasPane ? paneBelow({ draft, changed, hide }, width, glyphs) : [];
+    const pane = BELOW.includes(state.view)
+      ? paneBelow({ draft, changed, hide }, width, glyphs)
+      : [];
     return viewFrame(parts, width, pane);
   }
   const paneWidth = columns >= WIDE_FROM ? WIDE_PANE_WIDTH : PANE_WIDTH;

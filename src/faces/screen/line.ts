@@ -57,10 +57,17 @@ export function wrapParagraphs(text: string, width: number): string[] {
     .flatMap((paragraph, i) => [...(i > 0 ? [''] : []), ...wrapText(paragraph, width)]);
 }
 
-/** A text cut to `width` columns, its end marked. */
+/** A text cut to `width` columns, its end marked; after a whole word where that costs less than half of it. */
 export function shorten(text: string, width: number, mark: string): string {
   if (widthOf(text) <= width) return text;
-  return `${takeWidth(text, width - widthOf(mark)).trimEnd()}${mark}`;
+  return wholeWords(text, takeWidth(text, width - widthOf(mark))) + mark;
+}
+
+/** The beginning of a text without the word it was cut in, unless that is most of it. */
+export function wholeWords(text: string, beginning: string): string {
+  const inWord = /\S$/.test(beginning) && /\S/.test(text[beginning.length] ?? ' ');
+  const last = beginning.lastIndexOf(' ');
+  return (inWord && last >= beginning.length / 2 ? beginning.slice(0, last) : beginning).trimEnd();
 }
 
 /** As many letters from the left as fit in `width` columns. */

@@ -27,13 +27,16 @@ export interface RowParts {
   readonly width: number;
   /** What is chosen or typed is not to be seen. */
   readonly hidden?: boolean;
+  /** No blank line before "I'm not sure" and the like. */
+  readonly tight?: boolean;
 }
 
 const MARK = '> ';
 const NO_MARK = '  ';
 
 /** Lay out the rows of a question, the highlighted one marked. */
-export function rowLines({ rows, state, question, width, hidden = false }: RowParts): Block {
+export function rowLines(parts: RowParts): Block {
+  const { rows, state, question, width, hidden = false, tight = false } = parts;
   const lines: Line[] = [];
   const starts: number[] = [];
   let from = 0;
@@ -44,7 +47,7 @@ export function rowLines({ rows, state, question, width, hidden = false }: RowPa
     const here = i === state.row;
     if (row.kind === 'act' && i > 0 && rows[i - 1]!.kind !== 'act') {
       own = lines.length;
-      lines.push([]);
+      if (!tight) lines.push([]);
     }
     const start = lines.length;
     starts.push(start);

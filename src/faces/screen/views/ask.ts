@@ -24,9 +24,14 @@ export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]
   const ask = styled(wrapText(hide(question.ask), width), { bold: true, common });
   const hint = styled(wrapText(hide(question.hint), width), { common });
   const why = whyNowWords(state).flatMap((says) => styled(wrapText(says, width), { dim: true }));
-  const block = rowLines({ rows: rowsOf(context, state), state, question, width, hidden });
+  const rowsHere = { rows: rowsOf(context, state), state, question, width, hidden };
   const message = messageLines(state, width);
   const foot = footLines(parts, question, width);
+  const loose = rowLines(rowsHere);
+  const around = [topic, ask, hint, why, message, pane.slice(0, 2), foot, loose.lines];
+  // The blank line among the rows goes before anything that can be read.
+  const tight = around.reduce((sum, one) => sum + one.length, 0) > frameHeight(size.rows);
+  const block = tight ? rowLines({ ...rowsHere, tight }) : loose;
 
   const gap = 1;
   const heights = fitParts(
@@ -81,27 +86,30 @@ function topicWords(context: Context, state: State, width: number): string {
   return left === '' || widthOf(both) > width ? place : both;
 }
 
-/** What is given up first when the window is short. The question goes last. */
+/** What is given up first when the window is short: blank lines, the sums, why now. The question goes last. */
 function cutOrder(own: number): CutRule[] {
   return [
     ['pane', 2],
     ['gap-message', 0],
     ['gap-topic', 0],
     ['gap-pane', 0],
-    ['rows', Math.max(6, own + 2)],
     ['gap-foot', 0],
     ['gap-rows', 0],
+    ['rows', Math.max(6, own + 1)],
     ['pane', 0],
     ['why', 0],
     ['rows', 6],
-    ['hint', 0],
     ['topic', 0],
     ['rows', 4],
-    ['message', 3],
     ['foot', 2],
-    ['rows', 2],
-    ['message', 1],
+    ['hint', 1],
+    ['message', 3],
+    ['rows', 3],
     ['foot', 1],
+    ['rows', 2],
+    ['message', 2],
+    ['hint', 0],
+    ['message', 1],
     ['rows', 1],
     ['ask', 1],
   ];

@@ -52,9 +52,9 @@ export function checkFrame(parts: FrameParts, width: number, pane: readonly Line
 }
 
 const CUT_ORDER: readonly CutRule[] = [
-  ['rows', 10],
   ['pane', 2],
   ['gap-pane', 0],
+  ['rows', 12],
   ['pane', 0],
   ['gap-foot', 0],
   ['gap-rows', 0],

@@ -5,7 +5,7 @@ import type { Frame, FrameParts } from '../frame';
 import { type Line, styled, wrapParagraphs } from '../line';
 import { readingFrame } from './reading';
 
-/** Why we ask, how to find out, and what "not sure" does. */
+/** The hint, which a small window may have no room for, why we ask, how to find out, and what "not sure" does. */
 export function helpFrame(parts: FrameParts, width: number): Frame {
   const question = questionAt(parts.context, parts.state.at);
   return readingFrame(parts, width, {
@@ -16,6 +16,7 @@ export function helpFrame(parts: FrameParts, width: number): Frame {
 
 function helpText(question: Question, width: number): Line[] {
   const sections: [string, string][] = [
+    ['Hint', `${question.hint}.`],
     ['Why we ask', question.why],
     ['How to find out', question.find],
     ["If you're not sure", unsureWords(question)],

@@ -62,9 +62,10 @@ const CUT_ORDER: readonly CutRule[] = [
   ['head', 2],
   ['rows', 2],
   ['message', 1],
+  ['rows', 1],
+  ['text', 3],
   // What to do now is read before anything else: it gives way last but one.
   ['head', 1],
-  ['rows', 1],
   ['text', 2],
   ['message', 0],
   ['text', 1],
