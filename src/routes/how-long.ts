@@ -17,7 +17,7 @@ export type HoursOf =
 
 /** How long a route lasts, as a code; `words` says it beside the hours. */
 export type HowLong =
-  | { readonly code: 'cannot' | 'no-power' | 'while-fuel' | 'while-street-gas' }
+  | { readonly code: 'cannot' | 'no-power' | 'needs-no-power' | 'while-fuel' | 'while-street-gas' }
   | { readonly code: 'against-goal'; readonly of: HoursOf; readonly goalHours: number }
   /** A battery in the house, sized by nine outages or nine years in ten. */
   | {

@@ -11,6 +11,7 @@ import { type Line, lineOf } from './line';
 import { asUsual, thriftily } from './living';
 import { MOST_LINES, shortlist } from './shortlist';
 import { livedSources, type SizeKind, usualSources } from './source';
+import { thriftAlone } from './thrift-alone';
 import { Scale, type Weighed } from './unbeaten';
 import { NO_VALUE, weighingOf } from './value';
 
@@ -68,7 +69,8 @@ export function rank(
   ]
     .filter(({ leastUsd }) => !payableOnly || leastUsd <= most)
     .sort((a, b) => a.leastUsd - b.leastUsd);
-  const candidates: Candidate[] = [];
+  const alone = thrifty === null || sizeKind === null ? null : thriftAlone(thrifty);
+  const candidates: Candidate[] = alone === null ? [] : [alone];
   let all: Weighed[] = [];
   for (const [i, source] of sources.entries()) {
     candidates.push(...source.candidates().filter(({ usd }) => !payableOnly || usd <= most));

@@ -57,13 +57,14 @@ export function boundOf({ counted, living }: Candidate, { must, devices }: Weigh
     odds: all ? 100 : 0,
     full: doesWholeJob(living.home, counted),
     long: all,
-    share: percent(carriedOf(counted.carries, must).length / Math.max(1, must.length)),
+    share: must.length === 0 ? 100 : percent(carriedOf(counted.carries, must).length / must.length),
   };
 }
 
 export function worthOf(candidate: Candidate, by: Weighing, odds: SizeOdds): Value {
   const { counted, living } = candidate;
   const bound = boundOf(candidate, by);
+  if (by.must.length === 0) return bound;
   const carried = carriedOf(counted.carries, loadsOf(fedHome(counted.kind, living.home), ['must']));
   const feeding = { route: counted, careful: by.careful };
   const meanShare = odds.meanShare({ ...feeding, loads: carried });

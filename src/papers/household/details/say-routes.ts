@@ -84,7 +84,8 @@ function otherLine(plan: Plan, route: Route, words: Words): string {
 
 export function carried(home: Home, route: Route, words: Words): string {
   const say = words.household.routes;
-  return route.carries.length === 0 ? say.carriesNone : say.carried(mustCarried(home, route));
+  const count = mustCarried(home, route);
+  return count.carried === 0 ? say.carriesNone : say.carried(count);
 }
 
 /** Where cans are still to be filled: today, and then. */

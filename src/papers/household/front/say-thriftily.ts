@@ -42,6 +42,13 @@ export function thriftItHangsOn(plan: Plan, words: Words): string | null {
 
 /** Where living thriftily is what reaches the goal: a line that says so, and what it means by the hour. */
 export function sayThriftily(plan: Plan, words: Words): string[] {
+  const { route } = plan.advice;
+  if (route.way === 'thrifty' && route.carries.length === 0) {
+    const taken = plan.waysOfLiving.measures.filter(
+      (one) => one.use === 'thrifty' && one.saves.of === 'must',
+    );
+    return [words.household.ways.thriftAlone(meansOf(plan, taken))];
+  }
   const found = ownInWays(plan);
   if (found === null || !byThrift(found.own)) return [];
   const means = meansOf(plan, found.taken);

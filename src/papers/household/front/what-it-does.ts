@@ -66,8 +66,8 @@ export function lasting(plan: Plan, words: Words, more = ''): string {
 export function notCarried({ advice, home, lifeFirst }: Plan, words: Words): string {
   const { route, wholeJob, waysOn } = advice;
   const say = words.household.frontPage;
-  if (route.carries.length === 0) return say.carriesNothing;
   const missed = mustMissed(home, route).map((load) => load.name);
+  if (route.carries.length === 0) return missed.length > 0 ? say.carriesNothing : say.needsNoPower;
   const reach = outletsOnly(traitsOf[route.kind]) ? say.outletsOnly : '';
   if (missed.length === 0) return say.carriesAll(reach);
   // The ways on name it too; and a bridge until somebody leaves is not the whole job.

@@ -42,8 +42,7 @@ export const dollarsBuy = {
   inShort(line: Line): string {
     const { hours } = line;
     if (line.route === null) return whatItDoes(line, 0);
-    const long =
-      hours === null ? 'while the gas flows' : `about ${hoursOf(hours.likely)} on a hard day`;
+    const long = hours === null ? endless(line) : `about ${hoursOf(hours.likely)} on a hard day`;
     return `${whatItCarries(line)}, ${long}.`;
   },
   madeOf: 'What each is made of:',
@@ -82,11 +81,16 @@ function sizeOf({ route, storedGal }: Line): string {
 }
 
 /** The odds where all is carried through some outages; the hours of a hard day where it is not. */
-function howFar({ value, hours, carried }: Line, goalHours: number): string {
+function howFar(line: Line, goalHours: number): string {
+  const { value, hours, carried } = line;
   const long =
     hours === null
-      ? 'while the gas flows'
+      ? endless(line)
       : `about ${hoursOf(hours.likely)} on a hard day (careful count ${hoursOf(hours.careful)})`;
   if (carried.carried < carried.of && value.odds === 0) return long;
   return `through ${sayShare(value.odds / 100)} of 100 outages of ${hoursOf(goalHours)}; ${long}`;
 }
+
+/** Without an end in sight. */
+const endless = ({ route }: Line): string =>
+  route?.carries.length === 0 ? 'with no power at all' : 'while the gas flows';

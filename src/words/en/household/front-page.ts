@@ -79,6 +79,7 @@ export const frontPage = {
     return `How long: ${likely}, careful count ${bad}${states}. ${asked}${of.more}`;
   },
 
+  needsNoPower: 'What it carries: nothing, and nothing that must keep running needs it.',
   carriesNothing: 'What it carries: nothing; it gives no power.',
   carriesAll: (reach: string) => `What it carries: all that must keep running.${reach}`,
   doesNotCarry: (missed: readonly string[], reach: string, other: string) =>

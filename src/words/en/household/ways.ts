@@ -99,6 +99,8 @@ export const ways = {
     const goal = formatQuantity(goalHours, 'h');
     return `It reaches your goal if you live thriftily: ${odds(thrifty)} of 100 outages of ${goal}; as usual ${odds(usual)}. Thriftily means${price}: ${ways.means(means)}.`;
   },
+  /** Where nothing that must run needs power thriftily. */
+  thriftAlone: (means: Means) => `Living thriftily means: ${ways.means(means)}.`,
   /** Else a short one behind how long it lasts, with a space before it. */
   bothWays: ({ usual, thrifty }: RouteInWays) =>
     odds(usual) === odds(thrifty)

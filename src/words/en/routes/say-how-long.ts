@@ -3,9 +3,12 @@ import type { HoursOf, HowLong } from '../../../routes/how-long';
 import type { Lasting } from '../../../routes/route';
 import { hoursRange } from './hours-range';
 
-const plain: Readonly<Record<'cannot' | 'no-power' | 'while-fuel' | 'while-street-gas', string>> = {
+type Plain = 'cannot' | 'no-power' | 'needs-no-power' | 'while-fuel' | 'while-street-gas';
+
+const plain: Readonly<Record<Plain, string>> = {
   cannot: 'It cannot be used here.',
   'no-power': 'It gives no power: what needs power stops when the outage begins.',
+  'needs-no-power': 'As long as it takes: lived thriftily, what must keep running needs no power.',
   'while-fuel': 'It goes on while fuel can be had.',
   'while-street-gas':
     'It runs as long as the gas in the street does; that can fail in an earthquake or deep cold.',
