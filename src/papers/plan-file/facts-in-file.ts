@@ -1,7 +1,13 @@
 import { z } from 'zod';
 import { isSource } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
-import type { Lasts, LoadFact, OddsFact, PlanFacts } from '../../plan/changes/plan-facts';
+import type {
+  DevicesFact,
+  Lasts,
+  LoadFact,
+  OddsFact,
+  PlanFacts,
+} from '../../plan/changes/plan-facts';
 import { kind, season } from './shared-schema';
 
 const figure = z.object({ value: z.number(), low: z.number(), high: z.number() });
@@ -56,6 +62,13 @@ const compared = z.object({
       ),
     })
     .optional(),
+  lifeSupport: z.string().optional(),
+  healthFirst: z
+    .object({
+      covered: z.object({ likelyHours: z.number(), carefulHours: z.number() }).nullable(),
+    })
+    .nullable()
+    .optional(),
   cautions: z.array(
     z.object({
       id: z.string(),
@@ -97,6 +110,8 @@ function factsOf(plan: Compared, advised: RouteInFile): PlanFacts {
     lasts: source ? lastsOf(plan, advised) : { code: 'no-power' },
     reachesGoal: advisedLine(plan)?.reachesGoal ?? advised.reachesGoal,
     odds: oddsOf(plan, advised),
+    devices: devicesOf(plan),
+    onlyBridge: plan.lifeSupport !== undefined && plan.lifeSupport !== 'no',
     refill: null,
     leavesOut: leftOut(plan, advised),
     cautions: plan.cautions,
@@ -127,6 +142,11 @@ function lastsOf(plan: Compared, advised: RouteInFile): Lasts {
   const { likely, careful } = line.lastsHours;
   const then = { low: careful, likely, high: likely };
   return { code: 'hours', today, stored: { gallons: line.storedGal, hours: then } };
+}
+
+function devicesOf({ healthFirst }: Compared): DevicesFact | 'none-carried' | null {
+  if (healthFirst === null || healthFirst === undefined) return null;
+  return healthFirst.covered ?? 'none-carried';
 }
 
 function oddsOf(plan: Compared, advised: RouteInFile): OddsFact | null {

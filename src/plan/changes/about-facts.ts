@@ -2,10 +2,17 @@ import type { Lasts, PlanFacts, Span } from './plan-facts';
 
 /** Facts from few drawn years, rounded down so that they do not look more exact than they are. */
 export function aboutFacts(facts: PlanFacts): PlanFacts {
-  const { lasts, odds, refill } = facts;
+  const { lasts, odds, refill, devices } = facts;
   return {
     ...facts,
     lasts: aboutLasts(lasts),
+    devices:
+      devices === null || devices === 'none-carried'
+        ? devices
+        : {
+            likelyHours: aboutHours(devices.likelyHours),
+            carefulHours: aboutHours(devices.carefulHours),
+          },
     odds: odds && { today: twentieths(odds.today), stored: odds.stored && twentieths(odds.stored) },
     refill: refill && { ...refill, share: twentieths(refill.share) },
   };

@@ -1,7 +1,15 @@
 import type { CautionFact, LoadFact, PlanFacts } from './plan-facts';
 
 /** What of a plan is laid side by side, in the order in which it is read. */
-export const ASPECTS = ['route', 'price', 'hours', 'odds', 'refill', 'leaves-out'] as const;
+export const ASPECTS = [
+  'route',
+  'price',
+  'hours',
+  'devices',
+  'odds',
+  'refill',
+  'leaves-out',
+] as const;
 export type Aspect = (typeof ASPECTS)[number];
 
 /** What differs between two plans of one home, in codes and figures. */
@@ -43,19 +51,30 @@ export function changesBetween(before: PlanFacts, after: PlanFacts): PlanChanges
 
 function has(facts: PlanFacts, code: Aspect): boolean {
   if (code === 'odds') return facts.odds !== null;
+  if (code === 'devices') return facts.devices !== null;
   return code !== 'refill' || facts.refill !== null;
 }
 
 /** What of an aspect is printed, rounded no finer than it is printed. */
 function shown(facts: PlanFacts, code: Aspect): unknown {
-  const { route, size, usd, lasts, odds, refill } = facts;
+  const { route, size, usd, lasts, odds, refill, devices } = facts;
   switch (code) {
     case 'route':
-      return [facts.undecided, route.kind, route.title, Object.values(size).map(fourDigits)];
+      return [
+        facts.undecided,
+        facts.onlyBridge,
+        route.kind,
+        route.title,
+        Object.values(size).map(fourDigits),
+      ];
     case 'price':
       return [usd.low, usd.likely, usd.high].map(Math.round);
     case 'hours':
       return [facts.goalHours, facts.reachesGoal, lasts.code, hoursShown(facts)];
+    case 'devices':
+      return typeof devices === 'object' && devices !== null
+        ? [devices.likelyHours, devices.carefulHours].map(Math.round)
+        : devices;
     case 'odds':
       return odds && [facts.goalHours, facts.season, percent(odds.today), percent(odds.stored)];
     case 'refill':

@@ -7,7 +7,16 @@ import { onceStored } from '../../routes/once-stored';
 import type { Route } from '../../routes/route';
 import type { Finding } from '../../rules/rule';
 import type { Plan } from '../plan';
-import type { Lasts, LoadFact, OddsFact, PlanFacts, RefillFact, Span } from './plan-facts';
+import type { HealthFirst } from '../ride-through/health-first';
+import type {
+  DevicesFact,
+  Lasts,
+  LoadFact,
+  OddsFact,
+  PlanFacts,
+  RefillFact,
+  Span,
+} from './plan-facts';
 
 /** What is known of a plan, whole or quick, once its route stands. */
 export interface Found {
@@ -18,6 +27,7 @@ export interface Found {
   readonly undecided: boolean;
   readonly odds: OddsFact | null;
   readonly refill: RefillFact | null;
+  readonly health: HealthFirst | null;
   readonly cautions: readonly Finding[];
   /** Beside the size advised. */
   readonly step?: -1 | 0 | 1;
@@ -38,13 +48,14 @@ export function factsOfPlan(plan: Plan): PlanFacts {
     odds:
       goal === undefined ? null : { today: goal.season, stored: ride!.onceStored?.share ?? null },
     refill: null,
+    health: plan.healthFirst,
     cautions: plan.cautions,
   });
 }
 
 /** The facts of a route that is advised. */
 export function factsOf(found: Found): PlanFacts {
-  const { home, route, season, drawnYears, undecided, odds, refill, cautions } = found;
+  const { home, route, season, drawnYears, undecided, odds, refill, health, cautions } = found;
   const stored = onceStored(home, route);
   return {
     drawnYears,
@@ -62,10 +73,19 @@ export function factsOf(found: Found): PlanFacts {
     lasts: lastsOf(home, route),
     reachesGoal: (stored?.route ?? route).lasting.reachesGoal,
     odds,
+    devices: devicesOf(health),
+    onlyBridge: home.lifeSupport !== 'no',
     refill,
     leavesOut: leftOut(home, route),
     cautions: cautions.map(({ id, severity, careful }) => ({ id, severity, careful })),
   };
+}
+
+function devicesOf(health: HealthFirst | null): DevicesFact | 'none-carried' | null {
+  if (health === null) return null;
+  if (health.covered === null) return 'none-carried';
+  const { likelyHours, carefulHours } = health.covered;
+  return { likelyHours, carefulHours };
 }
 
 function lastsOf(home: Home, route: Route): Lasts {

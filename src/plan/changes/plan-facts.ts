@@ -48,6 +48,12 @@ export interface RefillFact {
   readonly share: number;
 }
 
+/** How long the health devices alone are covered, all else off, h; counted up to two weeks. */
+export interface DevicesFact {
+  readonly likelyHours: number;
+  readonly carefulHours: number;
+}
+
 /** What two plans are laid side by side by: codes, figures, and names the plan gives. */
 export interface PlanFacts {
   /** Drawn years of weather behind hours and odds. */
@@ -73,6 +79,10 @@ export interface PlanFacts {
   readonly lasts: Lasts;
   readonly reachesGoal: boolean;
   readonly odds: OddsFact | null;
+  /** Null where no device was named; 'none-carried' where the route carries none of them. */
+  readonly devices: DevicesFact | 'none-carried' | null;
+  /** Life hangs on a device, or nobody told: a source is a bridge and nothing more. */
+  readonly onlyBridge: boolean;
   readonly refill: RefillFact | null;
   /** Of what must keep running. */
   readonly leavesOut: readonly LoadFact[];

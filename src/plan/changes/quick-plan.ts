@@ -19,6 +19,7 @@ import type { Route } from '../../routes/route';
 import type { SizedKind } from '../../routes/sized';
 import { cautionsFor } from '../cautions/cautions-for';
 import { comfortLost } from '../ladder/comfort-lost';
+import { healthFirst } from '../ride-through/health-first';
 import { refilledShare } from '../ride-through/variants';
 import { undecidedOf } from '../sureness/floor-of-answers';
 import { aboutFacts } from './about-facts';
@@ -72,6 +73,7 @@ export function quickPlans(
           route: of,
           odds: oddsOf(home, drawn, of, season),
           refill: refillOf(home, drawn, of, season),
+          health: healthFirst(home, drawn, of, season),
         }),
       );
     if (size === 0) return facts(route);
@@ -115,5 +117,6 @@ function stepFacts(
     lasts: { code: 'not-counted' },
     odds: { today: odds ?? 0, stored: oddsOnceStored },
     refill: null,
+    devices: null,
   });
 }

@@ -12,6 +12,8 @@ export const madeUp = (changed: Partial<PlanFacts> = {}): PlanFacts => ({
   lasts: { code: 'hours', today: { low: 14, likely: 20, high: 26 }, stored: null },
   reachesGoal: false,
   odds: { today: 0.42, stored: null },
+  devices: null,
+  onlyBridge: false,
   refill: null,
   leavesOut: [],
   cautions: [

@@ -60,6 +60,17 @@ test('a caution that can kill is said whole, another by its first sentence, and 
   expect(go).toEqual([]);
 });
 
+test('where life may hang on a device a source is a bridge, and the devices have hours of their own', () => {
+  const devices = { likelyHours: 30.4, carefulHours: 0.4 };
+  expect(row({ onlyBridge: true, devices }, 'What to get').after).toBe(
+    'Only as a bridge: plug-in power pack: 1.8 kWh to use.',
+  );
+  expect(row({ devices }, 'Health devices').after).toBe(
+    'Alone, all else off: 30 h, careful count no hour.',
+  );
+  expect(row({ devices: 'none-carried' }, 'Health devices').after).toBe('None of them is carried.');
+});
+
 test('where nothing changes it says so', () => {
   expect(sayChanges(changesBetween(madeUp(), madeUp())).nothing).toBe(
     'Nothing of the plan changes.',

@@ -11,6 +11,7 @@ export const ASPECT_NAMES: Readonly<Record<Aspect, string>> = {
   route: 'What to get',
   price: 'Price',
   hours: 'How long',
+  devices: 'Health devices',
   odds: 'Odds',
   refill: 'With a refill',
   'leaves-out': 'Left out',
@@ -25,6 +26,8 @@ export function sayAspect(facts: PlanFacts, code: Aspect): string {
       return sayPrice(facts.usd);
     case 'hours':
       return sayHours(facts);
+    case 'devices':
+      return sayDevices(facts);
     case 'odds':
       return sayOdds(facts);
     case 'refill':
@@ -39,7 +42,7 @@ const isRough = ({ drawnYears }: PlanFacts) => drawnYears < 100;
 const about = (facts: PlanFacts) => (isRough(facts) ? 'about ' : '');
 const span = (hours: number) => formatQuantity(Math.round(hours), 'h');
 
-function sayRoute({ undecided, route, size }: PlanFacts): string {
+function sayRoute({ undecided, route, size, onlyBridge }: PlanFacts): string {
   if (undecided) return 'Nothing is advised yet: too little is told.';
   if (!route.isSource) return 'Nothing to buy. Get ready with what you have.';
   const kwh = size.usableKwh === null ? [] : [`${formatQuantity(size.usableKwh, 'kWh')} to use`];
@@ -47,7 +50,8 @@ function sayRoute({ undecided, route, size }: PlanFacts): string {
   const solar = size.solarKw === null ? [] : [`${formatQuantity(size.solarKw, 'kW')} of panels`];
   const step = { [-1]: ['one size smaller'], 0: [], 1: ['one size larger'] }[size.step];
   const made = listOf([...step, ...kwh, ...watts, ...solar]);
-  return made === '' ? `${route.title}.` : `${route.title}: ${made}.`;
+  const title = onlyBridge ? `Only as a bridge: ${inSentence(route.title)}` : route.title;
+  return made === '' ? `${title}.` : `${title}: ${made}.`;
 }
 
 function sayPrice({ low, likely, high }: Span): string {
@@ -85,6 +89,20 @@ function bothCounts(facts: PlanFacts, { low, likely }: Span): string {
   const [careful, middle] = [low, likely].map((hours) => (hours < 1 ? 'no hour' : span(hours)));
   const lead = likely < 1 ? '' : about(facts);
   return careful === middle ? `${lead}${middle}` : `${lead}${middle}, careful count ${careful}`;
+}
+
+/** The longest outage counted, h. */
+const LONGEST = 336;
+
+function sayDevices(facts: PlanFacts): string {
+  const { devices } = facts;
+  if (devices === null) return 'Not counted.';
+  if (devices === 'none-carried') return 'None of them is carried.';
+  const [likely, careful] = [devices.likelyHours, devices.carefulHours].map((hours) =>
+    hours >= LONGEST ? 'two weeks or more' : hours < 1 ? 'no hour' : span(hours),
+  );
+  const lead = devices.likelyHours >= LONGEST ? '' : about(facts);
+  return `Alone, all else off: ${lead}${likely}, careful count ${careful}.`;
 }
 
 function sayOdds(facts: PlanFacts): string {
