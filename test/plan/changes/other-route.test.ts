@@ -21,7 +21,7 @@ test('where they differ both are named, with the years each rests on', () => {
   const found = otherRoute(interview, answers, other)!;
   expect(found).toMatchObject({ talkYears: 5, planYears: 5 });
   expect(sayOtherRoute({ ...found, planYears: 100 })).toBe(
-    'Beside the questions stood: portable generator with cords. That was a quick look at 5 drawn years and one size of each kind. This plan weighs all sizes over 100 years, and advises: plug-in power pack.',
+    'Beside the questions stood: portable generator with cords. That was a quick look at 5 drawn years. This plan counts 100, and advises: plug-in power pack.',
   );
 });
 

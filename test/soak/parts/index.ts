@@ -11,6 +11,7 @@ import { lists } from './lists';
 import { moves } from './moves';
 import { pane } from './pane';
 import { sheets } from './sheets';
+import { whatIf } from './what-if';
 
 /** Every part by the name it is asked for with `--part`, in the order a whole run takes. */
 export const parts: Readonly<Record<string, Part>> = {
@@ -26,4 +27,5 @@ export const parts: Readonly<Record<string, Part>> = {
   moves,
   pane,
   sheets,
+  'what-if': whatIf,
 };
