@@ -9,7 +9,8 @@ export interface Distance {
   readonly name: string;
   /** As told, ft; null where nobody has measured it. */
   readonly toldFeet: number | null;
-  readonly leastFeet: number;
+  /** Null where nothing asks for a least. */
+  readonly leastFeet: number | null;
 }
 
 export interface SitingWords {
@@ -18,6 +19,7 @@ export interface SitingWords {
   readonly told: string;
   readonly least: string;
   readonly notMeasured: string;
+  readonly noLeast: string;
   readonly feet: (feet: number) => string;
   readonly head: readonly string[];
 }
@@ -29,10 +31,11 @@ const RIGHT = 640;
 /** Distances told, each on a ruler with the least distance marked. It draws no house: nobody has seen one. */
 export function sitingPicture(distances: readonly Distance[], words: SitingWords): Picture {
   const largest = ticksTo(
-    Math.max(1, ...distances.flatMap(({ toldFeet, leastFeet }) => [toldFeet ?? 0, leastFeet])),
+    Math.max(1, ...distances.flatMap(({ toldFeet, leastFeet }) => [toldFeet ?? 0, leastFeet ?? 0])),
   ).at(-1)!;
   const x = scaleOf({ from: 0, to: largest }, { from: LEFT, to: RIGHT });
   const said = (feet: number | null) => (feet === null ? words.notMeasured : words.feet(feet));
+  const saidLeast = (feet: number | null) => (feet === null ? words.noLeast : words.feet(feet));
   return {
     drawing: {
       id: 'siting',
@@ -56,14 +59,18 @@ export function sitingPicture(distances: readonly Distance[], words: SitingWords
           return [
             text(LEFT, y, name),
             box([LEFT, y + 6, x(toldFeet ?? 0) - LEFT, 14], 'light'),
-            line(
-              [
-                [x(leastFeet), y + 2],
-                [x(leastFeet), y + 24],
-              ],
-              'thick',
-            ),
-            text(toldFeet === null ? x(leastFeet) + 6 : x(toldFeet) + 6, y + 18, said(toldFeet)),
+            ...(leastFeet === null
+              ? []
+              : [
+                  line(
+                    [
+                      [x(leastFeet), y + 2],
+                      [x(leastFeet), y + 24],
+                    ],
+                    'thick',
+                  ),
+                ]),
+            text(x(toldFeet ?? leastFeet ?? 0) + 6, y + 18, said(toldFeet)),
           ];
         }),
       ],
@@ -77,10 +84,14 @@ export function sitingPicture(distances: readonly Distance[], words: SitingWords
           `  ${barAcross((toldFeet ?? 0) / largest, cells, signs)} ${said(toldFeet)}`
             .trimEnd()
             .slice(0, width),
-          `  ${`${' '.repeat(Math.max(0, Math.min(cells - 1, Math.round((leastFeet / largest) * cells) - 1)))}^ ${words.feet(leastFeet)}`}`.slice(
-            0,
-            width,
-          ),
+          ...(leastFeet === null
+            ? []
+            : [
+                `  ${' '.repeat(markAt(leastFeet / largest, cells))}^ ${words.feet(leastFeet)}`.slice(
+                  0,
+                  width,
+                ),
+              ]),
         ]),
         `^ ${words.least}`.slice(0, width),
       ];
@@ -90,8 +101,12 @@ export function sitingPicture(distances: readonly Distance[], words: SitingWords
       rows: distances.map(({ name, toldFeet, leastFeet }) => [
         name,
         said(toldFeet),
-        words.feet(leastFeet),
+        saidLeast(leastFeet),
       ]),
     },
   };
 }
+
+/** Cells before the mark of a share of the ruler. */
+const markAt = (share: number, cells: number) =>
+  Math.max(0, Math.min(cells - 1, Math.round(share * cells) - 1));

@@ -149,7 +149,7 @@ const pictures: Record<string, fc.Arbitrary<Picture>> = {
       fc.record({
         name: word,
         toldFeet: fc.option(fc.double({ min: 0, max: 300, noNaN: true })),
-        leastFeet: fc.double({ min: 1, max: 60, noNaN: true }),
+        leastFeet: fc.option(fc.double({ min: 1, max: 60, noNaN: true })),
       }),
       { maxLength: 6 },
     )
@@ -159,6 +159,7 @@ const pictures: Record<string, fc.Arbitrary<Picture>> = {
         told: 'as told',
         least: 'at least',
         notMeasured: 'not measured',
+        noLeast: 'none asked',
         feet: (feet) => `${Math.round(feet)} ft`,
         head: ['what', 'told', 'at least'],
       }),

@@ -23,7 +23,9 @@ const runOn: readonly SheetId[] = ['fridge', 'family', 'quote', 'health'];
 export const sheetsFit: Held = ({ plan }) =>
   sheetsOf(plan, english).flatMap((sheet) => {
     const lines = sheetToMarkdown(sheet).split('\n');
-    const most = (runOn.includes(sheet.id) ? 2 : 1) * PAGE_LINES;
+    // A danger told now stands before everything, however much that is.
+    const danger = plan.danger === null ? 0 : PAGE_LINES / 2;
+    const most = (runOn.includes(sheet.id) ? 2 : 1) * PAGE_LINES + danger;
     return [
       ...lines
         .filter((line) => line.length > COLUMNS)

@@ -86,10 +86,13 @@ export const pictureWords = {
     told: 'as told',
     least: 'at least',
     notMeasured: 'not measured',
+    noLeast: 'none asked',
     feet: (feet: number) => `${Math.round(feet)} ft`,
     head: ['Distance', 'As told', 'At least'],
     names: {
       'generator-to-opening': 'Generator to the nearest door, window or vent',
+      'battery-to-opening': 'Battery to the nearest door or window into the home',
+      'panel-to-wall': 'Panel to the outside wall, as a cable runs',
     } satisfies Record<DistanceId, string>,
   },
   year: {
