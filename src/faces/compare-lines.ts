@@ -54,7 +54,7 @@ function inColumns(rows: readonly SaidRow[], { before, after }: Sides, width: nu
     line(['', before, after]),
     ...rows.flatMap((row) => {
       const [left, right] = [row.before, row.changed ? row.after : SAME].map((text) =>
-        wrapText(text, each),
+        wrapUnits(text, each),
       ) as [string[], string[]];
       return Array.from({ length: Math.max(left.length, right.length) }, (_, i) =>
         line([i === 0 ? row.name : '', left[i] ?? '', right[i] ?? '']),
@@ -86,4 +86,27 @@ function listed(head: string, says: readonly string[], width: number): string[] 
 }
 
 const indented = (text: string, width: number) =>
-  wrapText(text, width - 2).map((line) => `  ${line}`);
+  wrapUnits(text, width - 2).map((line) => `  ${line}`);
+
+/** A number and its unit, which stay on one line. */
+const WITH_UNIT = /(?<=\d) (?=(?:h|days?|gal|W|kW|kWh|of 100)\b)/g;
+/** Stands for that blank while lines are broken; a letter like any other. */
+const HELD = '\u2007';
+
+function wrapUnits(text: string, width: number): string[] {
+  const held = text.replace(WITH_UNIT, HELD);
+  const lines = breakAt(held.split(' '), width);
+  return lines.map((line) => line.replaceAll(HELD, ' '));
+}
+
+/** Words one after the other, as many on a line as fit. A word wider than the line is broken by itself. */
+function breakAt(words: readonly string[], width: number): string[] {
+  const lines: string[] = [];
+  for (const word of words) {
+    const last = lines.at(-1);
+    if (last !== undefined && widthOf(last) + 1 + widthOf(word) <= width) {
+      lines[lines.length - 1] = `${last} ${word}`;
+    } else lines.push(...(widthOf(word) <= width ? [word] : wrapText(word, width)));
+  }
+  return lines;
+}

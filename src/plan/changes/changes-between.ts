@@ -76,7 +76,15 @@ function shown(facts: PlanFacts, code: Aspect): unknown {
         ? [devices.likelyHours, devices.carefulHours].map(Math.round)
         : devices;
     case 'odds':
-      return odds && [facts.goalHours, facts.season, percent(odds.today), percent(odds.stored)];
+      return (
+        odds && [
+          facts.leavesOut.length > 0,
+          facts.goalHours,
+          facts.season,
+          percent(odds.today),
+          percent(odds.stored),
+        ]
+      );
     case 'refill':
       return refill && [refill.everyDays, percent(refill.share)];
     case 'leaves-out':

@@ -23,7 +23,11 @@ test('each aspect differs by its own facts and no other', () => {
   // Odds are those of the goal's length, so another goal is other odds.
   expect(changed({ goalHours: 48 })).toEqual(['hours', 'odds']);
   expect(changed({ odds: { today: 0.5, stored: null } })).toEqual(['odds']);
-  expect(changed({ leavesOut: [{ id: 'well', name: 'Well pump' }] })).toEqual(['leaves-out']);
+  // Odds are those of what is carried, and say so where something is left out.
+  expect(changed({ leavesOut: [{ id: 'well', name: 'Well pump' }] })).toEqual([
+    'odds',
+    'leaves-out',
+  ]);
   expect(changed({ refill: { everyDays: 2, share: 0.9 } })).toEqual(['refill']);
 });
 

@@ -19,14 +19,17 @@ test('before and after are whole sentences with their units', () => {
     today: { low: 0.4, likely: 8, high: 9 },
     stored: { gallons: 15, hours: { low: 40, likely: 60, high: 70 } },
   } as const;
-  expect(row({ lasts, goalHours: 48, reachesGoal: true }, 'How long').after).toBe(
+  expect(row({ lasts, goalHours: 48, reachesGoal: true }, 'On a hard day').after).toBe(
     '8 h, careful count no hour on the fuel counted today. Once 15 gal is stored, 2 days 12 h, careful count 40 h. You want 48 h.',
   );
-  expect(row({}, 'How long').before).toBe(
+  expect(row({}, 'On a hard day').before).toBe(
     '20 h, careful count 14 h. You want 24 h: it falls short.',
   );
   expect(row({ odds: { today: 0.999, stored: null } }, 'Odds').after).toBe(
     'Through more than 99 of 100 outages of 24 h in winter.',
+  );
+  expect(row({ leavesOut: [{ id: 'a', name: 'Well pump' }] }, 'Odds').after).toBe(
+    'With what it carries, through 42 of 100 outages of 24 h in winter.',
   );
   expect(row({ leavesOut: [{ id: 'a', name: 'Well pump' }] }, 'Left out').after).toBe('Well pump.');
 });

@@ -10,7 +10,7 @@ import { sentenceCase } from '../sentence-case';
 export const ASPECT_NAMES: Readonly<Record<Aspect, string>> = {
   route: 'What to get',
   price: 'Price',
-  hours: 'How long',
+  hours: 'On a hard day',
   devices: 'Health devices',
   odds: 'Odds',
   refill: 'With a refill',
@@ -96,7 +96,7 @@ const LONGEST = 336;
 
 function sayDevices(facts: PlanFacts): string {
   const { devices } = facts;
-  if (devices === null) return 'Not counted.';
+  if (devices === null) return 'No such device is named.';
   if (devices === 'none-carried') return 'None of them is carried.';
   const [likely, careful] = [devices.likelyHours, devices.carefulHours].map((hours) =>
     hours >= LONGEST ? 'two weeks or more' : hours < 1 ? 'no hour' : span(hours),
@@ -109,7 +109,8 @@ function sayOdds(facts: PlanFacts): string {
   const { odds, goalHours, season } = facts;
   if (odds === null) return 'None are counted.';
   const stored = odds.stored === null ? '' : `, ${share(facts, odds.stored)} with its cans filled`;
-  return `Through ${share(facts, odds.today)} of 100 outages of ${span(goalHours)} in ${season}${stored}.`;
+  const part = facts.leavesOut.length > 0 ? 'With what it carries, through' : 'Through';
+  return `${part} ${share(facts, odds.today)} of 100 outages of ${span(goalHours)} in ${season}${stored}.`;
 }
 
 /** A share of outages; from few drawn years it was rounded down to one in twenty. */
