@@ -3,7 +3,7 @@ import { blendClimate } from './blend-climate';
 import type { Climate } from './climate';
 import { FAR_HEIGHT_M, FAR_KM, type NearStation, nearStations } from './near-stations';
 import { sayStation } from './say-station';
-import { type Where, whereZip } from './where-zip';
+import { type PlaceBasis, type Where, whereZip } from './where-zip';
 
 /** Where the home is, which stations speak for it, and its climate. */
 export interface Place {
@@ -17,22 +17,34 @@ export interface Place {
   /** Two letters; null when nothing tells. */
   state: string | null;
   foundBy: Where['foundBy'];
-  /** One sentence: how the place was found. */
-  basis: string;
-  /** One sentence: which stations, how far, how high. */
-  stationsUsed: string;
-  stations: {
-    id: string;
-    name: string;
-    state: string;
-    distanceKm: number;
-    heightDifferenceM: number | null;
-    share: number;
-  }[];
-  /** Sentences on what makes the figures doubtful; empty when nothing does. */
-  warnings: string[];
+  /** How the place was found. */
+  basis: PlaceBasis;
+  stations: PlaceStation[];
+  /** What makes the figures doubtful; empty when nothing does. */
+  warnings: PlaceWarning[];
   climate: Climate;
 }
+
+/** A station that speaks for a home, how far and how much higher (+) or lower it stands, and its share. */
+export interface PlaceStation {
+  id: string;
+  name: string;
+  state: string;
+  /** Town and state by which people know it. */
+  near: string;
+  elevationM: number;
+  distanceKm: number;
+  /** null: the height of the home is not known. */
+  heightDifferenceM: number | null;
+  share: number;
+}
+
+/** What makes the figures of a place doubtful, of the station that fits best. */
+export type PlaceWarning =
+  | { code: 'far'; distanceKm: number }
+  | { code: 'other-height'; differenceM: number }
+  /** The stations differ by so much in height, and that of the home is not known. */
+  | { code: 'heights-differ'; spreadM: number };
 
 /** What is known of the home's whereabouts. */
 export interface Whereabouts {
@@ -62,11 +74,12 @@ export function placeOf({ zip, state, elevationM }: Whereabouts): Place {
     state: where.state,
     foundBy: where.foundBy,
     basis: where.basis,
-    stationsUsed: stationsSentence(near),
-    stations: near.map(({ station: { id, name, state: at }, ...rest }) => ({
-      id,
-      name,
-      state: at,
+    stations: near.map(({ station, ...rest }) => ({
+      id: station.id,
+      name: station.name,
+      state: station.state,
+      near: sayStation(station),
+      elevationM: station.elevationM,
       ...rest,
     })),
     warnings: warningsFor(near),
@@ -74,50 +87,19 @@ export function placeOf({ zip, state, elevationM }: Whereabouts): Place {
   };
 }
 
-function stationsSentence(near: readonly NearStation[]): string {
-  const each = near.map(({ station, distanceKm, heightDifferenceM, share }) => {
-    const height =
-      heightDifferenceM === null
-        ? `at ${feet(station.elevationM)}`
-        : `${feet(Math.abs(heightDifferenceM))} ${heightDifferenceM < 0 ? 'lower' : 'higher'}`;
-    return `${sayStation(station)} (${miles(distanceKm)} away, ${height}, counted ${Math.round(share * 100)} %)`;
-  });
-  if (each.length === 1) return `Weather from a station near ${each[0]}.`;
-  return `Weather from a mix of stations near ${each.join('; ')}, the nearest and likest counted most.`;
-}
-
-function warningsFor(near: readonly NearStation[]): string[] {
+function warningsFor(near: readonly NearStation[]): PlaceWarning[] {
   const { distanceKm, heightDifferenceM } = near[0]!;
-  const warnings: string[] = [];
-  if (distanceKm > FAR_KM) {
-    warnings.push(
-      `The weather station that fits best is ${miles(distanceKm)} away; sun and temperature at your home may differ.`,
-    );
-  }
-  if (heightDifferenceM !== null && Math.abs(heightDifferenceM) > FAR_HEIGHT_M) {
-    warnings.push(
-      `The weather station that fits best is ${feet(Math.abs(heightDifferenceM))} ${heightDifferenceM < 0 ? 'lower' : 'higher'} than your home; temperatures are moved by 3.6 °F for each 1,000 ft (6.5 °C a kilometer).`,
-    );
-  }
-  if (heightDifferenceM === null && heightSpread(near) > FAR_HEIGHT_M) {
-    warnings.push(
-      `The stations near you differ by ${feet(heightSpread(near))} in height; tell us how high your home is and the weather will fit better.`,
-    );
-  }
+  const warnings: PlaceWarning[] = [];
+  if (distanceKm > FAR_KM) warnings.push({ code: 'far', distanceKm });
+  if (heightDifferenceM !== null && Math.abs(heightDifferenceM) > FAR_HEIGHT_M)
+    warnings.push({ code: 'other-height', differenceM: heightDifferenceM });
+  const spreadM = heightSpread(near);
+  if (heightDifferenceM === null && spreadM > FAR_HEIGHT_M)
+    warnings.push({ code: 'heights-differ', spreadM });
   return warnings;
 }
 
 function heightSpread(near: readonly NearStation[]): number {
   const heights = near.map((one) => one.station.elevationM);
   return Math.max(...heights) - Math.min(...heights);
-}
-
-const M_PER_FT = 0.3048;
-const KM_PER_MILE = 1.609344;
-
-const feet = (m: number) => `${Math.round(m / M_PER_FT).toLocaleString('en-US')} ft`;
-
-function miles(km: number): string {
-  const whole = Math.round(km / KM_PER_MILE);
-  return `${whole} ${whole === 1 ? 'mile' : 'miles'}`;
 }

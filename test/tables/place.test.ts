@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { allStations } from '../../src/tables/climate';
 import { earthDistanceKm } from '../../src/tables/earth-distance';
 import { placeOf } from '../../src/tables/place';
+import { sayPlaceBasis, sayPlaceWarning, sayStations } from '../../src/words/en/place/say-place';
 
 test('1,020 stations are read, each with twelve months', () => {
   expect(allStations()).toHaveLength(1020);
@@ -19,7 +20,7 @@ test('a Denver ZIP code is placed in Denver, among Denver stations whose shares 
   expect(place.utcOffsetH).toBe(-7);
   expect(place.warnings).toEqual([]);
   expect(place.stations.reduce((sum, one) => sum + one.share, 0)).toBeCloseTo(1, 12);
-  expect(place.stationsUsed).toMatch(/Denver.* miles? away/);
+  expect(sayStations(place.stations)).toMatch(/Denver.* miles? away/);
 });
 
 test('nine digits count as five', () => {
@@ -41,7 +42,7 @@ describe('height', () => {
   const high = placeOf({ zip: '81435', elevationM: 2700 });
 
   test('a home far above every station is warned of and made colder', () => {
-    expect(high.warnings.join(' ')).toMatch(/ft lower than your home/);
+    expect(high.warnings.map(sayPlaceWarning).join(' ')).toMatch(/ft lower than your home/);
     expect(high.climate.meanC[0]!).toBeLessThan(low.climate.meanC[0]!);
     expect(high.climate.heatingDegreeDays65F).toBeGreaterThan(low.climate.heatingDegreeDays65F);
   });
@@ -54,7 +55,7 @@ describe('height', () => {
 
   test('not told, and the stations at odds, it asks for the height', () => {
     const place = placeOf({ zip: '96799' });
-    expect(place.warnings.join(' ')).toMatch(/tell us how high your home is/);
+    expect(place.warnings.map(sayPlaceWarning).join(' ')).toMatch(/tell us how high your home is/);
   });
 });
 
@@ -73,7 +74,7 @@ describe('codes that are not on the list', () => {
     const place = placeOf({ zip });
     expect(place.foundBy).toBe(foundBy);
     expect(place.state).toBe(state);
-    expect(place.basis).toMatch(sentence);
+    expect(sayPlaceBasis(place.basis)).toMatch(sentence);
   });
 
   test('a state told beside an unreadable code is used', () => {
@@ -98,7 +99,7 @@ describe('territories and the far north', () => {
   });
 
   test('the nearest station to Samoa is an ocean away, and that is said', () => {
-    expect(placeOf({ zip: '96799' }).warnings[0]).toMatch(/\d{4} miles away/);
+    expect(sayPlaceWarning(placeOf({ zip: '96799' }).warnings[0]!)).toMatch(/\d{4} miles away/);
   });
 
   test('Utqiagvik has months without a spread of clearness', () => {

@@ -5,6 +5,7 @@ import { placeOf } from '../../src/tables/place';
 import { sayStation } from '../../src/tables/say-station';
 import { stateName, stateNames } from '../../src/tables/state-name';
 import { stationTowns } from '../../src/tables/station-towns';
+import { sayStations } from '../../src/words/en/place/say-place';
 
 /** Written by hand from a map and general knowledge of the places; the left side as the published list of stations has it. */
 const CHECKED: [listed: string, said: string][] = [
@@ -109,7 +110,7 @@ test('names of states are those of the price table, and letters that are no stat
 });
 
 test('a household reads the town, the state and the distance', () => {
-  expect(placeOf({ zip: '66901' }).stationsUsed).toMatch(
+  expect(sayStations(placeOf({ zip: '66901' }).stations)).toMatch(
     /^Weather from a (?:mix of stations|station) near Concordia, Kansas \(\d+ miles? away/,
   );
 });

@@ -62,7 +62,7 @@ test('three digits are enough for the state and for the middle of the codes that
   expect(stateOfZip('044')).toBe('ME');
   const shared = whereZip('044');
   expect(shared).toMatchObject({ foundBy: 'prefix', state: 'ME' });
-  expect(shared.basis).toContain('only three digits');
+  expect(shared.basis).toMatchObject({ problem: { code: 'three-digits-only', prefix: '044' } });
   const full = whereZip('04401');
   expect(Math.abs(shared.latDeg - full.latDeg)).toBeLessThan(1.5);
 });

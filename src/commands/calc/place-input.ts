@@ -1,4 +1,5 @@
 import { type Place, placeOf } from '../../tables/place';
+import { sayPlace } from '../../words/en/place/say-place';
 import type { Input, NumberInput } from './calculation';
 import type { Values } from './values';
 
@@ -29,7 +30,7 @@ export function placeIn(values: Values): { place: Place; notes: string[] } {
   const feet = values.numberOrNull('height');
   const elevationM = feet === null ? undefined : feet * METERS_PER_FOOT;
   const place = placeOf({ zip: values.word('zip'), elevationM });
-  return { place, notes: [place.basis, place.stationsUsed, ...place.warnings] };
+  return { place, notes: sayPlace(place) };
 }
 
 /** How many synthetic years to draw, and the seed that gives the same ones again: those of the plan unless told. */

@@ -38,9 +38,12 @@ export function planData(plan: Plan, words: Words): PlanData {
     job: jobData(plan, words),
     jobTold: plan.jobTold,
     place: {
-      basis: plan.home.site.place.basis,
-      stations: plan.home.site.place.stationsUsed,
-      warnings: [...plan.home.site.place.warnings],
+      basis: {
+        code: plan.home.site.place.basis.code,
+        says: words.placeBasis(plan.home.site.place.basis),
+      },
+      stations: words.stations(plan.home.site.place.stations),
+      warnings: said(plan.home.site.place.warnings, words.placeWarning),
       state: plan.home.site.state ?? 'not known',
       elevation: figureData(plan.home.site.elevationFt),
       coldF: round(plan.home.site.coldF),

@@ -45,9 +45,9 @@ export const planSchema = z.strictObject({
   job,
   jobTold: z.boolean().describe('The household was asked what must run.'),
   place: z.strictObject({
-    basis: z.string(),
+    basis: said,
     stations: z.string(),
-    warnings: lines,
+    warnings: z.array(said),
     state: z.string(),
     elevation: figure,
     coldF: z.number(),

@@ -27,6 +27,7 @@ import { sayRates } from './money/say-rates';
 import { sayTariff } from './money/say-tariff';
 import { sayUse } from './money/say-use';
 import { months, shortMonths } from './months';
+import { sayPlace, sayPlaceBasis, sayPlaceWarning, sayStations } from './place/say-place';
 import { quotes } from './quote';
 import { sayReason } from './reasons/say-reason';
 import { sayBasis } from './ride-through/say-basis';
@@ -84,6 +85,10 @@ export const english = {
   incentive: sayIncentive,
   oldPrice: sayOldPrice,
   carriesOver: sayCarriesOver,
+  place: sayPlace,
+  placeBasis: sayPlaceBasis,
+  stations: sayStations,
+  placeWarning: sayPlaceWarning,
   billCheck: sayBillCheck,
   calibration: sayCalibration,
   fuel: sayFuel,

@@ -7,7 +7,7 @@ export function saySureness(plan: Plan, words: Words): string[] {
   const say = words.household.sureness;
   return [
     `## ${say.title}`,
-    `${place.basis} ${place.stationsUsed} ${place.warnings.join(' ')}`.trim(),
+    words.place(place).join(' '),
     say.weather(plan),
     say.outages(plan.outlook),
     say.sources(plan.sources.length),
