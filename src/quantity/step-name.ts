@@ -1,5 +1,16 @@
 /** What a figure that stands only in the steps of another is, as a code: `words/en/explain/step-names.ts` says it. */
-export type StepName =
+export type StepName = PlainStep | NamedStep;
+
+/** One that speaks of something else. */
+export type NamedStep =
+  /** A line of the load calculation; `line` is its `LineIs` of physics. */
+  | { readonly code: 'load-line'; readonly line: unknown }
+  /** What a dollar in so many years is worth today. */
+  | { readonly code: 'dollar-in-years'; readonly years: number }
+  /** Share of a life of so many years that is left after so many. */
+  | { readonly code: 'life-left'; readonly lifeYears: number; readonly years: number };
+
+export type PlainStep =
   | 'watts-in-kw'
   | 'minutes-in-hour'
   | 'hours-in-day'
@@ -33,4 +44,48 @@ export type StepName =
   | 'usual-limit'
   | 'fuel-kept'
   | 'worth-storing'
-  | 'hours-gained';
+  | 'hours-gained'
+  | 'nameplate'
+  | 'usable-depth'
+  | 'fade-a-year'
+  | 'planned-age'
+  | 'faded'
+  | 'new-capacity'
+  | 'share-left'
+  | 'cold-share'
+  | 'line-volts'
+  | 'service-sum'
+  | 'trip'
+  | 'trip-not-known'
+  | 'times-the-trip'
+  | 'trip-and-back'
+  | 'hours-in-hand'
+  | 'one-road'
+  | 'roads-not-known'
+  | 'costs-today'
+  | 'saved-today'
+  | 'costs-less-savings'
+  | 'level-factor'
+  | 'bill-before'
+  | 'bill-after'
+  | 'every-year-factor'
+  | 'upkeep-a-year'
+  | 'fuel-a-year'
+  | 'worth-today'
+  | 'all-costs'
+  | 'left-at-the-end'
+  | 'first-cost'
+  | 'money-back'
+  | 'bought-again'
+  | 'left-of-its-life'
+  | 'careful-day'
+  | 'house-careful-day'
+  | 'gallons-in-goal'
+  | 'all-from-tank'
+  | 'soft-starter-share'
+  | 'times-of-row'
+  | 'row-size'
+  | 'bank-size'
+  | 'banks'
+  | 'supply-volts'
+  | 'left-then';

@@ -1,6 +1,6 @@
 import type { Demand, Load, Season } from '../home/home';
 import { demandOf, peakOf } from '../home/loads/demand';
-import { timesFigure } from '../quantity/figure-arithmetic';
+import { operand, timesFigure } from '../quantity/figure-arithmetic';
 import type { PowerStep } from '../tables/generic-steps';
 import { practice } from '../tables/practice-figures';
 import { type BusierLeg, busierLegs } from './busier-leg';
@@ -11,6 +11,10 @@ import type { SourceName } from './why-left-out';
 export const LOAD_SHARE = practice('source-load-share');
 /** A soft starter takes about 40 % off a compressor's start; sellers claim more. */
 export const SOFT_START_SHARE = practice('soft-starter-share');
+
+const BEHIND_SOFT_STARTER = operand(SOFT_START_SHARE, 'count', 'soft-starter-share', {
+  kind: 'practice',
+});
 
 export interface Fitted {
   readonly step: PowerStep;
@@ -101,7 +105,7 @@ function isCompressor(load: Load): boolean {
 /** A compressor behind a soft starter; any other load as it is. */
 export function softened(load: Load): Load {
   if (!isCompressor(load) || load.startVa === null) return load;
-  return { ...load, startVa: timesFigure(load.startVa, SOFT_START_SHARE) };
+  return { ...load, startVa: timesFigure(load.startVa, BEHIND_SOFT_STARTER) };
 }
 
 const runningWatts = (load: Load) => load.runningWatts.value;

@@ -1,12 +1,15 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import { type Figure, figure } from '../../quantity/figure';
-import { timesFigure } from '../../quantity/figure-arithmetic';
+import { operand, timesFigure, worked } from '../../quantity/figure-arithmetic';
 import { compressorLabels } from '../../tables/compressor-labels';
 import { practice, practiceRange } from '../../tables/practice-figures';
 import { asFigure, type LoadContext } from './context';
 
 const VOLTS = 240;
-const POWER_FACTOR = practice('compressor-power-factor');
+const SUPPLY = operand(VOLTS, 'V', 'supply-volts');
+const USUAL_FACTOR = operand(practice('compressor-power-factor'), 'count', 'power-factor', {
+  kind: 'practice',
+});
 
 /** Tons of cooling from floor area: one ton for 600 ft2 (500 to 800). */
 export function tonsFromArea(context: LoadContext): Figure {
@@ -33,15 +36,18 @@ export function tonsFromArea(context: LoadContext): Figure {
 export function compressorWatts(context: LoadContext, id: QuestionId): Figure | undefined {
   const amps = asFigure(context, id, 'A', 'running amps on the outdoor label', true);
   if (amps === null) return undefined;
-  return timesFigure(amps, VOLTS * POWER_FACTOR, {
-    unit: 'W',
-    name: 'running power of the compressor',
-    source: {
-      kind: 'nameplate',
-      label: 'running amps on the label x 240 V x power factor 0.9',
-      from: [amps],
+  return worked(
+    { by: 'ratio', of: [amps, SUPPLY, USUAL_FACTOR], under: [] },
+    {
+      unit: 'W',
+      name: 'running power of the compressor',
+      source: {
+        kind: 'nameplate',
+        label: 'running amps on the label x 240 V x power factor 0.9',
+        from: [amps],
+      },
     },
-  });
+  );
 }
 
 interface StartOf {
@@ -65,7 +71,7 @@ export function compressorStart(context: LoadContext, of: StartOf): Figure | und
       label: 'locked-rotor amps on the label x 240 V',
       from: [label],
     } as const;
-    return timesFigure(label, VOLTS, { unit: 'VA', name, source });
+    return timesFigure(label, SUPPLY, { unit: 'VA', name, source });
   }
   if (context.facts.told(of.kind) && context.facts.is(of.kind, 'variable')) {
     const running = of.watts ?? timesFigure(of.tons, 1000, { unit: 'W', name: 'running power' });

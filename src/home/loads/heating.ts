@@ -1,6 +1,12 @@
 import type { ChoiceId } from '#compiled/question-ids.js';
 import { type Figure, figure } from '../../quantity/figure';
-import { formula, timesFigure } from '../../quantity/figure-arithmetic';
+import {
+  formula,
+  operand,
+  timesFigure,
+  WATTS_IN_KW,
+  worked,
+} from '../../quantity/figure-arithmetic';
 import type { HouseholdLoadId } from '../../tables/household-loads';
 import { practiceRange } from '../../tables/practice-figures';
 import type { Load } from '../home';
@@ -101,12 +107,15 @@ function heatPump(context: LoadContext): Load {
 function strips(context: LoadContext, name: string, of: Partial<Better> = {}): Load[] {
   const kw = asFigure(context, 'heat-strips', 'kW', 'electric heating elements');
   if (kw === null || kw.high <= 0) return [];
-  const banks = timesFigure(kw, 1 / 5, { unit: 'count', name: 'banks of 5 kW' });
+  const banks = worked(
+    { by: 'ratio', of: [kw], under: [operand(5, 'kW', 'bank-size')] },
+    { unit: 'count', is: 'banks' },
+  );
   const load = makeLoad('heat-strips', {
     name,
     rank: 'wait',
     count: banks,
-    runningWatts: timesFigure(kw, 1000, { unit: 'W', name: `running power of ${name}` }),
+    runningWatts: timesFigure(kw, WATTS_IN_KW, { unit: 'W', name: `running power of ${name}` }),
     follows: 'cold',
     offInOutage: true,
     restsOn: ['heat-main', 'heat-strips'],
@@ -128,16 +137,19 @@ function mainStrips(context: LoadContext, name: string): Load[] {
 /** Main electric heat runs a third of a winter day at its full power; a tenth to six tenths. */
 function mainHeatKwh(watts: Figure): Figure {
   const hours = practiceRange('main-electric-heat-hours');
-  return figure({
-    value: (watts.value * hours.likely) / 1000,
-    low: (watts.low * hours.low) / 1000,
-    high: (watts.high * hours.high) / 1000,
-    unit: 'kWh/day',
-    name: 'energy of electric heat on a winter day',
-    source: formula(
-      `running power x ${hours.likely} h (${hours.low} to ${hours.high} h)`,
-      [watts],
-      'our judgement',
-    ),
-  });
+  const { low, likely: value, high } = hours;
+  const source = { kind: 'assumed', label: 'our judgement' } as const;
+  const aDay = figure({ low, value, high, unit: 'h', is: 'hours-of-running', source });
+  return worked(
+    { by: 'ratio', of: [watts, aDay], under: [WATTS_IN_KW] },
+    {
+      unit: 'kWh/day',
+      name: 'energy of electric heat on a winter day',
+      source: formula(
+        `running power x ${hours.likely} h (${hours.low} to ${hours.high} h)`,
+        [watts],
+        'our judgement',
+      ),
+    },
+  );
 }

@@ -5,6 +5,7 @@ import {
   formula,
   HOURS_IN_DAY,
   MINUTES_IN_HOUR,
+  operand,
   timesFigure,
   WATTS_IN_KW,
   worked,
@@ -12,6 +13,7 @@ import {
 import { type HouseholdLoadId, householdLoad, householdLoads } from '../../tables/household-loads';
 import { practiceRange } from '../../tables/practice-figures';
 import type { Load, Season } from '../home';
+import { sourceOfRow } from '../sources';
 import { asFigure, type LoadContext } from './context';
 import { rankOf } from './load-keys';
 import { makeLoad } from './make-load';
@@ -83,7 +85,11 @@ function waste(context: LoadContext): Load[] {
   const row = facts.is('waste', 'grinder') ? 'grinder-pump' : 'septic-pump';
   const hp = asFigure(context, 'waste-hp', 'hp', 'waste pump size');
   const base = householdLoad(row);
-  const by = hp === null ? undefined : timesFigure(hp, 1 / base.hp!, { unit: 'count' });
+  const size = operand(base.hp!, 'hp', 'row-size', sourceOfRow(base));
+  const by =
+    hp === null
+      ? undefined
+      : worked({ by: 'ratio', of: [hp], under: [size] }, { unit: 'count', is: 'times-of-row' });
   return [
     makeLoad(row, {
       id: 'waste',
@@ -161,15 +167,20 @@ function wattsOf(row: HouseholdLoadId): Figure {
 
 function wattsFromAmps(amps: Figure, volts: number, row: HouseholdLoadId): Figure {
   const powerFactor = householdLoad(row).powerFactor;
-  return timesFigure(amps, volts * powerFactor, {
-    unit: 'W',
-    name: 'running power of the well pump',
-    source: {
-      kind: 'nameplate',
-      label: `amps on the label x ${volts} V x power factor ${powerFactor}`,
-      from: [amps],
+  const supply = operand(volts, 'V', 'supply-volts');
+  const factor = operand(powerFactor, 'count', 'power-factor', sourceOfRow(householdLoad(row)));
+  return worked(
+    { by: 'ratio', of: [amps, supply, factor], under: [] },
+    {
+      unit: 'W',
+      name: 'running power of the well pump',
+      source: {
+        kind: 'nameplate',
+        label: `amps on the label x ${volts} V x power factor ${powerFactor}`,
+        from: [amps],
+      },
     },
-  });
+  );
 }
 
 /** W x min / 60,000, the same in every season. */

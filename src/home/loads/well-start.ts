@@ -1,6 +1,6 @@
 import { startFromHorsepower } from '../../physics/motor-start';
 import { type Figure, figure } from '../../quantity/figure';
-import { timesFigure } from '../../quantity/figure-arithmetic';
+import { operand, timesFigure } from '../../quantity/figure-arithmetic';
 import { type HouseholdLoadId, householdLoad } from '../../tables/household-loads';
 import { lockedRotorCurrent } from '../../tables/locked-rotor-current';
 import { practiceRange } from '../../tables/practice-figures';
@@ -27,7 +27,7 @@ export function wellStart(context: LoadContext, of: WellStart): Figure {
       label: `locked-rotor amps on the label x ${of.volts} V`,
       from: [label],
     } as const;
-    return timesFigure(label, of.volts, { unit: 'VA', name, source });
+    return timesFigure(label, operand(of.volts, 'V', 'supply-volts'), { unit: 'VA', name, source });
   }
   if (context.facts.told('well-start-kind') && context.facts.is('well-start-kind', 'soft-start')) {
     return softStart(of);

@@ -5,11 +5,15 @@ import { type Made, operandsOf, worth } from '../../quantity/made';
 const MOST_PLACES = 9;
 
 /** Digits behind the point with which a value shows at least three digits: 1487 -> 0, 13.4 -> 1, 0.576 -> 3. */
-export function plainPlaces(value: number): number {
+export function plainPlaces({ value, unit }: Figure): number {
   if (value === 0) return 0;
   const digitsBefore = Math.floor(Math.log10(Math.abs(value))) + 1;
-  return Math.min(MOST_PLACES, Math.max(0, 3 - digitsBefore));
+  const places = Math.min(MOST_PLACES, Math.max(0, 3 - digitsBefore));
+  return unit === '$' && Number.isInteger(value) ? 0 : wholeCents(places, unit);
 }
+
+/** Dollars have cents or none. */
+const wholeCents = (places: number, unit: string) => (unit === '$' && places === 1 ? 2 : places);
 
 export const rounded = (value: number, places: number): number => Number(value.toFixed(places));
 
@@ -19,12 +23,12 @@ export const rounded = (value: number, places: number): number => Number(value.t
  * wherever it stands.
  */
 export function placesByHand(root: Figure): Places {
-  const places: Places = new Map([[root, plainPlaces(root.value)]]);
+  const places: Places = new Map([[root, plainPlaces(root)]]);
   for (let raised = true; raised; ) {
     raised = false;
     for (const { figure: of, made } of stepsUnder(root)) {
       for (const one of operandsOf(made)) {
-        if (!places.has(one)) places.set(one, plainPlaces(one.value));
+        if (!places.has(one)) places.set(one, plainPlaces(one));
       }
       raised = raiseUntilTrue(of, made, places) || raised;
     }
@@ -42,7 +46,7 @@ function raiseUntilTrue(of: Figure, made: Made, places: Places): boolean {
   while (rounded(worth(withPlaces(made, places)), digits) !== printed) {
     const low = operandsOf(made).filter((one) => places.get(one)! < MOST_PLACES);
     if (low.length === 0) return raised;
-    for (const one of new Set(low)) places.set(one, places.get(one)! + 1);
+    for (const one of new Set(low)) places.set(one, wholeCents(places.get(one)! + 1, one.unit));
     raised = true;
   }
   return raised;

@@ -2,10 +2,15 @@ import { hardestSeason } from '../../advice/hardest-season';
 import { livedHome } from '../../home/measures/lived-home';
 import type { Figure } from '../../quantity/figure';
 import { onceStored } from '../../routes/once-stored';
+import { carefulGallons } from '../fuel/fuel-for-goal';
 import type { Plan } from '../plan';
+import { costAYear, costOverYears, savingsAYear } from './cost-a-year';
 import { deviceHours, lastingHours } from './counted-hours';
 import { countedOdds } from './counted-odds';
 import { FIGURE_IDS, type FigureId } from './figure-ids';
+import { leaveHours } from './leave-hours';
+import { serviceAmps } from './service-amps';
+import { usableBattery } from './usable-battery';
 
 export interface Explainable {
   readonly id: FigureId;
@@ -33,6 +38,15 @@ export function explainable(plan: Plan): Explainable[] {
     'careful-odds': advised && countedOdds(plan, true),
     'device-hours': advised && deviceHours(plan),
     'fuel-a-day': advised?.fuel?.perDay ?? null,
+    'fuel-for-goal': advised && fuelOfGoal(plan),
+    'carried-power': advised?.power?.runningWatts ?? null,
+    'carried-start': advised?.power?.startDemandVa ?? null,
+    battery: advised && usableBattery(plan),
+    leave: leaveHours(plan),
+    'service-amps': serviceAmps(plan),
+    'cost-over-years': advised && costOverYears(plan),
+    'cost-a-year': advised && costAYear(plan),
+    'savings-a-year': advised && savingsAYear(plan),
   };
   return FIGURE_IDS.flatMap((id) => {
     const figure = found[id];
@@ -43,4 +57,9 @@ export function explainable(plan: Plan): Explainable[] {
 /** Once the cans among the parts are filled; null where none are to be. */
 function hoursOnceStored({ home, advice: { route } }: Plan): Figure | null {
   return onceStored(livedHome(home, route.way), route)?.route.lasting.hours ?? null;
+}
+
+/** By the careful count; null where the fuel is piped in, and where none burns. */
+function fuelOfGoal({ home, advice: { route } }: Plan): Figure | null {
+  return route.fuel?.atHand ? carefulGallons(home, route.fuel) : null;
 }

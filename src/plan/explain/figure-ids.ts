@@ -10,6 +10,15 @@ export const FIGURE_IDS = [
   'careful-odds',
   'device-hours',
   'fuel-a-day',
+  'fuel-for-goal',
+  'carried-power',
+  'carried-start',
+  'battery',
+  'leave',
+  'service-amps',
+  'cost-over-years',
+  'cost-a-year',
+  'savings-a-year',
 ] as const;
 
 export type FigureId = (typeof FIGURE_IDS)[number];

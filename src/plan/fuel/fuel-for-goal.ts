@@ -1,4 +1,6 @@
 import type { Home } from '../../home/home';
+import type { Figure } from '../../quantity/figure';
+import { addFigures, HOURS_IN_DAY, operand, worked } from '../../quantity/figure-arithmetic';
 import { PROPANE_USABLE } from '../../routes/generator-size';
 import type { FuelUse } from '../../routes/route';
 import { practice } from '../../tables/practice-figures';
@@ -17,13 +19,33 @@ export interface FuelForGoal {
 const TANKS_GAL = [120, 250, 500, 1000];
 const FILLED_PERCENT = practice('propane-fill-percent');
 
+/** By the careful count, with the steps it is worked out in. */
+export function carefulGallons(home: Home, { perDay, besidePerDay }: FuelUse): Figure {
+  const own = operand(perDay.high, perDay.unit, 'careful-day');
+  const house =
+    besidePerDay === undefined
+      ? []
+      : [operand(besidePerDay.high, perDay.unit, 'house-careful-day')];
+  return gallons(home, [own, ...house]);
+}
+
+/** Gallons burned in as many hours as the goal, rounded up. */
+function gallons({ goalHours }: Home, aDay: readonly Figure[]): Figure {
+  const { unit } = aDay[0]!;
+  const all = aDay.length === 1 ? aDay[0]! : addFigures(aDay, { unit, is: 'all-from-tank' });
+  const exact = worked(
+    { by: 'ratio', of: [goalHours, all], under: [HOURS_IN_DAY] },
+    { unit: 'gal', is: 'gallons-in-goal' },
+  );
+  return worked({ by: 'rounded-up', of: [exact], to: 1 }, { unit: 'gal' });
+}
+
 /** Null where the fuel is piped in. */
 export function fuelForGoal(home: Home, fuel: FuelUse): FuelForGoal | null {
   if (fuel.atHand === null) return null;
-  const days = home.goalHours.value / 24;
   const { perDay, besidePerDay } = fuel;
-  const likely = Math.ceil(days * (perDay.value + (besidePerDay?.value ?? 0)));
-  const careful = Math.ceil(days * (perDay.high + (besidePerDay?.high ?? 0)));
+  const likely = gallons(home, [perDay, ...(besidePerDay ? [besidePerDay] : [])]).value;
+  const careful = carefulGallons(home, fuel).value;
   const inTank = fuel.fuel === 'propane' && home.facts.is('gas-supply', 'propane-tank');
   if (!inTank) return { likely, careful, keepInTank: null, gauge: [] };
   const keepInTank = Math.ceil(careful / PROPANE_USABLE.low);

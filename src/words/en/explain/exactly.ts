@@ -15,9 +15,19 @@ const SPELLED: Readonly<Record<string, string>> = {
 export function exactly(value: number, unit: string, places: number): string {
   FORMATS[places] ??= new Intl.NumberFormat('en-US', { maximumFractionDigits: places });
   const text = FORMATS[places].format(value);
-  if (unit === '$') return text.startsWith('-') ? `-$${text.slice(1)}` : `$${text}`;
+  if (unit === '$') return dollars(value, places);
   if (unit === 'count' || unit === 'year') return text;
   if (unit === '%') return `${text}%`;
   if (unit === 'people') return `${text} ${value === 1 ? 'person' : 'people'}`;
   return `${text} ${SPELLED[unit] ?? unit}`;
+}
+
+function dollars(value: number, places: number): string {
+  const size = Math.abs(value);
+  const cents = Number.isInteger(size) ? 0 : Math.min(2, places);
+  const text = size.toLocaleString('en-US', {
+    minimumFractionDigits: cents,
+    maximumFractionDigits: places,
+  });
+  return value < 0 ? `-$${text}` : `$${text}`;
 }

@@ -11,6 +11,15 @@ const titles: Readonly<Record<FigureId, string>> = {
   'device-hours': 'How long the health devices alone are covered',
   'hours-once-stored': 'The same once the cans are filled',
   'fuel-a-day': 'Fuel burned a day',
+  'fuel-for-goal': 'Fuel your goal takes, by the careful count',
+  'carried-power': 'What is carried, running at once',
+  'carried-start': 'The hardest moment of what is carried',
+  battery: 'What the battery gives from full to empty',
+  leave: 'Hours a device must still be carried for when you leave',
+  'service-amps': 'Load of the electric service, by the code',
+  'cost-over-years': 'What it costs over the years, in dollars of today',
+  'cost-a-year': 'The same by the year, after what comes off the bill',
+  'savings-a-year': 'What it takes off the power bill in a year',
 };
 
 /** What a figure is, for the list of them. */

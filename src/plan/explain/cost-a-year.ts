@@ -1,0 +1,148 @@
+import type { CostPart } from '../../bill/lifecycle/cost-part';
+import {
+  capitalRecovery,
+  singlePresentValue,
+  uniformPresentValue,
+} from '../../bill/lifecycle/factors';
+import { replacementYears, straightLineResidual } from '../../bill/lifecycle/life-cycle-cost';
+import { type Figure, figure } from '../../quantity/figure';
+import { addFigures, operand, timesFigure, worked } from '../../quantity/figure-arithmetic';
+import type { StepName } from '../../quantity/step-name';
+import type { Route } from '../../routes/route';
+import { type MoneyOfRoute, REAL_RATE, STUDY_YEARS } from '../money/plan-money';
+import type { Plan } from '../plan';
+
+const STUDY = { rate: REAL_RATE, years: STUDY_YEARS };
+const USD = { unit: '$' } as const;
+const FACTOR = { kind: 'table', cite: 'NIST Handbook 135, factors of present value' } as const;
+
+const own = ({ money, advice }: Plan) =>
+  money.routes.find(({ kind }) => kind === advice.route.kind);
+
+/** What the route advised costs over the years of the study, in dollars of today; null where nothing is counted. */
+export function costOverYears(plan: Plan): Figure | null {
+  const route = own(plan);
+  if (route === undefined) return null;
+  const { low, likely: value, high } = route.money.lifeCycleCost;
+  const source = { kind: 'formula', label: '' } as const;
+  return figure({ value, low, high, ...USD, source, as: () => costSteps(route, plan) });
+}
+
+/** The same after what comes off the bill, as a level sum a year. */
+export function costAYear(plan: Plan): Figure | null {
+  const route = own(plan);
+  const costs = costOverYears(plan);
+  if (route === undefined || costs === null) return null;
+  const { low, likely: value, high } = route.money.costPerYear;
+  const source = { kind: 'formula', label: '' } as const;
+  return figure({
+    value,
+    low,
+    high,
+    ...USD,
+    source,
+    as: () => {
+      const net = worked(
+        { by: 'difference', of: [named(costs, 'costs-today'), savedToday(route)] },
+        { ...USD, is: 'costs-less-savings' },
+      );
+      const level = operand(capitalRecovery(STUDY), 'count', 'level-factor', FACTOR);
+      return timesFigure(net, level, USD);
+    },
+  });
+}
+
+/** What a battery takes off the bill of an ordinary year; null where it does nothing there. */
+export function savingsAYear(plan: Plan): Figure | null {
+  const between = own(plan)?.between ?? null;
+  if (between === null) return null;
+  const { before, after, savings } = between;
+  const bill = (dollars: number, is: StepName) => operand(dollars, '$', is);
+  const steps = () =>
+    worked(
+      {
+        by: 'difference',
+        of: [bill(before.total, 'bill-before'), bill(after.total, 'bill-after')],
+      },
+      USD,
+    );
+  return figure({ value: savings, ...USD, source: { kind: 'formula', label: '' }, as: steps });
+}
+
+function costSteps({ parts, money, incentives, ridden }: MoneyOfRoute, { advice }: Plan): Figure {
+  const prices = parts.map((part) => priceOf(part, advice.route));
+  const first = firstCost(prices, money.firstCost.likely, incentives);
+  const everyYear = operand(uniformPresentValue(STUDY), 'count', 'every-year-factor', FACTOR);
+  const upkeep = yearly(
+    parts.reduce((sum, part) => sum + part.upkeepPerYear.likely, 0),
+    'upkeep-a-year',
+    everyYear,
+  );
+  const fuel = yearly(ridden.fuelPerYear.likely, 'fuel-a-year', everyYear);
+  const costs = addFigures(
+    [first, ...upkeep, ...fuel, ...parts.flatMap((part, i) => boughtAgain(part, prices[i]!))],
+    {
+      ...USD,
+      is: 'all-costs',
+    },
+  );
+  const left = parts.flatMap((part, i) => leftOver(part, prices[i]!));
+  if (left.length === 0) return costs;
+  const rest = addFigures(left, { ...USD, is: 'left-at-the-end' });
+  return worked({ by: 'difference', of: [costs, rest] }, USD);
+}
+
+/** A part at the price of the plan, or at the household's own. */
+function priceOf({ name, cost, quoted }: CostPart, { parts }: Route): Figure {
+  const own = parts.find((part) => part.name === name && part.costUsd.value === cost.likely);
+  if (own !== undefined) return own.costUsd;
+  const source = { kind: quoted ? 'told' : 'formula', label: '' } as const;
+  return figure({ value: cost.likely, ...USD, name, source });
+}
+
+/** Parts less what somebody promised to pay back. */
+function firstCost(prices: readonly Figure[], usd: number, incentives: number): Figure {
+  const all = addFigures(prices, { ...USD, is: 'first-cost' });
+  const back = operand(incentives, '$', 'money-back');
+  return incentives === 0 || all.value - incentives !== usd
+    ? all
+    : worked({ by: 'difference', of: [all, back] }, { ...USD, is: 'first-cost' });
+}
+
+function yearly(usd: number, is: StepName, factor: Figure): Figure[] {
+  if (usd === 0) return [];
+  return [timesFigure(operand(usd, '$', is), factor, { ...USD, is: 'worth-today' })];
+}
+
+/** Bought again when its life is over, each time at what that is worth today. */
+function boughtAgain({ lifeYears }: CostPart, price: Figure): Figure[] {
+  if (lifeYears === null || price.value === 0) return [];
+  const years = replacementYears({ lifeYears, years: STUDY_YEARS });
+  return years.map((year) => today(price, year, 'bought-again'));
+}
+
+/** What is left of its life at the end of the study. */
+function leftOver({ lifeYears }: CostPart, price: Figure): Figure[] {
+  if (lifeYears === null || price.value === 0) return [];
+  const share = straightLineResidual({ cost: 1, lifeYears, years: STUDY_YEARS });
+  if (share === 0) return [];
+  const left = operand(share, 'count', { code: 'life-left', lifeYears, years: STUDY_YEARS });
+  const then = timesFigure(price, left, { ...USD, is: 'left-then' });
+  return [today(then, STUDY_YEARS, 'left-of-its-life')];
+}
+
+function today(then: Figure, years: number, is: StepName): Figure {
+  const share = singlePresentValue({ rate: REAL_RATE, years });
+  const factor = operand(share, 'count', { code: 'dollar-in-years', years }, FACTOR);
+  return timesFigure(then, factor, { ...USD, is });
+}
+
+function savedToday({ money }: MoneyOfRoute): Figure {
+  return operand(money.byCase.likely.savings, '$', 'saved-today');
+}
+
+/** The same figure under the name it has in a longer sum. */
+function named(of: Figure, is: StepName): Figure {
+  const { value, unit, source } = of;
+  return figure({ value, unit, source, is, as: () => of });
+}
