@@ -31,6 +31,8 @@ interface Sitting {
   unfinished: Unfinished;
   /** The household's own tariff, from its home file or from --tariff. */
   tariff: Tariff | null;
+  /** Ids of answers that came from another home of the street. */
+  takenOver: readonly string[];
   /** Why nothing may be written: somebody sits at this home already. */
   looking: string | null;
   /** What is read line by line has come to its end. */
@@ -80,6 +82,7 @@ async function sit(args: Arguments, chosen: Chosen, isFirst: boolean): Promise<O
     answers: {},
     unfinished: {},
     tariff: null,
+    takenOver: [],
     looking: null,
     inputEnded: false,
     keeping: null,
@@ -95,7 +98,7 @@ async function sit(args: Arguments, chosen: Chosen, isFirst: boolean): Promise<O
   if (like !== null) {
     const { takeOver } = await import('./take-over');
     const { answers, tariff, names } = await takeOver(like);
-    Object.assign(sitting, { answers, tariff });
+    Object.assign(sitting, { answers, tariff, takenOver: Object.keys(answers) });
     if (names.length > 0) taken = sayTakenOver(names);
   }
   if (args.tariff !== null) {
@@ -173,6 +176,7 @@ function contextOf(sitting: Sitting): Context {
     short: sitting.args.short,
     guided: true,
     listFirst: sitting.args.change,
+    takenOver: sitting.takenOver,
     nameProblem: (name) => {
       const { given } = sitting;
       if (given !== null && name !== nameOfFile(given).toLowerCase()) {

@@ -31,7 +31,9 @@ function named(context: Context, state: State): State['answers'] {
   if (answers['home-name'] !== undefined) return answers;
   const typed = typedName(context, state);
   if (typed !== null) return { ...answers, 'home-name': typed };
-  const told = Object.entries(answers).filter(([id, answer]) => !saysNone(context, id, answer));
+  const told = Object.entries(answers).filter(
+    ([id, answer]) => !saysNone(context, id, answer) && context.takenOver?.includes(id) !== true,
+  );
   return told.length === 0 ? answers : { ...answers, 'home-name': context.spareName() };
 }
 

@@ -13,6 +13,8 @@ export interface Context {
   readonly guided?: boolean;
   /** After the question about danger comes the list of answers, not the next open question. */
   readonly listFirst?: boolean;
+  /** Ids of answers taken over from another home: alone they are nothing to keep. */
+  readonly takenOver?: readonly string[];
   /** A sentence when a home of this name may not be written, else null. */
   nameProblem(name: string): string | null;
   /** A name that is free, for someone who does not want to choose. */

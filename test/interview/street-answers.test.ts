@@ -1,6 +1,9 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import type { Answers } from '../../src/interview/answers';
+import { begin } from '../../src/interview/begin';
+import { end } from '../../src/interview/end';
+import type { Context } from '../../src/interview/state';
 import { streetAnswers, streetWords } from '../../src/interview/street-answers';
 import { answersOf } from '../households/read-household';
 
@@ -41,4 +44,18 @@ test('only what was told is taken over, and it is named', () => {
     'what power costs',
   ]);
   expect(streetWords(interview, { 'people-count': 4 }, false)).toEqual([]);
+});
+
+test('what was taken over is nothing to keep until something is told', () => {
+  const context: Context = {
+    interview,
+    short: false,
+    takenOver: ['home-zip'],
+    nameProblem: () => null,
+    spareName: () => 'my-home',
+  };
+  const begun = begin(context, { 'home-zip': '48911' });
+  expect(end(context, begun, 'interrupted').answers['home-name']).toBeUndefined();
+  const told = { ...begun, answers: { ...begun.answers, 'water-source': 'town' } };
+  expect(end(context, told, 'interrupted').answers['home-name']).toBe('my-home');
 });
