@@ -4,10 +4,27 @@ import { expect, test } from 'vitest';
 import { sentencesIn } from './sentences-in';
 
 /** Rooms that analyze: what they hand on are ids, codes and figures, and `words` makes the sentences. */
-const rooms = ['home', 'outage', 'bill', 'routes', 'rules', 'advice', 'plan'];
+const rooms = [
+  'kinds',
+  'tables',
+  'physics',
+  'home',
+  'outage',
+  'bill',
+  'routes',
+  'rules',
+  'advice',
+  'plan',
+];
 
-/** Names that stand for a word elsewhere: who does a piece of work is a code of words. */
-const codesOfWords = ['rules/rule.ts'];
+/** Files of which no line is counted, each for a reason. */
+const reasons: Readonly<Record<string, string>> = {
+  'rules/rule.ts': 'who does a piece of work is a code of words',
+  'tables/rules.ts': 'the same codes, as the table has them',
+  'tables/outage-statistics.ts': 'whose record a figure comes from is the label of its source',
+  'tables/table.ts': 'how a table is cited is the source of its figures',
+  'tables/table-schema.ts': 'a fault in a table, for whoever writes one',
+};
 
 /** Sentences still made where they are decided, by file. The numbers may only get smaller. */
 const left: Readonly<Record<string, number>> = {
@@ -33,7 +50,7 @@ const files = rooms.flatMap((room) =>
   readdirSync(join('src', room), { recursive: true, encoding: 'utf8' })
     .filter((file) => file.endsWith('.ts'))
     .map((file) => `${room}/${file}`)
-    .filter((file) => !codesOfWords.includes(file)),
+    .filter((file) => !(file in reasons)),
 );
 
 test('no analysis makes a sentence: hand on a code with its figures, and say it in words/en', () => {
@@ -46,6 +63,11 @@ test('no analysis makes a sentence: hand on a code with its figures, and say it 
     found,
     'A file that is not listed made a sentence, or a listed one has fewer: lower it',
   ).toEqual(left);
+});
+
+test('every file that is not counted is there, and has what its reason speaks of', () => {
+  for (const file of Object.keys(reasons))
+    expect(sentencesIn(readFileSync(join('src', file), 'utf8')).length, file).toBeGreaterThan(0);
 });
 
 test('the scan sees what it is there to see', () => {

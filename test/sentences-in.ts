@@ -1,7 +1,7 @@
 /** No sentences to a household, and where they may stay. */
 const reasoned: readonly [about: string, at: RegExp][] = [
   // Its message is for whoever called it wrongly.
-  ['a fault of our own code', /new RangeError\(|mustBe|requireWithin|throw new Error\(/],
+  ['a fault of our own code', /new RangeError\(|must(?:Not)?Be|requireWithin|throw new Error\(/],
   // A figure never travels without them, and they are the same in every paper.
   [
     'what a figure is and where it comes from',

@@ -18,7 +18,7 @@ export function generatorVoltageDipPercent(of: {
 }
 
 /** What a start does to a source with a stated limit. */
-export type StartVerdict = 'carries' | 'dips too far' | 'trips';
+export type StartVerdict = 'carries' | 'dips-too-far' | 'trips';
 
 /** Whether a generator carries a start within a stated dip, for example 30 %, where many contactors let go. */
 export function generatorStartVerdict(of: {
@@ -28,7 +28,7 @@ export function generatorStartVerdict(of: {
   mostDipPercent: number;
 }): StartVerdict {
   mustBePositive('mostDipPercent', of.mostDipPercent, '%');
-  return generatorVoltageDipPercent(of) <= of.mostDipPercent ? 'carries' : 'dips too far';
+  return generatorVoltageDipPercent(of) <= of.mostDipPercent ? 'carries' : 'dips-too-far';
 }
 
 /** Whether an inverter carries a start: it limits its current, so above its surge VA it trips or sags without a floor. */

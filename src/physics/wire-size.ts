@@ -16,7 +16,7 @@ export interface WireSize {
   readonly ampacityAmps: number;
   readonly drop: VoltageDrop;
   /** What made the wire this thick. */
-  readonly limitedBy: 'ampacity' | 'voltage drop';
+  readonly limitedBy: 'ampacity' | 'voltage-drop';
 }
 
 /** Share of its rating that the conductors of a whole dwelling's service carry. NEC 310.12. */
@@ -64,6 +64,6 @@ export function smallestWire(of: {
   const byAmpacity = of.options.find(carries);
   const wire = of.options.find((w) => carries(w) && dropIn(w).percent <= of.maxDropPercent);
   if (!wire) return null;
-  const limitedBy = wire === byAmpacity ? 'ampacity' : 'voltage drop';
+  const limitedBy = wire === byAmpacity ? 'ampacity' : 'voltage-drop';
   return { size: wire.size, ampacityAmps: wire.ampacityAmps, drop: dropIn(wire), limitedBy };
 }

@@ -65,7 +65,7 @@ describe('voltage drop, worked lesson for the electrician license', () => {
       maxDropPercent: 3,
     })!;
     expect(wire.size).toBe('8');
-    expect(wire.limitedBy).toBe('voltage drop');
+    expect(wire.limitedBy).toBe('voltage-drop');
   });
 
   test('24 A over 150 ft of 10 AWG at 240 V loses 8.93 V, 3.72 % with Table 8', () => {

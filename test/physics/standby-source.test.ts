@@ -14,7 +14,7 @@ test('a 7.6 kW inverter may not feed a panel with a 9.6 kW heater on it', () => 
 test('a start of twice the rating at a reactance of 0.25 dips a third: 0.5 / 1.5', () => {
   const start = { startingVa: 20_000, ratedVa: 10_000, reactance: 0.25 };
   expect(generatorVoltageDipPercent(start)).toBeCloseTo(100 / 3, 9);
-  expect(generatorStartVerdict({ ...start, mostDipPercent: 30 })).toBe('dips too far');
+  expect(generatorStartVerdict({ ...start, mostDipPercent: 30 })).toBe('dips-too-far');
   expect(generatorStartVerdict({ ...start, mostDipPercent: 35 })).toBe('carries');
 });
 

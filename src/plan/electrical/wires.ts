@@ -146,6 +146,6 @@ function choice(ask: Ask, metal: WireMetal, columnC: TerminalColumn): WireChoice
     columnC,
     size: wire.size,
     dropPercent: wire.drop.percent,
-    because: wire.limitedBy === 'ampacity' ? 'ampacity' : 'voltage-drop',
+    because: wire.limitedBy,
   };
 }

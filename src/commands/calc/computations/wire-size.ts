@@ -14,6 +14,7 @@ import {
 } from '../../../tables/wire-ampacity';
 import { wireReactance } from '../../../tables/wire-reactance';
 import { wireResistance } from '../../../tables/wire-resistance';
+import { wireBecause } from '../../../words/en/electrical/say-wire';
 import type { Calculation, Outcome } from '../calculation';
 import type { Values } from '../values';
 import { wireSizeInputs } from './wire-size-inputs';
@@ -78,7 +79,7 @@ function sizeOf(values: Values): Outcome {
     ],
     results: [
       { label: 'thinnest wire', value: `${wire.size} ${metal}` },
-      { label: 'decided by', value: wire.limitedBy },
+      { label: 'decided by', value: wireBecause(wire.limitedBy) },
     ],
     notes: notesFor(values, { service, column, wire }),
   };
