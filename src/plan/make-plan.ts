@@ -33,6 +33,7 @@ import { electricianFor, electricianPoints } from './steps/electrician-points';
 import { nextSteps } from './steps/next-steps';
 import { assumptionsOf } from './sureness/assumptions';
 import { undecidedOf } from './sureness/floor-of-answers';
+import { grownOld } from './sureness/grown-old';
 import { sourcesOf } from './sureness/sources';
 import { whyDraft } from './sureness/why-draft';
 import { worthFindingOut } from './sureness/worth-finding-out';
@@ -128,6 +129,7 @@ export function makePlan(
       possibleIf: possible,
     }),
     leavingPoint: leavingPoint(home),
+    grownOld: grownOld(asOf),
     sources: sourcesOf(home, routes, cautions, money),
   };
 }

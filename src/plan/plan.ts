@@ -20,6 +20,7 @@ import type { ElectricianFor, ElectricianPoint } from './steps/electrician-point
 import type { NextStep } from './steps/next-step';
 import type { Assumption } from './sureness/assumptions';
 import type { Undecided } from './sureness/floor-of-answers';
+import type { GrownOld } from './sureness/grown-old';
 import type { DraftReason } from './sureness/why-draft';
 import type { ToFindOut } from './sureness/worth-finding-out';
 import type { WaysOfLiving } from './ways/ways-of-living';
@@ -81,5 +82,7 @@ export interface Plan {
   readonly nextSteps: readonly NextStep[];
   /** When to go, whatever is still running. */
   readonly leavingPoint: readonly LeavingLine[];
+  /** Prices that were to be looked at again before the day of the plan. */
+  readonly grownOld: readonly GrownOld[];
   readonly sources: readonly string[];
 }

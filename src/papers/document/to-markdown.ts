@@ -1,3 +1,4 @@
+import { fittingTable, rowsAsLines } from '../markdown/table';
 import { folded } from '../pictures/folded';
 import type { PictureTable } from '../pictures/picture';
 import type { Block } from './block';
@@ -73,15 +74,14 @@ function hanging(mark: string, text: string): string[] {
   );
 }
 
-/** A table where it fits the columns, else each row as a small list under its first cell. */
-export function tableLines({ head, rows }: PictureTable): string[] {
-  const line = (cells: readonly string[]) =>
-    `| ${cells.map((cell) => escaped(cell).replace(/\|/g, '\\|')).join(' | ')} |`;
-  const table = [line(head), `|${head.map(() => '---').join('|')}|`, ...rows.map(line)];
-  if (table.every((one) => one.length <= MARKDOWN_COLUMNS)) return table;
-  return rows.flatMap(([first = '', ...rest]) =>
-    hanging('- ', [first, ...rest.map((cell, i) => `${head[i + 1]}: ${cell}`)].join('; ')),
+/** A table where it fits the columns, else each row as a line under its first cell. */
+function tableLines({ head, rows }: PictureTable): string[] {
+  const cell = (text: string) => escaped(text).replace(/\|/g, '\\|');
+  const table = fittingTable(
+    head.map(cell),
+    rows.map((cells) => cells.map(cell)),
   );
+  return table ?? rowsAsLines(head, rows).flatMap((line) => hanging('- ', line));
 }
 
 /** Signs that Markdown would read as marks, where the text means itself. */

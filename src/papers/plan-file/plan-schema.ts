@@ -129,6 +129,9 @@ export const planSchema = z.strictObject({
     }),
   ),
   nextSteps: z.array(nextStep),
+  grownOld: z
+    .array(z.strictObject({ prices: z.string(), checked: z.string(), recheckAfter: z.string() }))
+    .describe('Prices that were to be looked at again before the day of the plan.'),
   sources: lines,
 });
 

@@ -61,6 +61,7 @@ function decided(plan: Plan, words: Words): string[] {
     notCarried(plan, words),
     words.sheets.family.why(words.whyAdvised(advice.reason)),
     ...neighbors(plan, words),
+    ...words.grownOld(plan.grownOld),
     ...(lifeFirst?.told ? [] : waysOnLine(plan, words)),
     ...(lifeFirst === null ? [] : leave(plan, words)),
   ];

@@ -40,6 +40,7 @@ import { range, usd } from './say-dollars';
 import { sayFigure } from './say-figure';
 import { sayFuel } from './say-fuel';
 import { sayGap } from './say-gap';
+import { sayGrownOld } from './say-grown-old';
 import { sayHighEnd } from './say-high-end';
 import { sayLeftOut } from './say-left-out';
 import { sayLifeFirst } from './say-life-first';
@@ -100,6 +101,7 @@ export const english = {
   reason: sayReason,
   leftOut: sayLeftOut,
   stop: sayStop,
+  grownOld: sayGrownOld,
   highEnd: sayHighEnd,
   explain,
   lifeFirst: sayLifeFirst,

@@ -21,6 +21,7 @@ export function frontPage(plan: Plan, words: Words): string[] {
     `# ${say.title(plan.name)}`,
     ...danger(plan, words),
     say.standing(plan.asOf),
+    ...words.grownOld(plan.grownOld),
     ...(plan.state === 'draft' ? [say.draft(plan.draftBecause.map(words.draftReasonShort))] : []),
     bullets(frontLines(plan, words)),
     say.hurtsMost,
