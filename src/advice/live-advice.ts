@@ -1,23 +1,32 @@
 import { isSource } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
 import type { Route } from '../routes/route';
+import { reachesGoal } from './list/enough';
 import { rank } from './list/list-of';
 import type { Trial } from './trial';
 
-const found = new WeakMap<Trial, Route>();
+/** What is advised beside the question, and whether it does what was asked, by the odds of the list. */
+export interface LiveAdvice {
+  readonly route: Route;
+  readonly reaches: boolean;
+}
+
+const found = new WeakMap<Trial, LiveAdvice>();
 
 /**
  * The route the plan would advise, by the plan's own weighing of all sizes, fuel and ways of living, on the drawn years of a trial.
  * Nothing above the money told is looked at. Worked out once for each trial.
  */
-export function liveRoute(trial: Trial): Route {
-  const route = found.get(trial) ?? weighed(trial);
-  found.set(trial, route);
-  return route;
+export function liveAdvice(trial: Trial): LiveAdvice {
+  const advice = found.get(trial) ?? weighed(trial);
+  found.set(trial, advice);
+  return advice;
 }
 
-function weighed({ home, drawn, kinds, size }: Trial): Route {
+function weighed({ home, drawn, kinds, size }: Trial): LiveAdvice {
   const { chosen } = rank(home, drawn, kinds, size, true);
   const ready = kinds.find(({ route }) => !isSource(traitsOf[route.kind]))!.route;
-  return chosen === null ? ready : chosen.sized.whole();
+  return chosen === null
+    ? { route: ready, reaches: false }
+    : { route: chosen.sized.whole(), reaches: reachesGoal(chosen) };
 }

@@ -25,6 +25,11 @@ export interface Condition {
   readonly settles: Settler;
 }
 
+/**
+ * What it would bring beside the route advised: more; all that must run for the time asked, on a hard day too; or that for less money.
+ */
+export type IfGain = 'more' | 'all' | 'all-for-less';
+
 /** Routes that are closed by nothing but these conditions, sized and priced as if they held. Never anything to buy yet. */
 export interface PossibleIf {
   readonly conditions: readonly Condition[];
@@ -34,8 +39,7 @@ export interface PossibleIf {
   readonly home: Home;
   /** The one that does most of the job first. */
   readonly routes: readonly Route[];
-  /** Least likely price of one that would carry all that must run for the time asked, on a hard day too, $; null: none would. */
-  readonly allFromUsd: number | null;
+  readonly gain: IfGain;
   /** What can kill and comes with these routes: said wherever they are. */
   readonly cautions: readonly Finding[];
 }
@@ -48,6 +52,8 @@ export interface Planned {
   readonly widths: Widths;
   readonly home: Home;
   readonly routes: readonly Route[];
+  /** Likely price of the route advised, $. */
+  readonly advisedUsd: number;
 }
 
 /** Drawn years that sizes on a condition go by, the first of the plan's: they are for weighing, not for buying. */
@@ -78,16 +84,17 @@ export function possibleIf(planned: Planned): PossibleIf[] {
       routes: [...routes].sort(
         (a, b) => shareOfJob(home, b) - shareOfJob(home, a) || a.costUsd.value - b.costUsd.value,
       ),
-      allFromUsd: allFromUsd(home, routes),
+      gain: gainOf(home, routes, planned.advisedUsd),
       cautions: deadly(home, routes),
     }));
 }
 
-function allFromUsd(home: Home, routes: readonly Route[]): number | null {
+function gainOf(home: Home, routes: readonly Route[], advisedUsd: number): IfGain {
   const whole = routes.filter((route) =>
     doesWholeJob(home, onceStored(home, route)?.route ?? route),
   );
-  return whole.length === 0 ? null : Math.min(...whole.map(({ costUsd }) => costUsd.value));
+  if (whole.length === 0) return 'more';
+  return whole.some(({ costUsd }) => costUsd.value < advisedUsd) ? 'all-for-less' : 'all';
 }
 
 /** Most conditions looked for one behind the other: beyond, the route is too far off to speak of. Our judgement. */

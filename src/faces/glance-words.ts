@@ -19,7 +19,7 @@ export function glanceWords(glance: Glance): string[] {
   return [
     ...placeRead(glance),
     ...life(glance),
-    `${route.isSource ? route.title : 'Nothing to buy yet: get ready with what you have'}.`,
+    `${route.isSource ? route.title : 'No source of power yet: get ready with lights, water, a cooler and alarms'}.`,
     `About ${priceWords(route.costUsd)}.`,
     ...(route.isSource ? [lastsWords(route, glance.goalHours)] : []),
     ...(route.leavesOut.length === 0
@@ -66,7 +66,11 @@ function lastsWords({ hours, reachesGoal }: GlanceRoute, goal: Figure): string {
 export function aboutHours({ low, value }: Figure): string {
   const [from, to] = [roundHours(low), roundHours(value)];
   if (from === to) return `about ${formatQuantity(to, 'h')}`;
-  return `${from === 0 ? 'up to about' : `about ${from} to`} ${formatQuantity(to, 'h')}`;
+  const upTo = formatQuantity(to, 'h');
+  if (from === 0) return `up to about ${upTo}`;
+  // "12 to 18 h", but "32 h to 3 days 12 h".
+  const fromWords = formatQuantity(from, 'h');
+  return `about ${fromWords.endsWith(' h') && upTo === `${to} h` ? from : fromWords} to ${upTo}`;
 }
 
 /** Two digits at most: 7, 18, 36, 120 h. */

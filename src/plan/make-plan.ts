@@ -65,7 +65,8 @@ export function makePlan(
       ? onlyReady(kinds)
       : advise(home, drawn, kinds, (kind, lived, on) => sizedKind(kind, lived, on, widths));
   const routes = withAdvised(kinds, advice.route);
-  const planned = { interview, answers, asOf, widths, home, routes };
+  const advisedUsd = advice.route.costUsd.value;
+  const planned = { interview, answers, asOf, widths, home, routes, advisedUsd };
   const lived = livedHome(home, advice.route.way);
   const own = findings(home, [advice.route.kind]);
   const lost = comfortLost(lived, advice.route);

@@ -17,7 +17,7 @@ const widths = widthsOf(interview);
 
 function ifs(answers: Answers): PossibleIf[] {
   const { home, routes } = bank.trialOf(answers);
-  return possibleIf({ interview, answers, asOf: AS_OF, widths, home, routes });
+  return possibleIf({ interview, answers, asOf: AS_OF, widths, home, routes, advisedUsd: 0 });
 }
 
 const codes = (one: PossibleIf) => one.conditions.map(({ code }) => code);

@@ -1,5 +1,5 @@
 import interview from '#compiled/questions.js';
-import { liveRoute } from '../../src/advice/live-advice';
+import { liveAdvice } from '../../src/advice/live-advice';
 import { type Trial, trials } from '../../src/advice/trial';
 import type { Answers } from '../../src/interview/answers';
 import { completeHome } from '../complete-home';
@@ -60,7 +60,7 @@ export function benchQuestions(): string[] {
 /** The whole list of a trial that is made already, once, ms. */
 function liveMs(trial: Trial): number {
   const start = process.cpuUsage();
-  liveRoute(trial);
+  liveAdvice(trial);
   const { user, system } = process.cpuUsage(start);
   return (user + system) / 1000;
 }

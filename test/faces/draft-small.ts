@@ -32,6 +32,7 @@ export function draftSmall(answers: Answers): ShownDraft {
     season: 'winter',
     unsureCount,
     glance: {
+      possible: null,
       missing: named ? [] : ['must-run'],
       route: named
         ? {

@@ -27,6 +27,7 @@ export function findWaysOn(
   if (ranked.chosen !== null && isEnough(ranked.chosen)) return null;
   return {
     moreMoney: moreMoney(ranked),
+    littleMore: littleMore(ranked),
     shorterGoal: shorterGoal(home, ranked),
     lessCarried: lessCarried(home, drawn, ranked, sizeKind),
     oneRoom: oneRoom(home, drawn, ranked.chosen, sizeKind),
@@ -37,6 +38,16 @@ function moreMoney({ all, budgetUsd }: Ranked): WaysOn['moreMoney'] {
   const reaching = all.find(reachesGoal) ?? all.find(isEnough);
   if (reaching === undefined || budgetUsd === null) return null;
   return { line: lineOf(reaching, false), moreUsd: reaching.usd - budgetUsd };
+}
+
+/** So far above the money told a price is still a little more, as a share of the money. Our judgement. */
+const LITTLE = 0.25;
+
+function littleMore({ all, chosen, budgetUsd }: Ranked): WaysOn['littleMore'] {
+  if (chosen !== null || budgetUsd === null) return null;
+  const next = all.find(({ usd }) => usd > budgetUsd && usd <= (1 + LITTLE) * budgetUsd);
+  if (next === undefined || reachesGoal(next)) return null;
+  return { line: lineOf(next, false), moreUsd: next.usd - budgetUsd };
 }
 
 /** Shorter than this is no goal to plan for, h. Our judgement. */

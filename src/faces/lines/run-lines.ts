@@ -224,7 +224,7 @@ class Lines {
     const draft = draftSafely(this.later, this.state.answers);
     if (draft === SUMS_FAILED) return [NO_SUMS];
     return view === 'enough'
-      ? glanceWords(draft.glance)
+      ? [...glanceWords(draft.glance), ...draft.lines]
       : firstPlanWords(this.door.context, this.state, draft);
   }
 

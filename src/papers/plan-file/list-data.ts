@@ -30,13 +30,17 @@ export function listData({ advice, home }: Plan, words: Words): PlanData['list']
 export function waysOnData({ advice, home }: Plan): PlanData['waysOn'] {
   const { waysOn } = advice;
   if (waysOn === null) return 'not needed';
-  const { moreMoney, shorterGoal, lessCarried, oneRoom } = waysOn;
+  const { moreMoney, littleMore, shorterGoal, lessCarried, oneRoom } = waysOn;
   const of = ({ route, way, usd }: Line) => ({ route: route!.kind, way, usd: round(usd) });
   return {
     moreMoney:
       moreMoney === null
         ? 'leads nowhere'
         : { ...of(moreMoney.line), moreUsd: round(moreMoney.moreUsd) },
+    littleMore:
+      littleMore === null
+        ? 'leads nowhere'
+        : { ...of(littleMore.line), moreUsd: round(littleMore.moreUsd) },
     shorterGoal:
       shorterGoal === null
         ? 'leads nowhere'

@@ -31,6 +31,7 @@ const nowhere = z.literal('leads nowhere');
 export const waysOnSchema = z.union([
   z.strictObject({
     moreMoney: z.union([wayOn.extend({ moreUsd: z.number() }), nowhere]),
+    littleMore: z.union([wayOn.extend({ moreUsd: z.number() }), nowhere]),
     shorterGoal: z.union([wayOn.extend({ hours: z.number() }), nowhere]),
     lessCarried: z.union([wayOn.extend({ without: namedLoads }), nowhere]),
     oneRoom: z.union([

@@ -5,7 +5,7 @@ import type { PlanData } from './plan-schema';
 import { routeData } from './route-data';
 
 export function possibleIfData(
-  { conditions, home, routes, cautions }: PossibleIf,
+  { conditions, gain, home, routes, cautions }: PossibleIf,
   words: Words,
 ): PlanData['possibleIf'][number] {
   return {
@@ -14,6 +14,7 @@ export function possibleIfData(
       if: words.household.possibleIf.condition(code),
       settles,
     })),
+    gain,
     routes: routes.map((route) => routeData(home, route, words)),
     cautions: cautions.map((one) => cautionData(home, one, words)),
   };

@@ -11,6 +11,9 @@ export const possibleIf = z.strictObject({
       settles: z.string().describe('Who settles it, as a code.'),
     }),
   ),
+  gain: z
+    .enum(['more', 'all', 'all-for-less'])
+    .describe('What it would bring beside the route advised.'),
   routes: z.array(route).describe('Sized and priced as if it were true, by 5 drawn years.'),
   cautions: z.array(caution).describe('What can kill and comes with these routes.'),
 });

@@ -21,7 +21,7 @@ export function otherRoute(
   answers: Answers,
   { advice, undecided, asOf, weatherYears }: Plan,
 ): OtherRoute | null {
-  const { route } = glanceOf(trials(interview, asOf)(answers));
+  const { route } = glanceOf(trials(interview, asOf)(answers), () => []);
   if (route === null || undecided.length > 0 || route.kind === advice.route.kind) return null;
   return {
     talkTitle: route.title,

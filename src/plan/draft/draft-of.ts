@@ -1,3 +1,4 @@
+import { possibleIf } from '../../advice/possible-if';
 import { type Trial, trials } from '../../advice/trial';
 import type { Tariff } from '../../bill/tariff/tariff';
 import { widthsOf } from '../../home/build-home';
@@ -49,7 +50,9 @@ export function draftMaker(
       kwhPerDay: demand?.kwhPerDay[season] ?? null,
       season,
       unsureCount: Object.values(answers).filter((answer) => answer === NOT_SURE).length,
-      glance: glanceOf(trialOf(answers)),
+      glance: glanceOf(trialOf(answers), ({ home, routes }, advisedUsd) =>
+        possibleIf({ interview, answers, asOf: ANY_DAY, widths, home, routes, advisedUsd }),
+      ),
       // No age counts here, so neither does the day.
       toSettle: answersToSettle(interview, answers, ANY_DAY, ownTariff),
     };

@@ -1,5 +1,6 @@
 import type { QuestionId } from '#compiled/question-ids.js';
-import { liveRoute } from '../../advice/live-advice';
+import { type LiveAdvice, liveAdvice } from '../../advice/live-advice';
+import type { PossibleIf } from '../../advice/possible-if';
 import type { Trial } from '../../advice/trial';
 import type { Home } from '../../home/home';
 import { isSource } from '../../kinds/ask-traits';
@@ -16,6 +17,8 @@ export interface Glance {
   /** Questions without whose answers nothing is advised; then there is no route. */
   readonly missing: readonly QuestionId[];
   readonly route: GlanceRoute | null;
+  /** What would have to be true for more; null where the route does the job, or nothing would. */
+  readonly possible: PossibleIf | null;
   /** The town whose weather counts, read back where a ZIP code was told. */
   readonly nearTown: string | null;
   readonly goalHours: Figure;
@@ -39,12 +42,28 @@ export interface GlanceRoute {
 }
 
 /** A quick look at the plan, from a trial of the answers on a few drawn years. */
-export function glanceOf(trial: Trial): Glance {
+export function glanceOf(
+  trial: Trial,
+  ifOf: (trial: Trial, advisedUsd: number) => PossibleIf[],
+): Glance {
   const { home } = trial;
   const { goalHours, lifeSupport } = home;
   const missing = missingForAdvice(home);
-  const route = missing.length > 0 ? null : glanceRoute(home, liveRoute(trial));
-  return { missing, route, nearTown: nearTown(home), goalHours, lifeSupport };
+  const live = missing.length > 0 ? null : liveAdvice(trial);
+  const route = live === null ? null : glanceRoute(home, live.route);
+  const possible = live === null ? null : possibleBeside(trial, live, ifOf);
+  return { missing, route, possible, nearTown: nearTown(home), goalHours, lifeSupport };
+}
+
+/** As on the first page of the plan: not where life hangs on a device, for then other things come first. */
+function possibleBeside(
+  trial: Trial,
+  live: LiveAdvice,
+  ifOf: (trial: Trial, advisedUsd: number) => PossibleIf[],
+): PossibleIf | null {
+  const { home } = trial;
+  if (home.lifeSupport === 'yes' || live.reaches) return null;
+  return ifOf(trial, live.route.costUsd.value)[0] ?? null;
 }
 
 function nearTown({ facts, site }: Home): string | null {

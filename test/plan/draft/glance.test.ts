@@ -1,8 +1,13 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { glanceWords } from '../../../src/faces/glance-words';
+import { showDraft } from '../../../src/commands/show-draft';
+import { aboutHours, glanceWords } from '../../../src/faces/glance-words';
 import type { Answers } from '../../../src/interview/answers';
+import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import { draftMaker } from '../../../src/plan/draft/draft-of';
+import { figure } from '../../../src/quantity/figure';
+import { english } from '../../../src/words/en';
+import { frozenPlan } from '../../frozen-plans';
 import { answersOf } from '../../households/read-household';
 
 const draftOf = draftMaker(interview);
@@ -37,4 +42,54 @@ test('the same answers give the same glance, whichever were asked about before',
   const before = glanceWords(draftOf(answers).glance);
   draftOf({ ...answers, 'home-zip': '99723' });
   expect(glanceWords(draftOf(answers).glance)).toEqual(before);
+});
+
+test('hours in the pane carry their unit on both ends where these differ', () => {
+  const source = { kind: 'assumed', label: 'made up' } as const;
+  const hours = (low: number, value: number) =>
+    aboutHours(figure({ low, value, high: value, unit: 'h', name: 'hours', source }));
+  expect(hours(12, 18)).toBe('about 12 to 18 h');
+  expect(hours(33, 86)).toBe('about 32 h to 3 days 12 h');
+  expect(hours(0.2, 86)).toBe('up to about 3 days 12 h');
+});
+
+/** A plain house that could spend some money and does not know its yard. */
+const plainHouse: Answers = {
+  'home-zip': '48911',
+  'home-kind': 'house',
+  'home-tenure': 'own',
+  'heat-main': 'gas-furnace',
+  'water-source': 'town',
+  'must-run': ['fridge'],
+  'goal-hours': 48,
+  'goal-season': 'winter',
+  'engine-place': 'not sure',
+  'budget-now': 1500,
+  'people-risk': ['none'],
+  'medical-devices': ['none'],
+};
+
+test('where a place is not known, the pane says that the whole job would be possible if there is one', () => {
+  const open = showDraft(draftOf(plainHouse));
+  expect(glanceWords(open.glance)).toContainEqual(expect.stringMatching(/^No source of power yet/));
+  expect(open.lines[0]).toContain(
+    'The whole job would be possible if there is an open, level place',
+  );
+  const known = showDraft(draftOf({ ...plainHouse, 'engine-place': 'open-20ft' }));
+  expect(known.lines.join(' ')).not.toContain('would be possible');
+});
+
+test('where the money buys no source, the plan says what a little more would buy', () => {
+  const { waysOn, route } = frozenPlan(plainHouse, '2026-11-25', 5).advice;
+  expect(route.kind).toBe('preparation');
+  const { line, moreUsd } = waysOn!.littleMore!;
+  expect(moreUsd).toBeLessThanOrEqual(0.25 * 1500);
+  expect(line.usd).toBe(1500 + moreUsd);
+  expect(line.hours!.likely).toBeGreaterThan(8);
+  const page = planMarkdown(frozenPlan(plainHouse, '2026-11-25', 5), english).split(
+    '# The details',
+  )[0]!;
+  expect(page).toMatch(
+    /Nearer to it: \$[\d,]+ more \(\$[\d,]+ in all\) for the plug-in power pack/,
+  );
 });

@@ -1,6 +1,6 @@
 import interview from '#compiled/questions.js';
 import { advise } from '../../../src/advice/advise';
-import { liveRoute } from '../../../src/advice/live-advice';
+import { liveAdvice } from '../../../src/advice/live-advice';
 import { TRIAL_YEARS, trials } from '../../../src/advice/trial';
 import { SyntheticYears } from '../../../src/home/weather/synthetic-years';
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
@@ -28,7 +28,7 @@ function compare(seed: number, tally: Parameters<Part['try']>[1], years: number)
   const answers = randomHome(seed);
   const home = homeFromAnswers(interview, answers, AS_OF);
   if (missingForAdvice(home).length > 0) return;
-  const shown = liveRoute(trials(interview, AS_OF)(answers));
+  const shown = liveAdvice(trials(interview, AS_OF)(answers)).route;
   const planned = (count: number) => {
     const drawn = new SyntheticYears(home, count);
     const kinds = allKinds(home, drawn, widths);

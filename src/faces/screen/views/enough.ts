@@ -10,7 +10,12 @@ import { readingFrame } from './reading';
 /** Nothing open would change what to buy: the plan so far, and what can be done now. */
 export function enoughFrame(parts: FrameParts, width: number): Frame {
   const { state, draft } = parts;
-  const says = draft === SUMS_FAILED ? [NO_SUMS] : draft === null ? [] : glanceWords(draft.glance);
+  const says =
+    draft === SUMS_FAILED
+      ? [NO_SUMS]
+      : draft === null
+        ? []
+        : [...glanceWords(draft.glance), ...draft.lines];
   const hide = hideOf(parts.hiding);
   const text = says.flatMap((one) => labelLines('- ', hide(one), false, width));
   return readingFrame(parts, width, { title: enoughTitle(state), text });

@@ -12,6 +12,7 @@ export function sayWaysOn(plan: Plan, words: Words): string[] {
     say.intro(plan.rideThrough.goalHours),
     bullets([
       say.moreMoney(waysOn.moreMoney),
+      ...(waysOn.littleMore === null ? [] : [say.littleMore(waysOn.littleMore)]),
       say.shorterGoal(waysOn.shorterGoal),
       say.lessCarried(waysOn.lessCarried, namesOfLess(plan)),
       ...(waysOn.oneRoom === null ? [] : [say.oneRoom(waysOn.oneRoom, plan.rideThrough.goalHours)]),

@@ -1,4 +1,3 @@
-import type { PossibleIf } from '../../../advice/possible-if';
 import type { Plan } from '../../../plan/plan';
 import type { Words } from '../../../words/words';
 
@@ -10,11 +9,10 @@ export function possibleIfLine({ possibleIf, advice, lifeFirst }: Plan, words: W
   const [first] = possibleIf;
   const done = advice.advised !== null && advice.list[advice.advised]?.reaches === true;
   if (first === undefined || done || lifeFirst?.told) return [];
-  const codes = first.conditions.map(({ code }) => code);
-  return [words.household.possibleIf.onFirstPage(codes, gainOf(first, advice.route.costUsd.value))];
-}
-
-function gainOf({ allFromUsd }: PossibleIf, usd: number) {
-  if (allFromUsd === null) return 'more';
-  return allFromUsd < usd ? 'all-for-less' : 'all';
+  return [
+    words.household.possibleIf.onFirstPage(
+      first.conditions.map(({ code }) => code),
+      first.gain,
+    ),
+  ];
 }

@@ -1,3 +1,4 @@
+import type { IfGain, PossibleIf } from '../../../advice/possible-if';
 import type { Route } from '../../../routes/route';
 import type { ConditionCode, Settler } from '../../../routes/stop-codes';
 import { inSentence } from '../list-of';
@@ -39,9 +40,6 @@ const settlers: Readonly<Record<Settler, string>> = {
   helper: 'Ask whoever would come before the outage, and let them try it once.',
 };
 
-/** What a condition would bring, beside the route advised. */
-export type IfGain = 'more' | 'all' | 'all-for-less';
-
 const gains: Readonly<Record<IfGain, string>> = {
   more: 'More',
   all: 'The whole job',
@@ -69,6 +67,9 @@ export const possibleIf = {
   /** For the first page, where no route is named that is not open yet. */
   onFirstPage: (codes: readonly ConditionCode[], gain: IfGain) =>
     `${gains[gain]} would be possible if ${together(codes)}. Find that out before you buy, and read "What would be possible, if" below, with what can kill.`,
+  /** Beside the question, in a line. */
+  inPane: ({ conditions: all, gain }: Pick<PossibleIf, 'conditions' | 'gain'>) =>
+    `${gains[gain]} would be possible if ${together(all.map(({ code }) => code))}.`,
   route: ({ title, costUsd }: Route, carried: string, howLong: string) =>
     `If so: ${inSentence(title)}, ${sayFigure(costUsd)}. It would carry ${carried} of what must run, ${howLong}.`,
   canKill: (caution: string) => `If so, this can kill: ${caution}`,

@@ -14,6 +14,9 @@ export const waysOn = {
     const { line, moreUsd } = way;
     return `More money: ${usd(moreUsd)} more, ${usd(line.usd)} in all, buys the ${titleOf(line)}. It carries all that must run for the time you asked.`;
   },
+  littleMore({ line, moreUsd }: NonNullable<WaysOn['littleMore']>): string {
+    return `A little more money: ${usd(moreUsd)} more, ${usd(line.usd)} in all, buys the ${titleOf(line)}. It does not reach the time you asked: it lasts ${lasting(line)}.`;
+  },
   shorterGoal(way: WaysOn['shorterGoal']): string {
     if (way === null)
       return 'A shorter goal: nothing within your money carries all that must run, for any time worth planning.';
@@ -34,7 +37,7 @@ export const waysOn = {
   },
   /** The ways that lead somewhere, in one line for the first page. */
   onFrontPage(
-    { moreMoney, shorterGoal, lessCarried, oneRoom }: WaysOn,
+    { moreMoney, littleMore, shorterGoal, lessCarried, oneRoom }: WaysOn,
     names: readonly string[],
   ): string {
     const ways = [
@@ -47,10 +50,17 @@ export const waysOn = {
       ...(lessCarried === null ? [] : [`doing without the ${listOf(names.map(inSentence))}`]),
       ...(oneRoom?.line.reaches ? [roomWith(oneRoom)] : []),
     ];
-    const nearer =
-      oneRoom === null || oneRoom.line.reaches
-        ? ''
-        : ` Nearer to it: ${roomWith(oneRoom)}, for ${lasting(oneRoom.line)}.`;
+    const near = [
+      ...(littleMore === null
+        ? []
+        : [
+            `${usd(littleMore.moreUsd)} more (${usd(littleMore.line.usd)} in all) for the ${titleOf(littleMore.line)}, for ${lasting(littleMore.line)}`,
+          ]),
+      ...(oneRoom === null || oneRoom.line.reaches
+        ? []
+        : [`${roomWith(oneRoom)}, for ${lasting(oneRoom.line)}`]),
+    ];
+    const nearer = near.length === 0 ? '' : ` Nearer to it: ${near.join('; or ')}.`;
     return ways.length === 0
       ? `Ways on: none of more money, a shorter goal or fewer things does ${nearer === '' ? 'it' : 'all of it'} here.${nearer} Plan to leave.`
       : `Ways on, for the whole job: ${ways.join('; or ')}.${nearer}`;
