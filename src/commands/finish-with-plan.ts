@@ -10,6 +10,7 @@ import { sameAnswers } from '../interview/after-plan';
 import type { Answers } from '../interview/answers';
 import { besideTariff } from '../interview/beside-tariff';
 import type { Hide } from '../interview/hide-words';
+import type { AskAgain } from '../interview/what-if/what-if-state';
 import { planMarkdown } from '../papers/household/to-markdown';
 import { otherRoute } from '../plan/changes/other-route';
 import { makePlan } from '../plan/make-plan';
@@ -36,7 +37,7 @@ export interface Outcome {
   readonly code: number;
   readonly next: boolean;
   /** Questions to answer again, then the plan once more; none named: off the list of answers. */
-  readonly ask?: readonly string[];
+  readonly again?: AskAgain;
 }
 
 interface Finished {
@@ -78,7 +79,7 @@ export async function finishWithPlan(
   keepWritten(now);
   const { markdown, since, written } = now;
   const left = await show(now, name, finished);
-  if (typeof left === 'object') return { code: DONE, next: false, ask: left.ask };
+  if (typeof left === 'object') return { code: DONE, next: false, again: left };
   const next = left === 'homes';
   const missing = await sayMissing(keeping, settled, args);
   if (!written.ok) {
@@ -167,8 +168,7 @@ async function show(
     ]);
     const whatIf = whatIfInOne(tariff, asOf);
     const beside = afterPlan({ interview: asked, answers, whatIf });
-    const ask = await readPlanByLine({ markdown, stdin, stdout, beside });
-    return ask === null ? 'done' : { ask };
+    return (await readPlanByLine({ markdown, stdin, stdout, beside })) ?? 'done';
   }
   const [{ readPlan }, { explainKey }, { whatIfKey }, { whatIfApart }] = await Promise.all([
     import('../faces/screen/plan/read-plan'),

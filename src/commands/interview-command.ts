@@ -121,8 +121,8 @@ async function sit(args: Arguments, chosen: Chosen, isFirst: boolean): Promise<O
   const outcome = await close(sitting, async () => {
     let closed = await closeOnce(sitting, state);
     // From the plan to a question and back, as often as is wished.
-    while (closed.ask !== undefined) {
-      state = await ask(sitting, context, changeAfterPlan(context, state, closed.ask));
+    while (closed.again !== undefined) {
+      state = await ask(sitting, context, changeAfterPlan(context, state, closed.again));
       closed = await closeOnce(sitting, state);
     }
     return closed;

@@ -6,14 +6,16 @@ import { answersToReadBack } from './read-back';
 import { relevant } from './relevant';
 import type { Context, State } from './state';
 import { toCheck } from './to-check';
+import type { AskAgain } from './what-if/what-if-state';
 import { words } from './words';
 
 /**
  * After a plan: these questions are asked again in full, one after the other, then both plans are laid side by side. Without
  * any the list of answers is shown, to choose one.
  */
-export function changeAfterPlan(context: Context, state: State, ask: readonly string[]): State {
+export function changeAfterPlan(context: Context, state: State, again: AskAgain): State {
   const { answers } = state;
+  const { ask, tried = {} } = again;
   const fresh: State = {
     ...state,
     ending: null,
@@ -23,7 +25,7 @@ export function changeAfterPlan(context: Context, state: State, ask: readonly st
     trail: [],
     ahead: [],
     leftOpen: openNow(context, answers),
-    changing: { before: answers, queue: ask },
+    changing: { before: answers, queue: ask, tried },
   };
   return nextAsked(context, fresh) ?? { ...toCheck(context, fresh), row: NO_ROW };
 }
@@ -42,10 +44,13 @@ export function afterChange(context: Context, state: State): State {
 function nextAsked(context: Context, state: State): State | null {
   const [id, ...queue] = state.changing?.queue ?? [];
   if (id === undefined) return null;
-  const { before } = state.changing!;
-  const rest: State = { ...state, changing: { before, queue } };
+  const { tried } = state.changing!;
+  const rest: State = { ...state, changing: { ...state.changing!, queue } };
   const asked = relevant(context, state.answers).some((one) => one.id === id);
-  return asked ? { ...show(context, rest, id), fromCheck: true } : nextAsked(context, rest);
+  if (!asked) return nextAsked(context, rest);
+  const said = tried[id];
+  const notice = said === undefined ? null : words.wasTried(said);
+  return { ...show(context, rest, id), fromCheck: true, notice };
 }
 
 /** Back to the plan where nothing differs from it; else what differs is looked at first. */

@@ -61,6 +61,8 @@ export interface State {
   readonly changing: {
     readonly before: Answers;
     readonly queue: readonly string[];
+    /** What was tried of a question, to be said where it is asked. */
+    readonly tried: Readonly<Record<string, string>>;
   } | null;
   /** The question was opened from the list of answers, to change its answer. */
   readonly fromCheck: boolean;

@@ -35,6 +35,8 @@ export const words = {
   keep: 'Keep it, and write the plan again',
   drop: 'Drop it: the plan stays as it was',
   changeMore: 'Change another answer too',
+  wasTried: (said: string) =>
+    `You tried: ${said}. Nothing of it is filled in. To keep it, answer this.`,
   sameAnswer: 'That is the answer the plan has already. Nothing changes.',
   compareTitle: 'What this changes in the plan',
   seePlan: 'See the plan',

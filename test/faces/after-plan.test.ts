@@ -53,7 +53,7 @@ describe('a line after the plan', () => {
     expect(said).toContain('What if. Time to manage at home: 3 days. Now: 24 h.');
     expect(said).toMatch(/What if: About [^:]*You want 3 days\./);
     expect(said).toContain('Nothing is written.');
-    expect(ask).toEqual(['goal-hours']);
+    expect(ask).toEqual({ ask: ['goal-hours'], tried: { 'goal-hours': '3 days' } });
   });
 
   test('what cannot be tried gets a sentence, and the plan is still there', async () => {
@@ -73,6 +73,6 @@ describe('a line after the plan', () => {
 
   test('the end of the input is a stop, and change leads to the list of answers', async () => {
     expect((await type()).ask).toBeNull();
-    expect((await type('change')).ask).toEqual([]);
+    expect((await type('change')).ask).toEqual({ ask: [] });
   });
 });

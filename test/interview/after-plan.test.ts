@@ -27,7 +27,7 @@ const give = (state: State, answer: Answer) => reduce(context, state, { type: 'a
 const act = (state: State, name: Act) => reduce(context, state, { type: 'act', act: name });
 const press = (state: State, name: Exclude<Key['name'], 'text'>) =>
   reduce(context, state, { type: 'key', key: { name } });
-const change = (...ask: string[]) => changeAfterPlan(context, planned, ask);
+const change = (...ask: string[]) => changeAfterPlan(context, planned, { ask });
 
 describe('an answer changed after the plan', () => {
   test('is asked in full, with the answer it has', () => {
@@ -67,7 +67,13 @@ describe('an answer changed after the plan', () => {
   test('questions it brings up are asked before both plans are compared', () => {
     const none = { ...planned, answers: { ...answers, 'fuel-refill': 'no' } };
     const { 'fuel-refill-days': _, ...without } = none.answers as Record<string, Answer>;
-    const asked = changeAfterPlan(context, { ...none, answers: without }, ['fuel-refill']);
+    const asked = changeAfterPlan(
+      context,
+      { ...none, answers: without },
+      {
+        ask: ['fuel-refill'],
+      },
+    );
     const days = give(asked, 'likely');
     expect(days).toMatchObject({ view: 'ask', at: 'fuel-refill-days' });
     expect(give(days, 2).view).toBe('compare');
@@ -105,7 +111,14 @@ describe('an answer changed after the plan', () => {
 
   test('what opens the way to a generator is read back before it is kept, and only where it changed', () => {
     const closed = { ...planned, answers: { ...answers, 'engine-place': 'none' } };
-    const asked = changeAfterPlan(context, closed, ['engine-place']);
+    const asked = changeAfterPlan(context, closed, {
+      ask: ['engine-place'],
+      tried: { 'engine-place': 'In the open' },
+    });
+    expect(asked.notice).toBe(
+      'You tried: In the open. Nothing of it is filled in. To keep it, answer this.',
+    );
+    expect(asked.answers['engine-place']).toBe('none');
     const back = act(give(asked, 'open-20ft'), 'keep');
     expect(back).toMatchObject({ view: 'read-back', ending: null });
     expect(act(back, 'all-so').ending).toBe('plan');

@@ -54,6 +54,6 @@ describe('what if over the plan, through a pseudo-terminal', () => {
     terminal.press('\r');
     await terminal.ended();
     const left = JSON.parse(readFileSync(join(terminal.folder, 'left.json'), 'utf8'));
-    expect(left).toEqual({ ask: ['goal-hours'] });
+    expect(left).toEqual({ ask: ['goal-hours'], tried: { 'goal-hours': '36 h' } });
   });
 });

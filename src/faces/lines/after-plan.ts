@@ -2,7 +2,7 @@ import type { Answers } from '../../interview/answers';
 import type { Interview } from '../../interview/question';
 import { readTried } from '../../interview/what-if/read-tried';
 import type { Tried, TriedThing } from '../../interview/what-if/tried';
-import { beginWhatIf } from '../../interview/what-if/what-if-state';
+import { type AskAgain, beginWhatIf } from '../../interview/what-if/what-if-state';
 import { whatIfWords } from '../../interview/what-if/what-if-words';
 import type { WhatIfApart } from '../door';
 import type { WhatIfSaid } from '../screen/views/what-if';
@@ -52,10 +52,7 @@ export function canTry(interview: Interview, answers: Answers): string[] {
 }
 
 /** Lines to print, or questions to ask again; null: the word is not one of these. */
-export type Heard =
-  | { readonly print: readonly string[] }
-  | { readonly ask: readonly string[] }
-  | null;
+export type Heard = { readonly print: readonly string[] } | AskAgain | null;
 
 /** What if and change, typed over a plan that is read line by line. What was tried last is what keep means. */
 export function afterPlan({ interview, answers, whatIf }: AfterPlan): {
@@ -70,7 +67,9 @@ export function afterPlan({ interview, answers, whatIf }: AfterPlan): {
       if (meant.code === 'list') return { print: canTry(interview, answers) };
       if (!('pairs' in meant)) {
         const ask = [...new Set(tried.flatMap(({ asks }) => asks))];
-        if (ask.length > 0) return { ask };
+        const said = tried.filter(({ asks }) => asks.length > 0);
+        const was = Object.fromEntries(said.map(({ asks, then }) => [asks[0]!, then]));
+        if (ask.length > 0) return { ask, tried: was };
         return { print: [tried.length === 0 ? AFTER.noneTried : whatIfWords.keepsNoSize] };
       }
       const read = readTried(interview, answers, meant.pairs);

@@ -1,3 +1,4 @@
+import type { AskAgain } from '../../interview/what-if/what-if-state';
 import { visible } from '../../quantity/visible';
 import { layOut } from '../screen/plan/plan-lines';
 import { FRONT_PAGE } from '../screen/plan/sections-list';
@@ -27,7 +28,7 @@ const HOW_BESIDE =
  * The plan a section at a time, its front page first. It stays in its files, so nothing is lost by stopping. Questions to
  * ask again, or null to stop.
  */
-export async function readPlanByLine(reading: PlanByLine): Promise<readonly string[] | null> {
+export async function readPlanByLine(reading: PlanByLine): Promise<AskAgain | null> {
   const { markdown, stdin, stdout, beside } = reading;
   const how = beside === undefined ? HOW : HOW_BESIDE;
   const parts = partsOf(markdown, stdout.columns ?? 80);
@@ -48,7 +49,7 @@ export async function readPlanByLine(reading: PlanByLine): Promise<readonly stri
       if (typed === null || line === undefined || line === 'stop') return null;
       const heard = await beside?.hear(typed);
       if (heard !== undefined && heard !== null) {
-        if ('ask' in heard) return heard.ask;
+        if ('ask' in heard) return heard;
         print(heard.print);
         continue;
       }

@@ -1,5 +1,5 @@
 import type { Key } from '../key';
-import { asksOf, movedKnobs, placeOfKnob, type WhatIf } from './what-if-state';
+import { asksOf, movedKnobs, placeOfKnob, triedSaid, type WhatIf } from './what-if-state';
 import { whatIfWords } from './what-if-words';
 
 export type WhatIfEvent =
@@ -61,5 +61,5 @@ function keep(state: WhatIf): WhatIf {
   if (movedKnobs(state).length === 0) return { ...state, says: whatIfWords.moveFirst };
   const ask = asksOf(state);
   if (ask.length === 0) return { ...state, says: whatIfWords.keepsNoSize };
-  return { ...state, left: { ask } };
+  return { ...state, left: { ask, tried: triedSaid(state) } };
 }

@@ -3,6 +3,12 @@ import type { Interview } from '../question';
 import { type Knob, type KnobId, knobsOf } from './knobs';
 import type { Tried } from './tried';
 
+/** Questions to answer again in full, with what was tried of each where it is one answer. */
+export interface AskAgain {
+  readonly ask: readonly string[];
+  readonly tried?: Readonly<Record<string, string>>;
+}
+
 /** What is tried beside a plan. Nothing of it is written anywhere. */
 export interface WhatIf {
   /** The answers of the plan. */
@@ -17,7 +23,7 @@ export interface WhatIf {
   /** What is to be said about the last key. */
   readonly says: string | null;
   /** How it was left: back to the plan, or to the questions that keep what was moved. */
-  readonly left: 'back' | { readonly ask: readonly string[] } | null;
+  readonly left: 'back' | AskAgain | null;
 }
 
 export function beginWhatIf(interview: Interview, answers: Answers): WhatIf {
@@ -43,6 +49,14 @@ export function triedIn(state: WhatIf): Tried {
       return { answers: { ...tried.answers, ...changes }, size: size === 0 ? tried.size : size };
     },
     { answers: state.answers, size: 0 },
+  );
+}
+
+/** What was tried, by the one question that it answers. */
+export function triedSaid(state: WhatIf): Record<string, string> {
+  const places = movedKnobs(state).map((knob) => knob.places[placeOfKnob(state, knob)]!);
+  return Object.fromEntries(
+    places.flatMap(({ asks, said }) => (asks.length === 0 ? [] : [[asks[0]!, said]])),
   );
 }
 

@@ -66,7 +66,7 @@ describe('what if on the window', () => {
   });
 
   test('in 40 columns one stands below the other, each with its side', () => {
-    const lines = texts(draw(40, 40));
+    const lines = texts(draw(40, 44));
     expect(lines).toContain('Price:');
     expect(lines.some((line) => line.startsWith('  Now: $900'))).toBe(true);
     expect(lines.some((line) => line.startsWith('  What if: $2,000'))).toBe(true);

@@ -113,12 +113,15 @@ describe('keeping what was moved', () => {
   test('asks the real questions, each once', () => {
     const moved = press({ ...press(at('refill'), 'right'), at: 0 }, 'right');
     expect(asksOf(moved)).toEqual(['goal-hours', 'fuel-refill', 'fuel-refill-days']);
-    expect(press(moved, 'enter').left).toEqual({ ask: asksOf(moved) });
+    expect(press(moved, 'enter').left).toEqual({
+      ask: asksOf(moved),
+      tried: { 'goal-hours': '36 h', 'fuel-refill': expect.stringContaining('after') },
+    });
   });
 
   test('of a place for a generator asks that safety question, and fills in nothing', () => {
     const none = press(at('generator-place'), 'left', 'enter');
-    expect(none.left).toEqual({ ask: ['engine-place'] });
+    expect(none.left).toMatchObject({ ask: ['engine-place'] });
     expect(none.answers['engine-place']).toBe(answers['engine-place']);
   });
 

@@ -1,5 +1,6 @@
 import type { Hide } from '../../../interview/hide-words';
 import type { Key } from '../../../interview/key';
+import type { AskAgain } from '../../../interview/what-if/what-if-state';
 import type { Frame } from '../frame';
 import { glyphsFor } from '../glyphs';
 import { runView } from '../run-view';
@@ -12,9 +13,7 @@ import { type LaidOut, layOut } from './plan-lines';
 import { PLAN_START, type PlanState } from './plan-state';
 
 /** The reader wants to answer these again; none: to choose from the list of answers. */
-export interface Asked {
-  readonly ask: readonly string[];
-}
+export type Asked = AskAgain;
 
 /** A view of its own over the plan, such as what if or explain. */
 export interface BesideView {

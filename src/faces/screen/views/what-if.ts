@@ -31,6 +31,8 @@ const SIDES = { before: 'Now', after: 'What if' };
 const WIDEST = 100;
 /** From so many lines on every knob is seen; below it only the one marked. */
 const ALL_KNOBS_FROM = 18;
+/** In a narrow one both plans stand one below the other and need the room. */
+const ALL_KNOBS_NARROW_FROM = 30;
 const PLACE_FROM = 10;
 
 /** What if, on the window: what can be moved, both plans side by side, the keys. Pure; no taller than the window. */
@@ -38,7 +40,8 @@ export function whatIfFrame(parts: WhatIfParts): Frame {
   const { state, size, name, glyphs } = parts;
   const height = frameHeight(size.rows);
   const width = Math.min(size.columns, WIDEST);
-  const roomy = height >= ALL_KNOBS_FROM;
+  const columns = size.columns >= COLUMNS_FROM;
+  const roomy = height >= (columns ? ALL_KNOBS_FROM : ALL_KNOBS_NARROW_FROM);
   const knobs = roomy
     ? state.knobs.flatMap((knob, i) => knobLines(parts, knob, i === state.at, width))
     : oneKnob(parts, width);
