@@ -1,4 +1,5 @@
 import type { Interview } from '../interview/question';
+import type { Figure } from '../quantity/figure';
 import { figure } from '../quantity/figure';
 import { answerFigure, type Widths } from './answer-figure';
 import { checkBill } from './bill/bill-check';
@@ -44,16 +45,23 @@ export function buildHome(
       good: demandOf(ranked('must', 'good'), goalSeasons),
       all: demandOf(loads, goalSeasons),
     },
-    goalHours: answerFigure(facts, widths, 'goal-hours', {
-      unit: 'h',
-      name: 'how long to manage',
-    })!,
+    goalHours: wholeHours(
+      answerFigure(facts, widths, 'goal-hours', { unit: 'h', name: 'how long to manage' })!,
+    ),
     goalSeasons,
     billYear,
     billCheck: checkBill({ facts, loads: usual, climate, hours, billYear }),
     calibration,
   };
 }
+
+/** Outages are counted by the hour: a part of one is planned for as a whole, by fuel, size and odds alike. */
+const wholeHours = (goal: Figure): Figure => ({
+  ...goal,
+  low: Math.ceil(goal.low),
+  value: Math.ceil(goal.value),
+  high: Math.ceil(goal.high),
+});
 
 /** Low and high of each number that may be assumed, by question id. */
 export function widthsOf(interview: Interview): Widths {

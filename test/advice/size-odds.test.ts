@@ -9,21 +9,29 @@ import { walkedShare } from '../../src/advice/ride/walked-odds';
 import { widthsOf } from '../../src/home/build-home';
 import { SyntheticYears } from '../../src/home/weather/synthetic-years';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
+import { inWay } from '../../src/plan/ways/route-in-ways';
 import { allRoutes } from '../../src/routes/all-routes';
 import { answersOf } from '../households/read-household';
 
 test('odds from the hours of the outages alone are those of outages walked hour by hour', () => {
   let [compared, between] = [0, 0];
-  for (const name of ['birch-street', 'tower-six', 'ridge-road', 'mill-lane']) {
-    const home = homeFromAnswers(interview, answersOf(name), '2026-11-25');
+  // With phones alone a generator rests for most of a thrifty day.
+  const phones = { ...answersOf('birch-street'), 'must-run': ['phones'], 'gasoline-gallons': 3 };
+  const homes = ['birch-street', 'tower-six', 'ridge-road', 'mill-lane'].map(
+    (name) => [name, answersOf(name)] as const,
+  );
+  for (const [name, answers] of [...homes, ['phones alone', phones] as const]) {
+    const home = homeFromAnswers(interview, answers, '2026-11-25');
     const drawn = new SyntheticYears(home, 4);
     const season = hardestSeason(home);
     const odds = new SizeOdds(home, drawn, season);
     const goal = Math.round(home.goalHours.value);
     const routes = allRoutes(home, drawn, widthsOf(interview));
-    for (const route of routes.filter(
+    const able = routes.filter(
       ({ verdict, carries }) => verdict !== 'cannot' && carries.length > 0,
-    )) {
+    );
+    // Thriftily a generator started by hand stands still while nothing is on.
+    for (const route of able.flatMap((one) => [one, inWay(home, one, 'thrifty')])) {
       const loads = loadsIn(home, route, 'must') ?? [];
       for (const careful of [false, true]) {
         const way = walkableOf(home, drawn, route, { classes: [loads], season, careful });

@@ -96,7 +96,8 @@ export class SizeOdds {
     if (isWalked(route)) return this.walked(feeding, years);
     if (route.generator !== null) {
       const loadKw = this.loadWindows(feeding, years);
-      return hoursOnGenerator(loadKw, this.goal, this.generatorOf(feeding));
+      const starts = this.starts(years);
+      return hoursOnGenerator({ loadKw, starts }, this.goal, this.generatorOf(feeding));
     }
     return hoursOnBattery(this.netWindows(feeding, years), this.goal, route.usableKwh!);
   }

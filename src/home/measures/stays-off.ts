@@ -22,10 +22,10 @@ export const cookOtherwise = gone((load) => load.id === 'microwave');
 /** What is always on and nobody needs. */
 export const boxesOff = gone((load) => load.id === 'house-standby');
 
-/** The laptop that is there does what the desk computer did. */
+/** The laptop that is there does what the desk computer did, where it counts for as much. */
 export const laptopInstead: Change = (_, loads) => {
-  const both = ['laptop', 'desktop'].every((id) => loads.some((load) => load.id === id));
-  return both
+  const [laptop, desktop] = ['laptop', 'desktop'].map((id) => loads.find((load) => load.id === id));
+  return laptop !== undefined && laptop.rank === desktop?.rank
     ? changing(
         loads,
         (load) => load.id === 'desktop',
