@@ -1,6 +1,11 @@
 import type { MoneyRange } from '../../bill/lifecycle/money-range';
 import type { BetweenOutages } from '../../plan/money/between-outages';
-import { type MoneyOfRoute, REAL_RATE, STUDY_YEARS } from '../../plan/money/plan-money';
+import {
+  type MoneyOfRoute,
+  type PlanMoney,
+  REAL_RATE,
+  STUDY_YEARS,
+} from '../../plan/money/plan-money';
 import { carriesAll } from '../../plan/money/ridden';
 import type { Plan } from '../../plan/plan';
 import type { Words } from '../../words/words';
@@ -21,12 +26,7 @@ export function moneyData(
         : { code: money.tariff.from.code, says: words.tariff(home, money.tariff) },
     tariffInFull: money.tariff === null ? 'off the grid' : copyOf(money.tariff.tariff),
     use: { code: money.use.code, says: words.use(money) },
-    billFits:
-      money.billFit === null
-        ? 'not checked'
-        : money.billFit.fits
-          ? 'yes'
-          : words.billFit(money.billFit),
+    billFits: billFitData(money.billFit, words),
     outageHoursPerYear: {
       ordinary: round(money.outageHours.ordinary),
       major: round(money.outageHours.major),
@@ -48,9 +48,17 @@ export function moneyData(
       parts: stage.parts.map((part) => part.name),
     })),
     carriesOver: words.carriesOver(money.carriesOver),
-    oldPrices: money.oldPrices.map(words.oldPrice),
+    oldPrices: money.oldPrices.map((one) => {
+      const { name, year, quoted } = one.price;
+      return { name, year, quoted, says: words.oldPrice(one) };
+    }),
     incentives: said(money.incentiveNotes, words.incentive),
   };
+}
+
+function billFitData(fit: PlanMoney['billFit'], words: Words): PlanData['money']['billFits'] {
+  if (fit === null) return 'not checked';
+  return fit.fits ? 'yes' : { code: fit.lookAt.code, says: words.billFit(fit) };
 }
 
 /** The form of the file has no read-only lists. */

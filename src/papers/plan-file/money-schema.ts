@@ -56,7 +56,9 @@ export const moneySchema = z.strictObject({
     .union([tariffSchema, z.literal('off the grid')])
     .describe('The tariff counted, in the form of a tariff file.'),
   use: said,
-  billFits: z.string().describe('yes, not checked, or the line of the bill to look at.'),
+  billFits: z
+    .union([said, z.literal('yes'), z.literal('not checked')])
+    .describe('Where it does not, the line of the bill to look at.'),
   outageHoursPerYear: hours,
   routes: z.array(route),
   reserveOf: z.string(),
@@ -79,6 +81,13 @@ export const moneySchema = z.strictObject({
     }),
   ),
   carriesOver: lines,
-  oldPrices: lines,
+  oldPrices: z.array(
+    z.strictObject({
+      name: z.string(),
+      year: z.number().int(),
+      quoted: z.boolean().describe('A quote of the household, no range of the table.'),
+      says: z.string(),
+    }),
+  ),
   incentives: z.array(said),
 });

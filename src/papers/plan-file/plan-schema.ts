@@ -37,8 +37,7 @@ export const planSchema = z.strictObject({
   seed: z.number().int().describe('Seed of the drawn weather years.'),
   weatherYears: z.number().int(),
   state: z.enum(['draft', 'complete']),
-  draftBecause: lines,
-  draftCodes: lines.describe('The same as codes, in the same order.'),
+  draftBecause: z.array(said),
   undecided: z
     .array(z.strictObject({ question: z.string(), says: z.string(), decides: z.string() }))
     .describe('Questions never asked without which nothing is advised.'),
