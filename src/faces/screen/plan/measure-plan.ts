@@ -2,9 +2,10 @@ import { footItems } from '../foot-items';
 import { frameHeight } from '../frame';
 import type { Glyphs } from '../glyphs';
 import { type Line, styled, wrapText } from '../line';
+import { labelLines } from '../row-lines';
 import type { Size } from '../watch-size';
 import { lineOf } from './passage';
-import { ASKED, type BesideKey, planFoot } from './plan-foot';
+import { ASKED, allKeys, type BesideKey, planFoot } from './plan-foot';
 import { type Shown, sectionAt } from './plan-keys';
 import type { LaidOut } from './plan-lines';
 import type { PlanState } from './plan-state';
@@ -43,6 +44,11 @@ export interface Measured {
   readonly foot: readonly Line[];
 }
 
+/** All keys, as lines of this width. */
+export function keyLines(of: Parameters<typeof allKeys>[0], width: number): Line[] {
+  return allKeys(of).flatMap((one) => labelLines('- ', one, false, width));
+}
+
 /** From so many lines on a blank one stands below the title. */
 const ROOMY = 16;
 
@@ -67,6 +73,8 @@ export function measurePlan({ plan, state, size, beside, shared }: PlanParts): M
   // Also the last section can stand at the top.
   const lastHead = plan.sections.at(-1)?.line ?? 0;
   const maxScroll = plan.lines.length <= page ? 0 : Math.max(plan.lines.length - page, lastHead);
-  const shown = { plan, top: Math.min(wanted, maxScroll), page, maxScroll };
+  const keys = state.view === 'keys' ? keyLines({ beside, shared }, planColumns(size)) : [];
+  const keysScroll = Math.max(0, keys.length - page);
+  const shown = { plan, top: Math.min(wanted, maxScroll), page, maxScroll, keysScroll };
   return { shown, gap, message, foot };
 }

@@ -46,7 +46,7 @@ function keysOf({ view }: PlanState, { atFront, beside }: Around): string[] {
         'Esc back',
       ];
     case 'keys':
-      return ['Any key back'];
+      return ['Up Down read on', 'Any other key back'];
     case 'leaving':
       return ['Y leave', 'Esc back to it'];
     case 'homes':
@@ -61,7 +61,7 @@ export const ASKED = {
 } as const;
 
 /** Every key of the plan, one a line: what it is, and what it does. */
-export function allKeys(beside: readonly BesideKey[]): string[] {
+export function allKeys({ beside, shared }: Pick<Around, 'beside' | 'shared'>): string[] {
   return [
     'Up and Down: a line on or back',
     'Space, Page Down and Page Up: a page on or back',
@@ -71,6 +71,10 @@ export function allKeys(beside: readonly BesideKey[]): string[] {
     '/: find a word; then Right and Left go from hit to hit',
     ...beside.map(({ letter, says }) => `${letter.toUpperCase()}: ${says}`),
     'N: the homes of this folder, and another home',
+    ...(shared === undefined || shared === null
+      ? []
+      : ['Ctrl+O: show what is hidden until the next key']),
+    'Q: leave; it asks first',
     'Esc: back to the list of sections, to the front page, and out (it asks first)',
     'Ctrl+S or Ctrl+C: leave at once; the plan is in its files',
   ];

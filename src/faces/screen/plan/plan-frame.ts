@@ -1,10 +1,8 @@
 import type { Frame } from '../frame';
 import type { Glyphs } from '../glyphs';
 import { type Line, lineWidth, shorten, takeWidth, widthOf } from '../line';
-import { labelLines } from '../row-lines';
 import { findIn, withHit } from './find-in-plan';
-import { hasPane, measurePlan, PANE, type PlanParts, planColumns } from './measure-plan';
-import { allKeys } from './plan-foot';
+import { hasPane, keyLines, measurePlan, PANE, type PlanParts, planColumns } from './measure-plan';
 import { type Shown, sectionAt } from './plan-keys';
 import type { PlanState } from './plan-state';
 import { sectionsList, sectionTitle } from './sections-list';
@@ -49,12 +47,11 @@ function headOf({ name, plan, state }: PlanParts, here: number): string {
   return state.view === 'sections' ? `Sections. You are in: ${title}` : title;
 }
 
-function bodyOf({ state, beside, size }: PlanParts, { plan, top, page }: Shown): Line[] {
+function bodyOf(parts: PlanParts, { plan, top, page, keysScroll }: Shown): Line[] {
+  const { state, size } = parts;
   if (state.view === 'keys') {
-    const width = planColumns(size);
-    return allKeys(beside)
-      .flatMap((one) => labelLines('- ', one, false, width))
-      .slice(0, page);
+    const from = Math.min(state.row, keysScroll);
+    return keyLines(parts, planColumns(size)).slice(from, from + page);
   }
   const hits = state.view === 'found' ? findIn(plan.lines, state.sought) : [];
   const hit = hits[state.hit] ?? null;
@@ -64,9 +61,9 @@ function bodyOf({ state, beside, size }: PlanParts, { plan, top, page }: Shown):
 }
 
 /** Where in the plan we are, or which hit this is. */
-function placeOf(state: PlanState, { plan, top, page }: Shown): string {
+function placeOf(state: PlanState, { plan, top, page, keysScroll }: Shown): string {
   const { length } = plan.lines;
-  if (state.view === 'keys') return '';
+  if (state.view === 'keys') return keysScroll > state.row ? 'More below' : '';
   if (state.view === 'sections') return `${plan.sections.length + 1} sections`;
   const last = Math.min(length, top + page);
   if (state.view === 'found') {

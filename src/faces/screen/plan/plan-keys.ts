@@ -16,6 +16,8 @@ export interface Shown {
   readonly top: number;
   readonly page: number;
   readonly maxScroll: number;
+  /** How far the list of all keys scrolls. */
+  readonly keysScroll: number;
 }
 
 export const LOOKED = {
@@ -35,7 +37,7 @@ export function onPlanKey(state: PlanState, key: Key, shown: Shown): PlanState |
     case 'homes':
       return letterOf(key) === 'y' ? 'homes' : { ...still, view: 'read' };
     case 'keys':
-      return { ...still, view: 'read' };
+      return inKeys(still, key, shown);
     case 'sections':
       return inSections(still, key, shown.plan);
     case 'find':
@@ -63,7 +65,7 @@ function inText(state: PlanState, key: Key, shown: Shown): PlanState {
     case '/':
       return { ...state, view: 'find', field: fieldOf('') };
     case '?':
-      return { ...state, view: 'keys' };
+      return { ...state, view: 'keys', row: 0 };
     default:
       break;
   }
@@ -82,6 +84,13 @@ function inText(state: PlanState, key: Key, shown: Shown): PlanState {
     default:
       return scrolled(state, key, shown);
   }
+}
+
+/** The list of all keys scrolls where it is longer than the window; any other key leaves it. */
+function inKeys(state: PlanState, key: Key, { keysScroll, page }: Shown): PlanState {
+  const by = steps(key, Math.max(1, page - 1));
+  if (by === 0) return { ...state, view: 'read' };
+  return { ...state, row: Math.max(0, Math.min(keysScroll, state.row + by)) };
 }
 
 function inSections(state: PlanState, key: Key, plan: LaidOut): PlanState {
@@ -138,7 +147,7 @@ function inFound(state: PlanState, key: Key, shown: Shown): PlanState {
   const hits = findIn(shown.plan.lines, state.sought);
   const letter = letterOf(key);
   if (letter === '/') return { ...state, view: 'find', field: fieldOf('') };
-  if (letter === '?') return { ...state, view: 'keys' };
+  if (letter === '?') return { ...state, view: 'keys', row: 0 };
   switch (key.name) {
     case 'right':
     case 'enter':
