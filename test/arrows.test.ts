@@ -30,7 +30,7 @@ const arrows: Record<string, readonly string[]> = {
   interview: ['quantity'],
   home: ['kinds', 'quantity', 'tables', 'physics', 'interview'],
   outage: ['home', 'quantity', 'tables', 'physics', 'interview'],
-  bill: ['home', 'quantity', 'tables', 'physics', 'interview'],
+  bill: ['kinds', 'home', 'quantity', 'tables', 'physics', 'interview'],
   rules: ['kinds', 'home', 'quantity', 'tables', 'physics', 'interview'],
   routes: ['kinds', 'home', 'outage', 'bill', 'quantity', 'tables', 'physics', 'interview'],
   advice: [
@@ -65,10 +65,7 @@ const typesOnly: readonly (readonly [string, string])[] = [
  * Files of analysis that still make sentences. Grows never: a new one gives codes and figures, and its sentence stands
  * in `src/words`.
  */
-const stillSpeak: readonly string[] = [
-  // The pane beside the question is handed what it shows.
-  'plan/draft/glance.ts',
-];
+const stillSpeak: readonly string[] = [];
 
 /** What a household calls its loads decides nothing. */
 const forPrint = 'home/loads/load-names';

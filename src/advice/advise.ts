@@ -83,7 +83,7 @@ function reasonOf(home: Home, { chosen, budgetUsd }: Ranked, able: readonly Rout
     cheapest:
       cheapest === null
         ? null
-        : { kind: cheapest.kind, title: cheapest.title, usd: cheapest.costUsd.value },
+        : { kind: cheapest.kind, called: cheapest.called, usd: cheapest.costUsd.value },
     thriftily: chosen?.living.way === 'thrifty',
     lessPluggedIn: chosen !== null && servesForOneJob(chosen, able),
   };

@@ -1,4 +1,5 @@
 import type { RouteKind } from '../kinds/route-kind';
+import type { RouteTitle } from '../kinds/route-title';
 
 /** Why a route is advised, in codes and figures; the sentence is made where it is read. */
 export interface Reason {
@@ -8,7 +9,7 @@ export interface Reason {
   /** Where the money buys no source: the cheapest there is, with its likely price. */
   readonly cheapest: {
     readonly kind: RouteKind;
-    readonly title: string;
+    readonly called: RouteTitle;
     readonly usd: number;
   } | null;
   /** It stands for a battery for one job of the same price: with the rest unplugged it lasts as long. */

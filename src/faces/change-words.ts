@@ -1,8 +1,8 @@
-import type { Glance } from '../plan/draft/glance';
 import { aboutHours, priceWords } from './glance-words';
+import type { ShownGlance } from './shown-draft';
 
 /** What the last answer changed in the plan so far, in one sentence; null where there was none to change. */
-export function changeWords(before: Glance, now: Glance): string | null {
+export function changeWords(before: ShownGlance, now: ShownGlance): string | null {
   const [from, to] = [before.route, now.route];
   if (from === null || to === null) return null;
   if (from.kind !== to.kind)

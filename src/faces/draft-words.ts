@@ -2,13 +2,15 @@ import type { Draft, DraftLoad } from '../plan/draft/draft';
 import type { Figure } from '../quantity/figure';
 import { formatQuantity, formatRange } from '../quantity/format-quantity';
 
+type Sums = Omit<Draft, 'glance'>;
+
 /** A figure with the range it may have. */
 export function sayFigure({ low, value, high, unit }: Figure): string {
   return formatRange(low, value, high, unit);
 }
 
 /** The sums of the draft, one sentence each; empty while no load is named. */
-export function sumWords(draft: Draft): string[] {
+export function sumWords(draft: Sums): string[] {
   const { runningWatts, startVa, kwhPerDay, season } = draft;
   return [
     runningWatts && `Running power: ${sayFigure(runningWatts)}`,
@@ -30,7 +32,7 @@ const UNTOLD = 'Counted until you tell us';
  * Names of the loads of each rank that has any, must first. What nobody told of is named only where it counts, and
  * as what it is.
  */
-export function rankWords(draft: Draft): string[] {
+export function rankWords(draft: Sums): string[] {
   const told = draft.loads.filter((load) => load.told);
   const untold = draft.loads.filter(
     (load) => !load.told && (!draft.ranked || load.rank === 'must'),
@@ -47,7 +49,7 @@ export function rankWords(draft: Draft): string[] {
 }
 
 /** One sentence on how wide "not sure" leaves the sums, in their own unit; null while nothing is unsure. */
-export function widthWords({ unsureCount, kwhPerDay, runningWatts }: Draft): string | null {
+export function widthWords({ unsureCount, kwhPerDay, runningWatts }: Sums): string | null {
   if (unsureCount === 0) return null;
   const count = unsureCount === 1 ? '1 answer is' : `${unsureCount} answers are`;
   const named = `${count} "not sure"`;

@@ -1,19 +1,19 @@
-import type { Glance, GlanceRoute } from '../plan/draft/glance';
 import type { Figure } from '../quantity/figure';
 import { formatQuantity } from '../quantity/format-quantity';
+import type { ShownGlance, ShownRoute } from './shown-draft';
 
 /** Ifs shown of a route; the plan has them all. */
 const MOST_IFS = 2;
 
 /** The place as we read the ZIP code: a slip in it shows here. */
-export function placeRead({ nearTown }: Glance): string[] {
+export function placeRead({ nearTown }: ShownGlance): string[] {
   return nearTown === null ? [] : [`Weather as near ${nearTown}.`];
 }
 
 const NO_PLAN_YET = 'A first plan stands here once enough is told.';
 
 /** The plan so far, a sentence each: what, for how much, how long, without what, and if what. */
-export function glanceWords(glance: Glance): string[] {
+export function glanceWords(glance: ShownGlance): string[] {
   const { route } = glance;
   if (route === null) return [...placeRead(glance), NO_PLAN_YET];
   return [
@@ -30,7 +30,7 @@ export function glanceWords(glance: Glance): string[] {
 }
 
 /** Where life hangs on a device nothing is a thing to buy: a source is a bridge. */
-function life({ lifeSupport }: Glance): string[] {
+function life({ lifeSupport }: ShownGlance): string[] {
   if (lifeSupport === 'no') return [];
   const who = lifeSupport === 'yes' ? 'Someone here' : 'Someone here may';
   const depends = lifeSupport === 'yes' ? 'depends' : 'depend';
@@ -56,7 +56,7 @@ function usd(value: number): string {
   return `$${(Math.round(value / step) * step).toLocaleString('en-US')}`;
 }
 
-function lastsWords({ hours, reachesGoal }: GlanceRoute, goal: Figure): string {
+function lastsWords({ hours, reachesGoal }: ShownRoute, goal: Figure): string {
   const asked = `you asked for ${formatQuantity(goal.value, 'h')}`;
   if (hours === null) return `It lasts while the fuel or gas comes; ${asked}.`;
   return `It lasts ${aboutHours(hours)}; ${asked}${reachesGoal ? '' : ', so it falls short'}.`;

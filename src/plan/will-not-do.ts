@@ -4,6 +4,7 @@ import type { AwakeHours } from '../home/loads/awake';
 import type { LoadId } from '../home/loads/load-id';
 import { wasTold } from '../home/loads/load-told';
 import { hasGenerator, isSource, isWired } from '../kinds/ask-traits';
+import type { RouteTitle } from '../kinds/route-title';
 import { traitsOf } from '../kinds/route-traits';
 import { bridges, type Gap } from '../routes/gap';
 import { carriesAllMust } from '../routes/must-carried';
@@ -35,7 +36,7 @@ export type WillNot =
   | { readonly code: 'cords-only'; readonly lights: boolean; readonly sumpPump: boolean }
   /** What would do more: fuel still to be stored, gal, or another route. */
   | { readonly code: 'whole-job-once-stored'; readonly moreGallons: number }
-  | { readonly code: 'whole-job-elsewhere'; readonly title: string };
+  | { readonly code: 'whole-job-elsewhere'; readonly called: RouteTitle };
 
 export function willNotDo(home: Home, advice: Advice, fuel: FuelToStore | null): WillNot[] {
   const { route } = advice;
@@ -102,5 +103,5 @@ function forWholeJob(home: Home, advice: Advice, fuel: FuelToStore | null): Will
   if (fuel?.reachesGoal === true && carriesAllMust(home, advice.route))
     return [{ code: 'whole-job-once-stored', moreGallons: fuel.moreGallons }];
   if (advice.wholeJob === null) return [];
-  return [{ code: 'whole-job-elsewhere', title: advice.wholeJob.title }];
+  return [{ code: 'whole-job-elsewhere', called: advice.wholeJob.called }];
 }

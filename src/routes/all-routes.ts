@@ -119,5 +119,5 @@ const isBought = ({ parts }: Route): boolean =>
 /** Without a load that must run there is nothing to size a source for. */
 function forNothing({ facts }: Home, route: Route): Route {
   const code = facts.told('must-run') ? 'nothing-must-run' : 'must-run-unknown';
-  return cannot(route.kind, route.title, [{ code }]);
+  return cannot(route.called, [{ code }]);
 }

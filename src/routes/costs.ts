@@ -1,14 +1,14 @@
+import type { PartName } from '../bill/lifecycle/part-name';
 import { type Figure, figure } from '../quantity/figure';
 import { addFigures, operand, timesFigure, worked } from '../quantity/figure-arithmetic';
 import { type EquipmentClass, equipmentCost } from '../tables/equipment-costs';
 import type { Part } from './route';
 
 /** A part priced from the table: so many units of its class. */
-export function part(equipmentClass: EquipmentClass, units = 1, name?: string): Part {
-  const row = equipmentCost(equipmentClass);
+export function part(equipmentClass: EquipmentClass, units = 1, called?: PartName): Part {
   const each = eachOf(equipmentClass);
   const usd = units === 1 ? each : timesFigure(each, unitsOf(equipmentClass, units));
-  return priced({ name: name ?? row.name, equipmentClass, units }, usd);
+  return priced({ called: called ?? { code: equipmentClass }, equipmentClass, units }, usd);
 }
 
 /** The price of one unit of a class, from the table. */
@@ -27,7 +27,7 @@ function unitsOf(equipmentClass: EquipmentClass, units: number): Figure {
  * A part whose price grows with its size inside the range of its class: `share` 0 is the smallest of the class,
  * 1 the largest. The range is a quarter either way.
  */
-export function partBySize(equipmentClass: EquipmentClass, share: number, name?: string): Part {
+export function partBySize(equipmentClass: EquipmentClass, share: number, called?: PartName): Part {
   const row = equipmentCost(equipmentClass);
   const at = Math.min(1, Math.max(0, share));
   const value = row.low + at * (row.high - row.low);
@@ -49,14 +49,15 @@ export function partBySize(equipmentClass: EquipmentClass, share: number, name?:
       });
     },
   });
-  return priced({ name: name ?? row.name, equipmentClass, units: 1 }, usd);
+  return priced({ called: called ?? { code: equipmentClass }, equipmentClass, units: 1 }, usd);
 }
 
 /** Something the household has already, of a class whose upkeep it goes on paying. */
-export function owned(name: string, equipmentClass: EquipmentClass, units = 1): Part {
+export function owned(called: PartName, equipmentClass: EquipmentClass, units = 1): Part {
   const source = { kind: 'told', label: 'you have it already' } as const;
+  const { name } = equipmentCost(equipmentClass);
   const costUsd = figure({ value: 0, unit: '$', name, source });
-  return { name, year: 0, costUsd, equipmentClass, units };
+  return { called, year: 0, costUsd, equipmentClass, units };
 }
 
 /** It is there already: nothing is paid and nobody waits for it. */
@@ -70,13 +71,13 @@ export function total(parts: readonly Part[]): Figure {
   );
 }
 
-function priced(of: Pick<Part, 'name' | 'equipmentClass' | 'units'>, usd: Figure): Part {
-  const { year, source: cite } = equipmentCost(of.equipmentClass);
+function priced(of: Pick<Part, 'called' | 'equipmentClass' | 'units'>, usd: Figure): Part {
+  const { name, year, source: cite } = equipmentCost(of.equipmentClass);
   const costUsd = worked(
     { by: 'rounded', of: [usd], to: 10 },
     {
       unit: '$',
-      name: of.name,
+      name,
       source: { kind: 'table', label: `price range of ${year}`, cite },
     },
   );

@@ -57,12 +57,12 @@ export function fuelContainers(home: Home, fuel: FuelUse): Part[] {
   if (fuel.atHand === null) return [];
   if (fuel.fuel === 'propane') {
     return home.facts.is('gas-supply', 'propane-tank')
-      ? [part('gas-line', 1, 'Connection to the propane tank, by a gas fitter')]
-      : [part('fuel-storage', 1, 'Approved cylinders for propane')];
+      ? [part('gas-line', 1, { code: 'connection-to-tank' })]
+      : [part('fuel-storage', 1, { code: 'propane-cylinders' })];
   }
   const kept = keptGal(home, fuel.fuel);
   const missing = Math.ceil(cansGal(home, fuel)! - kept);
   if (missing <= 0) return [];
-  const more = kept > 0 ? 'more gal' : 'gal';
-  return [part('fuel-storage', 1, `Approved cans for ${missing} ${more} of ${fuel.fuel}`)];
+  const cans = { code: 'cans', gallons: missing, more: kept > 0, fuel: fuel.fuel } as const;
+  return [part('fuel-storage', 1, cans)];
 }

@@ -1,6 +1,6 @@
 import type { Home } from '../home/home';
 import { healthHangs } from '../home/people/health-devices';
-import type { RouteKind } from '../kinds/route-kind';
+import { kindOf, type RouteTitle } from '../kinds/route-title';
 import type { Figure } from '../quantity/figure';
 import { figure } from '../quantity/figure';
 import { total } from './costs';
@@ -11,16 +11,15 @@ import type { Stop } from './stop';
 
 /** A route with the parts it does not have left empty, its verdict and cost worked out. */
 export function makeRoute(
-  kind: RouteKind,
-  title: string,
+  called: RouteTitle,
   has: Partial<Route> & Pick<Route, 'lasting' | 'gap'>,
 ): Route {
   const stops = has.stops ?? [];
   const ifs = has.ifs ?? [];
   const parts = has.parts ?? [];
   return {
-    kind,
-    title,
+    kind: kindOf(called),
+    called,
     way: 'usual',
     verdict: stops.length > 0 ? 'cannot' : ifs.length > 0 ? 'works-if' : 'works',
     stops,
@@ -42,8 +41,8 @@ export function makeRoute(
 }
 
 /** A route that cannot work here: only why. */
-export function cannot(kind: RouteKind, title: string, stops: readonly Stop[]): Route {
-  return makeRoute(kind, title, {
+export function cannot(called: RouteTitle, stops: readonly Stop[]): Route {
+  return makeRoute(called, {
     stops,
     gap: gapOf('not-worked-out'),
     lasting: lasts(zeroHours, false, { code: 'cannot' }),

@@ -1,6 +1,5 @@
 import type { Home } from '../home/home';
 import { ownSolarKw, solarRunsHouse } from '../home/solar/own-solar';
-import { formatQuantity } from '../quantity/format-quantity';
 import type { If } from './condition';
 import { owned, part } from './costs';
 import type { Part } from './route';
@@ -9,7 +8,7 @@ import type { Part } from './route';
 export function ownPanelParts({ facts }: Home): Part[] {
   const kw = ownSolarKw(facts);
   if (kw === 0) return [];
-  const have = owned(`The solar panels you have, ${formatQuantity(kw, 'kW')}`, 'solar', 1000 * kw);
+  const have = owned({ code: 'own-panels', kw }, 'solar', 1000 * kw);
   return islands(facts) ? [have] : [have, part('solar-rewire')];
 }
 

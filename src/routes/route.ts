@@ -1,6 +1,8 @@
+import type { PartName } from '../bill/lifecycle/part-name';
 import type { Way } from '../home/home';
 import type { LoadId } from '../home/loads/load-id';
 import type { RouteKind } from '../kinds/route-kind';
+import type { RouteTitle } from '../kinds/route-title';
 import type { Figure } from '../quantity/figure';
 import type { EquipmentClass } from '../tables/equipment-costs';
 import type { GeneratorFuel } from '../tables/fuels';
@@ -13,7 +15,7 @@ import type { WhyLeftOut } from './why-left-out';
 
 /** Something to buy or have done, with its price as a range of a year's dollars. */
 export interface Part {
-  readonly name: string;
+  readonly called: PartName;
   readonly costUsd: Figure;
   readonly year: number;
   /** Class in the table of costs, and how many units of it; its life and upkeep stand there. */
@@ -81,7 +83,7 @@ export interface SizeByOdds {
 /** One way to get backup power, sized and priced for this home. */
 export interface Route {
   readonly kind: RouteKind;
-  readonly title: string;
+  readonly called: RouteTitle;
   /** The way of living it is sized and counted for. */
   readonly way: Way;
   readonly verdict: 'works' | 'works-if' | 'cannot';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { showDraft } from '../../src/commands/show-draft';
+import { showDraft, showGlance } from '../../src/commands/show-draft';
 import { glanceWords } from '../../src/faces/glance-words';
 import { frameHeight } from '../../src/faces/screen/frame';
 import { frameOf } from '../../src/faces/screen/frame-of';
@@ -158,7 +158,7 @@ test('the plan so far stands beside the question from 100 columns on, and change
   const after = draftOf({ ...told, 'home-kind': 'apartment' }).glance;
   expect(before.missing).toEqual([]);
   expect(after.route!.kind).not.toBe(before.route!.kind);
-  expect(glanceWords(after)).not.toEqual(glanceWords(before));
+  expect(glanceWords(showGlance(after))).not.toEqual(glanceWords(showGlance(before)));
 });
 
 test('the glance is the plan of as many drawn years: the same route, price and hours', () => {

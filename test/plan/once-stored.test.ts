@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { gallonsForGoal, keptGal } from '../../src/routes/fuel-containers';
 import { onceStored } from '../../src/routes/once-stored';
+import type { Part } from '../../src/routes/route';
 import { english } from '../../src/words/en';
 import { sayHowLong } from '../../src/words/en/routes/say-how-long';
 import { planOf } from '../households/read-household';
@@ -9,15 +10,13 @@ import { planOf } from '../households/read-household';
 const birch = planOf('birch-street');
 const { route } = birch.advice;
 const cans = route.parts.find((part) => part.equipmentClass === 'fuel-storage')!;
-const gallonsIn = (name: string) => Number(/\d+/.exec(name)![0]);
+const gallonsIn = ({ called }: Part) => (called.code === 'cans' ? called.gallons : 0);
 
 describe('cans bought and fuel counted are one sum', () => {
   test('the cans bought hold what is still to be stored, no more', () => {
-    expect(gallonsIn(cans.name)).toBe(birch.fuelToStore!.moreGallons);
-    expect(keptGal(birch.home) + gallonsIn(cans.name)).toBe(
-      gallonsForGoal(birch.home, route.fuel!),
-    );
-    expect(onceStored(birch.home, route)!.gallons).toBe(keptGal(birch.home) + gallonsIn(cans.name));
+    expect(gallonsIn(cans)).toBe(birch.fuelToStore!.moreGallons);
+    expect(keptGal(birch.home) + gallonsIn(cans)).toBe(gallonsForGoal(birch.home, route.fuel!));
+    expect(onceStored(birch.home, route)!.gallons).toBe(keptGal(birch.home) + gallonsIn(cans));
   });
 
   test('hours are told on what is here and once the cans are filled, by hand: 24 h x gallons / burn a day', () => {
@@ -51,8 +50,8 @@ describe('where none is kept', () => {
   test('no more is counted than the cans bought hold', () => {
     const mill = planOf('mill-lane', { 'gasoline-gallons': 0 });
     const bought = mill.advice.route.parts.find((part) => part.equipmentClass === 'fuel-storage')!;
-    expect(mill.advice.route.fuel!.atHand!.value).toBeLessThanOrEqual(gallonsIn(bought.name));
-    expect(gallonsIn(bought.name)).toBe(mill.fuelToStore!.moreGallons);
+    expect(mill.advice.route.fuel!.atHand!.value).toBeLessThanOrEqual(gallonsIn(bought));
+    expect(gallonsIn(bought)).toBe(mill.fuelToStore!.moreGallons);
     expect(sayHowLong(mill.advice.route.lasting)).toContain('not here yet');
   });
 });

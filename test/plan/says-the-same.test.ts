@@ -50,7 +50,9 @@ describe('the sump pump with a battery of its own', () => {
     expect(planMarkdown(birch, english)).toContain(
       `${name}: $${likely} ($${low} to $${high.toLocaleString('en-US')})`,
     );
-    expect(birch.advice.route.parts.map((part) => part.name)).not.toContain(name);
+    expect(birch.advice.route.parts.map(({ equipmentClass }) => equipmentClass)).not.toContain(
+      'sump-battery',
+    );
   });
 
   test('costs the same as the route that is nothing else, in the routes and in the money table', () => {

@@ -34,8 +34,8 @@ describe.each(routeKinds)('%s', (kind: RouteKind) => {
   });
 
   test('has one title, and no other route has it', () => {
-    const titles = new Set(here.map((route) => route.title));
-    const others = routes.filter((route) => route.kind !== kind).map((route) => route.title);
+    const titles = new Set(here.map((route) => route.called));
+    const others = routes.filter((route) => route.kind !== kind).map((route) => route.called);
     expect([...titles].filter((title) => others.includes(title))).toEqual([]);
   });
 
@@ -44,7 +44,7 @@ describe.each(routeKinds)('%s', (kind: RouteKind) => {
       expect(route.parts.length).toBeGreaterThan(0);
       for (const part of route.parts) {
         const { costUsd } = part;
-        expect(costUsd.source.kind === 'told' || costUsd.value > 0, part.name).toBe(true);
+        expect(costUsd.source.kind === 'told' || costUsd.value > 0, part.equipmentClass).toBe(true);
       }
     }
   });

@@ -1,10 +1,11 @@
 import { type EquipmentClass, equipmentCost, priceAgeYears } from '../../tables/equipment-costs';
 import type { MoneyRange } from './money-range';
+import type { PartName } from './part-name';
 
 /** One thing bought or done, with what it costs over the years. */
 export interface CostPart {
   readonly equipmentClass: EquipmentClass;
-  readonly name: string;
+  readonly called: PartName;
   readonly cost: MoneyRange;
   readonly upkeepPerYear: MoneyRange;
   /** Years until it is bought again; null when it does not wear. */
@@ -40,7 +41,7 @@ export function costPart(of: {
   });
   return {
     equipmentClass: of.equipmentClass,
-    name: row.name,
+    called: { code: of.equipmentClass },
     cost: quote
       ? { low: quote.dollars, likely: quote.dollars, high: quote.dollars }
       : times(row.low, row.likely, row.high),
@@ -56,7 +57,7 @@ export function costPart(of: {
 
 /** A price that has to be asked for again. */
 export interface OldPrice {
-  readonly name: string;
+  readonly called: PartName;
   readonly year: number;
   readonly ageYears: number;
   /** The household's own quote, not a range of the table. */
@@ -65,8 +66,8 @@ export interface OldPrice {
 
 /** Prices more than two years older than `asOf` (YYYY-MM-DD). */
 export function oldPrices(parts: readonly CostPart[], asOf: string): OldPrice[] {
-  return parts.flatMap(({ name, priceYear: year, quoted }) => {
+  return parts.flatMap(({ called, priceYear: year, quoted }) => {
     const ageYears = priceAgeYears({ year }, asOf);
-    return ageYears <= 2 ? [] : [{ name, year, ageYears, quoted }];
+    return ageYears <= 2 ? [] : [{ called, year, ageYears, quoted }];
   });
 }

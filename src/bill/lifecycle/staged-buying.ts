@@ -1,4 +1,5 @@
 import type { CostPart } from './cost-part';
+import type { PartName } from './part-name';
 
 export interface Stage {
   /** Dollars this stage brings the total to, at the likely prices; null for all that comes later. */
@@ -28,13 +29,14 @@ export function stagedBuying(parts: readonly CostPart[], limits = [100, 1000]): 
   }));
 }
 
-/** What of an earlier stage is still of use: names of what moves house, and of what stays with the house. */
+/** What of an earlier stage is still of use: what moves house, and of what stays with the house. */
 export interface CarriesOver {
-  readonly moves: readonly string[];
-  readonly stays: readonly string[];
+  readonly moves: readonly PartName[];
+  readonly stays: readonly PartName[];
 }
 
 export function carriesOver(parts: readonly CostPart[]): CarriesOver {
-  const names = (moves: boolean) => parts.filter((p) => p.movesHouse === moves).map((p) => p.name);
+  const names = (moves: boolean) =>
+    parts.filter((p) => p.movesHouse === moves).map((p) => p.called);
   return { moves: names(true), stays: names(false) };
 }

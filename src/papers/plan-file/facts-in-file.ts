@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { isSource } from '../../kinds/ask-traits';
+import { routeTitles } from '../../kinds/route-title';
 import { traitsOf } from '../../kinds/route-traits';
 import type {
   DevicesFact,
@@ -18,6 +19,8 @@ const namedOrName = z.union([z.string(), z.object({ id: z.string(), name: z.stri
 
 const route = z.object({
   kind,
+  /** From form 5 on. */
+  called: z.enum(routeTitles).optional(),
   title: z.string(),
   carries: z.array(namedOrName),
   leavesOut: z.array(z.object({ id: z.string().optional(), name: z.string(), must: z.boolean() })),
@@ -97,7 +100,12 @@ function factsOf(plan: Compared, advised: RouteInFile): PlanFacts {
   return {
     drawnYears: plan.weatherYears ?? 100,
     undecided: (plan.undecided ?? []).length > 0,
-    route: { kind: advised.kind, title: advised.title, isSource: source },
+    route: {
+      kind: advised.kind,
+      called: advised.called ?? null,
+      title: advised.title,
+      isSource: source,
+    },
     size: {
       usableKwh: orNull(advised.usableKwh),
       watts: generatorWatts(advised),

@@ -45,12 +45,12 @@ export function moneyData(
     stages: money.stages.map((stage) => ({
       upTo: stage.upTo ?? 'later',
       dollars: round(stage.dollars),
-      parts: stage.parts.map((part) => part.name),
+      parts: stage.parts.map((part) => words.part(part.called)),
     })),
     carriesOver: words.carriesOver(money.carriesOver),
     oldPrices: money.oldPrices.map((one) => {
-      const { name, year, quoted } = one.price;
-      return { name, year, quoted, says: words.oldPrice(one) };
+      const { called, year, quoted } = one.price;
+      return { name: words.part(called), year, quoted, says: words.oldPrice(one) };
     }),
     incentives: said(money.incentiveNotes, words.incentive),
   };
@@ -92,7 +92,9 @@ function routeData(
     upkeepPerYear: round(route.upkeepPerYear),
     leadWeeks: { ...route.leadWeeks },
     noise: route.noise,
-    movesHouse: route.parts.filter((part) => part.movesHouse).map((part) => part.name),
+    movesHouse: route.parts
+      .filter((part) => part.movesHouse)
+      .map((part) => words.part(part.called)),
     betweenOutages:
       between === null
         ? 'does nothing on the bill'

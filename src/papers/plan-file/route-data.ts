@@ -12,7 +12,8 @@ type RouteData = PlanData['routes'][number];
 export function routeData(home: Home, route: Route, words: Words): RouteData {
   return {
     kind: route.kind,
-    title: route.title,
+    called: route.called,
+    title: words.routeTitle(route.called),
     verdict: route.verdict,
     cannotBecause: route.stops.map(words.stop),
     notKnownYet: onlyUnknown(route.stops),
@@ -56,7 +57,12 @@ export function routeData(home: Home, route: Route, words: Words): RouteData {
     lastsHours: route.lasting.hours === null ? 'no end foreseen' : figureData(route.lasting.hours),
     reachesGoal: route.lasting.reachesGoal,
     cost: figureData(route.costUsd),
-    parts: route.parts.map((p) => ({ name: p.name, cost: figureData(p.costUsd), year: p.year })),
+    parts: route.parts.map((p) => ({
+      code: p.called.code,
+      name: words.part(p.called),
+      cost: figureData(p.costUsd),
+      year: p.year,
+    })),
     notes: route.notes.map(words.routeNote),
   };
 }

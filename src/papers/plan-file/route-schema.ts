@@ -1,9 +1,11 @@
 import { z } from 'zod';
+import { routeTitles } from '../../kinds/route-title';
 import { figure, kind, lines, namedLoad, namedLoads } from './shared-schema';
 
 /** A way to get backup power, as the plan file holds it. */
 export const route = z.strictObject({
   kind,
+  called: z.enum(routeTitles).describe('What it is called, as a code.'),
   title: z.string(),
   verdict: z.enum(['works', 'works-if', 'cannot']),
   cannotBecause: lines,
@@ -53,6 +55,8 @@ export const route = z.strictObject({
   lastsHours: z.union([figure, z.literal('no end foreseen')]),
   reachesGoal: z.boolean(),
   cost: figure,
-  parts: z.array(z.strictObject({ name: z.string(), cost: figure, year: z.number() })),
+  parts: z.array(
+    z.strictObject({ code: z.string(), name: z.string(), cost: figure, year: z.number() }),
+  ),
   notes: lines,
 });

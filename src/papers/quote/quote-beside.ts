@@ -12,7 +12,7 @@ export function quoteBeside(plan: Plan, quote: Quote, laid: Beside, words: Words
   const missed = { devices: names(laid.missed.devices), must: names(laid.missed.must) };
   const leftOut = names(quote.leavesOut ?? []);
   return [
-    { sort: 'say', text: say.against(plan.advice.route.title) },
+    { sort: 'say', text: say.against(words.routeTitle(plan.advice.route.called)) },
     ...(plan.state === 'draft' ? [{ sort: 'say', text: say.draft } satisfies Block] : []),
     ...section(say.cautions, {
       sort: 'bullets',

@@ -100,5 +100,5 @@ function other(route: Route, words: Words): string {
       : hours === null
         ? its.otherGas
         : its.otherHours(words.quantity(Math.round(hours.value), 'h'));
-  return its.other(route.title, words.quantity(route.costUsd.value, '$'), lasts);
+  return its.other(words.routeTitle(route.called), words.quantity(route.costUsd.value, '$'), lasts);
 }

@@ -43,11 +43,11 @@ function sheetFor(plan: Plan, id: FileSheet, words: Words): Sheet {
     purpose: its.purpose,
     blocks: [
       { sort: 'blanks', names: words.sheets.file.from },
-      say(words.sheets.file.planned(words.inSentence(route.title))),
+      say(words.sheets.file.planned(words.inSentence(words.routeTitle(route.called)))),
       ...(plan.state === 'draft' ? [say(words.sheets.file.draft)] : []),
       ...section(words.sheets.file.parts, {
         sort: 'bullets',
-        items: route.parts.map((part) => part.name),
+        items: route.parts.map((part) => words.part(part.called)),
       }),
       ...(isWired(of) ? [say(words.sheets.file.by)] : []),
       ...(id === 'inspector' ? power(plan, words) : []),

@@ -32,7 +32,9 @@ export interface PlanChanges {
 export function changesBetween(before: PlanFacts, after: PlanFacts): PlanChanges {
   const aspects = ASPECTS.filter((code) => has(before, code) || has(after, code)).map((code) => ({
     code,
-    changed: JSON.stringify(shown(before, code)) !== JSON.stringify(shown(after, code)),
+    changed:
+      JSON.stringify(shown(before, code)) !== JSON.stringify(shown(after, code)) ||
+      (code === 'route' && calledOtherwise(before.route, after.route)),
   }));
   const cautionsCome = without(after.cautions, before.cautions);
   const cautionsGo = without(before.cautions, after.cautions);
@@ -55,18 +57,16 @@ function has(facts: PlanFacts, code: Aspect): boolean {
   return code !== 'refill' || facts.refill !== null;
 }
 
+/** A plan file of an earlier form tells no code of the title. */
+const calledOtherwise = (before: PlanFacts['route'], after: PlanFacts['route']) =>
+  before.called !== null && after.called !== null && before.called !== after.called;
+
 /** What of an aspect is printed, rounded no finer than it is printed. */
 function shown(facts: PlanFacts, code: Aspect): unknown {
   const { route, size, usd, lasts, odds, refill, devices } = facts;
   switch (code) {
     case 'route':
-      return [
-        facts.undecided,
-        facts.onlyBridge,
-        route.kind,
-        route.title,
-        Object.values(size).map(fourDigits),
-      ];
+      return [facts.undecided, facts.onlyBridge, route.kind, Object.values(size).map(fourDigits)];
     case 'price':
       return [usd.low, usd.likely, usd.high].map(Math.round);
     case 'hours':

@@ -60,7 +60,12 @@ export function factsOf(found: Found): PlanFacts {
   return {
     drawnYears,
     undecided,
-    route: { kind: route.kind, title: route.title, isSource: isSource(traitsOf[route.kind]) },
+    route: {
+      kind: route.kind,
+      called: route.called,
+      title: null,
+      isSource: isSource(traitsOf[route.kind]),
+    },
     size: {
       usableKwh: route.usableKwh,
       watts: route.generator === null ? null : (route.power?.continuousWatts ?? null),

@@ -1,13 +1,14 @@
 import { TRIAL_YEARS, trials } from '../../advice/trial';
 import type { Answers } from '../../interview/answers';
 import type { Interview } from '../../interview/question';
+import type { RouteTitle } from '../../kinds/route-title';
 import { glanceOf } from '../draft/glance';
 import type { Plan } from '../plan';
 
 /** The whole plan advises another kind of route than its quick look beside the questions. */
 export interface OtherRoute {
-  readonly talkTitle: string;
-  readonly planTitle: string;
+  readonly talk: RouteTitle;
+  readonly plan: RouteTitle;
   readonly talkYears: number;
   readonly planYears: number;
 }
@@ -24,8 +25,8 @@ export function otherRoute(
   const { route } = glanceOf(trials(interview, asOf)(answers), () => []);
   if (route === null || undecided.length > 0 || route.kind === advice.route.kind) return null;
   return {
-    talkTitle: route.title,
-    planTitle: advice.route.title,
+    talk: route.called,
+    plan: advice.route.called,
     talkYears: TRIAL_YEARS,
     planYears: weatherYears,
   };

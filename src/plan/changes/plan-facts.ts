@@ -1,5 +1,6 @@
 import type { Season } from '../../home/home';
 import type { RouteKind } from '../../kinds/route-kind';
+import type { RouteTitle } from '../../kinds/route-title';
 import type { Severity } from '../../rules/rule';
 
 /** Low end, likely value and high end, in the unit its name says. */
@@ -62,7 +63,9 @@ export interface PlanFacts {
   readonly undecided: boolean;
   readonly route: {
     readonly kind: RouteKind;
-    readonly title: string;
+    /** Null in a plan file of an earlier form, which holds its title in words alone. */
+    readonly called: RouteTitle | null;
+    readonly title: string | null;
     readonly isSource: boolean;
   };
   /** Battery, generator and panels of it; null where it has none. */

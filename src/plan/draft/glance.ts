@@ -5,11 +5,12 @@ import type { Trial } from '../../advice/trial';
 import type { Home } from '../../home/home';
 import { isSource } from '../../kinds/ask-traits';
 import type { RouteKind } from '../../kinds/route-kind';
+import type { RouteTitle } from '../../kinds/route-title';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Figure } from '../../quantity/figure';
+import type { If } from '../../routes/condition';
 import type { Route } from '../../routes/route';
 import { sayStation } from '../../tables/say-station';
-import { sayIf } from '../../words/en/routes/say-if';
 import { missingForAdvice } from '../sureness/floor-of-answers';
 
 /** The plan so far, as the pane beside the question shows it: figures and ids, and names the plan gives. */
@@ -28,7 +29,7 @@ export interface Glance {
 
 export interface GlanceRoute {
   readonly kind: RouteKind;
-  readonly title: string;
+  readonly called: RouteTitle;
   /** Something is bought; false where getting ready is all that is advised. */
   readonly isSource: boolean;
   readonly costUsd: Figure;
@@ -38,7 +39,7 @@ export interface GlanceRoute {
   /** Names of what must run and is not carried. */
   readonly leavesOut: readonly string[];
   /** What has to be true before it works. */
-  readonly ifs: readonly string[];
+  readonly ifs: readonly If[];
 }
 
 /** A quick look at the plan, from a trial of the answers on a few drawn years. */
@@ -72,18 +73,18 @@ function nearTown({ facts, site }: Home): string | null {
 }
 
 function glanceRoute(home: Home, route: Route): GlanceRoute {
-  const { kind, title, costUsd, lasting, ifs } = route;
+  const { kind, called, costUsd, lasting, ifs } = route;
   const { hours, reachesGoal } = lasting;
   const left = new Set(route.leavesOut.filter((one) => one.must).map((one) => one.load));
   const leavesOut = home.loads.filter(({ id }) => left.has(id)).map(({ name }) => name);
   return {
     kind,
-    title,
+    called,
     isSource: isSource(traitsOf[kind]),
     costUsd,
     hours,
     reachesGoal,
     leavesOut,
-    ifs: ifs.map(sayIf),
+    ifs,
   };
 }

@@ -1,4 +1,5 @@
 import type { Season } from '../../home/home';
+import type { RouteTitle } from '../../kinds/route-title';
 import type { Gap } from '../../routes/gap';
 
 /** Low, likely and high end of a need. */
@@ -12,7 +13,7 @@ export interface Range {
 export interface ScopePurpose {
   readonly hours: number;
   readonly seasons: readonly Season[];
-  readonly title: string;
+  readonly called: RouteTitle;
 }
 
 /** What the equipment must meet; listing standards by number, for marks are asked for and not brands. */

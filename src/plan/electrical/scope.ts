@@ -38,7 +38,7 @@ export interface Scope {
 /** What an electrician needs to quote this route without coming twice. Names no maker and no person's illness. */
 export function scopeOf(home: Home, route: Route): Scope {
   return {
-    purpose: { hours: home.goalHours.value, seasons: home.goalSeasons, title: route.title },
+    purpose: { hours: home.goalHours.value, seasons: home.goalSeasons, called: route.called },
     circuits: home.loads.filter((load) => route.carries.includes(load.id)).map(circuit),
     requirements: isWired(route) ? requirements(home, route) : [],
     quotePoints: isWired(route) ? quotePoints(home, route) : [],

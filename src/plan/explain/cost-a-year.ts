@@ -9,6 +9,7 @@ import { type Figure, figure } from '../../quantity/figure';
 import { addFigures, operand, timesFigure, worked } from '../../quantity/figure-arithmetic';
 import type { StepName } from '../../quantity/step-name';
 import type { Route } from '../../routes/route';
+import { equipmentCost } from '../../tables/equipment-costs';
 import { type MoneyOfRoute, REAL_RATE, STUDY_YEARS } from '../money/plan-money';
 import type { Plan } from '../plan';
 
@@ -93,9 +94,12 @@ function costSteps({ parts, money, incentives, ridden }: MoneyOfRoute, { advice 
 }
 
 /** A part at the price of the plan, or at the household's own. */
-function priceOf({ name, cost, quoted }: CostPart, { parts }: Route): Figure {
-  const own = parts.find((part) => part.name === name && part.costUsd.value === cost.likely);
+function priceOf({ called, equipmentClass, cost, quoted }: CostPart, { parts }: Route): Figure {
+  const own = parts.find(
+    (part) => part.called.code === called.code && part.costUsd.value === cost.likely,
+  );
   if (own !== undefined) return own.costUsd;
+  const { name } = equipmentCost(equipmentClass);
   const source = { kind: quoted ? 'told' : 'formula', label: '' } as const;
   return figure({ value: cost.likely, ...USD, name, source });
 }

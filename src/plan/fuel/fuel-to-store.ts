@@ -1,5 +1,6 @@
 import type { Advice } from '../../advice/advice';
 import type { Home } from '../../home/home';
+import type { RouteTitle } from '../../kinds/route-title';
 import { gallonsForGoal, keptGal } from '../../routes/fuel-containers';
 import { gasolineLimitGal } from '../../routes/gasoline-limit';
 import { onceStored } from '../../routes/once-stored';
@@ -37,7 +38,7 @@ type InCans = {
       /** How long it lasts, filled as far as the limit goes. */
       readonly lasts: NonNullable<Lasting['hours']>;
       /** Another route that does the whole job. */
-      readonly other: { readonly title: string } | null;
+      readonly other: RouteTitle | null;
     }
 );
 
@@ -96,7 +97,7 @@ function inCans(home: Home, advice: Advice, fuel: FuelUse): FuelToStore | null {
 }
 
 const otherRoute = ({ route, wholeJob }: Advice) =>
-  wholeJob === null || wholeJob === route ? null : { title: wholeJob.title };
+  wholeJob === null || wholeJob === route ? null : wholeJob.called;
 
 function propane(home: Home, fuel: FuelUse): FuelToStore | null {
   const beside = fuel.besidePerDay?.value ?? 0;

@@ -22,7 +22,7 @@ export function costPartsOf(home: Home, route: Route, kwhOutPerYear = 0): CostPa
   return [
     {
       ...fromTable(main),
-      name: `${route.title}, by your quote`,
+      called: { code: 'quoted', route: route.called },
       cost: { low: quote, likely: quote, high: quote },
       upkeepPerYear: { low: sum('low'), likely: sum('likely'), high: sum('high') },
       priceYear: Number(home.asOf.slice(0, 4)),
@@ -50,13 +50,13 @@ const isBattery = ({ equipmentClass }: Part) =>
   equipmentClass === 'battery' || equipmentClass === 'battery-with-solar';
 
 function costPartOf(home: Home, route: Route, part: Part, kwhOutPerYear: number): CostPart {
-  const { name, costUsd, equipmentClass, units, year } = part;
+  const { called, costUsd, equipmentClass, units, year } = part;
   const { low, value: likely, high } = costUsd;
   const row = costPart({ equipmentClass, units });
   const worked = isBattery(part) ? batteryLife(route, kwhOutPerYear) : null;
   return {
     ...row,
-    name,
+    called,
     cost: { low, likely, high },
     lifeYears: worked?.years ?? row.lifeYears,
     // What is owned already has no price to grow old, and nobody waits for it.

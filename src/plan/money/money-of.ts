@@ -139,7 +139,7 @@ function moneyOfRoute(
   const noises = parts.map((part) => part.noise).filter((noise) => noise !== 'none');
   return {
     kind: route.kind,
-    title: route.title,
+    called: route.called,
     parts,
     money,
     between,
@@ -181,11 +181,11 @@ function boughtInOrder({ home, advice }: MoneyInput, able: readonly Route[]) {
 /** Old prices, each once, with the routes they stand in. */
 function oldPricesOf(routes: readonly MoneyOfRoute[], asOf: string): OldPriceIn[] {
   const found = new Map<string, OldPriceIn>();
-  for (const { parts, title } of routes) {
+  for (const { parts, called } of routes) {
     for (const price of oldPrices(parts, asOf)) {
       const key = JSON.stringify(price);
-      const titles = found.get(key)?.titles ?? [];
-      if (!titles.includes(title)) found.set(key, { price, titles: [...titles, title] });
+      const routes = found.get(key)?.routes ?? [];
+      if (!routes.includes(called)) found.set(key, { price, routes: [...routes, called] });
     }
   }
   return [...found.values()];

@@ -6,6 +6,7 @@ import type { RouteMoney } from '../../bill/lifecycle/route-money';
 import type { CarriesOver, Stage } from '../../bill/lifecycle/staged-buying';
 import type { BillMatch } from '../../bill/tariff/match-bill';
 import type { RouteKind } from '../../kinds/route-kind';
+import type { RouteTitle } from '../../kinds/route-title';
 import type { EndedIncentive } from '../../tables/incentives';
 import { practice } from '../../tables/practice-figures';
 import type { BetweenOutages } from './between-outages';
@@ -23,7 +24,7 @@ export const REAL_RATE = practice('real-rate');
 /** One route over its life. */
 export interface MoneyOfRoute {
   readonly kind: RouteKind;
-  readonly title: string;
+  readonly called: RouteTitle;
   readonly parts: readonly CostPart[];
   readonly money: RouteMoney;
   /** Null for a route that does nothing on the bill. */
@@ -60,10 +61,10 @@ export interface PlanMoney {
   readonly incentiveNotes: readonly IncentiveNote[];
 }
 
-/** A price more than two years old, and the titles of the routes it is part of. */
+/** A price more than two years old, and the routes it is part of. */
 export interface OldPriceIn {
   readonly price: OldPrice;
-  readonly titles: readonly string[];
+  readonly routes: readonly RouteTitle[];
 }
 
 /** Money back that is counted, and credits that no longer apply. */

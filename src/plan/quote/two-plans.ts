@@ -1,8 +1,9 @@
+import type { RouteTitle } from '../../kinds/route-title';
 import type { Plan } from '../plan';
 
 /** What of a plan is laid beside another: codes and figures. */
 export interface TwoPlans {
-  readonly buy: { readonly title: string; readonly usd: number };
+  readonly buy: { readonly called: RouteTitle; readonly usd: number };
   /** h, by both counts; null where no end is foreseen or nothing is carried. */
   readonly lasts: { readonly likely: number; readonly careful: number } | null;
   readonly carries: { readonly carried: number; readonly of: number };
@@ -17,7 +18,7 @@ export function linesToCompare({ advice, mustRun, state }: Plan): TwoPlans {
   const line = advised === null ? null : list[advised]!;
   const { hours } = route.lasting;
   return {
-    buy: { title: route.title, usd: line?.usd ?? route.costUsd.value },
+    buy: { called: route.called, usd: line?.usd ?? route.costUsd.value },
     lasts:
       line?.hours ??
       (hours === null || route.carries.length === 0

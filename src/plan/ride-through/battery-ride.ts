@@ -40,7 +40,7 @@ export function batteryRide(home: Home, drawn: SyntheticYears, route: Route, sea
   const of = (months: readonly (number | null)[]) => hardestMonth(months, season);
   const ride: Ride = {
     kind: route.kind,
-    title: route.title,
+    called: route.called,
     basis: { code: 'battery', years: drawn.years },
     odds,
     fromHalfFull: shareOfSeason(

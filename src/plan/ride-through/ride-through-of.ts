@@ -90,14 +90,14 @@ function goalOnceStored(home: Home, drawn: SyntheticYears, route: Route, season:
 const OTHER_YEARS = 20;
 
 function otherRide(home: Home, drawn: SyntheticYears, route: Route, season: Season): OtherRide {
-  const { kind, title } = route;
+  const { kind, called } = route;
   const carries = mustCarried(home, route);
   if (traitsOf[kind].vehicle) {
     const must = mustWalkable(home, drawn, route, season);
     const lengths = lengthsFor(Math.round(home.goalHours.value));
-    return { kind, title, carries, odds: walkedOdds(must, lengths, SAMPLE_EVERY_HOURS) };
+    return { kind, called, carries, odds: walkedOdds(must, lengths, SAMPLE_EVERY_HOURS) };
   }
   const years = OTHER_YEARS;
   const odds = batteryOdds(home, drawn, route, { scope: 'must', season, years });
-  return { kind, title, carries, odds: odds ?? [] };
+  return { kind, called, carries, odds: odds ?? [] };
 }

@@ -1,5 +1,6 @@
 import type { MustCarried, Odds, Scope } from '../../advice/ride/odds';
 import type { RouteKind } from '../../kinds/route-kind';
+import type { RouteTitle } from '../../kinds/route-title';
 import type { Figure } from '../../quantity/figure';
 import type { GeneratorFuel } from '../../tables/fuels';
 import type { FailsFirst } from './failing';
@@ -89,7 +90,7 @@ export interface Variant {
 /** How one route rides through. */
 export interface RouteRide {
   readonly kind: RouteKind;
-  readonly title: string;
+  readonly called: RouteTitle;
   readonly basis: Basis;
   readonly odds: Readonly<Partial<Record<Scope, readonly Odds[]>>>;
   /** Share of outages of the goal's length ridden through from a battery half full; null without one. */
@@ -128,7 +129,7 @@ export type Ride = Omit<RouteRide, Beside>;
 /** Odds of a battery route that works but is neither advised nor beside it, with what must keep running. */
 export interface OtherRide {
   readonly kind: RouteKind;
-  readonly title: string;
+  readonly called: RouteTitle;
   readonly odds: readonly Odds[];
   readonly carries: MustCarried;
 }

@@ -36,7 +36,7 @@ export function walkedRide(home: Home, drawn: SyntheticYears, route: Route, seas
   const { unservedHours, unservedKwh } = goalWalks(must, goal);
   return {
     kind: route.kind,
-    title: route.title,
+    called: route.called,
     basis: basisOf(home, must, drawn.years),
     odds,
     fromHalfFull: null,

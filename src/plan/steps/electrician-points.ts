@@ -1,3 +1,4 @@
+import type { RouteTitle } from '../../kinds/route-title';
 import type { Home } from '../../home/home';
 import type { LoadId } from '../../home/loads/load-id';
 import type { Route } from '../../routes/route';
@@ -19,7 +20,7 @@ export type ElectricianPoint =
         | 'no-work-yet' // answers that are missing may still call for one
         | 'theirs-to-decide';
     }
-  | { readonly code: 'panel-and-wires'; readonly title: string }
+  | { readonly code: 'panel-and-wires'; readonly called: RouteTitle }
   /** What must keep running and what is good to have, apart: the counts of the job and of the route differ by it. */
   | {
       readonly code: 'circuits';
@@ -101,7 +102,7 @@ function quotePoints(home: Home, route: Route): ElectricianPoint[] {
   const storage: ElectricianPoint[] =
     usableKwh === null ? [] : [{ code: 'storage', kwh: usableKwh }];
   return [
-    { code: 'panel-and-wires', title: route.title },
+    { code: 'panel-and-wires', called: route.called },
     circuits(home, route),
     ...source,
     ...storage,

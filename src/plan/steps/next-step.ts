@@ -1,3 +1,4 @@
+import type { RouteTitle } from '../../kinds/route-title';
 import type { Part } from '../../routes/route';
 import type { ConditionCode } from '../../routes/stop-codes';
 import type { Who } from '../../rules/rule';
@@ -44,8 +45,8 @@ type Step =
   | { readonly id: 'buy'; readonly parts: readonly Part[]; readonly thriftUsd: number }
   /** `asked`: the permit office has been asked. */
   | { readonly id: 'permits'; readonly asked: boolean }
-  /** At the high end it is more than the route of this title gives. */
-  | { readonly id: 'measure'; readonly gaps: readonly HighEndGap[]; readonly title: string }
+  /** At the high end it is more than the route gives. */
+  | { readonly id: 'measure'; readonly gaps: readonly HighEndGap[]; readonly called: RouteTitle }
   | { readonly id: 'fuel'; readonly fuel: FuelToStore }
   | { readonly id: 'price-beside'; readonly addOns: readonly AddOn[] }
   | { readonly id: 'rehearse'; readonly lifeSupport: boolean };

@@ -167,7 +167,7 @@ function sourceSteps({ advice, electrical, fuelToStore, addOns }: Of): NextStep[
     steps.push({
       id: 'measure' as const,
       gaps,
-      title: advice.route.title,
+      called: advice.route.called,
       who: 'household',
     });
   }

@@ -1,4 +1,5 @@
 import type { RouteKind } from '../../kinds/route-kind';
+import type { RouteTitle } from '../../kinds/route-title';
 import type { Figure } from '../../quantity/figure';
 import type { EquipmentClass } from '../../tables/equipment-costs';
 
@@ -39,7 +40,7 @@ export type NeedId =
 /** A route that is built on it, with what has to be bought for that. */
 export interface Built {
   readonly kind: RouteKind;
-  readonly title: string;
+  readonly called: RouteTitle;
   /** Likely, $. */
   readonly usd: number;
 }

@@ -121,5 +121,5 @@ function builtOn(id: ThingId, routes: readonly Route[]): Built[] {
     parts.some((part) => part.year === 0 && classesOf[id].includes(part.equipmentClass));
   return routes
     .filter((route) => route.verdict !== 'cannot' && route.costUsd.value > 0 && uses(route))
-    .map(({ kind, title, costUsd }) => ({ kind, title, usd: costUsd.value }));
+    .map(({ kind, called, costUsd }) => ({ kind, called, usd: costUsd.value }));
 }

@@ -34,8 +34,6 @@ import { chargingHours, longestRest, MOST_CHARGING_HOURS } from './charging-hour
 import { nightBattery } from './night-battery';
 import { hardestSeason } from './portable-generator';
 
-const title = 'Battery for the nights, portable generator to refill it';
-
 /** The timetable leaves room for days harder than the hard day. Our judgement. */
 const COLDER_DAYS = 1.3;
 /** A battery that carries the night; a generator run well loaded for some hours a day fills it again. */
@@ -52,9 +50,9 @@ export function batteryGenerator(
     ...wiringStops(home),
     ...batteryPlaceStops(home),
   ];
-  if (stops.length > 0) return cannot('battery-engine', title, stops);
+  if (stops.length > 0) return cannot('battery-engine', stops);
   const battery = nightBattery(home, (fitted) => sizedDayKwh(home, fitted), onlyKwh);
-  if (battery === null) return cannot('battery-engine', title, [{ code: 'no-inverter-starts-it' }]);
+  if (battery === null) return cannot('battery-engine', [{ code: 'no-inverter-starts-it' }]);
   const { fitted, nameplateKwh, usableKwh } = battery;
   const season = hardestSeason(home, fitted);
   const kwhPerDay = hardDayKwh(home, fitted);
@@ -100,7 +98,7 @@ export function batteryGenerator(
     way: home.way,
   } as const;
   const hours = walkedHours(home, drawn, { ...walked, power, solarKw: sun }, fitted.carried);
-  return makeRoute('battery-engine', title, {
+  return makeRoute('battery-engine', {
     ifs: [
       'co-alarms-for-the-generator',
       'charger-set',
@@ -125,7 +123,7 @@ export function batteryGenerator(
       ...battery.parts,
       charging.part,
       ...ownPanelParts(home),
-      part('inlet-interlock', 1, 'Inlet for the generator to the charger'),
+      part('inlet-interlock', 1, { code: 'inlet-to-charger' }),
       ...(fitted.softStarter ? [part('soft-starter')] : []),
       part('permit'),
       ...fuelContainers(home, fuel),

@@ -38,10 +38,7 @@ export function chargingGenerator(
       size: { ratedKw, siteKw: own.step.watts / 1000 },
       sort: own.sort,
       fuel: own.fuel,
-      part: owned(
-        `Your own generator, ${Math.round(10 * ratedKw) / 10} kW running`,
-        'portable-engine',
-      ),
+      part: owned({ code: 'own-generator', kw: ratedKw }, 'portable-engine'),
     };
   }
   const fuel = portableFuel(home);

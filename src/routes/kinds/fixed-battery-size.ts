@@ -4,7 +4,6 @@ import { ownSolarKw } from '../../home/solar/own-solar';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import type { RouteKind } from '../../kinds/route-kind';
 import { traitsOf } from '../../kinds/route-traits';
-import { formatQuantity } from '../../quantity/format-quantity';
 import { batteryStepsKwh, solarStepsKw } from '../../tables/generic-steps';
 import { goalHours, goalNet, hoursFrom, type SeasonNet, sizeFor, usableOf } from '../battery-hours';
 import { budgetUsd } from '../budget';
@@ -17,7 +16,6 @@ import type { Part, SizeByOdds } from '../route';
 /** What sets the three fixed batteries apart. */
 export interface Sort {
   readonly kind: RouteKind;
-  readonly title: string;
   readonly ranks: (home: Home) => Rank[];
   readonly solar: boolean;
 }
@@ -154,16 +152,18 @@ export function partsOf(
   nameplateKwh: number,
   solarKw: number,
 ): Part[] {
-  const inverter = formatQuantity(fitted.step.watts, 'W');
   const more = solarKw - ownSolarKw(home.facts);
-  const solar =
-    more > 0 ? [part('solar', more * 1000, `Roof solar, ${formatQuantity(more, 'kW')}`)] : [];
+  const solar = more > 0 ? [part('solar', more * 1000, { code: 'roof-panels', kw: more })] : [];
   const wiring =
     traitsOf[sort.kind].connection === 'house' ? part('load-control') : part('backup-subpanel');
   const soft = fitted.softStarter ? [part('soft-starter')] : [];
   const battery = sort.solar ? 'battery-with-solar' : 'battery';
   return [
-    part(battery, nameplateKwh, `Battery, ${nameplateKwh} kWh, with an inverter of ${inverter}`),
+    part(battery, nameplateKwh, {
+      code: 'battery-with-inverter',
+      kwh: nameplateKwh,
+      inverterWatts: fitted.step.watts,
+    }),
     ...solar,
     ...ownPanelParts(home),
     wiring,

@@ -31,20 +31,17 @@ import {
 
 const onCircuits: Sort = {
   kind: 'battery-circuits',
-  title: 'Battery on chosen circuits',
   ranks: () => ['must'],
   solar: false,
 };
 const wholeHouse: Sort = {
   kind: 'battery-whole',
-  title: 'Battery for the whole house, with load control',
   ranks: (home) =>
     home.facts.is('goal-scope', 'normal') ? ['must', 'good', 'wait'] : ['must', 'good'],
   solar: false,
 };
 const withSolar: Sort = {
   kind: 'battery-solar',
-  title: 'Battery with roof solar',
   ranks: () => ['must'],
   solar: true,
 };
@@ -60,7 +57,7 @@ function fixed(home: Home, drawn: SyntheticYears, sort: Sort): SizedKind {
     ...batteryPlaceStops(home),
     ...(sort.solar ? roofStops(home, drawn) : []),
   ];
-  if (stops.length > 0) return oneSize(cannot(sort.kind, sort.title, stops));
+  if (stops.length > 0) return oneSize(cannot(sort.kind, stops));
   const wanted = leaveOutTooMuch(home, loadsOf(home, sort.ranks(home)), sort.solar);
   const found = fitPower({
     loads: wanted.loads,
@@ -70,8 +67,7 @@ function fixed(home: Home, drawn: SyntheticYears, sort: Sort): SizedKind {
     maySoftStart: true,
     source: 'home-inverter',
   });
-  if (found === null)
-    return oneSize(cannot(sort.kind, sort.title, [{ code: 'no-inverter-starts-it' }]));
+  if (found === null) return oneSize(cannot(sort.kind, [{ code: 'no-inverter-starts-it' }]));
   const fitted = { ...found, leftOut: [...wanted.leftOut, ...found.leftOut] };
   const options = sunOptions(home, drawn, sort, fitted);
   const describeAs = (chosen: Chosen) => describe(home, sort, fitted, chosen);
@@ -97,7 +93,7 @@ function roofStops({ facts }: Home, { roof }: SyntheticYears): Stop[] {
 }
 
 function describe(home: Home, sort: Sort, fitted: Fitted, chosen: Chosen): Route {
-  return makeRoute(sort.kind, sort.title, {
+  return makeRoute(sort.kind, {
     ifs: [
       ...wiringIfs(home),
       ...batteryPlaceIfs(home),

@@ -1,5 +1,4 @@
 import type { Home } from '../../home/home';
-import { formatQuantity } from '../../quantity/format-quantity';
 import { batteryStepsKwh, powerSteps } from '../../tables/generic-steps';
 import { limitsOf, usableOf } from '../battery-hours';
 import type { If } from '../condition';
@@ -61,7 +60,11 @@ export function nightBattery(
     nameplateKwh,
     usableKwh: have + usableOf(home, nameplateKwh),
     parts: [
-      part('battery', nameplateKwh, `Battery, ${nameplateKwh} kWh, with an inverter`),
+      part('battery', nameplateKwh, {
+        code: 'battery-with-inverter',
+        kwh: nameplateKwh,
+        inverterWatts: null,
+      }),
       ...(own === null ? [] : [ownPart(own)]),
       part('backup-subpanel'),
     ],
@@ -82,7 +85,7 @@ function theirsAlone(home: Home, own: OwnBattery, fitted: Fitted): NightBattery 
 }
 
 const ownPart = ({ nameplateKwh }: OwnBattery) =>
-  owned(`The battery you have, ${formatQuantity(nameplateKwh, 'kWh')}`, 'battery', nameplateKwh);
+  owned({ code: 'own-battery', kwh: nameplateKwh }, 'battery', nameplateKwh);
 
 const carriesAsMuch = (theirs: Fitted, bought: Fitted | null) =>
   bought === null || theirs.carried.length >= bought.carried.length;

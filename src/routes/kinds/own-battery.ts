@@ -1,7 +1,6 @@
 import type { Home } from '../../home/home';
 import { ownSolarKw } from '../../home/solar/own-solar';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
-import { formatQuantity } from '../../quantity/format-quantity';
 import { goalHours, goalNet, hoursFrom, sizeFor } from '../battery-hours';
 import type { If } from '../condition';
 import { owned, part } from '../costs';
@@ -17,8 +16,6 @@ import { batteryPlaceStops, wiringIfs, wiringStops } from '../stops';
 import { lastingOf } from './fixed-battery';
 import { sizedByYears } from './fixed-battery-size';
 
-const title = 'The home battery you have';
-
 /** The battery that is fixed to the house already, with the panels that are: nothing is bought but what it lacks. */
 export function ownBatteryRoute(home: Home, drawn: SyntheticYears): Route | null {
   const own = ownFixedBattery(home);
@@ -26,7 +23,7 @@ export function ownBatteryRoute(home: Home, drawn: SyntheticYears): Route | null
   const backed = backsUp(home);
   // What is there already is held to the same: a sound panel, and a place that the rules allow.
   const stops = [...wiringStops(home), ...batteryPlaceStops(home)];
-  if (stops.length > 0) return cannot('own-battery', title, stops);
+  if (stops.length > 0) return cannot('own-battery', stops);
   const fitted = fitPower({
     loads: loadsOf(home, ['must']),
     seasons: home.goalSeasons,
@@ -36,7 +33,7 @@ export function ownBatteryRoute(home: Home, drawn: SyntheticYears): Route | null
     source: 'battery-there',
   });
   if (fitted === null || own.usableKwh <= 0) {
-    return cannot('own-battery', title, [{ code: 'own-battery-too-weak' }]);
+    return cannot('own-battery', [{ code: 'own-battery-too-weak' }]);
   }
   const solarKw = ownSolarKw(home.facts);
   const nets = goalHours(home, drawn, fitted.carried).map((hours) => ({
@@ -48,7 +45,7 @@ export function ownBatteryRoute(home: Home, drawn: SyntheticYears): Route | null
   const { nameplateKwh, usableKwh } = own;
   const hours = hoursFrom(nets, usableKwh);
   const reaches = usableKwh >= asked;
-  return makeRoute('own-battery', title, {
+  return makeRoute('own-battery', {
     ifs: [
       ...(backed ? [] : [NOT_BACKED, ...wiringIfs(home)]),
       ...reserveIfs(home),
@@ -69,11 +66,7 @@ export function ownBatteryRoute(home: Home, drawn: SyntheticYears): Route | null
     gap: gapOf('by-itself'),
     lasting: lastingOf(home, { nameplateKwh, usableKwh, solarKw, size, hours, reaches }),
     parts: [
-      owned(
-        `The battery you have, ${formatQuantity(nameplateKwh, 'kWh')}`,
-        'battery',
-        nameplateKwh,
-      ),
+      owned({ code: 'own-battery', kwh: nameplateKwh }, 'battery', nameplateKwh),
       ...(backed ? [] : [part('backup-subpanel'), part('permit')]),
       ...(fitted.softStarter ? [part('soft-starter')] : []),
       ...ownPanelParts(home),

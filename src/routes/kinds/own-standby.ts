@@ -83,11 +83,10 @@ export function ownStandbyIfs(home: Home, { transfer }: OwnStandby): If[] {
 
 /** Nothing is bought but what it lacks. */
 export function ownStandbyParts({ ratedWatts, transfer }: OwnStandby): Part[] {
-  const kw = Math.round(ratedWatts / 100) / 10;
   return [
-    owned(`Your own standby generator, ${kw} kW`, 'standby-engine'),
+    owned({ code: 'own-standby', kw: ratedWatts / 1000 }, 'standby-engine'),
     ...(transfer === 'none'
       ? [part('automatic-transfer'), part('permit')]
-      : [owned('Your own transfer switch', 'automatic-transfer')]),
+      : [owned({ code: 'own-transfer-switch' }, 'automatic-transfer')]),
   ];
 }

@@ -104,11 +104,9 @@ function leftOn({ way }: Home, pick: 'low' | 'value' | 'high'): boolean {
 /** What is there and what is bought of a pack, of the class a pack of its size belongs to. */
 export function packParts(
   { nameplateKwh, boughtKwh }: PackSize,
-  buy: (kwh: number) => Part = (kwh) => part('power-pack', kwh, `Power pack, ${kwh} kWh`),
+  buy: (kwh: number) => Part = (kwh) => part('power-pack', kwh, { code: 'pack', kwh }),
 ): Part[] {
   const ownKwh = nameplateKwh - boughtKwh;
-  const have = owned(`The power pack you have, ${round(ownKwh)} kWh`, 'power-pack', ownKwh);
+  const have = owned({ code: 'own-pack', kwh: ownKwh }, 'power-pack', ownKwh);
   return [...(ownKwh > 0 ? [have] : []), ...(boughtKwh > 0 ? [buy(boughtKwh)] : [])];
 }
-
-const round = (kwh: number) => Math.round(10 * kwh) / 10;

@@ -25,18 +25,15 @@ import { inletThere, type OwnGenerator, ownGenerator } from './own-generator';
 
 interface Sort {
   readonly kind: RouteKind;
-  readonly title: string;
   readonly cords: boolean;
 }
 
 const withCords: Sort = {
   kind: 'engine-cords',
-  title: 'Portable generator with cords',
   cords: true,
 };
 const withInlet: Sort = {
   kind: 'engine-inlet',
-  title: 'Portable generator with an inlet and transfer equipment',
   cords: false,
 };
 
@@ -58,7 +55,7 @@ function portable(home: Home, widths: Widths, sort: Sort, mostWatts: number): Ro
     ...handStops(home),
     ...(sort.cords ? [] : wiringStops(home)),
   ];
-  if (stops.length > 0) return cannot(sort.kind, sort.title, stops);
+  if (stops.length > 0) return cannot(sort.kind, stops);
   const own = ownGenerator(home);
   const wanted = wantedLoads(home, sort, own?.volts ?? 240);
   const fitted = fitPower({
@@ -69,7 +66,7 @@ function portable(home: Home, widths: Widths, sort: Sort, mostWatts: number): Ro
     maySoftStart: !sort.cords,
     source: own === null ? 'portable-generator' : 'own-generator',
   });
-  if (fitted === null) return cannot(sort.kind, sort.title, [{ code: 'portable-carries-nothing' }]);
+  if (fitted === null) return cannot(sort.kind, [{ code: 'portable-carries-nothing' }]);
   return describe(home, widths, {
     sort,
     own,
@@ -136,7 +133,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
   });
   const fuel = leansOnCans(home, burns);
   const refill = home.facts.is('fuel-refill', 'sure', 'likely') && home.facts.told('fuel-refill');
-  return makeRoute(sort.kind, sort.title, {
+  return makeRoute(sort.kind, {
     ifs: ifsOf(home, sort, { own, fitted, fuelKind }),
     carries: fitted.carried.map((load) => load.id),
     leavesOut: [...it.leftOut, ...alwaysOff(home)],
@@ -200,20 +197,19 @@ function partsOf(
   of: Pick<Described, 'own' | 'fitted'> & { ratedWatts: number; containers: readonly Part[] },
 ): Part[] {
   const { own, fitted, ratedWatts, containers } = of;
-  const kw = `${Math.round(ratedWatts / 100) / 10} kW running`;
   const generator =
     own === null
       ? portableGeneratorPart(ratedWatts)
-      : owned(`Your own generator, ${kw}`, 'portable-engine');
+      : owned({ code: 'own-generator', kw: ratedWatts / 1000 }, 'portable-engine');
   const soft = fitted.softStarter ? [part('soft-starter')] : [];
   if (sort.cords) return [generator, cordsPart(home), ...containers];
   if (usesInletThere(home, own)) {
-    const there = owned('Your own inlet and transfer equipment', 'inlet-interlock');
+    const there = owned({ code: 'own-inlet' }, 'inlet-interlock');
     return [generator, there, ...soft, ...containers];
   }
   const inlet =
     own?.volts === 120
-      ? part('inlet-interlock', 1, '120 V inlet and transfer switch for chosen circuits')
+      ? part('inlet-interlock', 1, { code: 'inlet-of-120' })
       : part('inlet-interlock');
   return [generator, inlet, ...soft, part('permit'), ...containers];
 }

@@ -7,14 +7,12 @@ import type { LeftOut, Route } from '../route';
 import { plugIfs } from '../stops';
 import { choosePack, type PackSize, packParts, packSizes } from './packs';
 
-const title = 'Plug-in power pack';
-
 /** A battery with outlets, carried to where it is needed: no wiring, no exhaust, no permit. */
 export function powerPack(home: Home): Route {
   const { plugIn, leftOut } = splitPlugIn(loadsOf(home, ['must']));
   const chosen = fitPack(home, plugIn);
   if (chosen === null) {
-    return cannot('power-pack', title, [{ code: 'nothing-plugs-in' }]);
+    return cannot('power-pack', [{ code: 'nothing-plugs-in' }]);
   }
   return packRoute(home, chosen.pack, {
     loads: chosen.loads,
@@ -39,7 +37,7 @@ function packRoute(
   { loads, leftOut }: { loads: readonly Load[]; leftOut: readonly LeftOut[] },
 ): Route {
   const demand = demandOf(loads, home.goalSeasons);
-  return makeRoute('power-pack', title, {
+  return makeRoute('power-pack', {
     ifs: plugIfs(loads),
     carries: loads.map((load) => load.id),
     leavesOut: [...leftOut, ...alwaysOff(home)],

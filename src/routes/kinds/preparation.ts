@@ -11,7 +11,7 @@ export function preparation(): Route {
     unit: 'h',
     source: { kind: 'formula', label: 'no power from this route' },
   });
-  return makeRoute('preparation', 'Getting ready, without a power source', {
+  return makeRoute('preparation', {
     gap: gapOf('stays-dark'),
     lasting: lasts(none, false, { code: 'no-power' }),
     parts: [part('preparation')],

@@ -8,8 +8,6 @@ import { loadsOf } from '../pick-loads';
 import type { Part, Route } from '../route';
 import { choosePack, type PackSize, packHours, packParts, packSizes } from './packs';
 
-const title = 'Small battery for one job';
-
 /** Anything but a medical device is carried for a day; after that a generator or the grid refills it. */
 const DAY_HOURS = 24;
 const SUMP_KWH = practice('sump-set-kwh');
@@ -27,7 +25,7 @@ export function singleBattery(home: Home): Route {
   const loads = theOneJob(loadsOf(home, ['must']));
   const size = loads.length === 0 ? null : sizeOf(home, loads);
   if (size === null) {
-    return cannot('single-battery', title, [{ code: 'no-single-job' }]);
+    return cannot('single-battery', [{ code: 'no-single-job' }]);
   }
   return oneJobRoute(home, loads, size);
 }
@@ -44,7 +42,7 @@ export function singleBatterySizes(home: Home): Route[] {
 function oneJobRoute(home: Home, loads: readonly Load[], size: PackSize): Route {
   const demand = demandOf(loads, home.goalSeasons);
   const names = loads.map((load) => load.name);
-  return makeRoute('single-battery', title, {
+  return makeRoute('single-battery', {
     carries: loads.map((load) => load.id),
     leavesOut: loadsOf(home, ['must'])
       .filter((load) => !loads.includes(load))
@@ -88,6 +86,6 @@ function sizeOf(home: Home, loads: readonly Load[]): PackSize | null {
 
 function buy(kwh: number): Part {
   return kwh <= 0.6
-    ? part('small-single-job-battery', 1, `Small battery, ${kwh} kWh`)
-    : part('power-pack', kwh, `Battery for one job, ${kwh} kWh`);
+    ? part('small-single-job-battery', 1, { code: 'small-battery', kwh })
+    : part('power-pack', kwh, { code: 'one-job-battery', kwh });
 }

@@ -1,6 +1,7 @@
 import type { Widths } from '../../home/answer-figure';
 import { gasHere } from '../../home/heat/gas-here';
 import type { Home, Rank } from '../../home/home';
+import type { RouteTitle } from '../../kinds/route-title';
 import type { GeneratorFuel } from '../../tables/fuels';
 import { powerSteps } from '../../tables/generic-steps';
 import { ruleIfs, ruleStops } from '../association';
@@ -27,9 +28,6 @@ import {
   ownStandbyStops,
 } from './own-standby';
 import { ALL_DAY, hardestSeason } from './portable-generator';
-
-const title = 'Standby generator that starts by itself';
-const ownTitle = 'The standby generator you have';
 
 /** A fixed generator outdoors with a transfer switch: theirs where it carries something, else one to buy. */
 export function standbyGenerator(home: Home, widths: Widths, mostWatts = Infinity): Route {
@@ -61,13 +59,12 @@ function boughtRoute(home: Home, widths: Widths, mostWatts: number): Route {
   if (stops.length > 0 || fuel === null || fitted === null) {
     return cannot(
       'standby-engine',
-      title,
       stops.length > 0 ? stops : [{ code: 'standby-carries-nothing' }],
     );
   }
   const ratedWatts = fitted.step.watts / siteShare(home);
   return describe(home, widths, {
-    title,
+    called: 'standby-engine',
     fuel,
     fitted,
     leftOut: fitted.leftOut,
@@ -87,7 +84,7 @@ function ownRoute(home: Home, widths: Widths, own: OwnStandby): Route | null {
     ...ownStandbyStops(home, own),
     ...(own.fuel === null ? [{ code: 'own-standby-fuel-unknown' } as const] : []),
   ];
-  if (stops.length > 0) return cannot('standby-engine', ownTitle, stops);
+  if (stops.length > 0) return cannot('own-standby', stops);
   const loads = loadsOf(home, scopeOf(home));
   const runs = loads.filter((load) => own.step.volts === 240 || load.volts === 120);
   const fitted = fitPower({
@@ -101,7 +98,7 @@ function ownRoute(home: Home, widths: Widths, own: OwnStandby): Route | null {
   if (fitted === null) return null;
   const need240 = loads.filter((load) => !runs.includes(load));
   return describe(home, widths, {
-    title: ownTitle,
+    called: 'own-standby',
     fuel: own.fuel!,
     fitted,
     leftOut: [
@@ -126,7 +123,7 @@ function scopeOf(home: Home): Rank[] {
 }
 
 interface Described {
-  readonly title: string;
+  readonly called: RouteTitle;
   readonly fuel: GeneratorFuel;
   readonly fitted: Fitted;
   readonly leftOut: readonly LeftOut[];
@@ -150,7 +147,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
     ...fromSameTank(home, it.fuel, fitted.carried),
   });
   const use = leansOnCans(home, burns);
-  return makeRoute('standby-engine', it.title, {
+  return makeRoute(it.called, {
     ifs: [
       'co-alarms',
       'exhaust-aimed',

@@ -19,13 +19,11 @@ import { packHours } from './packs';
 
 interface Sort {
   readonly kind: 'vehicle' | 'vehicle-inlet';
-  readonly title: string;
 }
 
-const onCords: Sort = { kind: 'vehicle', title: 'Vehicle with an outlet, on cords' };
+const onCords: Sort = { kind: 'vehicle' };
 const onInlet: Sort = {
   kind: 'vehicle-inlet',
-  title: 'The vehicle you have, on an inlet and a transfer switch',
 };
 
 const has = ({ facts }: Home) => facts.has('own-sources', 'ev-outlet', 'hybrid-outlet');
@@ -33,8 +31,7 @@ const has = ({ facts }: Home) => facts.has('own-sources', 'ev-outlet', 'hybrid-o
 /** A vehicle that has outlets, feeding what plugs in by cord. Anything but a battery-only vehicle is a generator. */
 export function vehicle(home: Home): Route {
   const told = home.facts.told('own-sources');
-  if (!has(home))
-    return cannot('vehicle', onCords.title, [{ code: told ? 'no-vehicle' : 'vehicle-unknown' }]);
+  if (!has(home)) return cannot('vehicle', [{ code: told ? 'no-vehicle' : 'vehicle-unknown' }]);
   const gives = home.facts.told('vehicle-volts') && home.facts.is('vehicle-volts', 'v240');
   return fed(home, onCords, splitPlugIn(loadsOf(home, ['must']), gives ? 240 : 120));
 }
@@ -55,7 +52,7 @@ export function vehicleInlet(home: Home): Route | null {
 
 function fed(
   home: Home,
-  { kind, title }: Sort,
+  { kind }: Sort,
   { plugIn, leftOut }: ReturnType<typeof splitPlugIn>,
   more: readonly Stop[] = [],
 ): Route {
@@ -66,11 +63,11 @@ function fed(
   const volts = facts.told('vehicle-volts') && facts.is('vehicle-volts', 'v240') ? 240 : 120;
   const { loads, dropped } = within(plugIn, watts, home);
   if (stops.length > 0 || loads.length === 0) {
-    return cannot(kind, title, stops.length > 0 ? stops : [{ code: 'vehicle-too-small' }]);
+    return cannot(kind, stops.length > 0 ? stops : [{ code: 'vehicle-too-small' }]);
   }
   const demand = demandOf(loads, home.goalSeasons);
   const inlet = kind === 'vehicle-inlet';
-  return makeRoute(kind, title, {
+  return makeRoute(kind, {
     ifs: [...ifsOf(store), ...(inlet ? [MAY_FEED, ...wiringIfs(home)] : plugIfs(loads))],
     carries: loads.map((load) => load.id),
     leavesOut: [...leftOut, ...dropped, ...alwaysOff(home)],
@@ -84,7 +81,9 @@ function fed(
     usableKwh: store?.storeKwh ?? null,
     gap: gapOf(inlet ? 'switched-over-by-hand' : 'vehicle-by-hand'),
     lasting: lastingOf(home, loads, store),
-    parts: inlet ? [part('inlet-interlock', 1, INLET), part('permit')] : [cordsPart(home)],
+    parts: inlet
+      ? [part('inlet-interlock', 1, { code: 'inlet-of-120' }), part('permit')]
+      : [cordsPart(home)],
     notes: [
       ...(store === null ? [] : notesOf(store)),
       ...(volts === 240 ? ['vehicle-240-outlet' as const] : []),
@@ -93,7 +92,6 @@ function fed(
 }
 
 const MAY_FEED: If = 'vehicle-may-feed-circuits';
-const INLET = '120 V inlet and transfer switch for chosen circuits';
 
 function ifsOf(store: HomeVehicle | null): If[] {
   if (store === null) {

@@ -27,12 +27,14 @@ import { sayRates } from './money/say-rates';
 import { sayTariff } from './money/say-tariff';
 import { sayUse } from './money/say-use';
 import { months, shortMonths } from './months';
+import { sayPart } from './parts/say-part';
 import { sayPlace, sayPlaceBasis, sayPlaceWarning, sayStations } from './place/say-place';
 import { quotes } from './quote';
 import { sayReason } from './reasons/say-reason';
 import { sayBasis } from './ride-through/say-basis';
 import { sayFailsFirst } from './ride-through/say-fails-first';
 import { sayNeighbor, sayOtherUse } from './ride-through/say-neighbor';
+import { sayRouteTitle } from './routes/route-titles';
 import { sayHowLong } from './routes/say-how-long';
 import { sayIf } from './routes/say-if';
 import { sayNote } from './routes/say-note';
@@ -95,6 +97,8 @@ export const english = {
   fuel: sayFuel,
   share: sayShare,
   gap: sayGap,
+  routeTitle: sayRouteTitle,
+  part: sayPart,
   routeIf: sayIf,
   howLong: sayHowLong,
   routeNote: sayNote,

@@ -1,4 +1,5 @@
 import type { Reason, ReasonCode } from '../../advice/reason';
+import { sayRouteTitle } from './routes/route-titles';
 
 /** Why the route is advised, in a sentence or two. */
 export function sayWhyAdvised(reason: Reason): string {
@@ -16,7 +17,7 @@ const sentences: Readonly<Record<ReasonCode, (reason: Reason) => string>> = {
   'too-little-told': () => 'Too little is answered to advise more yet.',
   'no-source-open': () => `No route that gives power is open here yet. ${READY}`,
   'no-source-in-budget': ({ budgetUsd, cheapest }) =>
-    `No route that gives power fits the ${usd(budgetUsd!)} you told us. The cheapest, ${cheapest!.title.toLowerCase()}, is likely to cost ${usd(cheapest!.usd)}, ${usd(cheapest!.usd - budgetUsd!)} more. ${READY}`,
+    `No route that gives power fits the ${usd(budgetUsd!)} you told us. The cheapest, ${sayRouteTitle(cheapest!.called).toLowerCase()}, is likely to cost ${usd(cheapest!.usd)}, ${usd(cheapest!.usd - budgetUsd!)} more. ${READY}`,
   'cheapest-enough': ({ budgetUsd }) =>
     `Of all routes and sizes that carry all that must keep running through at least 9 of 10 such outages, it costs least${fits(budgetUsd)}.`,
   'cheapest-enough-but-off': ({ budgetUsd }) =>

@@ -27,7 +27,7 @@ test('what can kill stands whole in the paragraph of its routes', () => {
   expect(blocks.length).toBe(plan.possibleIf.length);
   for (const [i, { cautions, routes }] of plan.possibleIf.entries()) {
     for (const route of routes)
-      expect(blocks[i]!.toLowerCase()).toContain(route.title.toLowerCase());
+      expect(blocks[i]!.toLowerCase()).toContain(english.routeTitle(route.called).toLowerCase());
     expect(cautions.length).toBeGreaterThan(0);
     for (const one of cautions) expect(blocks[i]).toContain(sayRule(english.rules, one));
   }
@@ -38,7 +38,9 @@ test('none of it is bought, stepped to, advised or laid beside, and none called 
   expect(kinds.length).toBeGreaterThan(2);
   const { advice } = plan;
   for (const route of [advice.route, ...advice.beside]) expect(kinds).not.toContain(route.kind);
-  const titles = plan.possibleIf.flatMap(({ routes }) => routes.map(({ title }) => title));
+  const titles = plan.possibleIf.flatMap(({ routes }) =>
+    routes.map(({ called }) => english.routeTitle(called)),
+  );
   const front = frontPage(plan, english).join('\n');
   for (const title of titles) {
     expect(front).not.toContain(title);

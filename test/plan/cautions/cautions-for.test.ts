@@ -4,8 +4,8 @@ import { cannot } from '../../../src/routes/make-route';
 import { houseWith } from '../electrical/electrical-home';
 
 const lost = { heat: [] };
-const generator = cannot('engine-cords', 'generator', []);
-const battery = cannot('battery-whole', 'battery', []);
+const generator = cannot('engine-cords', []);
+const battery = cannot('battery-whole', []);
 const idsAt = (place: string, beside = [battery]) =>
   cautionsFor(houseWith({ 'battery-place': place }), { route: generator, beside }, lost).map(
     ({ id }) => id,

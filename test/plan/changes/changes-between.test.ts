@@ -13,7 +13,12 @@ test('a plan laid beside itself differs in nothing', () => {
 });
 
 test('each aspect differs by its own facts and no other', () => {
-  const inlet = { kind: 'engine-inlet', title: 'Generator with an inlet', isSource: true } as const;
+  const inlet = {
+    kind: 'engine-inlet',
+    called: 'engine-inlet',
+    title: null,
+    isSource: true,
+  } as const;
   expect(changed({ route: inlet })).toEqual(['route']);
   expect(changed({ size: { usableKwh: 3.6, watts: null, solarKw: null, step: 0 } })).toEqual([
     'route',

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { showDraft } from '../../../src/commands/show-draft';
+import { showDraft, showGlance } from '../../../src/commands/show-draft';
 import { aboutHours, glanceWords } from '../../../src/faces/glance-words';
 import type { Answers } from '../../../src/interview/answers';
 import { planMarkdown } from '../../../src/papers/household/to-markdown';
@@ -25,7 +25,7 @@ test('a first plan stands in the pane once enough is told, and not before', () =
     const { glance } = draftOf(thin);
     expect(glance.route).toBeNull();
     expect(glance.missing.length).toBeGreaterThan(0);
-    const words = glanceWords(glance).join(' ');
+    const words = glanceWords(showGlance(glance)).join(' ');
     expect(words).toContain('A first plan stands here once enough is told.');
     expect(words).not.toMatch(/\d (h|days?)\b|\$/);
   }
@@ -39,9 +39,9 @@ test('it moves with the answers: more that must run costs more or lasts less', (
 });
 
 test('the same answers give the same glance, whichever were asked about before', () => {
-  const before = glanceWords(draftOf(answers).glance);
+  const before = glanceWords(showGlance(draftOf(answers).glance));
   draftOf({ ...answers, 'home-zip': '99723' });
-  expect(glanceWords(draftOf(answers).glance)).toEqual(before);
+  expect(glanceWords(showGlance(draftOf(answers).glance))).toEqual(before);
 });
 
 test('hours in the pane carry their unit on both ends where these differ', () => {

@@ -77,7 +77,7 @@ describe('wear and replacement', () => {
     const kwhOut = between!.wear / (300 / 4000);
     const nameplate = routeOf(working, 'battery-circuits').nameplateKwh!;
     expect(batteryLife!.years).toBeCloseTo(Math.min(15, (4000 * nameplate) / kwhOut), 6);
-    const battery = parts.find((part) => part.name.startsWith('Battery'))!;
+    const battery = parts.find((part) => part.equipmentClass === 'battery')!;
     expect(battery.lifeYears).toBe(batteryLife!.years);
   });
 
@@ -111,11 +111,16 @@ test('an old price says which route it is part of, so that it does not gainsay t
   const lines = plan.money.oldPrices.map(english.oldPrice);
   for (const line of lines) expect(line).toContain('It is part of: ');
   const shown = new Set(
-    [plan.advice.route, ...plan.advice.beside].map((r) => r.title.toLowerCase()),
+    [plan.advice.route, ...plan.advice.beside].map((r) =>
+      english.routeTitle(r.called).toLowerCase(),
+    ),
   );
   const old = lines.join('\n').toLowerCase();
   for (const title of shown) {
-    const years = routeOf(plan, plan.routes.find((r) => r.title.toLowerCase() === title)!.kind)
+    const years = routeOf(
+      plan,
+      plan.routes.find((r) => english.routeTitle(r.called).toLowerCase() === title)!.kind,
+    )
       .parts.map((part) => part.year)
       .filter((year) => year > 0);
     expect(old.includes(title), title).toBe(Math.min(...years) < 2024);

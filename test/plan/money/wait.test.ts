@@ -25,7 +25,8 @@ test('nobody waits for a battery that is there', () => {
   const parts = costPartsOf(home, route);
   const there = parts.filter((_, i) => isOwned(route.parts[i]!));
   expect(there.map((part) => part.equipmentClass)).toContain('battery');
-  for (const part of there) expect(part.leadWeeks, part.name).toEqual({ low: 0, high: 0 });
+  for (const part of there)
+    expect(part.leadWeeks, part.equipmentClass).toEqual({ low: 0, high: 0 });
 });
 
 test('a wait of nothing is none, and one figure is no range', () => {

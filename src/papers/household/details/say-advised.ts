@@ -16,7 +16,7 @@ export function sayAdvised(plan: Plan, words: Words): string[] {
   const listed = (title: string, items: readonly string[]) =>
     items.length > 0 ? [title, bullets(items)] : [];
   return [
-    `## ${say.title(route.title, plan.lifeFirst?.told === true)}`,
+    `## ${say.title(words.routeTitle(route.called), plan.lifeFirst?.told === true)}`,
     words.whyAdvised(reason),
     ...aboveToldLine(plan, words),
     ...carriesLine(plan, words),
@@ -29,7 +29,7 @@ export function sayAdvised(plan: Plan, words: Words): string[] {
     ...highEndLines(plan, words),
     ...listed(
       say.madeOf,
-      route.parts.map((part) => say.part(part.name, part.costUsd)),
+      route.parts.map((part) => say.part(words.part(part.called), part.costUsd)),
     ),
     ...listed(say.besideIt, plan.addOns.map(say.addOn)),
     ...listed(say.worksIf, route.ifs.map(words.routeIf)),

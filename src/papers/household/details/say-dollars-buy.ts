@@ -26,7 +26,9 @@ export function sayDollarsBuy(plan: Plan, words: Words): string[] {
       : [
           say.parts(
             LETTERS[i]!,
-            route.parts.map((part) => words.household.advised.part(part.name, part.costUsd)),
+            route.parts.map((part) =>
+              words.household.advised.part(words.part(part.called), part.costUsd),
+            ),
             usd - route.costUsd.value,
           ),
         ],

@@ -6,7 +6,7 @@ import { table } from '../../markdown/table';
 const SHORT_HOURS = 48;
 
 /** The hard case of the route advised step by step, to hold what is left against on the day. */
-export function sayHardCase({ title, badCase }: RouteRide, words: Words): string[] {
+export function sayHardCase({ called, badCase }: RouteRide, words: Words): string[] {
   if (badCase === null || badCase.hours.length === 0) return [];
   const columns = columnsOf(badCase, words);
   // Piped gas leaves nothing to read.
@@ -17,7 +17,7 @@ export function sayHardCase({ title, badCase }: RouteRide, words: Words): string
     ...columns.map(({ of }) => of(steps)),
   ];
   return [
-    say.about(title),
+    say.about(words.routeTitle(called)),
     table([say.after, ...columns.map(({ head }) => head)], stepsOf(badCase).map(row)),
   ];
 }

@@ -46,7 +46,7 @@ function shares({ routes, goalHours }: RideThrough, words: Words): string {
     ({ onceStored }: RouteRide) =>
       onceStored === null ? say.noCans : of(onceStored);
   const letters = routes.map((_, i) => 'ABC'[i]!);
-  const key = routes.map(({ title, onceStored }, i) => say.key(letters[i]!, title, onceStored));
+  const key = routes.map(({ called, onceStored }, i) => say.key(letters[i]!, called, onceStored));
   return `${bullets(key)}\n\n${table(
     [say.outageOf, ...letters],
     [
@@ -99,9 +99,9 @@ function sayOthers(
   words: Words,
 ): string[] {
   const say = words.household.rideThrough;
-  const each = others.flatMap(({ title, odds, carries }) => {
+  const each = others.flatMap(({ called, odds, carries }) => {
     const one = odds.find(({ hours }) => hours === goalHours);
-    return one === undefined ? [] : [say.other(title, carries, one.season)];
+    return one === undefined ? [] : [say.other(called, carries, one.season)];
   });
   return each.length === 0 ? [] : [say.others(each, { goalHours, season, years })];
 }

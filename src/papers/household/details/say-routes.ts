@@ -18,7 +18,7 @@ export function sayRoutes(plan: Plan, words: Words): string[] {
   const preparation = plan.routes.find((route) => !isSource(traitsOf[route.kind]))!;
   const shown = [...new Set([advice.route, ...advice.beside, preparation])];
   const row = (route: Route) => [
-    route.title,
+    words.routeTitle(route.called),
     carried(plan.home, route, words),
     howLong(plan.home, route, words),
     words.figure(route.costUsd),
@@ -52,9 +52,9 @@ export function sayRoutes(plan: Plan, words: Words): string[] {
 /** Routes closed by the same stand in one line. */
 function because(title: string, routes: readonly Route[], words: Words): string[] {
   const byReason = new Map<string, string[]>();
-  for (const { stops, title: name } of routes) {
+  for (const { stops, called } of routes) {
     const why = words.household.routes.why(decisive(stops).map(words.stop));
-    byReason.set(why, [...(byReason.get(why) ?? []), name]);
+    byReason.set(why, [...(byReason.get(why) ?? []), words.routeTitle(called)]);
   }
   const lines = [...byReason].map(([why, names]) => words.household.routes.because(names, why));
   return lines.length > 0 ? [title, bullets(lines)] : [];

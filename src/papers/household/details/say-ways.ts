@@ -1,5 +1,6 @@
 import { loadName } from '../../../home/loads/load-names';
 import type { Measure } from '../../../home/measures/measures-of';
+import type { RouteKind } from '../../../kinds/route-kind';
 import type { Plan } from '../../../plan/plan';
 import type { DayOfCase } from '../../../plan/ways/days-of-case';
 import type { Words } from '../../../words/words';
@@ -42,7 +43,7 @@ function daysTable({ advice, waysOfLiving: { days } }: Plan, words: Words): stri
   const cell = (all: readonly DayOfCase[], i: number) =>
     i > 0 && all[i - 1]?.stoppedAfter != null ? say.off : say.day(all[i]!);
   return [
-    say.daysOf(advice.route.title),
+    say.daysOf(words.routeTitle(advice.route.called)),
     table(
       say.dayColumns,
       days.usual.map((one, i) => [
@@ -58,7 +59,8 @@ function routesTable({ home, routes: all, waysOfLiving }: Plan, words: Words): s
   const { routes, season } = waysOfLiving;
   if (routes.length === 0) return [];
   const say = words.household.ways;
-  const titleOf = (kind: string) => all.find((route) => route.kind === kind)?.title ?? kind;
+  const titleOf = (kind: RouteKind) =>
+    words.routeTitle(all.find((route) => route.kind === kind)?.called ?? kind);
   return [
     say.tableOf(Math.round(home.goalHours.value), season),
     table(

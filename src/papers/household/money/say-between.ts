@@ -13,12 +13,12 @@ const JULY = 6;
 export function sayBetween(routes: readonly MoneyOfRoute[], words: Words): string[] {
   const say = words.household.between;
   const alike = new Map<string, { does: string; gains: string; names: string[] }>();
-  for (const { title, between, batteryLife } of routes) {
+  for (const { called, between, batteryLife } of routes) {
     if (between === null) continue;
     const does = say.doing(between.worthRunning ? between.strategy : 'wait');
     const gains = say.gains(between, batteryLife, WEAR_PER_KWH);
     const group = alike.get(`${does} ${gains}`) ?? { does, gains, names: [] };
-    group.names.push(say.kept(title, Math.max(...between.keptKwh)));
+    group.names.push(say.kept(words.routeTitle(called), Math.max(...between.keptKwh)));
     alike.set(`${does} ${gains}`, group);
   }
   if (alike.size === 0) return [];
@@ -34,5 +34,10 @@ export function sayBillOf(own: MoneyOfRoute | undefined, words: Words): string[]
   const say = words.household.between;
   const july = (bill: BetweenOutages['before']) =>
     bullets(words.bill(paperBill(bill.months[JULY]!)));
-  return [say.july(own.title), july(between.before), say.andWith, july(between.after)];
+  return [
+    say.july(words.routeTitle(own.called)),
+    july(between.before),
+    say.andWith,
+    july(between.after),
+  ];
 }

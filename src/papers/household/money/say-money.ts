@@ -43,7 +43,7 @@ function sayAnswer(money: PlanMoney, own: MoneyOfRoute | undefined, words: Words
   const paying = money.routes.filter((route) => route.money.netPresentValue.likely > 0);
   const cost = own?.money.costPerYear.likely ?? 0;
   return words.household.money.answer(
-    paying.map((route) => route.title),
+    paying.map((route) => words.routeTitle(route.called)),
     cost > 0 ? cost : null,
   );
 }

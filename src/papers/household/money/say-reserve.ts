@@ -18,5 +18,8 @@ export function sayReserve({ reserve, reserveOf, routes }: PlanMoney, words: Wor
     words.usd(givenUp(r.savings)),
   ];
   const gainsNothing = reserve.every((r) => givenUp(r.savings) === 0);
-  return [say.about(route.title, gainsNothing), table(say.columns, reserve.map(row))];
+  return [
+    say.about(words.routeTitle(route.called), gainsNothing),
+    table(say.columns, reserve.map(row)),
+  ];
 }

@@ -30,7 +30,7 @@ function row(route: MoneyOfRoute, words: Words): string[] {
   const { firstCost, costPerYear, byCase } = route.money;
   const { savings, simplePayback } = byCase.likely;
   return [
-    route.title,
+    words.routeTitle(route.called),
     say.begins(words.dollarRange(firstCost), route.incentives > 0),
     savings > 0 ? words.usd(route.between?.savings ?? 0) : say.savesNothing,
     words.dollarRange(costPerYear),

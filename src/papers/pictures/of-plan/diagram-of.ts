@@ -49,7 +49,10 @@ export function diagramOf({ advice: { route }, home }: Plan, words: Words): Pict
   const top = [there(words.sheets.devices.meter), there(words.sheets.devices.main, amps)];
   const down = [there(words.sheets.devices.circuits)];
   const picture = (spine: Device[], joins: { at: number; chain: Device[] }[]) =>
-    oneLinePicture({ spine, joins }, words.sheets.pictures.diagram(words.inSentence(route.title)));
+    oneLinePicture(
+      { spine, joins },
+      words.sheets.pictures.diagram(words.inSentence(words.routeTitle(route.called))),
+    );
   if (of.connection === 'inlet')
     return picture(
       [

@@ -136,7 +136,7 @@ function costs(plan: Plan, words: Words): Picture | null {
     if (one === undefined) return [];
     let sum = 0;
     const usdByYear = one.money.byCase.likely.flow.map((usd) => (sum -= usd));
-    return [{ letter: 'ABC'[i]!, title: one.title, usdByYear }];
+    return [{ letter: 'ABC'[i]!, title: words.routeTitle(one.called), usdByYear }];
   });
   return lines.length === 0 ? null : costsPicture(lines, words.sheets.pictures.costs(STUDY_YEARS));
 }

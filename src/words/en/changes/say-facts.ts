@@ -3,6 +3,7 @@ import type { PlanFacts, Span } from '../../../plan/changes/plan-facts';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { sayShare } from '../household/share';
 import { inSentence, listOf } from '../list-of';
+import { sayRouteTitle } from '../routes/route-titles';
 import { usd } from '../say-dollars';
 import { sentenceCase } from '../sentence-case';
 
@@ -50,7 +51,8 @@ function sayRoute({ undecided, route, size, onlyBridge }: PlanFacts): string {
   const solar = size.solarKw === null ? [] : [`${formatQuantity(size.solarKw, 'kW')} of panels`];
   const step = { [-1]: ['one size smaller'], 0: [], 1: ['one size larger'] }[size.step];
   const made = listOf([...step, ...kwh, ...watts, ...solar]);
-  const title = onlyBridge ? `Only as a bridge: ${inSentence(route.title)}` : route.title;
+  const named = route.called === null ? route.title! : sayRouteTitle(route.called);
+  const title = onlyBridge ? `Only as a bridge: ${inSentence(named)}` : named;
   return made === '' ? `${title}.` : `${title}: ${made}.`;
 }
 

@@ -5,6 +5,7 @@ import type { ElectricianPoint } from '../../../plan/steps/electrician-points';
 import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
 import { sayRule } from '../../rule-sentences';
 import { firstSentence } from '../first-sentence';
+import { sayRouteTitle } from '../routes/route-titles';
 
 const noWork =
   'No work in this plan needs a licensed electrician. What would: any wire fixed to the house, such as an inlet, a transfer switch, a new outlet or circuit, a fixed generator, a fixed battery or roof solar, with a permit.';
@@ -19,7 +20,7 @@ export function sayElectricianPoint(home: Pick<Home, 'loads'>, of: ElectricianPo
     case 'no-work-yet':
       return `${noWork} Answers that are missing may still call for one, for what stands below.`;
     case 'panel-and-wires':
-      return `Everything inside the panel, and every wire fixed to the house, for: ${of.title.toLowerCase()}.`;
+      return `Everything inside the panel, and every wire fixed to the house, for: ${sayRouteTitle(of.called).toLowerCase()}.`;
     case 'circuits': {
       const more = loadNames(home, of.more).join(', ');
       const also = more === '' ? '' : `; and of what is good to have: ${more}`;

@@ -7,13 +7,14 @@ import type {
   SiteQuestion,
 } from '../../../plan/electrical/scope-points';
 import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
+import { sayRouteTitle } from '../routes/route-titles';
 import { sayGap } from '../say-gap';
 
 const range = ({ low, value, high }: Range, unit: string) => formatRange(low, value, high, unit);
 
 /** The job in a line. */
-export const sayPurpose = ({ hours, seasons, title }: ScopePurpose): string =>
-  `Optional standby: keep the listed loads for ${formatQuantity(hours, 'h')} in ${seasons.join(' and ')}. ${title}.`;
+export const sayPurpose = ({ hours, seasons, called }: ScopePurpose): string =>
+  `Optional standby: keep the listed loads for ${formatQuantity(hours, 'h')} in ${seasons.join(' and ')}. ${sayRouteTitle(called)}.`;
 
 /** A circuit as an electrician quotes it. */
 export function sayCircuit({ name, watts, startVa }: ScopeCircuit): {

@@ -2,6 +2,7 @@ import type { Line } from '../../../advice/list/line';
 import type { Season } from '../../../home/home';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { inSentence } from '../list-of';
+import { sayRouteTitle } from '../routes/route-titles';
 import { usd } from '../say-dollars';
 import { sayShare } from './share';
 
@@ -63,7 +64,7 @@ function whatItCarries(line: Line): string {
   const thrifty = line.way === 'thrifty' ? ', living thriftily' : '';
   const { carried, of } = line.carried;
   const things = carried === of ? `all ${of}` : `${carried} of ${of}`;
-  return `${usd(line.usd)}: ${inSentence(line.route!.title)}${sizeOf(line)}${thrifty}: carries ${things} that must run`;
+  return `${usd(line.usd)}: ${inSentence(sayRouteTitle(line.route!.called))}${sizeOf(line)}${thrifty}: carries ${things} that must run`;
 }
 
 const hoursOf = (hours: number) => formatQuantity(Math.round(hours), 'h');

@@ -5,6 +5,8 @@ import type { OnceStored } from '../../../routes/once-stored';
 import type { Route } from '../../../routes/route';
 import { GO_NOW } from '../leaving/say-leaving';
 import { inSentence, listOf } from '../list-of';
+import { sayPart } from '../parts/say-part';
+import { sayRouteTitle } from '../routes/route-titles';
 import { sayFigure } from '../say-figure';
 import { sayThrift } from '../say-thrift';
 import { addOnName, addOnUsd } from '../steps/say-add-on';
@@ -25,7 +27,7 @@ export const frontPage = {
 
   /** `head`: what a device of life support makes of the purchase. */
   buy(
-    { title, parts, costUsd }: Route,
+    { called, parts, costUsd }: Route,
     of: {
       head: 'buy' | 'beside' | 'bridge';
       aboveTold: string;
@@ -39,11 +41,11 @@ export const frontPage = {
       beside: 'Beside that',
       bridge: 'Beside that, and only as a bridge',
     }[of.head];
-    const made = parts.map((part) => inSentence(part.name)).join('; ');
-    return `${head}: ${inSentence(title)}, ${sayFigure(costUsd)}${of.aboveTold}${of.installed ? ' installed' : ''}: ${made}${sayThrift(of.thriftUsd)}.${of.also}`;
+    const made = parts.map((part) => inSentence(sayPart(part.called))).join('; ');
+    return `${head}: ${inSentence(sayRouteTitle(called))}, ${sayFigure(costUsd)}${of.aboveTold}${of.installed ? ' installed' : ''}: ${made}${sayThrift(of.thriftUsd)}.${of.also}`;
   },
-  buyNothing: ({ title, parts }: Route, also: string) =>
-    `What to buy: nothing. Use ${inSentence(title)}: ${parts.map((part) => inSentence(part.name)).join('; ')}.${also}`,
+  buyNothing: ({ called, parts }: Route, also: string) =>
+    `What to buy: nothing. Use ${inSentence(sayRouteTitle(called))}: ${parts.map((part) => inSentence(sayPart(part.called))).join('; ')}.${also}`,
   /** With a space before it. */
   addOns: (addOns: readonly AddOn[]) =>
     ` Worth having beside it: ${addOns
@@ -88,8 +90,8 @@ export const frontPage = {
   outletsOnly:
     ' It feeds only what has a plug: no ceiling light, no wall outlet, nothing wired in.',
   /** The cheapest route that carries all for the time asked: carrying all for a night is not doing the job. */
-  cheapestForAll: ({ title, costUsd }: Route) =>
-    ` Cheapest that does the whole job: ${inSentence(title)}, about ${formatQuantity(costUsd.value, '$')}.`,
+  cheapestForAll: ({ called, costUsd }: Route) =>
+    ` Cheapest that does the whole job: ${inSentence(sayRouteTitle(called))}, about ${formatQuantity(costUsd.value, '$')}.`,
 
   noHeat: (because: string, staysHere: boolean) =>
     `Expect no heat while the power is out: ${because}.${staysHere ? ' Live in one room, hang a thermometer in it, and leave before it stays below 60 °F.' : ''}`,

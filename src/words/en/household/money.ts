@@ -3,6 +3,8 @@ import { formatQuantity } from '../../../quantity/format-quantity';
 import { inSentence } from '../list-of';
 import { sayBillFit } from '../money/say-bill-fit';
 import { sayRouteMoney } from '../money/say-route-money';
+import { sayPart } from '../parts/say-part';
+import { sayRouteTitle } from '../routes/route-titles';
 import { usd } from '../say-dollars';
 
 const hours = (value: number) => formatQuantity(value, 'h');
@@ -21,7 +23,7 @@ export const money = {
     return `At likely prices these earn more than they cost: ${paying.map(inSentence).join('; ')}.${safety} At the high end of the prices that may not hold.`;
   },
   own(
-    { money: of, title, ridden }: MoneyOfRoute,
+    { money: of, called, ridden }: MoneyOfRoute,
     counted: { years: number; carriesAll: boolean },
   ): string {
     const { perBackupKwh } = of;
@@ -37,7 +39,7 @@ export const money = {
       ordinary + major === 0
         ? ''
         : ` It is likely to run ${what} for ${hours(ordinary + major)} a year: ${hours(ordinary)} in ordinary outages and ${hours(major)} in major ones.`;
-    return `${title}: ${sayRouteMoney(of, { years: counted.years }).join(' ')}${kwh}${apart}`;
+    return `${sayRouteTitle(called)}: ${sayRouteMoney(of, { years: counted.years }).join(' ')}${kwh}${apart}`;
   },
   offTheGrid: 'Off the grid there is no bill to lower.',
   /** With a space before it. */
@@ -52,7 +54,7 @@ export const money = {
     `Apart from the bill: by your own estimate, outages cost this household about ${usd(sumUsd)} in an average year (${losses.map((loss) => `${loss.name} ${usd(loss.dollarsPerYear)}`).join(', ')}). It is not counted above.`,
   stages: 'Bought step by step:',
   stage: ({ upTo, parts, dollars }: PlanMoney['stages'][number]) =>
-    `${upTo === null ? 'Later' : `With the first ${usd(upTo)}`}: ${parts.map((part) => inSentence(part.name)).join('; ')} (about ${usd(dollars)}).`,
+    `${upTo === null ? 'Later' : `With the first ${usd(upTo)}`}: ${parts.map((part) => inSentence(sayPart(part.called))).join('; ')} (about ${usd(dollars)}).`,
   firstThings: 'With the first $100: alarms, lights and water, the first things of getting ready.',
   staysOfUse: 'What is bought earlier stays of use in the later steps.',
 };

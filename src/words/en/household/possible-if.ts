@@ -2,6 +2,7 @@ import type { IfGain, PossibleIf } from '../../../advice/possible-if';
 import type { Route } from '../../../routes/route';
 import type { ConditionCode, Settler } from '../../../routes/stop-codes';
 import { inSentence } from '../list-of';
+import { sayRouteTitle } from '../routes/route-titles';
 import { sayFigure } from '../say-figure';
 
 const place =
@@ -70,7 +71,7 @@ export const possibleIf = {
   /** Beside the question, in a line. */
   inPane: ({ conditions: all, gain }: Pick<PossibleIf, 'conditions' | 'gain'>) =>
     `${gains[gain]} would be possible if ${together(all.map(({ code }) => code))}.`,
-  route: ({ title, costUsd }: Route, carried: string, howLong: string) =>
-    `If so: ${inSentence(title)}, ${sayFigure(costUsd)}. It would carry ${carried} of what must run, ${howLong}.`,
+  route: ({ called, costUsd }: Route, carried: string, howLong: string) =>
+    `If so: ${inSentence(sayRouteTitle(called))}, ${sayFigure(costUsd)}. It would carry ${carried} of what must run, ${howLong}.`,
   canKill: (caution: string) => `If so, this can kill: ${caution}`,
 };

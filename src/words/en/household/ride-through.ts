@@ -1,5 +1,6 @@
 import type { MustCarried } from '../../../advice/ride/odds';
 import type { Season } from '../../../home/home';
+import type { RouteTitle } from '../../../kinds/route-title';
 import type {
   BadCase,
   Basis,
@@ -12,6 +13,7 @@ import { months } from '../months';
 import { sayBasis } from '../ride-through/say-basis';
 import { sayFailsFirst } from '../ride-through/say-fails-first';
 import { sayNeighbor, sayOtherUse } from '../ride-through/say-neighbor';
+import { sayRouteTitle } from '../routes/route-titles';
 import { sayShare } from './share';
 
 const span = (hours: number) => formatQuantity(hours, 'h');
@@ -43,12 +45,13 @@ export const rideThrough = {
   storedRow: (goalHours: number) => `${span(goalHours)}, cans filled`,
   storedCarefulRow: (goalHours: number) => `${span(goalHours)}, cans filled, careful`,
   /** What a letter at the head of a column stands for. */
-  key: (letter: string, title: string, stored: GoalOnceStored | null) =>
-    `${letter}: ${inSentence(title)}${stored === null ? '' : `; ${formatQuantity(stored.gallons, 'gal')} with its cans filled`}`,
+  key: (letter: string, called: RouteTitle, stored: GoalOnceStored | null) =>
+    `${letter}: ${inSentence(sayRouteTitle(called))}${stored === null ? '' : `; ${formatQuantity(stored.gallons, 'gal')} with its cans filled`}`,
   noCans: 'no cans to fill',
   basis: (bases: readonly Basis[], giveOrTakeShown: boolean) =>
     `Counted from ${[...new Set(bases.map(sayBasis))].join('; and ')}.${giveOrTakeShown ? ' "Give or take" is one standard error of the sample.' : ''} Weather can be worse than any year drawn.`,
-  failsFirst: ({ title, failsFirst }: RouteRide) => `${title}: ${sayFailsFirst(failsFirst)}.`,
+  failsFirst: ({ called, failsFirst }: RouteRide) =>
+    `${sayRouteTitle(called)}: ${sayFailsFirst(failsFirst)}.`,
   /** With what is good to have, and with everything where that was counted. */
   withMore: (good: number, all: number | undefined, goalHours: number) =>
     `With what is good to have as well it rides through ${sayShare(good)} of 100 outages of ${span(goalHours)}${all === undefined ? '' : `, with everything ${sayShare(all)}`}.`,
@@ -63,8 +66,8 @@ export const rideThrough = {
           `${sayOtherUse(use)}: ${sayShare(share)}${giveOrTake(standardError)} (careful count ${sayShare(carefulShare)})`,
       )
       .join('; ')}.`,
-  stepsBeside: ({ title }: RouteRide, goalHours: number) =>
-    `One step beside it, of 100 outages of ${span(goalHours)} (${inSentence(title)}):`,
+  stepsBeside: ({ called }: RouteRide, goalHours: number) =>
+    `One step beside it, of 100 outages of ${span(goalHours)} (${inSentence(sayRouteTitle(called))}):`,
   stepBeside(beside: RouteRide['neighbors'][number]): string {
     const { step, odds, carefulOdds, oddsOnceStored, costUsd } = beside;
     const says = sayNeighbor(step);
@@ -78,8 +81,8 @@ export const rideThrough = {
     return `${says}: ${sayShare(odds)}${careful}${then}, ${formatRange(low, value, high, '$')}`;
   },
   /** A route and its share; a part of what must run where it carries no more. */
-  other: (title: string, carries: MustCarried, share: number) =>
-    `${title}${carries.things === carries.of ? '' : ` (carries ${carried(carries)})`}: ${sayShare(share)}`,
+  other: (called: RouteTitle, carries: MustCarried, share: number) =>
+    `${sayRouteTitle(called)}${carries.things === carries.of ? '' : ` (carries ${carried(carries)})`}: ${sayShare(share)}`,
   others: (each: readonly string[], of: { goalHours: number; season: Season; years: number }) =>
     `The other batteries that could work here, of 100 outages of ${span(of.goalHours)} in ${of.season}, counted from ${of.years} of the drawn years: ${each.join('; ')}.`,
   /** How much to keep, by month, 0 to 1; null where full is not enough. */

@@ -2,6 +2,7 @@ import { formatQuantity } from '../../../quantity/format-quantity';
 import type { MustCarried } from '../../../routes/must-carried';
 import type { Route } from '../../../routes/route';
 import { inSentence, listOf } from '../list-of';
+import { sayRouteTitle } from '../routes/route-titles';
 import { sayFigure } from '../say-figure';
 
 /** From here on nobody counts the hours. */
@@ -34,11 +35,11 @@ export const routes = {
   years: (from: number, to: number) => (from === to ? String(from) : `${from} to ${to}`),
   /** "Power pack: 5 of 7, 43 h, $1,600 ($900 to $2,600). Without the furnace (is wired in, not plugged in)." */
   inOneLine(
-    { title, costUsd }: Route,
+    { called, costUsd }: Route,
     of: { carried: string; howLong: string; without: readonly { name: string; why: string }[] },
   ): string {
     const missed = of.without.map(({ name, why }) => `${inSentence(name)} (${why})`);
     const rest = missed.length > 0 ? ` Without ${listOf([...new Set(missed)])}.` : '';
-    return `${title}: ${of.carried}, ${of.howLong}, ${sayFigure(costUsd)}.${rest}`;
+    return `${sayRouteTitle(called)}: ${of.carried}, ${of.howLong}, ${sayFigure(costUsd)}.${rest}`;
   },
 };

@@ -1,6 +1,7 @@
 import type { OneRoom, WaysOn } from '../../../advice/ways-on/ways-on';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { inSentence, listOf } from '../list-of';
+import { sayRouteTitle } from '../routes/route-titles';
 import { usd } from '../say-dollars';
 import { sayShare } from './share';
 
@@ -91,6 +92,6 @@ const span = (hours: number) => formatQuantity(Math.round(hours), 'h');
 
 /** To stand behind "the": a title that has one already gives its own away. */
 function titleOf({ route, way }: NonNullable<WaysOn['moreMoney']>['line']): string {
-  const title = inSentence(route!.title).replace(/^the /i, '');
+  const title = inSentence(sayRouteTitle(route!.called)).replace(/^the /i, '');
   return `${title}${way === 'thrifty' ? ' (living thriftily)' : ''}`;
 }

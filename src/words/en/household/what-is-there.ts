@@ -1,6 +1,7 @@
 import type { NeedId, ThingId, ThingThere } from '../../../plan/what-is-there/thing';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { inSentence, listOf } from '../list-of';
+import { sayRouteTitle } from '../routes/route-titles';
 import { usd } from '../say-dollars';
 
 const things: Readonly<Record<ThingId, string>> = {
@@ -55,7 +56,7 @@ export const whatIsThere = {
     const more =
       builtOn.length === 0
         ? ''
-        : ` What adds to it: ${builtOn.map(({ title, usd: price }) => `${inSentence(title)}, about ${usd(price)} more`).join('; ')}.`;
+        : ` What adds to it: ${builtOn.map(({ called, usd: price }) => `${inSentence(sayRouteTitle(called))}, about ${usd(price)} more`).join('; ')}.`;
     return `${things[id]}${much}${age}.${works}${not}${more}`;
   },
 };

@@ -1,6 +1,7 @@
 import { formatQuantity } from '../../../quantity/format-quantity';
 import type { Route } from '../../../routes/route';
 import { inSentence, listOf } from '../list-of';
+import { sayPart } from '../parts/say-part';
 
 /** Below this a whole number of hours would be 0. */
 const LEAST_HOURS = 0.5;
@@ -15,7 +16,7 @@ export const whatYouHave = {
     const missed = [...new Set(of.missed.map(inSentence))];
     const carries =
       missed.length === 0 ? 'all that must keep running' : `all but the ${listOf(missed)}`;
-    const parts = route.parts.map((part) => inSentence(part.name)).join('; ');
+    const parts = route.parts.map((part) => inSentence(sayPart(part.called))).join('; ');
     const cost =
       route.costUsd.value === 0
         ? 'nothing to buy'

@@ -1,4 +1,5 @@
 import type { CarriesOver } from '../../../bill/lifecycle/staged-buying';
+import { sayPart } from '../parts/say-part';
 
 /** What of an earlier stage moves house, and what stays with the house. */
 export function sayCarriesOver({ moves, stays }: CarriesOver): string[] {
@@ -8,5 +9,8 @@ export function sayCarriesOver({ moves, stays }: CarriesOver): string[] {
   ];
 }
 
-const list = (names: readonly string[]) =>
-  names.map((name) => name.charAt(0).toLowerCase() + name.slice(1)).join('; ');
+const list = (parts: CarriesOver['moves']) =>
+  parts
+    .map(sayPart)
+    .map((name) => name.charAt(0).toLowerCase() + name.slice(1))
+    .join('; ');

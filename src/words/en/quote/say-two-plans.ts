@@ -1,6 +1,7 @@
 import type { TwoPlans } from '../../../plan/quote/two-plans';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { inSentence } from '../list-of';
+import { sayRouteTitle } from '../routes/route-titles';
 
 const hours = (h: number) => formatQuantity(Math.round(h), 'h');
 
@@ -9,8 +10,8 @@ export const twoPlans = {
   title: (one: string, other: string) => `Two plans: ${one} and ${other}`,
   same: (line: string) => `Both: ${line}`,
   each: (home: string, line: string) => `${home}: ${line}`,
-  buy: ({ title, usd }: TwoPlans['buy']) =>
-    `${inSentence(title)}, about ${formatQuantity(usd, '$')}.`,
+  buy: ({ called, usd }: TwoPlans['buy']) =>
+    `${inSentence(sayRouteTitle(called))}, about ${formatQuantity(usd, '$')}.`,
   lasts: (lasting: TwoPlans['lasts']) =>
     lasting === null
       ? 'no end is foreseen, or it gives no power.'

@@ -1,3 +1,4 @@
+import { sayRouteTitle } from '../routes/route-titles';
 import type { FuelToStore } from '../../../plan/fuel/fuel-to-store';
 import { formatQuantity } from '../../../quantity/format-quantity';
 
@@ -22,7 +23,7 @@ function toLimit(of: Of<'store-to-limit'>): string {
   const store = moreGallons > 0 ? `Store ${more(moreGallons)} and no more` : 'Store no more';
   const [likely, careful] = [lasts.value, lasts.low].map((h) => formatQuantity(Math.round(h), 'h'));
   const long = likely === careful ? likely : `${likely} (careful count ${careful})`;
-  const elsewhere = other === null ? '' : `, or the ${other.title.toLowerCase()}`;
+  const elsewhere = other === null ? '' : `, or the ${sayRouteTitle(other).toLowerCase()}`;
   return `${store}: ${need(of)}, but ${limit(of)}; that lasts about ${long}. For the rest: a refill you can count on, fewer things switched on, a shorter goal${elsewhere}.`;
 }
 

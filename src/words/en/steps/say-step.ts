@@ -1,3 +1,4 @@
+import { sayRouteTitle } from '../routes/route-titles';
 import type { NextStep, PlainStep } from '../../../plan/steps/next-step';
 import { openAnswers } from '../household/open-answers';
 import { sayFindOutFirst } from '../household/possible-if';
@@ -6,6 +7,7 @@ import type { Named } from '../named';
 import { remedy } from '../say-high-end';
 import { sayBuyStep } from '../say-thrift';
 import { sentenceCase } from '../sentence-case';
+import { sayPart } from '../parts/say-part';
 import { addOnCost, addOnName } from './say-add-on';
 import { sayFuelToStore } from './say-fuel-to-store';
 import { sayAlarms, sayDeviceLists, sayDeviceTerms, sayRehearsal } from './say-safety-steps';
@@ -46,7 +48,7 @@ export function sayStep(step: NextStep, home: Named): string {
       return sayFindOutFirst(step.conditions);
     case 'buy':
       return sayBuyStep(
-        step.parts.map((part) => part.name),
+        step.parts.map((part) => sayPart(part.called)),
         step.thriftUsd,
       );
     case 'permits':
@@ -54,7 +56,7 @@ export function sayStep(step: NextStep, home: Named): string {
         ? 'You have asked the permit office: have every permit it named in hand before work begins.'
         : 'Ask which permits are needed and where the equipment may stand.';
     case 'measure':
-      return `${sentenceCase(remedy(home, step.gaps))}. At the high end it is more than the ${inSentence(step.title)} gives.`;
+      return `${sentenceCase(remedy(home, step.gaps))}. At the high end it is more than the ${inSentence(sayRouteTitle(step.called))} gives.`;
     case 'fuel':
       return sayFuelToStore(step.fuel);
     case 'price-beside':

@@ -2,6 +2,7 @@ import { loadName } from '../../../home/loads/load-names';
 import type { WillNot } from '../../../plan/will-not-do';
 import { inSentence } from '../list-of';
 import type { Named } from '../named';
+import { sayRouteTitle } from '../routes/route-titles';
 import { sayHowLong } from '../routes/say-how-long';
 import { sayGap } from '../say-gap';
 import { sayLeftOut } from '../say-left-out';
@@ -34,7 +35,7 @@ export function sayWillNot(one: WillNot, home: Named): string {
     case 'whole-job-once-stored':
       return `With the ${gallons(one.moreGallons)} still to be stored it would do the whole job at the likely burn.`;
     case 'whole-job-elsewhere':
-      return `To do the whole job, the cheapest here would be: ${one.title.toLowerCase()}.`;
+      return `To do the whole job, the cheapest here would be: ${sayRouteTitle(one.called).toLowerCase()}.`;
   }
 }
 
