@@ -1,7 +1,13 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
 import type { ServiceFact, ServiceFactId } from '../../../plan/electrical/service-facts';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { inSentence } from '../list-of';
 import { sentenceCase } from '../sentence-case';
+
+type Chosen = Extract<
+  ServiceFactId,
+  'supply-volts' | 'panel-kind' | 'panel-map' | 'transfer-existing' | 'engine-neutral'
+>;
 
 const names: Readonly<Record<ServiceFactId, string>> = {
   'main-amps': 'Main breaker',
@@ -15,10 +21,28 @@ const names: Readonly<Record<ServiceFactId, string>> = {
   'supply-volts': 'Supply',
 };
 
-const supplies: Readonly<Record<string, string>> = {
-  'v120-only': '120 V',
-  'v120-208': '120/208 V',
-  'v120-240': '120/240 V',
+/** What was chosen, by question. */
+const choices: { readonly [Id in Chosen]: Readonly<Record<ChoiceId<Id>, string>> } = {
+  'supply-volts': {
+    'v120-only': '120 V',
+    'v120-208': '120/208 V',
+    'v120-240': '120/240 V',
+  },
+  'panel-kind': {
+    'no-main': 'no main',
+    fuses: 'fuses',
+    'split-bus': 'split bus',
+    'main-breaker': 'main breaker',
+  },
+  'panel-map': { all: 'all', some: 'some', none: 'none' },
+  'transfer-existing': {
+    'not-known': 'not known',
+    none: 'none',
+    'manual-switch': 'manual switch',
+    interlock: 'interlock',
+    automatic: 'automatic',
+  },
+  'engine-neutral': { bonded: 'bonded', floating: 'floating', switchable: 'switchable' },
 };
 
 const known: Readonly<Record<ServiceFact['how'], string>> = {
@@ -39,8 +63,8 @@ export function sayServiceFact({ what, value, unit, how }: ServiceFact): {
 function sayValue(what: ServiceFactId, value: ServiceFact['value'], unit: string | null): string {
   if (value === null) return 'not known';
   if (typeof value === 'number') return formatQuantity(value, unit ?? '');
-  // The choices of these questions are English words already.
-  return what === 'supply-volts' ? supplies[value]! : value.replaceAll('-', ' ');
+  const said: Readonly<Record<string, string>> = what in choices ? choices[what as Chosen] : {};
+  return said[value] ?? value;
 }
 
 /** Several facts known the same way, in a line: "Read by the household: main breaker 200 A; panel bus 200 A." */
