@@ -1,8 +1,7 @@
+import type { ChoiceId } from '#compiled/question-ids.js';
 import type { IncentiveNote } from '../../../plan/money/plan-money';
 
-type Told = Extract<IncentiveNote, { code: 'told' }>;
-
-const who: Readonly<Partial<Record<NonNullable<Told['by']>, string>>> = {
+const who: Readonly<Partial<Record<ChoiceId<'incentive-who'>, string>>> = {
   'power-company': 'the power company',
   government: 'a public office',
   installer: 'an installer or a seller',
