@@ -39,7 +39,7 @@ figure svg { width: 100%; height: auto; max-height: 26rem; }
   ul, ol { padding-left: 1rem; }
   .boxes { padding-left: 0; }
   .fridge .flow, .family .flow, .quote .flow { columns: 2; column-gap: 6mm; column-rule: 1px solid #000; }
-  .fridge .flow { font-size: 10.4pt; }
+  .fridge .flow { font-size: 10.2pt; }
   .quote .flow { font-size: 9.4pt; line-height: 1.15; }
   .quote figure svg { max-height: 44mm; }
   th, td { padding: 0 0.3rem; }

@@ -6,18 +6,25 @@ import type { Block } from './block';
 /** Columns of the Markdown of a sheet: it fits a terminal and a letter page. */
 export const MARKDOWN_COLUMNS = 80;
 
-/** Blocks as Markdown of at most 80 columns. A heading stands right over what it is about: a page holds more so. */
-export function blocksToMarkdown(blocks: readonly Block[]): string {
+/**
+ * Blocks as Markdown of at most 80 columns. A heading stands right over what it is about: a page holds more so.
+ * @param tight no empty line before a heading either
+ */
+export function blocksToMarkdown(blocks: readonly Block[], tight = false): string {
   return blocks
-    .map((block, i) => `${i === 0 ? '' : gap(blocks[i - 1]!, block)}${linesOf(block).join('\n')}`)
+    .map((block, i) => {
+      const before = blocks[i - 1];
+      return `${before === undefined ? '' : gap(before, block, tight)}${linesOf(block).join('\n')}`;
+    })
     .join('');
 }
 
 /** A heading ends what stood before it in every reader of Markdown; a list ends a line of text. */
-function gap(before: Block, after: Block): string {
-  const tight = before.sort === 'heading' && after.sort !== 'table';
+function gap(before: Block, after: Block, tight: boolean): string {
+  const under = before.sort === 'heading' && after.sort !== 'table';
+  const over = tight && after.sort === 'heading';
   const list = before.sort === 'say' && startsList.includes(after.sort);
-  return tight || list ? '\n' : '\n\n';
+  return under || over || list ? '\n' : '\n\n';
 }
 
 const startsList: readonly Block['sort'][] = ['bullets', 'steps', 'boxes', 'blanks'];

@@ -37,7 +37,9 @@ export function fridgeSheet(plan: Plan, words: Words): Sheet {
       }),
       ...section(words.sheets.fridge.leave, {
         sort: 'bullets',
-        items: plan.leavingPoint.map(words.leaving),
+        items: plan.leavingPoint.map(
+          (line) => words.sheets.nightLeaving[line.code] ?? words.leaving(line),
+        ),
       }),
       ...section(
         words.sheets.fridge.start,

@@ -38,3 +38,15 @@ test('the order at the panel stands there as its steps alone', () => {
   for (const name of ['birch-street', 'ridge-road'])
     expect(forTheNight(planOf(name)).map(({ id }) => id)).not.toContain('interlock-order');
 });
+
+test('when to leave keeps its temperatures and its number to call', () => {
+  const { leavingPoint } = planOf('birch-street');
+  for (const line of leavingPoint) {
+    const short = english.sheets.nightLeaving[line.code];
+    const whole = english.leaving(line);
+    if (short === undefined) continue;
+    expect(short.length, line.code).toBeLessThan(whole.length);
+    const figures = whole.match(/\d+( °F)?/g) ?? [];
+    expect(short.match(/\d+( °F)?/g) ?? [], line.code).toEqual(figures);
+  }
+});

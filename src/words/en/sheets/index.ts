@@ -4,7 +4,7 @@ import { fridgeWords, readingWords } from './fridge-words';
 import { handStepWords } from './hand-step-words';
 import { healthWords } from './health-words';
 import { htmlWords } from './html-words';
-import { nightWords } from './night-words';
+import { nightLeaving, nightWords } from './night-words';
 import { deviceWords, pictureWords } from './picture-words';
 import { quoteWords } from './quote-words';
 import * as shared from './sheet-words';
@@ -17,6 +17,7 @@ export const sheets = {
   reading: readingWords,
   handSteps: handStepWords,
   night: nightWords,
+  nightLeaving,
   family: familyWords,
   quote: quoteWords,
   file: fileWords,

@@ -1,3 +1,4 @@
+import type { LeavingLine } from '../../../plan/leaving-point';
 import type { RuleId } from '../../../tables/rules';
 
 /**
@@ -44,4 +45,17 @@ export const nightWords: Readonly<Partial<Record<RuleId, string>>> = {
     'A carbon monoxide alarm with a battery on every floor and outside the bedrooms, or no generator and no fire for heat. A shut-off does not replace it. It sounds? Go out, call 911.',
   'fallen-wire':
     'A wire on the ground may be live, and so may what it touches. Stay 35 feet away or more, keep others back, call 911 and the power company. One falls on your car? Stay in, and call, unless it burns.',
+};
+
+/** When to leave, said for the night; a line that is not here stands as in the details. */
+export const nightLeaving: Readonly<Partial<Record<LeavingLine['code'], string>>> = {
+  'co-alarm': 'A carbon monoxide alarm, a headache, dizziness: out into fresh air and call 911.',
+  'room-limits':
+    'The room stays below 60 °F and cannot be warmed, or above 90 °F: go somewhere safe. A fan alone does not protect above 90 °F.',
+  'half-used-up':
+    'Half of your time used up: ask the power company how long, and make what is left last twice as long. At three quarters: charge the car, pack your things, call the place.',
+  'powered-place': 'Go to your place with power. Call ahead that it has power.',
+  'choose-a-place': 'Choose now a place that has its own power, and a second. 211 knows shelters.',
+  'pets-go-along':
+    'Pets go with you: ask the place whether it takes them. Carrier, food and water by the door.',
 };
