@@ -26,4 +26,16 @@ export type Counted =
   /** Hours until the first that is not fed in full, from the middle one of so many starts. */
   | { readonly code: 'middle-start'; readonly starts: number; readonly stores: Stores }
   /** The same from the middle one of the 24 hours of a hard day that is repeated. */
-  | { readonly code: 'middle-hour'; readonly stores: Stores };
+  | { readonly code: 'middle-hour'; readonly stores: Stores }
+  /** What a source gives, and what it must run and start. */
+  | {
+      readonly code: 'size-that-holds';
+      /** The household has it already. */
+      readonly isTheirs: boolean;
+      readonly givesWatts: number;
+      /** Of that it is loaded no further than this share for hours; null where all of it may be used. */
+      readonly mostShare: number | null;
+      readonly runningWatts: number;
+      readonly startVa: number;
+      readonly startDemandVa: number;
+    };

@@ -88,4 +88,11 @@ export type PlainStep =
   | 'bank-size'
   | 'banks'
   | 'supply-volts'
-  | 'left-then';
+  | 'left-then'
+  | 'design-hours'
+  | 'heat-share'
+  | 'degrees-of-day'
+  | 'degrees-of-design'
+  | 'balance'
+  | 'hard-day'
+  | 'design-cold';

@@ -148,6 +148,7 @@ function weatherEnergy(better: Better, season: Season, watts: Figure): Figure | 
         (follows === 'cold' ? 0 : climate.cooling[season][i]),
     );
   const cite = better.heatsBy === 'pump' && season !== 'summer' ? BY_PUMP_CITE : BY_CLIMATE_CITE;
+  const steps = () => climate.heatingSteps(season) ?? operand(add(1), 'h', 'hours-of-running');
   const hours = figure({
     low: add(0),
     value: add(1),
@@ -155,6 +156,7 @@ function weatherEnergy(better: Better, season: Season, watts: Figure): Figure | 
     unit: 'h',
     is: 'hours-of-running',
     source: { kind: 'formula', label: '', cite },
+    ...(follows === 'cold' && better.heatsBy !== 'pump' && { as: () => steps() }),
   });
   return worked(
     { by: 'ratio', of: [watts, hours], under: [WATTS_IN_KW] },

@@ -1,3 +1,6 @@
+import type { Figure, Source } from '../../quantity/figure';
+import { operand, worked } from '../../quantity/figure-arithmetic';
+import type { StepName } from '../../quantity/step-name';
 import type { Climate } from '../../tables/climate';
 import { practiceRange } from '../../tables/practice-figures';
 import { BALANCE_C, heatNeed } from '../heat/heat-need';
@@ -14,6 +17,8 @@ export interface ClimateHours {
   readonly cooling: Readonly<Record<Season, Hours>>;
   /** Heating by a heat pump, as hours at its running power: it gives less for a kWh the colder it is. */
   readonly heatPump: Readonly<Record<Season, Hours>>;
+  /** Likely hours of heating by hand, as long as nothing caps them; null where something does. */
+  readonly heatingSteps: (season: Season) => Figure | null;
   /** An average day of the season over a hard one, for the bill: share of the hours. */
   readonly usualShare: {
     readonly heating: number;
@@ -49,7 +54,7 @@ export function climateHours(climate: Climate): ClimateHours {
   const hottest = Math.max(...climate.meanC);
   const mild = (climate.meanC[3]! + climate.meanC[9]!) / 2;
   const { hardCold, hardHot } = hardDaysC(climate);
-  const heat = (airC: number) => times(DESIGN_HOURS.heating, coldShare(airC, climate.heat99C));
+  const heat = (airC: number) => heatingHours(airC, climate.heat99C);
   const pumpAt = pumpShare(climate);
   const pump = (airC: number) => times(DESIGN_HOURS.heating, pumpAt(airC));
   const cool = (airC: number) => times(DESIGN_HOURS.cooling, heatShare(airC, climate.cool1C));
@@ -58,6 +63,10 @@ export function climateHours(climate: Climate): ClimateHours {
     heating: { winter: heat(hardCold), mild: heat(mild), summer: none },
     cooling: { winter: none, mild: cool(mild), summer: cool(hardHot) },
     heatPump: { winter: pump(hardCold), mild: pump(mild), summer: none },
+    heatingSteps: (season) =>
+      season === 'summer'
+        ? null
+        : heatingSteps(season === 'winter' ? hardCold : mild, climate.heat99C),
     warmRoom: warmRoom(hardHot),
     usualShare: {
       heating: ratio(coldShare(coldest, climate.heat99C), coldShare(hardCold, climate.heat99C)),
@@ -65,6 +74,29 @@ export function climateHours(climate: Climate): ClimateHours {
       heatPump: ratio(Math.max(...monthMeans(climate, pumpAt)), pumpAt(hardCold)),
     },
   };
+}
+
+const STATIONS = { kind: 'table', cite: 'TMY3, NREL/TP-581-43156' } as const;
+
+/** Design hours x (balance - T) / (balance - T_design), in °F. */
+function heatingSteps(airC: number, designC: number): Figure | null {
+  const likely = DESIGN_HOURS.heating[1];
+  const need = heatNeed(airC, designC);
+  if (need <= 0 || likely * need !== heatingHours(airC, designC)[1]) return null;
+  const inF = (celsius: number, is: StepName, source: Partial<Source>) =>
+    operand(1.8 * celsius + 32, 'F', is, source);
+  const balance = inF(BALANCE_C, 'balance', { kind: 'practice' });
+  const below = (of: Figure, is: StepName) =>
+    worked({ by: 'difference', of: [balance, of] }, { unit: 'F', is });
+  const day = below(inF(airC, 'hard-day', STATIONS), 'degrees-of-day');
+  const design = below(inF(designC, 'design-cold', STATIONS), 'degrees-of-design');
+  if (design.value < 1.8 * 3) return null;
+  const share = worked(
+    { by: 'ratio', of: [day], under: [design] },
+    { unit: 'count', is: 'heat-share' },
+  );
+  const hours = operand(likely, 'h', 'design-hours', { kind: 'practice' });
+  return worked({ by: 'ratio', of: [hours, share], under: [] }, { unit: 'h' });
 }
 
 /** An average day of the season over a hard one, for what this load takes; 1 where it does not follow the weather. */
@@ -80,6 +112,10 @@ export function hardDaysC(climate: Climate): { hardCold: number; hardHot: number
     hardCold: Math.min(...climate.meanC) - climate.winterSpreadK,
     hardHot: Math.max(...climate.meanC) + climate.summerSpreadK,
   };
+}
+
+function heatingHours(airC: number, designC: number): Hours {
+  return times(DESIGN_HOURS.heating, coldShare(airC, designC));
 }
 
 /** Share of the design load at an outdoor temperature, 0 above the balance, no more than what runs all day. */

@@ -8,7 +8,8 @@ const MOST_PLACES = 9;
 export function plainPlaces({ value, unit }: Figure): number {
   if (value === 0) return 0;
   const digitsBefore = Math.floor(Math.log10(Math.abs(value))) + 1;
-  const places = Math.min(MOST_PLACES, Math.max(0, 3 - digitsBefore));
+  const most = unit === 'F' ? 1 : MOST_PLACES;
+  const places = Math.min(most, Math.max(0, 3 - digitsBefore));
   return unit === '$' && Number.isInteger(value) ? 0 : wholeCents(places, unit);
 }
 

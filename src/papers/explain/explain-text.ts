@@ -19,7 +19,7 @@ export function figureList(all: readonly Explainable[], { words, columns }: Read
   const width = Math.max(...all.map(({ id }) => id.length)) + 2;
   return all.flatMap(({ id, figure }) =>
     wrapped(
-      `${words.explain.title(id)}: ${words.figure(figure)}`,
+      `${words.explain.title(id)}: ${words.explain.said(figure)}`,
       ' '.repeat(width),
       columns,
       0,
@@ -28,5 +28,5 @@ export function figureList(all: readonly Explainable[], { words, columns }: Read
 }
 
 function titled({ id, figure }: Explainable, { words, columns }: Reader): string[] {
-  return wrapped(`${words.explain.title(id)}: ${words.figure(figure)}`, '', columns);
+  return wrapped(`${words.explain.title(id)}: ${words.explain.said(figure)}`, '', columns);
 }

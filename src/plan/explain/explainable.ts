@@ -10,6 +10,7 @@ import { countedOdds } from './counted-odds';
 import { FIGURE_IDS, type FigureId } from './figure-ids';
 import { leaveHours } from './leave-hours';
 import { serviceAmps } from './service-amps';
+import { sourceSize } from './source-size';
 import { usableBattery } from './usable-battery';
 
 export interface Explainable {
@@ -39,6 +40,7 @@ export function explainable(plan: Plan): Explainable[] {
     'device-hours': advised && deviceHours(plan),
     'fuel-a-day': advised?.fuel?.perDay ?? null,
     'fuel-for-goal': advised && fuelOfGoal(plan),
+    'source-size': advised && sourceSize(plan),
     'carried-power': advised?.power?.runningWatts ?? null,
     'carried-start': advised?.power?.startDemandVa ?? null,
     battery: advised && usableBattery(plan),

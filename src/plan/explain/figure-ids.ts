@@ -11,6 +11,7 @@ export const FIGURE_IDS = [
   'device-hours',
   'fuel-a-day',
   'fuel-for-goal',
+  'source-size',
   'carried-power',
   'carried-start',
   'battery',

@@ -23,8 +23,8 @@ export function unwrapped(lines: readonly string[]): string[] {
 }
 
 const indentOf = (line: string) => line.length - line.trimStart().length;
-const NUMBER = /\$?\d[\d,]*(?:\.\d+)?%?/;
-const STEP = /^\s*(\$?\d[^=:]*) = (.+)$/;
+const NUMBER = /-?\$?\d[\d,]*(?:\.\d+)?%?/;
+const STEP = /^\s*(-?\$?\d[^=:]*) = (.+)$/;
 
 export function stepsIn(lines: readonly string[]): PrintedStep[] {
   return lines.flatMap((line, at) => {

@@ -2,7 +2,18 @@ import { exactly } from './exactly';
 import { asAbove, from, head } from './lines';
 import { step } from './step';
 import { stepName } from './step-names';
-import { how, notInPlan, title } from './titles';
+import { how, notInPlan, said, title } from './titles';
 
 /** How a figure was worked out, in words. */
-export const explain = { exactly, asAbove, from, head, how, notInPlan, step, stepName, title };
+export const explain = {
+  exactly,
+  asAbove,
+  from,
+  head,
+  how,
+  notInPlan,
+  said,
+  step,
+  stepName,
+  title,
+};

@@ -20,6 +20,12 @@ export function sayCounted(counted: Counted): string {
     }
     case 'middle-start':
       return `counted hour by hour from ${counted.starts.toLocaleString('en-US')} starts${sayStores(counted.stores)}, until the first hour that is not fed in full: half of them last longer`;
+    case 'size-that-holds': {
+      const { mostShare, givesWatts, runningWatts, startVa, startDemandVa } = counted;
+      const whose = counted.isTheirs ? 'what you have' : 'a size that is sold';
+      const share = mostShare === null ? '' : `${exactly(100 * mostShare, '%', 0)} of `;
+      return `${whose}; it runs ${exactly(runningWatts, 'W', 0)} on no more than ${share}the ${exactly(givesWatts, 'W', 0)} it gives here, and starts ${exactly(startDemandVa, 'VA', 0)} with the ${exactly(startVa, 'VA', 0)} it lends for a moment`;
+    }
     case 'middle-hour':
       return `counted hour by hour over the same hard day again and again${sayStores(counted.stores)}, from each of its 24 hours: half of them last longer`;
   }

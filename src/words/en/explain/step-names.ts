@@ -81,6 +81,13 @@ const names: Readonly<Record<PlainStep, string>> = {
   'banks': 'banks of heating elements',
   'supply-volts': 'volts it runs on',
   'left-then': 'what it is still worth at the end of the study',
+  'design-hours': 'hours a day it runs in the cold it is usually sized for',
+  'heat-share': 'share of the heat of that cold that this day needs',
+  'degrees-of-day': 'how far this day lies below the warmth that needs no heat',
+  'degrees-of-design': 'how far the cold it is sized for lies below it',
+  'balance': 'outdoor warmth at which a home needs no heat',
+  'hard-day': 'mean of a hard day of the season here',
+  'design-cold': 'cold that 99 hours in 100 do not go below',
 };
 
 /** What a figure is that stands only in the steps of another. */

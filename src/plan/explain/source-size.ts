@@ -1,0 +1,32 @@
+import { isPack } from '../../kinds/ask-traits';
+import { traitsOf } from '../../kinds/route-traits';
+import { type Figure, figure } from '../../quantity/figure';
+import { isOwned } from '../../routes/costs';
+import { LOAD_SHARE } from '../../routes/fit-power';
+import type { Plan } from '../plan';
+
+/** Power of the generator, inverter or pack planned, and what it must run and start; null without one. */
+export function sourceSize({ advice: { route } }: Plan): Figure | null {
+  const { power, generator, kind, parts } = route;
+  if (power === null) return null;
+  const { continuousWatts, startVa, runningWatts, startDemandVa } = power;
+  const plain = traitsOf[kind].vehicle || isPack(traitsOf[kind]);
+  const alone = generator !== null && route.usableKwh === null;
+  return figure({
+    value: continuousWatts,
+    unit: 'W',
+    source: {
+      kind: 'formula',
+      label: '',
+      counted: {
+        code: 'size-that-holds',
+        isTheirs: parts.some(isOwned),
+        givesWatts: alone ? 1000 * generator.siteKw : continuousWatts,
+        mostShare: plain ? null : LOAD_SHARE,
+        runningWatts: runningWatts.value,
+        startVa,
+        startDemandVa: startDemandVa.value,
+      },
+    },
+  });
+}
