@@ -83,7 +83,7 @@ export async function finishWithPlan(
   const next = left === 'homes';
   const missing = await sayMissing(keeping, settled, args);
   if (!written.ok) {
-    const hide = await hideOn(args);
+    const hide = await hideOn(args, name);
     const { mayPrint } = await import('./shared-screen');
     if (await mayPrint(args, hide(written.says))) {
       printErr(`${written.says}\nThe plan is printed here instead:\n`);
@@ -176,7 +176,7 @@ async function show(
     import('../faces/screen/plan/what-if-view'),
     import('./what-if-apart'),
   ]);
-  const hide = args.sharedScreen ? { hide: await hideOn(args) } : {};
+  const hide = args.sharedScreen ? { hide: await hideOn(args, name) } : {};
   const apart = whatIfApart(tariff, asOf);
   const beside = [
     whatIfKey({ name, interview: asked, answers, apart, stdout }),
@@ -193,7 +193,7 @@ async function show(
 const CHANGE: Beside = { letter: 'c', says: 'change an answer', open: () => ({ ask: [] }) };
 
 /** What leaves out what is private where others see the screen. */
-async function hideOn(args: Arguments): Promise<Hide> {
+async function hideOn(args: Arguments, name: string): Promise<Hide> {
   const { hideFor } = await import('./shared-screen');
-  return hideFor(args) ?? ((text) => text);
+  return hideFor(args, [name]) ?? ((text) => text);
 }

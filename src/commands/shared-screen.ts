@@ -1,4 +1,5 @@
 import interview from '#compiled/questions.js';
+import { glyphsFor } from '../faces/screen/glyphs';
 import { type Hide, hider } from '../interview/hide-words';
 import { nameOfFile } from '../store/home-file';
 import { homeFilesIn } from '../store/home-files';
@@ -11,9 +12,13 @@ export function namesHere(): string[] {
   return homeFilesIn('.').map(nameOfFile);
 }
 
-/** What hides them, with words of health and money; nothing where the screen is not shared. */
-export function hideFor({ sharedScreen }: Pick<Arguments, 'sharedScreen'>): Hide | undefined {
-  return sharedScreen ? hider(interview, namesHere()) : undefined;
+/** What hides them and the name of a home kept elsewhere, with words of health and money; nothing where the screen is not shared. */
+export function hideFor(
+  { sharedScreen }: Pick<Arguments, 'sharedScreen'>,
+  names: readonly string[] = [],
+): Hide | undefined {
+  if (!sharedScreen) return undefined;
+  return hider(interview, [...namesHere(), ...names], glyphsFor(process.env).dots);
 }
 
 /** Line by line all that is typed stays to be read: why nothing can be hidden there, or null. */

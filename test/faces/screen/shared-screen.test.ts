@@ -2,7 +2,7 @@ import { PassThrough } from 'node:stream';
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { readArguments } from '../../../src/commands/read-arguments';
-import { mayPrint, whyNotShared } from '../../../src/commands/shared-screen';
+import { hideFor, mayPrint, whyNotShared } from '../../../src/commands/shared-screen';
 import { showDraft } from '../../../src/commands/show-draft';
 import { homesChoice } from '../../../src/faces/home-choice';
 import { frameOf } from '../../../src/faces/screen/frame-of';
@@ -213,4 +213,10 @@ test('line by line nothing can be hidden, so it is refused there', () => {
   if ('wrong' in args) throw new Error(args.wrong);
   expect(whyNotShared(args)).toContain('needs the whole window');
   expect(whyNotShared({ ...args, sharedScreen: false })).toBeNull();
+});
+
+test('a home kept in another folder is hidden by its name too', () => {
+  const hidden = hideFor({ sharedScreen: true }, ['aunt-may'])!;
+  expect(hidden('Backup power plan: aunt-may')).not.toContain('aunt-may');
+  expect(hideFor({ sharedScreen: false }, ['aunt-may'])).toBeUndefined();
 });
