@@ -8,7 +8,7 @@ const SHARE = 100;
 export const together = {
   plans: ['hazards', 'homes'],
   talks: ['interviews', 'lists'],
-  ways: ['moves', 'pane', 'sheets', 'what-if'],
+  ways: ['agree', 'moves', 'pane', 'sheets', 'what-if'],
   storage: ['disk', 'files'],
   terminals: ['kills', 'keys'],
 } as const;
