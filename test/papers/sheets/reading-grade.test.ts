@@ -3,7 +3,7 @@ import { english } from '../../../src/words/en';
 import { readingGrade } from '../../interview/reading-grade';
 
 const MOST_GRADE = 7;
-const { handSteps, yearTasks, fridge, year, health, family } = english.sheets;
+const { handSteps, yearTasks, fridge, year, health, family, night, nightLeaving } = english.sheets;
 
 const texts: readonly string[] = [
   ...Object.values(handSteps),
@@ -18,6 +18,8 @@ const texts: readonly string[] = [
 
 test('what is read on the sheets for the household has a reading grade of 7 or lower, taken sheet by sheet', () => {
   const grades = {
+    night: readingGrade(Object.values(night).join(' ')),
+    leaving: readingGrade(Object.values(nightLeaving).join(' ')),
     steps: readingGrade(Object.values(handSteps).join(' ')),
     year: readingGrade(
       Object.values(yearTasks)
