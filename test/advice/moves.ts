@@ -3,6 +3,9 @@ import { isEnough } from '../../src/advice/list/enough';
 import type { Weighed } from '../../src/advice/list/unbeaten';
 import { mayGo } from '../../src/advice/ways-on/may-go';
 import { withoutLoads } from '../../src/advice/ways-on/without-loads';
+import type { Home } from '../../src/home/home';
+import type { LoadId } from '../../src/home/loads/load-id';
+import { livedHome } from '../../src/home/measures/lived-home';
 import type { Answers } from '../../src/interview/answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { loadsOf } from '../../src/routes/pick-loads';
@@ -58,12 +61,24 @@ export function asGoalGrows(one: Case): Moved {
   return never('less for a longer goal', one, caseOf(longer, one.drawn));
 }
 
-/** One thing less: the cheapest that is enough never costs more. */
+const has = ({ loads }: Home, id: LoadId) => loads.some((load) => load.id === id);
+
+/** In both ways something is left that a source could carry; a pump that is off in every outage is none. */
+const asksForPower = (home: Home) =>
+  (['usual', 'thrifty'] as const).every(
+    (way) => loadsOf(livedHome(home, way), ['must']).length > 0,
+  );
+
+/**
+ * One thing less: the cheapest that is enough never costs more. A laptop is not taken from beside a desk computer, which it does
+ * without in a thrifty outage: that is a way to need less taken away, and not a need.
+ */
 export function asThingsGo(one: Case): Moved {
   const moved = mayGo(one.home)
     .slice(0, THINGS)
+    .filter(({ id }) => id !== 'laptop' || !has(one.home, 'desktop'))
     .map(({ id }) => withoutLoads(one.home, [id]))
-    .filter((less) => loadsOf(less, ['must']).length > 0)
+    .filter(asksForPower)
     .map((less) => never('more for one thing less', caseOf(less, one.drawn), one));
   return {
     compared: moved.reduce((sum, { compared }) => sum + compared, 0),
