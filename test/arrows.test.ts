@@ -61,12 +61,6 @@ const typesOnly: readonly (readonly [string, string])[] = [
   ['bill', 'interview'],
 ];
 
-/**
- * Files of analysis that still make sentences. Grows never: a new one gives codes and figures, and its sentence stands
- * in `src/words`.
- */
-const stillSpeak: readonly string[] = [];
-
 /** What a household calls its loads decides nothing. */
 const forPrint = 'home/loads/load-names';
 
@@ -146,11 +140,7 @@ test('the source has rooms and imports to look at', () => {
 
 test('no room imports from a room its arrows do not reach', () => {
   const wrong = all.filter(
-    ({ from, to, file }) =>
-      from in arrows &&
-      to !== from &&
-      !arrows[from]!.includes(to) &&
-      !(to === 'words' && stillSpeak.includes(file)),
+    ({ from, to, file }) => from in arrows && to !== from && !arrows[from]!.includes(to),
   );
   expect(wrong.map(({ file, to }) => `${file} imports ${to}`)).toEqual([]);
 });
@@ -202,11 +192,6 @@ test('papers are handed their words, and know no language', () => {
     wrong.map(({ file }) => file),
     'Take `words: Words` as an argument, and put the function into every src/words/LANGUAGE/index.ts',
   ).toEqual([]);
-});
-
-test('files that still speak are named as long as they do', () => {
-  const speak = new Set(all.filter(({ to }) => to === 'words').map(({ file }) => file));
-  expect(stillSpeak.filter((file) => !speak.has(file))).toEqual([]);
 });
 
 test('only the command line imports faces, and only it and the build import commands', () => {

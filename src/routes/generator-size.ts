@@ -15,6 +15,7 @@ import type { PowerStep } from '../tables/generic-steps';
 import { practiceRange } from '../tables/practice-figures';
 import { keptIn } from './fuel-containers';
 import { fuelSteps } from './fuel-steps';
+import type { PropaneUse } from './note';
 import type { FuelUse } from './route';
 
 /** What each size of generator still gives at the height and heat of this site, and on its fuel. */
@@ -50,6 +51,7 @@ export interface FuelWish {
   readonly atHand: Figure | null;
   /** What else burns from the same tank, a day; missing where nothing does. */
   readonly besidePerDay?: Figure;
+  readonly besideFor?: readonly PropaneUse[];
 }
 
 /** Fuel a day, likely with its range from a thrifty generator to a thirsty one at hungry use, the idle burn in it. */
@@ -92,13 +94,13 @@ export function fuelUse(wish: FuelWish): FuelUse {
       'heat content: AFDC; efficiency: common practice',
     ),
   });
-  const { atHand, besidePerDay } = wish;
+  const { atHand, besidePerDay, besideFor } = wish;
   const shared = atHand !== null && besidePerDay !== undefined && besidePerDay.high > 0;
   return {
     fuel: wish.fuel,
     unit: heat.unit,
     atHand: shared ? shareOfTank(atHand, burns, besidePerDay) : atHand,
-    ...(shared && { tank: atHand, besidePerDay }),
+    ...(shared && { tank: atHand, besidePerDay, besideFor }),
     perDay: burns,
   };
 }

@@ -18,6 +18,9 @@ export type PlainNote =
   | 'vehicle-240-outlet'
   | 'water-rises-between';
 
+/** What a house burns propane for: heat is that of a hard winter day. */
+export type PropaneUse = 'heat' | 'hot-water' | 'cooking';
+
 /** What is good to know of a route, with its figures; `words` says it. */
 export type Note =
   | PlainNote
@@ -59,5 +62,5 @@ export type Note =
       readonly code: 'shared-tank';
       readonly gallons: number;
       readonly housePerDay: Figure;
-      readonly what: readonly string[];
+      readonly uses: readonly PropaneUse[];
     };

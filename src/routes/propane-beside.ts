@@ -5,7 +5,7 @@ import { type Figure, figure } from '../quantity/figure';
 import { addFigures, formula } from '../quantity/figure-arithmetic';
 import { fuelHeat, type GeneratorFuel } from '../tables/fuels';
 import { practice, practiceRange } from '../tables/practice-figures';
-import type { Note } from './note';
+import type { Note, PropaneUse } from './note';
 import type { FuelUse } from './route';
 
 function ends(id: Parameters<typeof practiceRange>[0]) {
@@ -30,29 +30,29 @@ const USUAL_SQFT = practice('usual-floor-area');
  *
  *   heat: index x floor area x degree days of a hard winter day / heat of a gallon
  */
-function propaneBeside(home: Home, carried: readonly Load[]): Figure {
+function propaneBeside(home: Home, carried: readonly Load[]) {
   const parts = [...heat(home, carried), ...hotWater(home, carried), ...cooking(home)];
-  return addFigures(parts, {
-    unit: 'gal/day',
-    name: 'propane the house itself burns from the tank',
-  });
+  const besidePerDay = addFigures(
+    parts.map(({ perDay }) => perDay),
+    { unit: 'gal/day', name: 'propane the house itself burns from the tank' },
+  );
+  return { besidePerDay, besideFor: parts.map(({ use }) => use) };
 }
 
 /** The same as part of a wish for fuel: nothing unless this generator burns from the house tank. */
 export function fromSameTank(home: Home, fuel: GeneratorFuel, carried: readonly Load[]) {
   return fuel === 'propane' && home.facts.is('gas-supply', 'propane-tank')
-    ? { besidePerDay: propaneBeside(home, carried) }
+    ? propaneBeside(home, carried)
     : {};
 }
 
 /** Says what the house takes of the tank, where it takes any. */
-export function sharedTankNotes({ tank, besidePerDay }: FuelUse): Note[] {
+export function sharedTankNotes({ tank, besidePerDay, besideFor = [] }: FuelUse): Note[] {
   if (tank === undefined || besidePerDay === undefined) return [];
-  const what = besidePerDay.source.from?.map(({ name }) => name ?? '') ?? [];
-  return [{ code: 'shared-tank', gallons: tank.value, housePerDay: besidePerDay, what }];
+  return [{ code: 'shared-tank', gallons: tank.value, housePerDay: besidePerDay, uses: besideFor }];
 }
 
-function heat(home: Home, carried: readonly Load[]): Figure[] {
+function heat(home: Home, carried: readonly Load[]): Burned[] {
   const { facts, site } = home;
   const powered =
     facts.is('heat-main', 'gas-furnace', 'boiler') &&
@@ -65,29 +65,37 @@ function heat(home: Home, carried: readonly Load[]): Figure[] {
   const { higherBtu } = fuelHeat.rows.find((row) => row.fuel === 'propane')!;
   const gallons = (end: 'low' | 'value' | 'high') =>
     (HEATING_INDEX[end] * sqft * degreeDaysF) / higherBtu;
-  return [burned('heat of a hard winter day', gallons)];
+  return [burned('heat', gallons)];
 }
 
-function hotWater(home: Home, carried: readonly Load[]): Figure[] {
+function hotWater(home: Home, carried: readonly Load[]): Burned[] {
   const { facts, people } = home;
   const powered = carried.some(({ id }) => id === 'water-heater');
   const burns =
     facts.is('water-heater', 'gas-pilot') ||
     (facts.is('water-heater', 'gas-plug', 'tankless-gas') && powered);
-  return burns ? [burned('hot water', (end) => HOT_WATER_GAL[end] * people[end])] : [];
+  return burns ? [burned('hot-water', (end) => HOT_WATER_GAL[end] * people[end])] : [];
 }
 
-function cooking({ facts }: Home): Figure[] {
+function cooking({ facts }: Home): Burned[] {
   return facts.is('cook-main', 'gas') ? [burned('cooking', (end) => COOKING_GAL[end])] : [];
 }
 
-function burned(name: string, gallons: (end: 'low' | 'value' | 'high') => number): Figure {
-  return figure({
+/** What the house burns propane for, and how much. */
+interface Burned {
+  readonly use: PropaneUse;
+  /** gal a day: for heat, of a hard winter day. */
+  readonly perDay: Figure;
+}
+
+function burned(use: PropaneUse, gallons: (end: 'low' | 'value' | 'high') => number): Burned {
+  const perDay = figure({
     value: gallons('value'),
     low: gallons('low'),
     high: gallons('high'),
     unit: 'gal/day',
-    name: `propane for ${name}`,
-    source: formula(`${name}, from the same tank`, [], 'common practice, no source'),
+    name: `propane for ${use}`,
+    source: formula(`${use}, from the same tank`, [], 'common practice, no source'),
   });
+  return { use, perDay };
 }

@@ -9,7 +9,7 @@ import type { GeneratorFuel } from '../tables/fuels';
 import type { If } from './condition';
 import type { Gap } from './gap';
 import type { HowLong } from './how-long';
-import type { Note } from './note';
+import type { Note, PropaneUse } from './note';
 import type { Stop } from './stop';
 import type { WhyLeftOut } from './why-left-out';
 
@@ -49,6 +49,8 @@ export interface FuelUse {
   /** Where the house burns from the same tank: what is in it, and what the house takes of it a day. */
   readonly tank?: Figure;
   readonly besidePerDay?: Figure;
+  /** What the house burns it for. */
+  readonly besideFor?: readonly PropaneUse[];
   /** Where the parts hold no cans: no more than is kept today is ever counted, gal. */
   readonly noMoreThanGal?: number;
 }

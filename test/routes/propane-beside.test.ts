@@ -34,7 +34,12 @@ describe('propane', () => {
     // Both draw at once: hours = 24 x contents / (generator + house).
     expect(hours.value).toBeCloseTo((24 * tank!.value) / (perDay.value + besidePerDay!.value), 6);
     expect(hours.low).toBeCloseTo((24 * tank!.low) / (perDay.high + besidePerDay!.high), 6);
-    expect(notes.map(sayNote).join(' ')).toContain('the house burns from it too');
+    expect(notes).toContainEqual(
+      expect.objectContaining({ code: 'shared-tank', uses: ['heat', 'hot-water', 'cooking'] }),
+    );
+    expect(notes.map(sayNote).join(' ')).toMatch(
+      /the house burns from it too: .*propane for hot water, propane for cooking\)/,
+    );
   });
 
   // A furnace in a cold state burns 400 to 1,000 gal of a winter of about 6,500 degree days F (common practice, no

@@ -1,5 +1,5 @@
 import { formatQuantity } from '../../../quantity/format-quantity';
-import type { Note, PlainNote } from '../../../routes/note';
+import type { Note, PlainNote, PropaneUse } from '../../../routes/note';
 
 const plain: Readonly<Record<PlainNote, string>> = {
   'counted-five-years-old': 'Counted at five years old, when about a tenth has faded.',
@@ -69,13 +69,19 @@ function byTimetable(note: Extract<Note, { code: 'by-timetable' }>): string {
   return `Run only from 6 to 9 in the morning and 5 to 9 in the evening it burns about ${formatQuantity(note.burnsPerDay, note.unit)} a day${lasts}; between those hours the house is without power${still}.`;
 }
 
+const propaneUses: Readonly<Record<PropaneUse, string>> = {
+  heat: 'propane for heat of a hard winter day',
+  'hot-water': 'propane for hot water',
+  cooking: 'propane for cooking',
+};
+
 function sharedTank({
   gallons,
   housePerDay,
-  what,
+  uses,
 }: Extract<Note, { code: 'shared-tank' }>): string {
   const [low, likely, high] = [housePerDay.low, housePerDay.value, housePerDay.high].map((gal) =>
     formatQuantity(Number(gal.toFixed(1)), 'gal'),
   );
-  return `About ${formatQuantity(Math.round(gallons), 'gal')} can be burned from the tank, and the house burns from it too: about ${likely} a day (${low} to ${high}; ${what.join(', ')}). Both are counted in how long it lasts.`;
+  return `About ${formatQuantity(Math.round(gallons), 'gal')} can be burned from the tank, and the house burns from it too: about ${likely} a day (${low} to ${high}; ${uses.map((use) => propaneUses[use]).join(', ')}). Both are counted in how long it lasts.`;
 }
