@@ -39,12 +39,16 @@ export function placesByHand(root: Figure): Places {
 
 export type Places = Map<Figure, number>;
 
+/** What a hand would not see; a result half way between two may be rounded either way. */
+const SLACK = 1e-10;
+
 /** True where more digits were needed. */
 function raiseUntilTrue(of: Figure, made: Made, places: Places): boolean {
   const digits = places.get(of)!;
   const printed = rounded(of.value, digits);
   let raised = false;
-  while (rounded(worth(withPlaces(made, places)), digits) !== printed) {
+  const far = () => Math.abs(worth(withPlaces(made, places)) - printed);
+  while (far() > 0.5 * 10 ** -digits + SLACK) {
     const low = operandsOf(made).filter((one) => places.get(one)! < MOST_PLACES);
     if (low.length === 0) return raised;
     for (const one of new Set(low)) places.set(one, wholeCents(places.get(one)! + 1, one.unit));

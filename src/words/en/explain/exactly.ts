@@ -13,9 +13,11 @@ const SPELLED: Readonly<Record<string, string>> = {
 
 /** A value in its own unit with so many digits behind the point at most, to work with by hand: "1,774.5 W". */
 export function exactly(value: number, unit: string, places: number): string {
+  // Rounded once: a value half way between two is rounded otherwise by the formatter.
+  const kept = Number(value.toFixed(places));
   FORMATS[places] ??= new Intl.NumberFormat('en-US', { maximumFractionDigits: places });
-  const text = FORMATS[places].format(value);
-  if (unit === '$') return dollars(value, places);
+  const text = FORMATS[places].format(kept);
+  if (unit === '$') return dollars(kept, places);
   if (unit === 'count' || unit === 'year') return text;
   if (unit === '%') return `${text}%`;
   if (unit === 'people') return `${text} ${value === 1 ? 'person' : 'people'}`;
