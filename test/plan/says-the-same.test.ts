@@ -89,7 +89,7 @@ describe('what one part of the plan says', () => {
   test('of answers to settle, the others know', () => {
     const text = planMarkdown(birch, english);
     expect(section(text, 'Worth finding out')).toContain('Settle these first');
-    expect(section(text, 'Next steps')).toContain('Settle this first.');
+    expect(section(text, 'Next steps')).toContain(english.household.headings.settleAbove);
     expect(section(planMarkdown(mill, english), 'Worth finding out')).not.toContain('Settle');
   });
 
