@@ -3,7 +3,8 @@ import { type Arguments, readArguments } from './commands/read-arguments';
 
 /** Run one command. Each loads only what it needs. */
 async function run(args: Arguments): Promise<number> {
-  if (args.help || args.version) return (await import('./commands/help-command')).printAbout(args);
+  if (args.help || args.version)
+    return (await import('./commands/help/help-command')).printAbout(args);
   switch (args.command) {
     case 'plan':
       return (await import('./commands/plan-command')).planCommand(args);
@@ -26,15 +27,15 @@ async function run(args: Arguments): Promise<number> {
     case 'forget':
       return (await import('./commands/forget-command')).forgetCommand(args);
     case 'completion':
-      return (await import('./commands/completion-command')).completionCommand(args);
+      return (await import('./commands/help/completion-command')).completionCommand(args);
     case 'man':
-      return (await import('./commands/man-command')).manCommand();
+      return (await import('./commands/help/man-command')).manCommand();
     case 'help':
-      return (await import('./commands/help-command')).helpCommand(args);
+      return (await import('./commands/help/help-command')).helpCommand(args);
     case 'version':
-      return (await import('./commands/help-command')).versionCommand();
+      return (await import('./commands/help/help-command')).versionCommand();
     case 'interview':
-      return (await import('./commands/interview-command')).interviewCommand(args);
+      return (await import('./commands/talk/interview-command')).interviewCommand(args);
   }
 }
 

@@ -66,23 +66,23 @@ const forPrint = 'home/loads/load-names';
 
 /** Words and papers that still look something up in the analysis: what they ask for belongs into the plan. Grows never. */
 const stillLookUp: readonly string[] = [
-  'papers/household/details/say-advised.ts imports routes/once-stored',
+  'papers/household/details/say-advised.ts imports routes/fuel/once-stored',
   'papers/household/details/say-routes.ts imports routes/must-carried',
-  'papers/household/details/say-routes.ts imports routes/once-stored',
-  'papers/household/details/say-routes.ts imports routes/stop',
+  'papers/household/details/say-routes.ts imports routes/fuel/once-stored',
+  'papers/household/details/say-routes.ts imports routes/stops/stop',
   'papers/household/front/front-cautions.ts imports rules/find',
   'papers/household/front/front-cautions.ts imports tables/rules',
   'papers/household/front/whom-and-when.ts imports home/heat/gas-here',
   'papers/household/front/what-it-does.ts imports routes/must-carried',
-  'papers/household/front/what-it-does.ts imports routes/once-stored',
+  'papers/household/front/what-it-does.ts imports routes/fuel/once-stored',
   'papers/household/front/thin-page.ts imports tables/rules',
   'papers/household/money/say-between.ts imports bill/lifecycle/battery-wear',
   'papers/household/money/say-between.ts imports bill/tariff/paper-bill',
   'papers/household/say-above-told.ts imports routes/budget',
-  'papers/household/say-fuel-for-goal.ts imports routes/gasoline-limit',
+  'papers/household/say-fuel-for-goal.ts imports routes/fuel/gasoline-limit',
   'papers/household/say-what-you-have.ts imports routes/must-carried',
   'papers/plan-file/money-schema.ts imports bill/tariff/tariff-schema',
-  'papers/plan-file/route-data.ts imports routes/stop',
+  'papers/plan-file/route-data.ts imports routes/stops/stop',
 ];
 
 const src = resolve(import.meta.dirname, '../src');

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { resolve } from '../src/interview/resolve';
+import { resolve } from '../src/interview/questions/resolve';
 import { contradictions } from '../src/plan/contradictions';
 import { homeFromAnswers } from '../src/plan/home-from-answers';
 import { whyDraft } from '../src/plan/sureness/why-draft';

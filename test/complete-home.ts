@@ -1,8 +1,8 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import interview from '#compiled/questions.js';
 import { type Answer, type Answers, NOT_SURE } from '../src/interview/answers';
-import { holds } from '../src/interview/holds';
-import { type Known, resolve } from '../src/interview/resolve';
+import { holds } from '../src/interview/questions/holds';
+import { type Known, resolve } from '../src/interview/questions/resolve';
 import { contradictions } from '../src/plan/contradictions';
 import type { Contradiction } from '../src/plan/contradictions/contradiction';
 import { homeFromAnswers } from '../src/plan/home-from-answers';

@@ -1,7 +1,7 @@
 import type { Load } from '../src/home/home';
 import type { Plan } from '../src/plan/plan';
 import type { Route } from '../src/routes/route';
-import { isOpen } from '../src/routes/stop';
+import { isOpen } from '../src/routes/stops/stop';
 import { english } from '../src/words/en';
 import { type Codes, codesIn } from './plans/codes-in';
 

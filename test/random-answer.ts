@@ -1,8 +1,8 @@
 import type { Answer } from '../src/interview/answers';
 import { outside } from '../src/interview/check-answer';
-import { holds } from '../src/interview/holds';
-import type { Question } from '../src/interview/question';
-import type { Known } from '../src/interview/resolve';
+import { holds } from '../src/interview/questions/holds';
+import type { Question } from '../src/interview/questions/question';
+import type { Known } from '../src/interview/questions/resolve';
 
 export type Random = () => number;
 

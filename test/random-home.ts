@@ -1,8 +1,8 @@
 import interview from '#compiled/questions.js';
 import { type Answer, type Answers, NOT_SURE } from '../src/interview/answers';
-import { holds } from '../src/interview/holds';
-import type { Question } from '../src/interview/question';
-import type { Known } from '../src/interview/resolve';
+import { holds } from '../src/interview/questions/holds';
+import type { Question } from '../src/interview/questions/question';
+import type { Known } from '../src/interview/questions/resolve';
 import { seeded } from './fixtures/random-problem';
 import { answerTo, type Draw } from './random-answer';
 

@@ -1,8 +1,8 @@
 import type { Answers } from '../interview/answers';
-import type { Question } from '../interview/question';
-import { resolve } from '../interview/resolve';
+import type { Question } from '../interview/questions/question';
+import { resolve } from '../interview/questions/resolve';
 import type { RouteKind } from '../kinds/route-kind';
-import { onlyUnknown } from '../routes/stop';
+import { onlyUnknown } from '../routes/stops/stop';
 import { couldForbid } from './could-forbid';
 import { type Bank, CHANGES_NOTHING, type Effect, effectOf } from './effect-of-answers';
 import { likeliestFirst } from './likeliest-first';

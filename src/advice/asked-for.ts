@@ -1,4 +1,4 @@
-import type { Known, Resolved } from '../interview/resolve';
+import type { Known, Resolved } from '../interview/questions/resolve';
 
 /** Stands for "which questions apply at all", where somebody goes through them. */
 export const ALL = '*';

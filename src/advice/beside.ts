@@ -1,6 +1,6 @@
 import type { Home } from '../home/home';
+import { onceStored } from '../routes/fuel/once-stored';
 import { mustCarried } from '../routes/must-carried';
-import { onceStored } from '../routes/once-stored';
 import type { Route } from '../routes/route';
 
 /** Up to two routes of other kinds to lay beside the one advised: those that do most of the job, the cheaper first. */

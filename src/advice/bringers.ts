@@ -1,4 +1,4 @@
-import type { Condition, Interview, Question } from '../interview/question';
+import type { Condition, Interview, Question } from '../interview/questions/question';
 
 /** By question, those that are asked or not by what is answered to it. */
 export function bringers({ questions }: Interview): ReadonlyMap<string, readonly Question[]> {

@@ -1,6 +1,6 @@
 import type { Answer, Answers } from '../interview/answers';
-import type { Interview, Question } from '../interview/question';
-import { resolve } from '../interview/resolve';
+import type { Interview, Question } from '../interview/questions/question';
+import { resolve } from '../interview/questions/resolve';
 import { bringers } from './bringers';
 import { type Change, changeBetween } from './change';
 import { likelyAnswers, unsureShare } from './likely-answers';

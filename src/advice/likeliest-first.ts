@@ -1,5 +1,5 @@
 import type { QuestionId } from '#compiled/question-ids.js';
-import type { Question } from '../interview/question';
+import type { Question } from '../interview/questions/question';
 
 /** Questions that change the advice most, in most homes, by `npm run bench -- questions`. The rest follow in their own order. */
 const likeliest: readonly QuestionId[] = [

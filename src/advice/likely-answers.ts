@@ -1,8 +1,8 @@
 import shares from '#compiled/answer-shares.js';
 import type { Answer } from '../interview/answers';
-import { holds } from '../interview/holds';
-import type { Choice, Question } from '../interview/question';
-import type { Resolved } from '../interview/resolve';
+import { holds } from '../interview/questions/holds';
+import type { Choice, Question } from '../interview/questions/question';
+import type { Resolved } from '../interview/questions/resolve';
 
 /** One answer a question could get, and how likely it is among those who can tell. What is left of 1 changes nothing. */
 export interface LikelyAnswer {

@@ -5,14 +5,19 @@ import type { Home } from '../home/home';
 import { roofOf } from '../home/solar/roof';
 import { SyntheticYears } from '../home/weather/synthetic-years';
 import type { Answers } from '../interview/answers';
-import type { Interview } from '../interview/question';
-import { resolve } from '../interview/resolve';
+import type { Interview } from '../interview/questions/question';
+import { resolve } from '../interview/questions/resolve';
 import type { RouteKind } from '../kinds/route-kind';
 import { sizedKind } from '../routes/all-routes';
-import { onceStored } from '../routes/once-stored';
+import { onceStored } from '../routes/fuel/once-stored';
 import type { Route } from '../routes/route';
-import type { Stop } from '../routes/stop';
-import { type ConditionCode, type Settler, type StopCode, stopKindOf } from '../routes/stop-codes';
+import type { Stop } from '../routes/stops/stop';
+import {
+  type ConditionCode,
+  type Settler,
+  type StopCode,
+  stopKindOf,
+} from '../routes/stops/stop-codes';
 import { findings } from '../rules/find';
 import type { Finding } from '../rules/rule';
 import { shareOfJob } from './beside';

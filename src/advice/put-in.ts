@@ -1,6 +1,6 @@
 import type { Answer, Answers } from '../interview/answers';
 import { choicesIn } from '../interview/answers';
-import { type ConditionCode, stopKindOf } from '../routes/stop-codes';
+import { type ConditionCode, stopKindOf } from '../routes/stops/stop-codes';
 
 /** The answers as they would be if these conditions held, and nothing else changed. */
 export function putIn(answers: Answers, conditions: readonly ConditionCode[]): Answers {

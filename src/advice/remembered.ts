@@ -1,4 +1,4 @@
-import type { Resolved } from '../interview/resolve';
+import type { Resolved } from '../interview/questions/resolve';
 import { AskedFor, foundAs } from './asked-for';
 
 /** One answer asked for, and where to go by what it was found to be; or, at the end, what was made. */

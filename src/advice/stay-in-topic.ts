@@ -1,5 +1,5 @@
 import type { Answers } from '../interview/answers';
-import type { Interview, Question } from '../interview/question';
+import type { Interview, Question } from '../interview/questions/question';
 
 /** A topic already begun goes on while its best question weighs at least this share of the best of all. Our judgement. */
 const STAYS = 0.5;

@@ -63,7 +63,7 @@ async function bundleProgram() {
   const { metafile } = await build({
     ...common,
     metafile: true,
-    entryPoints: { main: 'src/main.ts', 'draft-worker': 'src/commands/draft-worker.ts' },
+    entryPoints: { main: 'src/main.ts', 'draft-worker': 'src/commands/talk/draft-worker.ts' },
     outdir: 'dist/program',
     outExtension: { '.js': '.mjs' },
     splitting: true,

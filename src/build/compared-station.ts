@@ -1,14 +1,14 @@
 import { monthlyDiffuseShare } from '../physics/sun/diffuse-share';
 import { monthMean } from '../physics/weather/month-curve';
 import { skyYear } from '../physics/weather/sky-year';
-import { type Climate, type ClimateRow, climateOfRow, MONTHS } from '../tables/climate-row';
-import { earthDistanceKm } from '../tables/earth-distance';
+import { type Climate, type ClimateRow, climateOfRow, MONTHS } from '../tables/place/climate-row';
+import { earthDistanceKm } from '../tables/place/earth-distance';
 import { clamp } from './robust';
 
 /** Stations asked, the one itself among them, and how far off. */
 const ASKED = 9;
 const FARTHEST_KM = 300;
-/** Height counts as distance, as in `tables/near-stations.ts`. */
+/** Height counts as distance, as in `tables/place/near-stations.ts`. */
 const KM_PER_M = 80 / 300;
 
 /** A station with what can be compared between places: clearness and the odds of the diffuse share. */

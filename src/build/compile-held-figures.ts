@@ -1,6 +1,6 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { ClimateRow } from '../tables/climate-row';
+import type { ClimateRow } from '../tables/place/climate-row';
 import { heldFigures } from './held-figures';
 import { readCsv } from './read-csv';
 

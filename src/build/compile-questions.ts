@@ -3,14 +3,14 @@ import { join } from 'node:path';
 import { parseDocument } from 'yaml';
 import { prettifyError, type ZodType } from 'zod';
 import type { Dangers } from '../interview/dangers';
-import type { Question } from '../interview/question';
+import type { Question } from '../interview/questions/question';
 import {
   dangersFileSchema,
   orderFileSchema,
   questionFileSchema,
   tonightFileSchema,
   walkFileSchema,
-} from '../interview/question-schema';
+} from '../interview/questions/question-schema';
 
 /** Check every question file under `from`, write the interview to `to` as one module, and hand back its questions. */
 export function compileQuestions(from: string, to: string): Question[] {
@@ -88,7 +88,7 @@ export function compileQuestions(from: string, to: string): Question[] {
   writeFileSync(join(to, 'questions.js'), `export default JSON.parse(${JSON.stringify(text)});\n`);
   writeFileSync(
     join(to, 'questions.d.ts'),
-    "import type { Interview } from '../../src/interview/question';\ndeclare const interview: Interview;\nexport default interview;\n",
+    "import type { Interview } from '../../src/interview/questions/question';\ndeclare const interview: Interview;\nexport default interview;\n",
   );
   writeFileSync(join(to, 'question-ids.d.ts'), idTypes(questions));
   return questions as Question[];

@@ -2,8 +2,8 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseDocument } from 'yaml';
 import { prettifyError } from 'zod';
-import type { Question } from '../interview/question';
-import { sharesFileSchema } from '../interview/shares-schema';
+import type { Question } from '../interview/questions/question';
+import { sharesFileSchema } from '../interview/questions/shares-schema';
 
 /** Check `questions/shares.yaml` against the questions, and write it to `to` as one module, in shares of 1. */
 export function compileShares(

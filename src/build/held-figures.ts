@@ -1,4 +1,4 @@
-import { type Climate, type ClimateRow, MONTHS } from '../tables/climate-row';
+import { type Climate, type ClimateRow, MONTHS } from '../tables/place/climate-row';
 import { lawShare, oddsOf, type Station, stationsAround, toStation } from './compared-station';
 import { clamp, median, seasonOf } from './robust';
 

@@ -1,4 +1,4 @@
-import type { PrivateKind } from '../interview/question';
+import type { PrivateKind } from '../interview/questions/question';
 import type { Fault } from '../store/home-file';
 
 /** What was found out about a file: in words for a person, and as data. */

@@ -7,12 +7,12 @@ import { nearWord } from '../quantity/near-word';
 import { nameOfFile } from '../store/home-file';
 import { wordsIn } from '../words/words-in';
 import { DONE, FAILED, WRONG_USAGE } from './exit-codes';
-import { readerOf } from './explained-figures';
 import { homeFromFile } from './home-from-file';
 import { tariffFromFile } from './own-tariff';
 import { printErr, printOut } from './print';
 import { PLANNING, withProgress } from './progress';
 import type { Arguments } from './read-arguments';
+import { readerOf } from './talk/explained-figures';
 
 /** Columns of the lines, whatever the terminal: they are read, kept and sent on. */
 const COLUMNS = 80;

@@ -1,4 +1,4 @@
-import type { Interview, PrivateKind } from '../interview/question';
+import type { Interview, PrivateKind } from '../interview/questions/question';
 
 const KIND_WORDS: Readonly<Record<PrivateKind, string>> = {
   name: 'the name of the files',

@@ -2,7 +2,7 @@ import interview from '#compiled/questions.js';
 import { COLUMNS_FROM, compareLines } from '../faces/compare-lines';
 import { wrapText } from '../faces/screen/line';
 import { besideTariff } from '../interview/beside-tariff';
-import { stillOpen } from '../interview/relevant';
+import { stillOpen } from '../interview/questions/relevant';
 import { readTried } from '../interview/what-if/read-tried';
 import type { Tried, TriedThing } from '../interview/what-if/tried';
 import { whatIfWords } from '../interview/what-if/what-if-words';

@@ -11,7 +11,7 @@ export interface Chosen {
 /** The home to go on with or a new one, or the code to leave with. Without a home here, or with a script, a new one. */
 export async function whichHome(args: Arguments, interrupted: number): Promise<Chosen | number> {
   if (!process.stdin.isTTY || homeFilesIn('.').length === 0) return { file: null, like: null };
-  const { chooseHere } = await import('./choose-home');
+  const { chooseHere } = await import('./talk/choose-home');
   const choice = await chooseHere(args);
   if (choice.way === 'leave') return choice.interrupted ? interrupted : DONE;
   return choice.way === 'go-on'

@@ -1,6 +1,6 @@
 import { dangerSteps, dangersToCheck } from '../interview/dangers';
-import type { Interview } from '../interview/question';
-import { questionAt } from '../interview/relevant';
+import type { Interview } from '../interview/questions/question';
+import { questionAt } from '../interview/questions/relevant';
 import { sayAnswer } from '../interview/say-answer';
 import type { State } from '../interview/state';
 

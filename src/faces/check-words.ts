@@ -1,4 +1,4 @@
-import { stillOpen } from '../interview/relevant';
+import { stillOpen } from '../interview/questions/relevant';
 import type { Context, State } from '../interview/state';
 
 /** Words above the list of answers, in both faces. */

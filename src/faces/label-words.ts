@@ -1,4 +1,4 @@
-import { questionAt } from '../interview/relevant';
+import { questionAt } from '../interview/questions/relevant';
 import { sayAnswer } from '../interview/say-answer';
 import type { Context, State } from '../interview/state';
 

@@ -1,5 +1,5 @@
 import { asksOfHome } from '../interview/opening';
-import { questionAt, relevant, stillOpen } from '../interview/relevant';
+import { questionAt, relevant, stillOpen } from '../interview/questions/relevant';
 import type { Context, State } from '../interview/state';
 
 /** What the question is about: "Water and waste". */

@@ -1,4 +1,4 @@
-import type { Interview } from '../interview/question';
+import type { Interview } from '../interview/questions/question';
 import type { State } from '../interview/state';
 import { tonightFor } from '../interview/tonight';
 

@@ -1,4 +1,4 @@
-import type { Question } from '../interview/question';
+import type { Question } from '../interview/questions/question';
 import { sayAnswer } from '../interview/say-answer';
 import { formatQuantity } from '../quantity/format-quantity';
 

@@ -1,4 +1,4 @@
-import type { Interview } from '../interview/question';
+import type { Interview } from '../interview/questions/question';
 import type { Figure } from '../quantity/figure';
 import { figure } from '../quantity/figure';
 import { answerFigure, type Widths } from './answer-figure';

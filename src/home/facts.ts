@@ -1,6 +1,6 @@
 import type { ChoiceId, QuestionId } from '#compiled/question-ids.js';
 import type { Answer } from '../interview/answers';
-import type { Resolved } from '../interview/resolve';
+import type { Resolved } from '../interview/questions/resolve';
 
 /**
  * What the household told us, question by question, and what we assume where it did not.

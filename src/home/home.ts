@@ -2,7 +2,7 @@ import type { QuestionId } from '#compiled/question-ids.js';
 import type { Figure } from '../quantity/figure';
 import type { Season } from '../tables/household-loads';
 
-import type { Place } from '../tables/place';
+import type { Place } from '../tables/place/place';
 import type { BillYear } from './bill/bill-year';
 import type { CalibrationFinding } from './bill/calibration';
 import type { Facts } from './facts';

@@ -1,5 +1,5 @@
 import { type Figure, figure } from '../quantity/figure';
-import { type Place, placeOf } from '../tables/place';
+import { type Place, placeOf } from '../tables/place/place';
 import type { Facts } from './facts';
 import type { Site } from './home';
 

@@ -1,9 +1,9 @@
 import type { Answers } from './answers';
 import { show } from './begin';
 import { end } from './end';
-import { NO_ROW } from './no-row';
+import { NO_ROW } from './keys/no-row';
+import { relevant } from './questions/relevant';
 import { answersToReadBack } from './read-back';
-import { relevant } from './relevant';
 import type { Context, State } from './state';
 import { toCheck } from './to-check';
 import type { AskAgain } from './what-if/what-if-state';

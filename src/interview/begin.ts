@@ -1,11 +1,11 @@
 import { exactQuantity } from '../quantity/exact-quantity';
 import { type Answer, type Answers, choicesIn, NOT_SURE, numbersIn } from './answers';
-import { firstRow, NO_ROW } from './no-row';
-import type { Question } from './question';
-import { offered, questionAt, relevant } from './relevant';
+import { firstRow, NO_ROW } from './keys/no-row';
+import { fieldOf } from './keys/text-field';
+import type { Question } from './questions/question';
+import { offered, questionAt, relevant } from './questions/relevant';
 import { sayAnswer } from './say-answer';
 import type { Context, State } from './state';
-import { fieldOf } from './text-field';
 import type { Unfinished } from './unfinished';
 import { words } from './words';
 

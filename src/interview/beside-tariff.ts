@@ -1,4 +1,4 @@
-import type { Interview } from './question';
+import type { Interview } from './questions/question';
 
 /** The interview of a household with a tariff of its own: what the tariff tells is not asked, and not assumed. */
 export function besideTariff(interview: Interview, hasTariff: boolean): Interview {

@@ -3,9 +3,9 @@ import { parseList } from '../quantity/parse-list';
 import { type Parsed, parseQuantity } from '../quantity/parse-quantity';
 import { visibleLine } from '../quantity/visible';
 import type { Answer } from './answers';
-import { exampleFor } from './example-for';
-import type { Question } from './question';
-import { graphemes } from './text-field';
+import { graphemes } from './keys/text-field';
+import { exampleFor } from './questions/example-for';
+import type { Question } from './questions/question';
 import { sayUnit, words } from './words';
 
 type Refused = Extract<Parsed, { ok: false }>;

@@ -1,6 +1,6 @@
 import type { Answer } from './answers';
 import { checkTyped } from './check-answer';
-import { questionAt } from './relevant';
+import { questionAt } from './questions/relevant';
 import type { Context, Ending, State } from './state';
 import { isTyped, setAside } from './unfinished';
 import { words } from './words';

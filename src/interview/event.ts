@@ -1,5 +1,5 @@
 import type { Answer, Answers } from './answers';
-import type { Key } from './key';
+import type { Key } from './keys/key';
 import type { NextStep } from './next-step';
 import type { Act } from './rows';
 

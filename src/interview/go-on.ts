@@ -1,9 +1,9 @@
 import { afterChange, backToPlan } from './after-plan';
 import { show } from './begin';
+import { firstRow, NO_ROW } from './keys/no-row';
 import type { NextStep } from './next-step';
-import { firstRow, NO_ROW } from './no-row';
 import { asksOfHome } from './opening';
-import { questionAt, relevant } from './relevant';
+import { questionAt, relevant } from './questions/relevant';
 import type { Context, State } from './state';
 import { toCheck } from './to-check';
 import { setAside } from './unfinished';

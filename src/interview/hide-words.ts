@@ -1,5 +1,5 @@
 import { asPattern } from '../quantity/as-pattern';
-import type { Interview } from './question';
+import type { Interview } from './questions/question';
 
 /** What a shared screen does to a text. */
 export type Hide = (text: string) => string;

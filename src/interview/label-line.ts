@@ -1,6 +1,6 @@
 import type { Answers } from './answers';
 import { outside } from './check-answer';
-import type { Question } from './question';
+import type { Question } from './questions/question';
 
 /** Questions that stand together on one label: what it prints as RLA or FLA, and as LRA. */
 const LABELS: readonly { readonly running: string; readonly starting: string }[] = [

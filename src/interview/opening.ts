@@ -1,4 +1,4 @@
-import type { Interview } from './question';
+import type { Interview } from './questions/question';
 
 /**
  * Questions of the opening about the home itself: danger is asked afresh at every sitting, and the name only names the

@@ -1,5 +1,5 @@
 import type { Answers } from './answers';
-import type { Interview, PrivateKind } from './question';
+import type { Interview, PrivateKind } from './questions/question';
 
 export const PRIVATE_KINDS: readonly PrivateKind[] = ['name', 'people', 'place', 'money'];
 

@@ -1,4 +1,4 @@
-import { resolve } from './resolve';
+import { resolve } from './questions/resolve';
 import { sayAnswer } from './say-answer';
 import type { Context, State } from './state';
 

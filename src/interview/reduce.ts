@@ -1,10 +1,10 @@
 import { accept, onAct, submitTyped } from './act';
 import type { Event } from './event';
 import { openFromList, takeNext } from './go-on';
-import { onKey } from './on-key';
+import { onKey } from './keys/on-key';
+import { fieldOf } from './keys/text-field';
 import type { Context, State } from './state';
 import { takeOutside } from './take-outside';
-import { fieldOf } from './text-field';
 
 /** The interview after an event. Pure; an ended interview stays as it is. */
 export function reduce(context: Context, state: State, event: Event): State {

@@ -1,6 +1,6 @@
 import { canWait, mustLeave } from './dangers';
-import type { Question } from './question';
-import { offered, questionAt, relevant } from './relevant';
+import type { Question } from './questions/question';
+import { offered, questionAt, relevant } from './questions/relevant';
 import { sayAnswer } from './say-answer';
 import type { Context, State } from './state';
 import { offersTonight } from './tonight';

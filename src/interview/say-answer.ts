@@ -1,6 +1,6 @@
 import { formatQuantity } from '../quantity/format-quantity';
 import { type Answer, choicesIn, NOT_SURE, numbersIn } from './answers';
-import type { Question } from './question';
+import type { Question } from './questions/question';
 import { words } from './words';
 
 /** An answer in the words a person reads: choice labels, or the number with its unit. */

@@ -1,7 +1,7 @@
 import type { Answers } from './answers';
+import type { TextField } from './keys/text-field';
 import type { NextStep } from './next-step';
-import type { Interview } from './question';
-import type { TextField } from './text-field';
+import type { Interview } from './questions/question';
 import type { Unfinished } from './unfinished';
 
 /** What the interview needs to know of the world, handed in by `main`. */

@@ -1,4 +1,4 @@
-import { restsOn } from './rests-on';
+import { restsOn } from './questions/rests-on';
 import type { Context, State } from './state';
 
 /** What a key can belong to: a question, or one of the screens above it. */

@@ -1,5 +1,5 @@
 import { type Answers, NOT_SURE } from './answers';
-import type { Interview } from './question';
+import type { Interview } from './questions/question';
 
 /** What another home of the street can take over: the place and what power costs, as far as it was told. Nothing personal. */
 export function streetAnswers(interview: Interview, answers: Answers): Answers {

@@ -1,6 +1,6 @@
 import { show } from './begin';
 import type { Event } from './event';
-import { relevant } from './relevant';
+import { relevant } from './questions/relevant';
 import type { Context, State } from './state';
 import { setAside } from './unfinished';
 

@@ -1,4 +1,4 @@
-import { NO_ROW } from './no-row';
+import { NO_ROW } from './keys/no-row';
 import { rowsOf } from './rows';
 import type { Context, State } from './state';
 

@@ -1,6 +1,6 @@
 import { type Answers, choicesIn } from './answers';
 import { typedFor } from './begin';
-import { questionAt } from './relevant';
+import { questionAt } from './questions/relevant';
 import type { Context, State } from './state';
 
 /** What was typed, or the ids that were ticked, and not entered: kept beside the answers, and no answer. */

@@ -1,6 +1,6 @@
 import { NOT_SURE } from './answers';
-import type { Interview, Question } from './question';
-import { relevant } from './relevant';
+import type { Interview, Question } from './questions/question';
+import { relevant } from './questions/relevant';
 import type { Context, State } from './state';
 
 /** Places of a walk through a home, in its order. */

@@ -1,4 +1,4 @@
-import type { Question } from '../interview/question';
+import type { Question } from '../interview/questions/question';
 import type { Words } from '../words/words';
 
 /** A heading and what is asked under it. */

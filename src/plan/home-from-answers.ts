@@ -2,8 +2,8 @@ import { buildHome, widthsOf } from '../home/build-home';
 import { Facts } from '../home/facts';
 import type { Home } from '../home/home';
 import type { Answers } from '../interview/answers';
-import type { Interview } from '../interview/question';
-import { resolve } from '../interview/resolve';
+import type { Interview } from '../interview/questions/question';
+import { resolve } from '../interview/questions/resolve';
 
 /**
  * The home that a set of answers describes. What was not answered counts as "not sure".

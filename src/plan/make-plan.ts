@@ -7,7 +7,7 @@ import { livedHome } from '../home/measures/lived-home';
 import { SyntheticYears, WEATHER_SEED, WEATHER_YEARS } from '../home/weather/synthetic-years';
 import type { Answers } from '../interview/answers';
 import { besideTariff } from '../interview/beside-tariff';
-import type { Interview } from '../interview/question';
+import type { Interview } from '../interview/questions/question';
 import { allKinds, sizedKind } from '../routes/all-routes';
 import type { Route } from '../routes/route';
 import type { SizedKind } from '../routes/sized';

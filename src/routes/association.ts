@@ -1,6 +1,6 @@
 import type { Home } from '../home/home';
-import type { If } from './condition';
-import type { Stop } from './stop';
+import type { If } from './stops/condition';
+import type { Stop } from './stops/stop';
 
 /** A rule told that bars a generator, unless the association has already agreed. */
 export function ruleStops({ facts }: Home): Stop[] {

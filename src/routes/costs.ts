@@ -1,7 +1,7 @@
 import type { PartName } from '../bill/lifecycle/part-name';
 import { type Figure, figure } from '../quantity/figure';
 import { addFigures, operand, timesFigure, worked } from '../quantity/figure-arithmetic';
-import { type EquipmentClass, equipmentCost } from '../tables/equipment-costs';
+import { type EquipmentClass, equipmentCost } from '../tables/prices/equipment-costs';
 import type { Part } from './route';
 
 /** A part priced from the table: so many units of its class. */

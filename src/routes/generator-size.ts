@@ -13,8 +13,8 @@ import {
 } from '../tables/fuels';
 import type { PowerStep } from '../tables/generic-steps';
 import { practiceRange } from '../tables/practice-figures';
-import { keptIn } from './fuel-containers';
-import { fuelSteps } from './fuel-steps';
+import { keptIn } from './fuel/fuel-containers';
+import { fuelSteps } from './fuel/fuel-steps';
 import type { PropaneUse } from './note';
 import type { FuelUse } from './route';
 

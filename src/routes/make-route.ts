@@ -7,7 +7,7 @@ import { total } from './costs';
 import { gapOf } from './gap';
 import type { HoursOf, HowLong } from './how-long';
 import type { Lasting, Route } from './route';
-import type { Stop } from './stop';
+import type { Stop } from './stops/stop';
 
 /** A route with the parts it does not have left empty, its verdict and cost worked out. */
 export function makeRoute(

@@ -1,8 +1,8 @@
 import type { Home } from '../home/home';
 import { ownSolarKw, solarRunsHouse } from '../home/solar/own-solar';
-import type { If } from './condition';
 import { owned, part } from './costs';
 import type { Part } from './route';
+import type { If } from './stops/condition';
 
 /** What brings the sun of the panels that are there to a battery fixed to the house. */
 export function ownPanelParts({ facts }: Home): Part[] {

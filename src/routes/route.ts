@@ -4,13 +4,13 @@ import type { LoadId } from '../home/loads/load-id';
 import type { RouteKind } from '../kinds/route-kind';
 import type { RouteTitle } from '../kinds/route-title';
 import type { Figure } from '../quantity/figure';
-import type { EquipmentClass } from '../tables/equipment-costs';
 import type { GeneratorFuel } from '../tables/fuels';
-import type { If } from './condition';
+import type { EquipmentClass } from '../tables/prices/equipment-costs';
 import type { Gap } from './gap';
 import type { HowLong } from './how-long';
 import type { Note, PropaneUse } from './note';
-import type { Stop } from './stop';
+import type { If } from './stops/condition';
+import type { Stop } from './stops/stop';
 import type { WhyLeftOut } from './why-left-out';
 
 /** Something to buy or have done, with its price as a range of a year's dollars. */

@@ -3,8 +3,8 @@ import type { WalkGenerator } from '../outage/walk/system';
 import { fuelLine } from '../physics/generator-fuel';
 import { fuelHeatKwh, generatorType } from '../tables/fuels';
 import { practice } from '../tables/practice-figures';
+import { runHours } from './fuel/run-hours';
 import type { Route } from './route';
-import { runHours } from './run-hours';
 
 /** Share of its rating at which a generator charges a battery well. */
 export const CHARGE_LOAD = practice('charge-load-share');

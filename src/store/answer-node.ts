@@ -1,6 +1,6 @@
 import { type Document, type Node, Scalar } from 'yaml';
 import { type Answer, numbersIn } from '../interview/answers';
-import type { Question } from '../interview/question';
+import type { Question } from '../interview/questions/question';
 import { exactQuantity } from '../quantity/exact-quantity';
 
 /** An answer as it stands in a home file: numbers with their unit, several numbers on one line. */

@@ -1,6 +1,6 @@
 import { type Document, isMap, isScalar, isSeq, type Node, Pair, Scalar, type YAMLMap } from 'yaml';
 import type { Answer, Answers } from '../interview/answers';
-import type { Interview, Question } from '../interview/question';
+import type { Interview, Question } from '../interview/questions/question';
 import { answerNode, commentOf, quoted, UNFINISHED_COMMENT } from './answer-node';
 import { UNFINISHED_KEY } from './home-file';
 import { parseYaml } from './parse-yaml';

@@ -1,5 +1,5 @@
 import type { Answer, Answers } from '../interview/answers';
-import type { Interview } from '../interview/question';
+import type { Interview } from '../interview/questions/question';
 import type { Unfinished } from '../interview/unfinished';
 import { codeOf, type Disk, realDisk } from './disk';
 import { changesOf, editHome, sameAnswer } from './edit-home';

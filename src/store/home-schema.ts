@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { NOT_SURE } from '../interview/answers';
-import type { Interview, Question } from '../interview/question';
+import type { Interview, Question } from '../interview/questions/question';
 import { sayUnit } from '../interview/words';
 import { HOME_KEY, HOME_VERSION, TARIFF_BLOCK, UNFINISHED_KEY } from './home-file';
 

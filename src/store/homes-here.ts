@@ -1,7 +1,7 @@
 import { existsSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Answers } from '../interview/answers';
-import type { Interview } from '../interview/question';
+import type { Interview } from '../interview/questions/question';
 import { nameOfFile } from './home-file';
 import { homeFilesIn } from './home-files';
 import { readHome } from './read-home';

@@ -9,7 +9,7 @@ import {
 } from 'yaml';
 import { type Answer, NOT_SURE } from '../interview/answers';
 import { checkTyped, outside } from '../interview/check-answer';
-import type { Interview, Question } from '../interview/question';
+import type { Interview, Question } from '../interview/questions/question';
 import type { Unfinished } from '../interview/unfinished';
 import { parseQuantity } from '../quantity/parse-quantity';
 import { type Disk, realDisk } from './disk';

@@ -1,5 +1,5 @@
 import { isScalar, isSeq, type Node } from 'yaml';
-import type { Question } from '../interview/question';
+import type { Question } from '../interview/questions/question';
 
 export type ReadUnfinished =
   | { readonly begun: string | readonly string[] }

@@ -1,6 +1,6 @@
 import { Document, Scalar, stringify, YAMLMap } from 'yaml';
 import type { Answers } from '../interview/answers';
-import type { Interview } from '../interview/question';
+import type { Interview } from '../interview/questions/question';
 import type { Unfinished } from '../interview/unfinished';
 import { answerNode, commentOf, quoted, UNFINISHED_COMMENT } from './answer-node';
 import { HOME_KEY, HOME_VERSION, TARIFF_BLOCK, UNFINISHED_KEY } from './home-file';

@@ -1,6 +1,6 @@
 import national from '#compiled/tables/eia-outages-national.js';
 import states from '#compiled/tables/eia-outages-states.js';
-import { stateName } from './state-name';
+import { stateName } from './place/state-name';
 import type { Table } from './table';
 
 /** A year of the average customer. Ordinary: without major events; null where the copy read has no figure. */

@@ -3,7 +3,7 @@ import interview from '#compiled/questions.js';
 import { askNext, type Next } from '../../src/advice/ask-next';
 import { type Bank, bankOf, CHANGES_NOTHING, effectOf } from '../../src/advice/effect-of-answers';
 import { type Answer, type Answers, NOT_SURE } from '../../src/interview/answers';
-import { resolve } from '../../src/interview/resolve';
+import { resolve } from '../../src/interview/questions/resolve';
 import { answersOf } from '../households/read-household';
 
 const AS_OF = '2026-11-28';

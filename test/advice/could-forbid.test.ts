@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { secondRank } from '../../src/advice/could-forbid';
-import { stopKindOf, stopKinds } from '../../src/routes/stop-codes';
+import { stopKindOf, stopKinds } from '../../src/routes/stops/stop-codes';
 
 /** Named by a reason that closes a route, and no safety question of the second rank, because: */
 const others: Readonly<Record<string, string>> = {

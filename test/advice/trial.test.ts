@@ -5,7 +5,7 @@ import { bankOf } from '../../src/advice/effect-of-answers';
 import { remembered } from '../../src/advice/remembered';
 import { type Trial, trials } from '../../src/advice/trial';
 import { Facts } from '../../src/home/facts';
-import { resolve } from '../../src/interview/resolve';
+import { resolve } from '../../src/interview/questions/resolve';
 import { answersOf } from '../households/read-household';
 import { randomHome } from '../random-home';
 

@@ -7,9 +7,9 @@ import type { ServiceLoad } from '../../src/physics/service-load/load-lines';
 import { dwellingNeutralLoad, neutralLoad } from '../../src/physics/service-load/neutral-load';
 import { optionalNewServiceLoad } from '../../src/physics/service-load/optional-new';
 import { standardServiceLoad } from '../../src/physics/service-load/standard';
-import { breakerAtLeast } from '../../src/tables/breaker-sizes';
-import { cookingDemand } from '../../src/tables/cooking-demand';
-import { serviceLoadRulesOf } from '../../src/tables/service-load-rules';
+import { breakerAtLeast } from '../../src/tables/electrical/breaker-sizes';
+import { cookingDemand } from '../../src/tables/electrical/cooking-demand';
+import { serviceLoadRulesOf } from '../../src/tables/electrical/service-load-rules';
 import { sayLoadLine } from '../../src/words/en/electrical/say-load-line';
 
 // NEC Annex D, Examples D1(a) to D2(c): the 2005 text, whose VA stand unchanged in 2017 and 2020.

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { monthDegrees } from '../../src/home/weather/usual-hours';
 import { degreeDayFit, type MeteredMonth } from '../../src/physics/degree-day-fit';
 import { MONTH_DAYS } from '../../src/physics/weather/calendar';
-import { allStations } from '../../src/tables/climate';
+import { allStations } from '../../src/tables/place/climate';
 
 // Degree days to base 65 F of 1,020 stations (TMY3, NREL/TP-581-43156): ours come from monthly means and spreads alone.
 describe('degree days of a usual year', () => {

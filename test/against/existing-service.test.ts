@@ -6,7 +6,10 @@ import {
 } from '../../src/physics/service-load/metered-demand';
 import { existingServiceLoad } from '../../src/physics/service-load/optional-existing';
 import { optionalNewServiceLoad } from '../../src/physics/service-load/optional-new';
-import { serviceLoadRules, serviceLoadRulesOf } from '../../src/tables/service-load-rules';
+import {
+  serviceLoadRules,
+  serviceLoadRulesOf,
+} from '../../src/tables/electrical/service-load-rules';
 
 const rules = serviceLoadRulesOf(2020)!;
 const home: DwellingLoads = {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { startFromCodeLetter, startFromHorsepower } from '../../src/physics/motor-start';
-import { codeLetterRow, codeLetters } from '../../src/tables/code-letters';
-import { lockedRotorCurrent } from '../../src/tables/locked-rotor-current';
-import { fullLoadCurrent } from '../../src/tables/motor-current';
+import { codeLetterRow, codeLetters } from '../../src/tables/electrical/code-letters';
+import { lockedRotorCurrent } from '../../src/tables/electrical/locked-rotor-current';
+import { fullLoadCurrent } from '../../src/tables/electrical/motor-current';
 
 // NEC Table 430.248 (reprint of the 1999 table, then 430-148; unchanged since).
 const FULL_LOAD_A: [hp: number, volts: 115 | 200 | 208 | 230, amps: number][] = [

@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { placeRecordLowC } from '../../src/home/weather/record-low';
 import { coldFactor } from '../../src/physics/panel/row-in-cold';
 import { recordLowC } from '../../src/physics/weather/record-low';
-import { allStations } from '../../src/tables/climate';
-import { panelColdFactor, panelColdFactors } from '../../src/tables/panel-cold-factor';
-import { placeOf } from '../../src/tables/place';
+import { panelColdFactor, panelColdFactors } from '../../src/tables/electrical/panel-cold-factor';
+import { allStations } from '../../src/tables/place/climate';
+import { placeOf } from '../../src/tables/place/place';
 
 const celsius = (f: number) => (f - 32) / 1.8;
 

@@ -7,8 +7,8 @@ import { planeYear } from '../../src/physics/panel/plane-year';
 import { MONTH_DAYS, MONTH_OF_DAY } from '../../src/physics/weather/calendar';
 import { darkestRun } from '../../src/physics/weather/month-statistics';
 import { type Weather, weatherYears } from '../../src/physics/weather/weather-years';
-import { allStations } from '../../src/tables/climate';
-import { persistenceFigures } from '../../src/tables/weather-persistence';
+import { allStations } from '../../src/tables/place/climate';
+import { persistenceFigures } from '../../src/tables/place/weather-persistence';
 
 interface Check {
   station: string;

@@ -5,8 +5,8 @@ import {
   hourTemperatureC,
 } from '../../src/physics/weather/hourly-temperature';
 import { weatherYears } from '../../src/physics/weather/weather-years';
-import { allStations } from '../../src/tables/climate';
-import { persistenceFigures } from '../../src/tables/weather-persistence';
+import { allStations } from '../../src/tables/place/climate';
+import { persistenceFigures } from '../../src/tables/place/weather-persistence';
 
 describe('ASHRAE Handbook of Fundamentals 2021, chapter 14, Table 6', () => {
   test('the maximum stands at 14 and 15 o’clock, the minimum at 5, a whole range apart', () => {

@@ -3,8 +3,8 @@ import { MONTH_DAYS, MONTH_START } from '../../src/physics/weather/calendar';
 import { lag1WithinMonths } from '../../src/physics/weather/lag1';
 import { type MonthStatistics, monthStatistics } from '../../src/physics/weather/month-statistics';
 import { weatherYears } from '../../src/physics/weather/weather-years';
-import { allStations, type Station } from '../../src/tables/climate';
-import { persistenceFigures } from '../../src/tables/weather-persistence';
+import { allStations, type Station } from '../../src/tables/place/climate';
+import { persistenceFigures } from '../../src/tables/place/weather-persistence';
 
 // Targets worked out from the TMY3 hours of 1,020 stations (Wilcox & Marion 2008,
 // NREL/TP-581-43156). Every sixteenth station in the file's order in the quick suite; set

@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { smallestWire } from '../../src/physics/wire-size';
 import { voltageDropByK, voltageDropByResistance } from '../../src/physics/wire-voltage-drop';
-import { breakerAtLeast, breakerAtMost } from '../../src/tables/breaker-sizes';
-import { serviceConductorFor, serviceConductors } from '../../src/tables/service-conductors';
-import { wireAmpacity, wireChoices } from '../../src/tables/wire-ampacity';
-import { wireReactance } from '../../src/tables/wire-reactance';
-import { wireResistance } from '../../src/tables/wire-resistance';
+import { breakerAtLeast, breakerAtMost } from '../../src/tables/electrical/breaker-sizes';
+import {
+  serviceConductorFor,
+  serviceConductors,
+} from '../../src/tables/electrical/service-conductors';
+import { wireAmpacity, wireChoices } from '../../src/tables/electrical/wire-ampacity';
+import { wireReactance } from '../../src/tables/electrical/wire-reactance';
+import { wireResistance } from '../../src/tables/electrical/wire-resistance';
 
 const resistance = (size: string) => wireResistance.rows.find((r) => r.size === size)!;
 const ampacity = (size: string) => wireAmpacity.rows.find((r) => r.size === size)!;

@@ -4,7 +4,7 @@ import interview from '#compiled/questions.js';
 import { askNext, type Next } from '../../src/advice/ask-next';
 import { type Bank, bankOf } from '../../src/advice/effect-of-answers';
 import { type Answer, type Answers, NOT_SURE } from '../../src/interview/answers';
-import { resolve } from '../../src/interview/resolve';
+import { resolve } from '../../src/interview/questions/resolve';
 import { parseHome } from '../../src/store/read-home';
 
 export const AS_OF = '2026-11-25';

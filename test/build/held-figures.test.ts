@@ -4,10 +4,10 @@ import { stationRows } from '../../src/build/compile-held-figures';
 import { heldFigures } from '../../src/build/held-figures';
 import { monthMean } from '../../src/physics/weather/month-curve';
 import { skyYear } from '../../src/physics/weather/sky-year';
-import { allStations } from '../../src/tables/climate';
-import { earthDistanceKm } from '../../src/tables/earth-distance';
-import { placeOf } from '../../src/tables/place';
-import { zipCodes } from '../../src/tables/zip-middles';
+import { allStations } from '../../src/tables/place/climate';
+import { earthDistanceKm } from '../../src/tables/place/earth-distance';
+import { placeOf } from '../../src/tables/place/place';
+import { zipCodes } from '../../src/tables/place/zip-middles';
 
 const rows = stationRows(fileURLToPath(new URL('../../src/tables/data', import.meta.url)));
 const region = rows.filter((row) => ['PA', 'OH', 'WV', 'NY', 'MD'].includes(String(row.state)));

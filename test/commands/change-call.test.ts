@@ -3,8 +3,8 @@ import interview from '#compiled/questions.js';
 import { changeCall } from '../../src/commands/change-call';
 import { readArguments } from '../../src/commands/read-arguments';
 import { begin } from '../../src/interview/begin';
+import { relevant } from '../../src/interview/questions/relevant';
 import { reduce } from '../../src/interview/reduce';
-import { relevant } from '../../src/interview/relevant';
 import type { Context } from '../../src/interview/state';
 
 const answers = { 'home-name': 'kim', 'people-count': 3, 'people-risk': ['none'] };

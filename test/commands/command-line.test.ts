@@ -7,8 +7,8 @@ import { COMMANDS, commandRow, optionsOf, optionTable } from '../../src/commands
 import { bashCompletion } from '../../src/commands/completion/bash';
 import { fishCompletion } from '../../src/commands/completion/fish';
 import { zshCompletion } from '../../src/commands/completion/zsh';
-import { allHelp, helpFor } from '../../src/commands/help-text';
-import { manPage } from '../../src/commands/man-page';
+import { allHelp, helpFor } from '../../src/commands/help/help-text';
+import { manPage } from '../../src/commands/help/man-page';
 import { readArguments } from '../../src/commands/read-arguments';
 import { changes, nearWord } from '../../src/quantity/near-word';
 

@@ -1,7 +1,7 @@
 import { PassThrough } from 'node:stream';
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { whatIfInOne } from '../../src/commands/later';
+import { whatIfInOne } from '../../src/commands/talk/later';
 import { afterPlan, canTry, understandAfter } from '../../src/faces/lines/after-plan';
 import { readPlanByLine } from '../../src/faces/lines/read-plan';
 import { answersOf } from '../households/read-household';

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { showDraft, showGlance } from '../../src/commands/show-draft';
+import { showDraft, showGlance } from '../../src/commands/talk/show-draft';
 import { glanceWords } from '../../src/faces/glance-words';
 import { frameHeight } from '../../src/faces/screen/frame';
 import { frameOf } from '../../src/faces/screen/frame-of';
 import { glyphsFor } from '../../src/faces/screen/glyphs';
 import { lineWidth } from '../../src/faces/screen/line';
 import { begin, show } from '../../src/interview/begin';
-import type { Question } from '../../src/interview/question';
+import type { Question } from '../../src/interview/questions/question';
 import { reduce } from '../../src/interview/reduce';
 import { type Row, rowsOf } from '../../src/interview/rows';
 import type { Context, State } from '../../src/interview/state';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { showDraft } from '../../src/commands/show-draft';
+import { showDraft } from '../../src/commands/talk/show-draft';
 import { frameHeight } from '../../src/faces/screen/frame';
 import { frameOf } from '../../src/faces/screen/frame-of';
 import { glyphsFor } from '../../src/faces/screen/glyphs';

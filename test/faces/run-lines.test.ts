@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Later } from '../../src/faces/door';
 import { runLines } from '../../src/faces/lines/run-lines';
 import { begin } from '../../src/interview/begin';
-import type { Interview, Question } from '../../src/interview/question';
+import type { Interview, Question } from '../../src/interview/questions/question';
 import { reduce } from '../../src/interview/reduce';
 import type { Context, State } from '../../src/interview/state';
 import { draftSmall } from './draft-small';

@@ -1,4 +1,4 @@
-import type { Interview } from '../../src/interview/question';
+import type { Interview } from '../../src/interview/questions/question';
 
 const because = 'Made up for the tests.';
 const common = { why: 'We ask because the plan changes with it.', find: 'Look on the label.' };

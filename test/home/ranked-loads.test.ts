@@ -6,8 +6,8 @@ import type { Load } from '../../src/home/home';
 import { loadsOfHome } from '../../src/home/loads/loads-of-home';
 import type { Answers } from '../../src/interview/answers';
 import { begin } from '../../src/interview/begin';
-import { offered, questionAt } from '../../src/interview/relevant';
-import { resolve } from '../../src/interview/resolve';
+import { offered, questionAt } from '../../src/interview/questions/relevant';
+import { resolve } from '../../src/interview/questions/resolve';
 import { randomHome } from '../random-home';
 
 /** Loads no household ranks: they can always wait, and the plan sends them off from the start. */

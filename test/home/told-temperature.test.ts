@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { placeRecordLowC, siteRecordLowC } from '../../src/home/weather/record-low';
-import { relevant } from '../../src/interview/relevant';
+import { relevant } from '../../src/interview/questions/relevant';
 import { comfortLost } from '../../src/plan/ladder/comfort-lost';
 import { houseWith } from '../plan/electrical/electrical-home';
 

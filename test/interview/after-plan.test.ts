@@ -4,7 +4,7 @@ import { changeAfterPlan } from '../../src/interview/after-plan';
 import type { Answer } from '../../src/interview/answers';
 import { begin } from '../../src/interview/begin';
 import { end } from '../../src/interview/end';
-import type { Key } from '../../src/interview/key';
+import type { Key } from '../../src/interview/keys/key';
 import { reduce } from '../../src/interview/reduce';
 import { type Act, rowsOf } from '../../src/interview/rows';
 import type { Context, State } from '../../src/interview/state';

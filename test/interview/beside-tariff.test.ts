@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { readTariffFile } from '../../src/bill/tariff/read-tariff';
 import { besideTariff } from '../../src/interview/beside-tariff';
-import { relevant } from '../../src/interview/relevant';
+import { relevant } from '../../src/interview/questions/relevant';
 import { makePlan } from '../../src/plan/make-plan';
 import { answersOf } from '../households/read-household';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import interview from '#compiled/questions.js';
 import { checkTyped, outside } from '../../src/interview/check-answer';
-import type { Question } from '../../src/interview/question';
+import type { Question } from '../../src/interview/questions/question';
 import { smallInterview } from '../faces/small-interview';
 
 function question(id: string): Question {

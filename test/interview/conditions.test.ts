@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import interview from '#compiled/questions.js';
 import { type Answer, type Answers, NOT_SURE } from '../../src/interview/answers';
-import { holds } from '../../src/interview/holds';
-import type { Choice, Condition, Question } from '../../src/interview/question';
-import { resolve } from '../../src/interview/resolve';
+import { holds } from '../../src/interview/questions/holds';
+import type { Choice, Condition, Question } from '../../src/interview/questions/question';
+import { resolve } from '../../src/interview/questions/resolve';
 
 const { questions } = interview;
 const byId = new Map(questions.map((q) => [q.id, q]));

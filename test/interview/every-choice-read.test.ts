@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import type { Choice, Condition, Question } from '../../src/interview/question';
+import type { Choice, Condition, Question } from '../../src/interview/questions/question';
 
 const root = join(import.meta.dirname, '../../src');
 const sources = readdirSync(root, { recursive: true, encoding: 'utf8' })

@@ -4,7 +4,7 @@ import { leftWords } from '../../src/faces/place-words';
 import { whyNowWords } from '../../src/faces/why-now-words';
 import type { Answer } from '../../src/interview/answers';
 import { begin } from '../../src/interview/begin';
-import type { Key } from '../../src/interview/key';
+import type { Key } from '../../src/interview/keys/key';
 import type { NextStep } from '../../src/interview/next-step';
 import { reduce } from '../../src/interview/reduce';
 import { rowsOf } from '../../src/interview/rows';

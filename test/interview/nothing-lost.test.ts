@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Answer } from '../../src/interview/answers';
 import { begin } from '../../src/interview/begin';
 import type { Event } from '../../src/interview/event';
-import type { Key } from '../../src/interview/key';
+import type { Key } from '../../src/interview/keys/key';
 import { reduce } from '../../src/interview/reduce';
 import type { Context, State } from '../../src/interview/state';
 import { smallInterview } from '../faces/small-interview';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import type { Question } from '../../src/interview/question';
+import type { Question } from '../../src/interview/questions/question';
 import { readingGrade } from './reading-grade';
 
 const { questions } = interview;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { begin, show } from '../../src/interview/begin';
-import { NO_ROW } from '../../src/interview/no-row';
+import { NO_ROW } from '../../src/interview/keys/no-row';
 import { reduce } from '../../src/interview/reduce';
 import type { Context, State } from '../../src/interview/state';
 

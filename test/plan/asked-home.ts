@@ -1,6 +1,6 @@
 import { type Answer, type Answers, NOT_SURE } from '../../src/interview/answers';
-import type { Condition, Interview, Question } from '../../src/interview/question';
-import { resolve } from '../../src/interview/resolve';
+import type { Condition, Interview, Question } from '../../src/interview/questions/question';
+import { resolve } from '../../src/interview/questions/resolve';
 
 /** These answers, changed until this question is asked; null where the changes contradict each other. */
 export function homeAsked(

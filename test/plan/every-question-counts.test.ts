@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import type { Answers } from '../../src/interview/answers';
-import type { Question } from '../../src/interview/question';
+import type { Question } from '../../src/interview/questions/question';
 import { answersOf } from '../households/read-household';
 import { randomHome } from '../random-home';
 import { filled, homeAsked, waysToAnswer } from './asked-home';

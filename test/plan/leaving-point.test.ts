@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { type Answers, NOT_SURE } from '../../src/interview/answers';
-import { relevant } from '../../src/interview/relevant';
+import { relevant } from '../../src/interview/questions/relevant';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { leavingForPeople, leavingPoint } from '../../src/plan/leaving-point';
 import { lifeFirst } from '../../src/plan/life-first';

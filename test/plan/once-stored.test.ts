@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
-import { gallonsForGoal, keptGal } from '../../src/routes/fuel-containers';
-import { onceStored } from '../../src/routes/once-stored';
+import { gallonsForGoal, keptGal } from '../../src/routes/fuel/fuel-containers';
+import { onceStored } from '../../src/routes/fuel/once-stored';
 import type { Part } from '../../src/routes/route';
 import { english } from '../../src/words/en';
 import { sayHowLong } from '../../src/words/en/routes/say-how-long';

@@ -4,7 +4,7 @@ import { Facts } from '../../src/home/facts';
 import type { Home } from '../../src/home/home';
 import { SyntheticYears } from '../../src/home/weather/synthetic-years';
 import type { Answer, Answers } from '../../src/interview/answers';
-import { resolve } from '../../src/interview/resolve';
+import { resolve } from '../../src/interview/questions/resolve';
 import { routeKinds } from '../../src/kinds/route-kind';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { makePlan } from '../../src/plan/make-plan';

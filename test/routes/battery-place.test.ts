@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import type { Answers } from '../../src/interview/answers';
-import { relevant } from '../../src/interview/relevant';
+import { relevant } from '../../src/interview/questions/relevant';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { usableOf } from '../../src/routes/battery-hours';
-import { batteryPlaceIfs } from '../../src/routes/stops';
+import { batteryPlaceIfs } from '../../src/routes/stops/stops';
 
 /** A garage that is part of the house, in a cold place: the weather outdoors says nothing sure of it. */
 const homeWith = (more: Answers) =>

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Answers } from '../../src/interview/answers';
-import { gasStops } from '../../src/routes/stops';
+import { gasStops } from '../../src/routes/stops/stops';
 import { sayStop } from '../../src/words/en/say-stop';
 import { answeredHome } from '../rules/some-home';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { sayRoutes } from '../../src/papers/household/details/say-routes';
-import { isOpen, onlyUnknown } from '../../src/routes/stop';
+import { isOpen, onlyUnknown } from '../../src/routes/stops/stop';
 import { english } from '../../src/words/en';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf } from '../households/read-household';

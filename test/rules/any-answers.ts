@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import interview from '#compiled/questions.js';
 import type { Answer, Answers } from '../../src/interview/answers';
 import { NOT_SURE } from '../../src/interview/answers';
-import type { Question } from '../../src/interview/question';
+import type { Question } from '../../src/interview/questions/question';
 import { type RouteKind, routeKinds } from '../../src/kinds/route-kind';
 
 /** Any answers to the real questions: some told, some "not sure", some never asked. */

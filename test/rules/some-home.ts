@@ -3,9 +3,9 @@ import { Facts } from '../../src/home/facts';
 import { seasonsOf } from '../../src/home/goal-seasons';
 import type { Demand, Home, Site } from '../../src/home/home';
 import type { Answer, Answers } from '../../src/interview/answers';
-import { type Known, type Resolved, resolve } from '../../src/interview/resolve';
+import { type Known, type Resolved, resolve } from '../../src/interview/questions/resolve';
 import { figure } from '../../src/quantity/figure';
-import { placeOf } from '../../src/tables/place';
+import { placeOf } from '../../src/tables/place/place';
 
 const source = { kind: 'told', label: 'made up for a test' } as const;
 const plain = (value: number, unit: string) => figure({ value, unit, source });

@@ -1,7 +1,7 @@
 import { isSource } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
-import { withoutCans } from '../../routes/fuel-containers';
-import { onceStored } from '../../routes/once-stored';
+import { withoutCans } from '../../routes/fuel/fuel-containers';
+import { onceStored } from '../../routes/fuel/once-stored';
 import type { Route } from '../../routes/route';
 import { type Sized, type SizedKind, whole } from '../../routes/sized';
 import type { Living } from './living';

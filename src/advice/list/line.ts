@@ -1,6 +1,6 @@
 import type { Way } from '../../home/home';
+import { onceStored } from '../../routes/fuel/once-stored';
 import { type MustCarried, mustCarried } from '../../routes/must-carried';
-import { onceStored } from '../../routes/once-stored';
 import type { Route } from '../../routes/route';
 import { reachesGoal } from './enough';
 import type { Weighed } from './unbeaten';

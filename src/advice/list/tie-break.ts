@@ -1,7 +1,7 @@
 import { hasGenerator } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Route } from '../../routes/route';
-import { equipmentCost } from '../../tables/equipment-costs';
+import { equipmentCost } from '../../tables/prices/equipment-costs';
 
 /**
  * Of two routes of the same price and worth, below 0 where `a` goes first: what burns no fuel (safety), what needs nobody

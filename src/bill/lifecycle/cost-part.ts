@@ -1,4 +1,8 @@
-import { type EquipmentClass, equipmentCost, priceAgeYears } from '../../tables/equipment-costs';
+import {
+  type EquipmentClass,
+  equipmentCost,
+  priceAgeYears,
+} from '../../tables/prices/equipment-costs';
 import type { MoneyRange } from './money-range';
 import type { PartName } from './part-name';
 

@@ -1,6 +1,6 @@
 import type { RouteTitle } from '../../kinds/route-title';
-import type { EquipmentClass } from '../../tables/equipment-costs';
 import type { GeneratorFuel } from '../../tables/fuels';
+import type { EquipmentClass } from '../../tables/prices/equipment-costs';
 
 /** What a part is called, as a code with its size: kWh, kW, W or gal as the key says. */
 export type PartName =

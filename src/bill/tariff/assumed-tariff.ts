@@ -4,7 +4,7 @@ import {
   priceByState,
   type StatePriceRow,
   statePrice,
-} from '../../tables/electricity-price';
+} from '../../tables/prices/electricity-price';
 import { citeTable } from '../../tables/table';
 import type { Tariff } from './tariff';
 import { tariffFromBill } from './tariff-from-bill';

@@ -1,8 +1,8 @@
 import { usualPanels } from '../../home/solar/panel-traits';
 import { combinedLoss } from '../../physics/panel/combined-loss';
 import type { PanelTraits } from '../../physics/panel/panel-hours';
-import type { Climate } from '../../tables/climate';
 import { panelLosses } from '../../tables/panel-figures';
+import type { Climate } from '../../tables/place/climate';
 import type { Input } from './calculation';
 import { percentInput } from './percent-input';
 import type { Values } from './values';

@@ -1,4 +1,4 @@
-import { type Place, placeOf } from '../../tables/place';
+import { type Place, placeOf } from '../../tables/place/place';
 import { sayPlace } from '../../words/en/place/say-place';
 import type { Input, NumberInput } from './calculation';
 import type { Values } from './values';

@@ -1,8 +1,8 @@
 import { type Weather, weatherYears } from '../../physics/weather/weather-years';
-import { climateStations } from '../../tables/climate';
-import type { Place } from '../../tables/place';
+import { climateStations } from '../../tables/place/climate';
+import type { Place } from '../../tables/place/place';
+import { persistenceFigures } from '../../tables/place/weather-persistence';
 import { citeTable } from '../../tables/table';
-import { persistenceFigures } from '../../tables/weather-persistence';
 import type { Values } from './values';
 
 /** Weather years of a place, as many and from the seed that the inputs say. */

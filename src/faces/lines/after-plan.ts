@@ -1,5 +1,5 @@
 import type { Answers } from '../../interview/answers';
-import type { Interview } from '../../interview/question';
+import type { Interview } from '../../interview/questions/question';
 import { readTried } from '../../interview/what-if/read-tried';
 import type { Tried, TriedThing } from '../../interview/what-if/tried';
 import { type AskAgain, beginWhatIf } from '../../interview/what-if/what-if-state';

@@ -1,4 +1,4 @@
-import { questionAt } from '../../interview/relevant';
+import { questionAt } from '../../interview/questions/relevant';
 import { rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
 import { placeOf } from '../../interview/walk';

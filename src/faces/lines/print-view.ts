@@ -1,5 +1,5 @@
+import { questionAt } from '../../interview/questions/relevant';
 import { answersToReadBack } from '../../interview/read-back';
-import { questionAt } from '../../interview/relevant';
 import { type Row, rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
 import { walkIds } from '../../interview/walk';

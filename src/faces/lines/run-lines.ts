@@ -1,11 +1,11 @@
 import { isatty } from 'node:tty';
 import { end } from '../../interview/end';
 import type { Event } from '../../interview/event';
+import { LONGEST_FIELD } from '../../interview/keys/text-field';
+import { questionAt } from '../../interview/questions/relevant';
 import { reduce } from '../../interview/reduce';
-import { questionAt } from '../../interview/relevant';
 import type { State } from '../../interview/state';
 import { isCertainNext, stepOf } from '../../interview/step';
-import { LONGEST_FIELD } from '../../interview/text-field';
 import { words } from '../../interview/words';
 import { afterSaving, type Door, type Later } from '../door';
 import { draftSafely, nextSafely, SUMS_FAILED } from '../draft-safely';

@@ -1,7 +1,7 @@
 import { NOT_SURE } from '../../interview/answers';
 import type { Event } from '../../interview/event';
+import { questionAt } from '../../interview/questions/relevant';
 import { reduce } from '../../interview/reduce';
-import { questionAt } from '../../interview/relevant';
 import { sayAnswer } from '../../interview/say-answer';
 import type { Context, State } from '../../interview/state';
 

@@ -1,7 +1,7 @@
 import { NOT_SURE } from '../../interview/answers';
 import type { Event } from '../../interview/event';
-import type { Question } from '../../interview/question';
-import { offered, questionAt } from '../../interview/relevant';
+import type { Question } from '../../interview/questions/question';
+import { offered, questionAt } from '../../interview/questions/relevant';
 import { rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
 import { placeOf } from '../../interview/walk';

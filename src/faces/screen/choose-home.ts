@@ -1,6 +1,6 @@
 import type { Hide } from '../../interview/hide-words';
-import type { Key } from '../../interview/key';
-import { NO_ROW } from '../../interview/no-row';
+import type { Key } from '../../interview/keys/key';
+import { NO_ROW } from '../../interview/keys/no-row';
 import { words } from '../../interview/words';
 import { type HomeChoice, type HomeHere, homesChoice } from '../home-choice';
 import { glyphsFor } from './glyphs';

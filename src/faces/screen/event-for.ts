@@ -1,5 +1,5 @@
 import type { Event } from '../../interview/event';
-import type { Key } from '../../interview/key';
+import type { Key } from '../../interview/keys/key';
 import type { State } from '../../interview/state';
 import type { Frame } from './frame';
 

@@ -1,5 +1,5 @@
-import { NO_ROW } from '../../interview/no-row';
-import type { Question } from '../../interview/question';
+import { NO_ROW } from '../../interview/keys/no-row';
+import type { Question } from '../../interview/questions/question';
 import { rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
 import { placeOf } from '../../interview/walk';

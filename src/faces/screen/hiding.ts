@@ -1,7 +1,7 @@
 import type { Hide } from '../../interview/hide-words';
-import { isHidden, tellsOfHidden } from '../../interview/is-hidden';
-import type { Interview } from '../../interview/question';
-import { questionAt } from '../../interview/relevant';
+import { isHidden, tellsOfHidden } from '../../interview/questions/is-hidden';
+import type { Interview } from '../../interview/questions/question';
+import { questionAt } from '../../interview/questions/relevant';
 import type { State } from '../../interview/state';
 import type { Frame } from './frame';
 import { type Span, shorten, widthOf } from './line';

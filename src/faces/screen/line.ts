@@ -1,5 +1,5 @@
 import stringWidth from 'string-width';
-import { graphemes } from '../../interview/text-field';
+import { graphemes } from '../../interview/keys/text-field';
 import { visible } from '../../quantity/visible';
 
 /** A piece of a line with its looks. Meaning never hangs on the looks alone. */

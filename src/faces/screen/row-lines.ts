@@ -1,7 +1,7 @@
-import type { Question } from '../../interview/question';
+import { graphemes } from '../../interview/keys/text-field';
+import type { Question } from '../../interview/questions/question';
 import type { Row } from '../../interview/rows';
 import type { State } from '../../interview/state';
-import { graphemes } from '../../interview/text-field';
 import { sayUnit } from '../../interview/words';
 import { HIDDEN } from './hiding';
 import { type Line, type Span, takeWidth, widthOf, wrapText } from './line';

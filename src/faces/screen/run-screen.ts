@@ -2,7 +2,7 @@ import type { Answers } from '../../interview/answers';
 import type { Event } from '../../interview/event';
 import { isOpened } from '../../interview/go-on';
 import { hider } from '../../interview/hide-words';
-import type { Key } from '../../interview/key';
+import type { Key } from '../../interview/keys/key';
 import type { NextStep } from '../../interview/next-step';
 import { reduce } from '../../interview/reduce';
 import type { State } from '../../interview/state';

@@ -1,5 +1,5 @@
-import type { Key } from '../../interview/key';
-import { questionAt } from '../../interview/relevant';
+import type { Key } from '../../interview/keys/key';
+import { questionAt } from '../../interview/questions/relevant';
 import { rowsOf } from '../../interview/rows';
 import type { Context, State } from '../../interview/state';
 

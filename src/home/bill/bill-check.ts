@@ -1,6 +1,6 @@
 import type { Figure } from '../../quantity/figure';
 import { addFigures, formula, timesFigure } from '../../quantity/figure-arithmetic';
-import type { Climate } from '../../tables/climate';
+import type { Climate } from '../../tables/place/climate';
 import type { Facts } from '../facts';
 import { type BillCheck, type Load, type Season, seasons } from '../home';
 import { type ClimateHours, usualShareOf } from '../weather/climate-hours';

@@ -1,6 +1,6 @@
 import { type DegreeDayFit, degreeDayFit } from '../../physics/degree-day-fit';
 import { MONTH_DAYS } from '../../physics/weather/calendar';
-import type { Climate } from '../../tables/climate';
+import type { Climate } from '../../tables/place/climate';
 import type { Facts } from '../facts';
 import type { Load } from '../home';
 import { monthDegrees } from '../weather/usual-hours';

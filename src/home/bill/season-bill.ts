@@ -1,6 +1,6 @@
 import { type Figure, figure } from '../../quantity/figure';
 import { MONTH_NAMES } from '../../quantity/month-names';
-import type { Climate } from '../../tables/climate';
+import type { Climate } from '../../tables/place/climate';
 import type { Season } from '../home';
 import type { BillYear } from './bill-year';
 

@@ -1,7 +1,7 @@
 import { heatPumpShare } from '../../physics/heat-pump-share';
 import { MONTH_DAYS } from '../../physics/weather/calendar';
-import type { Climate } from '../../tables/climate';
 import { heatPumpCurve } from '../../tables/heat-pump-curves';
+import type { Climate } from '../../tables/place/climate';
 import { practice } from '../../tables/practice-figures';
 import { seasonOf } from '../season-of';
 import { monthMeans } from '../weather/usual-hours';

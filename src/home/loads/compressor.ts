@@ -1,7 +1,7 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import { type Figure, figure } from '../../quantity/figure';
 import { operand, timesFigure, worked } from '../../quantity/figure-arithmetic';
-import { compressorLabels } from '../../tables/compressor-labels';
+import { compressorLabels } from '../../tables/electrical/compressor-labels';
 import { practice, practiceRange } from '../../tables/practice-figures';
 import { asFigure, type LoadContext } from './context';
 

@@ -1,8 +1,8 @@
 import { startFromHorsepower } from '../../physics/motor-start';
 import { type Figure, figure } from '../../quantity/figure';
 import { operand, timesFigure } from '../../quantity/figure-arithmetic';
+import { lockedRotorCurrent } from '../../tables/electrical/locked-rotor-current';
 import { type HouseholdLoadId, householdLoad } from '../../tables/household-loads';
-import { lockedRotorCurrent } from '../../tables/locked-rotor-current';
 import { practiceRange } from '../../tables/practice-figures';
 import { asFigure, type LoadContext } from './context';
 

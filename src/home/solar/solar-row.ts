@@ -1,5 +1,5 @@
 import { mostLabelVolts } from '../../physics/panel/row-in-cold';
-import { panelColdFactor } from '../../tables/panel-cold-factor';
+import { panelColdFactor } from '../../tables/electrical/panel-cold-factor';
 import type { Home } from '../home';
 import { siteRecordLowC } from '../weather/record-low';
 

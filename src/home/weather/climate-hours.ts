@@ -1,7 +1,7 @@
 import type { Figure, Source } from '../../quantity/figure';
 import { operand, worked } from '../../quantity/figure-arithmetic';
 import type { StepName } from '../../quantity/step-name';
-import type { Climate } from '../../tables/climate';
+import type { Climate } from '../../tables/place/climate';
 import { practiceRange } from '../../tables/practice-figures';
 import { BALANCE_C, heatNeed } from '../heat/heat-need';
 import { pumpShare } from '../heat/heat-pump';

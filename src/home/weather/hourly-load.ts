@@ -1,6 +1,6 @@
 import { MONTH_OF_DAY } from '../../physics/weather/calendar';
 import { timesFigure } from '../../quantity/figure-arithmetic';
-import type { Climate } from '../../tables/climate';
+import type { Climate } from '../../tables/place/climate';
 import { warmRoom } from '../heat/warm-room';
 import { type Load, seasons } from '../home';
 import { AWAKE_HOURS, isAwake } from '../loads/awake';

@@ -1,6 +1,6 @@
 import { recordLowC } from '../../physics/weather/record-low';
-import { allStations } from '../../tables/climate';
-import type { Place } from '../../tables/place';
+import { allStations } from '../../tables/place/climate';
+import type { Place } from '../../tables/place/place';
 import type { Site } from '../home';
 
 /** A careful figure for the record low of a place, C: the lowest of its own climate and of the stations that speak for it. */

@@ -5,7 +5,7 @@ import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { hourlyTemperatureC } from '../../physics/weather/hourly-temperature';
 import { type Weather, weatherYears } from '../../physics/weather/weather-years';
 import { panelAssumption } from '../../tables/panel-figures';
-import { persistenceFigures } from '../../tables/weather-persistence';
+import { persistenceFigures } from '../../tables/place/weather-persistence';
 import type { Home, Load, Site } from '../home';
 import { panelTraits, type Roof, roofOf } from '../solar/roof';
 import { followedHoursKw, followers, hourlyLoadKw } from './hourly-load';

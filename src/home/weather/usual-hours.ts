@@ -2,7 +2,7 @@ import { MONTH_DAYS, MONTH_OF_DAY } from '../../physics/weather/calendar';
 import { coolingDegrees, heatingDegrees } from '../../physics/weather/degree-days';
 import { DAILY_RANGE_FRACTION } from '../../physics/weather/hourly-temperature';
 import { temperatureCourse } from '../../physics/weather/temperature-course';
-import type { Climate } from '../../tables/climate';
+import type { Climate } from '../../tables/place/climate';
 import { BALANCE_C } from '../heat/heat-need';
 
 /** Five points of Gauss and Hermite for a normal law, in standard deviations. Abramowitz & Stegun 1964, Table 25.10. */

@@ -1,4 +1,4 @@
-import type { Climate } from '../../tables/climate';
+import type { Climate } from '../../tables/place/climate';
 import { BALANCE_C } from '../heat/heat-need';
 import type { Load } from '../home';
 import { monthMeans } from './usual-hours';

@@ -1,4 +1,4 @@
-import type { Climate } from '../../tables/climate';
+import type { Climate } from '../../tables/place/climate';
 import { type HeatPumpHours, heatPumpHours } from '../heat/heat-pump';
 import type { Load } from '../home';
 import { coldShare, hardDaysC, heatShare } from './climate-hours';

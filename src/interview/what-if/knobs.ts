@@ -1,6 +1,6 @@
 import { type Answer, type Answers, NOT_SURE } from '../answers';
-import type { Interview, Question } from '../question';
-import { offered, relevant } from '../relevant';
+import type { Interview, Question } from '../questions/question';
+import { offered, relevant } from '../questions/relevant';
 import { sayAnswer } from '../say-answer';
 import { mustRunChanges } from './must-run';
 import { REFILL, REFILL_DAYS, sayRefill } from './refill';

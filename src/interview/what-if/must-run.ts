@@ -1,6 +1,6 @@
 import { type Answers, choicesIn, NOT_SURE } from '../answers';
-import type { Choice, Interview, Question } from '../question';
-import { offered, questionAt, relevant } from '../relevant';
+import type { Choice, Interview, Question } from '../questions/question';
+import { offered, questionAt, relevant } from '../questions/relevant';
 
 /** Where it is asked what must keep running: at once, and once more of what was told later. */
 const MUST_RUN = 'must-run';

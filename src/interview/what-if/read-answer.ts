@@ -1,6 +1,6 @@
 import { type Answer, NOT_SURE } from '../answers';
 import { checkTyped } from '../check-answer';
-import type { Choice, Question } from '../question';
+import type { Choice, Question } from '../questions/question';
 import { whatIfWords } from './what-if-words';
 
 export type ReadAnswer =

@@ -1,7 +1,7 @@
 import { nearWord } from '../../quantity/near-word';
 import type { Answers } from '../answers';
-import type { Interview, Question } from '../question';
-import { offered, relevant } from '../relevant';
+import type { Interview, Question } from '../questions/question';
+import { offered, relevant } from '../questions/relevant';
 import { sayAnswer } from '../say-answer';
 import { mustRunChanges } from './must-run';
 import { readAnswer } from './read-answer';

@@ -1,4 +1,4 @@
-import type { Key } from '../key';
+import type { Key } from '../keys/key';
 import { asksOf, movedKnobs, placeOfKnob, triedSaid, type WhatIf } from './what-if-state';
 import { whatIfWords } from './what-if-words';
 

@@ -1,6 +1,6 @@
 import { formatQuantity } from '../../quantity/format-quantity';
 import { type Answers, NOT_SURE } from '../answers';
-import type { Interview } from '../question';
+import type { Interview } from '../questions/question';
 import { whatIfWords } from './what-if-words';
 
 /** Questions of a refill: whether one may be had, then in how many days. */

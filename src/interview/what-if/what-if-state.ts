@@ -1,5 +1,5 @@
 import type { Answers } from '../answers';
-import type { Interview } from '../question';
+import type { Interview } from '../questions/question';
 import { type Knob, type KnobId, knobsOf } from './knobs';
 import type { Tried } from './tried';
 

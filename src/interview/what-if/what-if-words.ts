@@ -1,4 +1,4 @@
-import type { Question } from '../question';
+import type { Question } from '../questions/question';
 
 /** The sentences of what if. */
 export const whatIfWords = {

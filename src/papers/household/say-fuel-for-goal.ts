@@ -1,6 +1,6 @@
 import { fuelForGoal } from '../../plan/fuel/fuel-for-goal';
 import type { Plan } from '../../plan/plan';
-import { gasolineLimitGal } from '../../routes/gasoline-limit';
+import { gasolineLimitGal } from '../../routes/fuel/gasoline-limit';
 import type { Words } from '../../words/words';
 
 /** The fuel the goal takes by both counts, and where to keep the gauge of a tank; empty where no fuel is kept. */

@@ -1,7 +1,7 @@
 import type { Home } from '../../home/home';
 import type { Gap } from '../../routes/gap';
 import type { Route } from '../../routes/route';
-import { onlyUnknown } from '../../routes/stop';
+import { onlyUnknown } from '../../routes/stops/stop';
 import type { Words } from '../../words/words';
 import { figureData, round } from './figure-data';
 import { namedLoad, namedLoads } from './named-load';

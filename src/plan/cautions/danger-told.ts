@@ -1,7 +1,7 @@
 import type { Answers } from '../../interview/answers';
 import { dangerSteps, dangersOf } from '../../interview/dangers';
-import type { Interview } from '../../interview/question';
-import { questionAt } from '../../interview/relevant';
+import type { Interview } from '../../interview/questions/question';
+import { questionAt } from '../../interview/questions/relevant';
 import { sayAnswer } from '../../interview/say-answer';
 
 /** A danger told while the plan was made: it comes before all that is planned. */

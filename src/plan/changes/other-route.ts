@@ -1,6 +1,6 @@
 import { TRIAL_YEARS, trials } from '../../advice/trial';
 import type { Answers } from '../../interview/answers';
-import type { Interview } from '../../interview/question';
+import type { Interview } from '../../interview/questions/question';
 import type { RouteTitle } from '../../kinds/route-title';
 import { glanceOf } from '../draft/glance';
 import type { Plan } from '../plan';

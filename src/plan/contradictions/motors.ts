@@ -1,4 +1,4 @@
-import { fullLoadCurrent } from '../../tables/motor-current';
+import { fullLoadCurrent } from '../../tables/electrical/motor-current';
 import { practice } from '../../tables/practice-figures';
 import { type Check, healthDevices, said, told } from './contradiction';
 

@@ -8,9 +8,9 @@ import type { RouteKind } from '../../kinds/route-kind';
 import type { RouteTitle } from '../../kinds/route-title';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Figure } from '../../quantity/figure';
-import type { If } from '../../routes/condition';
 import type { Route } from '../../routes/route';
-import { sayStation } from '../../tables/say-station';
+import type { If } from '../../routes/stops/condition';
+import { sayStation } from '../../tables/place/say-station';
 import { missingForAdvice } from '../sureness/floor-of-answers';
 
 /** The plan so far, as the pane beside the question shows it: figures and ids, and names the plan gives. */

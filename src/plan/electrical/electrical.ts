@@ -2,7 +2,7 @@ import type { Tariff } from '../../bill/tariff/tariff';
 import type { Home } from '../../home/home';
 import type { Answers } from '../../interview/answers';
 import type { Route } from '../../routes/route';
-import type { CodeEdition } from '../../tables/service-load-rules';
+import type { CodeEdition } from '../../tables/electrical/service-load-rules';
 import { contradictions } from '../contradictions';
 import type { Contradiction } from '../contradictions/contradiction';
 import type { Connection } from './connection';

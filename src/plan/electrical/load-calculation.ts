@@ -7,9 +7,9 @@ import { existingServiceLoad } from '../../physics/service-load/optional-existin
 import { optionalNewServiceLoad } from '../../physics/service-load/optional-new';
 import { serviceVerdict } from '../../physics/service-load/service-verdict';
 import { standardServiceLoad } from '../../physics/service-load/standard';
-import { cookingDemand } from '../../tables/cooking-demand';
-import { LEAST_HOUSE_AMPS } from '../../tables/least-service';
-import { type CodeEdition, serviceLoadRulesOf } from '../../tables/service-load-rules';
+import { cookingDemand } from '../../tables/electrical/cooking-demand';
+import { LEAST_HOUSE_AMPS } from '../../tables/electrical/least-service';
+import { type CodeEdition, serviceLoadRulesOf } from '../../tables/electrical/service-load-rules';
 import {
   type DwellingAssumption,
   dwellingAssumptions,

@@ -2,8 +2,8 @@ import type { Home } from '../../home/home';
 import { type BusbarRoom, busbarRoom } from '../../physics/busbar-room';
 import { largestSetPointAmps } from '../../physics/energy-management';
 import type { Route } from '../../routes/route';
-import { type BusbarRouteId, busbarRoutes } from '../../tables/busbar-routes';
-import { serviceConductorFor } from '../../tables/service-conductors';
+import { type BusbarRouteId, busbarRoutes } from '../../tables/electrical/busbar-routes';
+import { serviceConductorFor } from '../../tables/electrical/service-conductors';
 import { isFixedBattery, isWired } from './route-traits';
 import { busAmps, lineVolts, mainAmps } from './service-facts';
 

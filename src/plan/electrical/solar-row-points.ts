@@ -3,7 +3,7 @@ import { type SolarRow, solarRow } from '../../home/solar/solar-row';
 import { siteRecordLowC } from '../../home/weather/record-low';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Route } from '../../routes/route';
-import { panelColdFactor } from '../../tables/panel-cold-factor';
+import { panelColdFactor } from '../../tables/electrical/panel-cold-factor';
 import { practice } from '../../tables/practice-figures';
 
 /** Few panels show less than this on their label, V. */

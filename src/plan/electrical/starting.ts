@@ -7,8 +7,8 @@ import { type StartCure, startCures } from '../../physics/start-cures';
 import { type StartOrder, startOrder } from '../../physics/start-order';
 import { generatorVoltageDipPercent } from '../../physics/voltage-dip';
 import type { Route } from '../../routes/route';
-import { equipmentCost } from '../../tables/equipment-costs';
 import { practice, practiceRange } from '../../tables/practice-figures';
+import { equipmentCost } from '../../tables/prices/equipment-costs';
 import { carriedLoads } from './high-end';
 import { byInverter, givesPower } from './route-traits';
 

@@ -1,6 +1,6 @@
 import type { Home } from '../../home/home';
 import type { Route } from '../../routes/route';
-import { type EquipmentClass, equipmentCost } from '../../tables/equipment-costs';
+import { type EquipmentClass, equipmentCost } from '../../tables/prices/equipment-costs';
 import type { LoadVerdict } from './load-calculation';
 import type { PanelFit } from './panel-fit';
 

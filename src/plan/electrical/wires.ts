@@ -3,9 +3,13 @@ import { traitsOf } from '../../kinds/route-traits';
 import { smallestWire, type WireSize } from '../../physics/wire-size';
 import { ownGenerator } from '../../routes/kinds/own-generator';
 import type { Route } from '../../routes/route';
-import { breakerAtLeast } from '../../tables/breaker-sizes';
+import { breakerAtLeast } from '../../tables/electrical/breaker-sizes';
+import {
+  type TerminalColumn,
+  type WireMetal,
+  wireChoices,
+} from '../../tables/electrical/wire-ampacity';
 import { practice } from '../../tables/practice-figures';
-import { type TerminalColumn, type WireMetal, wireChoices } from '../../tables/wire-ampacity';
 import { isFixedBattery } from './route-traits';
 import { lineVolts } from './service-facts';
 

@@ -9,7 +9,7 @@ import { type Figure, figure } from '../../quantity/figure';
 import { addFigures, operand, timesFigure, worked } from '../../quantity/figure-arithmetic';
 import type { StepName } from '../../quantity/step-name';
 import type { Route } from '../../routes/route';
-import { equipmentCost } from '../../tables/equipment-costs';
+import { equipmentCost } from '../../tables/prices/equipment-costs';
 import { type MoneyOfRoute, REAL_RATE, STUDY_YEARS } from '../money/plan-money';
 import type { Plan } from '../plan';
 

@@ -1,7 +1,7 @@
 import { hardestSeason } from '../../advice/hardest-season';
 import { livedHome } from '../../home/measures/lived-home';
 import type { Figure } from '../../quantity/figure';
-import { onceStored } from '../../routes/once-stored';
+import { onceStored } from '../../routes/fuel/once-stored';
 import { carefulGallons } from '../fuel/fuel-for-goal';
 import type { Plan } from '../plan';
 import { costAYear, costOverYears, savingsAYear } from './cost-a-year';

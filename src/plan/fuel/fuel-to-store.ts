@@ -1,9 +1,9 @@
 import type { Advice } from '../../advice/advice';
 import type { Home } from '../../home/home';
 import type { RouteTitle } from '../../kinds/route-title';
-import { gallonsForGoal, keptGal } from '../../routes/fuel-containers';
-import { gasolineLimitGal } from '../../routes/gasoline-limit';
-import { onceStored } from '../../routes/once-stored';
+import { gallonsForGoal, keptGal } from '../../routes/fuel/fuel-containers';
+import { gasolineLimitGal } from '../../routes/fuel/gasoline-limit';
+import { onceStored } from '../../routes/fuel/once-stored';
 import type { FuelUse, Lasting } from '../../routes/route';
 import type { Who } from '../../rules/rule';
 import { fuelStorage } from '../../tables/fuel-storage';

@@ -1,5 +1,5 @@
 import { gasHere } from '../../home/heat/gas-here';
-import { keptGal } from '../../routes/fuel-containers';
+import { keptGal } from '../../routes/fuel/fuel-containers';
 import { PROPANE_USABLE } from '../../routes/generator-size';
 import type { Plan } from '../plan';
 

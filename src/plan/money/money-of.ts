@@ -12,7 +12,7 @@ import type { RouteKind } from '../../kinds/route-kind';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Route } from '../../routes/route';
 import { batteryType } from '../../tables/battery-types';
-import { endedBy } from '../../tables/incentives';
+import { endedBy } from '../../tables/prices/incentives';
 import type { Outlook } from '../outlook';
 import type { RideThrough } from '../ride-through/ride-through-of';
 import { type BetweenOutages, betweenOutages, withCeiling } from './between-outages';

@@ -1,8 +1,8 @@
 import type { Home } from '../../home/home';
-import { priceByState, statePrice } from '../../tables/electricity-price';
-import { equipmentCosts } from '../../tables/equipment-costs';
-import { fuelPrices } from '../../tables/fuel-prices';
-import { endedIncentives } from '../../tables/incentives';
+import { priceByState, statePrice } from '../../tables/prices/electricity-price';
+import { equipmentCosts } from '../../tables/prices/equipment-costs';
+import { fuelPrices } from '../../tables/prices/fuel-prices';
+import { endedIncentives } from '../../tables/prices/incentives';
 import { citeTable } from '../../tables/table';
 import type { PlanMoney } from './plan-money';
 

@@ -5,7 +5,7 @@ import { carriedHours } from '../../outage/expected-outages';
 import type { Figure } from '../../quantity/figure';
 import { mustCarried } from '../../routes/must-carried';
 import type { Route } from '../../routes/route';
-import { fuelPrice } from '../../tables/fuel-prices';
+import { fuelPrice } from '../../tables/prices/fuel-prices';
 import type { Outlook } from '../outlook';
 
 /** What a year of expected outages asks of a route. */

@@ -1,4 +1,4 @@
-import { onceStored } from '../../routes/once-stored';
+import { onceStored } from '../../routes/fuel/once-stored';
 import type { Plan } from '../plan';
 
 /** Hours of the route advised by both counts, and with what fuel; h, gal. */

@@ -9,7 +9,7 @@ import { livedHome } from '../../home/measures/lived-home';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { traitsOf } from '../../kinds/route-traits';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
-import { onceStored } from '../../routes/once-stored';
+import { onceStored } from '../../routes/fuel/once-stored';
 import type { Route } from '../../routes/route';
 import { batteryOdds, batteryRide } from './battery-ride';
 import { lengthsFor } from './lengths';

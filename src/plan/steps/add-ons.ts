@@ -2,7 +2,7 @@ import type { Home, Load } from '../../home/home';
 import type { LoadId } from '../../home/loads/load-id';
 import type { Route } from '../../routes/route';
 import type { Finding } from '../../rules/rule';
-import { type EquipmentClass, equipmentCost } from '../../tables/equipment-costs';
+import { type EquipmentClass, equipmentCost } from '../../tables/prices/equipment-costs';
 import type { RuleId } from '../../tables/rules';
 
 /** What of the table of costs may be advised beside a route. */

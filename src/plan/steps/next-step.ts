@@ -1,6 +1,6 @@
 import type { RouteTitle } from '../../kinds/route-title';
 import type { Part } from '../../routes/route';
-import type { ConditionCode } from '../../routes/stop-codes';
+import type { ConditionCode } from '../../routes/stops/stop-codes';
 import type { Who } from '../../rules/rule';
 import type { Contradiction } from '../contradictions/contradiction';
 import type { HighEndGap } from '../electrical/high-end';

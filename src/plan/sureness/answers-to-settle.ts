@@ -1,6 +1,6 @@
 import type { Tariff } from '../../bill/tariff/tariff';
 import type { Answers } from '../../interview/answers';
-import type { Interview } from '../../interview/question';
+import type { Interview } from '../../interview/questions/question';
 import { contradictions } from '../contradictions';
 import type { Contradiction } from '../contradictions/contradiction';
 import { homeFromAnswers } from '../home-from-answers';

@@ -1,6 +1,6 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../../home/home';
-import type { Interview } from '../../interview/question';
+import type { Interview } from '../../interview/questions/question';
 import { sayAnswer } from '../../interview/say-answer';
 import { type WeatherAssumption, weatherAssumptions } from './weather-assumptions';
 

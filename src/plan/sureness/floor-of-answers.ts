@@ -1,5 +1,5 @@
 import type { Home } from '../../home/home';
-import type { Interview } from '../../interview/question';
+import type { Interview } from '../../interview/questions/question';
 
 /** Without these nothing can be advised: what must run, the heating, where the home is and which kind it is. */
 const always = ['must-run', 'heat-main', 'home-zip', 'home-kind'] as const;

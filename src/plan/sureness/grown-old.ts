@@ -1,7 +1,7 @@
-import { priceByState, priceTrend } from '../../tables/electricity-price';
-import { equipmentCosts } from '../../tables/equipment-costs';
-import { fuelPrices } from '../../tables/fuel-prices';
-import { endedIncentives } from '../../tables/incentives';
+import { priceByState, priceTrend } from '../../tables/prices/electricity-price';
+import { equipmentCosts } from '../../tables/prices/equipment-costs';
+import { fuelPrices } from '../../tables/prices/fuel-prices';
+import { endedIncentives } from '../../tables/prices/incentives';
 
 /** What a table of prices is about. */
 export type PriceSort = 'equipment' | 'fuel' | 'power' | 'credits';

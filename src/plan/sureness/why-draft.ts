@@ -1,6 +1,6 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../../home/home';
-import type { Interview, Question } from '../../interview/question';
+import type { Interview, Question } from '../../interview/questions/question';
 import type { Contradiction } from '../contradictions/contradiction';
 
 /** A question that keeps a plan a draft, in its own words: a title alone tells nobody what is missing. */

@@ -5,10 +5,10 @@ import { likeliestFirst } from '../../advice/likeliest-first';
 import { type WhyNow, whyNow } from '../../advice/why-now';
 import type { Home } from '../../home/home';
 import type { Answers } from '../../interview/answers';
-import type { Interview } from '../../interview/question';
+import type { Interview } from '../../interview/questions/question';
 import type { RouteKind } from '../../kinds/route-kind';
 import type { Route } from '../../routes/route';
-import { onlyUnknown } from '../../routes/stop';
+import { onlyUnknown } from '../../routes/stops/stop';
 import type { Finding } from '../../rules/rule';
 
 /** Something not known that touches the route advised or those beside it, what it would decide, and how to find out. */

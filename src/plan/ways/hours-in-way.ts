@@ -6,11 +6,11 @@ import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { hasFixedBattery, isPack } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { goalHours, goalNet, hoursFrom } from '../../routes/battery-hours';
+import { runHours } from '../../routes/fuel/run-hours';
 import { fuelHours, fuelUse } from '../../routes/generator-size';
 import { hungryShare } from '../../routes/hungry-share';
 import { packHours } from '../../routes/kinds/packs';
 import type { Route } from '../../routes/route';
-import { runHours } from '../../routes/run-hours';
 import type { GeneratorFuel } from '../../tables/fuels';
 
 /** Hours likely and by the careful count. */

@@ -1,7 +1,7 @@
 import type { RouteKind } from '../../kinds/route-kind';
 import type { RouteTitle } from '../../kinds/route-title';
 import type { Figure } from '../../quantity/figure';
-import type { EquipmentClass } from '../../tables/equipment-costs';
+import type { EquipmentClass } from '../../tables/prices/equipment-costs';
 
 /** Something the household told it has that helps in an outage. */
 export type ThingId =

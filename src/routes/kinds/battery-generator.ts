@@ -8,14 +8,14 @@ import { ruleIfs, ruleStops } from '../association';
 import { limitsOf, longestCounted } from '../battery-hours';
 import { part } from '../costs';
 import { type Fitted, powerOf } from '../fit-power';
-import { fuelContainers, leansOnCans } from '../fuel-containers';
+import { fuelContainers, leansOnCans } from '../fuel/fuel-containers';
+import { fromSameTank, sharedTankNotes } from '../fuel/propane-beside';
 import { gapOf } from '../gap';
 import { fuelAtHand, fuelUse } from '../generator-size';
 import { hungryShare } from '../hungry-share';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { ownPanelIfs, ownPanelParts } from '../own-panels';
 import { alwaysOff } from '../pick-loads';
-import { fromSameTank, sharedTankNotes } from '../propane-beside';
 import type { FuelUse, Lasting, Route } from '../route';
 import {
   batteryPlaceIfs,
@@ -25,7 +25,7 @@ import {
   handStops,
   wiringIfs,
   wiringStops,
-} from '../stops';
+} from '../stops/stops';
 import { sunOfMiddleDayKwh } from '../sun-of-a-day';
 import { CHARGE_LOAD } from '../walk-generator';
 import { walkedHours } from '../walked-hours';

@@ -5,7 +5,6 @@ import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { powerSteps, solarStepsKw } from '../../tables/generic-steps';
 import { longestCounted } from '../battery-hours';
-import type { If } from '../condition';
 import { type Fitted, fitPower, powerOf } from '../fit-power';
 import { gapOf } from '../gap';
 import { cannot, lasts, makeRoute } from '../make-route';
@@ -15,8 +14,9 @@ import { ownPanelIfs } from '../own-panels';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import type { Lasting, Route } from '../route';
 import { oneSize, type SizedKind } from '../sized';
-import type { Stop } from '../stop';
-import { batteryPlaceIfs, batteryPlaceStops, wiringIfs, wiringStops } from '../stops';
+import type { If } from '../stops/condition';
+import type { Stop } from '../stops/stop';
+import { batteryPlaceIfs, batteryPlaceStops, wiringIfs, wiringStops } from '../stops/stops';
 import { leaveOutTooMuch } from '../too-much-energy';
 import {
   type Chosen,

@@ -1,12 +1,12 @@
 import type { Home } from '../../home/home';
 import { batteryStepsKwh, powerSteps } from '../../tables/generic-steps';
 import { limitsOf, usableOf } from '../battery-hours';
-import type { If } from '../condition';
 import { owned, part } from '../costs';
 import { type Fitted, fitPower } from '../fit-power';
 import { type OwnBattery, ownFixedBattery } from '../own-battery';
 import { loadsOf } from '../pick-loads';
 import type { Part } from '../route';
+import type { If } from '../stops/condition';
 import type { SourceName } from '../why-left-out';
 import { besideOwn } from './fixed-battery';
 import { backsUp, NOT_BACKED, reserveIfs } from './own-battery';

@@ -2,7 +2,6 @@ import type { Home } from '../../home/home';
 import { ownSolarKw } from '../../home/solar/own-solar';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { goalHours, goalNet, hoursFrom, sizeFor } from '../battery-hours';
-import type { If } from '../condition';
 import { owned, part } from '../costs';
 import { fitPower } from '../fit-power';
 import { gapOf } from '../gap';
@@ -12,7 +11,8 @@ import { type OwnBattery, ownFixedBattery } from '../own-battery';
 import { ownPanelIfs, ownPanelParts } from '../own-panels';
 import { alwaysOff, loadsOf } from '../pick-loads';
 import type { Route } from '../route';
-import { batteryPlaceStops, wiringIfs, wiringStops } from '../stops';
+import type { If } from '../stops/condition';
+import { batteryPlaceStops, wiringIfs, wiringStops } from '../stops/stops';
 import { lastingOf } from './fixed-battery';
 import { sizedByYears } from './fixed-battery-size';
 

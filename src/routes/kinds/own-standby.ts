@@ -4,13 +4,13 @@ import type { Home } from '../../home/home';
 import type { GeneratorFuel } from '../../tables/fuels';
 import type { PowerStep } from '../../tables/generic-steps';
 import { practice } from '../../tables/practice-figures';
-import type { If } from '../condition';
 import { owned, part } from '../costs';
 import { type Gap, gapOf } from '../gap';
 import { siteShare } from '../generator-size';
 import type { Part } from '../route';
-import type { Stop } from '../stop';
-import { handStops, wiringIfs } from '../stops';
+import type { If } from '../stops/condition';
+import type { Stop } from '../stops/stop';
+import { handStops, wiringIfs } from '../stops/stops';
 import { fuelOfGas, isFuel } from './generator-fuels';
 
 /** The generator fixed outdoors that the household has already. */

@@ -4,11 +4,12 @@ import type { RouteKind } from '../../kinds/route-kind';
 import { fuelShare, type GeneratorFuel } from '../../tables/fuels';
 import { type PowerStep, powerSteps } from '../../tables/generic-steps';
 import { ruleIfs, ruleStops } from '../association';
-import type { If } from '../condition';
 import { cordsPart } from '../cords-there';
 import { owned, part } from '../costs';
 import { type Fitted, fitPower, powerOf } from '../fit-power';
-import { fuelContainers, leansOnCans } from '../fuel-containers';
+import { fuelContainers, leansOnCans } from '../fuel/fuel-containers';
+import { fromSameTank, sharedTankNotes } from '../fuel/propane-beside';
+import { runHours } from '../fuel/run-hours';
 import { gapOf } from '../gap';
 import { portableGeneratorPart } from '../generator-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from '../generator-size';
@@ -16,10 +17,16 @@ import { hungryShare } from '../hungry-share';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import type { Note } from '../note';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
-import { fromSameTank, sharedTankNotes } from '../propane-beside';
 import type { FuelUse, LeftOut, Part, Route } from '../route';
-import { runHours } from '../run-hours';
-import { fuelIfs, generatorStops, handStops, plugIfs, wiringIfs, wiringStops } from '../stops';
+import type { If } from '../stops/condition';
+import {
+  fuelIfs,
+  generatorStops,
+  handStops,
+  plugIfs,
+  wiringIfs,
+  wiringStops,
+} from '../stops/stops';
 import { blockNotes } from './generator-blocks';
 import { inletThere, type OwnGenerator, ownGenerator } from './own-generator';
 

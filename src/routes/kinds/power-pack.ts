@@ -4,7 +4,7 @@ import { gapOf } from '../gap';
 import { cannot, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { LeftOut, Route } from '../route';
-import { plugIfs } from '../stops';
+import { plugIfs } from '../stops/stops';
 import { choosePack, type PackSize, packParts, packSizes } from './packs';
 
 /** A battery with outlets, carried to where it is needed: no wiring, no exhaust, no permit. */

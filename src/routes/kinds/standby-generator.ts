@@ -5,19 +5,19 @@ import type { RouteTitle } from '../../kinds/route-title';
 import type { GeneratorFuel } from '../../tables/fuels';
 import { powerSteps } from '../../tables/generic-steps';
 import { ruleIfs, ruleStops } from '../association';
-import type { If } from '../condition';
 import { part } from '../costs';
 import { type Fitted, fitPower, powerOf } from '../fit-power';
-import { fuelContainers, leansOnCans } from '../fuel-containers';
+import { fuelContainers, leansOnCans } from '../fuel/fuel-containers';
+import { fromSameTank, sharedTankNotes } from '../fuel/propane-beside';
 import { type Gap, gapOf } from '../gap';
 import { standbyGeneratorPart } from '../generator-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, siteShare } from '../generator-size';
 import { hungryShare } from '../hungry-share';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf } from '../pick-loads';
-import { fromSameTank, sharedTankNotes } from '../propane-beside';
 import type { FuelUse, LeftOut, Part, Route } from '../route';
-import { gasStops, generatorStops, tankIfs, wiringIfs, wiringStops } from '../stops';
+import type { If } from '../stops/condition';
+import { gasStops, generatorStops, tankIfs, wiringIfs, wiringStops } from '../stops/stops';
 import { fuelOfGas } from './generator-fuels';
 import {
   type OwnStandby,

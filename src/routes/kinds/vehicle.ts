@@ -4,7 +4,6 @@ import { type HomeVehicle, vehicleOf } from '../../home/vehicle';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
 import { practice } from '../../tables/practice-figures';
-import type { If } from '../condition';
 import { cordsPart } from '../cords-there';
 import { part } from '../costs';
 import { LOAD_SHARE } from '../fit-power';
@@ -13,8 +12,9 @@ import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import type { Note } from '../note';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { Lasting, LeftOut, Route } from '../route';
-import type { Stop } from '../stop';
-import { generatorStops, plugIfs, wiringIfs, wiringStops } from '../stops';
+import type { If } from '../stops/condition';
+import type { Stop } from '../stops/stop';
+import { generatorStops, plugIfs, wiringIfs, wiringStops } from '../stops/stops';
 import { packHours } from './packs';
 
 interface Sort {

@@ -1,6 +1,6 @@
 import { formatQuantity } from '../../quantity/format-quantity';
-import type { Stop } from '../../routes/stop';
-import type { StopCode } from '../../routes/stop-codes';
+import type { Stop } from '../../routes/stops/stop';
+import type { StopCode } from '../../routes/stops/stop-codes';
 
 const says: Readonly<Record<Exclude<StopCode, 'roof-too-small'>, string>> = {
   'generator-at-apartment':

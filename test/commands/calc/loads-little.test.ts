@@ -20,7 +20,7 @@ function loadedWith(path: string, seen = new Set<string>()): Set<string> {
   return seen;
 }
 
-const climate = 'tables/climate.ts';
+const climate = 'tables/place/climate.ts';
 
 test('the command loads no table, no yaml and no computation before it knows which', () => {
   const loaded = [...loadedWith(join(src, 'commands/calc-command.ts'))];

@@ -7,7 +7,7 @@ import { hourlyLoadKw } from '../../../src/home/weather/hourly-load';
 import { SyntheticYears } from '../../../src/home/weather/synthetic-years';
 import { weatherLoadKw } from '../../../src/home/weather/weather-load';
 import { MONTH_OF_DAY } from '../../../src/physics/weather/calendar';
-import { allStations } from '../../../src/tables/climate';
+import { allStations } from '../../../src/tables/place/climate';
 import { planOf } from '../../households/read-household';
 
 const { home } = planOf('ridge-road');

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { climateHours, coldShare, heatShare } from '../../../src/home/weather/climate-hours';
 import { SyntheticYears } from '../../../src/home/weather/synthetic-years';
-import { allStations } from '../../../src/tables/climate';
+import { allStations } from '../../../src/tables/place/climate';
 import { planOf } from '../../households/read-household';
 
 describe('running hours by climate', () => {

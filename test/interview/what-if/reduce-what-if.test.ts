@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import type { Key } from '../../../src/interview/key';
+import type { Key } from '../../../src/interview/keys/key';
 import { knobsOf } from '../../../src/interview/what-if/knobs';
 import { reduceWhatIf } from '../../../src/interview/what-if/reduce-what-if';
 import {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { planMarkdown } from '../../../src/papers/household/to-markdown';
-import { equipmentCosts } from '../../../src/tables/equipment-costs';
+import { equipmentCosts } from '../../../src/tables/prices/equipment-costs';
 import { english } from '../../../src/words/en';
 import { planOf } from '../../households/read-household';
 

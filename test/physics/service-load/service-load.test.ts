@@ -7,8 +7,8 @@ import { existingServiceLoad } from '../../../src/physics/service-load/optional-
 import { optionalNewServiceLoad } from '../../../src/physics/service-load/optional-new';
 import { serviceVerdict } from '../../../src/physics/service-load/service-verdict';
 import { standardServiceLoad } from '../../../src/physics/service-load/standard';
-import { cookingDemand } from '../../../src/tables/cooking-demand';
-import { serviceLoadRulesOf } from '../../../src/tables/service-load-rules';
+import { cookingDemand } from '../../../src/tables/electrical/cooking-demand';
+import { serviceLoadRulesOf } from '../../../src/tables/electrical/service-load-rules';
 
 const rules = serviceLoadRulesOf(2023)!;
 const bare: DwellingLoads = {

@@ -5,8 +5,8 @@ import { beamRatio } from '../../../src/physics/sun/beam-ratio';
 import { planeCosines, planeCourse } from '../../../src/physics/sun/incidence';
 import { sunsetHourAngleDeg } from '../../../src/physics/sun/sunset-hour-angle';
 import { weatherYears } from '../../../src/physics/weather/weather-years';
-import { allStations } from '../../../src/tables/climate';
-import { persistenceFigures } from '../../../src/tables/weather-persistence';
+import { allStations } from '../../../src/tables/place/climate';
+import { persistenceFigures } from '../../../src/tables/place/weather-persistence';
 
 const RAD = Math.PI / 180;
 

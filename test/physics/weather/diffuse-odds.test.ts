@@ -3,8 +3,8 @@ import { withOdds } from '../../../src/physics/sun/diffuse-share';
 import { MONTH_OF_DAY } from '../../../src/physics/weather/calendar';
 import { diffuseOdds } from '../../../src/physics/weather/diffuse-odds';
 import { weatherYears } from '../../../src/physics/weather/weather-years';
-import { allStations } from '../../../src/tables/climate';
-import { persistenceFigures } from '../../../src/tables/weather-persistence';
+import { allStations } from '../../../src/tables/place/climate';
+import { persistenceFigures } from '../../../src/tables/place/weather-persistence';
 
 test('by hand: a share of a half is two thirds at twice the odds, and none or all stay', () => {
   expect(withOdds(0.5, 2)).toBeCloseTo(2 / 3, 12);

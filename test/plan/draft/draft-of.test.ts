@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { showDraft } from '../../../src/commands/show-draft';
+import { showDraft } from '../../../src/commands/talk/show-draft';
 import { rankWords, widthWords } from '../../../src/faces/draft-words';
 import { NOT_SURE } from '../../../src/interview/answers';
 import { draftMaker } from '../../../src/plan/draft/draft-of';

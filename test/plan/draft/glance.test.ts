@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { showDraft, showGlance } from '../../../src/commands/show-draft';
+import { showDraft, showGlance } from '../../../src/commands/talk/show-draft';
 import { aboutHours, glanceWords } from '../../../src/faces/glance-words';
 import type { Answers } from '../../../src/interview/answers';
 import { planMarkdown } from '../../../src/papers/household/to-markdown';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { busbarWays } from '../../../src/plan/electrical/panel-fit';
-import type { BusbarRouteId } from '../../../src/tables/busbar-routes';
+import type { BusbarRouteId } from '../../../src/tables/electrical/busbar-routes';
 import { houseWith } from './electrical-home';
 
 const roomOf = (ways: ReturnType<typeof busbarWays>, id: BusbarRouteId) =>

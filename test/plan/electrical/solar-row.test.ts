@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { relevant } from '../../../src/interview/relevant';
+import { relevant } from '../../../src/interview/questions/relevant';
 import { scopeOf } from '../../../src/plan/electrical/scope';
 import { solarRowPoints } from '../../../src/plan/electrical/solar-row-points';
 import { gapOf } from '../../../src/routes/gap';

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import { fuelToStore } from '../../../src/plan/fuel/fuel-to-store';
 import { formatQuantity } from '../../../src/quantity/format-quantity';
-import { onceStored } from '../../../src/routes/once-stored';
+import { onceStored } from '../../../src/routes/fuel/once-stored';
 import { fuelStorage } from '../../../src/tables/fuel-storage';
 import { namedValue } from '../../../src/tables/named-values';
 import { english } from '../../../src/words/en';

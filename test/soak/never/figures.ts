@@ -1,5 +1,5 @@
 import { formatQuantity } from '../../../src/quantity/format-quantity';
-import { onceStored } from '../../../src/routes/once-stored';
+import { onceStored } from '../../../src/routes/fuel/once-stored';
 import { sayFigure } from '../../../src/words/en/say-figure';
 import type { Held } from '../seen';
 

@@ -1,7 +1,7 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import interview from '#compiled/questions.js';
-import { Keeping } from '../../../src/commands/keeping';
+import { Keeping } from '../../../src/commands/talk/keeping';
 import type { Answers } from '../../../src/interview/answers';
 import { HomeKeeper } from '../../../src/store/home-keeper';
 import { parseHome } from '../../../src/store/read-home';

@@ -6,7 +6,7 @@ import { homeFromFile } from '../../../src/commands/home-from-file';
 import { tariffFromFile } from '../../../src/commands/own-tariff';
 import { planPapers } from '../../../src/commands/plan-papers';
 import { privateWords } from '../../../src/commands/private-words';
-import { showDraft } from '../../../src/commands/show-draft';
+import { showDraft } from '../../../src/commands/talk/show-draft';
 import { frameOf } from '../../../src/faces/screen/frame-of';
 import { glyphsFor } from '../../../src/faces/screen/glyphs';
 import type { Answers } from '../../../src/interview/answers';

@@ -1,6 +1,6 @@
 import { EventEmitter } from 'node:events';
 import interview from '#compiled/questions.js';
-import { showDraft } from '../../../src/commands/show-draft';
+import { showDraft } from '../../../src/commands/talk/show-draft';
 import { runScreen } from '../../../src/faces/screen/run-screen';
 import type { Answers } from '../../../src/interview/answers';
 import { begin, welcome } from '../../../src/interview/begin';

@@ -4,7 +4,7 @@ import { frameHeight } from '../../../src/faces/screen/frame';
 import { glyphsFor } from '../../../src/faces/screen/glyphs';
 import { lineWidth } from '../../../src/faces/screen/line';
 import { whatIfFrame } from '../../../src/faces/screen/views/what-if';
-import type { Key } from '../../../src/interview/key';
+import type { Key } from '../../../src/interview/keys/key';
 import { readTried } from '../../../src/interview/what-if/read-tried';
 import { reduceWhatIf } from '../../../src/interview/what-if/reduce-what-if';
 import { TRIED_KEYS } from '../../../src/interview/what-if/tried-keys';

@@ -1,5 +1,5 @@
 import { busbarRoom } from '../../../physics/busbar-room';
-import { busbarRoutes } from '../../../tables/busbar-routes';
+import { busbarRoutes } from '../../../tables/electrical/busbar-routes';
 import { citeTable } from '../../../tables/table';
 import { busbarWay } from '../../../words/en/electrical/say-panel';
 import type { Calculation, Outcome } from '../calculation';

@@ -4,8 +4,8 @@ import {
   startFromHorsepower,
   startFromNameplate,
 } from '../../../physics/motor-start';
-import { codeLetterRow, codeLetters } from '../../../tables/code-letters';
-import { lockedRotorCurrent } from '../../../tables/locked-rotor-current';
+import { codeLetterRow, codeLetters } from '../../../tables/electrical/code-letters';
+import { lockedRotorCurrent } from '../../../tables/electrical/locked-rotor-current';
 import { citeTable } from '../../../tables/table';
 import type { Calculation, Outcome } from '../calculation';
 import type { Values } from '../values';

@@ -6,7 +6,7 @@ import { panelHoursKwh } from '../../../physics/panel/panel-hours';
 import { planeYear } from '../../../physics/panel/plane-year';
 import { HOURS_PER_YEAR } from '../../../physics/weather/calendar';
 import { panelAssumption } from '../../../tables/panel-figures';
-import type { Place } from '../../../tables/place';
+import type { Place } from '../../../tables/place/place';
 import type { Calculation, Outcome } from '../calculation';
 import { monthSteps } from '../month-steps';
 import { panelInputs, panelsIn } from '../panels-input';

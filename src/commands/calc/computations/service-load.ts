@@ -3,14 +3,14 @@ import type { ServiceLoad } from '../../../physics/service-load/load-lines';
 import { existingServiceLoad } from '../../../physics/service-load/optional-existing';
 import { optionalNewServiceLoad } from '../../../physics/service-load/optional-new';
 import { standardServiceLoad } from '../../../physics/service-load/standard';
-import { cookingDemand } from '../../../tables/cooking-demand';
-import { LEAST_HOUSE_AMPS, leastHouseService } from '../../../tables/least-service';
+import { cookingDemand } from '../../../tables/electrical/cooking-demand';
+import { LEAST_HOUSE_AMPS, leastHouseService } from '../../../tables/electrical/least-service';
 import {
   type CodeEdition,
   type CompleteServiceLoadRules,
   serviceLoadRules,
   serviceLoadRulesOf,
-} from '../../../tables/service-load-rules';
+} from '../../../tables/electrical/service-load-rules';
 import { citeTable } from '../../../tables/table';
 import { sayLoadNote } from '../../../words/en/electrical/say-load-calculation';
 import { sayLoadLine } from '../../../words/en/electrical/say-load-line';

@@ -1,5 +1,5 @@
 import { coldFactor, mostLabelVolts, rowAmps, rowVolts } from '../../../physics/panel/row-in-cold';
-import { panelColdFactor, panelColdFactors } from '../../../tables/panel-cold-factor';
+import { panelColdFactor, panelColdFactors } from '../../../tables/electrical/panel-cold-factor';
 import { citeTable } from '../../../tables/table';
 import type { Calculation, Outcome, Result, Step } from '../calculation';
 import type { Values } from '../values';

@@ -1,7 +1,7 @@
 import { voltageDropByResistance } from '../../../physics/wire-voltage-drop';
+import { reactancePer1000Ft, wireReactance } from '../../../tables/electrical/wire-reactance';
+import { wireResistance } from '../../../tables/electrical/wire-resistance';
 import { citeTable } from '../../../tables/table';
-import { reactancePer1000Ft, wireReactance } from '../../../tables/wire-reactance';
-import { wireResistance } from '../../../tables/wire-resistance';
 import type { Calculation, Outcome } from '../calculation';
 import type { Values } from '../values';
 

@@ -4,16 +4,16 @@ import {
   smallestWire,
   type WireSize,
 } from '../../../physics/wire-size';
-import { serviceConductors } from '../../../tables/service-conductors';
-import { citeTable } from '../../../tables/table';
+import { serviceConductors } from '../../../tables/electrical/service-conductors';
 import {
   type TerminalColumn,
   type WireMetal,
   wireAmpacity,
   wireChoices,
-} from '../../../tables/wire-ampacity';
-import { wireReactance } from '../../../tables/wire-reactance';
-import { wireResistance } from '../../../tables/wire-resistance';
+} from '../../../tables/electrical/wire-ampacity';
+import { wireReactance } from '../../../tables/electrical/wire-reactance';
+import { wireResistance } from '../../../tables/electrical/wire-resistance';
+import { citeTable } from '../../../tables/table';
 import { wireBecause } from '../../../words/en/electrical/say-wire';
 import type { Calculation, Outcome } from '../calculation';
 import type { Values } from '../values';

@@ -1,4 +1,4 @@
-import type { Key } from '../../../interview/key';
+import type { Key } from '../../../interview/keys/key';
 
 type Named = Exclude<Key['name'], 'text'>;
 

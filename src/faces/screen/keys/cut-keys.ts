@@ -1,5 +1,5 @@
-import type { Key } from '../../../interview/key';
-import { graphemes } from '../../../interview/text-field';
+import type { Key } from '../../../interview/keys/key';
+import { graphemes } from '../../../interview/keys/text-field';
 import { CONTROL_KEYS, SEQUENCE_KEYS } from './control-keys';
 import { readSequence } from './read-sequence';
 

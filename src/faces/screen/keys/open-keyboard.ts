@@ -1,5 +1,5 @@
 import { StringDecoder } from 'node:string_decoder';
-import type { Key } from '../../../interview/key';
+import type { Key } from '../../../interview/keys/key';
 import { cutKeys, NOTHING_PENDING, settleKeys } from './cut-keys';
 
 export interface Keyboard {

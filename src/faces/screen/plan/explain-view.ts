@@ -1,4 +1,4 @@
-import type { Key } from '../../../interview/key';
+import type { Key } from '../../../interview/keys/key';
 import { footItems } from '../foot-items';
 import { type Frame, frameHeight } from '../frame';
 import type { Glyphs } from '../glyphs';

@@ -1,4 +1,4 @@
-import { graphemes } from '../../../interview/text-field';
+import { graphemes } from '../../../interview/keys/text-field';
 import { asPattern } from '../../../quantity/as-pattern';
 
 /** Where a text sought stands: from a line and letter on, up to a line and letter. */

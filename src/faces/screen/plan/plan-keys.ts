@@ -1,6 +1,6 @@
-import { editField } from '../../../interview/field-keys';
-import type { Key } from '../../../interview/key';
-import { fieldOf } from '../../../interview/text-field';
+import { editField } from '../../../interview/keys/field-keys';
+import type { Key } from '../../../interview/keys/key';
+import { fieldOf } from '../../../interview/keys/text-field';
 import { findIn, type Hit } from './find-in-plan';
 import { BEGINNING, lineOf, passageAt } from './passage';
 import type { LaidOut } from './plan-lines';

@@ -1,4 +1,4 @@
-import { fieldOf, type TextField } from '../../../interview/text-field';
+import { fieldOf, type TextField } from '../../../interview/keys/text-field';
 import { BEGINNING, type Passage } from './passage';
 
 /** What stands on the screen of a plan: its text, the list of its sections, a text to find, all keys, or a question. */

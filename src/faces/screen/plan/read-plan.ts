@@ -1,5 +1,5 @@
 import type { Hide } from '../../../interview/hide-words';
-import type { Key } from '../../../interview/key';
+import type { Key } from '../../../interview/keys/key';
 import type { AskAgain } from '../../../interview/what-if/what-if-state';
 import type { Frame } from '../frame';
 import { glyphsFor } from '../glyphs';

@@ -1,6 +1,6 @@
 import type { Answers } from '../../../interview/answers';
-import type { Key } from '../../../interview/key';
-import type { Interview } from '../../../interview/question';
+import type { Key } from '../../../interview/keys/key';
+import type { Interview } from '../../../interview/questions/question';
 import { reduceWhatIf } from '../../../interview/what-if/reduce-what-if';
 import { beginWhatIf, triedIn } from '../../../interview/what-if/what-if-state';
 import type { WhatIfApart } from '../../door';

@@ -1,5 +1,5 @@
-import { tellsOfHidden } from '../../../interview/is-hidden';
-import { questionAt } from '../../../interview/relevant';
+import { tellsOfHidden } from '../../../interview/questions/is-hidden';
+import { questionAt } from '../../../interview/questions/relevant';
 import { rowsOf } from '../../../interview/rows';
 import type { Context, State } from '../../../interview/state';
 import { leftWords, placeWords } from '../../place-words';

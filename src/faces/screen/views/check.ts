@@ -1,5 +1,5 @@
 import { NOT_SURE } from '../../../interview/answers';
-import { questionAt } from '../../../interview/relevant';
+import { questionAt } from '../../../interview/questions/relevant';
 import { type Row, rowsOf } from '../../../interview/rows';
 import type { Context } from '../../../interview/state';
 import { checkHint, checkTitle } from '../../check-words';

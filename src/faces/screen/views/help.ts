@@ -1,5 +1,5 @@
-import type { Question } from '../../../interview/question';
-import { questionAt } from '../../../interview/relevant';
+import type { Question } from '../../../interview/questions/question';
+import { questionAt } from '../../../interview/questions/relevant';
 import { unsureWords } from '../../unsure-words';
 import type { Frame, FrameParts } from '../frame';
 import { type Line, styled, wrapParagraphs } from '../line';

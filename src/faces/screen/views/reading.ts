@@ -1,4 +1,4 @@
-import { questionAt } from '../../../interview/relevant';
+import { questionAt } from '../../../interview/questions/relevant';
 import { rowsOf } from '../../../interview/rows';
 import { type CutRule, cutLines, fitParts } from '../fit-parts';
 import { footLines, footWithin } from '../foot';

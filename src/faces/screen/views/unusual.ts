@@ -1,4 +1,4 @@
-import { questionAt } from '../../../interview/relevant';
+import { questionAt } from '../../../interview/questions/relevant';
 import { words } from '../../../interview/words';
 import type { Frame, FrameParts } from '../frame';
 import { styled, wrapText } from '../line';

@@ -1,6 +1,6 @@
 import { loadNames } from '../../../home/loads/load-names';
 import type { Plan } from '../../../plan/plan';
-import { onceStored } from '../../../routes/once-stored';
+import { onceStored } from '../../../routes/fuel/once-stored';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
 import { sayAboveTold } from '../say-above-told';

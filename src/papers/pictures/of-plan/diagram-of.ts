@@ -1,7 +1,7 @@
 import { hasFixedGenerator, hasPortableGenerator, isWired } from '../../../kinds/ask-traits';
 import { traitsOf } from '../../../kinds/route-traits';
 import type { Plan } from '../../../plan/plan';
-import type { EquipmentClass } from '../../../tables/equipment-costs';
+import type { EquipmentClass } from '../../../tables/prices/equipment-costs';
 import type { Words } from '../../../words/words';
 import { type Device, oneLinePicture } from '../one-line';
 import type { Picture } from '../picture';

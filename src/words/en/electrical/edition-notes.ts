@@ -1,4 +1,4 @@
-import type { CodeEdition } from '../../../tables/service-load-rules';
+import type { CodeEdition } from '../../../tables/electrical/service-load-rules';
 
 /** What differs between the code editions for this work. Cited by content. */
 const notes: Readonly<Record<CodeEdition, string>> = {

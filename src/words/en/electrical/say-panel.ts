@@ -1,5 +1,5 @@
 import type { PanelNote, PanelTrap } from '../../../plan/electrical/panel-fit';
-import type { BusbarRouteId } from '../../../tables/busbar-routes';
+import type { BusbarRouteId } from '../../../tables/electrical/busbar-routes';
 
 const ways: Readonly<Record<BusbarRouteId, string>> = {
   'opposite-end': 'source at the far end of the busbar from the main',

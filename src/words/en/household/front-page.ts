@@ -1,7 +1,7 @@
 import type { AddOn } from '../../../plan/steps/add-ons';
 import type { Figure } from '../../../quantity/figure';
 import { formatQuantity } from '../../../quantity/format-quantity';
-import type { OnceStored } from '../../../routes/once-stored';
+import type { OnceStored } from '../../../routes/fuel/once-stored';
 import type { Route } from '../../../routes/route';
 import { GO_NOW } from '../leaving/say-leaving';
 import { inSentence, listOf } from '../list-of';

@@ -1,6 +1,6 @@
 import type { IfGain, PossibleIf } from '../../../advice/possible-if';
 import type { Route } from '../../../routes/route';
-import type { ConditionCode, Settler } from '../../../routes/stop-codes';
+import type { ConditionCode, Settler } from '../../../routes/stops/stop-codes';
 import { inSentence } from '../list-of';
 import { sayRouteTitle } from '../routes/route-titles';
 import { sayFigure } from '../say-figure';

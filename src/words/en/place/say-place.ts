@@ -1,5 +1,5 @@
-import type { Place, PlaceStation, PlaceWarning } from '../../../tables/place';
-import type { PlaceBasis, ZipProblem } from '../../../tables/where-zip';
+import type { Place, PlaceStation, PlaceWarning } from '../../../tables/place/place';
+import type { PlaceBasis, ZipProblem } from '../../../tables/place/where-zip';
 
 /** How the place was found, which stations speak for it, and what makes that doubtful. */
 export function sayPlace({

@@ -1,4 +1,4 @@
-import type { If, PlainIf } from '../../../routes/condition';
+import type { If, PlainIf } from '../../../routes/stops/condition';
 
 const plain: Readonly<Record<PlainIf, string>> = {
   'electrician-wires': 'a licensed electrician does the wiring, with a permit and an inspection',

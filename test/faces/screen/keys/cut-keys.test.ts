@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cutKeys, NOTHING_PENDING, settleKeys } from '../../../../src/faces/screen/keys/cut-keys';
-import type { Key } from '../../../../src/interview/key';
+import type { Key } from '../../../../src/interview/keys/key';
 
 /** Every chunk in turn, then a silence. */
 function keysOf(...chunks: string[]): Key[] {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { glyphsFor } from '../../../../src/faces/screen/glyphs';
 import { explainView } from '../../../../src/faces/screen/plan/explain-view';
-import type { Key } from '../../../../src/interview/key';
+import type { Key } from '../../../../src/interview/keys/key';
 
 const figures = Array.from({ length: 12 }, (_, i) => ({
   says: `Figure ${i + 1}: ${i + 1} W`,

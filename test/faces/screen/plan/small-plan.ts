@@ -10,7 +10,7 @@ import { type Left, onPlanKey } from '../../../../src/faces/screen/plan/plan-key
 import { type LaidOut, layOut } from '../../../../src/faces/screen/plan/plan-lines';
 import { PLAN_START, type PlanState } from '../../../../src/faces/screen/plan/plan-state';
 import type { Size } from '../../../../src/faces/screen/watch-size';
-import type { Key } from '../../../../src/interview/key';
+import type { Key } from '../../../../src/interview/keys/key';
 
 const long = (about: string) =>
   Array.from({ length: 60 }, (_, i) => `${about} sentence ${i + 1}.`).join(' ');

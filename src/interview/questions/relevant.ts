@@ -1,0 +1,41 @@
+import type { Context, State } from '../state';
+import { holds } from './holds';
+import type { Choice, Question } from './question';
+import { resolve } from './resolve';
+
+/** Which questions may be asked. */
+type Asking = Pick<Context, 'interview' | 'short'>;
+
+/** The questions that apply to the answers so far, in asking order. */
+export function relevant(context: Asking, answers: State['answers']): Question[] {
+  const known = resolve(asked(context), answers, 'leave');
+  return asked(context).filter((q) => q.when === undefined || holds(q.when, known));
+}
+
+/** What is still to be answered, judged as if each open question were answered "not sure". */
+export function stillOpen(context: Asking, answers: State['answers']): Question[] {
+  const known = resolve(asked(context), answers, 'assume');
+  return asked(context).filter((q) => known.has(q.id) && answers[q.id] === undefined);
+}
+
+/** Every question this kind of interview may ask. */
+export function asked({ interview, short }: Asking): readonly Question[] {
+  if (!short) return interview.questions;
+  return interview.questions.filter((q) => interview.opening.includes(q.id));
+}
+
+/** The choices of a question that this home can have. */
+export function offered(
+  context: Pick<Context, 'interview'>,
+  state: Pick<State, 'answers'>,
+  question: Question,
+): Choice[] {
+  const known = resolve(context.interview.questions, state.answers, 'assume');
+  return (question.choices ?? []).filter((c) => c.when === undefined || holds(c.when, known));
+}
+
+export function questionAt(context: Pick<Context, 'interview'>, id: string): Question {
+  const found = context.interview.questions.find((q) => q.id === id);
+  if (found === undefined) throw new RangeError(`no question is called ${id}`);
+  return found;
+}

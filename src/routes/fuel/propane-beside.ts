@@ -1,0 +1,101 @@
+import { BALANCE_C } from '../../home/heat/heat-need';
+import type { Home, Load } from '../../home/home';
+import { hardDaysC } from '../../home/weather/climate-hours';
+import { type Figure, figure } from '../../quantity/figure';
+import { addFigures, formula } from '../../quantity/figure-arithmetic';
+import { fuelHeat, type GeneratorFuel } from '../../tables/fuels';
+import { practice, practiceRange } from '../../tables/practice-figures';
+import type { Note, PropaneUse } from '../note';
+import type { FuelUse } from '../route';
+
+function ends(id: Parameters<typeof practiceRange>[0]) {
+  const { low, likely: value, high } = practiceRange(id);
+  return { low, value, high };
+}
+
+/**
+ * Fuel a house burns for heat, Btu a square foot and degree day below 65 F, from a tight house to a drafty one: the
+ * heating index of weatherizing crews.
+ */
+const HEATING_INDEX = ends('house-heating-index');
+/** A water heater with its pilot, gal a person and day; a stove, gal a day. */
+const HOT_WATER_GAL = ends('propane-hot-water');
+const COOKING_GAL = ends('propane-cooking');
+/** A usual house where its size is not known, sq ft. */
+const USUAL_SQFT = practice('usual-floor-area');
+
+/**
+ * Gallons a day that the house itself burns from the propane tank while this generator runs what it carries: a furnace
+ * or boiler only where it has power, a heater that needs none, a water heater and a stove in any case.
+ *
+ *   heat: index x floor area x degree days of a hard winter day / heat of a gallon
+ */
+function propaneBeside(home: Home, carried: readonly Load[]) {
+  const parts = [...heat(home, carried), ...hotWater(home, carried), ...cooking(home)];
+  const besidePerDay = addFigures(
+    parts.map(({ perDay }) => perDay),
+    { unit: 'gal/day', name: 'propane the house itself burns from the tank' },
+  );
+  return { besidePerDay, besideFor: parts.map(({ use }) => use) };
+}
+
+/** The same as part of a wish for fuel: nothing unless this generator burns from the house tank. */
+export function fromSameTank(home: Home, fuel: GeneratorFuel, carried: readonly Load[]) {
+  return fuel === 'propane' && home.facts.is('gas-supply', 'propane-tank')
+    ? propaneBeside(home, carried)
+    : {};
+}
+
+/** Says what the house takes of the tank, where it takes any. */
+export function sharedTankNotes({ tank, besidePerDay, besideFor = [] }: FuelUse): Note[] {
+  if (tank === undefined || besidePerDay === undefined) return [];
+  return [{ code: 'shared-tank', gallons: tank.value, housePerDay: besidePerDay, uses: besideFor }];
+}
+
+function heat(home: Home, carried: readonly Load[]): Burned[] {
+  const { facts, site } = home;
+  const powered =
+    facts.is('heat-main', 'gas-furnace', 'boiler') &&
+    carried.some(({ id }) => id === 'furnace-gas' || id === 'boiler');
+  const flame = facts.is('heat-main', 'gas-no-power') || facts.is('heat-second', 'vented-gas');
+  if (!home.goalSeasons.includes('winter') || !(powered || flame)) return [];
+  const { hardCold } = hardDaysC(site.place.climate);
+  const degreeDaysF = 1.8 * Math.max(0, BALANCE_C - hardCold);
+  const sqft = facts.number('home-area') ?? USUAL_SQFT;
+  const { higherBtu } = fuelHeat.rows.find((row) => row.fuel === 'propane')!;
+  const gallons = (end: 'low' | 'value' | 'high') =>
+    (HEATING_INDEX[end] * sqft * degreeDaysF) / higherBtu;
+  return [burned('heat', gallons)];
+}
+
+function hotWater(home: Home, carried: readonly Load[]): Burned[] {
+  const { facts, people } = home;
+  const powered = carried.some(({ id }) => id === 'water-heater');
+  const burns =
+    facts.is('water-heater', 'gas-pilot') ||
+    (facts.is('water-heater', 'gas-plug', 'tankless-gas') && powered);
+  return burns ? [burned('hot-water', (end) => HOT_WATER_GAL[end] * people[end])] : [];
+}
+
+function cooking({ facts }: Home): Burned[] {
+  return facts.is('cook-main', 'gas') ? [burned('cooking', (end) => COOKING_GAL[end])] : [];
+}
+
+/** What the house burns propane for, and how much. */
+interface Burned {
+  readonly use: PropaneUse;
+  /** gal a day: for heat, of a hard winter day. */
+  readonly perDay: Figure;
+}
+
+function burned(use: PropaneUse, gallons: (end: 'low' | 'value' | 'high') => number): Burned {
+  const perDay = figure({
+    value: gallons('value'),
+    low: gallons('low'),
+    high: gallons('high'),
+    unit: 'gal/day',
+    name: `propane for ${use}`,
+    source: formula(`${use}, from the same tank`, [], 'common practice, no source'),
+  });
+  return { use, perDay };
+}
