@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import interview from '#compiled/questions.js';
+import { WEATHER_YEARS } from '../../src/home/weather/synthetic-years';
 import type { Answers } from '../../src/interview/answers';
 import type { Plan } from '../../src/plan/plan';
 import { readHome } from '../../src/store/read-home';
@@ -14,11 +15,17 @@ export function answersOf(name: string): Answers {
   return fileOf(name).answers;
 }
 
-/** The frozen plan of a demo home, some answers changed; throws with every fault when its file is not sound. */
+/** Drawn years of a demo home with other answers: enough where no odds are looked at closely. */
+const CHANGED_YEARS = 12;
+
+/**
+ * The frozen plan of a demo home, some answers changed; throws with every fault when its file is not sound.
+ * @param years drawn years of weather; all of the plan's where no answer is changed
+ */
 export function planOf(
   name: string,
   changed: Record<string, string | number | string[] | number[]> = {},
-  years?: number,
+  years = Object.keys(changed).length === 0 ? WEATHER_YEARS : CHANGED_YEARS,
 ): Plan {
   const { answers, asOf } = fileOf(name);
   return frozenPlan({ ...answers, ...changed }, asOf!, years);
