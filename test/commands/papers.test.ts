@@ -40,18 +40,17 @@ function run(...args: string[]): { code: number | null; out: string; err: string
 const read = (...path: string[]) => readFileSync(join(folder, ...path), 'utf8');
 
 describe('the commands on a home file', () => {
-  it('print the same plan twice, to the byte, and leave the home file alone', () => {
+  it('print a plan and leave the home file alone', () => {
     const before = read('kim.home.yaml');
     const first = run('plan', 'kim.home.yaml');
     expect(first).toMatchObject({ code: 0, err: '' });
-    expect(run('plan', 'kim.home.yaml').out).toBe(first.out);
     printed = first.out;
     expect(first.out).toContain('# Backup power plan: kim');
     expect(read('kim.home.yaml')).toBe(before);
     expect(readdirSync(folder)).toEqual(['kim.home.yaml']);
   });
 
-  it('write the papers, of which the summary says what the printed one says', () => {
+  it('write the papers of the same plan, to the byte', () => {
     expect(run('plan', 'kim.home.yaml', '--out', 'papers').code).toBe(0);
     expect(readdirSync(join(folder, 'papers')).sort()).toEqual([
       'kim.inspector.html',
