@@ -44,14 +44,21 @@ const WAYS = 12;
 
 /** A home is built in which it is asked; two of its answers give a plan that says something else. What is cheap is looked at in all homes first. */
 function counts(question: Question, among = homes): boolean {
-  const asked = among.flatMap((home) => {
+  const kept = new Map<Answers, readonly Answers[]>();
+  const waysIn = (home: Answers): readonly Answers[] => {
+    const known = kept.get(home);
+    if (known !== undefined) return known;
     const bare = homeAsked(interview, home, question);
-    return bare === null ? [] : [waysOf(question, filled(interview, bare))];
-  });
+    const ways = bare === null ? [] : waysOf(question, filled(interview, bare));
+    kept.set(home, ways);
+    return ways;
+  };
   return layers.some((says) =>
-    asked.some((ways) => {
-      const said = says(ways[0]!, question.id);
-      return ways.slice(1).some((answers) => says(answers, question.id) !== said);
+    among.some((home) => {
+      const [first, ...others] = waysIn(home);
+      if (first === undefined) return false;
+      const said = says(first, question.id);
+      return others.some((answers) => says(answers, question.id) !== said);
     }),
   );
 }
