@@ -4,6 +4,7 @@ import { LongestFirst } from './test/longest-first.mjs';
 export default defineConfig({
   test: {
     include: ['test/**/*.test.{ts,tsx}'],
+    setupFiles: ['./test/same-seed.ts'],
     environment: 'node',
     env: { FORCE_COLOR: '0', CI: '' },
     // A test that takes 2 s alone may take many times that on a busy machine.
