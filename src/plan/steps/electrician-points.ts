@@ -1,6 +1,6 @@
-import type { RouteTitle } from '../../kinds/route-title';
 import type { Home } from '../../home/home';
 import type { LoadId } from '../../home/loads/load-id';
+import type { RouteTitle } from '../../kinds/route-title';
 import type { Route } from '../../routes/route';
 import { hasWiringToDo } from '../../routes/wiring-to-do';
 import { type Finding, isElectricians } from '../../rules/rule';

@@ -1,6 +1,6 @@
-import { sayRouteTitle } from '../routes/route-titles';
 import type { FuelToStore } from '../../../plan/fuel/fuel-to-store';
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { sayRouteTitle } from '../routes/route-titles';
 
 /** Fuel still to be stored for the goal, and what holds it back. */
 export function sayFuelToStore(of: FuelToStore): string {

@@ -1,13 +1,13 @@
-import { sayRouteTitle } from '../routes/route-titles';
 import type { NextStep, PlainStep } from '../../../plan/steps/next-step';
 import { openAnswers } from '../household/open-answers';
 import { sayFindOutFirst } from '../household/possible-if';
 import { inSentence, listOf } from '../list-of';
 import type { Named } from '../named';
+import { sayPart } from '../parts/say-part';
+import { sayRouteTitle } from '../routes/route-titles';
 import { remedy } from '../say-high-end';
 import { sayBuyStep } from '../say-thrift';
 import { sentenceCase } from '../sentence-case';
-import { sayPart } from '../parts/say-part';
 import { addOnCost, addOnName } from './say-add-on';
 import { sayFuelToStore } from './say-fuel-to-store';
 import { sayAlarms, sayDeviceLists, sayDeviceTerms, sayRehearsal } from './say-safety-steps';
