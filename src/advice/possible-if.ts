@@ -22,6 +22,7 @@ import { findings } from '../rules/find';
 import type { Finding } from '../rules/rule';
 import { shareOfJob } from './beside';
 import { putIn } from './put-in';
+import { type CountsByKind, countsByKind } from './route-counts';
 import { doesWholeJob } from './whole-job';
 
 /** What would have to be true, and who settles whether it is. */
@@ -44,6 +45,8 @@ export interface PossibleIf {
   readonly home: Home;
   /** The one that does most of the job first. */
   readonly routes: readonly Route[];
+  /** What papers say of each of these beside. */
+  readonly counts: CountsByKind;
   readonly gain: IfGain;
   /** What can kill and comes with these routes: said wherever they are. */
   readonly cautions: readonly Finding[];
@@ -89,6 +92,7 @@ export function possibleIf(planned: Planned): PossibleIf[] {
       routes: [...routes].sort(
         (a, b) => shareOfJob(home, b) - shareOfJob(home, a) || a.costUsd.value - b.costUsd.value,
       ),
+      counts: countsByKind(home, routes),
       gain: gainOf(home, routes, planned.advisedUsd),
       cautions: deadly(home, routes),
     }));

@@ -1,6 +1,7 @@
 import { advise, onlyReady } from '../advice/advise';
 import { hardestSeason } from '../advice/hardest-season';
 import { possibleIf } from '../advice/possible-if';
+import { countsByKind } from '../advice/route-counts';
 import type { Tariff } from '../bill/tariff/tariff';
 import { widthsOf } from '../home/build-home';
 import { livedHome } from '../home/measures/lived-home';
@@ -14,6 +15,7 @@ import type { SizedKind } from '../routes/sized';
 import { findings } from '../rules/find';
 import { cautionsFor } from './cautions/cautions-for';
 import { dangerToldIn } from './cautions/danger-told';
+import { frontCautions } from './cautions/front-cautions';
 import { electricalOf } from './electrical/electrical';
 import { fuelToStore } from './fuel/fuel-to-store';
 import { homeFromAnswers } from './home-from-answers';
@@ -31,6 +33,7 @@ import { rideThroughOf } from './ride-through/ride-through-of';
 import { addOnsOf } from './steps/add-ons';
 import { electricianFor, electricianPoints } from './steps/electrician-points';
 import { nextSteps } from './steps/next-steps';
+import { toCall } from './steps/to-call';
 import { assumptionsOf } from './sureness/assumptions';
 import { undecidedOf } from './sureness/floor-of-answers';
 import { grownOld } from './sureness/grown-old';
@@ -100,6 +103,7 @@ export function makePlan(
     billCheck: home.billCheck,
     outlook,
     routes,
+    counts: countsByKind(home, routes),
     advice,
     possibleIf: possible,
     rideThrough,
@@ -111,7 +115,9 @@ export function makePlan(
     comfortLost: lost,
     willNotDo: willNotDo(home, advice, fuel),
     cautions,
+    frontCautions: frontCautions(home, cautions, own),
     electricianFor: electricianFor(advice.route, own),
+    toCall: toCall(home, advice.route),
     electrician: electricianPoints(home, advice.route, own),
     electrical,
     addOns,

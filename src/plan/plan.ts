@@ -1,5 +1,6 @@
 import type { Advice } from '../advice/advice';
 import type { PossibleIf } from '../advice/possible-if';
+import type { CountsByKind } from '../advice/route-counts';
 import type { BillCheck, Home, Load } from '../home/home';
 import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
@@ -18,6 +19,7 @@ import type { RideThrough } from './ride-through/ride-through-of';
 import type { AddOn } from './steps/add-ons';
 import type { ElectricianFor, ElectricianPoint } from './steps/electrician-points';
 import type { NextStep } from './steps/next-step';
+import type { ToCall } from './steps/to-call';
 import type { Assumption } from './sureness/assumptions';
 import type { Undecided } from './sureness/floor-of-answers';
 import type { GrownOld } from './sureness/grown-old';
@@ -49,6 +51,8 @@ export interface Plan {
   readonly billCheck: BillCheck;
   readonly outlook: Outlook;
   readonly routes: readonly Route[];
+  /** What papers say of each of them beside. */
+  readonly counts: CountsByKind;
   readonly advice: Advice;
   /** Routes closed by what could change, as if it had: nothing to buy. */
   readonly possibleIf: readonly PossibleIf[];
@@ -67,8 +71,11 @@ export interface Plan {
   /** What the advised route will not do. */
   readonly willNotDo: readonly WillNot[];
   readonly cautions: readonly Finding[];
+  /** Those that matter most to this home, for the first page and the night. */
+  readonly frontCautions: readonly Finding[];
   /** Whether a licensed electrician is needed: for the route, for the home as it is, or for nothing in this plan. */
   readonly electricianFor: ElectricianFor;
+  readonly toCall: ToCall;
   readonly electrician: readonly ElectricianPoint[];
   /** Load calculation, panel, starting, transfer, wires, siting and scope, with the questions to settle. */
   readonly electrical: Electrical;

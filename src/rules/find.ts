@@ -33,6 +33,6 @@ export function findingOf(id: RuleId, because: Reason): Finding {
 }
 
 function found(id: RuleId, trigger: Trigger): Finding {
-  const { severity, who, cite } = ruleOf(id);
-  return { ...trigger, id, severity, who, cite };
+  const { severity, who, cite, wrongAsItIs = false } = ruleOf(id);
+  return { ...trigger, id, severity, who, wrongAsItIs, cite };
 }

@@ -51,6 +51,8 @@ export interface Finding extends Trigger {
   readonly id: RuleId;
   readonly severity: Severity;
   readonly who: readonly Who[];
+  /** Told by the household, it is something in use or in place that harms as it is. */
+  readonly wrongAsItIs: boolean;
   readonly cite: string;
 }
 

@@ -1,16 +1,8 @@
-import type { Home } from '../../home/home';
-import { budgetUsd } from '../../routes/budget';
-import type { Route } from '../../routes/route';
+import type { Plan } from '../../plan/plan';
 import type { Words } from '../../words/words';
 
-/** By how much the likely price is above what was told; empty where it is not, or nothing was told. */
-export function sayAboveTold(
-  home: Home,
-  { costUsd }: Pick<Route, 'costUsd'>,
-  words: Words,
-): string {
-  const told = budgetUsd(home);
-  return told === null || costUsd.value <= told
-    ? ''
-    : words.household.aboveTold(costUsd.value, told);
+/** By how much the likely price of the route advised is above what was told; empty where it is not, or nothing was told. */
+export function sayAboveTold({ counts, advice }: Plan, words: Words): string {
+  const { aboveTold } = counts[advice.route.kind];
+  return aboveTold === null ? '' : words.household.aboveTold(aboveTold);
 }

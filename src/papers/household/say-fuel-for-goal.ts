@@ -1,6 +1,5 @@
 import { fuelForGoal } from '../../plan/fuel/fuel-for-goal';
 import type { Plan } from '../../plan/plan';
-import { gasolineLimitGal } from '../../routes/fuel/gasoline-limit';
 import type { Words } from '../../words/words';
 
 /** The fuel the goal takes by both counts, and where to keep the gauge of a tank; empty where no fuel is kept. */
@@ -13,8 +12,7 @@ export function sayFuelForGoal(plan: Plan, words: Words): string[] {
 export function sayFuelToKeep(plan: Plan, words: Words): string[] {
   const of = fuelOf(plan);
   if (of === null || isStored(plan, of.need.careful)) return [];
-  const overLimit = of.fuel === 'gasoline' && of.need.careful > gasolineLimitGal(plan.home);
-  return [words.household.fuelForGoal.keep({ ...of, overLimit })];
+  return [words.household.fuelForGoal.keep(of)];
 }
 
 /** The first page names these gallons already, as those that are there once the cans are filled. */

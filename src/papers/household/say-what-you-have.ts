@@ -1,11 +1,12 @@
+import { loadNames } from '../../home/loads/load-names';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Plan } from '../../plan/plan';
-import { mustMissed } from '../../routes/must-carried';
 import type { Route } from '../../routes/route';
 import type { Words } from '../../words/words';
 
 /** What the home has already and what that carries, said before anything else is bought; empty where it has nothing, or that is advised. */
-export function sayWhatYouHave({ routes, advice, home, lifeFirst }: Plan, words: Words): string[] {
+export function sayWhatYouHave(plan: Plan, words: Words): string[] {
+  const { routes, counts, advice, home, lifeFirst } = plan;
   const mine = routes.filter(
     (route) =>
       traitsOf[route.kind].owned &&
@@ -17,7 +18,7 @@ export function sayWhatYouHave({ routes, advice, home, lifeFirst }: Plan, words:
   return mine.map((route) =>
     words.household.whatYouHave.one(route, {
       vehicle: isVehicle(route),
-      missed: mustMissed(home, route).map((load) => load.name),
+      missed: loadNames(home, counts[route.kind].missed),
       lifeTold: lifeFirst?.told === true,
     }),
   );

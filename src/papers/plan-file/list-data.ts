@@ -22,7 +22,10 @@ export function listData({ advice, home }: Plan, words: Words): PlanData['list']
     reachesGoal: line.reaches,
     withinBudget: line.withinBudget,
     advised: i === advice.advised,
-    route: line.route === null ? 'nothing bought' : routeData(home, line.route, words),
+    route:
+      line.route === null
+        ? 'nothing bought'
+        : routeData(home, { route: line.route, notKnownYet: false }, words),
   }));
 }
 

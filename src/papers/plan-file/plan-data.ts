@@ -84,11 +84,16 @@ export function planData(plan: Plan, words: Words): PlanData {
     waysOn: waysOnData(plan),
     beside: plan.advice.beside.map((route) => route.kind),
     wholeJob: plan.advice.wholeJob?.kind ?? 'none beyond the one advised',
-    routes: plan.routes.map((route) => routeData(plan.home, route, words)),
+    routes: plan.routes.map((route) => {
+      const notKnownYet = plan.counts[route.kind].onlyUnknown;
+      return routeData(plan.home, { route, notKnownYet }, words);
+    }),
     possibleIf: plan.possibleIf.map((one) => possibleIfData(one, words)),
     willNotDo: said(plan.willNotDo, (one) => words.willNotDo(one, plan.home)),
     cautions: plan.cautions.map((one) => cautionData(plan.home, one, words)),
+    frontCautions: plan.frontCautions.map(({ id }) => id),
     electricianFor: plan.electricianFor,
+    toCall: { ...plan.toCall },
     electrician: said(plan.electrician, (one) => words.forElectrician.point(plan.home, one)),
     electrical: electricalData(plan, words),
     addOns: plan.addOns.map((one) => addOnData(one, words)),

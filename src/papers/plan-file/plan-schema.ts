@@ -89,9 +89,17 @@ export const planSchema = z.strictObject({
     .describe('Closed by what could change, as if it had: nothing to buy.'),
   willNotDo: z.array(said),
   cautions: z.array(caution),
+  frontCautions: z.array(z.string()).describe('Those that matter most to this home, by id.'),
   electricianFor: z
     .enum(['route', 'home', 'nothing'])
     .describe('What a licensed electrician is needed for.'),
+  toCall: z
+    .strictObject({
+      permitOffice: z.boolean(),
+      gasFitter: z.boolean(),
+      powerCompany: z.boolean(),
+    })
+    .describe('Whom else to call before anything of the route advised is connected.'),
   electrician: z.array(said),
   electrical: electricalSchema,
   addOns: z.array(addOn).describe('Worth having beside the route advised; not in its cost.'),

@@ -5,7 +5,7 @@ import type { PlanData } from './plan-schema';
 import { routeData } from './route-data';
 
 export function possibleIfData(
-  { conditions, gain, home, routes, cautions }: PossibleIf,
+  { conditions, gain, home, routes, counts, cautions }: PossibleIf,
   words: Words,
 ): PlanData['possibleIf'][number] {
   return {
@@ -15,7 +15,9 @@ export function possibleIfData(
       settles,
     })),
     gain,
-    routes: routes.map((route) => routeData(home, route, words)),
+    routes: routes.map((route) =>
+      routeData(home, { route, notKnownYet: counts[route.kind].onlyUnknown }, words),
+    ),
     cautions: cautions.map((one) => cautionData(home, one, words)),
   };
 }

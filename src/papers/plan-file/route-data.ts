@@ -1,7 +1,6 @@
 import type { Home } from '../../home/home';
 import type { Gap } from '../../routes/gap';
 import type { Route } from '../../routes/route';
-import { onlyUnknown } from '../../routes/stops/stop';
 import type { Words } from '../../words/words';
 import { figureData, round } from './figure-data';
 import { namedLoad, namedLoads } from './named-load';
@@ -9,14 +8,18 @@ import type { PlanData } from './plan-schema';
 
 type RouteData = PlanData['routes'][number];
 
-export function routeData(home: Home, route: Route, words: Words): RouteData {
+export function routeData(
+  home: Home,
+  { route, notKnownYet }: { route: Route; notKnownYet: boolean },
+  words: Words,
+): RouteData {
   return {
     kind: route.kind,
     called: route.called,
     title: words.routeTitle(route.called),
     verdict: route.verdict,
     cannotBecause: route.stops.map(words.stop),
-    notKnownYet: onlyUnknown(route.stops),
+    notKnownYet,
     worksIf: route.ifs.map(words.routeIf),
     carries: namedLoads(home, route.carries),
     leavesOut: route.leavesOut.map(({ load, why, must }) => ({

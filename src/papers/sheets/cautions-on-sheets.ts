@@ -2,7 +2,6 @@ import { traitsOf } from '../../kinds/route-traits';
 import type { Plan } from '../../plan/plan';
 import type { Finding } from '../../rules/rule';
 import type { RuleId } from '../../tables/rules';
-import { frontCautions } from '../household/front/front-cautions';
 
 /** So many fit, whole, on the first page of the sheet for the night beside when to leave. */
 const FOR_THE_NIGHT = 4;
@@ -15,9 +14,8 @@ const DEADLY = 5;
  * kills in any home: a sheet for the night never goes without.
  */
 export function forTheNight(plan: Plan): Finding[] {
-  const front = frontCautions(plan);
-  const deadly =
-    front.length > 0 ? front : plan.cautions.filter(({ severity }) => severity === DEADLY);
+  const { frontCautions: front, cautions } = plan;
+  const deadly = front.length > 0 ? front : cautions.filter(({ severity }) => severity === DEADLY);
   return deadly.filter(({ id }) => !isTheOrder(plan, id)).slice(0, FOR_THE_NIGHT);
 }
 
@@ -28,5 +26,5 @@ const isTheOrder = ({ advice }: Plan, id: RuleId) =>
 /** What else stands on the front page: to be put right before the night comes, so it stands on the family's sheet. */
 export function putRightBefore(plan: Plan): Finding[] {
   const night = forTheNight(plan);
-  return frontCautions(plan).filter((one) => !night.includes(one) && !isTheOrder(plan, one.id));
+  return plan.frontCautions.filter((one) => !night.includes(one) && !isTheOrder(plan, one.id));
 }

@@ -1,6 +1,7 @@
 import type { Home } from '../../home/home';
 import type { Figure } from '../../quantity/figure';
 import { addFigures, HOURS_IN_DAY, operand, worked } from '../../quantity/figure-arithmetic';
+import { gasolineLimitGal } from '../../routes/fuel/gasoline-limit';
 import { PROPANE_USABLE } from '../../routes/generator-size';
 import type { FuelUse } from '../../routes/route';
 import { practice } from '../../tables/practice-figures';
@@ -9,6 +10,8 @@ import { practice } from '../../tables/practice-figures';
 export interface FuelForGoal {
   readonly likely: number;
   readonly careful: number;
+  /** More gasoline than may usually be kept at a home. */
+  readonly overLimit: boolean;
   /** What a tank of propane must hold when an outage begins, by the careful count, gal; null for fuel in cans. */
   readonly keepInTank: number | null;
   /** The same on the gauge of common tanks that may hold it. */
@@ -47,11 +50,12 @@ export function fuelForGoal(home: Home, fuel: FuelUse): FuelForGoal | null {
   const likely = gallons(home, [perDay, ...(besidePerDay ? [besidePerDay] : [])]).value;
   const careful = carefulGallons(home, fuel).value;
   const inTank = fuel.fuel === 'propane' && home.facts.is('gas-supply', 'propane-tank');
-  if (!inTank) return { likely, careful, keepInTank: null, gauge: [] };
+  const overLimit = fuel.fuel === 'gasoline' && careful > gasolineLimitGal(home);
+  if (!inTank) return { likely, careful, overLimit, keepInTank: null, gauge: [] };
   const keepInTank = Math.ceil(careful / PROPANE_USABLE.low);
   const gauge = TANKS_GAL.map((tankGal) => ({
     tankGal,
     percent: Math.ceil((100 * keepInTank) / tankGal),
   })).filter(({ percent }) => percent <= FILLED_PERCENT);
-  return { likely, careful, keepInTank, gauge };
+  return { likely, careful, overLimit, keepInTank, gauge };
 }

@@ -19,6 +19,7 @@ import { type BetweenOutages, betweenOutages, withCeiling } from './between-outa
 import { billFit } from './bill-fit';
 import { batteryLife, costPartsOf } from './cost-parts';
 import { type HouseYear, houseYear } from './house-year';
+import { julyBills } from './july-bills';
 import { keptFor } from './kept-for';
 import { lossesOf } from './losses-of';
 import { peakFactorsOf, peaksKnown } from './peak-factors-of';
@@ -75,6 +76,8 @@ export function moneyOf(input: MoneyInput): PlanMoney {
       main === null || mainBetween === undefined
         ? []
         : reserveTable({ home, drawn, route: main }, mainBetween),
+    julyBills: julyBills(routes, { advised: advice.route.kind, battery: main?.kind ?? null }),
+    wearPerKwhUsd: WEAR_PER_KWH,
     stages,
     carriesOver: carriesOver(stages.flatMap((stage) => stage.parts)),
     oldPrices: oldPricesOf(routes, home.asOf),

@@ -11,6 +11,7 @@ import { practice } from '../../tables/practice-figures';
 import type { EndedIncentive } from '../../tables/prices/incentives';
 import type { BetweenOutages } from './between-outages';
 import type { HouseUse } from './house-year';
+import type { JulyBills } from './july-bills';
 import type { PeaksKnown } from './peak-factors-of';
 import type { ReserveRow } from './reserve-table';
 import type { Ridden } from './ridden';
@@ -55,6 +56,10 @@ export interface PlanMoney {
   /** The battery route whose reserve is looked at, and its levels. */
   readonly reserveOf: RouteKind | null;
   readonly reserve: readonly ReserveRow[];
+  /** Null where nothing changes the bill. */
+  readonly julyBills: JulyBills | null;
+  /** What the rule holds against each kWh a battery gives, before it lets it work, $. */
+  readonly wearPerKwhUsd: number;
   readonly stages: readonly Stage[];
   readonly carriesOver: CarriesOver;
   readonly oldPrices: readonly OldPriceIn[];

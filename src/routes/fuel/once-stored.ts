@@ -1,7 +1,6 @@
 import type { Home } from '../../home/home';
 import { type Figure, figure } from '../../quantity/figure';
 import { addFigures, formula, worked } from '../../quantity/figure-arithmetic';
-import { formatQuantity } from '../../quantity/format-quantity';
 import { fuelHours } from '../generator-size';
 import { lastsHours } from '../make-route';
 import type { FuelUse, Route } from '../route';
@@ -42,14 +41,6 @@ export function onceStored(home: Home, route: Route): OnceStored | null {
   const stored = lastsHours(home, hours, { code: 'cans-filled', gallons });
   return { gallons, route: { ...route, fuel: filled, lasting: stored } };
 }
-
-/** The fuel the hours of a route are counted on today: "10 gal here"; empty where it is piped. */
-export function fuelToday({ atHand }: FuelUse): string {
-  if (atHand === null) return '';
-  return `${formatQuantity(atHand.value, 'gal')} ${isKept(atHand) ? 'here' : 'not here yet'}`;
-}
-
-const isKept = ({ source }: NonNullable<FuelUse['atHand']>) => source.kind !== 'assumed';
 
 /** What filling adds to the hours there are; where the fuel alone ends them, the hours of the fuel. */
 function onTop(hours: Figure, today: Figure, then: Figure): Figure {

@@ -19,3 +19,13 @@ export const isForGood = ({ code }: Stop): boolean => {
   const { open, opens } = stopKindOf(code);
   return !open && opens === null;
 };
+
+/**
+ * Of what closes a route, what is worth saying: what can never be otherwise, one of these; else what was told; else what
+ * nobody told. What is missing beside something that was told settles nothing.
+ */
+export function decisive(stops: readonly Stop[]): readonly Stop[] {
+  const told = stops.filter((stop) => !isOpen(stop));
+  const forGood = stops.filter(isForGood).slice(0, 1);
+  return [forGood, told, stops].find((some) => some.length > 0) ?? [];
+}

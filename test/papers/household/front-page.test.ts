@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { planLines } from '../../../src/faces/screen/plan/plan-lines';
-import { frontCautions } from '../../../src/papers/household/front/front-cautions';
 import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import type { Plan } from '../../../src/plan/plan';
 import { mustMissed } from '../../../src/routes/must-carried';
@@ -75,7 +74,7 @@ describe.each(plans)('the front page of %s', (_, plan) => {
   });
 
   test('says what the details say, word for word, where it warns and where it says when to leave', () => {
-    for (const caution of frontCautions(plan)) {
+    for (const caution of plan.frontCautions) {
       const first = says(caution).split(/(?<=[.!?]) /)[0]!;
       expect(front).toContain(first);
       expect(details).toContain(first);
@@ -94,7 +93,7 @@ describe.each(plans)('the front page of %s', (_, plan) => {
 });
 
 test('the front page warns of what this home and its route bring', () => {
-  const ids = (plan: Plan) => frontCautions(plan).map((one) => one.id);
+  const ids = (plan: Plan) => plan.frontCautions.map((one) => one.id);
   expect(ids(planOf('birch-street'))).toEqual(
     expect.arrayContaining(['co-distance', 'water-and-electricity']),
   );
@@ -102,7 +101,7 @@ test('the front page warns of what this home and its route bring', () => {
     expect.arrayContaining(['apartment-no-engine', 'cold-room', 'battery-smoke']),
   );
   expect(ids(lifeSupport)[0]).toBe('second-source');
-  expect(frontCautions(lifeSupport).every((one) => one.severity === 5)).toBe(true);
+  expect(lifeSupport.frontCautions.every((one) => one.severity === 5)).toBe(true);
 });
 
 test('the front page calls an electrician for what is wired, and for nothing else', () => {
@@ -145,7 +144,7 @@ test('a vehicle with an outlet calls no electrician while nothing is wired to th
 
 describe('what this home told comes first', () => {
   const ids = (changed: Record<string, string | string[]>, name = 'mill-lane') =>
-    frontCautions(planOf(name, changed)).map((one) => one.id);
+    planOf(name, changed).frontCautions.map((one) => one.id);
 
   test.each([
     ['a cord with two plugs', { 'own-sources': ['backfeed-cord'] }, 'backfeed-found'],
@@ -171,7 +170,7 @@ describe('what this home told comes first', () => {
 
   test('a caution about something nobody reported is no caution of the front page', () => {
     for (const name of ['birch-street', 'tower-six', 'ridge-road', 'mill-lane'])
-      expect(frontCautions(planOf(name)).filter((one) => one.careful)).toEqual([]);
+      expect(planOf(name).frontCautions.filter((one) => one.careful)).toEqual([]);
   });
 });
 
@@ -196,7 +195,7 @@ describe('a home with many things wrong as they are', () => {
   });
 
   test('reads each of them on the first page, and the porch once', () => {
-    const shown = frontCautions(plan).map((one) => one.id);
+    const shown = plan.frontCautions.map((one) => one.id);
     expect(shown).toEqual(
       expect.arrayContaining([
         'hot-panel',

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { advise } from '../../../src/advice/advise';
+import { countsByKind } from '../../../src/advice/route-counts';
 import { widthsOf } from '../../../src/home/build-home';
+import type { Home } from '../../../src/home/home';
 import { SyntheticYears } from '../../../src/home/weather/synthetic-years';
 import { sayAboveTold } from '../../../src/papers/household/say-above-told';
 import { sayWhatYouHave } from '../../../src/papers/household/say-what-you-have';
@@ -14,6 +16,7 @@ import { powerPack } from '../../../src/routes/kinds/power-pack';
 import { preparation } from '../../../src/routes/kinds/preparation';
 import { singleBattery } from '../../../src/routes/kinds/single-battery';
 import { standbyGenerator } from '../../../src/routes/kinds/standby-generator';
+import type { Route } from '../../../src/routes/route';
 import { oneSize } from '../../../src/routes/sized';
 import { findings } from '../../../src/rules/find';
 import { english } from '../../../src/words/en';
@@ -21,13 +24,18 @@ import { sayElectricianPoint } from '../../../src/words/en/electrical/say-electr
 import { houseWith } from '../../plan/electrical/electrical-home';
 
 const widths = widthsOf(interview);
-const usd = (value: number) => ({ costUsd: { value } }) as never;
+
+/** A plan that is no more than a home and a route of this price. */
+function planAt(home: Home, usd: number): Plan {
+  const route = { ...standbyGenerator(home, widths), costUsd: { value: usd } } as Route;
+  return { counts: countsByKind(home, [route]), advice: { route } } as Plan;
+}
 
 test('a price above what was told says by how much, and only then', () => {
   const told = houseWith({ 'budget-now': 600, 'budget-later': 0 });
-  expect(sayAboveTold(told, usd(800), english)).toContain('$200 above the $600 you told us');
-  expect(sayAboveTold(told, usd(600), english)).toBe('');
-  expect(sayAboveTold(houseWith({}), usd(9000), english)).toBe('');
+  expect(sayAboveTold(planAt(told, 800), english)).toContain('$200 above the $600 you told us');
+  expect(sayAboveTold(planAt(told, 600), english)).toBe('');
+  expect(sayAboveTold(planAt(houseWith({}), 9000), english)).toBe('');
 });
 
 describe('what the household owns', () => {
@@ -40,6 +48,7 @@ describe('what the household owns', () => {
       {
         home,
         routes: [standby, { ...mine, verdict }],
+        counts: countsByKind(home, [standby, mine as unknown as Route]),
         advice: { route: advised },
         lifeFirst: null,
       } as unknown as Plan,
@@ -61,7 +70,13 @@ describe('what the household owns', () => {
     const hours = { value, low, high: value, unit: 'h' };
     const route = { ...mine, lasting: { ...mine.lasting, hours } };
     const [line] = sayWhatYouHave(
-      { home, routes: [route], advice: { route: standby }, lifeFirst: null } as unknown as Plan,
+      {
+        home,
+        routes: [route],
+        counts: countsByKind(home, [route as unknown as Route]),
+        advice: { route: standby },
+        lifeFirst: null,
+      } as unknown as Plan,
       english,
     );
     expect(line).toMatch(says);

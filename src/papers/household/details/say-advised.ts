@@ -1,6 +1,5 @@
 import { loadNames } from '../../../home/loads/load-names';
 import type { Plan } from '../../../plan/plan';
-import { onceStored } from '../../../routes/fuel/once-stored';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
 import { sayAboveTold } from '../say-above-told';
@@ -12,7 +11,7 @@ import { highEndLines } from './say-electrical';
 export function sayAdvised(plan: Plan, words: Words): string[] {
   const say = words.household.advised;
   const { route, reason } = plan.advice;
-  const stored = onceStored(plan.home, route);
+  const { onceStored: stored } = plan.counts[route.kind];
   const listed = (title: string, items: readonly string[]) =>
     items.length > 0 ? [title, bullets(items)] : [];
   return [
@@ -38,9 +37,9 @@ export function sayAdvised(plan: Plan, words: Words): string[] {
 }
 
 /** The budget the first page names stands here too. */
-function aboveToldLine({ advice: { route }, home }: Plan, words: Words): string[] {
-  const above = sayAboveTold(home, route, words);
-  return above === '' ? [] : [words.household.advised.costs(route.costUsd, above)];
+function aboveToldLine(plan: Plan, words: Words): string[] {
+  const above = sayAboveTold(plan, words);
+  return above === '' ? [] : [words.household.advised.costs(plan.advice.route.costUsd, above)];
 }
 
 /** The count is that of every paper: what a way of living makes needless stands apart, and is not missed. */

@@ -17,16 +17,17 @@ export function sayPossibleIf({ possibleIf }: Plan, words: Words): string[] {
   ];
 }
 
-function block({ conditions, home, routes, cautions }: PossibleIf, words: Words): string[] {
+function block({ conditions, routes, counts, cautions }: PossibleIf, words: Words): string[] {
   const say = words.household.possibleIf;
   return [
     say.conditions(
       conditions.map(({ code }) => code),
       conditions.map(({ settles }) => settles),
     ),
-    ...routes.map((route) =>
-      say.route(route, carried(home, route, words), howLong(home, route, words)),
-    ),
+    ...routes.map((route) => {
+      const own = counts[route.kind];
+      return say.route(route, carried(own, words), howLong(route, own, words));
+    }),
     ...cautions.map((one) => say.canKill(sayRule(words.rules, one))),
   ];
 }

@@ -7,7 +7,6 @@ import { sayFuelToKeep } from '../say-fuel-for-goal';
 import { sayWhatYouHave } from '../say-what-you-have';
 import { comfort } from './comfort';
 import { firstSteps } from './first-steps';
-import { frontCautions } from './front-cautions';
 import { possibleIfLine } from './possible-if-line';
 import { danger } from './say-danger';
 import { sayThriftily } from './say-thriftily';
@@ -25,7 +24,7 @@ export function frontPage(plan: Plan, words: Words): string[] {
     ...(plan.state === 'draft' ? [say.draft(plan.draftBecause.map(words.draftReasonShort))] : []),
     bullets(frontLines(plan, words)),
     say.hurtsMost,
-    bullets(frontCautions(plan).map((one) => words.firstSentences(sayRule(words.rules, one)))),
+    bullets(plan.frontCautions.map((one) => words.firstSentences(sayRule(words.rules, one)))),
     say.firstSteps,
     bullets(
       firstSteps(plan).map((step) =>

@@ -1,6 +1,5 @@
 import { anyHomeCautions, inEveryHome } from '../../../plan/cautions/any-home';
 import type { Plan } from '../../../plan/plan';
-import { ruleOf } from '../../../tables/rules';
 import { sayRule } from '../../../words/rule-sentences';
 import type { Words } from '../../../words/words';
 import { bullets, titledList } from '../../markdown/bullets';
@@ -49,7 +48,7 @@ function goalNotTold({ home, jobTold }: Plan, words: Words): string[] {
 /** First what they told that is wrong as it is, then what else they told that can kill, then what any home needs. */
 function thinCautions({ cautions }: Plan, words: Words): string[] {
   const told = cautions.filter((one) => !one.careful);
-  const wrong = told.filter((one) => ruleOf(one.id).wrongAsItIs);
+  const wrong = told.filter((one) => one.wrongAsItIs);
   const kills = told.filter((one) => one.severity === 5);
   const own = [...new Set([...wrong, ...kills])].map((one) => sayRule(words.rules, one));
   const common = anyHomeCautions.flatMap((id) => {

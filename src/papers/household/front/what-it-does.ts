@@ -1,10 +1,9 @@
+import { loadNames } from '../../../home/loads/load-names';
 import { isSource, outletsOnly } from '../../../kinds/ask-traits';
 import { traitsOf } from '../../../kinds/route-traits';
 import { isWired } from '../../../plan/electrical/route-traits';
 import type { Plan } from '../../../plan/plan';
 import { thriftCostUsd } from '../../../plan/thrift-cost';
-import { fuelToday, onceStored } from '../../../routes/fuel/once-stored';
-import { mustMissed } from '../../../routes/must-carried';
 import type { Words } from '../../../words/words';
 import { sayAboveTold } from '../say-above-told';
 import { sayDevicesAlone } from '../say-health-first';
@@ -18,7 +17,8 @@ export function buy(plan: Plan, words: Words): string {
 }
 
 /** The same without what is worth having beside it. */
-export function purchase({ advice, lifeFirst, home }: Plan, words: Words, also = ''): string {
+export function purchase(plan: Plan, words: Words, also = ''): string {
+  const { advice, lifeFirst } = plan;
   const { route } = advice;
   const say = words.household.frontPage;
   const told = lifeFirst?.told === true;
@@ -26,7 +26,7 @@ export function purchase({ advice, lifeFirst, home }: Plan, words: Words, also =
     return say.buyNothing(route, also);
   return say.buy(route, {
     head: !told ? 'buy' : isSource(traitsOf[route.kind]) ? 'bridge' : 'beside',
-    aboveTold: sayAboveTold(home, route, words),
+    aboveTold: sayAboveTold(plan, words),
     installed: isWired(route),
     thriftUsd: thriftCostUsd(advice),
     also,
@@ -41,18 +41,18 @@ export function lasts(plan: Plan, words: Words): string {
 /** The same in hours alone, and what else is said of it behind. */
 export function lasting(plan: Plan, words: Words, more = ''): string {
   const say = words.household.frontPage;
-  const { advice, home } = plan;
+  const { advice, home, counts } = plan;
   const { route } = advice;
   const { hours, reachesGoal } = route.lasting;
   if (hours === null || route.carries.length === 0)
     return say.howLong(words.howLong(route.lasting));
-  const stored = onceStored(home, route);
+  const { onceStored: stored } = counts[route.kind];
   const goalHours = home.goalHours.value;
   const careful = (stored?.route.lasting.hours ?? hours).low;
   return say.lasts({
     hours,
     justUnder: !reachesGoal && Math.round(hours.value) === Math.round(goalHours),
-    fuelToday: stored === null ? '' : fuelToday(route.fuel!),
+    fuelToday: route.fuel?.atHand ?? null,
     stored,
     goalHours,
     reached: stored?.route.lasting.reachesGoal || reachesGoal,
@@ -63,10 +63,10 @@ export function lasting(plan: Plan, words: Words, more = ''): string {
 }
 
 /** What must run and is not carried, and the cheapest route that does the whole job. */
-export function notCarried({ advice, home, lifeFirst }: Plan, words: Words): string {
+export function notCarried({ advice, home, counts, lifeFirst }: Plan, words: Words): string {
   const { route, wholeJob, waysOn } = advice;
   const say = words.household.frontPage;
-  const missed = mustMissed(home, route).map((load) => load.name);
+  const missed = loadNames(home, counts[route.kind].missed);
   if (route.carries.length === 0) return missed.length > 0 ? say.carriesNothing : say.needsNoPower;
   const reach = outletsOnly(traitsOf[route.kind]) ? say.outletsOnly : '';
   if (missed.length === 0) return say.carriesAll(reach);

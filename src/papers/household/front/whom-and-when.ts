@@ -1,11 +1,7 @@
-import { gasHere } from '../../../home/heat/gas-here';
 import type { Home } from '../../../home/home';
-import { hasFixedBattery } from '../../../kinds/ask-traits';
-import { traitsOf } from '../../../kinds/route-traits';
 import { harmfulSeason } from '../../../plan/cautions/harmful-season';
 import { leavingForPeople } from '../../../plan/leaving-point';
 import type { Plan } from '../../../plan/plan';
-import type { Route } from '../../../routes/route';
 import type { Words } from '../../../words/words';
 
 /** For a life-support device its own line; else those for a person at risk, in the seasons the plan is for. */
@@ -40,17 +36,6 @@ function goWhenTold({ facts }: Home, words: Words): string[] {
 }
 
 /** Whom to call before anything is connected. */
-export function call({ advice: { route }, electricianFor, home }: Plan, words: Words): string {
-  return words.household.frontPage.call({
-    electrician: electricianFor,
-    permit: route.parts.some((part) => part.equipmentClass === 'permit'),
-    gasFitter: isGasFitters(route, home),
-    powerCompany: hasFixedBattery(traitsOf[route.kind]),
-  });
-}
-
-/** Piped gas and the house tank are a gas fitter's; cans and cylinders are not. */
-function isGasFitters({ fuel }: Route, { facts }: Home): boolean {
-  if (fuel === null) return false;
-  return fuel.atHand === null || (fuel.fuel === 'propane' && gasHere(facts) === 'tank');
+export function call({ electricianFor, toCall }: Plan, words: Words): string {
+  return words.household.frontPage.call({ electrician: electricianFor, ...toCall });
 }

@@ -6,7 +6,7 @@ import { carriesAll } from '../../../plan/money/ridden';
 import type { Plan } from '../../../plan/plan';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
-import { sayBetween, sayBillOf } from './say-between';
+import { sayBetween, sayJulyBills } from './say-between';
 import { sayReserve } from './say-reserve';
 import { saySideBySide } from './say-side-by-side';
 
@@ -18,7 +18,6 @@ export function sayMoney(
 ): string[] {
   const say = words.household.money;
   const own = money.routes.find((route) => route.kind === advised);
-  const saving = own?.between ? own : money.routes.find((route) => route.kind === money.reserveOf);
   return [
     `## ${say.title}`,
     sayAnswer(money, own, words),
@@ -27,8 +26,8 @@ export function sayMoney(
       ? []
       : [say.own(own, { years: STUDY_YEARS, carriesAll: carriesAll(own.ridden) })]),
     sayTariff(home, money, words),
-    ...sayBetween(money.routes, words),
-    ...sayBillOf(saving, words),
+    ...sayBetween(money, words),
+    ...sayJulyBills(money, words),
     ...sayReserve(money, words),
     ...sayLosses(money, words),
     ...sayStages(money, words),

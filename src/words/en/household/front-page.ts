@@ -59,7 +59,8 @@ export const frontPage = {
     /** Shown as less than the goal though it rounds to it. */
     readonly justUnder: boolean;
     /** What is here today, where cans are still to be filled. */
-    readonly fuelToday: string;
+    /** Fuel the hours are counted on today, gal; null where it is piped, or none is burned. */
+    readonly fuelToday: Figure | null;
     readonly stored: OnceStored | null;
     readonly goalHours: number;
     /** On a hard day. */
@@ -73,7 +74,7 @@ export const frontPage = {
     const { hours, stored, goalHours } = of;
     const likely = `${of.justUnder ? 'just under' : 'about'} ${whole(hours.value)}`;
     const bad = hours.low < 0.5 ? 'none at all' : whole(hours.low);
-    const states = stored === null ? '' : ` (${of.fuelToday}); ${onceStored(stored)}`;
+    const states = stored === null ? '' : ` (${sayFuelToday(of.fuelToday)}); ${onceStored(stored)}`;
     const goal = formatQuantity(goalHours, 'h');
     const asked = of.reached
       ? `You asked for ${goal}${of.carefulFallsShort ? '; the careful count falls short' : ''}.`
@@ -109,7 +110,7 @@ export const frontPage = {
 
   call(of: {
     readonly electrician: 'route' | 'home' | 'nothing';
-    readonly permit: boolean;
+    readonly permitOffice: boolean;
     readonly gasFitter: boolean;
     readonly powerCompany: boolean;
   }): string {
@@ -120,7 +121,7 @@ export const frontPage = {
     }[of.electrician];
     const others = [
       electrician,
-      ...(of.permit ? ['the building department, for permit and inspection'] : []),
+      ...(of.permitOffice ? ['the building department, for permit and inspection'] : []),
       ...(of.gasFitter ? ['a gas fitter, for the fuel'] : []),
       ...(of.powerCompany ? ['the power company, for its approval'] : []),
     ];
@@ -134,4 +135,11 @@ function onceStored({ gallons, route }: OnceStored): string {
   const [likely, careful] = [value, low].map(whole);
   const stored = `with ${formatQuantity(gallons, 'gal')} stored about ${likely}`;
   return likely === careful ? stored : `${stored}, careful count ${careful}`;
+}
+
+/** "10 gal here". */
+function sayFuelToday(fuel: Figure | null): string {
+  if (fuel === null) return '';
+  const kept = fuel.source.kind !== 'assumed';
+  return `${formatQuantity(fuel.value, 'gal')} ${kept ? 'here' : 'not here yet'}`;
 }

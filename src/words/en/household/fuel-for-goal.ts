@@ -17,11 +17,11 @@ export const fuelForGoal = {
     return `${takes} A part of every tank is not counted, so keep at least ${gal(need.keepInTank)} in it: ${onGauge(need)}.`;
   },
   /** In one line for the first page: what must be there when an outage begins. */
-  keep({ goalHours, fuel, need, overLimit }: Of & { readonly overLimit: boolean }): string {
+  keep({ goalHours, fuel, need }: Of): string {
     const head = `Fuel for ${formatQuantity(goalHours, 'h')}, careful count`;
     if (need.keepInTank !== null)
       return `${head}: keep at least ${gal(need.keepInTank)} in the tank; ${onGauge(need)}.`;
-    return `${head}: ${gal(need.careful)} of ${fuel}${overLimit ? ', over the usual limit' : ''}.`;
+    return `${head}: ${gal(need.careful)} of ${fuel}${need.overLimit ? ', over the usual limit' : ''}.`;
   },
 };
 

@@ -1,10 +1,8 @@
-import type { Home } from '../../../home/home';
-import { harmfulSeason } from '../../../plan/cautions/harmful-season';
-import { outOfSeason } from '../../../plan/cautions/out-of-season';
-import type { Plan } from '../../../plan/plan';
-import { findings } from '../../../rules/find';
-import type { Finding } from '../../../rules/rule';
-import { type RuleId, ruleOf } from '../../../tables/rules';
+import type { Home } from '../../home/home';
+import type { Finding } from '../../rules/rule';
+import type { RuleId } from '../../tables/rules';
+import { harmfulSeason } from './harmful-season';
+import { outOfSeason } from './out-of-season';
 
 /** Cautions shown on the front page where there are so many; of what is wrong as it is, each one. */
 const SHOWN = 3;
@@ -40,16 +38,19 @@ const order = sorts.flat();
  * The cautions that matter most to this home: first all it told that is wrong as it is, gravest first (a porch is said once), then by sorts
  * what else the answers and the route advised give cause for, at least one of them; all in the seasons asked for.
  * A caution about something nobody reported is a question to settle and never stands here.
+ * @param cautions all of the plan
+ * @param ofRoute what the rules say of the route advised alone
  */
-export function frontCautions(plan: Plan): Finding[] {
-  const { home } = plan;
-  const own = new Set(findings(home, [plan.advice.route.kind]).map((one) => one.id));
-  const here = plan.cautions.filter(
-    (one) => !one.careful && own.has(one.id) && inSeason(home, one.id),
-  );
+export function frontCautions(
+  home: Home,
+  cautions: readonly Finding[],
+  ofRoute: readonly Finding[],
+): Finding[] {
+  const own = new Set(ofRoute.map((one) => one.id));
+  const here = cautions.filter((one) => !one.careful && own.has(one.id) && inSeason(home, one.id));
   const porch = here.some((one) => one.id === 'porch-carport');
   const known = here.filter((one) => !(porch && one.id === 'engine-too-close'));
-  const wrong = known.filter((one) => ruleOf(one.id).wrongAsItIs).sort(byRank);
+  const wrong = known.filter((one) => one.wrongAsItIs).sort(byRank);
   const others = known.filter((one) => !wrong.includes(one));
   const ofSorts = sorts.flatMap((ids) =>
     ids.flatMap((id) => others.filter((one) => one.id === id)).slice(0, 1),
