@@ -81,6 +81,11 @@ export const peoplePairs = [
     { 'people-risk': ['over-65'], 'phone-works': 'landline' },
     { twin: { 'people-risk': ['over-65'], 'phone-works': 'cell' } },
   ),
+  pair(
+    'mask-second-way',
+    { ...cpap, 'second-source': ['none'] },
+    { twin: { ...cpap, 'second-source': ['spare-batteries'] } },
+  ),
   pair('cpap-nights', cpap, { twin: { 'medical-devices': ['nebuliser'] } }),
   pair('alone-check', { 'people-risk': ['alone-often'] }, { twin: { 'people-risk': ['over-65'] } }),
   pair('plan-is-private', cpap),

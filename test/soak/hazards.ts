@@ -4,6 +4,8 @@ import type { RuleId } from '../../src/tables/rules';
 /** A hazard any home may have: how it is told, and how a twin tells that it has none. */
 export interface Hazard {
   readonly rule: RuleId;
+  /** What speaks instead where nobody's life hangs on a device. */
+  readonly gentler?: RuleId;
   readonly question: string;
   /** One choice; added where several may be ticked. */
   readonly choice: string;
@@ -48,7 +50,10 @@ export const hazards: readonly Hazard[] = [
   hazard('heart-pump', 'medical-devices', 'heart-pump', ['none']),
   hazard('ventilator-bag', 'medical-devices', 'ventilator', ['none']),
   hazard('oxygen-fire', 'medical-devices', 'oxygen-concentrator', ['none']),
-  hazard('second-source', 'second-source', 'none', ['other-place']),
+  {
+    ...hazard('second-source', 'second-source', 'none', ['other-place']),
+    gentler: 'mask-second-way',
+  },
   hazard('wildfire-go', 'hazards', 'wildfire', ['none']),
   hazard('aluminum-wiring', 'wiring-signs', 'aluminum', ['none']),
   hazard('knob-and-tube', 'wiring-signs', 'knob-tube', ['none']),

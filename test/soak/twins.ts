@@ -1,4 +1,5 @@
 import interview from '#compiled/questions.js';
+import type { Home } from '../../src/home/home';
 import type { Answer, Answers } from '../../src/interview/answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { findings } from '../../src/rules/find';
@@ -26,7 +27,8 @@ export function withHazard(answers: Answers, { question: id, choice }: Hazard): 
 }
 
 /** What is wrong with how a plan tells of a hazard that the household told. */
-export function notTold({ rule }: Hazard, { plan, text, front }: Seen): string[] {
+export function notTold(hazard: Hazard, { plan, text, front }: Seen): string[] {
+  const rule = ruleFor(hazard, plan.home);
   const found = plan.cautions.find((one) => one.id === rule);
   if (found === undefined) return [`${rule} is not in the plan`];
   const wrong = ruleOf(rule).wrongAsItIs === true;
@@ -41,9 +43,13 @@ export function notTold({ rule }: Hazard, { plan, text, front }: Seen): string[]
 }
 
 /** What is wrong with the twin that told it has no such thing. */
-export function notQuiet({ rule, without }: Hazard, answers: Answers, asOf: string): string[] {
-  const home = homeFromAnswers(interview, { ...answers, ...without }, asOf);
+export function notQuiet(hazard: Hazard, answers: Answers, asOf: string): string[] {
+  const home = homeFromAnswers(interview, { ...answers, ...hazard.without }, asOf);
+  const rule = ruleFor(hazard, home);
   return findings(home, ['preparation'])
     .filter((one) => one.id === rule && !one.careful)
     .map((one) => `${rule} speaks on the twin: ${reasonCode(one.because)}`);
 }
+
+const ruleFor = ({ rule, gentler }: Hazard, home: Home) =>
+  home.lifeSupport === 'no' ? (gentler ?? rule) : rule;

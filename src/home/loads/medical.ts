@@ -1,6 +1,7 @@
 import type { ChoiceId, QuestionId } from '#compiled/question-ids.js';
 import type { HouseholdLoadId } from '../../tables/household-loads';
 import type { Load } from '../home';
+import { maskForLife } from '../people/life-support';
 import { asFigure, type LoadContext } from './context';
 import { byHoursTold } from './hours-told';
 import { makeLoad } from './make-load';
@@ -71,7 +72,7 @@ function deviceLoad(context: LoadContext, device: Device): Load {
     id: device.ticked,
     name: device.name,
     rank: 'must',
-    life: device.life,
+    life: device.life || (device.ticked === 'cpap' && maskForLife(context.facts)),
     runningWatts,
     restsOn: ['medical-devices', device.watts],
   });

@@ -13,6 +13,7 @@ import { helpToLeave } from './help-to-leave';
 import { leavingPoint } from './leaving-point';
 import { liftStops } from './lift-stops';
 import { listIsNotice } from './list-is-notice';
+import { maskSecondWay } from './mask-second-way';
 import { medicineCool } from './medicine-cool';
 import { modifiedSine } from './modified-sine';
 import { noPlaceToGo } from './no-place-to-go';
@@ -51,6 +52,7 @@ export const medicalRules: readonly Rule[] = [
   noPlaceToGo,
   placeMayBeDark,
   alarmButton,
+  maskSecondWay,
   cpapNights,
   aloneCheck,
   planIsPrivate,
