@@ -6,9 +6,9 @@ import { wasTold } from '../home/loads/load-told';
 import { hasGenerator, isSource, isWired } from '../kinds/ask-traits';
 import type { RouteTitle } from '../kinds/route-title';
 import { traitsOf } from '../kinds/route-traits';
-import { bridges, type Gap } from '../routes/gap';
 import { carriesAllMust } from '../routes/must-carried';
 import type { Lasting, Route } from '../routes/route';
+import { bridges, type TransferTime } from '../routes/transfer-time';
 import type { WhyLeftOut } from '../routes/why-left-out';
 import { type Failed, failedBefore } from './cautions/failed-before';
 import type { FuelToStore } from './fuel/fuel-to-store';
@@ -28,7 +28,7 @@ export type WillNot =
   | ({ readonly code: 'too-cold-for-pump' } & TooCold)
   | { readonly code: 'no-heat-at-night'; readonly awake: AwakeHours }
   | { readonly code: 'no-second-source' }
-  | { readonly code: 'dark-gap'; readonly gap: Gap }
+  | { readonly code: 'dark-gap'; readonly transferTime: TransferTime }
   | { readonly code: 'failed-before'; readonly failed: Failed }
   | { readonly code: 'not-quiet' }
   | { readonly code: 'not-clean-air' }
@@ -76,9 +76,9 @@ function lessHeat(home: Home, route: Route): WillNot[] {
   ];
 }
 
-function darkGap({ facts }: Home, { gap }: Route): WillNot[] {
-  const unwanted = facts.is('goal-gap', 'no-blink', 'minute') && !bridges(gap);
-  return unwanted ? [{ code: 'dark-gap', gap }] : [];
+function darkGap({ facts }: Home, { transferTime }: Route): WillNot[] {
+  const unwanted = facts.is('goal-gap', 'no-blink', 'minute') && !bridges(transferTime);
+  return unwanted ? [{ code: 'dark-gap', transferTime }] : [];
 }
 
 /** Other aims told that a generator works against. */

@@ -4,15 +4,15 @@ import { kindOf, type RouteTitle } from '../kinds/route-title';
 import type { Figure } from '../quantity/figure';
 import { figure } from '../quantity/figure';
 import { total } from './costs';
-import { gapOf } from './gap';
 import type { HoursOf, HowLong } from './how-long';
 import type { Lasting, Route } from './route';
 import type { Stop } from './stops/stop';
+import { transferTime } from './transfer-time';
 
 /** A route with the parts it does not have left empty, its verdict and cost worked out. */
 export function makeRoute(
   called: RouteTitle,
-  has: Partial<Route> & Pick<Route, 'lasting' | 'gap'>,
+  has: Partial<Route> & Pick<Route, 'lasting' | 'transferTime'>,
 ): Route {
   const stops = has.stops ?? [];
   const ifs = has.ifs ?? [];
@@ -44,7 +44,7 @@ export function makeRoute(
 export function cannot(called: RouteTitle, stops: readonly Stop[]): Route {
   return makeRoute(called, {
     stops,
-    gap: gapOf('not-worked-out'),
+    transferTime: transferTime('not-worked-out'),
     lasting: lasts(zeroHours, false, { code: 'cannot' }),
   });
 }

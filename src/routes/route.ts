@@ -6,11 +6,11 @@ import type { RouteTitle } from '../kinds/route-title';
 import type { Figure } from '../quantity/figure';
 import type { GeneratorFuel } from '../tables/fuels';
 import type { EquipmentClass } from '../tables/prices/equipment-costs';
-import type { Gap } from './gap';
 import type { HowLong } from './how-long';
 import type { Note, PropaneUse } from './note';
 import type { If } from './stops/condition';
 import type { Stop } from './stops/stop';
+import type { TransferTime } from './transfer-time';
 import type { WhyLeftOut } from './why-left-out';
 
 /** Something to buy or have done, with its price as a range of a year's dollars. */
@@ -27,7 +27,7 @@ export interface Part {
 export interface LeftOut {
   readonly load: LoadId;
   readonly why: WhyLeftOut;
-  /** It must keep running, so this is a gap the household has to know. */
+  /** It must keep running, so the household has to know. */
   readonly must: boolean;
 }
 
@@ -103,7 +103,7 @@ export interface Route {
   readonly sizeByOdds: SizeByOdds | null;
   readonly fuel: FuelUse | null;
   readonly generator: GeneratorSize | null;
-  readonly gap: Gap;
+  readonly transferTime: TransferTime;
   readonly lasting: Lasting;
   readonly parts: readonly Part[];
   readonly costUsd: Figure;

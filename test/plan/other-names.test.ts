@@ -6,7 +6,7 @@ import { widthsOf } from '../../src/home/build-home';
 import type { Home } from '../../src/home/home';
 import { SyntheticYears } from '../../src/home/weather/synthetic-years';
 import { dwellingLoads } from '../../src/plan/electrical/dwelling-loads';
-import { highEndGaps } from '../../src/plan/electrical/high-end';
+import { highEndShortfalls } from '../../src/plan/electrical/high-end';
 import { startingOf } from '../../src/plan/electrical/starting';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { comfortLost } from '../../src/plan/ladder/comfort-lost';
@@ -36,16 +36,18 @@ function decided(home: Home) {
   const ladder = ladderOf(home, route);
   return {
     demand: home.demand.must,
-    routes: routes.map(({ kind, verdict, carries, leavesOut, gap, power, costUsd }) => [
-      ...[kind, verdict, carries, leavesOut, gap, power?.startVa, costUsd.value],
-    ]),
+    routes: routes.map(
+      ({ kind, verdict, carries, leavesOut, transferTime: gap, power, costUsd }) => [
+        ...[kind, verdict, carries, leavesOut, gap, power?.startVa, costUsd.value],
+      ],
+    ),
     missed: routes.map((one) => mustMissed(home, one).map(({ id }) => id)),
     advised: route.kind,
     ladder: ladder.map(({ atPercent, switchOff, savesWatts }) => [
       ...[atPercent, switchOff, savesWatts],
     ]),
     gains: walkLadder(home, drawn, route, ladder, 'winter').steps.map((step) => step.gainsHours),
-    highEnd: highEndGaps(home, routes),
+    highEnd: highEndShortfalls(home, routes),
     starting: startingOf(home, routes).map(({ cure, ...figures }) => figures),
     tank: dwellingLoads(home, 240, 'value').appliances.map(({ va }) => va),
     health: healthFirst(home, drawn, route, 'winter'),

@@ -31,7 +31,7 @@ describe('a standby generator they own', () => {
     expect(route.parts.map((part) => part.equipmentClass)).toContain('standby-engine');
     expect(route.power!.continuousWatts).toBe(14_000);
     expect(route.generator!.siteKw).toBeCloseTo(14 * share, 6);
-    expect(route.gap.code).toBe('starts-itself');
+    expect(route.transferTime.code).toBe('starts-itself');
     expect(route.carries).toContain('fridge');
   });
 
@@ -58,7 +58,7 @@ describe('a standby generator they own', () => {
   test('with a switch worked by hand somebody must be there, and nothing goes by itself', () => {
     expect(routeOf({ 'transfer-existing': 'manual-switch' }).verdict).toBe('cannot');
     const two = routeOf({ 'transfer-existing': 'manual-switch', operators: 'two' });
-    expect(two.gap.code).toBe('switched-over-by-hand');
+    expect(two.transferTime.code).toBe('switched-over-by-hand');
   });
 
   test('burns its own fuel: propane ends with the tank, gas from the street does not', () => {

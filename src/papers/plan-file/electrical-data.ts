@@ -86,11 +86,11 @@ export function electricalData(
       cite: point.cite,
     })),
     scope: scopeData(electrical.scope, words),
-    highEnd: electrical.highEnd.map((gap) => ({
-      ...gap,
-      measure: namedLoads(home, gap.measure),
-      offFirst: namedLoads(home, gap.offFirst),
-      says: words.highEnd(home, gap),
+    highEnd: electrical.highEnd.map((short) => ({
+      ...short,
+      measure: namedLoads(home, short.measure),
+      offFirst: namedLoads(home, short.offFirst),
+      says: words.highEnd(home, short),
     })),
   });
 }

@@ -1,6 +1,6 @@
 import type { Home } from '../../home/home';
-import type { Gap } from '../../routes/gap';
 import type { Route } from '../../routes/route';
+import type { TransferTime } from '../../routes/transfer-time';
 import type { Words } from '../../words/words';
 import { figureData, round } from './figure-data';
 import { namedLoad, namedLoads } from './named-load';
@@ -55,7 +55,7 @@ export function routeData(
             perDay: figureData(route.fuel.perDay),
             atHand: route.fuel.atHand === null ? 'piped' : figureData(route.fuel.atHand),
           },
-    gap: gapData(route.gap, words),
+    gap: transferData(route.transferTime, words),
     lasts: words.howLong(route.lasting),
     lastsHours: route.lasting.hours === null ? 'no end foreseen' : figureData(route.lasting.hours),
     reachesGoal: route.lasting.reachesGoal,
@@ -70,7 +70,7 @@ export function routeData(
   };
 }
 
-function gapData(gap: Gap, words: Words): RouteData['gap'] {
-  const { low, high } = gap.seconds ?? { low: 'none' as const, high: 'none' as const };
-  return { code: gap.code, lowSeconds: low, highSeconds: high, says: words.gap(gap) };
+function transferData(time: TransferTime, words: Words): RouteData['gap'] {
+  const { low, high } = time.seconds ?? { low: 'none' as const, high: 'none' as const };
+  return { code: time.code, lowSeconds: low, highSeconds: high, says: words.transferTime(time) };
 }

@@ -9,7 +9,7 @@ import type { Connection } from './connection';
 import { connectionsOf } from './connections';
 import { editionNotes } from './edition-notes';
 import { generatorChargingPoint } from './generator-charging-point';
-import { type HighEndGap, highEndGaps } from './high-end';
+import { type HighEndShortfall, highEndShortfalls } from './high-end';
 import { calculatedVa, type LoadCalculation, loadCalculation } from './load-calculation';
 import { type MeteredCheck, meteredCheck } from './metered';
 import { neutralLoadPoint } from './neutral-load-point';
@@ -21,8 +21,8 @@ import { sitingOf } from './siting';
 import type { SitingPoint } from './siting-point';
 import { type SolarRowPoint, solarRowPoints } from './solar-row-points';
 import { type RouteStarting, startingOf } from './starting';
-import { gapPoints } from './transfer-gap';
 import type { TransferPoint } from './transfer-point';
+import { transferTimePoints } from './transfer-time-points';
 import { type WayOut, waysOut } from './way-out';
 import { type WireRun, wireRuns } from './wires';
 
@@ -36,7 +36,7 @@ export interface Electrical {
   readonly waysOut: readonly WayOut[];
   readonly starting: readonly RouteStarting[];
   /** Where the high end of a need is more than a route gives. */
-  readonly highEnd: readonly HighEndGap[];
+  readonly highEnd: readonly HighEndShortfall[];
   readonly connections: readonly Connection[];
   readonly transferPoints: readonly TransferPoint[];
   /** Solar panels in a row against the cold; empty where there are none. */
@@ -69,10 +69,10 @@ export function electricalOf(
     panelFit: fit,
     waysOut: waysOut(home, route, { fit, load: load.verdict }),
     starting: startingOf(home, routes),
-    highEnd: highEndGaps(home, routes),
+    highEnd: highEndShortfalls(home, routes),
     connections: connectionsOf(home, { route, calculatedVa: calculatedVa(load) }),
     transferPoints: [
-      ...gapPoints(home, route.gap),
+      ...transferTimePoints(home, route.transferTime),
       ...neutralPoints(home, route),
       ...points.filter((point) => point !== null),
     ],

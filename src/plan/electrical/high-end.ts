@@ -8,7 +8,7 @@ import { ladderOf } from '../ladder/ladder';
 import { byInverter, givesPower } from './route-traits';
 
 /** What a route's loads ask at the high end of their ranges, where that is more than the route gives. */
-export interface HighEndGap {
+export interface HighEndShortfall {
   readonly route: Route['kind'];
   /** An inverter shuts off above what it gives; a generator sags or trips. */
   readonly byInverter: boolean;
@@ -27,12 +27,12 @@ const MOST_TO_MEASURE = 3;
 
 /**
  * Where the high end of the need exceeds what a route gives, running (W) or starting (VA). Routes are sized by the
- * likely figures, so a gap is no fault of the size; it is said, because it is what the household meets on a bad day.
+ * likely figures, so falling short is no fault of the size; it is said, because it is what the household meets on a bad day.
  */
-export function highEndGaps(home: Home, routes: readonly Route[]): HighEndGap[] {
+export function highEndShortfalls(home: Home, routes: readonly Route[]): HighEndShortfall[] {
   return routes
     .filter((route) => givesPower(route) && !bringsItsPump(route))
-    .flatMap((route) => [gap(home, route, 'running'), gap(home, route, 'starting')])
+    .flatMap((route) => [shortfall(home, route, 'running'), shortfall(home, route, 'starting')])
     .filter((one) => one !== null);
 }
 
@@ -46,7 +46,11 @@ export function givesWatts(route: Route): number {
 const bringsItsPump = (route: Route) =>
   traitsOf[route.kind].oneJob && route.carries.includes('sump');
 
-function gap(home: Home, route: Route, what: HighEndGap['what']): HighEndGap | null {
+function shortfall(
+  home: Home,
+  route: Route,
+  what: HighEndShortfall['what'],
+): HighEndShortfall | null {
   const running = what === 'running';
   const asks = running ? route.power!.runningWatts.high : route.power!.startDemandVa.high;
   const gives = running ? givesWatts(route) : route.power!.startVa;
@@ -71,7 +75,7 @@ export function carriedLoads(home: Home, route: Route): Load[] {
   return soft ? carried.map(softened) : carried;
 }
 
-function widest(loads: readonly Load[], what: HighEndGap['what']): LoadId[] {
+function widest(loads: readonly Load[], what: HighEndShortfall['what']): LoadId[] {
   const span = (load: Load) => {
     const of = what === 'running' ? load.runningWatts : load.startVa;
     return of === null ? 0 : of.high - of.value;
@@ -87,7 +91,7 @@ function widest(loads: readonly Load[], what: HighEndGap['what']): LoadId[] {
 function enoughOff(
   home: Home,
   route: Route,
-  of: { loads: readonly Load[]; what: HighEndGap['what']; gives: number },
+  of: { loads: readonly Load[]; what: HighEndShortfall['what']; gives: number },
 ): LoadId[] {
   const rungs = ladderOf(home, route).filter((step) => step.atPercent < 100);
   const order = rungs

@@ -1,6 +1,6 @@
 import type { Season } from '../../home/home';
 import type { RouteTitle } from '../../kinds/route-title';
-import type { Gap } from '../../routes/gap';
+import type { TransferTime } from '../../routes/transfer-time';
 
 /** Low, likely and high end of a need. */
 export interface Range {
@@ -36,7 +36,7 @@ export type ScopeRequirement =
     }
   | { readonly code: 'momentary'; readonly va: Range }
   | { readonly code: 'usable-energy'; readonly kwh: number }
-  | { readonly code: 'gap'; readonly gap: Gap }
+  | { readonly code: 'gap'; readonly transferTime: TransferTime }
   | { readonly code: 'outdoor-air'; readonly coldF: number; readonly hotF: number };
 
 /** What the quote must state. */

@@ -83,7 +83,7 @@ function requirements(home: Home, route: Route): ScopeRequirement[] {
   if (route.usableKwh !== null) made.push({ code: 'usable-energy', kwh: route.usableKwh });
   made.push(
     { code: home.demand.must.needs240 ? 'volts-240' : 'volts-120' },
-    { code: 'gap', gap: route.gap },
+    { code: 'gap', transferTime: route.transferTime },
     { code: 'outdoor-air', coldF, hotF },
   );
   return [...made, ...listings(route)];

@@ -1,5 +1,5 @@
 import type { LoadId } from '../../home/loads/load-id';
-import type { Gap } from '../../routes/gap';
+import type { TransferTime } from '../../routes/transfer-time';
 
 /** A point about the transfer that takes no figure. */
 export type PlainTransferPoint =
@@ -12,11 +12,11 @@ export type PlainTransferPoint =
   | 'one-120-on-both-legs'
   | 'neutral-loaded-at-208';
 
-/** What to know about gap, neutral, bond and largest load when the source takes over; `words` says it. */
+/** What to know about transfer time, neutral, bond and largest load when the source takes over; `words` says it. */
 export type TransferPoint =
   | { readonly code: PlainTransferPoint }
   /** Office electronics ride through so long without voltage, ms. */
-  | { readonly code: 'gap'; readonly gap: Gap; readonly electronicsMs: number }
+  | { readonly code: 'gap'; readonly transferTime: TransferTime; readonly electronicsMs: number }
   | {
       readonly code: 'neutral-current';
       readonly feed: '120/208' | '120/240';

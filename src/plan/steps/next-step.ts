@@ -3,7 +3,7 @@ import type { Part } from '../../routes/route';
 import type { ConditionCode } from '../../routes/stops/stop-codes';
 import type { Who } from '../../rules/rule';
 import type { Contradiction } from '../contradictions/contradiction';
-import type { HighEndGap } from '../electrical/high-end';
+import type { HighEndShortfall } from '../electrical/high-end';
 import type { FuelToStore } from '../fuel/fuel-to-store';
 import type { AddOn } from './add-ons';
 
@@ -46,7 +46,11 @@ type Step =
   /** `asked`: the permit office has been asked. */
   | { readonly id: 'permits'; readonly asked: boolean }
   /** At the high end it is more than the route gives. */
-  | { readonly id: 'measure'; readonly gaps: readonly HighEndGap[]; readonly called: RouteTitle }
+  | {
+      readonly id: 'measure';
+      readonly shortfalls: readonly HighEndShortfall[];
+      readonly called: RouteTitle;
+    }
   | { readonly id: 'fuel'; readonly fuel: FuelToStore }
   | { readonly id: 'price-beside'; readonly addOns: readonly AddOn[] }
   | { readonly id: 'rehearse'; readonly lifeSupport: boolean };

@@ -161,12 +161,12 @@ function wiredSteps({ home: { facts }, advice: { route } }: Of): NextStep[] {
 
 /** What the size, the fuel and the cautions of the route advised still ask of the household. */
 function sourceSteps({ advice, electrical, fuelToStore, addOns }: Of): NextStep[] {
-  const gaps = electrical.highEnd.filter((gap) => gap.route === advice.route.kind);
+  const shortfalls = electrical.highEnd.filter(({ route }) => route === advice.route.kind);
   const steps: NextStep[] = [];
-  if (gaps.length > 0) {
+  if (shortfalls.length > 0) {
     steps.push({
       id: 'measure' as const,
-      gaps,
+      shortfalls: shortfalls,
       called: advice.route.called,
       who: 'household',
     });

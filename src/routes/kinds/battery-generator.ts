@@ -10,7 +10,6 @@ import { part } from '../costs';
 import { type Fitted, powerOf } from '../fit-power';
 import { fuelContainers, leansOnCans } from '../fuel/fuel-containers';
 import { fromSameTank, sharedTankNotes } from '../fuel/propane-beside';
-import { gapOf } from '../gap';
 import { fuelAtHand, fuelUse } from '../generator-size';
 import { hungryShare } from '../hungry-share';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
@@ -27,6 +26,7 @@ import {
   wiringStops,
 } from '../stops/stops';
 import { sunOfMiddleDayKwh } from '../sun-of-a-day';
+import { transferTime } from '../transfer-time';
 import { CHARGE_LOAD } from '../walk-generator';
 import { walkedHours } from '../walked-hours';
 import { CHARGE_EFFICIENCY, chargingGenerator } from './charging-generator';
@@ -117,7 +117,7 @@ export function batteryGenerator(
     solarKw: sun,
     fuel,
     generator: size,
-    gap: gapOf('by-itself-then-generator'),
+    transferTime: transferTime('by-itself-then-generator'),
     lasting: holdsNight ? lastingOf(home, fuel, hours) : darkNights(home, hours, restHours),
     parts: [
       ...battery.parts,

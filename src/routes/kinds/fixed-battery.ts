@@ -6,7 +6,6 @@ import { formula } from '../../quantity/figure-arithmetic';
 import { powerSteps, solarStepsKw } from '../../tables/generic-steps';
 import { longestCounted } from '../battery-hours';
 import { type Fitted, fitPower, powerOf } from '../fit-power';
-import { gapOf } from '../gap';
 import { cannot, lasts, makeRoute } from '../make-route';
 import type { Note } from '../note';
 import { ownFixedBattery } from '../own-battery';
@@ -18,6 +17,7 @@ import type { If } from '../stops/condition';
 import type { Stop } from '../stops/stop';
 import { batteryPlaceIfs, batteryPlaceStops, wiringIfs, wiringStops } from '../stops/stops';
 import { leaveOutTooMuch } from '../too-much-energy';
+import { transferTime } from '../transfer-time';
 import {
   type Chosen,
   choose,
@@ -109,7 +109,7 @@ function describe(home: Home, sort: Sort, fitted: Fitted, chosen: Chosen): Route
     usableKwh: chosen.usableKwh,
     solarKw: chosen.solarKw > 0 ? chosen.solarKw : null,
     sizeByOdds: chosen.size,
-    gap: gapOf('by-itself'),
+    transferTime: transferTime('by-itself'),
     lasting: lastingOf(home, chosen),
     parts: partsOf(home, sort, fitted, chosen.nameplateKwh, chosen.solarKw),
     notes: notesOf(home, fitted, chosen),

@@ -4,7 +4,6 @@ import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { goalHours, goalNet, hoursFrom, sizeFor } from '../battery-hours';
 import { owned, part } from '../costs';
 import { fitPower } from '../fit-power';
-import { gapOf } from '../gap';
 import { cannot, makeRoute } from '../make-route';
 import type { Note } from '../note';
 import { type OwnBattery, ownFixedBattery } from '../own-battery';
@@ -13,6 +12,7 @@ import { alwaysOff, loadsOf } from '../pick-loads';
 import type { Route } from '../route';
 import type { If } from '../stops/condition';
 import { batteryPlaceStops, wiringIfs, wiringStops } from '../stops/stops';
+import { transferTime } from '../transfer-time';
 import { lastingOf } from './fixed-battery';
 import { sizedByYears } from './fixed-battery-size';
 
@@ -63,7 +63,7 @@ export function ownBatteryRoute(home: Home, drawn: SyntheticYears): Route | null
     usableKwh,
     solarKw: solarKw > 0 ? solarKw : null,
     sizeByOdds: size,
-    gap: gapOf('by-itself'),
+    transferTime: transferTime('by-itself'),
     lasting: lastingOf(home, { nameplateKwh, usableKwh, solarKw, size, hours, reaches }),
     parts: [
       owned({ code: 'own-battery', kwh: nameplateKwh }, 'battery', nameplateKwh),

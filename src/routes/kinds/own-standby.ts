@@ -5,12 +5,12 @@ import type { GeneratorFuel } from '../../tables/fuels';
 import type { PowerStep } from '../../tables/generic-steps';
 import { practice } from '../../tables/practice-figures';
 import { owned, part } from '../costs';
-import { type Gap, gapOf } from '../gap';
 import { siteShare } from '../generator-size';
 import type { Part } from '../route';
 import type { If } from '../stops/condition';
 import type { Stop } from '../stops/stop';
 import { handStops, wiringIfs } from '../stops/stops';
+import { type TransferTime, transferTime } from '../transfer-time';
 import { fuelOfGas, isFuel } from './generator-fuels';
 
 /** The generator fixed outdoors that the household has already. */
@@ -70,8 +70,8 @@ function transferOf({ facts }: Home): Transfer {
 export const ownStandbyStops = (home: Home, { transfer }: OwnStandby): Stop[] =>
   transfer === 'by-hand' ? handStops(home) : [];
 
-export const ownStandbyGap = ({ transfer }: OwnStandby): Gap =>
-  gapOf(transfer === 'by-hand' ? 'switched-over-by-hand' : 'starts-itself');
+export const ownStandbyTransfer = ({ transfer }: OwnStandby): TransferTime =>
+  transferTime(transfer === 'by-hand' ? 'switched-over-by-hand' : 'starts-itself');
 
 /** What was never seen to work is tried before it is leaned on. */
 export function ownStandbyIfs(home: Home, { transfer }: OwnStandby): If[] {

@@ -10,7 +10,6 @@ import { type Fitted, fitPower, powerOf } from '../fit-power';
 import { fuelContainers, leansOnCans } from '../fuel/fuel-containers';
 import { fromSameTank, sharedTankNotes } from '../fuel/propane-beside';
 import { runHours } from '../fuel/run-hours';
-import { gapOf } from '../gap';
 import { portableGeneratorPart } from '../generator-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, portableFuel, siteShare } from '../generator-size';
 import { hungryShare } from '../hungry-share';
@@ -27,6 +26,7 @@ import {
   wiringIfs,
   wiringStops,
 } from '../stops/stops';
+import { transferTime } from '../transfer-time';
 import { blockNotes } from './generator-blocks';
 import { inletThere, type OwnGenerator, ownGenerator } from './own-generator';
 
@@ -147,7 +147,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
     power: powerOf(fitted, ratedWatts),
     fuel,
     generator: { ...generator, runsByHour, sort: sortOf },
-    gap: gapOf('started-by-hand'),
+    transferTime: transferTime('started-by-hand'),
     lasting: lastingOf(home, fuel),
     parts: partsOf(home, sort, { own, fitted, ratedWatts, containers: fuelContainers(home, fuel) }),
     notes: [

@@ -1,10 +1,10 @@
 import type { Home, Load } from '../../home/home';
 import { demandOf } from '../../home/loads/demand';
-import { gapOf } from '../gap';
 import { cannot, lastsHours, makeRoute } from '../make-route';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
 import type { LeftOut, Route } from '../route';
 import { plugIfs } from '../stops/stops';
+import { transferTime } from '../transfer-time';
 import { choosePack, type PackSize, packParts, packSizes } from './packs';
 
 /** A battery with outlets, carried to where it is needed: no wiring, no exhaust, no permit. */
@@ -49,7 +49,7 @@ function packRoute(
     },
     nameplateKwh: pack.nameplateKwh,
     usableKwh: pack.usableKwh,
-    gap: gapOf('plugged-in'),
+    transferTime: transferTime('plugged-in'),
     lasting: lastsHours(home, pack.hours, { code: 'full-pack', kwh: pack.nameplateKwh }),
     parts: packParts(pack),
     notes: ['charge-before-a-storm', 'ask-for-pure-sine'],

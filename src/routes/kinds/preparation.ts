@@ -1,8 +1,8 @@
 import { figure } from '../../quantity/figure';
 import { part } from '../costs';
-import { gapOf } from '../gap';
 import { lasts, makeRoute } from '../make-route';
 import type { Route } from '../route';
+import { transferTime } from '../transfer-time';
 
 /** Getting ready without any source of power: always worth doing, and beside every other route. */
 export function preparation(): Route {
@@ -12,7 +12,7 @@ export function preparation(): Route {
     source: { kind: 'formula', label: 'no power from this route' },
   });
   return makeRoute('preparation', {
-    gap: gapOf('stays-dark'),
+    transferTime: transferTime('stays-dark'),
     lasting: lasts(none, false, { code: 'no-power' }),
     parts: [part('preparation')],
     notes: ['things-to-have-ready'],

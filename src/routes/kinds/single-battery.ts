@@ -2,10 +2,10 @@ import type { Home, Load } from '../../home/home';
 import { demandOf } from '../../home/loads/demand';
 import { practice } from '../../tables/practice-figures';
 import { part } from '../costs';
-import { gapOf } from '../gap';
 import { cannot, lastsHours, makeRoute } from '../make-route';
 import { loadsOf } from '../pick-loads';
 import type { Part, Route } from '../route';
+import { transferTime } from '../transfer-time';
 import { choosePack, type PackSize, packHours, packParts, packSizes } from './packs';
 
 /** Anything but a medical device is carried for a day; after that a generator or the grid refills it. */
@@ -55,7 +55,7 @@ function oneJobRoute(home: Home, loads: readonly Load[], size: PackSize): Route 
     },
     nameplateKwh: size.nameplateKwh,
     usableKwh: size.usableKwh,
-    gap: gapOf('ready-at-device'),
+    transferTime: transferTime('ready-at-device'),
     lasting: lastsHours(home, size.hours, { code: 'one-job', kwh: size.nameplateKwh, names }),
     parts: loads[0]!.id === 'sump' ? [part('sump-battery')] : packParts(size, buy),
     notes: ['beside-any-larger-route'],

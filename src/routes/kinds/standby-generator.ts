@@ -9,7 +9,6 @@ import { part } from '../costs';
 import { type Fitted, fitPower, powerOf } from '../fit-power';
 import { fuelContainers, leansOnCans } from '../fuel/fuel-containers';
 import { fromSameTank, sharedTankNotes } from '../fuel/propane-beside';
-import { type Gap, gapOf } from '../gap';
 import { standbyGeneratorPart } from '../generator-part';
 import { atSite, fuelAtHand, fuelHours, fuelUse, siteShare } from '../generator-size';
 import { hungryShare } from '../hungry-share';
@@ -18,14 +17,15 @@ import { alwaysOff, loadsOf } from '../pick-loads';
 import type { FuelUse, LeftOut, Part, Route } from '../route';
 import type { If } from '../stops/condition';
 import { gasStops, generatorStops, tankIfs, wiringIfs, wiringStops } from '../stops/stops';
+import { type TransferTime, transferTime } from '../transfer-time';
 import { fuelOfGas } from './generator-fuels';
 import {
   type OwnStandby,
   ownStandby,
-  ownStandbyGap,
   ownStandbyIfs,
   ownStandbyParts,
   ownStandbyStops,
+  ownStandbyTransfer,
 } from './own-standby';
 import { ALL_DAY, hardestSeason } from './portable-generator';
 
@@ -69,7 +69,7 @@ function boughtRoute(home: Home, widths: Widths, mostWatts: number): Route {
     fitted,
     leftOut: fitted.leftOut,
     ratedWatts,
-    gap: gapOf('starts-itself'),
+    transferTime: transferTime('starts-itself'),
     ifs: ['gas-fitter-confirms', ...wiringIfs(home)],
     parts: [standbyGeneratorPart(ratedWatts), part('gas-line'), part('permit')],
   });
@@ -112,7 +112,7 @@ function ownRoute(home: Home, widths: Widths, own: OwnStandby): Route | null {
       ...fitted.leftOut,
     ],
     ratedWatts: own.ratedWatts,
-    gap: ownStandbyGap(own),
+    transferTime: ownStandbyTransfer(own),
     ifs: ownStandbyIfs(home, own),
     parts: ownStandbyParts(own),
   });
@@ -128,7 +128,7 @@ interface Described {
   readonly fitted: Fitted;
   readonly leftOut: readonly LeftOut[];
   readonly ratedWatts: number;
-  readonly gap: Gap;
+  readonly transferTime: TransferTime;
   readonly ifs: readonly If[];
   readonly parts: readonly Part[];
 }
@@ -160,7 +160,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
     power: powerOf(fitted, ratedWatts),
     fuel: use,
     generator: { ...generator, runsByHour: ALL_DAY, sort: 'standby' },
-    gap: it.gap,
+    transferTime: it.transferTime,
     lasting: lastingOf(home, use),
     parts: [
       ...it.parts,

@@ -7,7 +7,6 @@ import { practice } from '../../tables/practice-figures';
 import { cordsPart } from '../cords-there';
 import { part } from '../costs';
 import { LOAD_SHARE } from '../fit-power';
-import { gapOf } from '../gap';
 import { cannot, lasts, lastsHours, makeRoute } from '../make-route';
 import type { Note } from '../note';
 import { alwaysOff, loadsOf, splitPlugIn } from '../pick-loads';
@@ -15,6 +14,7 @@ import type { Lasting, LeftOut, Route } from '../route';
 import type { If } from '../stops/condition';
 import type { Stop } from '../stops/stop';
 import { generatorStops, plugIfs, wiringIfs, wiringStops } from '../stops/stops';
+import { transferTime } from '../transfer-time';
 import { packHours } from './packs';
 
 interface Sort {
@@ -79,7 +79,7 @@ function fed(
     },
     nameplateKwh: store?.packKwh ?? null,
     usableKwh: store?.storeKwh ?? null,
-    gap: gapOf(inlet ? 'switched-over-by-hand' : 'vehicle-by-hand'),
+    transferTime: transferTime(inlet ? 'switched-over-by-hand' : 'vehicle-by-hand'),
     lasting: lastingOf(home, loads, store),
     parts: inlet
       ? [part('inlet-interlock', 1, { code: 'inlet-of-120' }), part('permit')]

@@ -41,13 +41,13 @@ import { sayNote } from './routes/say-note';
 import { range, usd } from './say-dollars';
 import { sayFigure } from './say-figure';
 import { sayFuel } from './say-fuel';
-import { sayGap } from './say-gap';
 import { sayGrownOld } from './say-grown-old';
 import { sayHighEnd } from './say-high-end';
 import { sayLeftOut } from './say-left-out';
 import { sayLifeFirst } from './say-life-first';
 import { sayMeasure, sayNotWhere, sayWhoMay } from './say-measures';
 import { sayStop } from './say-stop';
+import { sayTransferTime } from './say-transfer-time';
 import { sayWhyAdvised } from './say-why-advised';
 import { sayWhyNow } from './say-why-now';
 import { sentenceCase } from './sentence-case';
@@ -96,7 +96,7 @@ export const english = {
   calibration: sayCalibration,
   fuel: sayFuel,
   share: sayShare,
-  gap: sayGap,
+  transferTime: sayTransferTime,
   routeTitle: sayRouteTitle,
   part: sayPart,
   routeIf: sayIf,

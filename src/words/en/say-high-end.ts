@@ -1,12 +1,12 @@
 import type { LoadId } from '../../home/loads/load-id';
 import { loadNames } from '../../home/loads/load-names';
-import type { HighEndGap } from '../../plan/electrical/high-end';
+import type { HighEndShortfall } from '../../plan/electrical/high-end';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { inSentence, listOf } from './list-of';
 import type { Named } from './named';
 
 /** The need at the high end, what the route gives, and what to do about it, in a sentence. */
-export function sayHighEnd(home: Named, of: HighEndGap): string {
+export function sayHighEnd(home: Named, of: HighEndShortfall): string {
   const { what, unit } = of;
   const [asks, gives] = [formatQuantity(of.asks, unit), formatQuantity(of.gives, unit)];
   const need =
@@ -20,18 +20,18 @@ export function sayHighEnd(home: Named, of: HighEndGap): string {
 }
 
 /** "measure the lights and the furnace, or read their labels; until then switch the microwave oven off first". */
-export function remedy(home: Named, gaps: readonly HighEndGap[]): string {
+export function remedy(home: Named, shortfalls: readonly HighEndShortfall[]): string {
   const the = (ids: readonly LoadId[]) =>
     listOf(loadNames(home, ids).map((name) => `the ${inSentence(name)}`));
-  const narrow = gaps
+  const narrow = shortfalls
     .filter(({ measure }) => measure.length > 0)
     .map(({ what, measure }) =>
       what === 'running'
         ? `measure ${the(measure)}, or read their labels`
         : `read the starting amps on the ${measure.length === 1 ? 'label' : 'labels'} of ${the(measure)}`,
     );
-  const off = [...new Set(gaps.flatMap(({ offFirst }) => offFirst))];
-  const then = gaps.some(({ offFirst }) => offFirst.length === 0)
+  const off = [...new Set(shortfalls.flatMap(({ offFirst }) => offFirst))];
+  const then = shortfalls.some(({ offFirst }) => offFirst.length === 0)
     ? 'if they are at the high end, ask for the next larger size'
     : `until then switch ${the(off)} off first`;
   return [...narrow, then].join('; ');

@@ -75,12 +75,12 @@ describe('ride-through without sun is energy over power', () => {
 });
 
 test.each([
-  ['gap=20 ms', 'stay on'],
-  ['gap=30 ms', 'may drop out'],
-  ['gap=500 voltage=70', 'stay on'],
-  ['gap=600,000 voltage=90', 'stay on'],
-])('transfer-gap %s: %s (ITI curve, 2000 revision)', async (line, says) => {
-  expect((await workOf(`transfer-gap ${line}`)).result[0]!.value).toBe(says);
+  ['time=20 ms', 'stay on'],
+  ['time=30 ms', 'may drop out'],
+  ['time=500 voltage=70', 'stay on'],
+  ['time=600,000 voltage=90', 'stay on'],
+])('transfer-time %s: %s (ITI curve, 2000 revision)', async (line, says) => {
+  expect((await workOf(`transfer-time ${line}`)).result[0]!.value).toBe(says);
 });
 
 describe('largest-start', () => {

@@ -3,8 +3,8 @@ import interview from '#compiled/questions.js';
 import { relevant } from '../../../src/interview/questions/relevant';
 import { scopeOf } from '../../../src/plan/electrical/scope';
 import { solarRowPoints } from '../../../src/plan/electrical/solar-row-points';
-import { gapOf } from '../../../src/routes/gap';
 import type { Route } from '../../../src/routes/route';
+import { transferTime } from '../../../src/routes/transfer-time';
 import { sayQuotePoint } from '../../../src/words/en/electrical/say-scope';
 import { saySolarRow } from '../../../src/words/en/electrical/say-solar-row';
 import { answersWith, houseWith } from './electrical-home';
@@ -41,7 +41,7 @@ describe('solar panels in a row, at the record low of the home', () => {
         ...on('battery-circuits'),
         title: 'Battery',
         power: null,
-        gap: gapOf('by-itself'),
+        transferTime: transferTime('by-itself'),
         usableKwh: null,
         solarKw: null,
         carries: [] as readonly string[],

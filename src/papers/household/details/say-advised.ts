@@ -24,7 +24,7 @@ export function sayAdvised(plan: Plan, words: Words): string[] {
     ...sayHealthFirst(plan, words),
     ...(route.fuel === null ? [] : [say.burns(route.fuel.perDay, route.fuel.fuel)]),
     ...sayFuelForGoal(plan, words),
-    say.whenTheGridFails(route.gap),
+    say.whenTheGridFails(route.transferTime),
     ...highEndLines(plan, words),
     ...listed(
       say.madeOf,

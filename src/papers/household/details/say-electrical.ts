@@ -42,6 +42,6 @@ function startLine({ electrical, advice, home }: Plan, words: Words): string[] {
 /** Where the need of the route advised may be more than it gives. */
 export function highEndLines({ electrical, advice, home }: Plan, words: Words): string[] {
   return electrical.highEnd
-    .filter((gap) => gap.route === advice.route.kind)
-    .map((gap) => words.highEnd(home, gap));
+    .filter((short) => short.route === advice.route.kind)
+    .map((short) => words.highEnd(home, short));
 }

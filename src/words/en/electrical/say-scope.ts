@@ -8,7 +8,7 @@ import type {
 } from '../../../plan/electrical/scope-points';
 import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
 import { sayRouteTitle } from '../routes/route-titles';
-import { sayGap } from '../say-gap';
+import { sayTransferTime } from '../say-transfer-time';
 
 const range = ({ low, value, high }: Range, unit: string) => formatRange(low, value, high, unit);
 
@@ -65,7 +65,7 @@ export function sayRequirement(of: ScopeRequirement): string {
     case 'volts-120':
       return 'Voltage: 120 V, or 120/240 V.';
     case 'gap':
-      return `Gap when the grid fails: ${sayGap(of.gap)}.`;
+      return `Gap when the grid fails: ${sayTransferTime(of.transferTime)}.`;
     case 'outdoor-air':
       return `Outdoor air from ${Math.round(of.coldF)} to ${Math.round(of.hotF)} °F.`;
     case 'transfer-listed':

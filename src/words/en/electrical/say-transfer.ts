@@ -1,7 +1,7 @@
 import type { Home } from '../../../home/home';
 import { loadName } from '../../../home/loads/load-names';
 import type { PlainTransferPoint, TransferPoint } from '../../../plan/electrical/transfer-point';
-import { sayGap } from '../say-gap';
+import { sayTransferTime } from '../say-transfer-time';
 
 const plain: Readonly<Record<PlainTransferPoint, string>> = {
   'no-curve-for-medical':
@@ -25,7 +25,7 @@ const plain: Readonly<Record<PlainTransferPoint, string>> = {
 export function sayTransferPoint(home: Pick<Home, 'loads'>, of: TransferPoint): string {
   switch (of.code) {
     case 'gap':
-      return `Gap when the grid fails: ${sayGap(of.gap)}. Office electronics are designed to ride through ${of.electronicsMs} ms without voltage (ITI curve, 2000); for a longer gap put a small battery at the computer and the router.`;
+      return `Gap when the grid fails: ${sayTransferTime(of.transferTime)}. Office electronics are designed to ride through ${of.electronicsMs} ms without voltage (ITI curve, 2000); for a longer gap put a small battery at the computer and the router.`;
     case 'neutral-current':
       return `Neutral at ${of.feed} V: ${amps(of.sharedAmps)} with the 120 V loads shared over both legs, ${amps(of.allOnOneAmps)} with all on one; ${amps(of.inStepAmps)} where one 120 V source feeds both legs, so circuits that share a neutral must not be fed that way. Shared so, and with a quarter more of the largest motor (430.24), the busier leg carries ${amps(of.busierLegAmps)}.`;
     case 'largest-load': {

@@ -1,12 +1,12 @@
 import type { AddOn } from '../../../plan/steps/add-ons';
 import type { Figure } from '../../../quantity/figure';
-import type { Gap } from '../../../routes/gap';
 import type { MustCarried } from '../../../routes/must-carried';
+import type { TransferTime } from '../../../routes/transfer-time';
 import type { GeneratorFuel } from '../../../tables/fuels';
 import { inSentence, listOf } from '../list-of';
 import { sayFigure } from '../say-figure';
 import { sayFuel } from '../say-fuel';
-import { sayGap } from '../say-gap';
+import { sayTransferTime } from '../say-transfer-time';
 import { addOnBecause, addOnCost, addOnName } from '../steps/say-add-on';
 
 /** The route advised. */
@@ -18,7 +18,7 @@ export const advised = {
   costs: (costUsd: Figure, above: string) => `It costs ${sayFigure(costUsd)}${above}.`,
   burns: (perDay: Figure, fuel: GeneratorFuel) =>
     `It burns ${sayFigure(perDay)} of ${sayFuel(fuel)}.`,
-  whenTheGridFails: (gap: Gap) => `When the grid fails: ${sayGap(gap)}.`,
+  whenTheGridFails: (gap: TransferTime) => `When the grid fails: ${sayTransferTime(gap)}.`,
   madeOf: 'What it is made of:',
   worksIf: 'It works if:',
   goodToKnow: 'Good to know:',

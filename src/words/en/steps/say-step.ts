@@ -56,7 +56,7 @@ export function sayStep(step: NextStep, home: Named): string {
         ? 'You have asked the permit office: have every permit it named in hand before work begins.'
         : 'Ask which permits are needed and where the equipment may stand.';
     case 'measure':
-      return `${sentenceCase(remedy(home, step.gaps))}. At the high end it is more than the ${inSentence(sayRouteTitle(step.called))} gives.`;
+      return `${sentenceCase(remedy(home, step.shortfalls))}. At the high end it is more than the ${inSentence(sayRouteTitle(step.called))} gives.`;
     case 'fuel':
       return sayFuelToStore(step.fuel);
     case 'price-beside':

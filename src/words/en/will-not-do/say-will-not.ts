@@ -4,8 +4,8 @@ import { inSentence } from '../list-of';
 import type { Named } from '../named';
 import { sayRouteTitle } from '../routes/route-titles';
 import { sayHowLong } from '../routes/say-how-long';
-import { sayGap } from '../say-gap';
 import { sayLeftOut } from '../say-left-out';
+import { sayTransferTime } from '../say-transfer-time';
 import { sayFailedBefore } from './say-failed-before';
 import { sayNoHeatAtNight } from './say-no-heat-at-night';
 
@@ -23,7 +23,7 @@ export function sayWillNot(one: WillNot, home: Named): string {
     case 'no-second-source':
       return 'It is no second source for life support: that must not hang on this house at all.';
     case 'dark-gap':
-      return `It leaves a dark gap: ${sayGap(one.gap)}. Put a small battery at what must not blink.`;
+      return `It leaves a dark gap: ${sayTransferTime(one.transferTime)}. Put a small battery at what must not blink.`;
     case 'failed-before':
       return sayFailedBefore(one.failed);
     case 'not-quiet':

@@ -1,7 +1,7 @@
-import type { Gap } from '../../routes/gap';
+import type { TransferTime } from '../../routes/transfer-time';
 
 /** Time without power when the grid fails, to stand after a colon. */
-export function sayGap({ code, seconds }: Gap): string {
+export function sayTransferTime({ code, seconds }: TransferTime): string {
   switch (code) {
     case 'by-itself':
       return 'from no blink to a few seconds, by itself';
@@ -27,7 +27,7 @@ export function sayGap({ code, seconds }: Gap): string {
 }
 
 /** "10 to 30 seconds", "5 to 30 minutes". */
-function span(seconds: Gap['seconds']): string {
+function span(seconds: TransferTime['seconds']): string {
   if (seconds === null) return 'as long as the grid is out';
   const { low, high } = seconds;
   return high >= 120 ? `${low / 60} to ${high / 60} minutes` : `${low} to ${high} seconds`;

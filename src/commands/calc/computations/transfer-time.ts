@@ -5,22 +5,29 @@ import type { Calculation, Outcome } from '../calculation';
 import { percentInput } from '../percent-input';
 import type { Values } from '../values';
 
-/** Whether office electronics stay on through a gap or a sag. */
-export const transferGap: Calculation = {
-  name: 'transfer-gap',
-  about: 'whether office electronics stay on through the gap of a transfer, or a sag',
+/** Whether office electronics stay on through a transfer or a sag. */
+export const transferTime: Calculation = {
+  name: 'transfer-time',
+  about: 'whether office electronics stay on through the time a transfer takes, or a sag',
   inputs: [
-    { kind: 'number', key: 'gap', about: 'length of the gap', unit: 'ms', from: 0, to: 600_000 },
+    {
+      kind: 'number',
+      key: 'time',
+      about: 'how long there is no voltage, or less',
+      unit: 'ms',
+      from: 0,
+      to: 600_000,
+    },
     percentInput({ key: 'voltage', about: 'what is left of it', from: 0, to: 200, assumed: 0 }),
   ],
   source: citeTable(iticCurve),
-  example: 'gap=20 ms',
-  run: gapOf,
+  example: 'time=20 ms',
+  run: stayOn,
 };
 
-function gapOf(values: Values): Outcome {
+function stayOn(values: Values): Outcome {
   const percentOfNominal = values.number('voltage');
-  const seconds = values.number('gap') / 1000;
+  const seconds = values.number('time') / 1000;
   const allowed = rideThroughSeconds(percentOfNominal, iticCurve.rows);
   const rides = ridesThrough({ percentOfNominal, seconds }, iticCurve.rows);
   const formula = `the curve at ${percentOfNominal}% of nominal`;
