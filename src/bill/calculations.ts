@@ -13,13 +13,13 @@ import { usualDays } from './tariff/usual-day';
  * One bill over these days for so many kWh, used in the shape of an ordinary home; a bill that begins in one month and
  * ends in the next is one bill. `meteredKw`: the highest use of those days as read off the meter or the bill.
  */
-export function billOfDays(at: {
+export function billOfDays(given: {
   tariff: Tariff;
   kwh: number;
   days: readonly BillDay[];
   meteredKw: number | null;
 }): MonthBill {
-  const { tariff, kwh, days, meteredKw } = at;
+  const { tariff, kwh, days, meteredKw } = given;
   const importKwh = usualDays({ kwhPerDay: kwh / days.length, days: days.length });
   const hourKw = importKwh.reduce((most, each) => Math.max(most, each), 0);
   const hours = importKwh.length;
@@ -46,12 +46,12 @@ export interface QuickBattery {
 }
 
 /** What a battery saves on a year's bills with a share of it kept for outages: by the rule, and at the very most. */
-export function dispatchOfYear(at: QuickBattery & { keptShare: number }): {
+export function dispatchOfYear(given: QuickBattery & { keptShare: number }): {
   rule: DispatchYear;
   ceiling: CeilingYear;
 } {
-  const floor = at.keptShare * at.usableKwh;
-  const setting = settingOfYear({ ...quickHome(at), floorKwhByMonth: Array(12).fill(floor) });
+  const floor = given.keptShare * given.usableKwh;
+  const setting = settingOfYear({ ...quickHome(given), floorKwhByMonth: Array(12).fill(floor) });
   return { rule: dispatchYear(setting, 'peak-limit'), ceiling: ceilingYear(setting) };
 }
 
@@ -60,23 +60,23 @@ export function reserveOfYear(at: QuickBattery & { keptShare: number }): Reserve
   return reserveCost(quickHome(at), { strategy: 'peak-limit', chosen: at.keptShare });
 }
 
-function quickHome(at: QuickBattery) {
-  const days = yearDays(at.year);
+function quickHome(given: QuickBattery) {
+  const days = yearDays(given.year);
   // Losses are taken as the same both ways.
-  const oneWay = Math.sqrt(at.roundTripEfficiency);
+  const oneWay = Math.sqrt(given.roundTripEfficiency);
   const battery: Battery = {
-    usableKwh: at.usableKwh,
-    chargeKw: at.kw,
-    dischargeKw: at.kw,
+    usableKwh: given.usableKwh,
+    chargeKw: given.kw,
+    dischargeKw: given.kw,
     chargeEfficiency: oneWay,
     dischargeEfficiency: oneWay,
-    wearPerKwh: at.wearPerKwh,
+    wearPerKwh: given.wearPerKwh,
   };
   return {
-    tariff: at.tariff,
+    tariff: given.tariff,
     days,
     battery,
-    loadKwh: usualDays({ kwhPerDay: at.kwhPerYear / days.length, days: days.length }),
+    loadKwh: usualDays({ kwhPerDay: given.kwhPerYear / days.length, days: days.length }),
     solarKwh: new Float64Array(days.length * 24),
     exportAllowed: false,
     batteryMayExport: false,

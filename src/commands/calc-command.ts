@@ -49,35 +49,41 @@ async function withFile(path: string, typed: ReadonlyMap<string, string>): Promi
 
 /** The same with the household's own tariff, which stands for tariff=own. */
 async function withTariff(
-  of: Calculation,
+  calculation: Calculation,
   pairs: ReadonlyMap<string, string>,
   args: Arguments,
   path: string,
 ): Promise<number> {
-  if (of.inputs.every(({ key }) => key !== 'tariff')) {
-    return wrong(`${of.name} takes no tariff. --tariff belongs to bill, dispatch and reserve.`);
+  if (calculation.inputs.every(({ key }) => key !== 'tariff')) {
+    return wrong(
+      `${calculation.name} takes no tariff. --tariff belongs to bill, dispatch and reserve.`,
+    );
   }
   const { tariffFromFile } = await import('./own-tariff');
   const own = await tariffFromFile(path);
   if (!own.ok) return failed(own.says);
   const { OWN_TARIFF } = await import('./calc/tariff-input');
-  return work(of, new Map([['tariff', OWN_TARIFF], ...pairs]), args, own.tariff);
+  return work(calculation, new Map([['tariff', OWN_TARIFF], ...pairs]), args, own.tariff);
 }
 
 function work(
-  of: Calculation,
+  calculation: Calculation,
   pairs: ReadonlyMap<string, string>,
   args: Arguments,
   ownTariff: Tariff | null = null,
 ): number {
-  const gathered = gatherValues(of, pairs, ownTariff);
-  if (!gathered.ok) return wrong(`${gathered.says} Try: lampkeeper calc ${of.name}`);
-  const outcome = of.run(gathered.values);
+  const gathered = gatherValues(calculation, pairs, ownTariff);
+  if (!gathered.ok) return wrong(`${gathered.says} Try: lampkeeper calc ${calculation.name}`);
+  const outcome = calculation.run(gathered.values);
   if (!outcome.ok) {
     return failed(`No result: ${outcome.says}`);
   }
   const { understood } = gathered;
-  print(args.json ? json(workData(of, understood, outcome)) : sayWork(of, understood, outcome));
+  print(
+    args.json
+      ? json(workData(calculation, understood, outcome))
+      : sayWork(calculation, understood, outcome),
+  );
   return DONE;
 }
 

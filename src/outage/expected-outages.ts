@@ -107,12 +107,12 @@ export function chanceOfLongOutage(
  * Lengths are lognormal about their mean, so most are far shorter than it and a few far longer. `lastsHours` null: it
  * outlasts them all.
  */
-export function carriedHours(of: {
+export function carriedHours(given: {
   timesPerYear: number;
   hoursPerYear: number;
   lastsHours: number | null;
 }): number {
-  const { timesPerYear, hoursPerYear, lastsHours } = of;
+  const { timesPerYear, hoursPerYear, lastsHours } = given;
   if (!(timesPerYear > 0 && hoursPerYear > 0)) return 0;
   if (lastsHours === null) return hoursPerYear;
   const meanHours = hoursPerYear / timesPerYear;

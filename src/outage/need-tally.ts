@@ -24,8 +24,8 @@ export class NeedTally {
   readonly #largest: number[] = [];
   #start = 0;
 
-  constructor(of: { outageHours: number; binKwh?: number; mostKwh?: number }) {
-    const { outageHours, binKwh = 0.02, mostKwh = 400 } = of;
+  constructor(given: { outageHours: number; binKwh?: number; mostKwh?: number }) {
+    const { outageHours, binKwh = 0.02, mostKwh = 400 } = given;
     this.#pass = new DrawdownPass(outageHours);
     this.#outageHours = outageHours;
     this.#binKwh = binKwh;

@@ -6,31 +6,31 @@ import { mustBePositive, mustBeShare, mustNotBeNegative } from '../quantity/must
  * `idleWatts` is what the inverter draws from the cells with nothing plugged in.
  * null when nothing at all is drawn: it has no end to give.
  */
-export function batteryRuntimeHours(of: {
+export function batteryRuntimeHours(given: {
   usableKwh: number;
   loadWatts: number;
   idleWatts: number;
   dischargeEfficiency: number;
 }): number | null {
-  mustNotBeNegative('usableKwh', of.usableKwh, 'kWh');
-  mustNotBeNegative('loadWatts', of.loadWatts, 'W');
-  mustNotBeNegative('idleWatts', of.idleWatts, 'W');
-  mustBeShare('dischargeEfficiency', of.dischargeEfficiency);
-  const drawnWatts = of.loadWatts / of.dischargeEfficiency + of.idleWatts;
-  return drawnWatts === 0 ? null : (1000 * of.usableKwh) / drawnWatts;
+  mustNotBeNegative('usableKwh', given.usableKwh, 'kWh');
+  mustNotBeNegative('loadWatts', given.loadWatts, 'W');
+  mustNotBeNegative('idleWatts', given.idleWatts, 'W');
+  mustBeShare('dischargeEfficiency', given.dischargeEfficiency);
+  const drawnWatts = given.loadWatts / given.dischargeEfficiency + given.idleWatts;
+  return drawnWatts === 0 ? null : (1000 * given.usableKwh) / drawnWatts;
 }
 
 /** Usable kWh a steady load needs for so many hours: the same equation the other way round. */
-export function batteryKwhForHours(of: {
+export function batteryKwhForHours(given: {
   hours: number;
   loadWatts: number;
   idleWatts: number;
   dischargeEfficiency: number;
 }): number {
-  mustNotBeNegative('hours', of.hours, 'h');
-  mustNotBeNegative('loadWatts', of.loadWatts, 'W');
-  mustNotBeNegative('idleWatts', of.idleWatts, 'W');
-  mustBeShare('dischargeEfficiency', of.dischargeEfficiency);
-  mustBePositive('drawn watts', of.loadWatts + of.idleWatts, 'W');
-  return (of.hours * (of.loadWatts / of.dischargeEfficiency + of.idleWatts)) / 1000;
+  mustNotBeNegative('hours', given.hours, 'h');
+  mustNotBeNegative('loadWatts', given.loadWatts, 'W');
+  mustNotBeNegative('idleWatts', given.idleWatts, 'W');
+  mustBeShare('dischargeEfficiency', given.dischargeEfficiency);
+  mustBePositive('drawn watts', given.loadWatts + given.idleWatts, 'W');
+  return (given.hours * (given.loadWatts / given.dischargeEfficiency + given.idleWatts)) / 1000;
 }

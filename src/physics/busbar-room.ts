@@ -20,7 +20,7 @@ const CONTINUOUS = 1.25;
  * A position that is not known (null) gives no 120 % route; breakers not known give no sum route.
  * Sources already there are taken off every route, as 1.25 x their current (in the sum, as their breakers).
  */
-export function busbarRoom(of: {
+export function busbarRoom(given: {
   busbarAmps: number;
   mainAmps: number;
   /** 1.25 x the current of sources already on this busbar, A. */
@@ -29,15 +29,17 @@ export function busbarRoom(of: {
   /** Sum of all load and supply breakers but the main, without the new one, A. */
   otherBreakersAmps: number | null;
 }): BusbarRoom[] {
-  mustBePositive('busbarAmps', of.busbarAmps, 'A');
-  mustBePositive('mainAmps', of.mainAmps, 'A');
-  mustNotBeNegative('existingSourcesAt125Amps', of.existingSourcesAt125Amps, 'A');
-  const left = (limit: number) => limit - of.mainAmps - of.existingSourcesAt125Amps;
-  const rooms = [room('any-place', left(of.busbarAmps))];
-  if (of.position === 'opposite-end') rooms.push(room('opposite-end', left(1.2 * of.busbarAmps)));
-  if (of.position === 'center-fed-end') rooms.push(room('center-fed', left(1.2 * of.busbarAmps)));
-  if (of.otherBreakersAmps !== null) {
-    rooms.push(room('sum-of-breakers', of.busbarAmps - of.otherBreakersAmps));
+  mustBePositive('busbarAmps', given.busbarAmps, 'A');
+  mustBePositive('mainAmps', given.mainAmps, 'A');
+  mustNotBeNegative('existingSourcesAt125Amps', given.existingSourcesAt125Amps, 'A');
+  const left = (limit: number) => limit - given.mainAmps - given.existingSourcesAt125Amps;
+  const rooms = [room('any-place', left(given.busbarAmps))];
+  if (given.position === 'opposite-end')
+    rooms.push(room('opposite-end', left(1.2 * given.busbarAmps)));
+  if (given.position === 'center-fed-end')
+    rooms.push(room('center-fed', left(1.2 * given.busbarAmps)));
+  if (given.otherBreakersAmps !== null) {
+    rooms.push(room('sum-of-breakers', given.busbarAmps - given.otherBreakersAmps));
   }
   return rooms;
 }

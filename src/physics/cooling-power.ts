@@ -7,16 +7,16 @@ export const BTU_PER_HOUR_PER_TON = 12_000;
 export const BTU_PER_HOUR_PER_WATT = 3.412;
 
 /** Electric watts while cooling: W = Btu/h / EER. EER holds at 95 F outdoors; SEER is a season's mean, not this. */
-export function coolingWatts(of: { btuPerHour: number; eer: number }): number {
-  mustBePositive('btuPerHour', of.btuPerHour, 'Btu/h');
-  mustBePositive('eer', of.eer, 'Btu/Wh');
-  return of.btuPerHour / of.eer;
+export function coolingWatts(given: { btuPerHour: number; eer: number }): number {
+  mustBePositive('btuPerHour', given.btuPerHour, 'Btu/h');
+  mustBePositive('eer', given.eer, 'Btu/Wh');
+  return given.btuPerHour / given.eer;
 }
 
 /** Electric watts while cooling, from tons: W = 12,000 tons / EER, so kW a ton = 12 / EER. */
-export function coolingWattsFromTons(of: { tons: number; eer: number }): number {
-  mustBePositive('tons', of.tons, 'ton');
-  return coolingWatts({ btuPerHour: of.tons * BTU_PER_HOUR_PER_TON, eer: of.eer });
+export function coolingWattsFromTons(given: { tons: number; eer: number }): number {
+  mustBePositive('tons', given.tons, 'ton');
+  return coolingWatts({ btuPerHour: given.tons * BTU_PER_HOUR_PER_TON, eer: given.eer });
 }
 
 /** Coefficient of performance, heat moved over work: COP = EER / 3.412. */
@@ -26,20 +26,20 @@ export function copFromEer(eer: number): number {
 }
 
 /** Electric watts of a heat pump or cooler from its COP: W = Btu/h / (3.412 COP). */
-export function wattsFromCop(of: { btuPerHour: number; cop: number }): number {
-  mustBePositive('btuPerHour', of.btuPerHour, 'Btu/h');
-  mustBePositive('cop', of.cop);
-  return of.btuPerHour / (BTU_PER_HOUR_PER_WATT * of.cop);
+export function wattsFromCop(given: { btuPerHour: number; cop: number }): number {
+  mustBePositive('btuPerHour', given.btuPerHour, 'Btu/h');
+  mustBePositive('cop', given.cop);
+  return given.btuPerHour / (BTU_PER_HOUR_PER_WATT * given.cop);
 }
 
 /** Energy of a cooling season: kWh = Btu/h x hours at full load / SEER / 1000. */
-export function seasonalCoolingKwh(of: {
+export function seasonalCoolingKwh(given: {
   btuPerHour: number;
   fullLoadHours: number;
   seer: number;
 }): number {
-  mustBePositive('btuPerHour', of.btuPerHour, 'Btu/h');
-  mustNotBeNegative('fullLoadHours', of.fullLoadHours, 'h');
-  mustBePositive('seer', of.seer, 'Btu/Wh');
-  return (of.btuPerHour * of.fullLoadHours) / of.seer / 1000;
+  mustBePositive('btuPerHour', given.btuPerHour, 'Btu/h');
+  mustNotBeNegative('fullLoadHours', given.fullLoadHours, 'h');
+  mustBePositive('seer', given.seer, 'Btu/Wh');
+  return (given.btuPerHour * given.fullLoadHours) / given.seer / 1000;
 }

@@ -56,7 +56,8 @@ export function degreeDayFit(months: readonly MeteredMonth[]): DegreeDayFit | nu
   return { baseKwhPerDay, kwhPerHeatingK, kwhPerCoolingK, cvRmse, r2 };
 }
 
-const at = (of: Coefficients, row: Row) => of[0] * row[0] + of[1] * row[1] + of[2] * row[2];
+const at = (coefficients: Coefficients, row: Row) =>
+  coefficients[0] * row[0] + coefficients[1] * row[1] + coefficients[2] * row[2];
 
 function weighted(
   months: readonly MeteredMonth[],

@@ -20,11 +20,11 @@ const RATED = { indoorF: 70, outdoorF: 47 };
  * Fitted to makers' tables; in colder hours than those the same curve goes on. Source of form and coefficients:
  * Cutler et al. 2013, NREL/TP-5500-56354.
  */
-export function heatPumpShare(of: HeatPumpCoefficients): (outdoorC: number) => number {
+export function heatPumpShare(given: HeatPumpCoefficients): (outdoorC: number) => number {
   const i = RATED.indoorF;
-  const constant = of.a + of.b * i + of.c * i ** 2;
-  const slope = of.d + of.f * i;
-  const at = (outdoorF: number) => constant + outdoorF * (slope + of.e * outdoorF);
+  const constant = given.a + given.b * i + given.c * i ** 2;
+  const slope = given.d + given.f * i;
+  const at = (outdoorF: number) => constant + outdoorF * (slope + given.e * outdoorF);
   const rated = at(RATED.outdoorF);
   return (outdoorC) => at(outdoorC * 1.8 + 32) / rated;
 }

@@ -26,17 +26,17 @@ export interface LargestStart<Id extends string = string> {
  * itself can meet any other. `startsKeptApart` (a control or delay prevents two at once) leaves out the second.
  * VA are added as plain numbers, which is never too low.
  */
-export function largestStart<Id extends string>(of: {
+export function largestStart<Id extends string>(given: {
   loads: readonly StartingLoad<Id>[];
   startsKeptApart: boolean;
 }): LargestStart<Id> {
-  for (const load of of.loads) {
+  for (const load of given.loads) {
     mustNotBeNegative(`${load.id} runningVa`, load.runningVa, 'VA');
     mustNotBeNegative(`${load.id} startingVa`, load.startingVa, 'VA');
   }
-  const runningVa = of.loads.reduce((sum, load) => sum + load.runningVa, 0);
-  const steps = of.loads.filter((l) => step(l) > 0).sort((a, b) => step(b) - step(a));
-  const starting = of.startsKeptApart ? steps.slice(0, 1) : hardestTogether(steps);
+  const runningVa = given.loads.reduce((sum, load) => sum + load.runningVa, 0);
+  const steps = given.loads.filter((l) => step(l) > 0).sort((a, b) => step(b) - step(a));
+  const starting = given.startsKeptApart ? steps.slice(0, 1) : hardestTogether(steps);
   const selfStarting = steps.filter((l) => l.selfStarting);
   return {
     runningVa,

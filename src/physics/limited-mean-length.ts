@@ -8,8 +8,12 @@ import { normalTail } from './normal-tail';
  * 0 for no hours, the mean for hours without end. It is the limited expected value of the lognormal distribution, e.g.
  * Klugman, Panjer & Willmot, Loss Models, appendix A (from memory, not re-read; held to a numerical integral).
  */
-export function limitedMeanLength(of: { hours: number; meanHours: number; sigma: number }): number {
-  const { hours, meanHours, sigma } = of;
+export function limitedMeanLength(given: {
+  hours: number;
+  meanHours: number;
+  sigma: number;
+}): number {
+  const { hours, meanHours, sigma } = given;
   mustNotBeNegative('hours', hours, 'h');
   mustNotBeNegative('meanHours', meanHours, 'h');
   mustBePositive('sigma', sigma, '(spread)');

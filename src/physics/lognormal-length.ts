@@ -6,8 +6,8 @@ import { normalTail } from './normal-tail';
  *   mu = ln(mean) - sigma^2 / 2     P(T > h) = Q((ln h - mu) / sigma)
  * Restoration times of distribution events are lognormal: e.g. Ahmad & Dobson, arXiv 2603.16841 (2026).
  */
-export function chanceLonger(of: { hours: number; meanHours: number; sigma: number }): number {
-  const { hours, meanHours, sigma } = of;
+export function chanceLonger(given: { hours: number; meanHours: number; sigma: number }): number {
+  const { hours, meanHours, sigma } = given;
   mustNotBeNegative('hours', hours, 'h');
   mustNotBeNegative('meanHours', meanHours, 'h');
   mustBePositive('sigma', sigma, '(spread)');

@@ -20,9 +20,9 @@ export interface MotorStart {
  * Start from the locked-rotor amps (LRA) on the nameplate: the best there is, so no range.
  * VA = V x LRA. Amps and volts above 0.
  */
-export function startFromNameplate(of: { lockedRotorAmps: number; volts: number }): MotorStart {
-  mustBePositive('lockedRotorAmps', of.lockedRotorAmps, 'A');
-  const { lockedRotorAmps: a, volts } = of;
+export function startFromNameplate(given: { lockedRotorAmps: number; volts: number }): MotorStart {
+  mustBePositive('lockedRotorAmps', given.lockedRotorAmps, 'A');
+  const { lockedRotorAmps: a, volts } = given;
   return startOf('nameplate', { low: a, likely: a, high: a }, volts);
 }
 
@@ -30,19 +30,19 @@ export function startFromNameplate(of: { lockedRotorAmps: number; volts: number 
  * Start from the code letter: A = 1000 x kVA/hp x hp / V, single phase. Both ends of the letter, the middle as likely.
  * Source: NEC Table 430.7(B). null for letter V, which has no upper end: ask for the locked-rotor amps.
  */
-export function startFromCodeLetter(of: {
+export function startFromCodeLetter(given: {
   hp: number;
   kvaPerHpLow: number;
   kvaPerHpHigh: number | null;
   volts: number;
 }): MotorStart | null {
-  mustBePositive('hp', of.hp, 'hp');
-  mustBePositive('volts', of.volts, 'V');
-  if (of.kvaPerHpHigh === null) return null;
-  const amps = (kvaPerHp: number) => (1000 * kvaPerHp * of.hp) / of.volts;
-  const likely = amps((of.kvaPerHpLow + of.kvaPerHpHigh) / 2);
-  const ends = { low: amps(of.kvaPerHpLow), likely, high: amps(of.kvaPerHpHigh) };
-  return startOf('code-letter', ends, of.volts);
+  mustBePositive('hp', given.hp, 'hp');
+  mustBePositive('volts', given.volts, 'V');
+  if (given.kvaPerHpHigh === null) return null;
+  const amps = (kvaPerHp: number) => (1000 * kvaPerHp * given.hp) / given.volts;
+  const likely = amps((given.kvaPerHpLow + given.kvaPerHpHigh) / 2);
+  const ends = { low: amps(given.kvaPerHpLow), likely, high: amps(given.kvaPerHpHigh) };
+  return startOf('code-letter', ends, given.volts);
 }
 
 /** Locked-rotor current as a multiple of full-load current: 4 easy, 6 as NEC Table 430.251(A), 8 hard to start. */
@@ -52,40 +52,42 @@ export const START_MULTIPLES: Spread = { low: 4, likely: 6, high: 8 };
  * Start from horsepower alone: the locked-rotor amps of NEC Table 430.251(A) are likely; the ends are 4/6 and 8/6 of it,
  * for ordinary induction motors draw 4 to 8 times their full-load current (common practice, no source).
  */
-export function startFromHorsepower(of: { tableAmps: number; volts: number }): MotorStart {
-  mustBePositive('tableAmps', of.tableAmps, 'A');
-  const perFullLoad = of.tableAmps / START_MULTIPLES.likely;
-  return startOf('horsepower-table', scaleSpread(START_MULTIPLES, perFullLoad), of.volts);
+export function startFromHorsepower(given: { tableAmps: number; volts: number }): MotorStart {
+  mustBePositive('tableAmps', given.tableAmps, 'A');
+  const perFullLoad = given.tableAmps / START_MULTIPLES.likely;
+  return startOf('horsepower-table', scaleSpread(START_MULTIPLES, perFullLoad), given.volts);
 }
 
 /** Start from a band of locked-rotor amps seen on labels of such machines; likely is the middle. */
-export function startFromLabelBand(of: {
+export function startFromLabelBand(given: {
   lowAmps: number;
   highAmps: number;
   volts: number;
 }): MotorStart {
-  mustBePositive('lowAmps', of.lowAmps, 'A');
-  if (!(of.highAmps >= of.lowAmps)) {
-    throw new RangeError(`highAmps must be at least lowAmps, got ${of.lowAmps} and ${of.highAmps}`);
+  mustBePositive('lowAmps', given.lowAmps, 'A');
+  if (!(given.highAmps >= given.lowAmps)) {
+    throw new RangeError(
+      `highAmps must be at least lowAmps, got ${given.lowAmps} and ${given.highAmps}`,
+    );
   }
-  const likely = (of.lowAmps + of.highAmps) / 2;
-  return startOf('label-band', { low: of.lowAmps, likely, high: of.highAmps }, of.volts);
+  const likely = (given.lowAmps + given.highAmps) / 2;
+  return startOf('label-band', { low: given.lowAmps, likely, high: given.highAmps }, given.volts);
 }
 
 /**
  * Start as a stated multiple of the running amps, for example 1.5 to 2.5 behind a soft starter,
  * about 1 for an inverter-driven compressor. Multiples are 1 or more.
  */
-export function startFromMultiple(of: {
+export function startFromMultiple(given: {
   runningAmps: number;
   multiple: Spread;
   volts: number;
 }): MotorStart {
-  mustBePositive('runningAmps', of.runningAmps, 'A');
-  if (!(of.multiple.low >= 1)) {
-    throw new RangeError(`a start is at least the running current, got x ${of.multiple.low}`);
+  mustBePositive('runningAmps', given.runningAmps, 'A');
+  if (!(given.multiple.low >= 1)) {
+    throw new RangeError(`a start is at least the running current, got x ${given.multiple.low}`);
   }
-  return startOf('multiple', scaleSpread(of.multiple, of.runningAmps), of.volts);
+  return startOf('multiple', scaleSpread(given.multiple, given.runningAmps), given.volts);
 }
 
 function startOf(basis: StartBasis, amps: Spread, volts: number): MotorStart {

@@ -10,11 +10,11 @@ export type LegFeed =
  * Current in a shared neutral, A, of loads at unity power factor on legs A and B: |A - B| at 120/240 V;
  * A + B when one 120 V source feeds both legs; sqrt(A^2 + B^2 - A B) at 120/208 V.
  */
-export function neutralAmps(of: { legAAmps: number; legBAmps: number; feed: LegFeed }): number {
-  mustNotBeNegative('legAAmps', of.legAAmps, 'A');
-  mustNotBeNegative('legBAmps', of.legBAmps, 'A');
-  const { legAAmps: a, legBAmps: b } = of;
-  if (of.feed === '120/240') return Math.abs(a - b);
-  if (of.feed === '120-both-legs') return a + b;
+export function neutralAmps(given: { legAAmps: number; legBAmps: number; feed: LegFeed }): number {
+  mustNotBeNegative('legAAmps', given.legAAmps, 'A');
+  mustNotBeNegative('legBAmps', given.legBAmps, 'A');
+  const { legAAmps: a, legBAmps: b } = given;
+  if (given.feed === '120/240') return Math.abs(a - b);
+  if (given.feed === '120-both-legs') return a + b;
   return Math.sqrt(a * a + b * b - a * b);
 }

@@ -14,14 +14,14 @@ export function headFtFromPsi(psi: number): number {
 }
 
 /** Total dynamic head, ft: lift + friction + 2.31 x the pressure wanted at the tank. */
-export function totalDynamicHeadFt(of: {
+export function totalDynamicHeadFt(given: {
   liftFt: number;
   frictionFt: number;
   psi: number;
 }): number {
-  mustNotBeNegative('liftFt', of.liftFt, 'ft');
-  mustNotBeNegative('frictionFt', of.frictionFt, 'ft');
-  return of.liftFt + of.frictionFt + headFtFromPsi(of.psi);
+  mustNotBeNegative('liftFt', given.liftFt, 'ft');
+  mustNotBeNegative('frictionFt', given.frictionFt, 'ft');
+  return given.liftFt + given.frictionFt + headFtFromPsi(given.psi);
 }
 
 export interface PumpPower {
@@ -38,29 +38,29 @@ export interface PumpPower {
  * input W = 745.7 x brake hp / motor efficiency. gpm and ft above 0, efficiencies above 0 to 1.
  * Source: Alabama Extension ANR-0548. Some textbooks use 3956.
  */
-export function pumpPower(of: {
+export function pumpPower(given: {
   gpm: number;
   headFt: number;
   pumpEfficiency: number;
   motorEfficiency: number;
 }): PumpPower {
-  mustBePositive('gpm', of.gpm, 'gpm');
-  mustBePositive('headFt', of.headFt, 'ft');
-  mustBeShare('pumpEfficiency', of.pumpEfficiency);
-  mustBeShare('motorEfficiency', of.motorEfficiency);
-  const waterHp = (of.gpm * of.headFt) / GPM_FEET_PER_HP;
-  const brakeHp = waterHp / of.pumpEfficiency;
-  return { waterHp, brakeHp, inputWatts: (WATTS_PER_HP * brakeHp) / of.motorEfficiency };
+  mustBePositive('gpm', given.gpm, 'gpm');
+  mustBePositive('headFt', given.headFt, 'ft');
+  mustBeShare('pumpEfficiency', given.pumpEfficiency);
+  mustBeShare('motorEfficiency', given.motorEfficiency);
+  const waterHp = (given.gpm * given.headFt) / GPM_FEET_PER_HP;
+  const brakeHp = waterHp / given.pumpEfficiency;
+  return { waterHp, brakeHp, inputWatts: (WATTS_PER_HP * brakeHp) / given.motorEfficiency };
 }
 
 /** Time and energy to pump so many gallons: h = gal / gpm / 60, kWh = W h / 1000. */
-export function pumpingEnergy(of: { gallons: number; gpm: number; inputWatts: number }): {
+export function pumpingEnergy(given: { gallons: number; gpm: number; inputWatts: number }): {
   hours: number;
   kwh: number;
 } {
-  mustNotBeNegative('gallons', of.gallons, 'gal');
-  mustBePositive('gpm', of.gpm, 'gpm');
-  mustBePositive('inputWatts', of.inputWatts, 'W');
-  const hours = of.gallons / of.gpm / 60;
-  return { hours, kwh: (of.inputWatts * hours) / 1000 };
+  mustNotBeNegative('gallons', given.gallons, 'gal');
+  mustBePositive('gpm', given.gpm, 'gpm');
+  mustBePositive('inputWatts', given.inputWatts, 'W');
+  const hours = given.gallons / given.gpm / 60;
+  return { hours, kwh: (given.inputWatts * hours) / 1000 };
 }

@@ -9,14 +9,14 @@ export interface ResistiveLoad {
  * A heating element on another voltage than its rating: W = rated W x (V / rated V)^2, A = W / V.
  * At 208 V a 240 V element gives three quarters of its heat.
  */
-export function resistiveLoadAt(of: {
+export function resistiveLoadAt(given: {
   ratedWatts: number;
   ratedVolts: number;
   volts: number;
 }): ResistiveLoad {
-  mustBePositive('ratedWatts', of.ratedWatts, 'W');
-  mustBePositive('ratedVolts', of.ratedVolts, 'V');
-  mustBePositive('volts', of.volts, 'V');
-  const watts = of.ratedWatts * (of.volts / of.ratedVolts) ** 2;
-  return { watts, amps: watts / of.volts };
+  mustBePositive('ratedWatts', given.ratedWatts, 'W');
+  mustBePositive('ratedVolts', given.ratedVolts, 'V');
+  mustBePositive('volts', given.volts, 'V');
+  const watts = given.ratedWatts * (given.volts / given.ratedVolts) ** 2;
+  return { watts, amps: watts / given.volts };
 }

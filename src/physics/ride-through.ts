@@ -31,10 +31,10 @@ export function rideThroughSeconds(
 
 /** Whether equipment built to the curve stays on through a gap or a sag of that length. */
 export function ridesThrough(
-  of: { percentOfNominal: number; seconds: number },
+  given: { percentOfNominal: number; seconds: number },
   points: readonly RideThroughPoint[],
 ): boolean {
-  mustNotBeNegative('seconds', of.seconds, 's');
-  const allowed = rideThroughSeconds(of.percentOfNominal, points);
-  return allowed === null || of.seconds <= allowed;
+  mustNotBeNegative('seconds', given.seconds, 's');
+  const allowed = rideThroughSeconds(given.percentOfNominal, points);
+  return allowed === null || given.seconds <= allowed;
 }

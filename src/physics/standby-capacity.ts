@@ -22,14 +22,14 @@ export interface StandbyCapacity {
  * Whether an optional standby source is large enough, NEC 702.4: by hand, what is meant to run at one time; automatic,
  * the full transferred load; automatic with load management, the most the manager lets on.
  */
-export function standbyCapacity(of: {
+export function standbyCapacity(given: {
   sourceVa: number;
   transfer: StandbyTransfer;
 }): StandbyCapacity {
-  mustBePositive('sourceVa', of.sourceVa, 'VA');
-  const { neededVa, section } = needed(of.transfer);
+  mustBePositive('sourceVa', given.sourceVa, 'VA');
+  const { neededVa, section } = needed(given.transfer);
   mustNotBeNegative('needed VA', neededVa, 'VA');
-  return { neededVa, enough: of.sourceVa >= neededVa, section };
+  return { neededVa, enough: given.sourceVa >= neededVa, section };
 }
 
 function needed(transfer: StandbyTransfer): { neededVa: number; section: string } {
@@ -47,7 +47,10 @@ function needed(transfer: StandbyTransfer): { neededVa: number; section: string 
  * Whether a stand-alone source may feed a panel: it may be smaller than the calculated load, but not smaller than the
  * largest single load connected. Source: NEC 710.15(A), from memory.
  */
-export function carriesLargestLoad(of: { sourceVa: number; loadsVa: readonly number[] }): boolean {
-  mustBePositive('sourceVa', of.sourceVa, 'VA');
-  return of.loadsVa.every((va) => va <= of.sourceVa);
+export function carriesLargestLoad(given: {
+  sourceVa: number;
+  loadsVa: readonly number[];
+}): boolean {
+  mustBePositive('sourceVa', given.sourceVa, 'VA');
+  return given.loadsVa.every((va) => va <= given.sourceVa);
 }

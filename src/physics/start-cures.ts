@@ -22,27 +22,27 @@ export interface StartCure<Id extends string = string> {
  * the hardest start (`softStartMultiple` x its running VA, 1.5 to 2.5 as a rule; common practice, no source), both, or a larger
  * source. Which is cheapest is for the reader of the list to say. `softStartable` names the motors that may have one.
  */
-export function startCures<Id extends string>(of: {
+export function startCures<Id extends string>(given: {
   loads: readonly StartingLoad<Id>[];
   surgeVa: number;
   softStartMultiple: number;
   softStartable: readonly string[];
 }): StartCure<Id>[] {
-  mustBePositive('surgeVa', of.surgeVa, 'VA');
-  if (!(of.softStartMultiple >= 1)) {
-    throw new RangeError(`softStartMultiple must be 1 or more, got ${of.softStartMultiple}`);
+  mustBePositive('surgeVa', given.surgeVa, 'VA');
+  if (!(given.softStartMultiple >= 1)) {
+    throw new RangeError(`softStartMultiple must be 1 or more, got ${given.softStartMultiple}`);
   }
   const peak = (loads: readonly StartingLoad<Id>[], startsKeptApart: boolean) =>
     largestStart({ loads, startsKeptApart }).peakVa;
-  const asItIs = peak(of.loads, false);
+  const asItIs = peak(given.loads, false);
   const cure = (kind: StartCureKind, peakVa: number, on?: Id): StartCure<Id> => {
-    const enough = kind === 'larger-source' || peakVa <= of.surgeVa;
+    const enough = kind === 'larger-source' || peakVa <= given.surgeVa;
     return on === undefined ? { kind, peakVa, enough } : { kind, peakVa, enough, on };
   };
-  const cures = [cure('nothing', asItIs), cure('keep-starts-apart', peak(of.loads, true))];
-  const hardest = largestStart({ loads: of.loads, startsKeptApart: true }).starting[0];
-  if (hardest !== undefined && of.softStartable.includes(hardest)) {
-    const softened = of.loads.map((load) => (load.id === hardest ? soften(load, of) : load));
+  const cures = [cure('nothing', asItIs), cure('keep-starts-apart', peak(given.loads, true))];
+  const hardest = largestStart({ loads: given.loads, startsKeptApart: true }).starting[0];
+  if (hardest !== undefined && given.softStartable.includes(hardest)) {
+    const softened = given.loads.map((load) => (load.id === hardest ? soften(load, given) : load));
     cures.push(cure('soft-starter', peak(softened, false), hardest));
     cures.push(cure('both', peak(softened, true), hardest));
   }
@@ -51,8 +51,8 @@ export function startCures<Id extends string>(of: {
 
 function soften<Id extends string>(
   load: StartingLoad<Id>,
-  of: { softStartMultiple: number },
+  given: { softStartMultiple: number },
 ): StartingLoad<Id> {
-  const softVa = load.runningVa * of.softStartMultiple;
+  const softVa = load.runningVa * given.softStartMultiple;
   return { ...load, startingVa: Math.min(load.startingVa, softVa) };
 }

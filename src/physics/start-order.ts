@@ -21,20 +21,20 @@ export interface StartOrder<Id extends string = string> {
  * The order in which to switch loads on, one at a time: by falling step (start - run). Swapping two neighbors that stand
  * the other way never raises the highest moment, so no order is gentler. Needs the surge of the source, VA.
  */
-export function startOrder<Id extends string>(of: {
+export function startOrder<Id extends string>(given: {
   loads: readonly StartingLoad<Id>[];
   surgeVa: number;
 }): StartOrder<Id> {
-  mustBePositive('surgeVa', of.surgeVa, 'VA');
-  const sorted = [...of.loads].sort((a, b) => step(b) - step(a));
+  mustBePositive('surgeVa', given.surgeVa, 'VA');
+  const sorted = [...given.loads].sort((a, b) => step(b) - step(a));
   let runningVa = 0;
   const steps = sorted.map((load): StartStep<Id> => {
     const peakVa = runningVa + Math.max(load.startingVa, load.runningVa);
     runningVa += load.runningVa;
-    return { id: load.id, peakVa, fits: peakVa <= of.surgeVa };
+    return { id: load.id, peakVa, fits: peakVa <= given.surgeVa };
   });
   const peakVa = Math.max(0, ...steps.map((s) => s.peakVa));
-  return { steps, peakVa, keepApart: pairsApart(sorted, runningVa, of.surgeVa) };
+  return { steps, peakVa, keepApart: pairsApart(sorted, runningVa, given.surgeVa) };
 }
 
 function pairsApart<Id extends string>(

@@ -5,15 +5,15 @@ import { mustBePositive, mustBeShare, mustNotBeNegative } from '../quantity/must
  * rated VA. `reactance` is the transient reactance of the generator, per unit; 0.15 to 0.35 for household sets.
  * An estimate of the first moment (common practice, no source); the governor and the maker's motor-start table decide.
  */
-export function generatorVoltageDipPercent(of: {
+export function generatorVoltageDipPercent(given: {
   startingVa: number;
   ratedVa: number;
   reactance: number;
 }): number {
-  mustNotBeNegative('startingVa', of.startingVa, 'VA');
-  mustBePositive('ratedVa', of.ratedVa, 'VA');
-  mustBeShare('reactance', of.reactance);
-  const drop = (of.reactance * of.startingVa) / of.ratedVa;
+  mustNotBeNegative('startingVa', given.startingVa, 'VA');
+  mustBePositive('ratedVa', given.ratedVa, 'VA');
+  mustBeShare('reactance', given.reactance);
+  const drop = (given.reactance * given.startingVa) / given.ratedVa;
   return (100 * drop) / (1 + drop);
 }
 
@@ -21,19 +21,19 @@ export function generatorVoltageDipPercent(of: {
 export type StartVerdict = 'carries' | 'dips-too-far' | 'trips';
 
 /** Whether a generator carries a start within a stated dip, for example 30 %, where many contactors let go. */
-export function generatorStartVerdict(of: {
+export function generatorStartVerdict(given: {
   startingVa: number;
   ratedVa: number;
   reactance: number;
   mostDipPercent: number;
 }): StartVerdict {
-  mustBePositive('mostDipPercent', of.mostDipPercent, '%');
-  return generatorVoltageDipPercent(of) <= of.mostDipPercent ? 'carries' : 'dips-too-far';
+  mustBePositive('mostDipPercent', given.mostDipPercent, '%');
+  return generatorVoltageDipPercent(given) <= given.mostDipPercent ? 'carries' : 'dips-too-far';
 }
 
 /** Whether an inverter carries a start: it limits its current, so above its surge VA it trips or sags without a floor. */
-export function inverterStartVerdict(of: { peakVa: number; surgeVa: number }): StartVerdict {
-  mustNotBeNegative('peakVa', of.peakVa, 'VA');
-  mustBePositive('surgeVa', of.surgeVa, 'VA');
-  return of.peakVa <= of.surgeVa ? 'carries' : 'trips';
+export function inverterStartVerdict(given: { peakVa: number; surgeVa: number }): StartVerdict {
+  mustNotBeNegative('peakVa', given.peakVa, 'VA');
+  mustBePositive('surgeVa', given.surgeVa, 'VA');
+  return given.peakVa <= given.surgeVa ? 'carries' : 'trips';
 }

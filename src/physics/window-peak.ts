@@ -11,13 +11,13 @@ const CLOCK_SHARE = 0.75;
  * @param runningKw W, what it draws while it runs, kW, E or more
  * @param windowMinutes w, length of the window, 15 to 60
  */
-export function windowExtraKw(of: {
+export function windowExtraKw(given: {
   kwh: number;
   runningKw: number;
   windowMinutes: number;
   rolling?: boolean;
 }): number {
-  const { kwh, runningKw, windowMinutes, rolling = false } = of;
+  const { kwh, runningKw, windowMinutes, rolling = false } = given;
   if (!(windowMinutes > 0 && windowMinutes <= 60)) {
     throw new RangeError(`a window of ${windowMinutes} minutes`);
   }

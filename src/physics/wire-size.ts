@@ -23,9 +23,9 @@ export interface WireSize {
 export const DWELLING_SERVICE_SHARE = 0.83;
 
 /** What a breaker must be rated for, A: the load, or 1.25 x a load that is on for three hours or more (210.20, 215.3). */
-export function breakerNeedAmps(of: { loadAmps: number; continuous: boolean }): number {
-  mustNotBeNegative('loadAmps', of.loadAmps, 'A');
-  return of.loadAmps * (of.continuous ? 1.25 : 1);
+export function breakerNeedAmps(given: { loadAmps: number; continuous: boolean }): number {
+  mustNotBeNegative('loadAmps', given.loadAmps, 'A');
+  return given.loadAmps * (given.continuous ? 1.25 : 1);
 }
 
 /**
@@ -35,7 +35,7 @@ export function breakerNeedAmps(of: { loadAmps: number; continuous: boolean }): 
  * For the service or the one main feeder of a dwelling, 100 to 400 A, 83 % of the rating is enough (310.12).
  * No correction for heat or bundling. null when no wire in the list does it.
  */
-export function smallestWire(of: {
+export function smallestWire(given: {
   options: readonly WireOption[];
   breakerAmps: number;
   loadAmps: number;
@@ -46,23 +46,23 @@ export function smallestWire(of: {
   /** Share of the breaker's rating to carry; 1 unless 310.12 applies. */
   ratingShare?: number;
 }): WireSize | null {
-  mustBePositive('breakerAmps', of.breakerAmps, 'A');
-  mustBePositive('maxDropPercent', of.maxDropPercent, '%');
-  const share = of.ratingShare ?? 1;
-  const needAmps = Math.max(share * of.breakerAmps, share * breakerNeedAmps(of));
+  mustBePositive('breakerAmps', given.breakerAmps, 'A');
+  mustBePositive('maxDropPercent', given.maxDropPercent, '%');
+  const share = given.ratingShare ?? 1;
+  const needAmps = Math.max(share * given.breakerAmps, share * breakerNeedAmps(given));
   const carries = (wire: WireOption) =>
     wire.ampacityAmps >= needAmps &&
-    (wire.maxBreakerAmps === null || wire.maxBreakerAmps >= of.breakerAmps);
+    (wire.maxBreakerAmps === null || wire.maxBreakerAmps >= given.breakerAmps);
   const dropIn = (wire: WireOption) =>
     voltageDropByResistance({
-      amps: of.loadAmps,
-      oneWayFt: of.oneWayFt,
+      amps: given.loadAmps,
+      oneWayFt: given.oneWayFt,
       ohmPer1000Ft: wire.ohmPer1000Ft,
       reactancePer1000Ft: wire.reactancePer1000Ft,
-      supplyVolts: of.supplyVolts,
+      supplyVolts: given.supplyVolts,
     });
-  const byAmpacity = of.options.find(carries);
-  const wire = of.options.find((w) => carries(w) && dropIn(w).percent <= of.maxDropPercent);
+  const byAmpacity = given.options.find(carries);
+  const wire = given.options.find((w) => carries(w) && dropIn(w).percent <= given.maxDropPercent);
   if (!wire) return null;
   const limitedBy = wire === byAmpacity ? 'ampacity' : 'voltage-drop';
   return { size: wire.size, ampacityAmps: wire.ampacityAmps, drop: dropIn(wire), limitedBy };

@@ -11,36 +11,39 @@ export interface VoltageDrop {
  * R cos(a) + X sin(a) comes to, whatever the power factor of the load. Resistance by NEC Chapter 9 Table 8 (75 C),
  * reactance by Table 9; without one it is left out, which is good to about 4 AWG.
  */
-export function voltageDropByResistance(of: {
+export function voltageDropByResistance(given: {
   amps: number;
   oneWayFt: number;
   ohmPer1000Ft: number;
   reactancePer1000Ft?: number;
   supplyVolts: number;
 }): VoltageDrop {
-  mustNotBeNegative('amps', of.amps, 'A');
-  mustNotBeNegative('oneWayFt', of.oneWayFt, 'ft');
-  mustBePositive('ohmPer1000Ft', of.ohmPer1000Ft, 'ohm');
-  const z = Math.hypot(of.ohmPer1000Ft, of.reactancePer1000Ft ?? 0);
-  return dropOf((2 * of.oneWayFt * z * of.amps) / 1000, of.supplyVolts);
+  mustNotBeNegative('amps', given.amps, 'A');
+  mustNotBeNegative('oneWayFt', given.oneWayFt, 'ft');
+  mustBePositive('ohmPer1000Ft', given.ohmPer1000Ft, 'ohm');
+  const z = Math.hypot(given.ohmPer1000Ft, given.reactancePer1000Ft ?? 0);
+  return dropOf((2 * given.oneWayFt * z * given.amps) / 1000, given.supplyVolts);
 }
 
 /**
  * Single-phase drop by the K factor: V = 2 x K x A x ft / cmil, ft one way.
  * K in ohm-cmil/ft is 12.9 for copper and 21.2 for aluminum.
  */
-export function voltageDropByK(of: {
+export function voltageDropByK(given: {
   k: number;
   amps: number;
   oneWayFt: number;
   circularMils: number;
   supplyVolts: number;
 }): VoltageDrop {
-  mustBePositive('k', of.k, 'ohm cmil/ft');
-  mustNotBeNegative('amps', of.amps, 'A');
-  mustNotBeNegative('oneWayFt', of.oneWayFt, 'ft');
-  mustBePositive('circularMils', of.circularMils, 'cmil');
-  return dropOf((2 * of.k * of.amps * of.oneWayFt) / of.circularMils, of.supplyVolts);
+  mustBePositive('k', given.k, 'ohm cmil/ft');
+  mustNotBeNegative('amps', given.amps, 'A');
+  mustNotBeNegative('oneWayFt', given.oneWayFt, 'ft');
+  mustBePositive('circularMils', given.circularMils, 'cmil');
+  return dropOf(
+    (2 * given.k * given.amps * given.oneWayFt) / given.circularMils,
+    given.supplyVolts,
+  );
 }
 
 function dropOf(volts: number, supplyVolts: number): VoltageDrop {

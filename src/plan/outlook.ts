@@ -34,9 +34,9 @@ export function outlookOf(home: Home): Outlook {
     cite: 'EIA Electric Power Annual, chapter 11, form EIA-861',
   } as const;
   const make = (
-    of: { low: number; value: number; high: number },
+    given: { low: number; value: number; high: number },
     is: Pick<Figure, 'unit' | 'name'>,
-  ) => figure({ ...of, ...is, source });
+  ) => figure({ ...given, ...is, source });
   return {
     ordinaryTimes: make(ordinary.times, { unit: 'per year', name: 'ordinary outages' }),
     ordinaryHours: make(ordinary.hours, { unit: 'h', name: 'hours of ordinary outages in a year' }),

@@ -44,15 +44,15 @@ export function addFigures(figures: readonly Figure[], as: Labelled & { unit: st
 }
 
 /** A figure times a factor of 0 or more, or times a range of factors, or times another figure. */
-export function timesFigure(of: Figure, by: number | Spread | Figure, as: Labelled = {}): Figure {
+export function timesFigure(one: Figure, by: number | Spread | Figure, as: Labelled = {}): Figure {
   const factor = typeof by === 'object' && 'source' in by ? by : factorOf(by, as.source);
   return worked(
-    { by: 'ratio', of: [of, factor], under: [] },
+    { by: 'ratio', of: [one, factor], under: [] },
     {
-      unit: as.unit ?? of.unit,
-      name: as.name ?? (as.is === undefined ? of.name : undefined),
+      unit: as.unit ?? one.unit,
+      name: as.name ?? (as.is === undefined ? one.name : undefined),
       is: as.is,
-      source: as.source ?? formula(`${of.name ?? of.unit} x ${factor.value}`, [of]),
+      source: as.source ?? formula(`${one.name ?? one.unit} x ${factor.value}`, [one]),
     },
   );
 }

@@ -89,14 +89,14 @@ export class WorkedOut implements Figure {
   declare readonly is?: StepName;
   readonly #made: () => Made | undefined;
 
-  constructor(of: Figure, made: () => Made | undefined) {
-    this.value = of.value;
-    this.low = of.low;
-    this.high = of.high;
-    this.unit = of.unit;
-    this.source = of.source;
-    if (of.name !== undefined) this.name = of.name;
-    if (of.is !== undefined) this.is = of.is;
+  constructor(one: Figure, made: () => Made | undefined) {
+    this.value = one.value;
+    this.low = one.low;
+    this.high = one.high;
+    this.unit = one.unit;
+    this.source = one.source;
+    if (one.name !== undefined) this.name = one.name;
+    if (one.is !== undefined) this.is = one.is;
     this.#made = made;
   }
 
@@ -109,10 +109,10 @@ export class WorkedOut implements Figure {
 const SAME = 1e-9;
 
 /** The step of a figure told apart, refused where it gives another value: that is our own bug. */
-function sameValue(of: Figure, steps: Figure): Made | undefined {
-  if (Math.abs(steps.value - of.value) > SAME * Math.max(1, Math.abs(of.value))) {
+function sameValue(one: Figure, steps: Figure): Made | undefined {
+  if (Math.abs(steps.value - one.value) > SAME * Math.max(1, Math.abs(one.value))) {
     throw new RangeError(
-      `steps of ${of.name ?? ''} give ${steps.value}, not ${of.value} ${of.unit}`,
+      `steps of ${one.name ?? ''} give ${steps.value}, not ${one.value} ${one.unit}`,
     );
   }
   return steps.made;

@@ -16,20 +16,21 @@ export interface BusierLeg {
  */
 export function busierLegs(
   loads: readonly Load[],
-  of: { seasons: readonly Season[]; end: 'value' | 'high' },
+  given: { seasons: readonly Season[]; end: 'value' | 'high' },
 ): BusierLeg[] {
   const on = loads.filter((load) => !load.offInOutage);
   const both = peakOf(
     on.filter((load) => load.volts === 240),
-    of.seasons,
+    given.seasons,
   );
   const running = (load: Load) => load.runningWatts.value;
-  const starting = (load: Load) => (load.startVa ?? load.runningVa)[of.end];
+  const starting = (load: Load) => (load.startVa ?? load.runningVa)[given.end];
   return [running, starting].map((weight) => {
-    const legs = shared(on, weight).map((leg) => peakOf(leg, of.seasons));
+    const legs = shared(on, weight).map((leg) => peakOf(leg, given.seasons));
     return {
       watts: Math.max(...legs.map((leg) => leg.runningWatts.value)) + both.runningWatts.value / 2,
-      startVa: Math.max(...legs.map((leg) => leg.startVa[of.end])) + both.runningVa[of.end] / 2,
+      startVa:
+        Math.max(...legs.map((leg) => leg.startVa[given.end])) + both.runningVa[given.end] / 2,
     };
   });
 }

@@ -71,8 +71,8 @@ export function total(parts: readonly Part[]): Figure {
   );
 }
 
-function priced(of: Pick<Part, 'called' | 'equipmentClass' | 'units'>, usd: Figure): Part {
-  const { name, year, source: cite } = equipmentCost(of.equipmentClass);
+function priced(given: Pick<Part, 'called' | 'equipmentClass' | 'units'>, usd: Figure): Part {
+  const { name, year, source: cite } = equipmentCost(given.equipmentClass);
   const costUsd = worked(
     { by: 'rounded', of: [usd], to: 10 },
     {
@@ -81,5 +81,5 @@ function priced(of: Pick<Part, 'called' | 'equipmentClass' | 'units'>, usd: Figu
       source: { kind: 'table', label: `price range of ${year}`, cite },
     },
   );
-  return { ...of, year, costUsd };
+  return { ...given, year, costUsd };
 }

@@ -60,10 +60,10 @@ const zeroHours = figure({
 });
 
 /** Hours against the goal. */
-export function lastsHours(home: Home, hours: Figure, of: HoursOf): Lasting {
+export function lastsHours(home: Home, hours: Figure, given: HoursOf): Lasting {
   const goalHours = home.goalHours.value;
   const reaches = countedHours(home, hours) >= goalHours;
-  return lasts(hours, reaches, { code: 'against-goal', of, goalHours });
+  return lasts(hours, reaches, { code: 'against-goal', of: given, goalHours });
 }
 
 /** The hours a route is judged by: the likely ones, or the careful ones where health hangs on power. */

@@ -69,7 +69,7 @@ function sort(timesPerYear: number, hoursPerYear: number): OutageSort {
 
 /** Shares of the times and of the hours that are ordinary. */
 function ordinaryShares({ ordinary, major }: TwoSorts): { times: number; hours: number } {
-  const hours = (of: OutageSort) => of.timesPerYear * of.meanHours;
+  const hours = (outages: OutageSort) => outages.timesPerYear * outages.meanHours;
   return {
     times: ordinary.timesPerYear / (ordinary.timesPerYear + major.timesPerYear),
     hours: hours(ordinary) / (hours(ordinary) + hours(major)),

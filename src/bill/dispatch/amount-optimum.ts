@@ -78,10 +78,10 @@ function corner(
 
 function mixture(
   problem: DispatchProblem,
-  of: { more: Dispatch; less: Dispatch; share: number },
+  given: { more: Dispatch; less: Dispatch; share: number },
 ): Dispatch {
-  const stored = of.more.storedKwh.map(
-    (kwh, h) => of.share * kwh + (1 - of.share) * of.less.storedKwh[h]!,
+  const stored = given.more.storedKwh.map(
+    (kwh, h) => given.share * kwh + (1 - given.share) * given.less.storedKwh[h]!,
   );
   return followCharge(problem, stored[0]!, (h) => stored[h + 1]! - stored[h]!);
 }

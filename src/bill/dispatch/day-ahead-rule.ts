@@ -61,15 +61,15 @@ export function dayAheadRule(problem: DispatchProblem, demand?: DemandHours): Ho
   };
 }
 
-function withLimit(at: {
+function withLimit(given: {
   problem: DispatchProblem;
   demand: DemandHours;
   limitKw: Float64Array;
   h: number;
   peakKw: number;
 }): DispatchProblem {
-  const { problem, demand, limitKw, h } = at;
-  const target = Math.max(at.peakKw, peakTarget(problem, demand.perKw, { h, pastDays }));
+  const { problem, demand, limitKw, h } = given;
+  const target = Math.max(given.peakKw, peakTarget(problem, demand.perKw, { h, pastDays }));
   let perKwh = 0;
   for (let i = h; i < Math.min(h + planHours, limitKw.length); i++) {
     limitKw[i] = demand.perKw[i]! > 0 ? target : Number.POSITIVE_INFINITY;

@@ -10,8 +10,8 @@ export function exportCredit(problem: DispatchProblem, h: number): number {
  * At a price of zero or more: a* = solar. At a negative price the household holds solar back to import more, from
  * the use at which p a = -e (solar - a): a* = e solar / (e - p).
  */
-export function turningUse(at: { price: number; credit: number; solar: number }): number {
-  const { price, credit, solar } = at;
+export function turningUse(given: { price: number; credit: number; solar: number }): number {
+  const { price, credit, solar } = given;
   if (price >= 0 || solar === 0) return solar;
   return credit === 0 ? 0 : (credit * solar) / (credit - price);
 }

@@ -16,16 +16,16 @@ const free: HourHold = { least: Number.NEGATIVE_INFINITY, most: Number.POSITIVE_
 export function guessNeed(
   problem: DispatchProblem,
   counts: ArrayLike<number>,
-  at: { h: number; pastDays: number },
+  given: { h: number; pastDays: number },
 ): Float64Array {
   const mean = new Float64Array(24);
   let total = 0;
   let worst = 0;
-  for (let day = 1; day <= at.pastDays && at.h - 24 * day >= 0; day++) {
+  for (let day = 1; day <= given.pastDays && given.h - 24 * day >= 0; day++) {
     let sum = 0;
     let counted = false;
     for (let hour = 0; hour < 24; hour++) {
-      const i = at.h - 24 * day + hour;
+      const i = given.h - 24 * day + hour;
       if (!(counts[i]! > 0)) continue;
       counted = true;
       const need = Math.max(0, problem.loadKwh[i]! - problem.solarKwh[i]!);

@@ -8,14 +8,14 @@ import type { DispatchProblem } from './dispatch-problem';
 export function peakTarget(
   problem: DispatchProblem,
   counts: ArrayLike<number>,
-  at: { h: number; pastDays: number },
+  given: { h: number; pastDays: number },
 ): number {
   const { usableKwh, dischargeKw, dischargeEfficiency } = problem.battery;
-  const energy = (usableKwh - problem.floorKwh[at.h]!) * dischargeEfficiency;
+  const energy = (usableKwh - problem.floorKwh[given.h]!) * dischargeEfficiency;
   let target = 0;
-  for (let day = 1; day <= at.pastDays && at.h - 24 * day >= 0; day++) {
+  for (let day = 1; day <= given.pastDays && given.h - 24 * day >= 0; day++) {
     const net: number[] = [];
-    for (let i = at.h - 24 * day; i < at.h - 24 * day + 24; i++) {
+    for (let i = given.h - 24 * day; i < given.h - 24 * day + 24; i++) {
       if (counts[i]! > 0) net.push(Math.max(0, problem.loadKwh[i]! - problem.solarKwh[i]!));
     }
     if (net.length === 0) continue;

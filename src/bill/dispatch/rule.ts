@@ -17,14 +17,14 @@ export function runRule(problem: DispatchProblem, rule: HourRule, startKwh: numb
 /** The change of the store that a wish comes to, kWh; below the floor it charges whatever the rule says. */
 export function heldChange(
   problem: DispatchProblem,
-  at: { h: number; stored: number; wantedKwh: number },
+  given: { h: number; stored: number; wantedKwh: number },
 ): number {
   const { usableKwh, chargeEfficiency: ec, dischargeEfficiency: ed } = problem.battery;
-  const { h, stored } = at;
+  const { h, stored } = given;
   const floor = problem.floorKwh[h + 1]!;
   const charge = Math.min(mostCharge(problem, h), (usableKwh - stored) / ec);
-  if (stored < floor) return Math.min(charge * ec, Math.max(floor - stored, at.wantedKwh * ec));
-  if (at.wantedKwh >= 0) return Math.max(0, Math.min(charge, at.wantedKwh)) * ec;
+  if (stored < floor) return Math.min(charge * ec, Math.max(floor - stored, given.wantedKwh * ec));
+  if (given.wantedKwh >= 0) return Math.max(0, Math.min(charge, given.wantedKwh)) * ec;
   const discharge = Math.min(mostDischarge(problem, h), (stored - floor) * ed);
-  return -Math.min(discharge, -at.wantedKwh) / ed;
+  return -Math.min(discharge, -given.wantedKwh) / ed;
 }

@@ -90,8 +90,8 @@ function addPiece(stage: StageCost, slope: number, length: number): void {
  * Put the places where the slope may change into `kinks`, in order: the ends, and between them where the meter
  * turns, where the battery turns (0) and where the import limit is met. Gives the number of pieces.
  */
-function placeKinks(at: { least: number; most: number; turn: number; peak: number }): number {
-  const { least, most, turn, peak } = at;
+function placeKinks(given: { least: number; most: number; turn: number; peak: number }): number {
+  const { least, most, turn, peak } = given;
   const low = Math.min(turn, peak);
   const high = Math.max(turn, peak);
   const first = Math.min(low, 0);

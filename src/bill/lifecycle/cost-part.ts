@@ -30,22 +30,22 @@ export interface Quote {
 }
 
 /** So many units of a class, at the table's range or at the household's own quote. */
-export function costPart(of: {
+export function costPart(given: {
   equipmentClass: EquipmentClass;
   units?: number;
   quote?: Quote | null;
 }): CostPart {
-  const row = equipmentCost(of.equipmentClass);
-  const { units = 1, quote = null } = of;
-  if (!(units >= 0)) throw new RangeError(`${units} units of ${of.equipmentClass}`);
+  const row = equipmentCost(given.equipmentClass);
+  const { units = 1, quote = null } = given;
+  if (!(units >= 0)) throw new RangeError(`${units} units of ${given.equipmentClass}`);
   const times = (low: number, likely: number, high: number) => ({
     low: low * units,
     likely: likely * units,
     high: high * units,
   });
   return {
-    equipmentClass: of.equipmentClass,
-    called: { code: of.equipmentClass },
+    equipmentClass: given.equipmentClass,
+    called: { code: given.equipmentClass },
     cost: quote
       ? { low: quote.dollars, likely: quote.dollars, high: quote.dollars }
       : times(row.low, row.likely, row.high),

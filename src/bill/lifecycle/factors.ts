@@ -19,21 +19,21 @@ export function uniformPresentValue({ rate, years }: { rate: number; years: numb
  * Present value of an amount priced today that rises e a year, paid at the end of each of n years:
  * UPV* = sum over t = 1..n of ((1 + e) / (1 + d))^t. The first payment is already (1 + e).
  */
-export function escalatedPresentValue(at: {
+export function escalatedPresentValue(given: {
   rate: number;
   escalation: number;
   years: number;
 }): number {
-  assertRate(at.rate);
-  const { rate, escalation, years } = at;
+  assertRate(given.rate);
+  const { rate, escalation, years } = given;
   if (Math.abs(rate - escalation) < 1e-12) return years;
   const ratio = (1 + escalation) / (1 + rate);
   return ((1 + escalation) / (rate - escalation)) * (1 - ratio ** years);
 }
 
 /** Level yearly amount worth 1 today: UCR = 1 / UPV. */
-export function capitalRecovery(at: { rate: number; years: number }): number {
-  return 1 / uniformPresentValue(at);
+export function capitalRecovery(given: { rate: number; years: number }): number {
+  return 1 / uniformPresentValue(given);
 }
 
 /** Rate without inflation: d = (1 + D) / (1 + I) - 1. The same form serves escalation, e = (E - I) / (1 + I). */

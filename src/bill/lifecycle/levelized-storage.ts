@@ -36,12 +36,12 @@ export function levelizedStorageCost(life: StorageLife): number | null {
 }
 
 /** Years a battery lasts: its calendar life, or its throughput over what is cycled a year, whichever is shorter. */
-export function batteryLifeYears(at: {
+export function batteryLifeYears(given: {
   calendarYears: number;
   /** kWh the warranty lets through in all; null when there is no such limit. */
   throughputKwh: number | null;
   kwhPerYear: number;
 }): number {
-  if (at.throughputKwh === null || at.kwhPerYear <= 0) return at.calendarYears;
-  return Math.min(at.calendarYears, at.throughputKwh / at.kwhPerYear);
+  if (given.throughputKwh === null || given.kwhPerYear <= 0) return given.calendarYears;
+  return Math.min(given.calendarYears, given.throughputKwh / given.kwhPerYear);
 }

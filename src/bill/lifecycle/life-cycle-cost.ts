@@ -74,20 +74,20 @@ export function savingsMeasures(
 }
 
 /** Years at which something with a life of `lifeYears` is bought again within a study; none at its end. */
-export function replacementYears(at: { lifeYears: number; years: number }): number[] {
-  if (!(at.lifeYears > 0)) throw new RangeError(`a life of ${at.lifeYears} years`);
+export function replacementYears(given: { lifeYears: number; years: number }): number[] {
+  if (!(given.lifeYears > 0)) throw new RangeError(`a life of ${given.lifeYears} years`);
   const out: number[] = [];
-  for (let k = 1; k * at.lifeYears < at.years - 1e-9; k++)
-    out.push(Math.ceil(k * at.lifeYears - 1e-9));
-  return out.filter((year) => year < at.years);
+  for (let k = 1; k * given.lifeYears < given.years - 1e-9; k++)
+    out.push(Math.ceil(k * given.lifeYears - 1e-9));
+  return out.filter((year) => year < given.years);
 }
 
 /** Straight-line share of the cost that is left at the end of the study, $. */
-export function straightLineResidual(at: {
+export function straightLineResidual(given: {
   cost: number;
   lifeYears: number;
   years: number;
 }): number {
-  const used = at.years % at.lifeYears;
-  return used === 0 ? 0 : at.cost * (1 - used / at.lifeYears);
+  const used = given.years % given.lifeYears;
+  return used === 0 ? 0 : given.cost * (1 - used / given.lifeYears);
 }

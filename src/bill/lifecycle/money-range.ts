@@ -19,6 +19,6 @@ export function rangeOf(of: (at: Case) => number): MoneyRange {
 
 /** Sum of ranges, low ends together and high ends together. */
 export function addRanges(ranges: readonly MoneyRange[]): MoneyRange {
-  const sum = (at: Case) => ranges.reduce((total, range) => total + range[at], 0);
+  const sum = (inCase: Case) => ranges.reduce((total, range) => total + range[inCase], 0);
   return { low: sum('low'), likely: sum('likely'), high: sum('high') };
 }

@@ -61,7 +61,7 @@ export function routeMoney(input: RouteMoneyInput): RouteMoney {
     Case,
     CaseMoney
   >;
-  const net = (at: Case) => byCase[at].savings - byCase[at].costs;
+  const net = (inCase: Case) => byCase[inCase].savings - byCase[inCase].costs;
   const level = capitalRecovery({ rate, years });
   const per = (amount: number | undefined) =>
     amount !== undefined && amount > 0 ? rangeOf((at) => (-net(at) * level) / amount) : null;
@@ -81,16 +81,16 @@ export function routeMoney(input: RouteMoneyInput): RouteMoney {
 }
 
 /** In the low case costs are at their low end and savings at their high end; in the high case the other way. */
-function caseMoney(input: RouteMoneyInput, at: Case): CaseMoney {
+function caseMoney(input: RouteMoneyInput, inCase: Case): CaseMoney {
   const { parts, years, rate, energyEscalation = 0, fadePerYear = 0 } = input;
-  const opposite: Case = at === 'low' ? 'high' : at === 'high' ? 'low' : 'likely';
-  const fuel = (input.fuelPerYear ?? nothing)[at];
+  const opposite: Case = inCase === 'low' ? 'high' : inCase === 'high' ? 'low' : 'likely';
+  const fuel = (input.fuelPerYear ?? nothing)[inCase];
   const saved = (input.savingsPerYear ?? nothing)[opposite];
   const costs = new Array<number>(years + 1).fill(0);
   const savings = new Array<number>(years + 1).fill(0);
-  const bought = parts.reduce((sum, part) => sum + part.cost[at], 0);
+  const bought = parts.reduce((sum, part) => sum + part.cost[inCase], 0);
   costs[0] = Math.max(0, bought - (input.incentives ?? 0));
-  for (const part of parts) addPart(costs, part, { at, years });
+  for (const part of parts) addPart(costs, part, { at: inCase, years });
   for (let t = 1; t <= years; t++) {
     const rise = (1 + energyEscalation) ** t;
     costs[t] = costs[t]! + fuel * rise;

@@ -66,9 +66,9 @@ export function sumLines(lines: readonly BillLine[], ...kinds: BillLine['kind'][
 export function line(
   kind: BillLine['kind'],
   is: LineIs | PlainLine,
-  of: { quantity: number; unit: NonNullable<BillLine['unit']>; price: number },
+  given: { quantity: number; unit: NonNullable<BillLine['unit']>; price: number },
 ): BillLine {
-  return { kind, is: asLine(is), ...of, dollars: of.quantity * of.price };
+  return { kind, is: asLine(is), ...given, dollars: given.quantity * given.price };
 }
 
 /** A line of dollars alone. */

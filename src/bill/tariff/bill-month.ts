@@ -157,9 +157,9 @@ function riderLines(
 
 function exportCredit(
   tariff: Tariff,
-  at: { month: number; sums: MonthKwh; netted: ReturnType<typeof netKwh> },
+  given: { month: number; sums: MonthKwh; netted: ReturnType<typeof netKwh> },
 ): { credit: BillLine[]; bankKwh: number } {
-  const { sums, netted } = at;
+  const { sums, netted } = given;
   const rule = tariff.export;
   const { bankKwh } = netted;
   if (rule.rule === 'none') return { credit: [], bankKwh: 0 };
@@ -175,7 +175,7 @@ function exportCredit(
   if (netted.leftOverDollars !== 0) {
     credit.push(amount('export', 'left-over-in-period', -netted.leftOverDollars));
   }
-  if (!isTrueUp(tariff, at.month) || bankKwh === 0) return { credit, bankKwh };
+  if (!isTrueUp(tariff, given.month) || bankKwh === 0) return { credit, bankKwh };
   const paid = { quantity: bankKwh, unit: 'kWh', price: -rule.trueUpPrice } as const;
   return { credit: [...credit, line('export', 'yearly-true-up', paid)], bankKwh: 0 };
 }

@@ -68,12 +68,12 @@ function checkClock(season: TariffSeason, path: TariffPath): Found[] {
   return problems;
 }
 
-function checkTiers(season: TariffSeason, tariff: Tariff, at: TariffPath): Found[] {
+function checkTiers(season: TariffSeason, tariff: Tariff, given: TariffPath): Found[] {
   const tiers = season.tiers;
   if (tiers === undefined) return [];
   const of = { season: season.name };
   const problems = tiers.flatMap((tier, i): Found[] => {
-    const path = [...at, 'tiers', i];
+    const path = [...given, 'tiers', i];
     const last = i === tiers.length - 1;
     if (last && tier.upToKwh !== undefined)
       return [{ path, problem: { code: 'last-tier-has-end', ...of } }];
@@ -85,7 +85,7 @@ function checkTiers(season: TariffSeason, tariff: Tariff, at: TariffPath): Found
     return [{ path, problem: { code: 'tiers-out-of-order', ...of, tier: i + 1, kwh, beforeKwh } }];
   });
   if (tariff.tierBasis === undefined) {
-    problems.push({ path: [...at, 'tiers'], problem: { code: 'tier-basis-missing', ...of } });
+    problems.push({ path: [...given, 'tiers'], problem: { code: 'tier-basis-missing', ...of } });
   }
   return problems;
 }

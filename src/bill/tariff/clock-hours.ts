@@ -33,11 +33,13 @@ export function monthDay(text: string): number {
 /** Indexes of the periods that claim an hour: named ones first, else those that take all other hours. */
 export function periodsAt(
   periods: readonly TariffPeriod[],
-  at: { weekend: boolean; hour: number },
+  given: { weekend: boolean; hour: number },
 ): number[] {
   const claims = (wanted: boolean) =>
     periods.flatMap((p, i) =>
-      (p.hours !== undefined) === wanted && onDay(at.weekend, p.days) && inHours(at.hour, p.hours)
+      (p.hours !== undefined) === wanted &&
+      onDay(given.weekend, p.days) &&
+      inHours(given.hour, p.hours)
         ? [i]
         : [],
     );

@@ -86,15 +86,15 @@ function tierScale({ tierBasis, tierProrateDays }: Tariff, days: number): number
 /** Fixed and energy with riders, tax and the least bill. */
 function withRest(
   { riders = [], taxes = [], minimumBill = Number.NEGATIVE_INFINITY, minimumBillTax }: Tariff,
-  at: { energy: number; fixed: number; kwh: number; months: number },
+  given: { energy: number; fixed: number; kwh: number; months: number },
 ): number {
   const more = riders.reduce(
     (sum, { perKwh = 0, perMonth = 0, shareOfEnergy = 0 }) =>
-      sum + perKwh * at.kwh + perMonth * at.months + shareOfEnergy * at.energy,
+      sum + perKwh * given.kwh + perMonth * given.months + shareOfEnergy * given.energy,
     0,
   );
   const share = taxes.reduce((sum, tax) => sum + tax.share, 0);
-  const [least, sum] = [minimumBill * at.months, at.energy + at.fixed + more];
+  const [least, sum] = [minimumBill * given.months, given.energy + given.fixed + more];
   return minimumBillTax === 'after'
     ? Math.max(least, sum * (1 + share))
     : Math.max(least, sum) * (1 + share);

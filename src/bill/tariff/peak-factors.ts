@@ -22,9 +22,9 @@ export interface HourLoad {
  */
 export function peakFactors(
   { demand = [] }: Tariff,
-  of: { hourKw: number; meteredKw: number | null; loads: readonly HourLoad[] },
+  given: { hourKw: number; meteredKw: number | null; loads: readonly HourLoad[] },
 ): PeakFactors {
-  const { hourKw, meteredKw, loads } = of;
+  const { hourKw, meteredKw, loads } = given;
   if (!(hourKw > 0)) return demand.map(() => null);
   return demand.map((charge) => {
     if (meteredKw !== null) return meteredKw / hourKw;

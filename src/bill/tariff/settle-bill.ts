@@ -16,8 +16,8 @@ export interface ToSettle {
  * period the rest lapses, and the kWh left over of the year are paid at the true-up price: usual where net metering
  * meets prices by the clock (common practice, no source). Then the least bill and the tax on what is left.
  */
-export function settleBill(tariff: Tariff, of: ToSettle): { lines: BillLine[]; left: number } {
-  const { charges, credit, carried, leftKwh } = of;
+export function settleBill(tariff: Tariff, given: ToSettle): { lines: BillLine[]; left: number } {
+  const { charges, credit, carried, leftKwh } = given;
   const due = sumLines(charges);
   const floor = creditFloor(tariff, charges);
   const lines: BillLine[] = [...credit];

@@ -16,21 +16,21 @@ export type Gathered =
 
 /** Inputs of a computation from the pairs given: unknown, missing and unreadable ones each have their sentence. */
 export function gatherValues(
-  of: Calculation,
+  calculation: Calculation,
   pairs: ReadonlyMap<string, string>,
   ownTariff: Tariff | null = null,
 ): Gathered {
-  const known = of.inputs.map((input) => input.key);
+  const known = calculation.inputs.map((input) => input.key);
   const stranger = [...pairs.keys()].find((key) => !known.includes(key));
   if (stranger !== undefined) {
     return {
       ok: false,
-      says: `${of.name} has no input "${stranger}". It takes ${known.join(', ')}.`,
+      says: `${calculation.name} has no input "${stranger}". It takes ${known.join(', ')}.`,
     };
   }
   const understood: Understood[] = [];
   const missing: string[] = [];
-  for (const input of of.inputs) {
+  for (const input of calculation.inputs) {
     const text = pairs.get(input.key);
     if (text !== undefined) {
       const read = readInput(input, text);
@@ -41,7 +41,7 @@ export function gatherValues(
     } else if (!input.optional) missing.push(input.key);
   }
   if (missing.length > 0) {
-    return { ok: false, says: `${of.name} also needs ${missing.join(' and ')}.` };
+    return { ok: false, says: `${calculation.name} also needs ${missing.join(' and ')}.` };
   }
   const byKey = new Map(understood.map(({ input, value }) => [input.key, value]));
   return { ok: true, values: new Values(byKey, ownTariff), understood };

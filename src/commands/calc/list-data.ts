@@ -1,9 +1,9 @@
 import type { Calculation, Input } from './calculation';
 
 /** A computation as data for programs: what it wants and where it comes from. */
-export function calculationData(of: Calculation): object {
-  const { name, about, source, example } = of;
-  return { name, about, inputs: of.inputs.map(inputData), source, example };
+export function calculationData(calculation: Calculation): object {
+  const { name, about, source, example } = calculation;
+  return { name, about, inputs: calculation.inputs.map(inputData), source, example };
 }
 
 function inputData(input: Input): object {

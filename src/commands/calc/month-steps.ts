@@ -8,7 +8,9 @@ const NAMES =
 /** Twelve values, January first, one step a month; months without a value are left out. */
 export function monthSteps(
   values: readonly (number | null)[],
-  of: { formula: string; unit: string },
+  given: { formula: string; unit: string },
 ): Step[] {
-  return values.flatMap((value, m) => (value === null ? [] : [{ label: NAMES[m]!, value, ...of }]));
+  return values.flatMap((value, m) =>
+    value === null ? [] : [{ label: NAMES[m]!, value, ...given }],
+  );
 }

@@ -2,9 +2,9 @@ import type { Calculation, Input } from './calculation';
 import { sayGiven } from './say-value';
 
 /** The inputs of a computation with units, ranges and what is assumed, one a line. */
-export function sayInputs(of: Calculation): string {
-  const width = Math.max(...of.inputs.map((input) => input.key.length));
-  return of.inputs
+export function sayInputs(calculation: Calculation): string {
+  const width = Math.max(...calculation.inputs.map((input) => input.key.length));
+  return calculation.inputs
     .map((input) => `  ${input.key.padEnd(width)}  ${input.about}; ${sayForm(input)}`)
     .join('\n');
 }
@@ -37,11 +37,11 @@ function sayAssumed(input: Input): string {
 }
 
 /** Everything about a computation but its work: for somebody who wants to use it. */
-export function sayHelp(of: Calculation): string {
+export function sayHelp(calculation: Calculation): string {
   return [
-    `${of.name}: ${of.about}`,
-    sayInputs(of),
-    `  Source: ${of.source}`,
-    `  Try: lampkeeper calc ${of.name} ${of.example}`,
+    `${calculation.name}: ${calculation.about}`,
+    sayInputs(calculation),
+    `  Source: ${calculation.source}`,
+    `  Try: lampkeeper calc ${calculation.name} ${calculation.example}`,
   ].join('\n');
 }

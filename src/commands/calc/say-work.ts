@@ -6,14 +6,18 @@ import type { Value } from './values';
 type Done = Extract<Outcome, { ok: true }>;
 
 /** The whole work for people: inputs as understood, each step, the result and its source. */
-export function sayWork(of: Calculation, understood: readonly Understood[], done: Done): string {
+export function sayWork(
+  calculation: Calculation,
+  understood: readonly Understood[],
+  done: Done,
+): string {
   const parts = [
-    `${of.name}: ${of.about}`,
+    `${calculation.name}: ${calculation.about}`,
     `Inputs\n${understood.map(inputLine).join('\n')}`,
     ...(done.steps.length > 0 ? [`Steps\n${done.steps.map(stepLine).join('\n')}`] : []),
     `Result\n${done.results.map(resultLine).join('\n')}`,
     ...(done.notes ?? []).map((note) => `Note: ${note}`),
-    `Source: ${of.source}`,
+    `Source: ${calculation.source}`,
   ];
   return `${parts.join('\n')}\n`;
 }
@@ -39,17 +43,21 @@ function resultLine({ label, value, unit = '' }: Result): string {
 }
 
 /** The same as data. */
-export function workData(of: Calculation, understood: readonly Understood[], done: Done): object {
+export function workData(
+  calculation: Calculation,
+  understood: readonly Understood[],
+  done: Done,
+): object {
   const inputs = understood.map(({ input, value, given }) => [
     input.key,
     { value, ...('unit' in input ? { unit: input.unit } : {}), given },
   ]);
   return {
-    name: of.name,
+    name: calculation.name,
     inputs: Object.fromEntries(inputs),
     steps: done.steps,
     result: done.results,
     ...(done.notes ? { notes: done.notes } : {}),
-    source: of.source,
+    source: calculation.source,
   };
 }

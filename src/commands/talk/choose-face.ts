@@ -1,11 +1,11 @@
 /** Why the interview cannot draw on the whole window here; null when it can. */
-export function whyLines(of: {
+export function whyLines(given: {
   env: NodeJS.ProcessEnv;
   stdin: { isTTY?: boolean };
   stdout: { isTTY?: boolean; columns?: number; rows?: number };
   plain: boolean;
 }): string | null {
-  const { env, stdin, stdout, plain } = of;
+  const { env, stdin, stdout, plain } = given;
   if (plain) return 'asked for with --plain';
   if (!stdin.isTTY || !stdout.isTTY) return 'this is no terminal';
   if (said(env.CI)) return 'CI is set';

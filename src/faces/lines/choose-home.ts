@@ -4,8 +4,8 @@ import type { HomesShown } from '../screen/choose-home';
 import { LineReader } from './line-reader';
 
 /** The homes of this folder line by line, to go on with one or to begin another. */
-export async function chooseHomeByLine(of: HomesShown): Promise<HomeChoice> {
-  const { homes, stdin, stdout } = of;
+export async function chooseHomeByLine(shown: HomesShown): Promise<HomeChoice> {
+  const { homes, stdin, stdout } = shown;
   const say = (lines: readonly string[]) => stdout.write(`${visible(lines.join('\n'))}\n`);
   const { labels, choices } = homesChoice(homes);
   say([`${HOMES_TITLE}:`, ...labels.map((label, i) => `${i + 1}. ${label}.`)]);

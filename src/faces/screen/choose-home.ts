@@ -52,34 +52,34 @@ export function chooseHome({ homes, stdin, stdout, hide }: HomesShown): Promise<
   });
 }
 
-function moved(at: At, key: Key, count: number): At {
+function moved(given: At, key: Key, count: number): At {
   const to = (row: number): At => ({ row, digits: '', error: null });
   const last = count - 1;
   switch (key.name) {
     case 'up':
-      return to(at.row <= 0 ? last : at.row - 1);
+      return to(given.row <= 0 ? last : given.row - 1);
     case 'down':
-      return to(at.row >= last ? 0 : at.row + 1);
+      return to(given.row >= last ? 0 : given.row + 1);
     case 'page-up':
-      return to(Math.max(0, at.row - 8));
+      return to(Math.max(0, given.row - 8));
     case 'page-down':
-      return to(Math.min(last, at.row + 8));
+      return to(Math.min(last, given.row + 8));
     case 'home':
       return to(0);
     case 'end':
       return to(last);
     case 'enter':
-      return { ...at, error: words.moveFirst };
+      return { ...given, error: words.moveFirst };
     case 'text':
-      return /^[0-9]$/.test(key.text) ? toDigit(at, key.text, count) : at;
+      return /^[0-9]$/.test(key.text) ? toDigit(given, key.text, count) : given;
     default:
-      return at;
+      return given;
   }
 }
 
-function toDigit(at: At, digit: string, count: number): At {
-  const both = Number(at.digits + digit);
+function toDigit(given: At, digit: string, count: number): At {
+  const both = Number(given.digits + digit);
   const number = both <= count ? both : Number(digit);
-  if (number < 1 || number > count) return { ...at, digits: '', error: words.noSuchLine(digit) };
+  if (number < 1 || number > count) return { ...given, digits: '', error: words.noSuchLine(digit) };
   return { row: number - 1, digits: String(number), error: null };
 }

@@ -27,15 +27,15 @@ export interface BillCheckOf {
  * the season that fits worst. Nothing is scaled: when they do not agree, both are shown and the household decides which
  * is wrong.
  */
-export function checkBill(of: BillCheckOf): BillCheck {
-  const { billYear } = of;
+export function checkBill(given: BillCheckOf): BillCheck {
+  const { billYear } = given;
   if (billYear !== null) {
     const checks = seasons.map((season) =>
-      against(of, season, seasonBill(billYear, of.climate, season)),
+      against(given, season, seasonBill(billYear, given.climate, season)),
     );
     return checks.reduce((a, b) => (overBill(b) > overBill(a) ? b : a));
   }
-  const { facts } = of;
+  const { facts } = given;
   const kwh = facts.told('bill-kwh') ? facts.number('bill-kwh') : null;
   if (kwh === null) return no('no-bill');
   const solar = solarUsed(facts);
@@ -43,7 +43,7 @@ export function checkBill(of: BillCheckOf): BillCheck {
     return no('own-solar-not-known');
   }
   const label = `${kwh} kWh on the bill${solar > 0 ? ` + ${solar} kWh of own solar` : ''}, over ${DAYS.toFixed(1)} days`;
-  return against(of, seasonOf(facts), billFigure((kwh + solar) / DAYS, label));
+  return against(given, seasonOf(facts), billFigure((kwh + solar) / DAYS, label));
 }
 
 type Held = Exclude<BillCheck, { verdict: 'not-possible' }>;

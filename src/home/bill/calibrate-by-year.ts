@@ -27,12 +27,12 @@ const OVER_MISFIT = 3;
  * the place, and each part's year over the year that the answers would have come to. Loads that do not follow the
  * weather stand as they were told, for an outage asks what a label says; money and checks take the months themselves.
  */
-export function calibrateByYear(of: {
+export function calibrateByYear(given: {
   loads: readonly Load[];
   hours: ClimateHours;
   billYear: BillYear;
 }): Calibration {
-  const { loads, billYear } = of;
+  const { loads, billYear } = given;
   const { fit } = billYear;
   const none = (finding: CalibrationFinding): Calibration => ({ loads: [...loads], finding });
   if (fit === null) return none({ code: 'no-use' });
@@ -41,7 +41,7 @@ export function calibrateByYear(of: {
     return none({ code: 'not-the-weather', missShare, mostShare: MOST_CV_RMSE });
   const { heating, cooling } = billYear;
   return {
-    loads: loads.map((load) => scaledByParts(load, billYear, of.hours)),
+    loads: loads.map((load) => scaledByParts(load, billYear, given.hours)),
     finding: {
       code: 'twelve-bills',
       yearKwh: sum(billYear.kwhPerDay.map((kwh, month) => kwh * MONTH_DAYS[month]!)),

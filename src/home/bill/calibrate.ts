@@ -21,10 +21,10 @@ export interface CalibrationOf {
 }
 
 /** Set heating and cooling by the bills told: by twelve where there are twelve, else by two, else not at all. */
-export function calibrate(of: CalibrationOf): Calibration {
-  return of.billYear === null
-    ? calibrateByTwo(of)
-    : calibrateByYear({ ...of, billYear: of.billYear });
+export function calibrate(given: CalibrationOf): Calibration {
+  return given.billYear === null
+    ? calibrateByTwo(given)
+    : calibrateByYear({ ...given, billYear: given.billYear });
 }
 
 /** Days in the month of a bill, as far as a yearly mean goes. */

@@ -61,19 +61,19 @@ export interface HeatPumpHours {
  * The published curve lets the draw at full output fall a little with cold; frost and variable speed work the other way,
  * so it is held. `full` is the running power, or what the hard day asks for where that is more: the day's kWh hold.
  */
-export function heatPumpHours(of: {
+export function heatPumpHours(given: {
   hardDayKwh: number;
   hardDayC: number;
   runningKw: number;
   designC: number;
 }): HeatPumpHours {
-  const need = (airC: number) => heatNeed(airC, of.designC);
-  const hardNeed = need(of.hardDayC);
-  if (hardNeed <= 0 || of.hardDayKwh <= 0) {
+  const need = (airC: number) => heatNeed(airC, given.designC);
+  const hardNeed = need(given.hardDayC);
+  if (hardNeed <= 0 || given.hardDayKwh <= 0) {
     return { pumpKw: () => 0, beyondKw: () => 0, keepsUpToC: COLDEST_C };
   }
-  const a = of.hardDayKwh / 24 / (hardNeed * inputShare(of.hardDayC));
-  const fullKw = Math.max(of.runningKw, (a * hardNeed) / capacityShare(of.hardDayC));
+  const a = given.hardDayKwh / 24 / (hardNeed * inputShare(given.hardDayC));
+  const fullKw = Math.max(given.runningKw, (a * hardNeed) / capacityShare(given.hardDayC));
   const lacks = (airC: number) => a * need(airC) - fullKw * capacityShare(airC);
   const keepsUpToC = zeroOf(lacks);
   return {

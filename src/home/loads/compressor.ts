@@ -62,9 +62,9 @@ interface StartOf {
  * Apparent power at the start: locked-rotor amps on the label; for a variable-speed machine about its running
  * current; else the band of labels of that size. Undefined: the table row decides.
  */
-export function compressorStart(context: LoadContext, of: StartOf): Figure | undefined {
+export function compressorStart(context: LoadContext, given: StartOf): Figure | undefined {
   const name = 'starting demand of the compressor';
-  const label = asFigure(context, of.startAmps, 'A', 'locked-rotor amps on the label', true);
+  const label = asFigure(context, given.startAmps, 'A', 'locked-rotor amps on the label', true);
   if (label !== null) {
     const source = {
       kind: 'nameplate',
@@ -73,8 +73,9 @@ export function compressorStart(context: LoadContext, of: StartOf): Figure | und
     } as const;
     return timesFigure(label, SUPPLY, { unit: 'VA', name, source });
   }
-  if (context.facts.told(of.kind) && context.facts.is(of.kind, 'variable')) {
-    const running = of.watts ?? timesFigure(of.tons, 1000, { unit: 'W', name: 'running power' });
+  if (context.facts.told(given.kind) && context.facts.is(given.kind, 'variable')) {
+    const running =
+      given.watts ?? timesFigure(given.tons, 1000, { unit: 'W', name: 'running power' });
     return timesFigure(running, practiceRange('variable-speed-start'), {
       unit: 'VA',
       name,
@@ -85,7 +86,7 @@ export function compressorStart(context: LoadContext, of: StartOf): Figure | und
       },
     });
   }
-  return bandOf(of.tons, name);
+  return bandOf(given.tons, name);
 }
 
 function bandOf(tons: Figure, name: string): Figure {

@@ -104,7 +104,7 @@ function heatPump(context: LoadContext): Load {
 }
 
 /** Resistance heat: one load, always off in an outage, for a bank is larger than most sources. */
-function strips(context: LoadContext, name: string, of: Partial<Better> = {}): Load[] {
+function strips(context: LoadContext, name: string, given: Partial<Better> = {}): Load[] {
   const kw = asFigure(context, 'heat-strips', 'kW', 'electric heating elements');
   if (kw === null || kw.high <= 0) return [];
   const banks = worked(
@@ -119,7 +119,7 @@ function strips(context: LoadContext, name: string, of: Partial<Better> = {}): L
     follows: 'cold',
     offInOutage: true,
     restsOn: ['heat-main', 'heat-strips'],
-    ...of,
+    ...given,
   });
   return [load];
 }

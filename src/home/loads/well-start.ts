@@ -19,22 +19,26 @@ const name = 'starting demand of the well pump';
  * Apparent power at the start of a well pump: locked-rotor amps on the label; a soft start from the running current;
  * 120 V from the horsepower table; else the range of its row, whose high end is the two-wire motor.
  */
-export function wellStart(context: LoadContext, of: WellStart): Figure {
+export function wellStart(context: LoadContext, given: WellStart): Figure {
   const label = asFigure(context, 'well-start-amps', 'A', 'locked-rotor amps on the label', true);
   if (label !== null) {
     const source = {
       kind: 'nameplate',
-      label: `locked-rotor amps on the label x ${of.volts} V`,
+      label: `locked-rotor amps on the label x ${given.volts} V`,
       from: [label],
     } as const;
-    return timesFigure(label, operand(of.volts, 'V', 'supply-volts'), { unit: 'VA', name, source });
+    return timesFigure(label, operand(given.volts, 'V', 'supply-volts'), {
+      unit: 'VA',
+      name,
+      source,
+    });
   }
   if (context.facts.told('well-start-kind') && context.facts.is('well-start-kind', 'soft-start')) {
-    return softStart(of);
+    return softStart(given);
   }
-  if (of.volts === 120) return fromTable(of);
+  if (given.volts === 120) return fromTable(given);
   return fromRow(
-    of.row,
+    given.row,
     context.facts.told('well-start-kind') && context.facts.is('well-start-kind', 'three-wire'),
   );
 }

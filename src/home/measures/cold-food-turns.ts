@@ -25,12 +25,12 @@ export function turnsOf(
 
 /** In turns by thermometer: as many hours as the compressor needs on the hungriest of the goal's days. */
 function inTurns(
-  of: Household,
+  household: Household,
   load: Load,
   { row, turns }: { row: MeasureRow; turns: typeof FRIDGE | typeof FREEZER },
 ): Load {
   const less = lessened(load, row.share!, row);
-  const kwh = Math.max(...of.goalSeasons.map((season) => less.kwhPerDay[season].value));
+  const kwh = Math.max(...household.goalSeasons.map((season) => less.kwhPerDay[season].value));
   const on = turnsOf(turns, (1000 * kwh) / load.runningWatts.value);
   const hours = on.reduce((sum, one) => sum + one, 0);
   return { ...less, shape: on.map((one) => one / hours), steadyShape: load.shape };

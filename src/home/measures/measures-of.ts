@@ -89,14 +89,14 @@ function countedAlready(home: Home, id: MeasureId): Saves | null {
 function measure(
   home: Home,
   row: MeasureRow,
-  of: Pick<Measure, 'use' | 'saves' | 'loads'>,
+  given: Pick<Measure, 'use' | 'saves' | 'loads'>,
 ): Measure {
   const gallons = row.each === 'gallon' ? gallonsToStore(home, row) : null;
   const units = row.each === 'person' ? Math.max(1, home.people.value) : (gallons ?? 1);
   const year = measureTable.source.year!;
   return {
     id: row.id,
-    ...of,
+    ...given,
     costUsd: figure({
       low: Math.round(units * row.low),
       value: Math.round(units * row.likely),

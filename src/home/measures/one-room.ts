@@ -6,8 +6,8 @@ import type { Change, Household } from './household';
 import { cools, warms } from './warm-and-cool';
 
 /** The loads of one room where the household said that it needs the whole home, for one season of the goal. */
-function asOneRoom(of: Household, loads: readonly Load[], season: 'winter' | 'summer') {
-  const { facts, site, goalSeasons } = of;
+function asOneRoom(given: Household, loads: readonly Load[], season: 'winter' | 'summer') {
+  const { facts, site, goalSeasons } = given;
   const asked = facts.told('one-room') && facts.is('one-room', 'no');
   if (!asked || !goalSeasons.includes(season)) return loads;
   const told = new Map<string, Answer>([

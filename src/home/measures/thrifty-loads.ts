@@ -9,27 +9,27 @@ import { closedBy } from './not-where';
  * The loads with one measure taken. What somebody's health or the dryness of the house hangs on keeps its energy,
  * power and hours whatever a measure does; the same list where it may not be used here.
  */
-export function withMeasure(of: Household, loads: readonly Load[], row: MeasureRow) {
-  if (closedBy(of.facts, row.notWhere) !== null) return loads;
-  return keepingSafe(loads, changes[row.id](of, loads, row));
+export function withMeasure(household: Household, loads: readonly Load[], row: MeasureRow) {
+  if (closedBy(household.facts, row.notWhere) !== null) return loads;
+  return keepingSafe(loads, changes[row.id](household, loads, row));
 }
 
 /** Thrifty rows of the table, in their order. */
 const thrifty = measureTable.rows.filter((row) => row.use === 'thrifty');
 
 /** What costs nothing or little, and turns: each measure on what those before it left. */
-export function thriftyLoads(of: Household, loads: readonly Load[]): readonly Load[] {
-  return thrifty.reduce((left, row) => withMeasure(of, left, row), loads);
+export function thriftyLoads(household: Household, loads: readonly Load[]): readonly Load[] {
+  return thrifty.reduce((left, row) => withMeasure(household, left, row), loads);
 }
 
 /** The same without one of its measures: what that one adds to the others. */
 export function thriftyWithout(
-  of: Household,
+  household: Household,
   loads: readonly Load[],
   id: MeasureId,
 ): readonly Load[] {
   const others = thrifty.filter((row) => row.id !== id);
-  return others.reduce((left, row) => withMeasure(of, left, row), loads);
+  return others.reduce((left, row) => withMeasure(household, left, row), loads);
 }
 
 /** Devices for health, and the pump that keeps the house dry, are never thinned. */

@@ -86,8 +86,8 @@ function heatingSteps(airC: number, designC: number): Figure | null {
   const inF = (celsius: number, is: StepName, source: Partial<Source>) =>
     operand(1.8 * celsius + 32, 'F', is, source);
   const balance = inF(BALANCE_C, 'balance', { kind: 'practice' });
-  const below = (of: Figure, is: StepName) =>
-    worked({ by: 'difference', of: [balance, of] }, { unit: 'F', is });
+  const below = (one: Figure, is: StepName) =>
+    worked({ by: 'difference', of: [balance, one] }, { unit: 'F', is });
   const day = below(inF(airC, 'hard-day', STATIONS), 'degrees-of-day');
   const design = below(inF(designC, 'design-cold', STATIONS), 'degrees-of-design');
   if (design.value < 1.8 * 3) return null;

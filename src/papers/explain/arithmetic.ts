@@ -19,15 +19,15 @@ export function arithmetic({ figure, asked, words, columns }: ToExplain): string
   const print = (one: Figure) => explain.exactly(one.value, one.unit, places.get(one)!);
   const lines: string[] = [];
   const told = new Set<string>();
-  const tell = (of: Figure, depth: number) => {
+  const tell = (given: Figure, depth: number) => {
     const write = (text: string) => lines.push(...wrapped(text, '  '.repeat(depth), columns));
-    const { source } = of;
-    const name = of.name ?? (of.is === undefined ? '' : explain.stepName(of.is));
-    const made = stepOf(of);
+    const { source } = given;
+    const name = given.name ?? (given.is === undefined ? '' : explain.stepName(given.is));
+    const made = stepOf(given);
     const question = source.question === undefined ? null : asked(source.question);
-    const head = explain.head(print(of), name);
+    const head = explain.head(print(given), name);
     const origin = { ...source, asked: question };
-    const here = made === undefined ? explain.from(print(of), name, origin) : head;
+    const here = made === undefined ? explain.from(print(given), name, origin) : head;
     if (told.has(here)) {
       write(explain.asAbove(head));
       return;
@@ -35,7 +35,7 @@ export function arithmetic({ figure, asked, words, columns }: ToExplain): string
     if (name !== '' || made === undefined) told.add(here);
     if (made === undefined || depth > 0) write(here);
     if (made === undefined) return;
-    write(explain.step(print(of), made, print));
+    write(explain.step(print(given), made, print));
     for (const one of new Set(operandsOf(made))) tell(one, depth + 1);
   };
   tell(figure, 0);

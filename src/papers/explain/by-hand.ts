@@ -43,9 +43,9 @@ export type Places = Map<Figure, number>;
 const SLACK = 1e-10;
 
 /** True where more digits were needed. */
-function raiseUntilTrue(of: Figure, made: Made, places: Places): boolean {
-  const digits = places.get(of)!;
-  const printed = rounded(of.value, digits);
+function raiseUntilTrue(given: Figure, made: Made, places: Places): boolean {
+  const digits = places.get(given)!;
+  const printed = rounded(given.value, digits);
   let raised = false;
   const far = () => Math.abs(worth(withPlaces(made, places)) - printed);
   while (far() > 0.5 * 10 ** -digits + SLACK) {

@@ -110,13 +110,13 @@ function scopeData(scope: Electrical['scope'], words: Words) {
   };
 }
 
-function loadCalculationData(of: Electrical['loadCalculation'], words: Words) {
+function loadCalculationData(given: Electrical['loadCalculation'], words: Words) {
   const say = words.forElectrician;
   return {
-    verdict: of.verdict,
-    code: of.finding.code,
-    says: say.loadCalculation(of),
-    editions: of.editions.map(({ note, sums, ...edition }) => ({
+    verdict: given.verdict,
+    code: given.finding.code,
+    says: say.loadCalculation(given),
+    editions: given.editions.map(({ note, sums, ...edition }) => ({
       ...edition,
       sums: sums.map(({ method, notes, lines, ...sum }) => ({
         code: method,
@@ -131,7 +131,7 @@ function loadCalculationData(of: Electrical['loadCalculation'], words: Words) {
       })),
       note: { code: note.code, says: say.editionNote(note) },
     })),
-    assumptions: said(of.assumptions, say.dwellingAssumption),
+    assumptions: said(given.assumptions, say.dwellingAssumption),
   };
 }
 

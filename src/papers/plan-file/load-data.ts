@@ -42,10 +42,10 @@ export function demandData(home: Home, demand: Demand): PlanData['demand']['must
   };
 }
 
-function seasonData(of: Readonly<Record<Season, Figure>>) {
+function seasonData(given: Readonly<Record<Season, Figure>>) {
   return {
-    winter: figureData(of.winter),
-    summer: figureData(of.summer),
-    mild: figureData(of.mild),
+    winter: figureData(given.winter),
+    summer: figureData(given.summer),
+    mild: figureData(given.mild),
   };
 }

@@ -6,13 +6,13 @@ import type { Block } from '../document/block';
 /** Two plans line by line; where both say the same, once. */
 export function plansBeside(one: Plan, other: Plan, words: Words): Block[] {
   const say = words.quotes.twoPlans;
-  const saying = (job: string, of: TwoPlans) => [
+  const saying = (job: string, twoPlans: TwoPlans) => [
     job,
-    say.buy(of.buy),
-    say.lasts(of.lasts),
-    say.carries(of.carries),
-    say.odds(of.odds === null ? null : words.share(of.odds)),
-    say.state(of.draft),
+    say.buy(twoPlans.buy),
+    say.lasts(twoPlans.lasts),
+    say.carries(twoPlans.carries),
+    say.odds(twoPlans.odds === null ? null : words.share(twoPlans.odds)),
+    say.state(twoPlans.draft),
   ];
   const [mine, theirs] = [one, other].map((plan) =>
     saying(words.job(plan.job, plan.home)[0]!, linesToCompare(plan)),

@@ -6,6 +6,10 @@
  * `noctC` is the cell temperature at 800 W/m2 and 20 C air, about 45 on a rack or a vented roof.
  * No wind term. Source: Ross 1976, 12th IEEE PVSC, 1062-1067.
  */
-export function cellTemperatureC(at: { airC: number; wattsPerM2: number; noctC: number }): number {
-  return at.airC + ((at.noctC - 20) / 800) * at.wattsPerM2;
+export function cellTemperatureC(given: {
+  airC: number;
+  wattsPerM2: number;
+  noctC: number;
+}): number {
+  return given.airC + ((given.noctC - 20) / 800) * given.wattsPerM2;
 }

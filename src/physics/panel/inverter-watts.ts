@@ -10,12 +10,12 @@ const REFERENCE_EFFICIENCY = 0.9637;
  * `ratedWatts` is the AC rating; a rating of zero gives zero. Source: Dobos 2014,
  * NREL/TP-6A20-62641, eq. 11 and 12.
  */
-export function inverterWatts(at: {
+export function inverterWatts(given: {
   dcWatts: number;
   ratedWatts: number;
   ratedEfficiency: number;
 }): number {
-  const { dcWatts, ratedWatts, ratedEfficiency } = at;
+  const { dcWatts, ratedWatts, ratedEfficiency } = given;
   if (dcWatts <= 0 || ratedWatts <= 0) return 0;
   const z = (dcWatts * ratedEfficiency) / ratedWatts;
   const efficiency = (ratedEfficiency / REFERENCE_EFFICIENCY) * (-0.0162 * z - 0.0059 / z + 0.9858);

@@ -32,18 +32,18 @@ export interface RoofYieldOf {
  * Alternating-current energy of panels on one face over all synthetic years. Tilt is 0 to 90
  * degrees (RangeError outside). Without sun every figure is 0, never NaN.
  */
-export function roofYield(of: RoofYieldOf): RoofYield {
-  demandRange(of.plane.tiltDeg, { name: 'tilt', unit: 'degrees', min: 0, max: 90 });
-  demandRange(of.panelKw, { name: 'panel power', unit: 'kW', min: 0, max: 1e6 });
-  const plane = planeYear(of.weather.sky, of.plane, of.clock);
-  const hours = panelHoursKwh(of.weather, plane, of.traits);
-  for (let i = 0; i < hours.length; i++) hours[i] = hours[i]! * of.panelKw;
+export function roofYield(given: RoofYieldOf): RoofYield {
+  demandRange(given.plane.tiltDeg, { name: 'tilt', unit: 'degrees', min: 0, max: 90 });
+  demandRange(given.panelKw, { name: 'panel power', unit: 'kW', min: 0, max: 1e6 });
+  const plane = planeYear(given.weather.sky, given.plane, given.clock);
+  const hours = panelHoursKwh(given.weather, plane, given.traits);
+  for (let i = 0; i < hours.length; i++) hours[i] = hours[i]! * given.panelKw;
   inverterHoursKwh(hours, {
-    ratedKw: of.inverterKw,
-    ratedEfficiency: of.inverterEfficiency,
+    ratedKw: given.inverterKw,
+    ratedEfficiency: given.inverterEfficiency,
     into: hours,
   });
-  return sumUp(dailySums(hours), of.weather.years);
+  return sumUp(dailySums(hours), given.weather.years);
 }
 
 function dailySums(hours: Float32Array): Float64Array {

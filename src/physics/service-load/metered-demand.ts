@@ -44,24 +44,28 @@ const RECORDING_DAYS = 30;
  * Never better than `marginal` on a 30-day record, which must still be raised for the season it missed, or on readings
  * longer than 15 minutes, which hide the peak.
  */
-export function meteredServiceLoad(of: MeteredDemand): MeteredDemandResult {
-  mustNotBeNegative('peakVa', of.peakVa, 'VA');
-  mustNotBeNegative('newLoadVa', of.newLoadVa, 'VA');
-  mustBePositive('volts', of.volts, 'V');
-  const reason = refusal(of);
+export function meteredServiceLoad(given: MeteredDemand): MeteredDemandResult {
+  mustNotBeNegative('peakVa', given.peakVa, 'VA');
+  mustNotBeNegative('newLoadVa', given.newLoadVa, 'VA');
+  mustBePositive('volts', given.volts, 'V');
+  const reason = refusal(given);
   if (reason !== null) return { kind: 'refused', reason };
   const load = serviceLoad(
     [
-      shownLine({ code: 'metered-peak' }, of.peakVa, '220.87(1)'),
-      countedLine({ code: 'metered-peak-and-quarter' }, 1.25 * of.peakVa, '220.87(2)'),
-      countedLine({ code: 'new-load' }, of.newLoadVa, '220.87(2)'),
+      shownLine({ code: 'metered-peak' }, given.peakVa, '220.87(1)'),
+      countedLine({ code: 'metered-peak-and-quarter' }, 1.25 * given.peakVa, '220.87(2)'),
+      countedLine({ code: 'new-load' }, given.newLoadVa, '220.87(2)'),
     ],
-    of.volts,
+    given.volts,
   );
-  const extraVa = of.newLoadContinuous ? 0.25 * of.newLoadVa : 0;
-  const carefulAmps = (load.totalVa + extraVa) / of.volts;
-  const verdict = serviceVerdict({ plainAmps: load.amps, carefulAmps, ratingAmps: of.ratingAmps });
-  const weak = of.days < YEAR_DAYS || of.intervalMinutes > 15;
+  const extraVa = given.newLoadContinuous ? 0.25 * given.newLoadVa : 0;
+  const carefulAmps = (load.totalVa + extraVa) / given.volts;
+  const verdict = serviceVerdict({
+    plainAmps: load.amps,
+    carefulAmps,
+    ratingAmps: given.ratingAmps,
+  });
+  const weak = given.days < YEAR_DAYS || given.intervalMinutes > 15;
   return {
     kind: 'done',
     load,
@@ -70,10 +74,10 @@ export function meteredServiceLoad(of: MeteredDemand): MeteredDemandResult {
   };
 }
 
-function refusal(of: MeteredDemand): MeteredRefusal | null {
-  if (of.hasSolarOrPeakShaving === null) return 'solar-not-known';
-  if (of.hasSolarOrPeakShaving) return 'solar-hides-it';
-  if (of.days < RECORDING_DAYS) return 'record-under-30-days';
-  if (of.days < YEAR_DAYS && of.intervalMinutes > 15) return 'readings-too-long';
+function refusal(metered: MeteredDemand): MeteredRefusal | null {
+  if (metered.hasSolarOrPeakShaving === null) return 'solar-not-known';
+  if (metered.hasSolarOrPeakShaving) return 'solar-hides-it';
+  if (metered.days < RECORDING_DAYS) return 'record-under-30-days';
+  if (metered.days < YEAR_DAYS && metered.intervalMinutes > 15) return 'readings-too-long';
   return null;
 }

@@ -7,7 +7,7 @@ import { countedLine, type ServiceLoad, serviceLoad } from './load-lines';
  * Load of the service neutral, NEC 220.61: the general load after its demand, cooking and dryer at 70 %, and what else
  * runs at 120 V. A = VA / line-to-line volts. The motors' extra 25 % is left to the electrician.
  */
-export function neutralLoad(of: {
+export function neutralLoad(given: {
   generalDemandVa: number;
   cookingDemandVa: number;
   dryerVa: number;
@@ -15,18 +15,18 @@ export function neutralLoad(of: {
   share: number;
   volts: number;
 }): ServiceLoad {
-  const { share } = of;
+  const { share } = given;
   const lines = [
-    countedLine({ code: 'general-after-demand' }, of.generalDemandVa, '220.61'),
-    countedLine({ code: 'cooking-share', share }, of.cookingDemandVa * share, '220.61(B)'),
-    countedLine({ code: 'dryer-share', share }, of.dryerVa * share, '220.61(B)'),
-    ...of.other120V.map((load) =>
+    countedLine({ code: 'general-after-demand' }, given.generalDemandVa, '220.61'),
+    countedLine({ code: 'cooking-share', share }, given.cookingDemandVa * share, '220.61(B)'),
+    countedLine({ code: 'dryer-share', share }, given.dryerVa * share, '220.61(B)'),
+    ...given.other120V.map((load) =>
       countedLine({ code: 'load', name: load.name }, load.va, '220.61(A)'),
     ),
   ];
   return serviceLoad(
     lines.filter((line) => line.va > 0),
-    of.volts,
+    given.volts,
   );
 }
 

@@ -12,15 +12,15 @@ export const CLEAR_SHARE = 0.8;
  * What a calculated load says of a service: `within` only when both ways of counting stay at 80 % of the rating or less,
  * `over` when even the plain sum is above it, `marginal` in between. Amps of the busier leg.
  */
-export function serviceVerdict(of: {
+export function serviceVerdict(given: {
   plainAmps: number;
   carefulAmps: number;
   ratingAmps: number;
 }): ServiceVerdict {
-  mustNotBeNegative('plainAmps', of.plainAmps, 'A');
-  mustNotBeNegative('carefulAmps', of.carefulAmps, 'A');
-  mustBePositive('ratingAmps', of.ratingAmps, 'A');
-  if (of.plainAmps > of.ratingAmps) return 'over';
-  const clear = CLEAR_SHARE * of.ratingAmps;
-  return of.plainAmps <= clear && of.carefulAmps <= clear ? 'within' : 'marginal';
+  mustNotBeNegative('plainAmps', given.plainAmps, 'A');
+  mustNotBeNegative('carefulAmps', given.carefulAmps, 'A');
+  mustBePositive('ratingAmps', given.ratingAmps, 'A');
+  if (given.plainAmps > given.ratingAmps) return 'over';
+  const clear = CLEAR_SHARE * given.ratingAmps;
+  return given.plainAmps <= clear && given.carefulAmps <= clear ? 'within' : 'marginal';
 }

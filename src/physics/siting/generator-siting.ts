@@ -22,21 +22,21 @@ export interface GeneratorSiting {
  * any opening, the neighbor's too: no. Fixed and nearer: the installer must show where the exhaust goes. Not known: ask.
  * `leastFt` is 20 ft for portable generators (CPSC) and 25 ft for fixed ones (CPSC 2025).
  */
-export function generatorSiting(of: {
+export function generatorSiting(given: {
   kind: GeneratorKind;
   spot: GeneratorSpot;
   nearestOpeningFt: number | null;
   leastFt: number;
 }): GeneratorSiting {
-  mustNotBeNegative('leastFt', of.leastFt, 'ft');
-  if (of.spot === 'inside') return { verdict: 'no', why: 'indoors' };
-  if (of.spot === 'under-roof') return { verdict: 'no', why: 'under-roof' };
-  if (of.spot === null || of.nearestOpeningFt === null) {
+  mustNotBeNegative('leastFt', given.leastFt, 'ft');
+  if (given.spot === 'inside') return { verdict: 'no', why: 'indoors' };
+  if (given.spot === 'under-roof') return { verdict: 'no', why: 'under-roof' };
+  if (given.spot === null || given.nearestOpeningFt === null) {
     return { verdict: 'ask', why: 'not-known' };
   }
-  mustNotBeNegative('nearestOpeningFt', of.nearestOpeningFt, 'ft');
-  if (of.nearestOpeningFt >= of.leastFt) {
+  mustNotBeNegative('nearestOpeningFt', given.nearestOpeningFt, 'ft');
+  if (given.nearestOpeningFt >= given.leastFt) {
     return { verdict: 'far-enough', why: 'far-enough' };
   }
-  return { verdict: of.kind === 'portable' ? 'no' : 'ask', why: 'too-near' };
+  return { verdict: given.kind === 'portable' ? 'no' : 'ask', why: 'too-near' };
 }

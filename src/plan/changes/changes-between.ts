@@ -95,7 +95,8 @@ function shown(facts: PlanFacts, code: Aspect): unknown {
 function hoursShown({ lasts }: PlanFacts): unknown {
   if (lasts.code !== 'hours') return null;
   const { today, stored } = lasts;
-  const whole = (of: { low: number; likely: number }) => [of.low, of.likely].map(Math.round);
+  const whole = (given: { low: number; likely: number }) =>
+    [given.low, given.likely].map(Math.round);
   return [whole(today), stored && [fourDigits(stored.gallons), whole(stored.hours)]];
 }
 

@@ -65,15 +65,15 @@ export function quickPlans(
     const { route } = advice;
     const cautions = cautionsFor(home, advice, comfortLost(livedHome(home, route.way), route));
     const found = { home, season, drawnYears: years, undecided, cautions };
-    const facts = (of: Route, step: SizeStep = 0) =>
+    const facts = (given: Route, step: SizeStep = 0) =>
       aboutFacts(
         factsOf({
           ...found,
           step,
-          route: of,
-          odds: oddsOf(home, drawn, of, season),
-          refill: refillOf(home, drawn, of, season),
-          health: healthFirst(home, drawn, of, season),
+          route: given,
+          odds: oddsOf(home, drawn, given, season),
+          refill: refillOf(home, drawn, given, season),
+          health: healthFirst(home, drawn, given, season),
         }),
       );
     if (size === 0) return facts(route);
@@ -93,7 +93,7 @@ export function quickPlans(
 function oddsOf(home: Home, drawn: SyntheticYears, route: Route, season: Season): OddsFact | null {
   if (route.carries.length === 0 || route.verdict === 'cannot') return null;
   const lived = livedHome(home, route.way);
-  const share = (of: Route) => goalShare(lived, drawn, of, { season, careful: false });
+  const share = (route: Route) => goalShare(lived, drawn, route, { season, careful: false });
   const stored = onceStored(home, route);
   return { today: share(route), stored: stored === null ? null : share(stored.route) };
 }

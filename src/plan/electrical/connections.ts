@@ -11,16 +11,16 @@ interface Of {
 }
 
 /** The eight ways side by side, with the capacity rule of NEC 702.4 in this home's numbers. */
-export function connectionsOf(home: Home, of: Of): Connection[] {
+export function connectionsOf(home: Home, given: Of): Connection[] {
   const wired = (way: ConnectionWay, capacity: ConnectionCapacity) =>
     wiredConnection(home, way, capacity);
-  const chosen = manualCapacity(of);
-  const managed = managedCapacity(of);
+  const chosen = manualCapacity(given);
+  const managed = managedCapacity(given);
   return [
     { way: 'cords', fits: 'possible', against: null, capacity: { code: 'by-the-cord' } },
     wired('interlock-inlet', chosen),
     wired('manual-switch', chosen),
-    wired('automatic-whole-house', automaticCapacity(of)),
+    wired('automatic-whole-house', automaticCapacity(given)),
     wired('sub-panel', chosen),
     wired('load-management', managed),
     wired('at-the-meter', managed),

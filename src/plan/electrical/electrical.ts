@@ -51,9 +51,9 @@ export interface Electrical {
 export function electricalOf(
   home: Home,
   answers: Answers,
-  of: { route: Route; routes: readonly Route[]; ownTariff?: Tariff | null },
+  given: { route: Route; routes: readonly Route[]; ownTariff?: Tariff | null },
 ): Electrical {
-  const { route, routes } = of;
+  const { route, routes } = given;
   const load = loadCalculation(home);
   const fit = panelFit(home, route);
   const points = [
@@ -63,7 +63,7 @@ export function electricalOf(
   ];
   return {
     service: serviceFacts(home),
-    toSettle: contradictions(home, answers, of.ownTariff),
+    toSettle: contradictions(home, answers, given.ownTariff),
     loadCalculation: load,
     metered: meteredCheck(home, route),
     panelFit: fit,

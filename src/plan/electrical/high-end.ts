@@ -91,7 +91,7 @@ function widest(loads: readonly Load[], what: HighEndShortfall['what']): LoadId[
 function enoughOff(
   home: Home,
   route: Route,
-  of: { loads: readonly Load[]; what: HighEndShortfall['what']; gives: number },
+  given: { loads: readonly Load[]; what: HighEndShortfall['what']; gives: number },
 ): LoadId[] {
   const rungs = ladderOf(home, route).filter((step) => step.atPercent < 100);
   const order = rungs
@@ -99,9 +99,9 @@ function enoughOff(
     .flatMap((step) => step.switchOff)
     .filter((id) => id !== 'house-standby');
   const fits = (off: readonly LoadId[]) => {
-    const rest = of.loads.filter((load) => !off.includes(load.id));
+    const rest = given.loads.filter((load) => !off.includes(load.id));
     const { runningWatts, startVa } = demandOf(rest, home.goalSeasons);
-    return (of.what === 'running' ? runningWatts.high : startVa.high) <= of.gives;
+    return (given.what === 'running' ? runningWatts.high : startVa.high) <= given.gives;
   };
   for (let n = 1; n <= order.length; n++) {
     if (fits(order.slice(0, n))) return order.slice(0, n);

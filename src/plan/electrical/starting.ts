@@ -136,11 +136,11 @@ function dipOf(route: Route, stepVa: number): number {
 }
 
 /** The cheapest cure that holds: nothing, starts kept apart by a delay, a soft starter, both, or the next larger source. */
-function cureOf(of: { loads: StartingLoad<LoadId>[]; surgeVa: number; needVa: number }): Cure {
-  if (of.needVa <= of.surgeVa) return { code: 'none' };
+function cureOf(given: { loads: StartingLoad<LoadId>[]; surgeVa: number; needVa: number }): Cure {
+  if (given.needVa <= given.surgeVa) return { code: 'none' };
   const cures = startCures({
-    loads: of.loads,
-    surgeVa: of.surgeVa,
+    loads: given.loads,
+    surgeVa: given.surgeVa,
     softStartMultiple: SOFT_START_MULTIPLE,
     softStartable: compressors,
   });
@@ -153,7 +153,7 @@ function cureOf(of: { loads: StartingLoad<LoadId>[]; surgeVa: number; needVa: nu
     case 'both':
       return softStarter('soft-starter-and-apart', enough);
     default:
-      return { code: 'larger-source', va: of.needVa };
+      return { code: 'larger-source', va: given.needVa };
   }
 }
 

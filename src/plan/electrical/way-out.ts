@@ -29,12 +29,12 @@ const costs: Readonly<Record<WayOutId, EquipmentClass>> = {
 export function waysOut(
   home: Home,
   route: Route,
-  of: { fit: PanelFit; load: LoadVerdict },
+  given: { fit: PanelFit; load: LoadVerdict },
 ): WayOut[] {
   const choices = [
     ...spaceChoices(home),
-    ...busChoices(of.fit),
-    ...loadChoices(of.load),
+    ...busChoices(given.fit),
+    ...loadChoices(given.load),
     ...panelChoices(home),
   ];
   if (route.carries.length === 0) return [];

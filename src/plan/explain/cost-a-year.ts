@@ -146,7 +146,7 @@ function savedToday({ money }: MoneyOfRoute): Figure {
 }
 
 /** The same figure under the name it has in a longer sum. */
-function named(of: Figure, is: StepName): Figure {
-  const { value, unit, source } = of;
-  return figure({ value, unit, source, is, as: () => of });
+function named(one: Figure, is: StepName): Figure {
+  const { value, unit, source } = one;
+  return figure({ value, unit, source, is, as: () => one });
 }

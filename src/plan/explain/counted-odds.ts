@@ -40,9 +40,9 @@ function likelyEvery({ kind, generator, usableKwh }: Route): number {
 function asCounted(
   { rideThrough, weatherYears: years }: Plan,
   share: number,
-  of: { everyHours: number; careful: boolean; stores: ReturnType<typeof storesOf> },
+  given: { everyHours: number; careful: boolean; stores: ReturnType<typeof storesOf> },
 ): Figure {
-  const { everyHours, careful, stores } = of;
+  const { everyHours, careful, stores } = given;
   const span = monthsOf[rideThrough.season];
   const source = { kind: 'formula', label: '' } as const;
   return figure({

@@ -108,11 +108,11 @@ function onTheBill(route: Route): boolean {
 function between(
   { home, rideThrough }: MoneyInput,
   route: Route,
-  of: HomeTariff,
+  homeTariff: HomeTariff,
   year: HouseYear,
 ): BetweenOutages {
   const keptKwh = keptFor(home, route, rideThrough);
-  return betweenOutages({ home, route, of, year, keptKwh });
+  return betweenOutages({ home, route, of: homeTariff, year, keptKwh });
 }
 
 function moneyOfRoute(

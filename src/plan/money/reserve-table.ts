@@ -29,7 +29,7 @@ const YEARS = 12;
 
 /** What keeping charge for outages costs a year against the odds it buys, the household's choice marked. */
 export function reserveTable(
-  at: { home: Home; drawn: SyntheticYears; route: Route },
+  given: { home: Home; drawn: SyntheticYears; route: Route },
   between: BetweenOutages,
 ): ReserveRow[] {
   const { input, strategy } = between;
@@ -37,7 +37,7 @@ export function reserveTable(
   const chosen = Math.min(1, Math.max(...between.keptKwh) / input.battery.usableKwh);
   const levels = reserveCost(input, { strategy, shares: sharesWith(chosen), chosen });
   const odds = oddsAt(
-    at,
+    given,
     levels.map((level) => level.keptKwh),
   );
   return levels.map((level, i) => ({ ...level, odds: odds[i]! }));

@@ -62,15 +62,15 @@ export interface HandSteps {
  * The order by what the route is made of, so that a new route has one. The order at the panel is that of the caution
  * about it: the main is off before the inlet's breaker goes on, and the other way round going back.
  */
-export function handSteps(of: RouteTraits, home: Pick<Home, 'facts'>): HandSteps {
+export function handSteps(traits: RouteTraits, home: Pick<Home, 'facts'>): HandSteps {
   const solar = !home.facts.told('own-sources') || home.facts.has('own-sources', 'solar');
-  if (of.connection === 'nothing') return nothing;
-  if (of.connection === 'inlet') return of.vehicle ? vehicleInlet(solar) : inlet(solar);
-  if (hasFixedGenerator(of)) return fixedGenerator;
-  if (outletsOnly(of) && hasPortableGenerator(of)) return cords;
-  if (of.vehicle) return vehicle;
-  if (isPack(of)) return pack;
-  return fixedBattery(hasPortableGenerator(of));
+  if (traits.connection === 'nothing') return nothing;
+  if (traits.connection === 'inlet') return traits.vehicle ? vehicleInlet(solar) : inlet(solar);
+  if (hasFixedGenerator(traits)) return fixedGenerator;
+  if (outletsOnly(traits) && hasPortableGenerator(traits)) return cords;
+  if (traits.vehicle) return vehicle;
+  if (isPack(traits)) return pack;
+  return fixedBattery(hasPortableGenerator(traits));
 }
 
 const first = ['say-who-is-out', 'alarms-work'] as const;

@@ -25,32 +25,32 @@ interface Of {
 }
 
 /** What to do next, in order, and who does it. */
-export function nextSteps(of: Of): NextStep[] {
-  const { home, advice } = of;
+export function nextSteps(given: Of): NextStep[] {
+  const { home, advice } = given;
   const power = isSource(traitsOf[advice.route.kind]);
   return [
     ...medicalSteps(home),
-    ...settleSteps(of),
-    ...panelSteps(of),
+    ...settleSteps(given),
+    ...panelSteps(given),
     alarmStep(home),
-    ...findOutFirst(of),
-    ...buySteps(of),
+    ...findOutFirst(given),
+    ...buySteps(given),
     {
       id: 'store-water' as const,
       animals: hasAnimals(home),
       who: 'household',
     },
-    ...associationStep(of),
-    ...wiredSteps(of),
-    ...findOutSteps(of),
-    ...sourceSteps(of),
+    ...associationStep(given),
+    ...wiredSteps(given),
+    ...findOutSteps(given),
+    ...sourceSteps(given),
     ...(power
       ? [
           {
             id: 'tell-insurer' as const,
             who: 'insurer or landlord' as const,
           },
-          ...orderStep(of),
+          ...orderStep(given),
           {
             id: 'rehearse' as const,
             lifeSupport: home.lifeSupport !== 'no',

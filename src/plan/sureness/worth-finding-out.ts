@@ -43,16 +43,16 @@ const GRAVE = 4;
  * What is worth finding out: first what could close a route on the table, or what a grave caution waits for; then by how
  * much the answer would change the route advised or its neighbors. What touches none of them is left out.
  */
-export function worthFindingOut(of: SoFar): ToFindOut[] {
-  const { interview, answers, asOf, home } = of;
+export function worthFindingOut(soFar: SoFar): ToFindOut[] {
+  const { interview, answers, asOf, home } = soFar;
   const unknown = new Set<string>(home.facts.openIds());
   const open = interview.questions.filter((q) => unknown.has(q.id) && q.id !== 'home-name');
   if (open.length === 0) return [];
   const bank = bankOf(interview, asOf);
   const now = bank.trialOf(answers);
-  const table = onTheTable(of, now.routes);
+  const table = onTheTable(soFar, now.routes);
   const waits = new Set<string | undefined>(
-    of.cautions.filter((one) => one.careful && one.severity >= GRAVE).map(({ asks }) => asks),
+    soFar.cautions.filter((one) => one.careful && one.severity >= GRAVE).map(({ asks }) => asks),
   );
   const tried = new Set(
     likeliestFirst(open)
@@ -68,7 +68,7 @@ export function worthFindingOut(of: SoFar): ToFindOut[] {
     if (!safety && changes < CHANGES_NOTHING) return [];
     const why = effect === null || effect.ifTold < CHANGES_NOTHING ? null : whyNow(now, effect);
     return [
-      { question: id, says, how: find, safety, changes, decides: decidesOf(of, why, forbids) },
+      { question: id, says, how: find, safety, changes, decides: decidesOf(soFar, why, forbids) },
     ];
   });
   return found.sort((a, b) => Number(b.safety) - Number(a.safety) || b.changes - a.changes);

@@ -27,11 +27,11 @@ const BOUGHT_HOURS = 8;
 /** `inverterWatts`: what the battery's inverter gives, which a charger seldom passes. */
 export function chargingGenerator(
   home: Home,
-  of: { inverterWatts: number; kwhPerDay: number },
+  given: { inverterWatts: number; kwhPerDay: number },
 ): ChargingGenerator {
   const own = ownGenerator(home);
   const refills = (watts: number, hours: number) =>
-    (watts / 1000) * CHARGE_LOAD * hours >= of.kwhPerDay / CHARGE_EFFICIENCY;
+    (watts / 1000) * CHARGE_LOAD * hours >= given.kwhPerDay / CHARGE_EFFICIENCY;
   if (own !== null && refills(own.step.watts, MOST_OWN_HOURS)) {
     const ratedKw = own.ratedWatts / 1000;
     return {
@@ -45,7 +45,7 @@ export function chargingGenerator(
   const share = siteShare(home) * fuelShare(fuel);
   const steps = powerSteps('engine');
   const enough = steps.find((step) => refills(step.watts * share, BOUGHT_HOURS)) ?? steps.at(-1)!;
-  const ratedWatts = Math.min(enough.watts, Math.max(of.inverterWatts, 3500));
+  const ratedWatts = Math.min(enough.watts, Math.max(given.inverterWatts, 3500));
   return {
     size: { ratedKw: ratedWatts / 1000, siteKw: (ratedWatts * share) / 1000 },
     sort: 'portable',

@@ -201,9 +201,9 @@ const AT_120: If = 'inlet-of-120';
 function partsOf(
   home: Home,
   sort: Sort,
-  of: Pick<Described, 'own' | 'fitted'> & { ratedWatts: number; containers: readonly Part[] },
+  given: Pick<Described, 'own' | 'fitted'> & { ratedWatts: number; containers: readonly Part[] },
 ): Part[] {
-  const { own, fitted, ratedWatts, containers } = of;
+  const { own, fitted, ratedWatts, containers } = given;
   const generator =
     own === null
       ? portableGeneratorPart(ratedWatts)

@@ -6,17 +6,20 @@ import { inSentence, listOf } from './list-of';
 import type { Named } from './named';
 
 /** The need at the high end, what the route gives, and what to do about it, in a sentence. */
-export function sayHighEnd(home: Named, of: HighEndShortfall): string {
-  const { what, unit } = of;
-  const [asks, gives] = [formatQuantity(of.asks, unit), formatQuantity(of.gives, unit)];
+export function sayHighEnd(home: Named, shortfall: HighEndShortfall): string {
+  const { what, unit } = shortfall;
+  const [asks, gives] = [
+    formatQuantity(shortfall.asks, unit),
+    formatQuantity(shortfall.gives, unit),
+  ];
   const need =
     what === 'running'
       ? `With everything it carries on at once, at the high end, the need is ${asks}; it gives ${gives}`
       : `The hardest start at the high end is ${asks}; it lends ${gives} for a moment`;
-  const then = of.byInverter
+  const then = shortfall.byInverter
     ? 'An inverter shuts off above that'
     : 'A generator sags or trips above that';
-  return `${need}. ${then}, so ${remedy(home, [of])}.`;
+  return `${need}. ${then}, so ${remedy(home, [shortfall])}.`;
 }
 
 /** "measure the lights and the furnace, or read their labels; until then switch the microwave oven off first". */

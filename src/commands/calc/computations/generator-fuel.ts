@@ -94,8 +94,8 @@ function fuelOf(values: Values): Outcome {
   };
 }
 
-function refusal(of: { ratedKw: number; loadKw: number; fuel: string; generator: string }) {
-  if (of.loadKw > of.ratedKw) return 'the load is more than the generator is rated for.';
-  const fits = (of.fuel === 'diesel') === (of.generator === 'diesel');
-  return fits ? null : `a ${of.generator} generator does not burn ${of.fuel}.`;
+function refusal(given: { ratedKw: number; loadKw: number; fuel: string; generator: string }) {
+  if (given.loadKw > given.ratedKw) return 'the load is more than the generator is rated for.';
+  const fits = (given.fuel === 'diesel') === (given.generator === 'diesel');
+  return fits ? null : `a ${given.generator} generator does not burn ${given.fuel}.`;
 }

@@ -97,9 +97,9 @@ function voltageBand(volts: number): 'amps115' | 'amps208' | 'amps230' | null {
 }
 
 function shown({ amps, va }: MotorStart, formula: string, volts: number): Outcome {
-  const ends = (of: { low: number; high: number }, unit: string) => [
-    { label: 'low', value: of.low, unit },
-    { label: 'high', value: of.high, unit },
+  const ends = (given: { low: number; high: number }, unit: string) => [
+    { label: 'low', value: given.low, unit },
+    { label: 'high', value: given.high, unit },
   ];
   const steps = [
     { label: 'starting current', formula, value: amps.likely, unit: 'A' },

@@ -124,11 +124,11 @@ function voltageOf(values: Values): Outcome {
 
 function limitResults(
   values: Values,
-  of: { inRow: number; factor: number; volts: number },
+  given: { inRow: number; factor: number; volts: number },
 ): Result[] {
   const limitVolts = values.numberOrNull('limit');
   if (limitVolts === null) return [];
-  const fits = of.volts <= limitVolts;
+  const fits = given.volts <= limitVolts;
   return [
     {
       label: 'against the limit',
@@ -136,7 +136,7 @@ function limitResults(
     },
     {
       label: 'largest voc a panel may show',
-      value: mostLabelVolts({ ...of, limitVolts }),
+      value: mostLabelVolts({ ...given, limitVolts }),
       unit: 'V',
     },
   ];

@@ -108,15 +108,15 @@ function columnFor(values: Values, service: boolean): TerminalColumn {
 
 function notesFor(
   values: Values,
-  of: { service: boolean; column: TerminalColumn; wire: WireSize },
+  given: { service: boolean; column: TerminalColumn; wire: WireSize },
 ): string[] {
   const column =
-    values.has('column') || of.service
+    values.has('column') || given.service
       ? []
       : [
-          `The ${of.column} C column is taken: 60 up to ${SIXTY_COLUMN_AMPS} A unless you say that every terminal is marked 75 C, 75 above (110.14(C)). NM cable always takes 60 (334.80).`,
+          `The ${given.column} C column is taken: 60 up to ${SIXTY_COLUMN_AMPS} A unless you say that every terminal is marked 75 C, 75 above (110.14(C)). NM cable always takes 60 (334.80).`,
         ];
-  const service = of.service
+  const service = given.service
     ? [
         '310.12 goes by the 75 C column, and only where these wires carry the whole dwelling. The load is the calculated one, not counted at 125%.',
       ]

@@ -139,18 +139,18 @@ function arithmeticOf(
 
 function listOf(
   figures: readonly ExplainedFigure[],
-  of: { row: number; width: number; height: number; glyphs: Glyphs },
+  given: { row: number; width: number; height: number; glyphs: Glyphs },
 ): readonly Line[] {
   const lines: Line[] = [];
   const starts: number[] = [];
   let [from, to] = [0, 0];
   figures.forEach(({ says }, i) => {
     starts.push(lines.length);
-    if (i === of.row) from = lines.length;
-    lines.push(...labelLines('', says, i === of.row, of.width));
-    if (i === of.row) to = lines.length - 1;
+    if (i === given.row) from = lines.length;
+    lines.push(...labelLines('', says, i === given.row, given.width));
+    if (i === given.row) to = lines.length - 1;
   });
-  return windowLines({ ...of, lines, starts, from, to }).lines;
+  return windowLines({ ...given, lines, starts, from, to }).lines;
 }
 
 const CHOOSING = ['Up Down choose', 'Enter work it out', 'Esc back to the plan'];

@@ -45,8 +45,8 @@ export interface Measured {
 }
 
 /** All keys, as lines of this width. */
-export function keyLines(of: Parameters<typeof allKeys>[0], width: number): Line[] {
-  return allKeys(of).flatMap((one) => labelLines('- ', one, false, width));
+export function keyLines(given: Parameters<typeof allKeys>[0], width: number): Line[] {
+  return allKeys(given).flatMap((one) => labelLines('- ', one, false, width));
 }
 
 /** From so many lines on a blank one stands below the title. */

@@ -42,18 +42,18 @@ export function sayRoutes(plan: Plan, words: Words): string[] {
 /** Routes closed by the same stand in one line. */
 function because(
   { counts }: Plan,
-  of: { title: string; routes: readonly Route[]; onlyUnknown: boolean },
+  given: { title: string; routes: readonly Route[]; onlyUnknown: boolean },
   words: Words,
 ): string[] {
   const byReason = new Map<string, string[]>();
-  for (const route of of.routes) {
+  for (const route of given.routes) {
     const { onlyUnknown, decisive } = counts[route.kind];
-    if (onlyUnknown !== of.onlyUnknown) continue;
+    if (onlyUnknown !== given.onlyUnknown) continue;
     const why = words.household.routes.why(decisive.map(words.stop));
     byReason.set(why, [...(byReason.get(why) ?? []), words.routeTitle(route.called)]);
   }
   const lines = [...byReason].map(([why, names]) => words.household.routes.because(names, why));
-  return lines.length > 0 ? [of.title, bullets(lines)] : [];
+  return lines.length > 0 ? [given.title, bullets(lines)] : [];
 }
 
 function otherLine(plan: Plan, route: Route, words: Words): string {

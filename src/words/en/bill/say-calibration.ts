@@ -1,31 +1,31 @@
 import type { CalibrationFinding, PartFinding } from '../../../home/bill/calibration';
 
 /** What two or twelve bills say of heating and cooling. */
-export function sayCalibration(of: CalibrationFinding): string {
-  switch (of.code) {
+export function sayCalibration(finding: CalibrationFinding): string {
+  switch (finding.code) {
     case 'no-use':
       return 'The twelve bills show no use at all, so nothing goes by them.';
     case 'not-the-weather':
-      return `Your twelve months do not follow the weather of your place: they miss a fit by ${percent(of.missShare)}, and from ${100 * of.mostShare} % on we do not go by one. Check the order of the months, and think of months away, guests or a new car. Heating and cooling were not changed; the money follows the months as they are.`;
+      return `Your twelve months do not follow the weather of your place: they miss a fit by ${percent(finding.missShare)}, and from ${100 * finding.mostShare} % on we do not go by one. Check the order of the months, and think of months away, guests or a new car. Heating and cooling were not changed; the money follows the months as they are.`;
     case 'twelve-bills':
       return [
-        `Your twelve bills come to ${whole(of.yearKwh)} kWh a year. By the usual weather of your place that is ${of.basePerDay.toFixed(1)} kWh a day in any weather, ${whole(of.heatingKwh)} kWh a year that go with cold and ${whole(of.coolingKwh)} kWh that go with heat; the months miss this by ${percent(of.missShare)}.`,
-        ...(of.roughOver === null
+        `Your twelve bills come to ${whole(finding.yearKwh)} kWh a year. By the usual weather of your place that is ${finding.basePerDay.toFixed(1)} kWh a day in any weather, ${whole(finding.heatingKwh)} kWh a year that go with cold and ${whole(finding.coolingKwh)} kWh that go with heat; the months miss this by ${percent(finding.missShare)}.`,
+        ...(finding.roughOver === null
           ? []
           : [
-              `That is more than the ${100 * of.roughOver} % of a good fit: the year was unusual, or something else changed.`,
+              `That is more than the ${100 * finding.roughOver} % of a good fit: the year was unusual, or something else changed.`,
             ]),
-        ...of.parts.map(sayPart),
+        ...finding.parts.map(sayPart),
       ].join(' ');
     case 'two-bills':
-      return `${twoBills(of)} The plan goes by your bills: ${of.what} counts ${of.factor.toFixed(2)} times as much as it would have.`;
+      return `${twoBills(finding)} The plan goes by your bills: ${finding.what} counts ${finding.factor.toFixed(2)} times as much as it would have.`;
     case 'two-bills-too-far':
-      return `${twoBills(of)} They are too far apart to go by the bills: check the kind and size of the ${of.what}. Nothing was changed.`;
+      return `${twoBills(finding)} They are too far apart to go by the bills: check the kind and size of the ${finding.what}. Nothing was changed.`;
   }
 }
 
-const twoBills = (of: Extract<CalibrationFinding, { billedPerDay: number }>) =>
-  `Your two bills show ${of.billedPerDay.toFixed(1)} kWh a day more in ${of.season} than in a mild month; we would have counted ${of.countedPerDay.toFixed(1)} kWh a day for ${of.what}.`;
+const twoBills = (given: Extract<CalibrationFinding, { billedPerDay: number }>) =>
+  `Your two bills show ${given.billedPerDay.toFixed(1)} kWh a day more in ${given.season} than in a mild month; we would have counted ${given.countedPerDay.toFixed(1)} kWh a day for ${given.what}.`;
 
 function sayPart({ code, what, countedKwh, factor }: PartFinding): string {
   const counted = `We would have counted ${whole(countedKwh)} kWh a year for ${what}`;

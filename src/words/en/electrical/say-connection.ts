@@ -55,24 +55,24 @@ export function sayConnection({ way, against }: Pick<Connection, 'way' | 'agains
 }
 
 /** Whether the source is large enough by NEC 702.4: "9.5 kVA for 4.2 kVA meant to run at one time: enough". */
-export function sayCapacity(of: ConnectionCapacity): string {
-  switch (of.code) {
+export function sayCapacity(capacity: ConnectionCapacity): string {
+  switch (capacity.code) {
     case 'by-the-cord':
       return 'each cord and outlet carries what is plugged into it';
     case 'what-runs-at-one-time':
       return 'enough for all that is meant to run at one time (702.4(A)(1))';
     case 'manual':
-      return `${kva(of.sourceVa)} for ${kva(of.chosenVa)} meant to run at one time: ${of.enough ? 'enough' : 'not enough, so fewer at a time'} (${of.section})`;
+      return `${kva(capacity.sourceVa)} for ${kva(capacity.chosenVa)} meant to run at one time: ${capacity.enough ? 'enough' : 'not enough, so fewer at a time'} (${capacity.section})`;
     case 'load-not-worked-out':
       return 'the whole calculated load, which is not worked out here (702.4(A)(2)(a))';
     case 'whole-load':
-      return `the whole calculated load, ${kva(of.calculatedVa)} (702.4(A)(2)(a))`;
+      return `the whole calculated load, ${kva(capacity.calculatedVa)} (702.4(A)(2)(a))`;
     case 'automatic':
-      return `${kva(of.sourceVa)} for a calculated ${kva(of.calculatedVa)}: ${of.enough ? 'enough' : 'not enough without load management'} (${of.section})`;
+      return `${kva(capacity.sourceVa)} for a calculated ${kva(capacity.calculatedVa)}: ${capacity.enough ? 'enough' : 'not enough without load management'} (${capacity.section})`;
     case 'what-the-manager-lets-on':
       return 'the most the manager lets on (702.4(A)(2)(b))';
     case 'managed':
-      return `the manager must hold the house to ${kva(of.sourceVa)} (702.4(A)(2)(b))`;
+      return `the manager must hold the house to ${kva(capacity.sourceVa)} (702.4(A)(2)(b))`;
     case 'held-to-the-generator':
       return 'the charger is held to what the generator gives';
   }

@@ -36,28 +36,28 @@ export const loadMethod = (method: LoadMethod): string => methods[method];
 export const sayLoadNote = (note: LoadNote): string => notes[note];
 
 /** Which methods are shown for an edition, and why. */
-export function sayEditionNote(of: EditionNote): string {
-  switch (of.code) {
+export function sayEditionNote(note: EditionNote): string {
+  switch (note.code) {
     case 'numbers-not-held':
       return 'We do not hold all numbers of this edition, so no sum is given.';
     case 'existing-and-new':
       return '220.83 tells whether the present service is enough; 220.82 is the measure for new work.';
     case 'standard-shown':
-      return `The optional method for new work needs a service known to be ${of.leastAmps} A or more, so the standard method is shown.`;
+      return `The optional method for new work needs a service known to be ${note.leastAmps} A or more, so the standard method is shown.`;
   }
 }
 
 /** What the sums rest on beyond the answers. */
-export function sayDwellingAssumption(of: DwellingAssumption): string {
-  switch (of.code) {
+export function sayDwellingAssumption(assumption: DwellingAssumption): string {
+  switch (assumption.code) {
     case 'least-circuits':
       return 'Two kitchen circuits and one laundry circuit are counted, the least the code counts.';
     case 'floor-area':
-      return `The floor area is assumed: ${of.ft2} sq ft.`;
+      return `The floor area is assumed: ${assumption.ft2} sq ft.`;
     case 'range-label':
-      return `The range is counted at ${of.va / 1000} kVA; its label was not read.`;
+      return `The range is counted at ${assumption.va / 1000} kVA; its label was not read.`;
     case 'dryer-label':
-      return `The dryer is counted at ${of.va / 1000} kVA; its label was not read.`;
+      return `The dryer is counted at ${assumption.va / 1000} kVA; its label was not read.`;
     case 'few-heater-controls':
       return 'The heaters are counted as fewer than four controls, which is the careful reading.';
   }
@@ -74,22 +74,22 @@ export function sayLoadCalculation({
     : `${says} A new or changed service of a house is rated ${leastHouseAmps} A or more (230.79(C)).`;
 }
 
-function sayFinding(of: LoadFinding): string {
-  switch (of.code) {
+function sayFinding(finding: LoadFinding): string {
+  switch (finding.code) {
     case 'of-the-building':
       return 'The service belongs to the building: its manager and electrician hold the calculation.';
     case 'supply-120':
       return 'The supply is 120 V only; the methods of Article 220 used here are for 120/240 V and 120/208 V.';
     case 'main-not-read':
-      return `${found(of)}. The main breaker was not read, so nothing is judged. An electrician reads it first.`;
+      return `${found(finding)}. The main breaker was not read, so nothing is judged. An electrician reads it first.`;
     case 'answers-assumed':
-      return `${found(of)}, on a ${of.mainAmps} A main, but these answers are assumed: ${of.assumed.map((id) => answers[id]).join(', ')}. Electrician and inspector decide.`;
+      return `${found(finding)}, on a ${finding.mainAmps} A main, but these answers are assumed: ${finding.assumed.map((id) => answers[id]).join(', ')}. Electrician and inspector decide.`;
     case 'within':
-      return `${found(of)}, on a ${of.mainAmps} A main: 80 % of it or less both ways, as a planning figure. The electrician's own calculation decides.`;
+      return `${found(finding)}, on a ${finding.mainAmps} A main: 80 % of it or less both ways, as a planning figure. The electrician's own calculation decides.`;
     case 'over':
-      return `${found(of)}, on a ${of.mainAmps} A main: more than the main, as a planning figure. Electrician and inspector decide.`;
+      return `${found(finding)}, on a ${finding.mainAmps} A main: more than the main, as a planning figure. Electrician and inspector decide.`;
     case 'marginal':
-      return `${found(of)}, on a ${of.mainAmps} A main: marginal. Electrician and inspector decide.`;
+      return `${found(finding)}, on a ${finding.mainAmps} A main: marginal. Electrician and inspector decide.`;
   }
 }
 

@@ -17,11 +17,11 @@ const decides: Readonly<Record<Extract<MeteredCheck, { kind: 'done' }>['verdict'
 };
 
 /** Metered demand against the main breaker, NEC 220.87, or why it is not used. */
-export function sayMetered(of: MeteredCheck): string {
-  if (of.kind === 'refused') return `Not used: ${refused[of.why]} (220.87).`;
+export function sayMetered(check: MeteredCheck): string {
+  if (check.kind === 'refused') return `Not used: ${refused[check.why]} (220.87).`;
   const added =
-    of.chargingWatts > 0
-      ? `, with a battery charging at ${Math.round(of.chargingWatts / 100) / 10} kW`
+    check.chargingWatts > 0
+      ? `, with a battery charging at ${Math.round(check.chargingWatts / 100) / 10} kW`
       : '';
-  return `1.25 x ${of.peakKw} kW metered${added}: ${Math.round(of.amps)} A, ${Math.round(of.carefulAmps)} A by the careful count, on ${of.ratingAmps} A: ${decides[of.verdict]} (220.87).`;
+  return `1.25 x ${check.peakKw} kW metered${added}: ${Math.round(check.amps)} A, ${Math.round(check.carefulAmps)} A by the careful count, on ${check.ratingAmps} A: ${decides[check.verdict]} (220.87).`;
 }

@@ -17,8 +17,8 @@ export const busbarWay = (way: BusbarRouteId): string => ways[way];
 export const codeSection = (section: string | null): string => section ?? 'not in this edition';
 
 /** What about the panel itself stands in the way. */
-export function sayPanelTrap(of: PanelTrap): string {
-  switch (of.code) {
+export function sayPanelTrap(trap: PanelTrap): string {
+  switch (trap.code) {
     case 'split-bus':
       return 'Split bus: no single switch turns the house off, and no handle shows the size of the service. An interlock at one of its switches would not cut off the rest.';
     case 'fuses':
@@ -28,24 +28,24 @@ export function sayPanelTrap(of: PanelTrap): string {
     case 'panel-kind-not-known':
       return 'The kind of panel is not known; an interlock must not be planned before it is.';
     case 'main-over-bus':
-      return `The main (${of.mainAmps} A) is larger than the bus (${of.busAmps} A): the bus is not protected until an electrician has settled it.`;
+      return `The main (${trap.mainAmps} A) is larger than the bus (${trap.busAmps} A): the bus is not protected until an electrician has settled it.`;
     case 'heaters-at-208':
       return '120/208 V: heaters give about three quarters of their 240 V power, and inverters must be listed for 208 V.';
   }
 }
 
 /** Room, conductors and control of this panel. */
-export function sayPanelNote(of: PanelNote): string {
-  switch (of.code) {
+export function sayPanelNote(note: PanelNote): string {
+  switch (note.code) {
     case 'spaces-not-counted':
       return 'The free spaces were not counted; a two-pole breaker needs two side by side.';
     case 'room-for-two-poles':
-      return `${of.spaces} free spaces: room for a two-pole breaker if two lie side by side.`;
+      return `${note.spaces} free spaces: room for a two-pole breaker if two lie side by side.`;
     case 'no-room-for-two-poles':
-      return `${of.spaces} free spaces: not room for a two-pole breaker; a sub-panel for chosen circuits makes room without a new service.`;
+      return `${note.spaces} free spaces: not room for a two-pole breaker; a sub-panel for chosen circuits makes room without a new service.`;
     case 'service-conductors':
-      return `Service conductors of a ${of.mainAmps} A main: ${of.copper} copper or ${of.aluminum} aluminum where they carry the whole dwelling (Table 310.12).`;
+      return `Service conductors of a ${note.mainAmps} A main: ${note.copper} copper or ${note.aluminum} aluminum where they carry the whole dwelling (Table 310.12).`;
     case 'most-set-point':
-      return `A listed load manager on this service may be set to ${Math.round(of.amps)} A at most, for its set point counts as continuous (220.70, 750.30, 2023 edition).`;
+      return `A listed load manager on this service may be set to ${Math.round(note.amps)} A at most, for its set point counts as continuous (220.70, 750.30, 2023 edition).`;
   }
 }

@@ -44,30 +44,30 @@ const bare = ({ low, value, high }: Range) => {
 };
 
 /** A circuit in one line of a table whose heads hold the units. */
-export const sayCircuitShort = (of: ScopeCircuit) => ({
-  name: sayCircuit(of).name,
-  watts: bare(of.watts),
-  startVa: of.startVa === null ? 'no motor' : bare(of.startVa),
-  known: known[of.known],
+export const sayCircuitShort = (circuit: ScopeCircuit) => ({
+  name: sayCircuit(circuit).name,
+  watts: bare(circuit.watts),
+  startVa: circuit.startVa === null ? 'no motor' : bare(circuit.startVa),
+  known: known[circuit.known],
 });
 
 /** What the equipment must meet. */
-export function sayRequirement(of: ScopeRequirement): string {
-  switch (of.code) {
+export function sayRequirement(requirement: ScopeRequirement): string {
+  switch (requirement.code) {
     case 'continuous':
-      return `Continuous: ${range(of.watts, 'W')} at ${Math.round(of.elevationFt)} ft and ${Math.round(of.hotF)} °F.`;
+      return `Continuous: ${range(requirement.watts, 'W')} at ${Math.round(requirement.elevationFt)} ft and ${Math.round(requirement.hotF)} °F.`;
     case 'momentary':
-      return `Momentary: ${range(of.va, 'VA')} with the rest running, shown by a test.`;
+      return `Momentary: ${range(requirement.va, 'VA')} with the rest running, shown by a test.`;
     case 'usable-energy':
-      return `Usable energy: ${formatQuantity(of.kwh, 'kWh')} at five years old.`;
+      return `Usable energy: ${formatQuantity(requirement.kwh, 'kWh')} at five years old.`;
     case 'volts-240':
       return 'Voltage: 120/240 V.';
     case 'volts-120':
       return 'Voltage: 120 V, or 120/240 V.';
     case 'gap':
-      return `Gap when the grid fails: ${sayTransferTime(of.transferTime)}.`;
+      return `Gap when the grid fails: ${sayTransferTime(requirement.transferTime)}.`;
     case 'outdoor-air':
-      return `Outdoor air from ${Math.round(of.coldF)} to ${Math.round(of.hotF)} °F.`;
+      return `Outdoor air from ${Math.round(requirement.coldF)} to ${Math.round(requirement.hotF)} °F.`;
     case 'transfer-listed':
       return 'Transfer equipment listed to UL 1008, or an interlock listed for exactly this panel.';
     case 'storage-listed':
@@ -140,24 +140,24 @@ export interface Touches {
 }
 
 /** The same for one home, without what does not touch it. */
-export function confirmHere(of: Touches): string {
-  const parallel = of.battery || of.solar;
+export function confirmHere(touches: Touches): string {
+  const parallel = touches.battery || touches.solar;
   const articles = [
     '110.26, 220, 230.85, 250.30, 408',
-    ...(of.generator === 'none' ? [] : ['445']),
-    ...(of.battery ? ['480'] : []),
-    ...(of.vehicle ? ['625'] : []),
-    ...(of.solar ? ['690'] : []),
+    ...(touches.generator === 'none' ? [] : ['445']),
+    ...(touches.battery ? ['480'] : []),
+    ...(touches.vehicle ? ['625'] : []),
+    ...(touches.solar ? ['690'] : []),
     '702',
     ...(parallel ? ['705'] : []),
-    ...(of.battery ? ['706'] : []),
+    ...(touches.battery ? ['706'] : []),
     '750',
-    ...(of.manufactured ? ['550.32 for a manufactured home'] : []),
+    ...(touches.manufactured ? ['550.32 for a manufactured home'] : []),
   ];
   const fire = [
-    ...(of.generator === 'fixed' ? ['NFPA 37'] : []),
-    ...(of.pipedOrPropane ? ['NFPA 54 and 58'] : []),
-    ...(of.battery ? ['storage places by the residential and fire code'] : []),
+    ...(touches.generator === 'fixed' ? ['NFPA 37'] : []),
+    ...(touches.pipedOrPropane ? ['NFPA 54 and 58'] : []),
+    ...(touches.battery ? ['storage places by the residential and fire code'] : []),
     'flood height',
   ];
   return `Confirm locally: code edition in force; NEC ${articles.join(', ')}; ${fire.join('; ')}. A permit and an inspection are part of the work.`;

@@ -27,36 +27,36 @@ const plain: Readonly<Record<PlainSiting, string>> = {
 };
 
 /** What a place needs, or what stands against it: "Signs: where each source and its disconnect is." */
-export function saySiting(of: Siting): string {
-  switch (of.code) {
+export function saySiting(siting: Siting): string {
+  switch (siting.code) {
     case 'unit-too-large':
-      return `One unit over ${of.limit} kWh falls under the commercial rules.`;
+      return `One unit over ${siting.limit} kWh falls under the commercial rules.`;
     case 'place-not-allowed':
       return 'No large battery in a bedroom, a closet that opens into one, or a living space.';
     case 'units-too-close':
-      return `Between two units: ${of.limit} in, unless a fire test (UL 9540A) shows that less is enough.`;
+      return `Between two units: ${siting.limit} in, unless a fire test (UL 9540A) shows that less is enough.`;
     case 'too-near-opening':
-      return `From doors and windows that open into the home: ${of.limit} in. Measure it on site.`;
+      return `From doors and windows that open into the home: ${siting.limit} in. Measure it on site.`;
     case 'needs-vehicle-protection':
-      return `Where a car can reach it: underside ${of.limit} in or more above the floor, or a barrier.`;
+      return `Where a car can reach it: underside ${siting.limit} in or more above the floor, or a barrier.`;
     case 'place-over-limit':
-      return `More than the ${of.limit} kWh allowed in this kind of place.`;
+      return `More than the ${siting.limit} kWh allowed in this kind of place.`;
     case 'total-check-local':
       return 'Some places cap the whole home: ask the fire department.';
     case 'air-range':
-      return `${air(of)}; the maker's range must cover it.`;
+      return `${air(siting)}; the maker's range must cover it.`;
     case 'charging-below-freezing':
-      return `${air(of)}, and in ${of.coldMonths} months a usual night is below ${of.leastF} °F. A lithium battery must not be charged below ${of.leastF} °F: a unit with its own heater that holds charging back, or a warmer place.`;
+      return `${air(siting)}, and in ${siting.coldMonths} months a usual night is below ${siting.leastF} °F. A lithium battery must not be charged below ${siting.leastF} °F: a unit with its own heater that holds charging back, or a warmer place.`;
     case 'generator-distance':
-      return `Generator: ${of.leastFt} ft from every door, window and vent, the neighbors' too (${generatorWhy(of.why, of.leastFt)}). Exhaust points away; nothing with a roof over it.`;
+      return `Generator: ${siting.leastFt} ft from every door, window and vent, the neighbors' too (${generatorWhy(siting.why, siting.leastFt)}). Exhaust points away; nothing with a roof over it.`;
     case 'gasoline-kept': {
-      const over = of.overGal === null ? '' : `, and ${of.overGal} gal are kept`;
-      return `Gasoline: in cans of ${of.canGal} gal or less, never in the home; ${of.totalGal} gal is a usual limit, many places allow less${over}.`;
+      const over = siting.overGal === null ? '' : `, and ${siting.overGal} gal are kept`;
+      return `Gasoline: in cans of ${siting.canGal} gal or less, never in the home; ${siting.totalGal} gal is a usual limit, many places allow less${over}.`;
     }
     case 'roof-paths':
-      return `On the roof: paths of ${of.pathIn} in for firefighters and a strip at the ridge; none below an escape window. The fire department decides.`;
+      return `On the roof: paths of ${siting.pathIn} in for firefighters and a strip at the ridge; none below an escape window. The fire department decides.`;
     default:
-      return plain[of.code];
+      return plain[siting.code];
   }
 }
 

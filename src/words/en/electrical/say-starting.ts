@@ -3,10 +3,10 @@ import { loadName } from '../../../home/loads/load-names';
 import type { Cure, StartLimit } from '../../../plan/electrical/starting';
 
 /** Where the source gives way when a motor starts. */
-export function sayStartLimit(of: StartLimit): string {
-  return of.code === 'trips-above'
-    ? `an inverter trips above ${Math.round(of.va)} VA; it has no dip to ride through`
-    : `${of.percent} % dip, where many contactors let go; the maker's motor-start table decides`;
+export function sayStartLimit(limit: StartLimit): string {
+  return limit.code === 'trips-above'
+    ? `an inverter trips above ${Math.round(limit.va)} VA; it has no dip to ride through`
+    : `${limit.percent} % dip, where many contactors let go; the maker's motor-start table decides`;
 }
 
 /** What makes the starts fit, to stand after a colon. */
@@ -27,7 +27,7 @@ export function sayCure(home: Pick<Home, 'loads'>, cure: Cure): string {
   }
 }
 
-function softStarter(home: Pick<Home, 'loads'>, of: Extract<Cure, { usdLow: number }>): string {
-  const on = of.on === null ? '' : ` on the ${loadName(home, of.on).toLowerCase()}`;
-  return `a soft starter${on}, $${of.usdLow} to $${of.usdHigh} (${of.year})`;
+function softStarter(home: Pick<Home, 'loads'>, given: Extract<Cure, { usdLow: number }>): string {
+  const on = given.on === null ? '' : ` on the ${loadName(home, given.on).toLowerCase()}`;
+  return `a soft starter${on}, $${given.usdLow} to $${given.usdHigh} (${given.year})`;
 }

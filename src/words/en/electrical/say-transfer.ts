@@ -22,23 +22,23 @@ const plain: Readonly<Record<PlainTransferPoint, string>> = {
 };
 
 /** What to know when the source takes over: gap, neutral, bond, largest load. */
-export function sayTransferPoint(home: Pick<Home, 'loads'>, of: TransferPoint): string {
-  switch (of.code) {
+export function sayTransferPoint(home: Pick<Home, 'loads'>, point: TransferPoint): string {
+  switch (point.code) {
     case 'gap':
-      return `Gap when the grid fails: ${sayTransferTime(of.transferTime)}. Office electronics are designed to ride through ${of.electronicsMs} ms without voltage (ITI curve, 2000); for a longer gap put a small battery at the computer and the router.`;
+      return `Gap when the grid fails: ${sayTransferTime(point.transferTime)}. Office electronics are designed to ride through ${point.electronicsMs} ms without voltage (ITI curve, 2000); for a longer gap put a small battery at the computer and the router.`;
     case 'neutral-current':
-      return `Neutral at ${of.feed} V: ${amps(of.sharedAmps)} with the 120 V loads shared over both legs, ${amps(of.allOnOneAmps)} with all on one; ${amps(of.inStepAmps)} where one 120 V source feeds both legs, so circuits that share a neutral must not be fed that way. Shared so, and with a quarter more of the largest motor (430.24), the busier leg carries ${amps(of.busierLegAmps)}.`;
+      return `Neutral at ${point.feed} V: ${amps(point.sharedAmps)} with the 120 V loads shared over both legs, ${amps(point.allOnOneAmps)} with all on one; ${amps(point.inStepAmps)} where one 120 V source feeds both legs, so circuits that share a neutral must not be fed that way. Shared so, and with a quarter more of the largest motor (430.24), the busier leg carries ${amps(point.busierLegAmps)}.`;
     case 'largest-load': {
-      const kva = Math.round(of.va / 100) / 10;
-      const carried = of.carried
+      const kva = Math.round(point.va / 100) / 10;
+      const carried = point.carried
         ? 'The source carries it'
         : 'It is more than the source gives, so it must not stay connected';
-      return `Largest single load: ${loadName(home, of.load)}, ${kva} kVA. ${carried} (710.15(A)).`;
+      return `Largest single load: ${loadName(home, point.load)}, ${kva} kVA. ${carried} (710.15(A)).`;
     }
     case 'charger-on-generator':
-      return `Charging a battery from a generator of ${Math.round(of.ratedWatts)} W: a charger of ${Math.round(of.chargerWatts)} W at most, with nothing else on it, at a power factor of ${of.powerFactor}. It must accept 58 to 63 Hz, for a generator runs fast without load.`;
+      return `Charging a battery from a generator of ${Math.round(point.ratedWatts)} W: a charger of ${Math.round(point.chargerWatts)} W at most, with nothing else on it, at a power factor of ${point.powerFactor}. It must accept 58 to 63 Hz, for a generator runs fast without load.`;
     default:
-      return plain[of.code];
+      return plain[point.code];
   }
 }
 

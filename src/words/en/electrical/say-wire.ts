@@ -19,13 +19,13 @@ export const wireRunName = (run: WireRunId): string => runs[run];
 export const wireBecause = (because: WireChoice['because']): string => reasons[because];
 
 /** How the length of a run is known. */
-export function sayLengthFrom(of: LengthFrom): string {
-  switch (of.code) {
+export function sayLengthFrom(lengthFrom: LengthFrom): string {
+  switch (lengthFrom.code) {
     case 'paced-off':
       return 'paced off by the household';
     case 'assumed':
       return 'assumed';
     case 'well-depth':
-      return `depth ${of.depthTold ? 'as told' : 'assumed'} + ${of.runFt} ft assumed from panel to well head`;
+      return `depth ${lengthFrom.depthTold ? 'as told' : 'assumed'} + ${lengthFrom.runFt} ft assumed from panel to well head`;
   }
 }

@@ -25,20 +25,21 @@ export const advised = {
   besideIt: 'Worth having beside it, and in none of its sums:',
   addOn: (one: AddOn) => `${addOnName(one)}: ${addOnCost(one)}; ${addOnBecause(one)}.`,
   /** What must keep running, what of it needs no power here, and what is good to have, apart, so that the counts can be followed. */
-  carries(of: {
+  carries(given: {
     readonly count: MustCarried;
     readonly must: readonly string[];
     /** Needs no power in the way of living it counts on. */
     readonly needless: readonly string[];
     readonly more: readonly string[];
   }): string {
-    const { carried, of: all } = of.count;
+    const { carried, of: all } = given.count;
     const count = carried === all ? `all ${all}` : `${carried} of the ${all}`;
-    const also = of.more.length > 0 ? ` Good to have, it also carries: ${of.more.join(', ')}.` : '';
+    const also =
+      given.more.length > 0 ? ` Good to have, it also carries: ${given.more.join(', ')}.` : '';
     const needless =
-      of.needless.length > 0
-        ? ` Living thriftily does without power for ${listOf(of.needless.map(inSentence))}.`
+      given.needless.length > 0
+        ? ` Living thriftily does without power for ${listOf(given.needless.map(inSentence))}.`
         : '';
-    return `It carries ${count} that must keep running: ${of.must.join(', ')}.${needless}${also}`;
+    return `It carries ${count} that must keep running: ${given.must.join(', ')}.${needless}${also}`;
   },
 };

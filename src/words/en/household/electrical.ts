@@ -21,10 +21,10 @@ const kva = (va: number) => (va / 1000).toFixed(1);
 
 /** The electrical half in a few lines. */
 export const electrical = {
-  loadCalculation: (of: LoadCalculation) => `Load calculation: ${sayLoadCalculation(of)}`,
+  loadCalculation: (given: LoadCalculation) => `Load calculation: ${sayLoadCalculation(given)}`,
   /** With a space before it. */
   neutral: (amps: number) => ` The service neutral carries ${Math.round(amps)} A of it (220.61).`,
-  metered: (of: MeteredCheck) => `Metered demand: ${sayMetered(of)}`,
+  metered: (check: MeteredCheck) => `Metered demand: ${sayMetered(check)}`,
   siting: (point: SitingPoint) => `${saySiting(point)} (${point.cite})`,
   /** `fitting`: the ways by which the source fits; `known`: main and bus are. */
   onThePanel(amps: number, fitting: PanelFit['ways'], known: boolean): string {

@@ -28,7 +28,7 @@ export const frontPage = {
   /** `head`: what a device of life support makes of the purchase. */
   buy(
     { called, parts, costUsd }: Route,
-    of: {
+    given: {
       head: 'buy' | 'beside' | 'bridge';
       aboveTold: string;
       installed: boolean;
@@ -40,9 +40,9 @@ export const frontPage = {
       buy: 'What to buy',
       beside: 'Beside that',
       bridge: 'Beside that, and only as a bridge',
-    }[of.head];
+    }[given.head];
     const made = parts.map((part) => inSentence(sayPart(part.called))).join('; ');
-    return `${head}: ${inSentence(sayRouteTitle(called))}, ${sayFigure(costUsd)}${of.aboveTold}${of.installed ? ' installed' : ''}: ${made}${sayThrift(of.thriftUsd)}.${of.also}`;
+    return `${head}: ${inSentence(sayRouteTitle(called))}, ${sayFigure(costUsd)}${given.aboveTold}${given.installed ? ' installed' : ''}: ${made}${sayThrift(given.thriftUsd)}.${given.also}`;
   },
   buyNothing: ({ called, parts }: Route, also: string) =>
     `What to buy: nothing. Use ${inSentence(sayRouteTitle(called))}: ${parts.map((part) => inSentence(sayPart(part.called))).join('; ')}.${also}`,
@@ -54,7 +54,7 @@ export const frontPage = {
 
   howLong: (says: string) => `How long: ${says}`,
   /** Hours by both counts, on the fuel of today and once cans are filled, and what was asked for. */
-  lasts(of: {
+  lasts(given: {
     readonly hours: Figure;
     /** Shown as less than the goal though it rounds to it. */
     readonly justUnder: boolean;
@@ -71,15 +71,16 @@ export const frontPage = {
     /** What else is counted, with a space before it. */
     readonly more: string;
   }): string {
-    const { hours, stored, goalHours } = of;
-    const likely = `${of.justUnder ? 'just under' : 'about'} ${whole(hours.value)}`;
+    const { hours, stored, goalHours } = given;
+    const likely = `${given.justUnder ? 'just under' : 'about'} ${whole(hours.value)}`;
     const bad = hours.low < 0.5 ? 'none at all' : whole(hours.low);
-    const states = stored === null ? '' : ` (${sayFuelToday(of.fuelToday)}); ${onceStored(stored)}`;
+    const states =
+      stored === null ? '' : ` (${sayFuelToday(given.fuelToday)}); ${onceStored(stored)}`;
     const goal = formatQuantity(goalHours, 'h');
-    const asked = of.reached
-      ? `You asked for ${goal}${of.carefulFallsShort ? '; the careful count falls short' : ''}.`
-      : `On a hard day it does not reach the ${goal} you asked for${of.enoughByOdds ? '; it carries at least 9 in 10 such outages' : ''}.`;
-    return `How long: ${likely}, careful count ${bad}${states}. ${asked}${of.more}`;
+    const asked = given.reached
+      ? `You asked for ${goal}${given.carefulFallsShort ? '; the careful count falls short' : ''}.`
+      : `On a hard day it does not reach the ${goal} you asked for${given.enoughByOdds ? '; it carries at least 9 in 10 such outages' : ''}.`;
+    return `How long: ${likely}, careful count ${bad}${states}. ${asked}${given.more}`;
   },
 
   needsNoPower: 'What it carries: nothing, and nothing that must keep running needs it.',
@@ -108,7 +109,7 @@ export const frontPage = {
   goWhenTold: `If you are told to go, or fire or fast water is near: ${GO_NOW}`,
   leave: (lines: readonly string[]) => `When to leave. ${lines.join(' ')}`,
 
-  call(of: {
+  call(given: {
     readonly electrician: 'route' | 'home' | 'nothing';
     readonly permitOffice: boolean;
     readonly gasFitter: boolean;
@@ -118,12 +119,12 @@ export const frontPage = {
       route: 'a licensed electrician, yes',
       home: 'a licensed electrician, for the home and not for this route',
       nothing: 'no electrician for this route',
-    }[of.electrician];
+    }[given.electrician];
     const others = [
       electrician,
-      ...(of.permitOffice ? ['the building department, for permit and inspection'] : []),
-      ...(of.gasFitter ? ['a gas fitter, for the fuel'] : []),
-      ...(of.powerCompany ? ['the power company, for its approval'] : []),
+      ...(given.permitOffice ? ['the building department, for permit and inspection'] : []),
+      ...(given.gasFitter ? ['a gas fitter, for the fuel'] : []),
+      ...(given.powerCompany ? ['the power company, for its approval'] : []),
     ];
     return `Whom to call: ${others.join('; ')}.`;
   },

@@ -57,8 +57,8 @@ export const rideThrough = {
     `With what is good to have as well it rides through ${sayShare(good)} of 100 outages of ${span(goalHours)}${all === undefined ? '' : `, with everything ${sayShare(all)}`}.`,
   fromHalfFull: (share: number, goalHours: number) =>
     `Starting half full instead of full: ${sayShare(share)} of 100 outages of ${span(goalHours)}. Before a storm with warning, fill it up.`,
-  unserved: (of: { kwh: number; hours: number; goalHours: number; season: Season }) =>
-    `On average ${formatQuantity(of.kwh, 'kWh')} over ${span(Math.max(1, Math.round(of.hours)))} goes unserved in an outage of ${span(of.goalHours)} in ${of.season}.`,
+  unserved: (given: { kwh: number; hours: number; goalHours: number; season: Season }) =>
+    `On average ${formatQuantity(given.kwh, 'kWh')} over ${span(Math.max(1, Math.round(given.hours)))} goes unserved in an outage of ${span(given.goalHours)} in ${given.season}.`,
   usedOtherwise: (variants: RouteRide['variants'], goalHours: number) =>
     `Used otherwise, of 100 outages of ${span(goalHours)}: ${variants
       .map(
@@ -83,8 +83,8 @@ export const rideThrough = {
   /** A route and its share; a part of what must run where it carries no more. */
   other: (called: RouteTitle, carries: MustCarried, share: number) =>
     `${sayRouteTitle(called)}${carries.things === carries.of ? '' : ` (carries ${carried(carries)})`}: ${sayShare(share)}`,
-  others: (each: readonly string[], of: { goalHours: number; season: Season; years: number }) =>
-    `The other batteries that could work here, of 100 outages of ${span(of.goalHours)} in ${of.season}, counted from ${of.years} of the drawn years: ${each.join('; ')}.`,
+  others: (each: readonly string[], given: { goalHours: number; season: Season; years: number }) =>
+    `The other batteries that could work here, of 100 outages of ${span(given.goalHours)} in ${given.season}, counted from ${given.years} of the drawn years: ${each.join('; ')}.`,
   /** How much to keep, by month, 0 to 1; null where full is not enough. */
   keep(byMonth: readonly (number | null)[], goalHours: number): string {
     const goal = span(goalHours);

@@ -36,10 +36,10 @@ export const routes = {
   /** "Power pack: 5 of 7, 43 h, $1,600 ($900 to $2,600). Without the furnace (is wired in, not plugged in)." */
   inOneLine(
     { called, costUsd }: Route,
-    of: { carried: string; howLong: string; without: readonly { name: string; why: string }[] },
+    given: { carried: string; howLong: string; without: readonly { name: string; why: string }[] },
   ): string {
-    const missed = of.without.map(({ name, why }) => `${inSentence(name)} (${why})`);
+    const missed = given.without.map(({ name, why }) => `${inSentence(name)} (${why})`);
     const rest = missed.length > 0 ? ` Without ${listOf([...new Set(missed)])}.` : '';
-    return `${sayRouteTitle(called)}: ${of.carried}, ${of.howLong}, ${sayFigure(costUsd)}.${rest}`;
+    return `${sayRouteTitle(called)}: ${given.carried}, ${given.howLong}, ${sayFigure(costUsd)}.${rest}`;
   },
 };

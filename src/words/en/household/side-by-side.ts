@@ -17,8 +17,8 @@ export const sideBySide = {
     'Noise',
     'Wait',
   ],
-  counted: (of: { years: number; realRate: number; outageHours: number }) =>
-    `Counted over ${of.years} years in today's dollars at ${100 * of.realRate} % a year above inflation: purchase, work, permit, fuel, upkeep, replacement and what is left at the end, less what comes off the bill. Doing nothing costs nothing here, and leaves about ${formatQuantity(of.outageHours, 'h')} without power in an average year.`,
+  counted: (given: { years: number; realRate: number; outageHours: number }) =>
+    `Counted over ${given.years} years in today's dollars at ${100 * given.realRate} % a year above inflation: purchase, work, permit, fuel, upkeep, replacement and what is left at the end, less what comes off the bill. Doing nothing costs nothing here, and leaves about ${formatQuantity(given.outageHours, 'h')} without power in an average year.`,
   anOutageHour:
     'An outage hour: the cost a year over the hours a year in which all that must run is carried. Outages come in all lengths, most of them short and a few very long; of each, no more is counted than the route lasts from full in the hardest season you asked for. A route that carries a part of what must run has no such figure.',
   begins: (range: string, moneyBack: boolean) => `${range}${moneyBack ? ' after money back' : ''}`,

@@ -10,10 +10,10 @@ const LEAST_HOURS = 0.5;
 export const whatYouHave = {
   one(
     route: Route,
-    of: { vehicle: boolean; missed: readonly string[]; lifeTold: boolean },
+    given: { vehicle: boolean; missed: readonly string[]; lifeTold: boolean },
   ): string {
-    const source = of.vehicle ? "your vehicle's outlets" : 'your home battery';
-    const missed = [...new Set(of.missed.map(inSentence))];
+    const source = given.vehicle ? "your vehicle's outlets" : 'your home battery';
+    const missed = [...new Set(given.missed.map(inSentence))];
     const carries =
       missed.length === 0 ? 'all that must keep running' : `all but the ${listOf(missed)}`;
     const parts = route.parts.map((part) => inSentence(sayPart(part.called))).join('; ');
@@ -21,7 +21,7 @@ export const whatYouHave = {
       route.costUsd.value === 0
         ? 'nothing to buy'
         : `${formatQuantity(route.costUsd.value, '$')} for ${parts}`;
-    const also = of.lifeTold ? ' It is a bridge and no second source.' : '';
+    const also = given.lifeTold ? ' It is a bridge and no second source.' : '';
     return `What you have already: ${source} (${cost}) can run ${carries}, for ${howLong(route)}.${also}`;
   },
 };

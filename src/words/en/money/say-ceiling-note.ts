@@ -11,8 +11,8 @@ export const sayNotExact: Readonly<Record<NotExact, string>> = {
 };
 
 /** Why the most that could be saved was left out, or is not exact. */
-export function sayCeilingNote(of: CeilingNote): string {
-  switch (of.code) {
+export function sayCeilingNote(note: CeilingNote): string {
+  switch (note.code) {
     case 'nothing-to-earn':
       return 'with one price at all hours and no solar there is nothing to earn';
     case 'one-route-only':
@@ -20,6 +20,6 @@ export function sayCeilingNote(of: CeilingNote): string {
     case 'demand-charge':
       return 'the most that could be saved is left out where a demand charge is paid, for it takes long to work out';
     case 'not-exact':
-      return sayNotExact[of.why];
+      return sayNotExact[note.why];
   }
 }

@@ -7,16 +7,16 @@ export function sayUse({ use, peaks }: { use: HouseUse; peaks: PeaksKnown | null
   return `Use over the year: ${sayHouseUse(use)}${peaks === null ? '' : ` ${sayPeaks(peaks)}`}`;
 }
 
-function sayHouseUse(of: HouseUse): string {
-  switch (of.code) {
+function sayHouseUse(use: HouseUse): string {
+  switch (use.code) {
     case 'loads-alone':
       return 'the loads named, for no bill could be held against them.';
     case 'loads-and-rest':
       return 'the loads named, and what the bill shows beyond them.';
     case 'brought-down':
-      return `the loads named, brought down to ${Math.round(100 * of.share)} % so that they meet the bill.`;
+      return `the loads named, brought down to ${Math.round(100 * use.share)} % so that they meet the bill.`;
     case 'by-months': {
-      const { lowered } = of;
+      const { lowered } = use;
       if (lowered.length === 0) return 'each month as on its own bill.';
       const when =
         lowered.length === 12 ? 'every month' : lowered.map((month) => months[month]).join(', ');
@@ -25,13 +25,13 @@ function sayHouseUse(of: HouseUse): string {
   }
 }
 
-function sayPeaks(of: PeaksKnown): string {
-  switch (of.code) {
+function sayPeaks(given: PeaksKnown): string {
+  switch (given.code) {
     case 'by-the-meter':
       return 'The peaks of the demand charge go by the highest use of the year you told us.';
     case 'not-from-hours':
       return 'The peak of the demand charge cannot be told from hours, so its highest hour is counted: the real one may be higher.';
     case 'estimated':
-      return `The peak of a short window is estimated from your loads as ${of.times.toFixed(2)} times the highest hour (our judgment); the meter may show another.`;
+      return `The peak of a short window is estimated from your loads as ${given.times.toFixed(2)} times the highest hour (our judgment); the meter may show another.`;
   }
 }

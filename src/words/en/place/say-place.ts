@@ -10,31 +10,31 @@ export function sayPlace({
   return [sayPlaceBasis(basis), sayStations(stations), ...warnings.map(sayPlaceWarning)];
 }
 
-export function sayPlaceBasis(of: PlaceBasis): string {
-  switch (of.code) {
+export function sayPlaceBasis(basis: PlaceBasis): string {
+  switch (basis.code) {
     case 'zip':
-      return `ZIP ${of.zip} is placed at its middle.`;
+      return `ZIP ${basis.zip} is placed at its middle.`;
     case 'prefix':
-      return `${sayProblem(of.problem)}, so the middle of the codes that begin with ${of.prefix} stands in for it.`;
+      return `${sayProblem(basis.problem)}, so the middle of the codes that begin with ${basis.prefix} stands in for it.`;
     case 'state':
-      return `${sayProblem(of.problem)}, so the middle of ${of.stateName} stands in for your home.`;
+      return `${sayProblem(basis.problem)}, so the middle of ${basis.stateName} stands in for your home.`;
     case 'country':
-      return `${sayProblem(of.problem)}, so the middle of the country stands in for your home; sun and weather may be far off.`;
+      return `${sayProblem(basis.problem)}, so the middle of the country stands in for your home; sun and weather may be far off.`;
   }
 }
 
-function sayProblem(of: ZipProblem): string {
-  switch (of.code) {
+function sayProblem(problem: ZipProblem): string {
+  switch (problem.code) {
     case 'no-zip':
       return 'No ZIP code was given';
     case 'three-digits-only':
-      return `Of ZIP ${of.prefix} only three digits were given`;
+      return `Of ZIP ${problem.prefix} only three digits were given`;
     case 'not-a-zip':
-      return `"${of.typed}" is not a ZIP code`;
+      return `"${problem.typed}" is not a ZIP code`;
     case 'military':
-      return `ZIP ${of.zip} is a military post office, which does not say where you live`;
+      return `ZIP ${problem.zip} is a military post office, which does not say where you live`;
     case 'not-listed':
-      return `ZIP ${of.zip} is not in our list`;
+      return `ZIP ${problem.zip} is not in our list`;
   }
 }
 
@@ -51,14 +51,14 @@ export function sayStations(stations: readonly PlaceStation[]): string {
   return `Weather from a mix of stations near ${each.join('; ')}, the nearest and likest counted most.`;
 }
 
-export function sayPlaceWarning(of: PlaceWarning): string {
-  switch (of.code) {
+export function sayPlaceWarning(warning: PlaceWarning): string {
+  switch (warning.code) {
     case 'far':
-      return `The weather station that fits best is ${miles(of.distanceKm)} away; sun and temperature at your home may differ.`;
+      return `The weather station that fits best is ${miles(warning.distanceKm)} away; sun and temperature at your home may differ.`;
     case 'other-height':
-      return `The weather station that fits best is ${higherOrLower(of.differenceM)} than your home; temperatures are moved by 3.6 °F for each 1,000 ft (6.5 °C a kilometer).`;
+      return `The weather station that fits best is ${higherOrLower(warning.differenceM)} than your home; temperatures are moved by 3.6 °F for each 1,000 ft (6.5 °C a kilometer).`;
     case 'heights-differ':
-      return `The stations near you differ by ${feet(of.spreadM)} in height; tell us how high your home is and the weather will fit better.`;
+      return `The stations near you differ by ${feet(warning.spreadM)} in height; tell us how high your home is and the weather will fit better.`;
   }
 }
 

@@ -137,15 +137,15 @@ function stands(line: QuoteLine, standing: Standing): string {
 export function sayLaidLine(
   laid: LaidLine,
   quote: Quote,
-  of: { readonly transferAsked: QuotedTransfer; readonly leftOut: readonly string[] },
+  given: { readonly transferAsked: QuotedTransfer; readonly leftOut: readonly string[] },
 ): string {
   const { line, standing } = laid;
   const ask = asks[line][standing];
   const how = stands(line, standing);
   return [
     `${lineNames[line]}.`,
-    ...(standing === 'not-asked' ? [] : [`The plan: ${plan(laid, of.transferAsked)}.`]),
-    `The quote: ${quoted(line, quote, of.leftOut)}.`,
+    ...(standing === 'not-asked' ? [] : [`The plan: ${plan(laid, given.transferAsked)}.`]),
+    `The quote: ${quoted(line, quote, given.leftOut)}.`,
     ...(how === '' ? [] : [how]),
     ...(ask === undefined ? [] : [`Ask: ${ask}`]),
   ].join(' ');

@@ -12,13 +12,13 @@ const failures: Readonly<Record<Exclude<FailsFirst['code'], 'nothing'>, string>>
 };
 
 /** "first, the battery runs empty, after 26 h by the likely count". */
-export function sayFailsFirst(of: FailsFirst): string {
-  if (of.code === 'nothing') {
-    return of.pipedFuel
+export function sayFailsFirst(failsFirst: FailsFirst): string {
+  if (failsFirst.code === 'nothing') {
+    return failsFirst.pipedFuel
       ? 'nothing fails within two weeks while the gas flows and the generator is kept in oil'
       : 'nothing fails within two weeks';
   }
-  const { code, share, all, afterHours } = of;
+  const { code, share, all, afterHours } = failsFirst;
   const when =
     afterHours === null
       ? 'in the first hour'

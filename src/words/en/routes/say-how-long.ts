@@ -58,8 +58,8 @@ const TWO_WEEKS = 14 * 24;
 
 const atLeast = (hours: number) => (hours > TWO_WEEKS ? formatQuantity(hours, 'h') : 'two weeks');
 
-function hoursOf(of: HoursOf): string {
-  switch (of.code) {
+function hoursOf(given: HoursOf): string {
+  switch (given.code) {
     case 'battery-and-fuel':
       return 'The battery and the fuel at hand together';
     case 'unknown-fuel':
@@ -69,15 +69,15 @@ function hoursOf(of: HoursOf): string {
     case 'propane-in-tank':
       return 'The propane in the tank';
     case 'fuel': {
-      const gallons = formatQuantity(of.atHand.value, 'gal');
-      const where = of.atHand.source.kind === 'assumed' ? 'not here yet' : 'here';
-      return `The ${of.fuel} (${of.inTank ? gallons : `${gallons} ${where}`})`;
+      const gallons = formatQuantity(given.atHand.value, 'gal');
+      const where = given.atHand.source.kind === 'assumed' ? 'not here yet' : 'here';
+      return `The ${given.fuel} (${given.inTank ? gallons : `${gallons} ${where}`})`;
     }
     case 'cans-filled':
-      return `Once the cans are filled (${formatQuantity(of.gallons, 'gal')} in all), it`;
+      return `Once the cans are filled (${formatQuantity(given.gallons, 'gal')} in all), it`;
     case 'full-pack':
-      return `A full pack of ${of.kwh} kWh`;
+      return `A full pack of ${given.kwh} kWh`;
     case 'one-job':
-      return `${of.kwh} kWh for ${of.names.join(' and ').toLowerCase()}`;
+      return `${given.kwh} kWh for ${given.names.join(' and ').toLowerCase()}`;
   }
 }

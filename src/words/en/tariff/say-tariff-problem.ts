@@ -32,7 +32,7 @@ export function sayTariffProblem(problem: TariffProblem): string {
   }
 }
 
-const season = (of: { readonly season: string }) => `season "${of.season}"`;
+const season = (given: { readonly season: string }) => `season "${given.season}"`;
 const date = ({ month, dayOfMonth }: DayOfYear) => `${month}/${dayOfMonth}`;
 const quoted = (names: readonly string[]) => names.map((name) => `"${name}"`).join(' and ');
 
