@@ -1,7 +1,7 @@
 import { limitedMeanLength } from '../physics/limited-mean-length';
 import { chanceLonger } from '../physics/lognormal-length';
 import { mustNotBeNegative } from '../quantity/must-be';
-import { nationalOutages, stateOutages, type TwoSorts } from '../tables/outage-statistics';
+import { nationalOutages, type OrdinaryAndMajor, stateOutages } from '../tables/outage-statistics';
 import { chanceOfNone, type GammaRate, learn, meanRate, priorRate, rateRange } from './outage-rate';
 
 /** What the household has lived through; leave out what it does not know. */
@@ -132,11 +132,11 @@ function yearly({ rate, meanHours }: { rate: GammaRate; meanHours: number }): Ye
   };
 }
 
-function blend(one: TwoSorts, two: TwoSorts): TwoSorts {
-  const sort = (a: TwoSorts['major'], b: TwoSorts['major']) => {
+function blend(one: OrdinaryAndMajor, two: OrdinaryAndMajor): OrdinaryAndMajor {
+  const mixed = (a: OrdinaryAndMajor['major'], b: OrdinaryAndMajor['major']) => {
     const timesPerYear = (a.timesPerYear + b.timesPerYear) / 2;
     const hours = (a.timesPerYear * a.meanHours + b.timesPerYear * b.meanHours) / 2;
     return { timesPerYear, meanHours: hours / timesPerYear };
   };
-  return { ordinary: sort(one.ordinary, two.ordinary), major: sort(one.major, two.major) };
+  return { ordinary: mixed(one.ordinary, two.ordinary), major: mixed(one.major, two.major) };
 }

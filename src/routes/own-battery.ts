@@ -8,7 +8,7 @@ import { shareAtItsCurrent, shareAtItsTemperature } from './own-lead-acid';
 
 /** A battery the household has already, as it can be counted on in an outage. */
 export interface OwnBattery {
-  readonly sort: 'pack' | 'fixed';
+  readonly form: 'pack' | 'fixed';
   readonly nameplateKwh: number;
   readonly usableKwh: number;
   readonly watts: number;
@@ -51,7 +51,7 @@ export function ownBattery(home: Home): OwnBattery | null {
   const row = batteryType(type);
   const nameplateKwh = facts.number('battery-kwh') ?? 0;
   const watts = 1000 * (facts.number('battery-kw') ?? 0);
-  const sort = fixed ? 'fixed' : 'pack';
+  const form = fixed ? 'fixed' : 'pack';
   const ageYears = Math.max(PLANNED_AGE_YEARS, facts.number('battery-years') ?? 0);
   const cell = fixed ? cellC(home) : INDOORS_C;
   const leadAcid = type !== 'lithium-iron-phosphate';
@@ -60,7 +60,7 @@ export function ownBattery(home: Home): OwnBattery | null {
     ? shareAtItsCurrent(home, { nameplateKwh, kw: watts / 1000, peukertExponent })
     : 1;
   return {
-    sort,
+    form,
     nameplateKwh,
     usableKwh: usableKwh({
       nameplateKwh: nameplateKwh * rateShare,
@@ -70,17 +70,17 @@ export function ownBattery(home: Home): OwnBattery | null {
       coldShare: leadAcid ? shareAtItsTemperature(cell) : coldCapacity(cell, coldPoints(row)),
     }),
     watts,
-    startVa: START_PER_WATT[sort] * watts,
+    startVa: START_PER_WATT[form] * watts,
     ageYears,
   };
 }
 
 export function ownFixedBattery(home: Home): OwnBattery | null {
   const own = ownBattery(home);
-  return own?.sort === 'fixed' ? own : null;
+  return own?.form === 'fixed' ? own : null;
 }
 
 export function ownPack(home: Home): OwnBattery | null {
   const own = ownBattery(home);
-  return own?.sort === 'pack' ? own : null;
+  return own?.form === 'pack' ? own : null;
 }

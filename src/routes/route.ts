@@ -63,7 +63,7 @@ export interface GeneratorSize {
   readonly siteKw: number;
   /** Hours of the day in which it runs, 1 or 0 by hour. */
   readonly runsByHour: readonly number[];
-  readonly sort: 'portable' | 'portable-inverter' | 'standby';
+  readonly type: 'portable' | 'portable-inverter' | 'standby';
 }
 
 /** How long it lasts from full, in the season of the goal. */

@@ -22,7 +22,7 @@ export function walkGenerator(
 ): WalkGenerator | null {
   const { generator, fuel, usableKwh } = route;
   if (generator === null || fuel === null) return null;
-  const type = generatorType(generator.sort);
+  const type = generatorType(generator.type);
   const atHand = fuel.atHand === null ? Infinity : careful ? fuel.atHand.low : fuel.atHand.value;
   return {
     ratedKw: generator.siteKw * (usableKwh === null ? 1 : CHARGE_LOAD),

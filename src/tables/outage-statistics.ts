@@ -29,14 +29,14 @@ export const outagesNational: Table<OutageYear> = national;
 export const outagesByState: Table<StateOutageYear> = states;
 
 /** How often and how long, for one of the two sorts of outage. */
-export interface OutageSort {
+export interface MeanOutage {
   timesPerYear: number;
   meanHours: number;
 }
 
-export interface TwoSorts {
-  ordinary: OutageSort;
-  major: OutageSort;
+export interface OrdinaryAndMajor {
+  ordinary: MeanOutage;
+  major: MeanOutage;
 }
 
 /**
@@ -44,7 +44,10 @@ export interface TwoSorts {
  * hours over the pooled times. Major is all less ordinary. Years without the split are left out; where
  * no year has it, times and hours are split in the proportions of `like`. `null`: nothing to pool.
  */
-export function poolYears(years: readonly OutageYear[], like?: TwoSorts): TwoSorts | null {
+export function poolYears(
+  years: readonly OutageYear[],
+  like?: OrdinaryAndMajor,
+): OrdinaryAndMajor | null {
   const split = splitYears(years);
   const used = split.length > 0 || like === undefined ? split : years;
   if (used.length === 0) return null;
@@ -55,21 +58,21 @@ export function poolYears(years: readonly OutageYear[], like?: TwoSorts): TwoSor
   const times = mean((y) => y.timesPerYearOrdinary ?? share!.times * y.timesPerYear);
   const hours = mean((y) => y.minutesPerYearOrdinary ?? share!.hours * y.minutesPerYear) / 60;
   return {
-    ordinary: sort(times, hours),
-    major: sort(Math.max(0, all.times - times), Math.max(0, all.hours - hours)),
+    ordinary: meanOutage(times, hours),
+    major: meanOutage(Math.max(0, all.times - times), Math.max(0, all.hours - hours)),
   };
 }
 
 const splitYears = <Year extends OutageYear>(years: readonly Year[]): Year[] =>
   years.filter((y) => y.timesPerYearOrdinary !== null);
 
-function sort(timesPerYear: number, hoursPerYear: number): OutageSort {
+function meanOutage(timesPerYear: number, hoursPerYear: number): MeanOutage {
   return { timesPerYear, meanHours: timesPerYear > 0 ? hoursPerYear / timesPerYear : 0 };
 }
 
 /** Shares of the times and of the hours that are ordinary. */
-function ordinaryShares({ ordinary, major }: TwoSorts): { times: number; hours: number } {
-  const hours = (outages: OutageSort) => outages.timesPerYear * outages.meanHours;
+function ordinaryShares({ ordinary, major }: OrdinaryAndMajor): { times: number; hours: number } {
+  const hours = (outages: MeanOutage) => outages.timesPerYear * outages.meanHours;
   return {
     times: ordinary.timesPerYear / (ordinary.timesPerYear + major.timesPerYear),
     hours: hours(ordinary) / (hours(ordinary) + hours(major)),
@@ -77,12 +80,12 @@ function ordinaryShares({ ordinary, major }: TwoSorts): { times: number; hours: 
 }
 
 /** The nation's two sorts of outage, pooled over the years that have the split. */
-export function nationalOutages(): TwoSorts {
+export function nationalOutages(): OrdinaryAndMajor {
   return poolYears(outagesNational.rows)!;
 }
 
 /** A state's two sorts of outage, split like the nation's where it has no split; `null` when it has no row. */
-export function stateOutages(state: string): TwoSorts | null {
+export function stateOutages(state: string): OrdinaryAndMajor | null {
   const rows = outagesByState.rows.filter((row) => row.state === state.toUpperCase());
   return poolYears(rows, nationalOutages());
 }

@@ -102,7 +102,7 @@ describe('a battery that a generator refills', () => {
     const theirs = generatorOf({ 'engine-watts': 3000, 'engine-kind': 'inverter' });
     expect(theirs.part.costUsd.value).toBe(0);
     expect(theirs.size.ratedKw).toBe(3);
-    expect(theirs.sort).toBe('portable-inverter');
+    expect(theirs.type).toBe('portable-inverter');
   });
 
   test('has one bought where their own would run for more than sixteen hours a day', () => {

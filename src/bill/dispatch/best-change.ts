@@ -18,8 +18,8 @@ export function bestChange(
 
 function walk(stage: StageCost, values: ValueStore, next: number, stored: number): number {
   const { slope, length } = values;
-  const least = Math.max(stage.left, values.left[next]! - stored);
-  let change = least;
+  const min = Math.max(stage.left, values.left[next]! - stored);
+  let change = min;
   // Skip to the piece of each function that lies right of the first change allowed.
   let p = 0;
   let pEnd = stage.left + (stage.length[0] ?? 0);

@@ -57,7 +57,7 @@ export function dayAheadRule(problem: DispatchProblem, demand?: DemandHours): Ho
     const wish = change > 0 ? change / ec : change * ed;
     if (!demand) return wish;
     const hold = peakHold(problem, demand.perKw, { h, stored, peakKw, guess });
-    return Math.min(Math.max(wish, hold.least), hold.most);
+    return Math.min(Math.max(wish, hold.min), hold.max);
   };
 }
 

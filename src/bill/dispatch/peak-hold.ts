@@ -3,11 +3,11 @@ import { levelHeld } from './peak-target';
 
 /** What the peak asks of an hour: the least and the most the battery may add to the house's use, kWh. */
 export interface HourHold {
-  readonly least: number;
-  readonly most: number;
+  readonly min: number;
+  readonly max: number;
 }
 
-const free: HourHold = { least: Number.NEGATIVE_INFINITY, most: Number.POSITIVE_INFINITY };
+const free: HourHold = { min: Number.NEGATIVE_INFINITY, max: Number.POSITIVE_INFINITY };
 
 /**
  * Need of each hour of the day that counts, guessed from the last days: the mean of the hour, raised as far as the
@@ -69,12 +69,12 @@ export function peakHold(
     const level = Math.max(peakKw, levelHeld([Math.max(0, net), ...later], out));
     const now = Math.max(0, net - level);
     // What the rest of the window could not use up may go now; all else waits, as insurance.
-    return { least: -Math.max(now, out - above(0)), most: level - net };
+    return { min: -Math.max(now, out - above(0)), max: level - net };
   }
   if (begins < 0) return free;
   const full = (battery.usableKwh - floor) * ed;
   const level = Math.max(peakKw, levelHeld(later, full));
   const wanted = Math.min(battery.usableKwh, floor + above(level) / ed);
   const rest = (begins - h - 1) * battery.chargeKw * ec;
-  return wanted - stored > rest ? { ...free, least: (wanted - stored - rest) / ec } : free;
+  return wanted - stored > rest ? { ...free, min: (wanted - stored - rest) / ec } : free;
 }

@@ -30,14 +30,14 @@ export function reserveCost(
 ): ReserveLevel[] {
   const { shares = [0, 0.2, 0.4, 0.6, 0.8], chosen } = given;
   const levels = [...new Set([0, ...shares, chosen])].sort((a, b) => a - b);
-  let most = 0;
+  let fullSavings = 0;
   return levels.map((share) => {
     if (!(share >= 0 && share <= 1)) throw new RangeError(`a reserve of ${share} is not 0 to 1`);
     const keptKwh = share * input.battery.usableKwh;
     const setting = settingOfYear({ ...input, floorKwhByMonth: Array(12).fill(keptKwh) });
     const year = dispatchYear(setting, given.strategy);
     const savings = year.savings - year.wear;
-    if (share === 0) most = savings;
-    return { share, keptKwh, savings, cost: most - savings, chosen: share === chosen };
+    if (share === 0) fullSavings = savings;
+    return { share, keptKwh, savings, cost: fullSavings - savings, chosen: share === chosen };
   });
 }

@@ -47,13 +47,13 @@ export function fillStage(stage: StageCost, problem: DispatchProblem, h: number)
   const extra = problem.peak?.perKwh ?? 0;
   // Import is a - solar, or all of a when a negative price holds solar back.
   const zPeak = limit - problem.loadKwh[h]! + (price >= 0 ? solar : 0);
-  let most = mostCharge(problem, h);
-  if (extra === Number.POSITIVE_INFINITY) most = Math.min(most, zPeak);
-  const least = -mostDischarge(problem, h);
-  stage.feasible = most >= least;
+  let max = mostCharge(problem, h);
+  if (extra === Number.POSITIVE_INFINITY) max = Math.min(max, zPeak);
+  const min = -mostDischarge(problem, h);
+  stage.feasible = max >= min;
   if (!stage.feasible) return stage;
 
-  const kinkCount = placeKinks({ least, most, turn: -need, peak: zPeak });
+  const kinkCount = placeKinks({ min: min, max: max, turn: -need, peak: zPeak });
   stage.pieces = 0;
   stage.convex = true;
   for (let i = 0; i < kinkCount; i++) {
@@ -65,15 +65,15 @@ export function fillStage(stage: StageCost, problem: DispatchProblem, h: number)
     addPiece(stage, slope, to > 0 ? (to - from) * ec : (to - from) / ed);
   }
   // The cost at full discharge, z = least, straight from the meter.
-  const a = need + least;
-  const over = least > zPeak && Number.isFinite(extra) ? extra * (least - zPeak) : 0;
+  const a = need + min;
+  const over = min > zPeak && Number.isFinite(extra) ? extra * (min - zPeak) : 0;
   const held = price < 0 ? price * turn : 0;
-  const leftCost = held + (a > 0 ? price : credit) * a + over - wearPerKwh * least;
+  const leftCost = held + (a > 0 ? price : credit) * a + over - wearPerKwh * min;
   let rightCost = leftCost;
   for (let i = 0; i < stage.pieces; i++) rightCost += stage.slope[i]! * stage.length[i]!;
   stage.leftCost = leftCost;
-  stage.left = least / ed;
-  stage.right = most > 0 ? most * ec : most / ed;
+  stage.left = min / ed;
+  stage.right = max > 0 ? max * ec : max / ed;
   stage.rightCost = rightCost;
   return stage;
 }
@@ -90,18 +90,18 @@ function addPiece(stage: StageCost, slope: number, length: number): void {
  * Put the places where the slope may change into `kinks`, in order: the ends, and between them where the meter
  * turns, where the battery turns (0) and where the import limit is met. Gives the number of pieces.
  */
-function placeKinks(given: { least: number; most: number; turn: number; peak: number }): number {
-  const { least, most, turn, peak } = given;
+function placeKinks(given: { min: number; max: number; turn: number; peak: number }): number {
+  const { min, max, turn, peak } = given;
   const low = Math.min(turn, peak);
   const high = Math.max(turn, peak);
   const first = Math.min(low, 0);
   const second = low > 0 ? low : Math.min(high, 0);
   const third = Math.max(high, 0);
   let n = 0;
-  kinks[n++] = least;
-  if (first > least && first < most) kinks[n++] = first;
-  if (second > kinks[n - 1]! && second < most) kinks[n++] = second;
-  if (third > kinks[n - 1]! && third < most) kinks[n++] = third;
-  kinks[n] = most;
+  kinks[n++] = min;
+  if (first > min && first < max) kinks[n++] = first;
+  if (second > kinks[n - 1]! && second < max) kinks[n++] = second;
+  if (third > kinks[n - 1]! && third < max) kinks[n++] = third;
+  kinks[n] = max;
   return n;
 }

@@ -26,8 +26,8 @@ export class ValueStore {
   }
 
   /** Start writing hour `h` with room for `most` pieces; gives the place to write from. */
-  open(h: number, most: number): number {
-    if (this.end + most > this.slope.length) this.grow(most);
+  open(h: number, pieces: number): number {
+    if (this.end + pieces > this.slope.length) this.grow(pieces);
     this.first[h] = this.end;
     return this.end;
   }
@@ -56,8 +56,8 @@ export class ValueStore {
     return cost;
   }
 
-  private grow(most: number): void {
-    const size = this.slope.length * 2 + most;
+  private grow(pieces: number): void {
+    const size = this.slope.length * 2 + pieces;
     const copy = (from: Float64Array) => {
       const to = new Float64Array(size);
       to.set(from);

@@ -9,7 +9,7 @@ export interface OutageLoss {
 }
 
 /** A sort of outage: how long, and how many a year. */
-export interface OutageSort {
+export interface OutagesAYear {
   readonly hours: number;
   readonly perYear: number;
 }
@@ -25,7 +25,7 @@ export interface LossAYear {
  */
 export function outageLosses(
   losses: readonly OutageLoss[],
-  outages: readonly OutageSort[],
+  outages: readonly OutagesAYear[],
 ): LossAYear[] {
   return losses.map((loss) => {
     const dollarsPerYear = outages.reduce((sum, outage) => {

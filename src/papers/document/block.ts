@@ -2,21 +2,21 @@ import type { Picture } from '../pictures/picture';
 
 /** What a paper is made of, apart from any format. Texts are plain: no format reads marks in them. */
 export type Block =
-  | { readonly sort: 'heading'; readonly text: string }
-  | { readonly sort: 'say'; readonly text: string; readonly strong?: boolean }
-  | { readonly sort: 'bullets'; readonly items: readonly string[] }
+  | { readonly kind: 'heading'; readonly text: string }
+  | { readonly kind: 'say'; readonly text: string; readonly strong?: boolean }
+  | { readonly kind: 'bullets'; readonly items: readonly string[] }
   /** Steps in their order; with a box to tick where they are done one by one. */
-  | { readonly sort: 'steps'; readonly items: readonly string[]; readonly boxes?: boolean }
+  | { readonly kind: 'steps'; readonly items: readonly string[]; readonly boxes?: boolean }
   /** Things to tick, in no order. */
-  | { readonly sort: 'boxes'; readonly items: readonly string[] }
+  | { readonly kind: 'boxes'; readonly items: readonly string[] }
   /** Names with a line to write on. */
-  | { readonly sort: 'blanks'; readonly names: readonly string[] }
+  | { readonly kind: 'blanks'; readonly names: readonly string[] }
   | {
-      readonly sort: 'table';
+      readonly kind: 'table';
       readonly head: readonly string[];
       readonly rows: readonly (readonly string[])[];
     }
-  | { readonly sort: 'picture'; readonly picture: Picture };
+  | { readonly kind: 'picture'; readonly picture: Picture };
 
 /** A block, or nothing where it would be empty. */
 export function unlessEmpty(block: Block): Block[] {
@@ -34,5 +34,5 @@ export function unlessEmpty(block: Block): Block[] {
 /** A heading over blocks, or nothing where there are none. */
 export function section(heading: string, ...blocks: readonly Block[]): Block[] {
   const filled = blocks.flatMap(unlessEmpty);
-  return filled.length === 0 ? [] : [{ sort: 'heading', text: heading }, ...filled];
+  return filled.length === 0 ? [] : [{ kind: 'heading', text: heading }, ...filled];
 }

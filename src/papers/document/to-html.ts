@@ -8,7 +8,7 @@ export function blocksToHtml(blocks: readonly Block[], headingLevel: 2 | 3 = 3):
 }
 
 function element(block: Block, level: number): string {
-  switch (block.sort) {
+  switch (block.kind) {
     case 'heading':
       return `<h${level}>${escapeHtml(block.text)}</h${level}>`;
     case 'say':

@@ -21,16 +21,16 @@ export function blocksToMarkdown(blocks: readonly Block[], tight = false): strin
 
 /** A heading ends what stood before it in every reader of Markdown; a list ends a line of text. */
 function gap(before: Block, after: Block, tight: boolean): string {
-  const under = before.sort === 'heading' && after.sort !== 'table';
-  const over = tight && after.sort === 'heading';
-  const list = before.sort === 'say' && startsList.includes(after.sort);
+  const under = before.kind === 'heading' && after.kind !== 'table';
+  const over = tight && after.kind === 'heading';
+  const list = before.kind === 'say' && startsList.includes(after.kind);
   return under || over || list ? '\n' : '\n\n';
 }
 
-const startsList: readonly Block['sort'][] = ['bullets', 'steps', 'boxes', 'blanks'];
+const startsList: readonly Block['kind'][] = ['bullets', 'steps', 'boxes', 'blanks'];
 
 function linesOf(block: Block): string[] {
-  switch (block.sort) {
+  switch (block.kind) {
     case 'heading':
       return [`### ${escaped(block.text)}`];
     case 'say':

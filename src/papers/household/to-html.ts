@@ -29,7 +29,7 @@ ${
     ? ''
     : `<section class="sheet" id="pictures" aria-labelledby="pictures-name">
 <h2 id="pictures-name">${escapeHtml(words.sheets.html.pictures)}</h2>
-${blocksToHtml(pictures.flatMap(([, picture]) => section(picture.drawing.title, { sort: 'picture', picture }, { sort: 'say', text: picture.drawing.description })))}
+${blocksToHtml(pictures.flatMap(([, picture]) => section(picture.drawing.title, { kind: 'picture', picture }, { kind: 'say', text: picture.drawing.description })))}
 </section>`
 }
 <section class="sheet details" id="details" aria-labelledby="details-name">

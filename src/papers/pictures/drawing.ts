@@ -22,7 +22,7 @@ export type Stroke = 'thin' | 'plain' | 'thick' | 'dashed' | 'dotted';
 
 export type Mark =
   | {
-      readonly sort: 'box';
+      readonly kind: 'box';
       readonly x: number;
       readonly y: number;
       readonly width: number;
@@ -30,10 +30,10 @@ export type Mark =
       readonly fill: Fill;
       readonly stroke?: Stroke | null;
     }
-  | { readonly sort: 'line'; readonly points: readonly Point[]; readonly stroke: Stroke }
-  | { readonly sort: 'dot'; readonly at: Point; readonly radius: number; readonly fill: Fill }
+  | { readonly kind: 'line'; readonly points: readonly Point[]; readonly stroke: Stroke }
+  | { readonly kind: 'dot'; readonly at: Point; readonly radius: number; readonly fill: Fill }
   | {
-      readonly sort: 'text';
+      readonly kind: 'text';
       readonly at: Point;
       readonly text: string;
       readonly anchor?: 'start' | 'middle' | 'end';

@@ -6,10 +6,10 @@ export const text = (
   y: number,
   said: string,
   how: { anchor?: 'start' | 'middle' | 'end'; bold?: boolean; size?: number } = {},
-): Mark => ({ sort: 'text', at: { x, y }, text: said, ...how });
+): Mark => ({ kind: 'text', at: { x, y }, text: said, ...how });
 
 export const line = (points: readonly (readonly [number, number])[], stroke: Stroke): Mark => ({
-  sort: 'line',
+  kind: 'line',
   points: points.map(([x, y]) => ({ x, y })),
   stroke,
 });
@@ -18,10 +18,10 @@ export const box = (
   [x, y, width, height]: readonly [number, number, number, number],
   fill: Fill,
   stroke: Stroke | null = 'plain',
-): Mark => ({ sort: 'box', x, y, width, height, fill, stroke });
+): Mark => ({ kind: 'box', x, y, width, height, fill, stroke });
 
 export const dot = (x: number, y: number, radius: number, fill: Fill): Mark => ({
-  sort: 'dot',
+  kind: 'dot',
   at: { x, y },
   radius,
   fill,

@@ -21,7 +21,7 @@ export function toSvg(drawing: Drawing): string {
 }
 
 function element(id: string, mark: Mark): string {
-  switch (mark.sort) {
+  switch (mark.kind) {
     case 'box':
       return `<rect x="${decimal(mark.x)}" y="${decimal(mark.y)}" width="${decimal(mark.width)}" height="${decimal(mark.height)}" fill="${paint(id, mark.fill)}"${mark.stroke ? ` ${pen(mark.stroke)}` : ''}/>`;
     case 'line':

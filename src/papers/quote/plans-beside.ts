@@ -18,9 +18,9 @@ export function plansBeside(one: Plan, other: Plan, words: Words): Block[] {
     saying(words.job(plan.job, plan.home)[0]!, linesToCompare(plan)),
   );
   return mine!.flatMap((line, i): Block[] => [
-    { sort: 'heading', text: say.headings[i]! },
+    { kind: 'heading', text: say.headings[i]! },
     {
-      sort: 'bullets',
+      kind: 'bullets',
       items:
         line === theirs![i]
           ? [say.same(line)]

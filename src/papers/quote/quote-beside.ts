@@ -12,10 +12,10 @@ export function quoteBeside(plan: Plan, quote: Quote, laid: Beside, words: Words
   const missed = { devices: names(laid.missed.devices), must: names(laid.missed.must) };
   const leftOut = names(quote.leavesOut ?? []);
   return [
-    { sort: 'say', text: say.against(words.routeTitle(plan.advice.route.called)) },
-    ...(plan.state === 'draft' ? [{ sort: 'say', text: say.draft } satisfies Block] : []),
+    { kind: 'say', text: say.against(words.routeTitle(plan.advice.route.called)) },
+    ...(plan.state === 'draft' ? [{ kind: 'say', text: say.draft } satisfies Block] : []),
     ...section(say.cautions, {
-      sort: 'bullets',
+      kind: 'bullets',
       items: laid.cautions.map(({ code, rule }) =>
         [
           say.caution(code, missed),
@@ -24,11 +24,11 @@ export function quoteBeside(plan: Plan, quote: Quote, laid: Beside, words: Words
       ),
     }),
     ...section(say.lines, {
-      sort: 'steps',
+      kind: 'steps',
       items: laid.lines.map((line) =>
         say.line(line, quote, { transferAsked: laid.transferAsked, leftOut }),
       ),
     }),
-    { sort: 'say', text: say.after },
+    { kind: 'say', text: say.after },
   ];
 }

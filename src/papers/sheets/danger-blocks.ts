@@ -7,12 +7,12 @@ export function dangerBlocks({ danger }: Plan, words: Words): Block[] {
   if (danger === null) return [];
   return [
     {
-      sort: 'say',
+      kind: 'say',
       strong: true,
       text: words.sheets.shared.dangerTold(
         danger.told.map(({ says }) => words.inSentence(says)).join('; '),
       ),
     },
-    { sort: 'steps', items: danger.steps },
+    { kind: 'steps', items: danger.steps },
   ];
 }

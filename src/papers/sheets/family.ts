@@ -32,17 +32,17 @@ export function familySheet(plan: Plan, words: Words): Sheet {
     blocks: [
       ...dangerBlocks(plan, words),
       ...draftMark(plan, draft),
-      { sort: 'bullets', items: decided(plan, words) },
+      { kind: 'bullets', items: decided(plan, words) },
       ...section(its.putRight, {
-        sort: 'bullets',
+        kind: 'bullets',
         items: putRightBefore(plan).map((one) => sayRule(words.rules, one)),
       }),
-      ...section(its.steps, { sort: 'boxes', items: steps(plan, words) }),
+      ...section(its.steps, { kind: 'boxes', items: steps(plan, words) }),
       ...section(its.findOut, {
-        sort: 'bullets',
+        kind: 'bullets',
         items: plan.toFindOut.slice(0, FIND_OUT).map((one) => `${one.says}: ${one.how}`),
       }),
-      { sort: 'say', text: standing } satisfies Block,
+      { kind: 'say', text: standing } satisfies Block,
     ],
   };
 }

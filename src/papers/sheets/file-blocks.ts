@@ -35,18 +35,18 @@ function hasLandlord({ home: { facts } }: Plan): boolean {
 function sheetFor(plan: Plan, id: FileSheet, words: Words): Sheet {
   const { route } = plan.advice;
   const of = traitsOf[route.kind];
-  const say = (text: string): Block => ({ sort: 'say', text });
+  const say = (text: string): Block => ({ kind: 'say', text });
   const its = words.sheets.file[id];
   return {
     id,
     title: its.title,
     purpose: its.purpose,
     blocks: [
-      { sort: 'blanks', names: words.sheets.file.from },
+      { kind: 'blanks', names: words.sheets.file.from },
       say(words.sheets.file.planned(words.inSentence(words.routeTitle(route.called)))),
       ...(plan.state === 'draft' ? [say(words.sheets.file.draft)] : []),
       ...section(words.sheets.file.parts, {
-        sort: 'bullets',
+        kind: 'bullets',
         items: route.parts.map((part) => words.part(part.called)),
       }),
       ...(isWired(of) ? [say(words.sheets.file.by)] : []),
@@ -58,9 +58,9 @@ function sheetFor(plan: Plan, id: FileSheet, words: Words): Sheet {
             ),
           ]
         : []),
-      { sort: 'steps', items: its.asks },
+      { kind: 'steps', items: its.asks },
       ...section(words.sheets.file.answer, {
-        sort: 'blanks',
+        kind: 'blanks',
         names: words.sheets.file.answerNames,
       }),
     ],
@@ -71,7 +71,7 @@ function power({ advice: { route } }: Plan, words: Words): Block[] {
   if (route.power === null) return [];
   const { runningWatts: w, startDemandVa: va } = route.power;
   return section(words.sheets.file.inspector.load, {
-    sort: 'say',
+    kind: 'say',
     text: words.sheets.file.inspector.circuits(
       words.range(w.low, w.value, w.high, 'W'),
       words.range(va.low, va.value, va.high, 'VA'),

@@ -32,24 +32,24 @@ export function fridgeSheet(plan: Plan, words: Words): Sheet {
       ...dangerBlocks(plan, words),
       ...draftMark(plan, words.sheets.fridge.draft),
       ...section(words.sheets.fridge.kills, {
-        sort: 'bullets',
+        kind: 'bullets',
         items: kills.map((one) => onTheNight(one, words)),
       }),
       ...section(words.sheets.fridge.leave, {
-        sort: 'bullets',
+        kind: 'bullets',
         items: plan.leavingPoint.map(
           (line) => words.sheets.nightLeaving[line.code] ?? words.leaving(line),
         ),
       }),
       ...section(
         words.sheets.fridge.start,
-        ...lasts(plan, words).map((text): Block => ({ sort: 'say', text })),
-        { sort: 'steps', items: said(start), boxes: true },
+        ...lasts(plan, words).map((text): Block => ({ kind: 'say', text })),
+        { kind: 'steps', items: said(start), boxes: true },
       ),
-      ...section(words.sheets.fridge.off, { sort: 'bullets', items: rungs(plan, words) }),
-      ...section(words.sheets.fridge.back, { sort: 'steps', items: said(back), boxes: true }),
-      ...section(words.sheets.fridge.where, { sort: 'blanks', names: whereNames(plan, words) }),
-      ...section(words.sheets.fridge.call, { sort: 'blanks', names: callNames(plan, words) }),
+      ...section(words.sheets.fridge.off, { kind: 'bullets', items: rungs(plan, words) }),
+      ...section(words.sheets.fridge.back, { kind: 'steps', items: said(back), boxes: true }),
+      ...section(words.sheets.fridge.where, { kind: 'blanks', names: whereNames(plan, words) }),
+      ...section(words.sheets.fridge.call, { kind: 'blanks', names: callNames(plan, words) }),
     ],
   };
 }

@@ -18,7 +18,7 @@ export function healthSheet(plan: Plan, words: Words): Sheet | null {
     purpose: words.sheets.health.purpose,
     blocks: [
       ...section(words.sheets.health.devices, {
-        sort: 'table',
+        kind: 'table',
         head: words.sheets.health.head,
         rows: devices.map((load) => {
           const day = load.kwhPerDay[season ?? 'mild'];
@@ -30,23 +30,23 @@ export function healthSheet(plan: Plan, words: Words): Sheet | null {
           ];
         }),
       }),
-      ...section(words.sheets.health.carries, { sort: 'bullets', items: carried(plan, words) }),
+      ...section(words.sheets.health.carries, { kind: 'bullets', items: carried(plan, words) }),
       ...(lifeFirst === null
         ? []
         : section(words.sheets.health.first, {
-            sort: 'bullets',
+            kind: 'bullets',
             items: words.lifeFirst(lifeFirst),
           })),
       ...section(words.sheets.health.leave, {
-        sort: 'bullets',
+        kind: 'bullets',
         items: leavingForPeople(home).map(words.leaving),
       }),
       ...section(words.sheets.health.clinician, {
-        sort: 'blanks',
+        kind: 'blanks',
         names: words.sheets.health.clinicianNames,
       }),
       ...section(words.sheets.health.place, {
-        sort: 'blanks',
+        kind: 'blanks',
         names: words.sheets.health.placeNames,
       }),
     ] satisfies Block[],

@@ -12,7 +12,7 @@ import type { Sheet } from './sheet';
 /** The sheet an electrician quotes from; it names no person, no illness and no money. */
 export function quoteSheet(plan: Plan, words: Words): Sheet {
   const { scope, service } = plan.electrical;
-  const say = (text: string): Block => ({ sort: 'say', text });
+  const say = (text: string): Block => ({ kind: 'say', text });
   const diagram = diagramOf(plan, words);
   return {
     id: 'quote',
@@ -20,31 +20,31 @@ export function quoteSheet(plan: Plan, words: Words): Sheet {
     purpose: words.sheets.quote.purpose,
     blocks: [
       ...(plan.state === 'draft' ? [say(words.sheets.shared.draftForStranger)] : []),
-      { sort: 'blanks', names: words.sheets.quote.household },
+      { kind: 'blanks', names: words.sheets.quote.household },
       say(words.forElectrician.purpose(scope.purpose)),
       ...(diagram === null
         ? [say(words.sheets.quote.noWiring)]
-        : [{ sort: 'picture', picture: diagram } as const]),
+        : [{ kind: 'picture', picture: diagram } as const]),
       ...(diagram === null ? homeAsItIs(plan, words) : circuits(scope.circuits, words)),
       ...section(words.sheets.quote.service, {
-        sort: 'bullets',
+        kind: 'bullets',
         items: found(service, words),
       }),
       ...section(words.sheets.quote.requirements, {
-        sort: 'boxes',
+        kind: 'boxes',
         items: scope.requirements.map(words.forElectrician.requirement),
       }),
       ...section(words.sheets.quote.points, {
-        sort: 'boxes',
+        kind: 'boxes',
         items: scope.quotePoints.map(words.forElectrician.quotePoint),
       }),
       ...section(words.sheets.quote.siteQuestions, {
-        sort: 'boxes',
+        kind: 'boxes',
         items: scope.siteQuestions.map(words.forElectrician.siteQuestion),
       }),
       say(words.forElectrician.confirmHere(touches(plan))),
       ...section(words.sheets.quote.price, {
-        sort: 'blanks',
+        kind: 'blanks',
         names: diagram === null ? words.sheets.quote.priceOfWork : words.sheets.quote.priceLines,
       }),
     ],
@@ -54,7 +54,7 @@ export function quoteSheet(plan: Plan, words: Words): Sheet {
 /** Where the route needs no wiring: what an electrician has to look at in the home as it is, each caution whole. */
 const homeAsItIs = ({ electrician }: Plan, words: Words): Block[] =>
   section(words.sheets.quote.homeAsItIs, {
-    sort: 'boxes',
+    kind: 'boxes',
     items: electrician.flatMap((point) =>
       point.code === 'caution' ? [sayRule(words.rules, point)] : [],
     ),
@@ -70,8 +70,8 @@ function circuits(all: readonly ScopeCircuit[], words: Words): Block[] {
   const optional = all.some(({ rank }) => rank === 'optional');
   return section(
     its.circuits,
-    { sort: 'table', head: its.circuitHead, rows },
-    ...(optional ? [{ sort: 'say', text: its.optionalMeans } satisfies Block] : []),
+    { kind: 'table', head: its.circuitHead, rows },
+    ...(optional ? [{ kind: 'say', text: its.optionalMeans } satisfies Block] : []),
   );
 }
 

@@ -11,4 +11,4 @@ export function sheetToMarkdown(sheet: Sheet): string {
 }
 
 const written = ({ title, purpose, blocks }: Sheet, tight: boolean) =>
-  `## ${title}\n${blocksToMarkdown([{ sort: 'say', text: purpose }, ...blocks], tight)}`;
+  `## ${title}\n${blocksToMarkdown([{ kind: 'say', text: purpose }, ...blocks], tight)}`;

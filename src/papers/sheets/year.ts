@@ -14,9 +14,9 @@ export function yearSheet(plan: Plan, words: Words): Sheet {
     title: words.sheets.year.title,
     purpose: words.sheets.year.purpose,
     blocks: [
-      { sort: 'picture', picture },
+      { kind: 'picture', picture },
       ...section(words.sheets.year.what, {
-        sort: 'boxes',
+        kind: 'boxes',
         items: tasks.map(({ id, months }) =>
           words.sheets.year.task(
             words.sheets.yearTasks[id].name,
@@ -25,7 +25,7 @@ export function yearSheet(plan: Plan, words: Words): Sheet {
           ),
         ),
       }),
-      ...section(words.sheets.year.again, { sort: 'bullets', items: words.sheets.year.triggers }),
+      ...section(words.sheets.year.again, { kind: 'bullets', items: words.sheets.year.triggers }),
     ],
   };
 }

@@ -30,7 +30,7 @@ function gallonsADay(home: Home): number | null {
   const own = ownGenerator(home);
   if (own === null || kwhPerDay[hardest].value <= 0) return null;
   return fuelUse({
-    generator: own.sort,
+    generator: own.type,
     fuel: 'gasoline',
     ratedKw: own.ratedWatts / 1000,
     siteKw: own.step.watts / 1000,

@@ -13,7 +13,7 @@ export const isWired = (route: Route) => ask.isWired(traitsOf[route.kind]);
 
 /** Its power is limited by an inverter, its own or that of an inverter generator, which trips where a generator sags. */
 export const byInverter = (route: Route) =>
-  traitsOf[route.kind].inverter || route.generator?.sort === 'portable-inverter';
+  traitsOf[route.kind].inverter || route.generator?.type === 'portable-inverter';
 
 /** A route that could work here and gives power. */
 export const givesPower = (route: Route) => route.verdict !== 'cannot' && route.power !== null;

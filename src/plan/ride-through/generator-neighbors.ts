@@ -114,13 +114,13 @@ function generatorSteps(home: Home, route: Route): Beside[] {
   // Height, heat and fuel take from each size what they take from the one of the route.
   const share = generator.siteKw / generator.ratedKw;
   const inlet = traitsOf[route.kind].connection === 'inlet';
-  const labels = powerSteps(generator.sort === 'standby' ? 'standby' : 'engine').filter(
+  const labels = powerSteps(generator.type === 'standby' ? 'standby' : 'engine').filter(
     (step) => !inlet || step.volts === 240,
   );
   return stepsBeside(labels, 1000 * generator.ratedKw, ({ watts }) => watts).map((label) => {
     const [site] = atSite(home, [label], share / siteShare(home));
     const ratedKw = label.watts / 1000;
-    const makePart = generator.sort === 'standby' ? standbyGeneratorPart : portableGeneratorPart;
+    const makePart = generator.type === 'standby' ? standbyGeneratorPart : portableGeneratorPart;
     return {
       step: { code: 'generator', larger: ratedKw >= generator.ratedKw, kw: ratedKw },
       other: {

@@ -4,11 +4,11 @@ import { fuelPrices } from '../../tables/prices/fuel-prices';
 import { endedIncentives } from '../../tables/prices/incentives';
 
 /** What a table of prices is about. */
-export type PriceSort = 'equipment' | 'fuel' | 'power' | 'credits';
+export type PriceKind = 'equipment' | 'fuel' | 'power' | 'credits';
 
 /** Prices that were to be looked at again before the day of the plan. */
 export interface GrownOld {
-  readonly prices: PriceSort;
+  readonly prices: PriceKind;
   /** Days, YYYY-MM-DD: last compared with the source, and to be compared again. */
   readonly checked: string;
   readonly recheckAfter: string;
@@ -28,8 +28,8 @@ const tables = [
  */
 export function grownOld(asOf: string): GrownOld[] {
   const old = tables.filter(([, table]) => asOf > table.recheckAfter);
-  const bySort = new Map(
+  const byKind = new Map(
     old.map(([prices, { checked, recheckAfter }]) => [prices, { prices, checked, recheckAfter }]),
   );
-  return [...bySort.values()];
+  return [...byKind.values()];
 }

@@ -46,10 +46,10 @@ export function hoursInWay(
 function onFuel(route: Route, loads: readonly Load[], season: Season): TwoHours | null {
   const { generator, fuel } = route;
   if (generator === null || fuel === null || fuel.atHand === null) return null;
-  const { ratedKw, siteKw, runsByHour, sort } = generator;
+  const { ratedKw, siteKw, runsByHour, type } = generator;
   const hours = fuelHours(
     fuelUse({
-      generator: sort,
+      generator: type,
       fuel: fuel.fuel as GeneratorFuel,
       ratedKw,
       siteKw,

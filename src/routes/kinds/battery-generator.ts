@@ -73,7 +73,7 @@ export function batteryGenerator(
   const fuelKind = charging.fuel;
   const burns = (share: number) =>
     fuelUse({
-      generator: charging.sort,
+      generator: charging.type,
       fuel: fuelKind,
       ...generator,
       wattsByHour: likelyRuns.map((runs) => runs * generator.siteKw * CHARGE_LOAD * 1000 * share),
@@ -87,7 +87,7 @@ export function batteryGenerator(
   // Hungry use asks for more hours of the same well-loaded running.
   const high = burns(1).perDay.high * hungry;
   const fuel = leansOnCans(home, { ...likely, perDay: { ...likely.perDay, high } });
-  const size = { ...generator, runsByHour, sort: charging.sort };
+  const size = { ...generator, runsByHour, type: charging.type };
   const power = powerOf(fitted);
   const sun = solarKw > 0 ? solarKw : null;
   const walked = {

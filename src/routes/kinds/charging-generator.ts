@@ -12,7 +12,7 @@ import { type OwnGenerator, ownGenerator } from './own-generator';
 /** The generator that refills a battery: their own where it is strong enough, else one to buy. */
 export interface ChargingGenerator {
   readonly size: Pick<GeneratorSize, 'ratedKw' | 'siteKw'>;
-  readonly sort: OwnGenerator['sort'];
+  readonly type: OwnGenerator['type'];
   readonly fuel: GeneratorFuel;
   readonly part: Part;
 }
@@ -36,7 +36,7 @@ export function chargingGenerator(
     const ratedKw = own.ratedWatts / 1000;
     return {
       size: { ratedKw, siteKw: own.step.watts / 1000 },
-      sort: own.sort,
+      type: own.type,
       fuel: own.fuel,
       part: owned({ code: 'own-generator', kw: ratedKw }, 'portable-engine'),
     };
@@ -48,7 +48,7 @@ export function chargingGenerator(
   const ratedWatts = Math.min(enough.watts, Math.max(given.inverterWatts, 3500));
   return {
     size: { ratedKw: ratedWatts / 1000, siteKw: (ratedWatts * share) / 1000 },
-    sort: 'portable',
+    type: 'portable',
     fuel,
     part: portableGeneratorPart(ratedWatts),
   };

@@ -14,7 +14,7 @@ import { ownPanelParts } from '../own-panels';
 import type { Part, SizeByOdds } from '../route';
 
 /** What sets the three fixed batteries apart. */
-export interface Sort {
+export interface Variant {
   readonly kind: RouteKind;
   readonly ranks: (home: Home) => Rank[];
   readonly solar: boolean;
@@ -36,18 +36,18 @@ export interface Chosen {
  */
 export function choose(
   home: Home,
-  sort: Sort,
+  variant: Variant,
   fitted: Fitted,
   options: readonly SunOption[],
 ): Chosen {
   const price = (o: { nameplateKwh: number; solarKw: number }) =>
-    total(partsOf(home, sort, fitted, o.nameplateKwh, o.solarKw)).value;
+    total(partsOf(home, variant, fitted, o.nameplateKwh, o.solarKw)).value;
   const able = options.flatMap((o) =>
     o.nameplateKwh === null ? [] : [{ ...o, nameplateKwh: o.nameplateKwh }],
   );
   const best = able.sort((a, b) => price(a) - price(b))[0];
   const last = options.at(-1)!;
-  const kwh = best?.nameplateKwh ?? withinBudget(home, sort, fitted, last.solarKw);
+  const kwh = best?.nameplateKwh ?? withinBudget(home, variant, fitted, last.solarKw);
   return withHours(sizeOf(home, best ?? last, kwh));
 }
 
@@ -97,12 +97,12 @@ export interface SunOption {
 export function sunOptions(
   home: Home,
   drawn: SyntheticYears,
-  sort: Sort,
+  variant: Variant,
   fitted: Fitted,
 ): SunOption[] {
   const goal = goalHours(home, drawn, fitted.carried);
   const own = ownFixedBattery(home)?.usableKwh ?? 0;
-  return solarOptions(home, drawn, sort).map((solarKw) => {
+  return solarOptions(home, drawn, variant).map((solarKw) => {
     const netsOf = (careful: boolean) =>
       goal.map((hours) => ({
         pieces: hours.pieces,
@@ -124,9 +124,9 @@ export function sizedByYears(home: Home): boolean {
 }
 
 /** The panels that are there; or, with solar, up to four steps of the roof's room, the largest last. */
-function solarOptions({ facts }: Home, drawn: SyntheticYears, sort: Sort): number[] {
+function solarOptions({ facts }: Home, drawn: SyntheticYears, variant: Variant): number[] {
   const own = ownSolarKw(facts);
-  if (!sort.solar) return [own];
+  if (!variant.solar) return [own];
   const room = drawn.roof?.roomKw ?? 0;
   return solarStepsKw()
     .filter((kw) => kw <= room)
@@ -135,11 +135,11 @@ function solarOptions({ facts }: Home, drawn: SyntheticYears, sort: Sort): numbe
 }
 
 /** The largest battery step that the money told buys; 10 kWh when it buys less, and when no money was told. */
-function withinBudget(home: Home, sort: Sort, fitted: Fitted, solarKw: number): number {
+function withinBudget(home: Home, variant: Variant, fitted: Fitted, solarKw: number): number {
   const budget = budgetUsd(home) ?? 0;
   const steps = batteryStepsKwh().filter((kwh) => kwh >= 10);
   const bought = steps.filter(
-    (kwh) => total(partsOf(home, sort, fitted, kwh, solarKw)).value <= budget,
+    (kwh) => total(partsOf(home, variant, fitted, kwh, solarKw)).value <= budget,
   );
   return bought.at(-1) ?? 10;
 }
@@ -147,7 +147,7 @@ function withinBudget(home: Home, sort: Sort, fitted: Fitted, solarKw: number): 
 /** What the route is made of. */
 export function partsOf(
   home: Home,
-  sort: Sort,
+  variant: Variant,
   fitted: Fitted,
   nameplateKwh: number,
   solarKw: number,
@@ -155,9 +155,9 @@ export function partsOf(
   const more = solarKw - ownSolarKw(home.facts);
   const solar = more > 0 ? [part('solar', more * 1000, { code: 'roof-panels', kw: more })] : [];
   const wiring =
-    traitsOf[sort.kind].connection === 'house' ? part('load-control') : part('backup-subpanel');
+    traitsOf[variant.kind].connection === 'house' ? part('load-control') : part('backup-subpanel');
   const soft = fitted.softStarter ? [part('soft-starter')] : [];
-  const battery = sort.solar ? 'battery-with-solar' : 'battery';
+  const battery = variant.solar ? 'battery-with-solar' : 'battery';
   return [
     part(battery, nameplateKwh, {
       code: 'battery-with-inverter',

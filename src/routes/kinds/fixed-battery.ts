@@ -23,24 +23,24 @@ import {
   choose,
   everySize,
   partsOf,
-  type Sort,
   sizedByYears,
   sunOptions,
+  type Variant,
   withHours,
 } from './fixed-battery-size';
 
-const onCircuits: Sort = {
+const onCircuits: Variant = {
   kind: 'battery-circuits',
   ranks: () => ['must'],
   solar: false,
 };
-const wholeHouse: Sort = {
+const wholeHouse: Variant = {
   kind: 'battery-whole',
   ranks: (home) =>
     home.facts.is('goal-scope', 'normal') ? ['must', 'good', 'wait'] : ['must', 'good'],
   solar: false,
 };
-const withSolar: Sort = {
+const withSolar: Variant = {
   kind: 'battery-solar',
   ranks: () => ['must'],
   solar: true,
@@ -51,14 +51,14 @@ export const batteryCircuits = (home: Home, drawn: SyntheticYears) =>
 export const batteryWhole = (home: Home, drawn: SyntheticYears) => fixed(home, drawn, wholeHouse);
 export const batterySolar = (home: Home, drawn: SyntheticYears) => fixed(home, drawn, withSolar);
 
-function fixed(home: Home, drawn: SyntheticYears, sort: Sort): SizedKind {
+function fixed(home: Home, drawn: SyntheticYears, variant: Variant): SizedKind {
   const stops = [
     ...wiringStops(home),
     ...batteryPlaceStops(home),
-    ...(sort.solar ? roofStops(home, drawn) : []),
+    ...(variant.solar ? roofStops(home, drawn) : []),
   ];
-  if (stops.length > 0) return oneSize(cannot(sort.kind, stops));
-  const wanted = leaveOutTooMuch(home, loadsOf(home, sort.ranks(home)), sort.solar);
+  if (stops.length > 0) return oneSize(cannot(variant.kind, stops));
+  const wanted = leaveOutTooMuch(home, loadsOf(home, variant.ranks(home)), variant.solar);
   const found = fitPower({
     loads: wanted.loads,
     seasons: home.goalSeasons,
@@ -67,12 +67,12 @@ function fixed(home: Home, drawn: SyntheticYears, sort: Sort): SizedKind {
     maySoftStart: true,
     source: 'home-inverter',
   });
-  if (found === null) return oneSize(cannot(sort.kind, [{ code: 'no-inverter-starts-it' }]));
+  if (found === null) return oneSize(cannot(variant.kind, [{ code: 'no-inverter-starts-it' }]));
   const fitted = { ...found, leftOut: [...wanted.leftOut, ...found.leftOut] };
-  const options = sunOptions(home, drawn, sort, fitted);
-  const describeAs = (chosen: Chosen) => describe(home, sort, fitted, chosen);
+  const options = sunOptions(home, drawn, variant, fitted);
+  const describeAs = (chosen: Chosen) => describe(home, variant, fitted, chosen);
   return {
-    route: describeAs(choose(home, sort, fitted, options)),
+    route: describeAs(choose(home, variant, fitted, options)),
     sizes: () =>
       everySize(home, options).map((size) => ({
         route: describeAs({ ...size, hours: { low: 0, value: 0, high: 0 } }),
@@ -92,15 +92,15 @@ function roofStops({ facts }: Home, { roof }: SyntheticYears): Stop[] {
   return roof.roomKw < least ? [{ code: 'roof-too-small', roomKw: roof.roomKw }] : [];
 }
 
-function describe(home: Home, sort: Sort, fitted: Fitted, chosen: Chosen): Route {
-  return makeRoute(sort.kind, {
+function describe(home: Home, variant: Variant, fitted: Fitted, chosen: Chosen): Route {
+  return makeRoute(variant.kind, {
     ifs: [
       ...wiringIfs(home),
       ...batteryPlaceIfs(home),
       'utility-agrees',
       ...ownPanelIfs(home),
       ...besideOwn(home),
-      ...(sort.solar ? solarIfs(home) : []),
+      ...(variant.solar ? solarIfs(home) : []),
     ],
     carries: fitted.carried.map((load) => load.id),
     leavesOut: [...fitted.leftOut, ...alwaysOff(home)],
@@ -111,7 +111,7 @@ function describe(home: Home, sort: Sort, fitted: Fitted, chosen: Chosen): Route
     sizeByOdds: chosen.size,
     transferTime: transferTime('by-itself'),
     lasting: lastingOf(home, chosen),
-    parts: partsOf(home, sort, fitted, chosen.nameplateKwh, chosen.solarKw),
+    parts: partsOf(home, variant, fitted, chosen.nameplateKwh, chosen.solarKw),
     notes: notesOf(home, fitted, chosen),
   });
 }

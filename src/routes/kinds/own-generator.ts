@@ -14,7 +14,7 @@ export interface OwnGenerator {
   readonly fuel: GeneratorFuel;
   /** What its fuel leaves of the watts on its label; 1 on gasoline, and where the label was read for this fuel. */
   readonly fuelShare: number;
-  readonly sort: Extract<GeneratorType, 'portable' | 'portable-inverter'>;
+  readonly type: Extract<GeneratorType, 'portable' | 'portable-inverter'>;
   /** An inverter generator trips on the high end of a start; one of unknown sort is taken for one. */
   readonly startEnd: 'value' | 'high';
 }
@@ -50,7 +50,7 @@ export function ownGenerator(home: Home): OwnGenerator | null {
     fuel: burns,
     fuelShare: share,
     // Without knowing, it burns like an ordinary one and lends like an inverter: both careful.
-    sort: inverter ? 'portable-inverter' : 'portable',
+    type: inverter ? 'portable-inverter' : 'portable',
     startEnd: ordinary ? 'value' : 'high',
   };
 }

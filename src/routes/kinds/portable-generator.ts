@@ -30,16 +30,16 @@ import { transferTime } from '../transfer-time';
 import { blockNotes } from './generator-blocks';
 import { inletThere, type OwnGenerator, ownGenerator } from './own-generator';
 
-interface Sort {
+interface Variant {
   readonly kind: RouteKind;
   readonly cords: boolean;
 }
 
-const withCords: Sort = {
+const withCords: Variant = {
   kind: 'engine-cords',
   cords: true,
 };
-const withInlet: Sort = {
+const withInlet: Variant = {
   kind: 'engine-inlet',
   cords: false,
 };
@@ -55,27 +55,27 @@ export function generatorInlet(home: Home, widths: Widths, mostWatts = Infinity)
 }
 
 /** @param mostWatts no larger one is bought: where that is too little for all, the hardest things are left out */
-function portable(home: Home, widths: Widths, sort: Sort, mostWatts: number): Route {
+function portable(home: Home, widths: Widths, variant: Variant, mostWatts: number): Route {
   const stops = [
     ...generatorStops(home),
     ...ruleStops(home),
     ...handStops(home),
-    ...(sort.cords ? [] : wiringStops(home)),
+    ...(variant.cords ? [] : wiringStops(home)),
   ];
-  if (stops.length > 0) return cannot(sort.kind, stops);
+  if (stops.length > 0) return cannot(variant.kind, stops);
   const own = ownGenerator(home);
-  const wanted = wantedLoads(home, sort, own?.volts ?? 240);
+  const wanted = wantedLoads(home, variant, own?.volts ?? 240);
   const fitted = fitPower({
     loads: wanted.loads,
     seasons: home.goalSeasons,
-    steps: own === null ? stepsFor(home, sort, mostWatts) : [own.step],
+    steps: own === null ? stepsFor(home, variant, mostWatts) : [own.step],
     startEnd: own?.startEnd ?? 'value',
-    maySoftStart: !sort.cords,
+    maySoftStart: !variant.cords,
     source: own === null ? 'portable-generator' : 'own-generator',
   });
-  if (fitted === null) return cannot(sort.kind, [{ code: 'portable-carries-nothing' }]);
+  if (fitted === null) return cannot(variant.kind, [{ code: 'portable-carries-nothing' }]);
   return describe(home, widths, {
-    sort,
+    variant: variant,
     own,
     fitted,
     leftOut: [...wanted.leftOut, ...fitted.leftOut],
@@ -83,18 +83,18 @@ function portable(home: Home, widths: Widths, sort: Sort, mostWatts: number): Ro
 }
 
 /** Sizes to buy: an inlet of 240 V needs a set that gives 240 V, and on propane each gives less. */
-function stepsFor(home: Home, sort: Sort, mostWatts: number): PowerStep[] {
+function stepsFor(home: Home, variant: Variant, mostWatts: number): PowerStep[] {
   const steps = powerSteps('engine').filter(
-    (step) => step.watts <= mostWatts && (sort.cords || step.volts === 240),
+    (step) => step.watts <= mostWatts && (variant.cords || step.volts === 240),
   );
   return atSite(home, steps, fuelShare(portableFuel(home)));
 }
 
 /** Must-run loads, and good-to-have ones when more than a few things are wished for. */
-function wantedLoads(home: Home, sort: Sort, volts: 120 | 240) {
+function wantedLoads(home: Home, variant: Variant, volts: 120 | 240) {
   const ranks: Rank[] = home.facts.is('goal-scope', 'few') ? ['must'] : ['must', 'good'];
   const loads = loadsOf(home, ranks);
-  if (sort.cords) {
+  if (variant.cords) {
     const { plugIn, leftOut } = splitPlugIn(loads);
     return { loads: plugIn, leftOut };
   }
@@ -113,23 +113,28 @@ function wantedLoads(home: Home, sort: Sort, volts: 120 | 240) {
 }
 
 interface Described {
-  readonly sort: Sort;
+  readonly variant: Variant;
   readonly own: OwnGenerator | null;
   readonly fitted: Fitted;
   readonly leftOut: readonly LeftOut[];
 }
 
 function describe(home: Home, widths: Widths, it: Described): Route {
-  const { sort, own, fitted } = it;
+  const { variant, own, fitted } = it;
   const fuelKind = own?.fuel ?? portableFuel(home);
   const onFuel = own?.fuelShare ?? fuelShare(fuelKind);
   const ratedWatts = own?.ratedWatts ?? fitted.step.watts / (siteShare(home) * onFuel);
   const generator = { ratedKw: ratedWatts / 1000, siteKw: fitted.step.watts / 1000 };
   const season = hardestSeason(home, fitted);
-  const sortOf = own?.sort ?? 'portable';
-  const runsByHour = runHours({ kind: sort.kind, way: home.way }, fitted.carried, season, ALL_DAY);
+  const typeOf = own?.type ?? 'portable';
+  const runsByHour = runHours(
+    { kind: variant.kind, way: home.way },
+    fitted.carried,
+    season,
+    ALL_DAY,
+  );
   const burns = fuelUse({
-    generator: sortOf,
+    generator: typeOf,
     fuel: fuelKind,
     ...generator,
     wattsByHour: fitted.demand.wattsByHour[season],
@@ -140,16 +145,21 @@ function describe(home: Home, widths: Widths, it: Described): Route {
   });
   const fuel = leansOnCans(home, burns);
   const refill = home.facts.is('fuel-refill', 'sure', 'likely') && home.facts.told('fuel-refill');
-  return makeRoute(sort.kind, {
-    ifs: ifsOf(home, sort, { own, fitted, fuelKind }),
+  return makeRoute(variant.kind, {
+    ifs: ifsOf(home, variant, { own, fitted, fuelKind }),
     carries: fitted.carried.map((load) => load.id),
     leavesOut: [...it.leftOut, ...alwaysOff(home)],
     power: powerOf(fitted, ratedWatts),
     fuel,
-    generator: { ...generator, runsByHour, sort: sortOf },
+    generator: { ...generator, runsByHour, type: typeOf },
     transferTime: transferTime('started-by-hand'),
     lasting: lastingOf(home, fuel),
-    parts: partsOf(home, sort, { own, fitted, ratedWatts, containers: fuelContainers(home, fuel) }),
+    parts: partsOf(home, variant, {
+      own,
+      fitted,
+      ratedWatts,
+      containers: fuelContainers(home, fuel),
+    }),
     notes: [
       ...notesOf(home, fitted, ratedWatts, refill),
       ...sharedTankNotes(fuel),
@@ -179,13 +189,13 @@ function lastingOf(home: Home, fuel: FuelUse) {
 
 function ifsOf(
   home: Home,
-  sort: Sort,
+  variant: Variant,
   { own, fitted, fuelKind }: Pick<Described, 'own' | 'fitted'> & { fuelKind: GeneratorFuel },
 ): If[] {
   const ifs: If[] = ['co-alarms'];
-  if (sort.cords) ifs.push(...plugIfs(fitted.carried));
+  if (variant.cords) ifs.push(...plugIfs(fitted.carried));
   else ifs.push(...(usesInletThere(home, own) ? [LOOKED_AT] : wiringIfs(home)));
-  if (!sort.cords && own?.volts === 120) ifs.push(AT_120);
+  if (!variant.cords && own?.volts === 120) ifs.push(AT_120);
   ifs.push(...fuelIfs(home, fuelKind), ...ruleIfs(home));
   if (!home.facts.told('operators')) ifs.push('somebody-runs-it');
   return ifs;
@@ -200,7 +210,7 @@ const AT_120: If = 'inlet-of-120';
 
 function partsOf(
   home: Home,
-  sort: Sort,
+  variant: Variant,
   given: Pick<Described, 'own' | 'fitted'> & { ratedWatts: number; containers: readonly Part[] },
 ): Part[] {
   const { own, fitted, ratedWatts, containers } = given;
@@ -209,7 +219,7 @@ function partsOf(
       ? portableGeneratorPart(ratedWatts)
       : owned({ code: 'own-generator', kw: ratedWatts / 1000 }, 'portable-engine');
   const soft = fitted.softStarter ? [part('soft-starter')] : [];
-  if (sort.cords) return [generator, cordsPart(home), ...containers];
+  if (variant.cords) return [generator, cordsPart(home), ...containers];
   if (usesInletThere(home, own)) {
     const there = owned({ code: 'own-inlet' }, 'inlet-interlock');
     return [generator, there, ...soft, ...containers];

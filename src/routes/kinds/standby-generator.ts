@@ -159,7 +159,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
     leavesOut: [...it.leftOut, ...alwaysOff(home)],
     power: powerOf(fitted, ratedWatts),
     fuel: use,
-    generator: { ...generator, runsByHour: ALL_DAY, sort: 'standby' },
+    generator: { ...generator, runsByHour: ALL_DAY, type: 'standby' },
     transferTime: it.transferTime,
     lasting: lastingOf(home, use),
     parts: [

@@ -17,12 +17,12 @@ import { generatorStops, plugIfs, wiringIfs, wiringStops } from '../stops/stops'
 import { transferTime } from '../transfer-time';
 import { packHours } from './packs';
 
-interface Sort {
+interface Variant {
   readonly kind: 'vehicle' | 'vehicle-inlet';
 }
 
-const onCords: Sort = { kind: 'vehicle' };
-const onInlet: Sort = {
+const onCords: Variant = { kind: 'vehicle' };
+const onInlet: Variant = {
   kind: 'vehicle-inlet',
 };
 
@@ -52,7 +52,7 @@ export function vehicleInlet(home: Home): Route | null {
 
 function fed(
   home: Home,
-  { kind }: Sort,
+  { kind }: Variant,
   { plugIn, leftOut }: ReturnType<typeof splitPlugIn>,
   more: readonly Stop[] = [],
 ): Route {

@@ -1,7 +1,7 @@
-import type { GrownOld, PriceSort } from '../../plan/sureness/grown-old';
+import type { GrownOld, PriceKind } from '../../plan/sureness/grown-old';
 import { listOf } from './list-of';
 
-const sorts: Readonly<Record<PriceSort, string>> = {
+const sorts: Readonly<Record<PriceKind, string>> = {
   equipment: 'equipment and work',
   fuel: 'fuel',
   power: 'power from the grid',

@@ -22,14 +22,14 @@ test.each(['birch-street', 'tower-six'])(
         if (step.node.type.startsWith('html')) seen.html += 1;
       }
       const headings = sheet.blocks.flatMap((block) =>
-        block.sort === 'heading' ? [block.text] : [],
+        block.kind === 'heading' ? [block.text] : [],
       );
       expect(seen.headings).toEqual([sheet.title, ...headings]);
       expect(seen.html).toBe(0);
-      expect(seen.code).toBe(sheet.blocks.filter(({ sort }) => sort === 'picture').length);
+      expect(seen.code).toBe(sheet.blocks.filter(({ kind }) => kind === 'picture').length);
       const listed = sheet.blocks.flatMap((block) => ('items' in block ? [...block.items] : []));
       const ruled = sheet.blocks.flatMap((block) => ('names' in block ? [...block.names] : []));
-      const strong = sheet.blocks.some((block) => block.sort === 'say' && block.strong);
+      const strong = sheet.blocks.some((block) => block.kind === 'say' && block.strong);
       expect(seen.marks > 0, `${sheet.id}: a line to write on is no mark`).toBe(strong);
       for (const name of ruled) expect(seen.text).toContain(`${name}: ____________`);
       expect(seen.items).toBeGreaterThanOrEqual(listed.length);

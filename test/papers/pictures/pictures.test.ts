@@ -191,16 +191,16 @@ for (const [name, any] of Object.entries(pictures)) {
       fc.property(any, (picture) => {
         const { drawing } = picture;
         const xs = drawing.marks.flatMap((m) =>
-          m.sort === 'box'
+          m.kind === 'box'
             ? [m.x, m.x + m.width]
-            : m.sort === 'line'
+            : m.kind === 'line'
               ? m.points.map((p) => p.x)
               : [m.at.x],
         );
         const ys = drawing.marks.flatMap((m) =>
-          m.sort === 'box'
+          m.kind === 'box'
             ? [m.y, m.y + m.height]
-            : m.sort === 'line'
+            : m.kind === 'line'
               ? m.points.map((p) => p.y)
               : [m.at.y],
         );
@@ -208,7 +208,7 @@ for (const [name, any] of Object.entries(pictures)) {
         expect(Math.max(0, ...xs)).toBeLessThanOrEqual(drawing.width + 0.01);
         expect(Math.max(0, ...ys)).toBeLessThanOrEqual(drawing.height + 0.01);
         for (const m of drawing.marks)
-          if (m.sort === 'box') expect(Math.min(m.width, m.height)).toBeGreaterThanOrEqual(-0.01);
+          if (m.kind === 'box') expect(Math.min(m.width, m.height)).toBeGreaterThanOrEqual(-0.01);
         const svg = toSvg(drawing);
         expect(svg).toBe(toSvg(structuredClone(drawing)));
         // Words between tags may be anything, "href" too.

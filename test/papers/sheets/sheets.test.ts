@@ -70,7 +70,7 @@ describe.each(demos)('the sheets of %s', (name) => {
 });
 
 function textsOf(block: Block): string[] {
-  if (block.sort === 'say') return [block.text];
+  if (block.kind === 'say') return [block.text];
   return 'items' in block ? [...block.items] : [];
 }
 
@@ -98,7 +98,7 @@ describe('the family reads', () => {
   });
 
   test('each step with who and by when, and the purchase among them', () => {
-    const steps = family.blocks.find((block) => block.sort === 'boxes')!;
+    const steps = family.blocks.find((block) => block.kind === 'boxes')!;
     const items = 'items' in steps ? steps.items : [];
     expect(items.length).toBeGreaterThan(5);
     for (const item of items) expect(item).toMatch(/\(.+, (this week|before|after the steps).*\)$/);

@@ -92,11 +92,11 @@ function outlookOf(values: Values): Outcome {
   };
 }
 
-function steps(sort: string, { times, hours }: YearlyOutages) {
+function steps(which: string, { times, hours }: YearlyOutages) {
   const range = ({ low, high }: { low: number; high: number }) =>
     `likely, ${low.toPrecision(2)} to ${high.toPrecision(2)}`;
   return [
-    { label: `${sort} outages`, formula: range(times), value: times.value, unit: 'a year' },
-    { label: `${sort} outage hours`, formula: range(hours), value: hours.value, unit: 'h a year' },
+    { label: `${which} outages`, formula: range(times), value: times.value, unit: 'a year' },
+    { label: `${which} outage hours`, formula: range(hours), value: hours.value, unit: 'h a year' },
   ];
 }
