@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { enoughTitle } from '../../src/faces/enough-words';
 import { leftWords } from '../../src/faces/place-words';
+import { enoughTitle } from '../../src/faces/plan-so-far';
 import { whyNowWords } from '../../src/faces/why-now-words';
 import type { Answer } from '../../src/interview/answers';
 import { begin } from '../../src/interview/begin';

@@ -6,10 +6,9 @@ import { walkIds } from '../../interview/walk';
 import { numberIn, sayUnit, words } from '../../interview/words';
 import { actNowTexts, actNowTitle } from '../act-now-texts';
 import { checkTitle, openWords } from '../check-words';
-import { enoughTitle, WAITING } from '../enough-words';
-import { FIRST_PLAN_TITLE } from '../first-plan-words';
 import { labelWords } from '../label-words';
 import { leftWords, placeWords } from '../place-words';
+import { planSoFarTitle, WAITING } from '../plan-so-far';
 import { SOURCE, TONIGHT_TITLE, tonightTexts } from '../tonight-texts';
 import { unsureWords } from '../unsure-words';
 import { WALK_TITLE, walkHint, walkTexts } from '../walk-texts';
@@ -40,12 +39,11 @@ export function printView(
       return walkLines(context, state);
     case 'wait':
       return [WAITING];
-    case 'enough':
-      return [enoughTitle(state), ...numbered(context, state)];
     case 'tonight':
       return tonightLines(context, state);
     case 'first-plan':
-      return [FIRST_PLAN_TITLE, ...numbered(context, state)];
+    case 'enough':
+      return [planSoFarTitle(state), ...numbered(context, state)];
     case 'read-back':
       return readBackLines(context, state);
     case 'compare':

@@ -10,9 +10,9 @@ import { words } from '../../interview/words';
 import { afterSaving, type Door, type Later } from '../door';
 import { draftSafely, nextSafely, SUMS_FAILED } from '../draft-safely';
 import { NO_SUMS, NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draft-words';
-import { firstPlanWords } from '../first-plan-words';
 import { glanceWords } from '../glance-words';
 import { hangUp } from '../hang-up';
+import { planSoFar } from '../plan-so-far';
 import type { WhatIfSaid } from '../screen/views/what-if';
 import { comparedLines } from './compared-lines';
 import { LineReader } from './line-reader';
@@ -178,7 +178,7 @@ class Lines {
 
   private show(): void {
     const [first = '', ...rest] = printView(this.door.context, this.state, this.said);
-    this.print(['', first, ...this.firstPlan(), ...rest]);
+    this.print(['', first, ...this.planSoFar(), ...rest]);
     if (this.state.view === 'ask') {
       for (const word of lineWords(this.door.context, this.state)) this.said.add(word);
     }
@@ -217,15 +217,12 @@ class Lines {
     else this.kept = { answers: this.state.answers, unfinished: this.state.unfinished };
   }
 
-  /** What the opening adds up to, where it ends. */
-  private firstPlan(): string[] {
+  /** The plan so far, at the two stations that show it. */
+  private planSoFar(): string[] {
     const { view } = this.state;
     if (view !== 'first-plan' && view !== 'enough') return [];
     const draft = draftSafely(this.later, this.state.answers);
-    if (draft === SUMS_FAILED) return [NO_SUMS];
-    return view === 'enough'
-      ? [...glanceWords(draft.glance), ...draft.lines]
-      : firstPlanWords(this.door.context, this.state, draft);
+    return planSoFar(this.door.context, this.state, draft);
   }
 
   private sums(): string[] {

@@ -1,5 +1,5 @@
 import type { View } from '../../interview/state';
-import { WAITING } from '../enough-words';
+import { WAITING } from '../plan-so-far';
 import { paneBelow, paneBeside } from './draft-pane';
 import { type Frame, type FrameParts, frameHeight, textWidth } from './frame';
 import { hiddenFrame, hiddenState, hideOf, isCommon } from './hiding';
@@ -8,10 +8,9 @@ import { actNowFrame } from './views/act-now';
 import { askFrame } from './views/ask';
 import { checkFrame } from './views/check';
 import { compareFrame } from './views/compare';
-import { enoughFrame } from './views/enough';
-import { firstPlanFrame } from './views/first-plan';
 import { helpFrame } from './views/help';
 import { labelFrame } from './views/label';
+import { planSoFarFrame } from './views/plan-so-far';
 import { readBackFrame } from './views/read-back';
 import { readingFrame } from './views/reading';
 import { tonightFrame } from './views/tonight';
@@ -75,12 +74,11 @@ function viewFrame(parts: FrameParts, width: number, pane: readonly Line[]): Fra
       return walkFrame(parts, width);
     case 'wait':
       return readingFrame(parts, width, { title: WAITING, text: [] });
-    case 'enough':
-      return enoughFrame(parts, width);
     case 'tonight':
       return tonightFrame(parts, width);
     case 'first-plan':
-      return firstPlanFrame(parts, width);
+    case 'enough':
+      return planSoFarFrame(parts, width);
     case 'read-back':
       return readBackFrame(parts, width);
     case 'compare':

@@ -1,4 +1,5 @@
 import type { MoneyRange } from '../../bill/lifecycle/money-range';
+import type { PartName } from '../../bill/lifecycle/part-name';
 import type { BetweenOutages } from '../../plan/money/between-outages';
 import {
   type MoneyOfRoute,
@@ -45,15 +46,26 @@ export function moneyData(
     stages: money.stages.map((stage) => ({
       upTo: stage.upTo ?? 'later',
       dollars: round(stage.dollars),
-      parts: stage.parts.map((part) => words.part(part.called)),
+      parts: namedParts(
+        stage.parts.map(({ called }) => called),
+        words,
+      ),
     })),
-    carriesOver: words.carriesOver(money.carriesOver),
+    carriesOver: {
+      moves: namedParts(money.carriesOver.moves, words),
+      stays: namedParts(money.carriesOver.stays, words),
+      says: words.carriesOver(money.carriesOver),
+    },
     oldPrices: money.oldPrices.map((one) => {
       const { called, year, quoted } = one.price;
       return { name: words.part(called), year, quoted, says: words.oldPrice(one) };
     }),
     incentives: said(money.incentiveNotes, words.incentive),
   };
+}
+
+function namedParts(parts: readonly PartName[], words: Words) {
+  return parts.map((called) => ({ code: called.code, name: words.part(called) }));
 }
 
 function billFitData(fit: PlanMoney['billFit'], words: Words): PlanData['money']['billFits'] {
@@ -92,9 +104,10 @@ function routeData(
     upkeepPerYear: round(route.upkeepPerYear),
     leadWeeks: { ...route.leadWeeks },
     noise: route.noise,
-    movesHouse: route.parts
-      .filter((part) => part.movesHouse)
-      .map((part) => words.part(part.called)),
+    movesHouse: namedParts(
+      route.parts.filter((part) => part.movesHouse).map(({ called }) => called),
+      words,
+    ),
     betweenOutages:
       between === null
         ? 'does nothing on the bill'

@@ -4,6 +4,8 @@ import { kind, lines, said } from './shared-schema';
 
 const range = z.strictObject({ low: z.number(), likely: z.number(), high: z.number() });
 const rangeOrWords = z.union([range, z.string().describe('Why there is no figure.')]);
+/** Parts of a route, each as a code and in words. */
+const parts = z.array(z.strictObject({ code: z.string(), name: z.string() }));
 const hours = z.strictObject({ ordinary: z.number(), major: z.number() });
 
 const between = z.strictObject({
@@ -43,7 +45,7 @@ const route = z.strictObject({
   upkeepPerYear: z.number(),
   leadWeeks: z.strictObject({ low: z.number(), high: z.number() }),
   noise: z.string(),
-  movesHouse: lines,
+  movesHouse: parts,
   betweenOutages: z.union([between, z.literal('does nothing on the bill')]),
 });
 
@@ -77,10 +79,12 @@ export const moneySchema = z.strictObject({
     z.strictObject({
       upTo: z.union([z.number(), z.literal('later')]),
       dollars: z.number(),
-      parts: lines,
+      parts,
     }),
   ),
-  carriesOver: lines,
+  carriesOver: z
+    .strictObject({ moves: parts, stays: parts, says: lines })
+    .describe('What of the stages moves house, and what stays with the house.'),
   oldPrices: z.array(
     z.strictObject({
       name: z.string(),

@@ -5,6 +5,7 @@ import type { Words } from '../../words/words';
 import { figureData, round } from './figure-data';
 import { namedLoad, namedLoads } from './named-load';
 import type { PlanData } from './plan-schema';
+import { said } from './said';
 
 type RouteData = PlanData['routes'][number];
 
@@ -18,9 +19,9 @@ export function routeData(
     called: route.called,
     title: words.routeTitle(route.called),
     verdict: route.verdict,
-    cannotBecause: route.stops.map(words.stop),
+    cannotBecause: said(route.stops, words.stop),
     notKnownYet,
-    worksIf: route.ifs.map(words.routeIf),
+    worksIf: said(route.ifs, words.routeIf),
     carries: namedLoads(home, route.carries),
     leavesOut: route.leavesOut.map(({ load, why, must }) => ({
       ...namedLoad(home, load),
@@ -66,7 +67,7 @@ export function routeData(
       cost: figureData(p.costUsd),
       year: p.year,
     })),
-    notes: route.notes.map(words.routeNote),
+    notes: said(route.notes, words.routeNote),
   };
 }
 

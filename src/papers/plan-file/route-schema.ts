@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { routeTitles } from '../../kinds/route-title';
-import { figure, kind, lines, namedLoad, namedLoads } from './shared-schema';
+import { figure, kind, namedLoad, namedLoads, said } from './shared-schema';
 
 /** A way to get backup power, as the plan file holds it. */
 export const route = z.strictObject({
@@ -8,9 +8,9 @@ export const route = z.strictObject({
   called: z.enum(routeTitles).describe('What it is called, as a code.'),
   title: z.string(),
   verdict: z.enum(['works', 'works-if', 'cannot']),
-  cannotBecause: lines,
+  cannotBecause: z.array(said),
   notKnownYet: z.boolean().describe('It cannot be said to work only for want of answers.'),
-  worksIf: lines,
+  worksIf: z.array(said),
   carries: namedLoads,
   leavesOut: z.array(
     namedLoad.extend({
@@ -58,5 +58,5 @@ export const route = z.strictObject({
   parts: z.array(
     z.strictObject({ code: z.string(), name: z.string(), cost: figure, year: z.number() }),
   ),
-  notes: lines,
+  notes: z.array(said),
 });

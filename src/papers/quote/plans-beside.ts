@@ -1,30 +1,29 @@
+import { changesBetween } from '../../plan/changes/changes-between';
+import { factsOfPlan } from '../../plan/changes/facts-of';
 import type { Plan } from '../../plan/plan';
-import { linesToCompare, type TwoPlans } from '../../plan/quote/two-plans';
 import type { Words } from '../../words/words';
 import type { Block } from '../document/block';
 
-/** Two plans line by line; where both say the same, once. */
+/** The plans of two homes thing by thing, by the same facts as any two plans are compared by; where both say the same, once. */
 export function plansBeside(one: Plan, other: Plan, words: Words): Block[] {
   const say = words.quotes.twoPlans;
-  const saying = (job: string, twoPlans: TwoPlans) => [
-    job,
-    say.buy(twoPlans.buy),
-    say.lasts(twoPlans.lasts),
-    say.carries(twoPlans.carries),
-    say.odds(twoPlans.odds === null ? null : words.share(twoPlans.odds)),
-    say.state(twoPlans.draft),
+  const { rows } = words.changes(changesBetween(factsOfPlan(one), factsOfPlan(other)));
+  const [jobs, states] = [
+    [one, other].map(({ job, home }) => words.job(job, home)[0]!),
+    [one, other].map(({ state }) => say.state(state === 'draft')),
   ];
-  const [mine, theirs] = [one, other].map((plan) =>
-    saying(words.job(plan.job, plan.home)[0]!, linesToCompare(plan)),
-  );
-  return mine!.flatMap((line, i): Block[] => [
-    { kind: 'heading', text: say.headings[i]! },
+  return [
+    { name: say.theJob, before: jobs[0]!, after: jobs[1]! },
+    ...rows,
+    { name: say.howSure, before: states[0]!, after: states[1]! },
+  ].flatMap(({ name, before, after }): Block[] => [
+    { kind: 'heading', text: name },
     {
       kind: 'bullets',
       items:
-        line === theirs![i]
-          ? [say.same(line)]
-          : [say.each(one.name, line), say.each(other.name, theirs![i]!)],
+        before === after
+          ? [say.same(before)]
+          : [say.each(one.name, before), say.each(other.name, after)],
     },
   ]);
 }

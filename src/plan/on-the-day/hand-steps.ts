@@ -65,7 +65,8 @@ export interface HandSteps {
 export function handSteps(traits: RouteTraits, home: Pick<Home, 'facts'>): HandSteps {
   const solar = !home.facts.told('own-sources') || home.facts.has('own-sources', 'solar');
   if (traits.connection === 'nothing') return nothing;
-  if (traits.connection === 'inlet') return traits.vehicle ? vehicleInlet(solar) : inlet(solar);
+  if (traits.connection === 'inlet')
+    return atInlet(solar, traits.vehicle ? vehicleFeeds : generatorFeeds);
   if (hasFixedGenerator(traits)) return fixedGenerator;
   if (outletsOnly(traits) && hasPortableGenerator(traits)) return cords;
   if (traits.vehicle) return vehicle;
@@ -80,20 +81,19 @@ const nothing: HandSteps = {
   back: ['steady-first'],
 };
 
-const inlet = (solar: boolean): HandSteps => ({
+/** The panel is the same whatever feeds the inlet; what stands outdoors differs. */
+const atInlet = (solar: boolean, source: FeedsInlet): HandSteps => ({
   start: [
     ...first,
-    'generator-to-its-place',
+    source.ready,
     ...(solar ? (['solar-off'] as const) : []),
     'branches-off',
     'main-off',
     'plate-over',
-    'cord-in',
-    'start-outdoors',
-    'generator-breaker-on',
+    ...source.connect,
     'inlet-on',
     'branches-one-by-one',
-    'refuel-cold',
+    source.meanwhile,
   ],
   back: [
     'steady-first',
@@ -102,38 +102,35 @@ const inlet = (solar: boolean): HandSteps => ({
     'plate-back',
     'main-on',
     'branches-on',
-    'generator-off',
-    'cord-out',
+    ...source.disconnect,
     ...(solar ? (['solar-on'] as const) : []),
-    'fuel-for-next',
+    source.afterwards,
   ],
 });
 
-const vehicleInlet = (solar: boolean): HandSteps => ({
-  start: [
-    ...first,
-    'vehicle-outdoors',
-    ...(solar ? (['solar-off'] as const) : []),
-    'branches-off',
-    'main-off',
-    'plate-over',
-    'cord-into-vehicle',
-    'inlet-on',
-    'branches-one-by-one',
-    'vehicle-reserve',
-  ],
-  back: [
-    'steady-first',
-    'branches-off',
-    'inlet-off',
-    'plate-back',
-    'main-on',
-    'branches-on',
-    'cord-out',
-    ...(solar ? (['solar-on'] as const) : []),
-    'charge-again',
-  ],
-});
+interface FeedsInlet {
+  readonly ready: HandStep;
+  readonly connect: readonly HandStep[];
+  readonly meanwhile: HandStep;
+  readonly disconnect: readonly HandStep[];
+  readonly afterwards: HandStep;
+}
+
+const generatorFeeds: FeedsInlet = {
+  ready: 'generator-to-its-place',
+  connect: ['cord-in', 'start-outdoors', 'generator-breaker-on'],
+  meanwhile: 'refuel-cold',
+  disconnect: ['generator-off', 'cord-out'],
+  afterwards: 'fuel-for-next',
+};
+
+const vehicleFeeds: FeedsInlet = {
+  ready: 'vehicle-outdoors',
+  connect: ['cord-into-vehicle'],
+  meanwhile: 'vehicle-reserve',
+  disconnect: ['cord-out'],
+  afterwards: 'charge-again',
+};
 
 const cords: HandSteps = {
   start: [

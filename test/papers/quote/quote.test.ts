@@ -7,6 +7,8 @@ import { blocksToMarkdown } from '../../../src/papers/document/to-markdown';
 import { blankQuote } from '../../../src/papers/quote/blank-quote';
 import { plansBeside } from '../../../src/papers/quote/plans-beside';
 import { quoteBeside } from '../../../src/papers/quote/quote-beside';
+import { changesBetween } from '../../../src/plan/changes/changes-between';
+import { factsOfPlan } from '../../../src/plan/changes/facts-of';
 import { layBeside } from '../../../src/plan/quote/lay-beside';
 import type { Quote } from '../../../src/plan/quote/quote';
 import { readQuote } from '../../../src/store/read-quote';
@@ -84,8 +86,19 @@ test('each line says the plan, the quote and what to ask; what is lacking comes 
 
 test('two plans stand beside each other line by line, and what both say stands once', () => {
   const said = blocksToMarkdown(plansBeside(plan, planOf('mill-lane'), english));
-  expect(said).toContain('- mill-lane: portable generator with cords');
+  expect(said).toContain('- mill-lane: Portable generator with cords');
+  // Price, hours, odds and what is left out are said as everywhere two plans are compared.
+  const { rows } = english.changes(
+    changesBetween(factsOfPlan(plan), factsOfPlan(planOf('mill-lane'))),
+  );
+  expect(rows.length).toBeGreaterThan(4);
+  for (const { name, before } of rows) {
+    expect(said).toContain(name);
+    expect(said.replaceAll(/\s+/g, ' ')).toContain(before);
+  }
   const same = blocksToMarkdown(plansBeside(plan, plan, english));
   expect(same).not.toContain('- birch-street:');
-  expect(same.match(/- Both: /g)).toHaveLength(6);
+  expect(same.match(/- Both: /g)).toHaveLength(
+    2 + changesBetween(factsOfPlan(plan), factsOfPlan(plan)).aspects.length,
+  );
 });
