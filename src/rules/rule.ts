@@ -2,20 +2,13 @@ import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../home/home';
 import type { RouteTraits } from '../kinds/route-traits';
 import type { Figure } from '../quantity/figure';
-import type { RuleId } from '../tables/rules';
+import type { RuleId, RuleRow } from '../tables/rules';
 import type { Reason } from './reason';
 
-export type Who =
-  | 'household'
-  | 'licensed electrician'
-  | 'gas fitter'
-  | 'utility'
-  | 'building or fire department'
-  | 'clinician or supplier'
-  | 'insurer or landlord';
+/** Who may do the work or must be asked. */
+export type Who = RuleRow['who'][number];
 
-/** 5 can kill; 4 injury, fire or major damage; 3 the backup fails; 2 money or law; 1 nuisance. */
-export type Severity = 1 | 2 | 3 | 4 | 5;
+export type Severity = RuleRow['severity'];
 
 /** A figure of this home that a rule speaks about, and what it is a figure of. */
 export interface RuleFigure {

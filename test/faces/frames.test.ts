@@ -14,6 +14,7 @@ import type { Context, State } from '../../src/interview/state';
 import { draftMaker } from '../../src/plan/draft/draft-of';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf } from '../households/read-household';
+import { windowSizes } from './window-sizes';
 
 const context: Context = {
   interview,
@@ -203,15 +204,8 @@ test('keys at the foot are whole at every size, and the way to save is among the
   const states = ['now-danger', 'home-zip', 'must-run', 'main-amps'].map((id) =>
     at(interview.questions.find((q) => q.id === id)!),
   );
-  const sizes = [
-    [30, 10],
-    [40, 24],
-    [80, 24],
-    [120, 40],
-    [200, 60],
-  ] as const;
   for (const state of states) {
-    for (const [columns, rows] of sizes) {
+    for (const [columns, rows] of windowSizes) {
       const lines = draw(state, { columns, rows }).text.split('\n');
       expect(flat(lines.join('\n'))).toContain('Ctrl+S save and stop');
       expect(lines.slice(-2).join('')).not.toContain('…');

@@ -10,6 +10,7 @@ import { reduce } from '../../src/interview/reduce';
 import type { Context, State } from '../../src/interview/state';
 import { draftMaker } from '../../src/plan/draft/draft-of';
 import { answersOf } from '../households/read-household';
+import { windowSizes } from './window-sizes';
 
 const context: Context = {
   interview,
@@ -69,13 +70,6 @@ const views: readonly (readonly [name: string, state: State, title: string])[] =
     'My list to look at',
   ],
 ];
-const sizes = [
-  [30, 10],
-  [40, 24],
-  [80, 24],
-  [120, 40],
-  [200, 60],
-] as const;
 
 function lines(state: State, columns: number, rows: number): string[] {
   const glyphs = glyphsFor({ LANG: 'C.UTF-8' });
@@ -89,7 +83,7 @@ function lines(state: State, columns: number, rows: number): string[] {
 const left = (all: readonly string[]) => all.map((line) => line.replace(/│.*$/, '').trimEnd());
 const flat = (all: readonly string[]) => left(all).join(' ').replace(/\s+/g, ' ');
 
-describe.each(sizes)('at %i x %i', (columns, rows) => {
+describe.each(windowSizes)('at %i x %i', (columns, rows) => {
   test.each(views)('%s: title first, the way out last, and no key cut', (name, state, title) => {
     const shown = lines(state, columns, rows);
     const head = flat(shown.slice(0, 4));

@@ -1,5 +1,6 @@
 import type { Rule } from '../rule';
 import { firstOf } from '../when/first-of';
+import { feared } from '../when/floods';
 import { said } from '../when/said';
 
 /** Water near the panel, now or in a flood to come. */
@@ -21,12 +22,6 @@ export const waterAndElectricity: Rule = {
         because: 'water-house',
         unknown: 'not-known-water-house',
       }),
-      said({
-        facts,
-        id: 'hazards',
-        choices: ['flood', 'hurricane'],
-        because: 'named-floods-hurricanes',
-        unknown: 'not-known-floods-reach',
-      }),
+      feared(facts),
     ),
 };

@@ -13,12 +13,17 @@ export function floods(facts: Facts): Trigger | null {
       because: 'water-house-yard',
       unknown: 'not-known-water',
     }),
-    said({
-      facts,
-      id: 'hazards',
-      choices: ['flood', 'hurricane'],
-      because: 'named-floods-hurricanes',
-      unknown: 'not-known-floods-reach',
-    }),
+    feared(facts),
   );
+}
+
+/** A flood or a hurricane among the hazards named. */
+export function feared(facts: Facts): Trigger | null {
+  return said({
+    facts,
+    id: 'hazards',
+    choices: ['flood', 'hurricane'],
+    because: 'named-floods-hurricanes',
+    unknown: 'not-known-floods-reach',
+  });
 }

@@ -18,29 +18,38 @@ const size = fc.record({
   cold: fc.boolean(),
 });
 
+/** A battery and a generator that refills it, with a made-up record of loads and sun. */
+function both(drawn: Drawn) {
+  const { seed, capKwh, dischargeKw, hours, sunKw, cold, ...own } = drawn;
+  const made = madeUpRecord(20, seed, sunKw, 0.6);
+  const mayCharge = Uint8Array.from(made.solarKw, (_, t) => (t % 240 < 200 ? 1 : 0));
+  const system: WalkSystem = {
+    battery: { capKwh, limits: { ...limits, dischargeKw } },
+    generator: {
+      ...generator,
+      ...own,
+      refill: 5,
+      tankSize: 30,
+      runsByHour: between(6, 6 + hours),
+    },
+    vehicle: null,
+    ladder: [],
+  };
+  const record = {
+    loadsKw: [made.loadsKw[0]!],
+    solarKw: made.solarKw,
+    ...(cold && { mayCharge }),
+  };
+  return { system, record };
+}
+
+type Drawn = typeof size extends fc.Arbitrary<infer T> ? T : never;
+
 it('a quick walk ends in the same hour, for the same reason and with the same stores left', () => {
   const reasons = new Set<string | null>();
   fc.assert(
-    fc.property(size, ({ seed, capKwh, dischargeKw, hours, sunKw, cold, ...own }) => {
-      const made = madeUpRecord(20, seed, sunKw, 0.6);
-      const mayCharge = Uint8Array.from(made.solarKw, (_, t) => (t % 240 < 200 ? 1 : 0));
-      const system: WalkSystem = {
-        battery: { capKwh, limits: { ...limits, dischargeKw } },
-        generator: {
-          ...generator,
-          ...own,
-          refill: 5,
-          tankSize: 30,
-          runsByHour: between(6, 6 + hours),
-        },
-        vehicle: null,
-        ladder: [],
-      };
-      const record = {
-        loadsKw: [made.loadsKw[0]!],
-        solarKw: made.solarKw,
-        ...(cold && { mayCharge }),
-      };
+    fc.property(size, (drawn) => {
+      const { system, record } = both(drawn);
       for (let start = 0; start < 480; start += 7) {
         const input = { system, record, start, outageHours: 200, startKwh: 15, untilFailure: true };
         const walked = walkOutage(input);
@@ -92,28 +101,10 @@ it('many walks that leap from full to full end as each walk does by itself', () 
   const reasons = new Set<string | null>();
   let partly = 0;
   fc.assert(
-    fc.property(size, ({ seed, capKwh, dischargeKw, hours, sunKw, cold, ...own }) => {
-      const made = madeUpRecord(20, seed, sunKw, 0.6);
-      const mayCharge = Uint8Array.from(made.solarKw, (_, t) => (t % 240 < 200 ? 1 : 0));
-      const system: WalkSystem = {
-        battery: { capKwh, limits: { ...limits, dischargeKw } },
-        generator: {
-          ...generator,
-          ...own,
-          refill: 5,
-          tankSize: 30,
-          runsByHour: between(6, 6 + hours),
-        },
-        vehicle: null,
-        ladder: [],
-      };
-      const record = {
-        loadsKw: [made.loadsKw[0]!],
-        solarKw: made.solarKw,
-        ...(cold && { mayCharge }),
-      };
+    fc.property(size, (drawn) => {
+      const { system, record } = both(drawn);
       const walk = manyWalks(system, record);
-      for (const startKwh of [capKwh, capKwh / 2]) {
+      for (const startKwh of [drawn.capKwh, drawn.capKwh / 2]) {
         for (let start = 0; start < 480; start += 7) {
           const outage = { start, outageHours: 200, startKwh };
           const walked = walkOutage({ system, record, ...outage, untilFailure: true });

@@ -12,6 +12,7 @@ import { makePlan } from '../../../src/plan/make-plan';
 import { readHome } from '../../../src/store/read-home';
 import { english } from '../../../src/words/en';
 import { folder } from '../../households/read-household';
+import { peakAndRest } from './peak-and-rest';
 
 const read = readHome(join(folder, 'mill-lane.home.yaml'), interview);
 if (!read.ok) throw new Error('mill-lane is not sound');
@@ -22,16 +23,9 @@ const moneyWith = (changed: Answers) => planWith(changed).money;
 const battery = (changed: Answers, kind = 'battery-circuits') =>
   moneyWith(changed).routes.find((route) => route.kind === kind)!;
 
-/** Price gap of 21 cents between 4 pm and 9 pm, every day of the year. */
+/** A difference of 21 cents between 4 pm and 9 pm, every day of the year. */
 const clocked: Answers = {
-  'bill-plan': 'time-of-use',
-  'bill-fixed': 14,
-  'price-steps': 'two',
-  'price-peak': 36,
-  'price-low': 15,
-  'peak-hours': 'h16-21',
-  'peak-days': 'every',
-  'peak-season': 'all-year',
+  ...peakAndRest,
   'other-aims': ['lower-bills'],
   'grid-charge': 'yes',
   'export-rule': 'credit',

@@ -7,6 +7,7 @@ import { billFit } from '../../../src/plan/money/bill-fit';
 import { tariffOf } from '../../../src/plan/money/tariff-of';
 import { sayBillFit } from '../../../src/words/en/money/say-bill-fit';
 import { sayTariff } from '../../../src/words/en/money/say-tariff';
+import { peakAndRest } from './peak-and-rest';
 
 const homeOf = (answers: Answers) =>
   homeFromAnswers(
@@ -14,20 +15,10 @@ const homeOf = (answers: Answers) =>
     { 'home-zip': '43215', 'home-kind': 'house', ...answers },
     '2026-11-25',
   );
-const clocked: Answers = {
-  'bill-plan': 'time-of-use',
-  'bill-fixed': 14,
-  'price-steps': 'two',
-  'price-peak': 36,
-  'price-low': 15,
-  'peak-hours': 'h16-21',
-  'peak-days': 'every',
-  'peak-season': 'all-year',
-};
 
 describe('the tariff of a home', () => {
   test('is what was read off the bill', () => {
-    const { tariff, told } = tariffOf(homeOf(clocked))!;
+    const { tariff, told } = tariffOf(homeOf(peakAndRest))!;
     expect(told).toBe(true);
     expect(tariff.fixed.perMonth).toBe(14);
     expect(tariff.seasons[0]!.periods).toMatchObject([
@@ -37,7 +28,7 @@ describe('the tariff of a home', () => {
   });
 
   test('has its peak in the months told and in no other', () => {
-    const { tariff } = tariffOf(homeOf({ ...clocked, 'peak-season': 'summer' }))!;
+    const { tariff } = tariffOf(homeOf({ ...peakAndRest, 'peak-season': 'summer' }))!;
     expect(checkTariff(tariff)).toEqual([]);
     expect(tariff.seasons.map((s) => s.periods.length)).toEqual([2, 1]);
   });
@@ -53,7 +44,7 @@ describe('the tariff of a home', () => {
           'low-hours': low,
         };
         for (const season of ['all-year', 'summer', 'winter']) {
-          const of = tariffOf(homeOf({ ...clocked, ...answers, 'peak-season': season }))!;
+          const of = tariffOf(homeOf({ ...peakAndRest, ...answers, 'peak-season': season }))!;
           expect(of.told, `${peak} ${low} ${season}`).toBe(true);
           expect(checkTariff(of.tariff)).toEqual([]);
         }
@@ -77,7 +68,12 @@ describe('the tariff of a home', () => {
       { price: 0.21 },
     ]);
     const demand = tariffOf(
-      homeOf({ ...clocked, 'bill-plan': 'demand', 'demand-price': 9.5, 'demand-hours': 'h15-20' }),
+      homeOf({
+        ...peakAndRest,
+        'bill-plan': 'demand',
+        'demand-price': 9.5,
+        'demand-hours': 'h15-20',
+      }),
     )!;
     expect(demand.tariff.demand![0]).toMatchObject({ hours: [[15, 20]], prices: [{ perKw: 9.5 }] });
   });
@@ -91,12 +87,12 @@ describe('the bill held against the prices', () => {
   const bill = { 'bill-kwh': 300, 'bill-days': 30 };
 
   test('fits when all use lies between the lowest and the highest price: 300 x 0.15 + 14 to 300 x 0.36 + 14', () => {
-    const home = homeOf({ ...clocked, ...bill, 'bill-dollars': 75 });
+    const home = homeOf({ ...peakAndRest, ...bill, 'bill-dollars': 75 });
     expect(billFit(home, tariffOf(home)!)!.fits).toBe(true);
   });
 
   test('says which line to look at when it is out by more than 10 %', () => {
-    const home = homeOf({ ...clocked, ...bill, 'bill-dollars': 260 });
+    const home = homeOf({ ...peakAndRest, ...bill, 'bill-dollars': 260 });
     const fit = billFit(home, tariffOf(home)!)!;
     expect(fit.fits).toBe(false);
     expect(sayBillFit(fit)).toContain('Look for');
