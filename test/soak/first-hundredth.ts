@@ -10,7 +10,7 @@ const FIT: Readonly<Record<string, number>> = { interviews: 400, files: 100 };
 /** Which parts share a test file: long ones in files of their own, so that files can be run beside each other. */
 export const together = {
   plans: ['hazards', 'homes'],
-  talks: ['interviews', 'lists'],
+  talks: ['enough', 'interviews', 'lists'],
   ways: ['agree', 'moves', 'pane', 'sheets', 'what-if'],
   storage: ['disk', 'files'],
   terminals: ['kills', 'keys'],

@@ -1,6 +1,7 @@
 import type { Part } from '../part';
 import { agree } from './agree';
 import { disk } from './disk';
+import { enough } from './enough';
 import { files } from './files';
 import { hazards } from './hazards';
 import { homes } from './homes';
@@ -24,6 +25,7 @@ export const parts: Readonly<Record<string, Part>> = {
   interviews,
   lists,
   agree,
+  enough,
   moves,
   pane,
   sheets,

@@ -1,0 +1,63 @@
+import interview from '#compiled/questions.js';
+import type { Bank } from '../../../src/advice/effect-of-answers';
+import { TRIAL_YEARS } from '../../../src/advice/trial';
+import type { Answers } from '../../../src/interview/answers';
+import type { PlanFacts } from '../../../src/plan/changes/plan-facts';
+import { quickPlans } from '../../../src/plan/changes/quick-plan';
+import { AS_OF, bankForTalks, filled, talk } from '../../bench/talk';
+import { completeHome } from '../../complete-home';
+import { met, note, type Part, type Tally } from '../part';
+import { type Advised, unsafeDifference } from '../unsafe-difference';
+
+/** Price within this share is the same advice. */
+const SAME_PRICE = 0.1;
+/** So many of a hundred homes may get other advice from what was asked than from all they know. */
+const MAY_DIFFER = 0.05;
+/** Fewer homes are not held to a share. */
+const FEWEST = 20;
+
+const homes = 'homes asked until enough';
+const others = 'of them with another route or price';
+
+/** What is advised once enough was told, against the advice of all that the home knows: homes made up by chance. */
+export const enough: Part = {
+  whole: 200,
+  of: 'home',
+  try(seed, tally) {
+    const home = filled(completeHome(seed));
+    const bank = bankForTalks();
+    const turns = talk(bank, home);
+    const told = advised(bank, turns.at(-1)!.before);
+    const whole = advised(bank, home);
+    met(tally, homes);
+    met(tally, 'answers until enough, in all', turns.length - 1);
+    note(tally, `home ${seed}`, 'no unsafe difference', unsafeDifference(told, whole));
+    compare(tally, seed, told.facts, whole.facts);
+  },
+};
+
+function advised(bank: Bank, answers: Answers): Advised {
+  const { home, routes } = bank.trialOf(answers);
+  const facts = quickPlans(interview, AS_OF, false, TRIAL_YEARS)({ answers, size: 0 })!;
+  return { home, routes, facts };
+}
+
+/** Each home that differs is named; that too many do is a fault of the one that makes them so. */
+function compare(tally: Tally, seed: number, told: PlanFacts, whole: PlanFacts): void {
+  if (!sameAdvice(told, whole)) {
+    met(tally, `home ${seed}: ${inShort(told)}, with the whole file ${inShort(whole)}`);
+    met(tally, others);
+  }
+  const [differ, of] = [tally.spoke[others] ?? 0, tally.spoke[homes]!];
+  const tooMany = of >= FEWEST && differ > MAY_DIFFER * of && !sameAdvice(told, whole);
+  note(tally, `home ${seed}`, 'of a hundred homes 95 get the advice of the whole file', [
+    ...(tooMany ? [`${differ} of ${of} get another`] : []),
+  ]);
+}
+
+function sameAdvice(told: PlanFacts, whole: PlanFacts): boolean {
+  const [a, b] = [told.usd.likely, whole.usd.likely];
+  return told.route.kind === whole.route.kind && Math.abs(a - b) <= SAME_PRICE * Math.max(a, b);
+}
+
+const inShort = ({ route, usd }: PlanFacts) => `${route.kind} $${Math.round(usd.likely)}`;
