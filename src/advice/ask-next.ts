@@ -8,6 +8,7 @@ import { type Bank, CHANGES_NOTHING, type Effect, effectOf } from './effect-of-a
 import { likeliestFirst } from './likeliest-first';
 import { stayInTopic } from './stay-in-topic';
 import type { Trial } from './trial';
+import { movesLeaving } from './when-to-leave';
 import { type WhyNow, whyNow } from './why-now';
 
 /** What to ask next and why, or that nothing left open would change what to buy. */
@@ -25,7 +26,7 @@ export type Next =
       readonly sharpen: number;
     };
 
-/** A safety question that could forbid a route on the table weighs at least this. Our judgement. */
+/** A safety question that could forbid a route on the table, or moves the hour of leaving, weighs at least this. Our judgement. */
 const SAFETY_WEIGHT = 0.1;
 /** How many of the likeliest are tried before one is asked. */
 const TRIED_FIRST = 20;
@@ -35,6 +36,8 @@ interface Candidate {
   readonly question: Question;
   readonly effect: Effect;
   readonly forbids: readonly RouteKind[];
+  /** It moves the hour at which somebody who lives by a device has to leave. */
+  readonly leaving: boolean;
   readonly weight: number;
 }
 
@@ -86,10 +89,13 @@ function openQuestions(answers: Answers, { interview }: Bank): Question[] {
 
 function tryOne(answers: Answers, bank: Bank, question: Question): Candidate {
   const effect = effectOf(answers, bank, question);
-  const forbids = couldForbid(effect, onTheTable(bank.trialOf(answers)));
+  const now = bank.trialOf(answers);
+  const forbids = couldForbid(effect, onTheTable(now));
+  const leaving = movesLeaving(now.home, question.id);
   const measured = effect.ifTold >= CHANGES_NOTHING ? effect.expected : 0;
-  const weight = forbids.length > 0 ? Math.max(SAFETY_WEIGHT, measured) : measured;
-  return { question, effect, forbids, weight };
+  const safety = forbids.length > 0 || leaving;
+  const weight = safety ? Math.max(SAFETY_WEIGHT, measured) : measured;
+  return { question, effect, forbids, leaving, weight };
 }
 
 /** Routes advised, laid beside, or closed only for want of an answer. */
@@ -101,7 +107,8 @@ function onTheTable({ advice, routes }: Trial): RouteKind[] {
   );
 }
 
-function whyOf(now: Trial, { effect, forbids }: Candidate): WhyNow {
+function whyOf(now: Trial, { effect, forbids, leaving }: Candidate): WhyNow {
+  if (leaving && forbids.length === 0) return { code: 'when-to-leave' };
   if (effect.ifTold < CHANGES_NOTHING) return { code: 'could-forbid', routes: forbids };
   return whyNow(now, effect);
 }

@@ -10,6 +10,8 @@ export type WhyNow =
   | { readonly code: 'in-its-words' }
   /** An answer could forbid these routes, which are on the table. */
   | { readonly code: 'could-forbid'; readonly routes: readonly RouteKind[] }
+  /** The hour at which somebody who lives by a device has to leave is made of it. */
+  | { readonly code: 'when-to-leave' }
   /** Decides whether this route, closed so far, is possible; `usd`: how far the price moves. */
   | { readonly code: 'opens-route'; readonly route: RouteKind; readonly usd: number }
   /** Decides whether the route advised so far stays possible. */

@@ -50,8 +50,13 @@ const isOneRoad = ({ facts }: Home) => facts.told('road-out') && facts.is('road-
 /** A road that can close is left by before it does. */
 function oneRoad(home: Home): LeavingLine[] {
   if (isOneRoad(home)) return [{ code: 'one-road', careful: false }];
-  const unsure = home.facts.asked('road-out') && home.facts.open('road-out');
-  return unsure ? [{ code: 'one-road', careful: true }] : [];
+  return mayBeOneRoad(home) ? [{ code: 'one-road', careful: true }] : [];
+}
+
+/** Nobody told how many there are, or whether it matters here. */
+function mayBeOneRoad({ facts }: Home): boolean {
+  if (facts.applies('road-out')) return facts.open('road-out');
+  return facts.open('can-leave') || facts.open('hazards');
 }
 
 /** The leaving place takes the animals too, or somebody looks after those that stay. */

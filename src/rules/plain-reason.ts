@@ -122,6 +122,7 @@ export type PlainReason =
   | 'not-known-generator-connected'
   | 'not-known-generator-feeds-panel'
   | 'not-known-generator-stand'
+  | 'not-known-generator-stood'
   | 'not-known-generator-switched-house'
   | 'not-known-get-more-fuel'
   | 'not-known-go'

@@ -96,3 +96,11 @@ test('while the opening is open it goes on in its order', () => {
   const next = askNext({}, bank);
   expect(next).toMatchObject({ questionId: interview.opening[0], whyNow: { code: 'opening' } });
 });
+
+test('where somebody lives by a device, what makes the hour of leaving is asked before enough', () => {
+  const file = { ...house, 'medical-devices': ['ventilator'], 'leave-place': 'other-place' };
+  const { asked } = talk(bank, { ...file, 'trip-hours': 5, 'road-out': 'one' });
+  expect(ids(asked)).toEqual(expect.arrayContaining(['leave-place', 'trip-hours', 'road-out']));
+  const trip = asked.find((next) => next.code === 'ask' && next.questionId === 'trip-hours');
+  expect(trip).toMatchObject({ whyNow: { code: 'when-to-leave' } });
+});

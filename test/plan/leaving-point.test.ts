@@ -87,3 +87,10 @@ test('rough power is asked about only of a pack, battery or UPS on which a motor
   const generator = { ...lamp, 'medical-devices': ['cpap'], 'own-sources': ['engine-portable'] };
   expect(asked(generator)).not.toContain('pack-wave');
 });
+
+test('the line on one road stands until somebody told of two, or that it does not matter', () => {
+  const { hazards: _h, 'can-leave': _c, 'road-out': _r, ...open } = answersOf('birch-street');
+  expect(linesOf(open)).toMatch(/^If only one road/m);
+  const calm = { ...open, hazards: ['none'], 'can-leave': 'yes' };
+  expect(linesOf(calm)).not.toMatch(/only one road/i);
+});

@@ -23,7 +23,13 @@ export const generatorPairs = [
   pair(
     'porch-carport',
     { ...portable, 'engine-place': 'porch-carport' },
-    { twin: { ...portable, 'engine-place': 'open-20ft' } },
+    { twin: { ...portable, 'engine-place': 'open-20ft', 'engine-stood': 'never-ran' } },
+  ),
+  // Nobody told where it stood.
+  pair(
+    'porch-carport',
+    { ...portable, 'engine-place': 'open-20ft' },
+    { twin: { ...portable, 'engine-place': 'open-20ft', 'engine-stood': 'open-20ft' } },
   ),
   // Where it stood the last time speaks even where a good place was named.
   pair(

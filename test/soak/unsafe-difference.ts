@@ -4,6 +4,7 @@ import type { PlanFacts } from '../../src/plan/changes/plan-facts';
 import { type LeavingLine, leavingPoint } from '../../src/plan/leaving-point';
 import type { Route } from '../../src/routes/route';
 import { findings } from '../../src/rules/find';
+import type { RuleId } from '../../src/tables/rules';
 
 /** A home on some of its answers, or on all: what is advised, and what can be had. */
 export interface Advised {
@@ -37,10 +38,21 @@ function closedRoute({ facts }: Advised, { routes }: Advised): string[] {
 /** What can kill on the route advised, which the whole file tells of. */
 function missingCautions({ facts }: Advised, { home }: Advised): string[] {
   const said = new Set(facts.cautions.map(({ id }) => id));
+  const told = (id: RuleId) => said.has(id) || said.has(inGeneral[id] ?? id);
   return findings(home, [facts.route.kind])
-    .filter(({ id, severity }) => severity === 5 && !said.has(id))
+    .filter(({ id, severity }) => severity === 5 && !told(id) && !isIdle(id, home))
     .map(({ id }) => `caution ${id} is missing`);
 }
+
+/** What is told of a danger where nobody told of this home's own. */
+const inGeneral: Partial<Record<RuleId, RuleId>> = {
+  'backfeed-found': 'no-backfeed',
+  'engine-too-close': 'co-distance',
+};
+
+/** How to work a switch that nothing feeds. */
+const isIdle = (id: RuleId, { facts }: Home) =>
+  id === 'interlock-order' && !facts.has('own-sources', 'engine-portable', 'engine-standby');
 
 /** The same equipment, or less, is said to carry the health devices for longer. */
 function hopefulDevices(told: PlanFacts, whole: PlanFacts): string[] {

@@ -1,11 +1,11 @@
-import { type Rule, yes } from '../rule';
+import { careful, type Rule, yes } from '../rule';
 import { both } from '../when/both';
 import { engineVehicle } from '../when/engine-vehicle';
 import { firstOf } from '../when/first-of';
 import { portableGenerator } from '../when/portable-generator';
 import { said } from '../when/said';
 
-/** A covered or half-closed place counts as indoors. Silent once an open place 20 ft off is named, unless it stood under a roof the last time. */
+/** A covered or half-closed place counts as indoors. Silent once an open place 20 ft off is named, unless it stood under a roof the last time, or nobody told where it stood. */
 export const porchCarport: Rule = {
   id: 'porch-carport',
   applies: (home, routes) => {
@@ -28,6 +28,9 @@ export const porchCarport: Rule = {
       facts.told('engine-stood') && facts.is('engine-stood', 'porch-carport', 'garage-shed')
         ? yes('generator-stood-covered-place')
         : null;
-    return firstOf(running, stood, both(place, generator), unplaced);
+    const notTold = facts.open('engine-stood')
+      ? careful('not-known-generator-stood', 'engine-stood')
+      : null;
+    return firstOf(running, stood, both(place, generator), unplaced, notTold);
   },
 };

@@ -28,6 +28,8 @@ export function sayWhyNow(why: WhyNow): string {
       return 'You just told us of a rule: its own words are easy to copy now.';
     case 'could-forbid':
       return `It is about safety, and could rule out ${either(why.routes)}.`;
+    case 'when-to-leave':
+      return 'It decides when to leave with the device.';
     case 'opens-route':
       return `It decides whether ${routeInSentence[why.route]} is possible${difference(why.usd)}.`;
     case 'closes-route':

@@ -126,6 +126,7 @@ export const plainReasons: Readonly<Record<PlainReason, string>> = {
   'not-known-generator-burns': 'We do not know what the generator burns.',
   'not-known-generator-connected': 'We do not know how the generator is connected.',
   'not-known-generator-feeds-panel': 'We do not know whether the generator feeds the panel.',
+  'not-known-generator-stood': 'We do not know where the generator stood the last time it ran.',
   'not-known-generator-stand': 'We do not know where a generator would stand.',
   'not-known-generator-switched-house':
     'We do not know how a generator would be switched to the house.',
