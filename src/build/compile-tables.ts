@@ -1,5 +1,5 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { parseDocument } from 'yaml';
 import { prettifyError } from 'zod';
 import { tableFileSchema } from '../tables/table-schema';
@@ -15,20 +15,25 @@ function rowIds(rows: readonly unknown[]): string {
   return `export type RowId = ${ids.map((id) => `'${id}'`).join(' | ')};\n`;
 }
 
-/** Check every table in `from` and write it to `to` as a module the program can import. */
+/** Check every table in `from` and its rooms and write it to `to` as a module the program can import, by its name alone. */
 export function compileTables(from: string, to: string): void {
   mkdirSync(to, { recursive: true });
-  for (const file of readdirSync(from)
-    .filter((f) => f.endsWith('.yaml'))
-    .sort()) {
+  const files = readdirSync(from, { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith('.yaml'))
+    .sort();
+  const known = new Map<string, string>();
+  for (const file of files) {
     const path = join(from, file);
-    const name = file.replace(/\.yaml$/, '');
+    const name = basename(file, '.yaml');
+    if (known.has(name))
+      throw new Error(`${path}: ${known.get(name)} has that name too. Give one of them another.`);
+    known.set(name, file);
     const doc = parseDocument(readFileSync(path, 'utf8'), { uniqueKeys: true });
     if (doc.errors.length > 0) throw new Error(`${path}: ${doc.errors[0]!.message}`);
     const read = tableFileSchema.safeParse(doc.toJS());
     if (!read.success) throw new Error(`${path}: ${prettifyError(read.error)}`);
     const { rowsFrom, rows, ...about } = read.data;
-    const all = rows ?? readCsv(readFileSync(join(from, rowsFrom!), 'utf8'), rowsFrom!);
+    const all = rows ?? readCsv(readFileSync(join(dirname(path), rowsFrom!), 'utf8'), rowsFrom!);
     const text = JSON.stringify({ name, ...about, rows: all });
     writeFileSync(join(to, `${name}.js`), `export default JSON.parse(${JSON.stringify(text)});\n`);
     writeFileSync(

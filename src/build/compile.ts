@@ -16,8 +16,8 @@ export function compile(root: string): void {
     join(root, 'src/tables/data/rules.yaml'),
     join(root, 'dist/compiled/words'),
   );
-  compileHeldFigures(join(root, 'src/tables/data'), join(root, 'dist/compiled'));
-  compileZips(join(root, 'src/tables/data'), join(root, 'dist/compiled'));
+  compileHeldFigures(join(root, 'src/tables/data/place'), join(root, 'dist/compiled'));
+  compileZips(join(root, 'src/tables/data/place'), join(root, 'dist/compiled'));
   const questions = compileQuestions(join(root, 'questions/en'), join(root, 'dist/compiled'));
   compileShares(join(root, 'questions/shares.yaml'), questions, join(root, 'dist/compiled'));
 }

@@ -9,7 +9,7 @@ import { earthDistanceKm } from '../../src/tables/place/earth-distance';
 import { placeOf } from '../../src/tables/place/place';
 import { zipCodes } from '../../src/tables/place/zip-middles';
 
-const rows = stationRows(fileURLToPath(new URL('../../src/tables/data', import.meta.url)));
+const rows = stationRows(fileURLToPath(new URL('../../src/tables/data/place', import.meta.url)));
 const region = rows.filter((row) => ['PA', 'OH', 'WV', 'NY', 'MD'].includes(String(row.state)));
 const pittsburgh = allStations().find(({ name }) => name.startsWith('Pittsburgh Allegheny'))!;
 
