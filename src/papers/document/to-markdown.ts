@@ -8,23 +8,34 @@ export const MARKDOWN_COLUMNS = 80;
 
 /**
  * Blocks as Markdown of at most 80 columns. A heading stands right over what it is about: a page holds more so.
- * @param tight no empty line before a heading either
+ * @param tight no empty line before a heading or a line in bold either
  */
 export function blocksToMarkdown(blocks: readonly Block[], tight = false): string {
-  return blocks
-    .map((block, i) => {
-      const before = blocks[i - 1];
-      return `${before === undefined ? '' : gap(before, block, tight)}${linesOf(block).join('\n')}`;
-    })
-    .join('');
+  let before: Block | null = null;
+  let written = '';
+  for (const block of blocks) {
+    const text = linesOf(block).join('\n');
+    if (before !== null) written += gap(before, block, tight);
+    // What is in bold ends the line before it where it fits.
+    const last = written.slice(written.lastIndexOf('\n', written.length - 2) + 1);
+    if (inOneParagraph(before, block, tight) && last.length + text.length <= MARKDOWN_COLUMNS)
+      written = `${written.slice(0, -1)} `;
+    written += text;
+    before = block;
+  }
+  return written;
 }
+
+/** Of a page that is full: a line in bold that goes on the text before it. */
+const inOneParagraph = (before: Block | null, after: Block, tight: boolean) =>
+  tight && before?.kind === 'say' && after.kind === 'say' && after.strong === true;
 
 /** A heading ends what stood before it in every reader of Markdown; a list ends a line of text. */
 function gap(before: Block, after: Block, tight: boolean): string {
   const under = before.kind === 'heading' && after.kind !== 'table';
   const over = tight && after.kind === 'heading';
   const list = before.kind === 'say' && startsList.includes(after.kind);
-  return under || over || list ? '\n' : '\n\n';
+  return under || over || list || inOneParagraph(before, after, tight) ? '\n' : '\n\n';
 }
 
 const startsList: readonly Block['kind'][] = ['bullets', 'steps', 'boxes', 'blanks'];
@@ -57,16 +68,15 @@ function linesOf(block: Block): string[] {
 }
 
 /** A line to write on. Between spaces and at the end of a line no reader takes it for a mark. */
-const RULED = '_'.repeat(12);
+const RULED = '_'.repeat(10);
 
 /** Names that fit beside each other with their lines to write on share a line, which saves a sheet a page. */
 function sharing(names: readonly string[]): string[][] {
   const lines: string[][] = [];
   for (const name of names) {
-    const last = lines.at(-1);
-    if (last !== undefined && blankLine([...last, name]).length <= MARKDOWN_COLUMNS)
-      last.push(name);
-    else lines.push([name]);
+    const fits = lines.find((line) => blankLine([...line, name]).length <= MARKDOWN_COLUMNS);
+    if (fits === undefined) lines.push([name]);
+    else fits.push(name);
   }
   return lines;
 }

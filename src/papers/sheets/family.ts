@@ -35,7 +35,7 @@ export function familySheet(plan: Plan, words: Words): Sheet {
       { kind: 'bullets', items: decided(plan, words) },
       ...section(its.putRight, {
         kind: 'bullets',
-        items: putRightBefore(plan).map((one) => sayRule(words.rules, one)),
+        items: putRightBefore(plan, words).map((one) => sayRule(words.rules, one)),
       }),
       ...section(its.steps, { kind: 'boxes', items: steps(plan, words) }),
       ...section(its.findOut, {

@@ -4,16 +4,18 @@ import { hasGenerator, isSource } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { type HandStep, handSteps } from '../../plan/on-the-day/hand-steps';
 import { lastingToPrint } from '../../plan/on-the-day/lasting-to-print';
+import { mayHaveGas } from '../../plan/on-the-day/may-have-gas';
 import type { Plan } from '../../plan/plan';
 import { LENGTHS } from '../../plan/ride-through/lengths';
 import type { Finding } from '../../rules/rule';
 import { sayRule } from '../../words/rule-sentences';
 import type { Words } from '../../words/words';
-import { type Block, section } from '../document/block';
+import { section } from '../document/block';
 import { thriftItHangsOn } from '../household/front/say-thriftily';
 import { forTheNight } from './cautions-on-sheets';
 import { dangerBlocks } from './danger-blocks';
 import { draftMark } from './draft-mark';
+import { leavingOnTheNight } from './leaving-on-the-night';
 import { shortReading } from './reading';
 import type { Sheet } from './sheet';
 
@@ -22,7 +24,7 @@ export function fridgeSheet(plan: Plan, words: Words): Sheet {
   const { route } = plan.advice;
   const traits = traitsOf[route.kind];
   const { start, back } = handSteps(traits, plan.home);
-  const kills = forTheNight(plan);
+  const kills = forTheNight(plan, words);
   const said = sayingSteps(plan, kills, words);
   return {
     id: 'fridge',
@@ -37,19 +39,22 @@ export function fridgeSheet(plan: Plan, words: Words): Sheet {
       }),
       ...section(words.sheets.fridge.leave, {
         kind: 'bullets',
-        items: plan.leavingPoint.map(
-          (line) => words.sheets.nightLeaving[line.code] ?? words.leaving(line),
-        ),
+        items: leavingOnTheNight(plan.leavingPoint, kills, words),
       }),
       ...section(
         words.sheets.fridge.start,
-        ...lasts(plan, words).map((text): Block => ({ kind: 'say', text })),
+        { kind: 'say', text: lasts(plan, words).join(' ') },
         { kind: 'steps', items: said(start), boxes: true },
       ),
-      ...section(words.sheets.fridge.off, { kind: 'bullets', items: rungs(plan, words) }),
+      ...section(words.sheets.fridge.off, {
+        kind: 'bullets',
+        items: isSource(traits) ? rungs(plan, words) : [],
+      }),
       ...section(words.sheets.fridge.back, { kind: 'steps', items: said(back), boxes: true }),
-      ...section(words.sheets.fridge.where, { kind: 'blanks', names: whereNames(plan, words) }),
-      ...section(words.sheets.fridge.call, { kind: 'blanks', names: callNames(plan, words) }),
+      ...section(words.sheets.fridge.call, {
+        kind: 'blanks',
+        names: [...callNames(plan, words), ...whereNames(plan, words)],
+      }),
     ],
   };
 }
@@ -118,9 +123,8 @@ function onTheNight(one: Finding, words: Words): string {
 function rungs(plan: Plan, words: Words): string[] {
   return plan.ladder.map((step) => {
     const name = (id: LoadId) => words.inSentence(loadName(plan.home, id));
-    const less = step.lessens.map((id) => words.household.ladder.less(name(id)));
-    const off = [...step.switchOff.map(name), ...less];
-    return `${shortReading(plan, step.atPercent, words)}: ${off.length === 0 ? words.sheets.reading.nothing : words.listOf(off)}.`;
+    const does = words.sheets.fridge.rung(step.switchOff.map(name), step.lessens.map(name));
+    return `${shortReading(plan, step.atPercent, words)}: ${does}.`;
   });
 }
 
@@ -129,7 +133,7 @@ function whereNames({ advice, home }: Plan, words: Words): string[] {
   const traits = traitsOf[advice.route.kind];
   return [
     main,
-    gas,
+    ...(mayHaveGas(home) ? [gas] : []),
     water,
     ...(isSource(traits) ? [source] : []),
     ...(hasGenerator(traits) && advice.route.fuel?.atHand != null ? [fuel] : []),
@@ -140,13 +144,13 @@ function whereNames({ advice, home }: Plan, words: Words): string[] {
   ];
 }
 
-function callNames({ electricianFor, healthFirst, lifeFirst }: Plan, words: Words): string[] {
+function callNames({ home, electricianFor, healthFirst, lifeFirst }: Plan, words: Words): string[] {
   const { emergency, power, gas, electrician, clinician, neighbor, place } =
     words.sheets.fridge.callNames;
   return [
     emergency,
     power,
-    gas,
+    ...(mayHaveGas(home) ? [gas] : []),
     ...(electricianFor === 'nothing' ? [] : [electrician]),
     ...(healthFirst === null && lifeFirst === null ? [] : [clinician]),
     neighbor,

@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { forTheNight } from '../../../src/papers/sheets/cautions-on-sheets';
+import { forTheNight, putRightBefore } from '../../../src/papers/sheets/cautions-on-sheets';
 import { fridgeSheet } from '../../../src/papers/sheets/fridge';
+import { leavingOnTheNight } from '../../../src/papers/sheets/leaving-on-the-night';
+import type { LeavingLine } from '../../../src/plan/leaving-point';
+import type { Plan } from '../../../src/plan/plan';
+import type { Finding } from '../../../src/rules/rule';
 import { type RuleId, ruleOf } from '../../../src/tables/rules';
 import { english } from '../../../src/words/en';
 import { planOf } from '../../households/read-household';
@@ -28,7 +32,7 @@ describe.each(night)('%s, said for the night', (id, says) => {
 test('the sheet for the night says what kills in these words, and its place of the generator once', () => {
   const plan = planOf('birch-street');
   const said = JSON.stringify(fridgeSheet(plan, english).blocks);
-  const ids = forTheNight(plan).map(({ id }) => id);
+  const ids = forTheNight(plan, english).map(({ id }) => id);
   expect(ids).toContain('co-distance');
   for (const id of ids) expect(said).toContain(english.sheets.night[id]);
   expect(said.match(/20 feet/g)).toHaveLength(1);
@@ -36,17 +40,90 @@ test('the sheet for the night says what kills in these words, and its place of t
 
 test('the order at the panel stands there as its steps alone', () => {
   for (const name of ['birch-street', 'ridge-road'])
-    expect(forTheNight(planOf(name)).map(({ id }) => id)).not.toContain('interlock-order');
+    expect(forTheNight(planOf(name), english).map(({ id }) => id)).not.toContain('interlock-order');
 });
 
+const room = (code: 'cold' | 'heat', careful = false, oneRoad = false) => ({
+  code,
+  careful,
+  oneRoad,
+});
+
+const leavingLines: readonly LeavingLine[] = [
+  ...(
+    [
+      'order-or-danger',
+      'co-alarm',
+      'room-limits',
+      'half-used-up',
+      'powered-place',
+      'choose-a-place',
+      'pets-go-along',
+      'animals-outside',
+    ] as const
+  ).map((code) => ({ code })),
+  { code: 'one-road', careful: true },
+  ...[false, true].flatMap((careful) =>
+    [false, true].flatMap((oneRoad) => [
+      room('cold', careful, oneRoad),
+      room('heat', careful, oneRoad),
+    ]),
+  ),
+];
+
 test('when to leave keeps its temperatures and its number to call', () => {
-  const { leavingPoint } = planOf('birch-street');
-  for (const line of leavingPoint) {
-    const short = english.sheets.nightLeaving[line.code];
+  for (const line of leavingLines) {
+    const short = english.sheets.nightLeaving(line);
     const whole = english.leaving(line);
-    if (short === undefined) continue;
     expect(short.length, line.code).toBeLessThan(whole.length);
     const figures = whole.match(/\d+( °F)?/g) ?? [];
     expect(short.match(/\d+( °F)?/g) ?? [], line.code).toEqual(figures);
   }
+});
+
+test('the limits of a cold and of a hot room share a line, and one told of above is not said again', () => {
+  const lines = [room('cold', false), room('heat', true)];
+  const both = leavingOnTheNight(lines, [], english);
+  expect(both).toHaveLength(1);
+  for (const limit of ['65 °F', '60 °F', '86 °F', '90 °F']) expect(both[0]).toContain(limit);
+  expect(both[0]).not.toMatch(/^If /);
+  const heat = { id: 'heat-room' } as Finding;
+  const left = leavingOnTheNight(lines, [heat], english);
+  expect(left).toEqual([english.sheets.nightLeaving(room('cold'))]);
+  const oneRoad = room('heat', false, true);
+  expect(leavingOnTheNight([oneRoad], [heat], english)).toHaveLength(1);
+});
+
+test('what is mended beforehand stands on the family sheet and leaves the night to what is done then', () => {
+  const plan = planOf('birch-street');
+  const wires = { ...plan.frontCautions[0]!, id: 'knob-and-tube' } as Finding;
+  const told = { ...plan, frontCautions: [wires, ...plan.frontCautions] };
+  const night = forTheNight(told, english);
+  expect(night).not.toContain(wires);
+  expect(night).toEqual(forTheNight(plan, english));
+  expect(putRightBefore(told, english)).toContain(wires);
+});
+
+test('a plan that gives no power has no list of what goes off', () => {
+  const plan = planOf('birch-street');
+  const without = {
+    ...plan,
+    advice: { ...plan.advice, route: { ...plan.advice.route, kind: 'preparation' } },
+  } as Plan;
+  const headings = (one: Plan) => JSON.stringify(fridgeSheet(one, english).blocks);
+  expect(headings(plan)).toContain(english.sheets.fridge.off);
+  expect(headings(without)).not.toContain(english.sheets.fridge.off);
+});
+
+test('a home told to have no gas is asked for no gas shut-off and no gas supplier', () => {
+  const { call } = english.sheets.fridge;
+  const blanks = (plan: Plan) => {
+    const { blocks } = fridgeSheet(plan, english);
+    const at = blocks.findIndex((block) => block.kind === 'heading' && block.text === call);
+    const names = blocks[at + 1]!;
+    return 'names' in names ? names.names : [];
+  };
+  const gas = (plan: Plan) => blanks(plan).filter((name) => /gas/i.test(name));
+  expect(gas(planOf('birch-street'))).toHaveLength(2);
+  expect(gas(planOf('birch-street', { 'gas-supply': 'no-gas' }, 3))).toEqual([]);
 });

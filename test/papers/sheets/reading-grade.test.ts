@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
 import { english } from '../../../src/words/en';
+import { planOf } from '../../households/read-household';
 import { readingGrade } from '../../interview/reading-grade';
 
 const MOST_GRADE = 7;
-const { handSteps, yearTasks, fridge, year, health, family, night, nightLeaving } = english.sheets;
+const { handSteps, yearTasks, fridge, year, health, family, night, nightRooms } = english.sheets;
 
 const texts: readonly string[] = [
   ...Object.values(handSteps),
@@ -19,7 +20,12 @@ const texts: readonly string[] = [
 test('what is read on the sheets for the household has a reading grade of 7 or lower, taken sheet by sheet', () => {
   const grades = {
     night: readingGrade(Object.values(night).join(' ')),
-    leaving: readingGrade(Object.values(nightLeaving).join(' ')),
+    leaving: readingGrade(
+      planOf('birch-street')
+        .leavingPoint.map(english.sheets.nightLeaving)
+        .concat(nightRooms([{ code: 'cold', careful: true, oneRoad: false }]))
+        .join(' '),
+    ),
     steps: readingGrade(Object.values(handSteps).join(' ')),
     year: readingGrade(
       Object.values(yearTasks)

@@ -1,21 +1,31 @@
+import { listOf } from '../list-of';
+
 /** Words of the sheet on the refrigerator door. */
 export const fridgeWords = {
   title: 'When the power fails',
-  purpose: 'Hang this on the refrigerator. Fill in the blanks with a pen.',
+  purpose: 'Hang this on the refrigerator.',
   kills: 'What kills here',
-  where: 'Where things are',
+  call: 'Fill in: whom to call, where things are',
   whereNames: {
     main: 'Main breaker',
-    gas: 'Gas shut-off, wrench',
-    water: 'Water shut-off',
-    source: 'Backup power, cords',
-    fuel: 'Fuel, outdoors',
-    lights: 'Lights, radio, batteries',
+    gas: 'Gas, wrench',
+    water: 'Water',
+    source: 'Backup',
+    fuel: 'Fuel',
+    lights: 'Lights',
     medicine: 'Medicine and device batteries',
   },
   start: 'Starting it',
   back: 'When the power is back',
   off: 'What goes off, and when',
+  /** What goes off at a rung, and what runs in turns or is turned down from there. */
+  rung: (off: readonly string[], less: readonly string[]) =>
+    off.length + less.length === 0
+      ? 'nothing more: you should already be leaving'
+      : [
+          ...(off.length > 0 ? [listOf(off)] : []),
+          ...(less.length > 0 ? [`run less: ${listOf(less)}`] : []),
+        ].join('; '),
   draft: 'DRAFT: answers are open, this may change.',
   /** Where the distance and the rest stand under what kills already. */
   placeAsAbove: 'Generator to its marked place outdoors, as above, also when it rains.',
@@ -30,15 +40,14 @@ export const fridgeWords = {
   devices: (names: string, hours: string) =>
     `${names} alone, with all else off, careful count: ${hours}.`,
   leave: 'When to leave',
-  call: 'Numbers to call',
   callNames: {
-    emergency: 'Fire, gas, somebody ill: 911. Address',
+    emergency: '911 from our address',
     power: 'Power company',
-    gas: 'Gas or propane supplier',
+    gas: 'Gas supplier',
     electrician: 'Electrician',
-    clinician: 'Doctor and device supplier',
+    clinician: 'Doctor, supplier',
     neighbor: 'Neighbor',
-    place: 'Place we go to',
+    place: 'Place to go',
   },
 };
 
@@ -50,5 +59,4 @@ export const readingWords = {
   gallons: (gallons: string) => `${gallons} left`,
   strain: 'Gas weak or generator labors',
   twoWeeks: 'two weeks or more',
-  nothing: 'nothing more: you should already be leaving',
 };

@@ -9,45 +9,36 @@ export const handStepWords: Readonly<Record<HandStep, string>> = {
   'solar-off': 'Solar breaker OFF, if you have solar.',
   'branches-off': 'All branch breakers OFF.',
   'main-off': 'MAIN breaker OFF. It must be off before the inlet is on.',
-  'plate-over':
-    'Sliding plate, or transfer switch, to GENERATOR. Stuck? Stop. Never get around it.',
+  'plate-over': 'Plate or transfer switch to GENERATOR. Stuck? Stop, never get around it.',
   'cord-in': 'Plug the cord into the inlet, then into the generator.',
   'cord-into-vehicle': 'Plug the cord into the inlet, then into the vehicle.',
   'start-outdoors': 'Generator breaker OFF. Start it, and let it warm up for a few minutes.',
   'generator-breaker-on': 'Generator breaker ON.',
   'inlet-on': 'Inlet breaker ON.',
   'branches-one-by-one': 'Branch breakers ON one by one, motors first, half a minute apart.',
-  'charger-on':
-    'Plug the charger of the battery into the generator. Use the plug that is marked for it.',
-  'cords-straight':
-    'One heavy cord straight to each thing, never into a wall outlet. A cord that gets warm is too thin: unplug it.',
-  'one-at-a-time': 'Switch things on one at a time, the one with the largest motor first.',
-  'refuel-cold': 'To refuel: stop it, wait 15 minutes, fill outdoors. Never hot or running.',
+  'charger-on': 'Battery charger into the generator, with the plug marked for it.',
+  'cords-straight': 'One heavy cord to each thing, never into a wall outlet. Warm? Unplug.',
+  'one-at-a-time': 'Things ON one at a time, the largest motor first.',
+  'refuel-cold': 'Refuel: stop it, wait 15 minutes, fill outdoors. Never hot or running.',
   'starts-itself': 'It starts by itself. Smell gas? Go out, stay away from it, and call 911.',
-  'exhaust-clear':
-    'Look that nothing stands before its exhaust: snow, leaves, a car. Close the windows on that side.',
-  'heavy-loads-off': 'Switch off what is not needed, at its switch or breaker (the list below).',
-  'oil-every-day':
-    'It runs longer than a day? Stop it once a day as its book says, let it cool, and look at the oil.',
+  'exhaust-clear': 'Keep its exhaust free of snow, leaves, cars. Shut the windows there.',
+  'heavy-loads-off': 'Switch off what is not needed, at its switch or breaker.',
+  'oil-every-day': 'More than a day? Stop it daily as its book says, let it cool, check the oil.',
   'takes-over': 'It takes over by itself. Leave the main breaker as it is.',
-  'read-display':
-    'Read the display: what is left, what is drawn now. Write both down, and the time.',
-  'pack-on':
-    'Take the pack to what it runs, on a hard floor, nothing on top of it. Switch its outlets on.',
-  'pack-off-between':
-    'Switch its outlets off whenever nothing runs on it: it uses some power just by being on.',
-  'vehicle-outdoors':
-    'Vehicle outdoors, never in a garage, parking brake set, outlets switched on as its book says.',
+  'read-display': 'Write down from the display: what is left, what is drawn, the time.',
+  'pack-on': 'Pack to what it runs: hard floor, nothing on top of it. Its outlets ON.',
+  'pack-off-between': 'Its outlets OFF when nothing runs on it: being on uses power.',
+  'vehicle-outdoors': 'Vehicle outdoors, never in a garage. Parking brake. Outlets on by its book.',
   'vehicle-reserve':
     'Stop while it can still take you to the place you would go to and on to fuel or a charger.',
   'lights-not-flames':
-    'Battery lights on. No candles. Nothing that burns for heat, unless made for indoors and with a chimney.',
-  'doors-shut': 'Keep the refrigerator and the freezer shut. Write the time on this sheet.',
+    'Battery lights. No candles. Burn nothing for heat, unless made for indoors and with a chimney.',
+  'doors-shut': 'Refrigerator and freezer stay shut. Write the time on this sheet.',
   'inlet-off': 'Inlet breaker OFF.',
-  'plate-back': 'Sliding plate, or transfer switch, back to GRID.',
+  'plate-back': 'Plate or transfer switch back to GRID.',
   'main-on': 'MAIN breaker ON.',
   'branches-on': 'Branch breakers ON, one by one.',
-  'generator-off': 'Generator breaker OFF. Let it run a few minutes, stop it, let it cool there.',
+  'generator-off': 'Generator breaker OFF. Run it a few minutes, stop it, let it cool there.',
   'cord-out': 'Unplug the cord.',
   'solar-on': 'Solar breaker ON, if you have solar.',
   unplug: 'Switch things off and unplug the cords from the source.',

@@ -4,7 +4,8 @@ import { fridgeWords, readingWords } from './fridge-words';
 import { handStepWords } from './hand-step-words';
 import { healthWords } from './health-words';
 import { htmlWords } from './html-words';
-import { nightLeaving, nightWords } from './night-words';
+import { nightLeaving, nightRooms } from './night-leaving';
+import { nightWords } from './night-words';
 import { deviceWords, pictureWords } from './picture-words';
 import { quoteWords } from './quote-words';
 import * as shared from './sheet-words';
@@ -18,6 +19,7 @@ export const sheets = {
   handSteps: handStepWords,
   night: nightWords,
   nightLeaving,
+  nightRooms,
   family: familyWords,
   quote: quoteWords,
   file: fileWords,
