@@ -1,13 +1,15 @@
 import interview from '#compiled/questions.js';
 import type { Bank } from '../../../src/advice/effect-of-answers';
+import type { PlainAdvice } from '../../../src/advice/plain-advice';
 import { TRIAL_YEARS } from '../../../src/advice/trial';
 import { type Answers, NOT_SURE } from '../../../src/interview/answers';
+import type { RouteKind } from '../../../src/kinds/route-kind';
 import type { PlanFacts } from '../../../src/plan/changes/plan-facts';
 import { quickPlans } from '../../../src/plan/changes/quick-plan';
 import { AS_OF, bankForTalks, filled, talk } from '../../bench/talk';
 import { completeHome } from '../../complete-home';
 import { met, note, type Part, type Tally } from '../part';
-import { type Advised, unsafeDifference } from '../unsafe-difference';
+import { type Advised as Told, unsafeDifference } from '../unsafe-difference';
 
 /** Price within this share is the same advice. */
 const SAME_PRICE = 0.1;
@@ -18,6 +20,11 @@ const FEWEST = 20;
 
 const homes = 'homes asked until enough';
 const others = 'of them with another route or price';
+
+/** Besides, what the talk itself goes by. */
+interface Advised extends Told {
+  readonly advice: PlainAdvice;
+}
 
 /** What is advised once enough was told, against the advice of all that the home knows: homes made up by chance. */
 export const enough: Part = {
@@ -34,13 +41,15 @@ export const enough: Part = {
     met(tally, 'answers until enough, in all', turns.length - 1);
     note(tally, `home ${seed}`, 'no unsafe difference', unsafeDifference(told, whole));
     compare(tally, seed, told.facts, whole.facts);
+    if (!sameAdvice(quick(told), quick(whole)))
+      met(tally, 'of them by the quick weighing of the talk');
   },
 };
 
 function advised(bank: Bank, answers: Answers): Advised {
-  const { home, routes } = bank.trialOf(answers);
+  const { home, routes, advice } = bank.trialOf(answers);
   const facts = quickPlans(interview, AS_OF, false, TRIAL_YEARS)({ answers, size: 0 })!;
-  return { home, routes, facts };
+  return { home, routes, advice, facts };
 }
 
 /** Each home that differs is named; that too many do is a fault of the one that makes them so. */
@@ -56,9 +65,19 @@ function compare(tally: Tally, seed: number, told: PlanFacts, whole: PlanFacts):
   ]);
 }
 
-function sameAdvice(told: PlanFacts, whole: PlanFacts): boolean {
+function sameAdvice(told: Bought, whole: Bought): boolean {
   const [a, b] = [told.usd.likely, whole.usd.likely];
   return told.route.kind === whole.route.kind && Math.abs(a - b) <= SAME_PRICE * Math.max(a, b);
+}
+
+/** What the talk goes by: one size a kind. */
+function quick({ advice: { route } }: Advised): Bought {
+  return { route, usd: { likely: route.costUsd.value } };
+}
+
+interface Bought {
+  readonly route: { readonly kind: RouteKind };
+  readonly usd: { readonly likely: number };
 }
 
 const inShort = ({ route, usd }: PlanFacts) => `${route.kind} $${Math.round(usd.likely)}`;
