@@ -1,7 +1,8 @@
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { createInterface } from 'node:readline/promises';
-import { namedAlike, removeFiles, tracesOf } from '../store/home-traces';
+import { HOME_KEY } from '../store/home-file';
+import { isHomeFile, namedAlike, removeFiles, tracesOf } from '../store/home-traces';
 import { saySystemError } from '../store/say-system-error';
 import { lockHome } from '../store/sitting-lock';
 import { DONE, FAILED, WRONG_USAGE } from './exit-codes';
@@ -17,6 +18,12 @@ export async function forgetCommand(args: Arguments): Promise<number> {
   }
   if (!existsSync(path)) {
     printErr(`There is no ${path} here. Nothing was removed.\n`);
+    return FAILED;
+  }
+  if (!isHomeFile(path)) {
+    printErr(
+      `${path} is no home file: it has no line "${HOME_KEY}: 1". Take it away by hand if you mean it. Nothing was removed.\n`,
+    );
     return FAILED;
   }
   const folders = args.out === null ? [] : [args.out];

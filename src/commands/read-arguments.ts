@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { nearWord } from '../quantity/near-word';
+import { visibleLine } from '../quantity/visible';
 import { homeFileName } from '../store/home-file';
 import {
   COMMANDS,
@@ -48,6 +49,8 @@ export interface Arguments {
 
 /** The command line, read. A sentence instead where it is wrong. */
 export function readArguments(argv: readonly string[]): Arguments | { readonly wrong: string } {
+  const broken = argv.find((word) => /[\n\r]/.test(word));
+  if (broken !== undefined) return { wrong: brokenLine(broken) };
   const { values, positionals, wrong } = parse(argv);
   if (wrong !== null) return { wrong };
   const [first, ...others] = positionals;
@@ -159,5 +162,9 @@ function noHome(word: string): string {
   const hint = near === null ? '' : ` Did you mean "${near}"?`;
   return `"${word}" is neither a command nor a home in this folder: there is no ${homeFileName(word)}.${hint} To begin a new home: lampkeeper. All commands: lampkeeper --help`;
 }
+
+/** Said back in a sentence, the rest of it would look like a line of ours. */
+const brokenLine = (word: string) =>
+  `No word here may hold the end of a line: "${visibleLine(word)}". Give the file another name first.`;
 
 const textOf = (value: string | boolean | undefined) => (typeof value === 'string' ? value : null);

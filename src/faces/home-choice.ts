@@ -1,3 +1,5 @@
+import { visibleLine } from '../quantity/visible';
+
 /** A home begun before, and how far it has come. */
 export interface HomeHere {
   readonly name: string;
@@ -33,7 +35,9 @@ export interface HomesChoice {
 }
 
 /** The lines to choose from: the homes, then another one, and one on the street of the home changed last. */
-export function homesChoice(homes: readonly HomeHere[]): HomesChoice {
+export function homesChoice(here: readonly HomeHere[]): HomesChoice {
+  // A file can be called anything; its name stays on its line.
+  const homes = here.map((one) => ({ ...one, name: visibleLine(one.name) }));
   const goOn = homes.map(({ file }): HomeChoice => ({ way: 'go-on', file }));
   const like = [...homes]
     .filter(({ street }) => street.length > 0)

@@ -1,6 +1,6 @@
-import { basename, dirname, join } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import { codeOf, type Disk, realDisk } from './disk';
-import { homeFileName, nameOfFile } from './home-file';
+import { HOME_KEY, homeFileName, nameOfFile } from './home-file';
 import { readText } from './read-text';
 import { lockOf } from './sitting-lock';
 import { syncFolder } from './write-file-whole';
@@ -16,12 +16,13 @@ export function tracesOf(home: string, paperFolders: readonly string[], disk: Di
   const folder = dirname(home);
   const found: string[] = [];
   const add = (path: string) => {
-    if (!found.includes(path) && isThere(path, disk)) found.push(path);
+    const known = found.some((one) => resolve(one) === resolve(path));
+    if (!known && isThere(path, disk)) found.push(path);
   };
   add(home);
   if (isThere(home, disk) && disk.look(home).kind === 'link') add(disk.follow(home));
   const files = [basename(home), homeFileName(name), homeFileName(`${name}-to-share`)];
-  for (const file of files) add(join(folder, file));
+  add(join(folder, homeFileName(`${name}-to-share`)));
   add(lockOf(home, disk));
   for (const place of new Set([folder, ...paperFolders])) {
     for (const file of listed(place, disk)) {
@@ -36,13 +37,25 @@ export function tracesOf(home: string, paperFolders: readonly string[], disk: Di
   return found;
 }
 
+/** It says of itself that it is a home, whatever else is wrong in it: nothing else is ever taken away as one. */
+export function isHomeFile(path: string, disk: Disk = realDisk): boolean {
+  try {
+    return HOME_KEY_LINE.test(readText(path, disk));
+  } catch {
+    return false;
+  }
+}
+
+const HOME_KEY_LINE = new RegExp(`^\\{?[ \\t]*["']?${HOME_KEY}["']?\\s*:`, 'm');
+
 /** Files that are called after the home and are none of ours: left alone, and named. */
 export function namedAlike(home: string, ours: readonly string[], disk: Disk = realDisk): string[] {
   const start = `${nameOfFile(home)}.`;
+  const known = new Set(ours.map((path) => resolve(path)));
   return listed(dirname(home), disk)
     .filter((file) => file.startsWith(start))
     .map((file) => join(dirname(home), file))
-    .filter((path) => !ours.includes(path));
+    .filter((path) => !known.has(resolve(path)));
 }
 
 /** Take files away, the name of each gone from its folder for good. Gives the first that could not be, with its error. */

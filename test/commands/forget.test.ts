@@ -119,7 +119,7 @@ test('one that is open in another window is left, and one that is not there is s
 test('behind a link both the link and what it leads to go', async () => {
   mkdirSync('elsewhere');
   begin('kim', 'elsewhere');
-  writeFileSync('elsewhere/real.yaml', '');
+  writeFileSync('elsewhere/real.yaml', 'lampkeeperHome: 1\n');
   rmSync('kim.home.yaml');
   symlinkSync('elsewhere/real.yaml', 'kim.home.yaml');
   expect(await forget('kim', '--yes')).toBe(0);
@@ -136,5 +136,30 @@ test('what cannot be removed is named', () => {
     },
   };
   expect(removeFiles(['kim.home.yaml'], stuck)).toMatchObject({ path: 'kim.home.yaml' });
+  expect(existsSync('kim.home.yaml')).toBe(true);
+});
+
+test('a home is named once, however its path is written', async () => {
+  begin('kim');
+  await forget('./kim.home.yaml', '--out', folder, '--dry-run');
+  expect(said.match(/kim\.home\.yaml/g)).toHaveLength(1);
+  expect(said.match(/kim\.plan\.md/g)).toHaveLength(1);
+});
+
+test('nothing but a home is ever removed as one, behind a link neither, and no other home of the name', async () => {
+  writeFileSync('diary.txt', 'Dear diary\n');
+  writeFileSync('notes.yaml', 'about: "lampkeeperHome: 1"\n');
+  symlinkSync('diary.txt', 'lee.home.yaml');
+  mkdirSync('ann.home.yaml');
+  const all = readdirSync('.');
+  for (const one of ['diary.txt', 'notes.yaml', 'lee', 'ann.home.yaml']) {
+    expect(await forget(one, '--yes')).toBe(1);
+    expect(said).toContain('is no home file');
+  }
+  expect(readdirSync('.')).toEqual(all);
+  begin('kim');
+  writeFileSync('kim.yaml', 'lampkeeperHome: 1\nanswers: [\n');
+  expect(await forget('kim.yaml', '--yes')).toBe(0);
+  expect(existsSync('kim.yaml')).toBe(false);
   expect(existsSync('kim.home.yaml')).toBe(true);
 });

@@ -46,3 +46,14 @@ test('a command stays a command where a home has its name', () => {
   expect(readArguments(['plan'])).toMatchObject({ command: 'plan', rest: [] });
   expect(COMMANDS).toContain('plan');
 });
+
+test('a word with the end of a line in it is refused, and said back on one line', () => {
+  for (const words of [
+    ['check', 'a\nb.home.yaml'],
+    ['plan', 'kim', '--out', 'a\rb'],
+  ]) {
+    const read = readArguments(words);
+    expect(read).toHaveProperty('wrong');
+    expect('wrong' in read && read.wrong).toMatch(/^No word .*"a<U\+000[AD]>b/);
+  }
+});
