@@ -1,3 +1,5 @@
+import type { QuestionId } from '#compiled/question-ids.js';
+import type { Home } from '../home/home';
 import type { Answers } from '../interview/answers';
 import type { Question } from '../interview/questions/question';
 import { resolve } from '../interview/questions/resolve';
@@ -8,7 +10,6 @@ import { type Bank, CHANGES_NOTHING, type Effect, effectOf } from './effect-of-a
 import { likeliestFirst } from './likeliest-first';
 import { stayInTopic } from './stay-in-topic';
 import type { Trial } from './trial';
-import { movesLeaving } from './when-to-leave';
 import { type WhyNow, whyNow } from './why-now';
 
 /** What to ask next and why, or that nothing left open would change what to buy. */
@@ -112,3 +113,10 @@ function whyOf(now: Trial, { effect, forbids, leaving }: Candidate): WhyNow {
   if (effect.ifTold < CHANGES_NOTHING) return { code: 'could-forbid', routes: forbids };
   return whyNow(now, effect);
 }
+
+/** What the hour of leaving is made of: where to, how long the trip takes, and whether a closed road would stop it. */
+const leaving: readonly QuestionId[] = ['leave-place', 'trip-hours', 'road-out'];
+
+/** The question moves the hour at which somebody who lives by a device has to go: asked before enough is known. */
+const movesLeaving = (home: Home, question: string): boolean =>
+  home.lifeSupport !== 'no' && (leaving as readonly string[]).includes(question);

@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { inverterHoursKwh } from '../../src/physics/panel/inverter-hours';
-import { panelHoursKwh } from '../../src/physics/panel/panel-hours';
+import { inverterHoursKwh, panelHoursKwh } from '../../src/physics/panel/panel-hours';
 import { planeSunWh } from '../../src/physics/panel/plane-sun';
 import { planeYear } from '../../src/physics/panel/plane-year';
 import { MONTH_DAYS, MONTH_OF_DAY } from '../../src/physics/weather/calendar';

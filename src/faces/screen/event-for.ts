@@ -1,6 +1,8 @@
 import type { Event } from '../../interview/event';
 import type { Key } from '../../interview/keys/key';
-import type { State } from '../../interview/state';
+import { questionAt } from '../../interview/questions/relevant';
+import { rowsOf } from '../../interview/rows';
+import type { Context, State } from '../../interview/state';
 import type { Frame } from './frame';
 
 /** What a key means where a long text stands: it is read to its end before the rows below are reached. */
@@ -22,3 +24,19 @@ export function eventFor(state: State, key: Key, shown: Pick<Frame, 'maxScroll' 
 export function isRead({ view }: State): boolean {
   return view !== 'ask' && view !== 'unusual' && view !== 'label' && view !== 'check';
 }
+
+/** Keys that end or leave the sitting, and answer nothing: heard whatever stands on the screen. */
+export function isAlwaysHeard(key: Key): boolean {
+  return ['ctrl-c', 'ctrl-s', 'ctrl-z'].includes(key.name);
+}
+
+/** In a window too small for a question, what is typed into its field is taken; no line is chosen unseen. */
+export function isForField(context: Context, state: State, key: Key): boolean {
+  const { choices } = questionAt(context, state.at);
+  const inField = rowsOf(context, state)[state.row]?.kind === 'field';
+  const edits = !['escape', 'tab', 'up', 'down', 'page-up', 'page-down'].includes(key.name);
+  return state.view === 'ask' && choices === undefined && inField && edits;
+}
+
+export const NOT_MEANT =
+  'Keys pressed before this stood on the screen were not used. Press them again if you meant them.';

@@ -13,7 +13,7 @@ import { afterSaving, type Door, type Found, type Later } from '../door';
 import { draftSafely, nextSafely, SUMS_FAILED } from '../draft-safely';
 import type { ShownDraft } from '../shown-draft';
 import type { Weighed } from './draft-pane';
-import { eventFor, isRead } from './event-for';
+import { eventFor, isAlwaysHeard, isForField, isRead, NOT_MEANT } from './event-for';
 import type { Frame } from './frame';
 import { frameOf } from './frame-of';
 import { glyphsFor } from './glyphs';
@@ -26,7 +26,6 @@ import { watchSuspension } from './suspension';
 import { type Taken, takeTerminal } from './terminal-modes';
 import type { WhatIfSaid } from './views/what-if';
 import { sizeOf, watchSize } from './watch-size';
-import { isAlwaysHeard, isForField, NOT_MEANT } from './whose-key';
 
 /**
  * The interview on the whole window. Resolves with the state once it has ended,

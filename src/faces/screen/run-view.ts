@@ -1,5 +1,6 @@
 import type { Hide } from '../../interview/hide-words';
 import type { Key } from '../../interview/keys/key';
+import { isAlwaysHeard } from './event-for';
 import type { Frame } from './frame';
 import { hiddenFrame } from './hiding';
 import { openKeyboard } from './keys/open-keyboard';
@@ -9,7 +10,6 @@ import { Standing } from './standing';
 import { watchSuspension } from './suspension';
 import { takeTerminal } from './terminal-modes';
 import { type Size, sizeOf, watchSize } from './watch-size';
-import { isAlwaysHeard } from './whose-key';
 
 /** A screen of its own beside the interview: what stands on it, and what a key does there. */
 export interface ViewParts<Left> {

@@ -5,8 +5,17 @@ import type { CalibrationFinding } from '../bill/calibration';
 import type { Facts } from '../facts';
 import type { Load, Site } from '../home';
 import { climateHours } from '../weather/climate-hours';
-import { allLoads } from './all-loads';
+import { big } from './big';
+import { coldFood } from './cold-food';
+import type { LoadContext } from './context';
+import { cooling } from './cooling';
+import { heatTape } from './heat-tape';
+import { heating } from './heating';
+import { hotWater } from './hot-water';
+import { living } from './living';
+import { medical } from './medical';
 import { inOneRoom } from './one-room';
+import { pumps } from './pumps';
 import { withStoredWater } from './stored-water';
 
 /** The loads of a home, for plan and pane alike. */
@@ -32,4 +41,10 @@ export function loadsOfHome(facts: Facts, widths: Widths, site: Site | null): Lo
   const billYear = billYearOf(facts, named, site.place.climate);
   const { loads: usual, finding } = calibrate({ facts, loads: named, hours, billYear });
   return { usual, loads: inOutage(usual), billYear, calibration: finding };
+}
+
+/** Everything in the home that uses electricity, medical devices first. */
+function allLoads(context: LoadContext): Load[] {
+  const groups = [medical, heating, heatTape, cooling, pumps, coldFood, living, hotWater, big];
+  return groups.flatMap((group) => group(context));
 }

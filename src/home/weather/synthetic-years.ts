@@ -1,5 +1,4 @@
-import { inverterHoursKwh } from '../../physics/panel/inverter-hours';
-import { panelHoursKwh } from '../../physics/panel/panel-hours';
+import { inverterHoursKwh, panelHoursKwh } from '../../physics/panel/panel-hours';
 import { planeYear } from '../../physics/panel/plane-year';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { hourlyTemperatureC } from '../../physics/weather/hourly-temperature';

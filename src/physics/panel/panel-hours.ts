@@ -2,6 +2,7 @@ import { DAYS_PER_YEAR, MONTH_OF_DAY } from '../weather/calendar';
 import { hourTemperatureC, type YearSpan } from '../weather/hourly-temperature';
 import type { Weather } from '../weather/weather-years';
 import { cellTemperatureC } from './cell-temperature';
+import { inverterWatts } from './inverter-watts';
 import { panelWatts } from './panel-watts';
 import { planeSunWh } from './plane-sun';
 import type { PlaneYear } from './plane-year';
@@ -46,4 +47,21 @@ export function panelHoursKwh(
     const cellC = cellTemperatureC({ airC, wattsPerM2, noctC: traits.noctC });
     return panelWatts({ ratedWatts: 1, wattsPerM2, cellC, powerPerKelvin: traits.powerPerKelvin });
   }
+}
+
+/**
+ * Hourly alternating-current energy, kWh, from direct-current energy, through an inverter of
+ * `ratedKw`: part-load efficiency and clipping, hour by hour. Writes over `dcKwh` when `into` is it.
+ */
+export function inverterHoursKwh(
+  dcKwh: Float32Array,
+  inverter: { ratedKw: number; ratedEfficiency: number; into?: Float32Array },
+): Float32Array {
+  const into = inverter.into ?? new Float32Array(dcKwh.length);
+  const { ratedKw, ratedEfficiency } = inverter;
+  for (let i = 0; i < dcKwh.length; i++) {
+    // kWh in one hour is mean kW; the formula only needs power and rating in one unit.
+    into[i] = inverterWatts({ dcWatts: dcKwh[i]!, ratedWatts: ratedKw, ratedEfficiency });
+  }
+  return into;
 }

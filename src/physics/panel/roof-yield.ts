@@ -2,8 +2,7 @@ import { demandRange } from '../demand-range';
 import { DAYS_PER_YEAR, MONTH_DAYS, MONTH_OF_DAY } from '../weather/calendar';
 import { darkestRun } from '../weather/month-statistics';
 import type { Weather } from '../weather/weather-years';
-import { inverterHoursKwh } from './inverter-hours';
-import { type PanelTraits, panelHoursKwh } from './panel-hours';
+import { inverterHoursKwh, type PanelTraits, panelHoursKwh } from './panel-hours';
 import { type ClockPlace, type Plane, planeYear } from './plane-year';
 
 /** What one roof face gives, for one kW of panels unless `panelKw` says otherwise. */

@@ -7,7 +7,6 @@ import { contradictions } from '../contradictions';
 import type { Contradiction } from '../contradictions/contradiction';
 import type { Connection } from './connection';
 import { connectionsOf } from './connections';
-import { editionNotes } from './edition-notes';
 import { generatorChargingPoint } from './generator-charging-point';
 import { type HighEndShortfall, highEndShortfalls } from './high-end';
 import { calculatedVa, type LoadCalculation, loadCalculation } from './load-calculation';
@@ -25,6 +24,9 @@ import type { TransferPoint } from './transfer-point';
 import { transferTimePoints } from './transfer-time-points';
 import { type WayOut, waysOut } from './way-out';
 import { type WireRun, wireRuns } from './wires';
+
+/** Code editions that differ for this work, to ask the inspector about; `words` says how. */
+const editionNotes: readonly CodeEdition[] = [2017, 2020, 2023, 2026];
 
 /** The electrical half of a plan. Planning figures: code in force, inspector and a licensed electrician decide. */
 export interface Electrical {

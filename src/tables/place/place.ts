@@ -1,7 +1,12 @@
 import { atHeight } from './at-height';
-import { blendClimate } from './blend-climate';
 import type { Climate } from './climate';
-import { FAR_HEIGHT_M, FAR_KM, type NearStation, nearStations } from './near-stations';
+import {
+  blendClimate,
+  FAR_HEIGHT_M,
+  FAR_KM,
+  type NearStation,
+  nearStations,
+} from './near-stations';
 import { sayStation } from './say-station';
 import { type PlaceBasis, type Where, whereZip } from './where-zip';
 

@@ -1,8 +1,7 @@
 import { hoursSurvived } from '../../../outage/hours-survived';
 import { netEnergy } from '../../../outage/net-energy';
 import { oddsFromFull } from '../../../outage/ride-through-odds';
-import { inverterHoursKwh } from '../../../physics/panel/inverter-hours';
-import { panelHoursKwh } from '../../../physics/panel/panel-hours';
+import { inverterHoursKwh, panelHoursKwh } from '../../../physics/panel/panel-hours';
 import { planeYear } from '../../../physics/panel/plane-year';
 import { HOURS_PER_YEAR } from '../../../physics/weather/calendar';
 import { panelAssumption } from '../../../tables/panel-figures';
