@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
+import type { Home } from '../../src/home/home';
 import type { Answers } from '../../src/interview/answers';
 import type { Question } from '../../src/interview/questions/question';
 import { answersOf } from '../households/read-household';
@@ -30,12 +31,21 @@ const homes: readonly Answers[] =
         ...owned,
       }));
 
+const built = new WeakMap<Answers, Home>();
+
+/** The home of these answers, built once for all that look at it. */
+function homeFor(answers: Answers): Home {
+  const known = built.get(answers) ?? homeOf(answers);
+  built.set(answers, known);
+  return known;
+}
+
 /** Each costs more than the one before; a question that a cheap one shows to count goes no further. */
 const layers: readonly ((answers: Answers, id: string) => string)[] = [
   askedOf,
-  (answers) => homeSays(homeOf(answers)),
-  (answers) => billOf(homeOf(answers)),
-  (answers) => routesOf(homeOf(answers)),
+  (answers) => homeSays(homeFor(answers)),
+  (answers) => billOf(homeFor(answers)),
+  (answers) => routesOf(homeFor(answers)),
   planOf,
 ];
 
