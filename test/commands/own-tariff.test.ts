@@ -11,6 +11,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeEach, expect, test } from 'vitest';
+import { parse } from 'yaml';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const program = join(root, 'src/bin/lampkeeper.mjs');
@@ -40,30 +41,39 @@ beforeEach(() => {
 
 const read = (...path: string[]) => readFileSync(join(folder, ...path), 'utf8');
 
-function run(...args: string[]) {
+const run = (...args: string[]) => told('', ...args);
+
+/** Run the program with something on standard input. */
+function told(input: string, ...args: string[]) {
   const env = { ...process.env, npm_lifecycle_event: '' };
   const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], {
     cwd: folder,
     env,
     encoding: 'utf8',
-    input: '',
+    input,
     maxBuffer: 64e6,
   });
   return { code: status, out: stdout, err: stderr };
 }
 
-test('the plan counts with the tariff of a file, names it, and the home file gives the same plan again', () => {
-  const first = run('plan', 'kim.home.yaml', '--tariff', 'rate.yaml');
+test('the plan counts with the tariff of a file, names it, and the home file gives the same papers again', () => {
+  const first = run('plan', 'kim.home.yaml', '--tariff', 'rate.yaml', '--out', 'first');
   expect(first.code).toBe(0);
   expect(first.err).toContain('"Evening rate" now stands in kim.home.yaml');
-  expect(first.out).toContain('your own tariff, "Evening rate": 13.0 to 47.0 cents a kWh');
+  expect(read('first', 'kim.plan.md')).toContain(
+    'your own tariff, "Evening rate": 13.0 to 47.0 cents a kWh',
+  );
   rmSync(join(folder, 'rate.yaml'));
   expect(run('check', 'kim.home.yaml')).toMatchObject({
     code: 0,
     out: expect.stringContaining('the tariff "Evening rate"'),
   });
-  expect(run('plan', 'kim.home.yaml')).toMatchObject({ code: 0, err: '', out: first.out });
-  const data = JSON.parse(run('plan', 'kim.home.yaml', '--json').out);
+  expect(run('plan', 'kim.home.yaml', '--out', 'second').code).toBe(0);
+  const papers = readdirSync(join(folder, 'first')).sort();
+  expect(papers).toContain('kim.plan.yaml');
+  expect(readdirSync(join(folder, 'second')).sort()).toEqual(papers);
+  for (const paper of papers) expect(read('second', paper), paper).toBe(read('first', paper));
+  const data = parse(read('second', 'kim.plan.yaml'));
   expect(data.money.tariffInFull.seasons[0].periods[0].price).toBe(0.47);
 });
 
@@ -83,15 +93,18 @@ test('a file with a fault is said line by line, and nothing at all is written', 
 });
 
 test('a fault in the tariff of a home file has the line of the home file', () => {
-  expect(run('plan', 'kim.home.yaml', '--tariff', 'rate.yaml').code).toBe(0);
-  writeFileSync(join(folder, 'kim.home.yaml'), read('kim.home.yaml').replace('0.47', '47'));
-  const line = read('kim.home.yaml')
+  expect(told('9\nlane-house\n', '--plain', '--tariff', 'rate.yaml').code).toBe(0);
+  writeFileSync(
+    join(folder, 'lane-house.home.yaml'),
+    read('lane-house.home.yaml').replace('0.47', '47'),
+  );
+  const line = read('lane-house.home.yaml')
     .split('\n')
     .findIndex((text) => text.includes('price: 47'));
-  const checked = run('check', 'kim.home.yaml');
+  const checked = run('check', 'lane-house.home.yaml');
   expect(checked.code).toBe(1);
-  expect(checked.out).toMatch(new RegExp(`^kim\\.home\\.yaml:${line + 1}:\\d+: .*dollars`));
-  expect(run('plan', 'kim.home.yaml')).toMatchObject({ code: 1, out: '', err: checked.out });
+  expect(checked.out).toMatch(new RegExp(`^lane-house\\.home\\.yaml:${line + 1}:\\d+: .*dollars`));
+  expect(run('plan', 'lane-house.home.yaml')).toMatchObject({ code: 1, out: '', err: checked.out });
 });
 
 test('calc bill takes the same file: 100 kWh, each line as on paper', () => {
@@ -120,14 +133,8 @@ test('calc bill takes the same file: 100 kWh, each line as on paper', () => {
 });
 
 test('the interview takes it too, and keeps it with the first answers', () => {
-  const env = { ...process.env, npm_lifecycle_event: '' };
-  const begun = spawnSync(process.execPath, [program, '--plain', '--tariff', 'rate.yaml'], {
-    cwd: folder,
-    env,
-    encoding: 'utf8',
-    input: '9\nlane-house\n',
-  });
-  expect(begun.stderr).toContain('lane-house.home.yaml');
+  const begun = told('9\nlane-house\n', '--plain', '--tariff', 'rate.yaml');
+  expect(begun.err).toContain('lane-house.home.yaml');
   expect(run('check', 'lane-house.home.yaml').out).toContain('the tariff "Evening rate"');
 });
 
