@@ -1,6 +1,7 @@
 import type { Home } from '../home/home';
 import { isSource } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
+import { onceMade } from '../quantity/once-made';
 import { withinBudgetUsd } from '../routes/budget';
 import { carriesAllMust } from '../routes/must-carried';
 import type { Route } from '../routes/route';
@@ -10,7 +11,7 @@ import { doesWholeJob } from './whole-job';
 /** What is advised of one size of each route: a quick stand-in for the whole list. */
 export interface PlainAdvice {
   readonly route: Route;
-  /** Up to two others to lay beside it. */
+  /** Up to two others to lay beside it; worked out when it is looked at, for it needs the hours of all. */
   readonly beside: readonly Route[];
   /** The cheapest that would do the whole job, when the advised one does not. */
   readonly wholeJob: Route | null;
@@ -27,16 +28,26 @@ export function plainAdvice(home: Home, routes: readonly Route[]): PlainAdvice {
   );
   const payable = able.filter((r) => withinBudgetUsd(home, r.costUsd.value)).sort(byCost);
   const whole = payable.find((route) => doesWholeJob(home, route));
-  const nearest = [...payable].sort(
+  const ready = routes.find((r) => !isSource(traitsOf[r.kind]))!;
+  const route = whole ?? nearestOf(home, payable) ?? ready;
+  const any = [...able].sort(byCost).find((one) => doesWholeJob(home, one)) ?? null;
+  const beside = onceMade(() => besideOf(home, able, route));
+  return {
+    route,
+    get beside() {
+      return beside();
+    },
+    wholeJob: whole === undefined ? any : null,
+  };
+}
+
+function nearestOf(home: Home, payable: readonly Route[]): Route | undefined {
+  return [...payable].sort(
     (a, b) =>
       Number(carriesAllForLong(home, b)) - Number(carriesAllForLong(home, a)) ||
       shareOfJob(home, b) - shareOfJob(home, a) ||
       byCost(a, b),
   )[0];
-  const ready = routes.find((r) => !isSource(traitsOf[r.kind]))!;
-  const route = whole ?? nearest ?? ready;
-  const any = [...able].sort(byCost).find((one) => doesWholeJob(home, one)) ?? null;
-  return { route, beside: besideOf(home, able, route), wholeJob: whole === undefined ? any : null };
 }
 
 /** Everything for so much of the time goes before a part of it for longer. Our judgement. */

@@ -3,6 +3,7 @@ import { roofDoubt } from '../../home/solar/roof';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
+import { onceMade } from '../../quantity/once-made';
 import { powerSteps, solarStepsKw } from '../../tables/generic-steps';
 import { longestCounted } from '../battery-hours';
 import { type Fitted, fitPower, powerOf } from '../fit-power';
@@ -51,6 +52,8 @@ export const batteryCircuits = (home: Home, drawn: SyntheticYears) =>
 export const batteryWhole = (home: Home, drawn: SyntheticYears) => fixed(home, drawn, wholeHouse);
 export const batterySolar = (home: Home, drawn: SyntheticYears) => fixed(home, drawn, withSolar);
 
+const NOT_COUNTED = { low: 0, value: 0, high: 0 };
+
 function fixed(home: Home, drawn: SyntheticYears, variant: Variant): SizedKind {
   const stops = [
     ...wiringStops(home),
@@ -75,7 +78,7 @@ function fixed(home: Home, drawn: SyntheticYears, variant: Variant): SizedKind {
     route: describeAs(choose(home, variant, fitted, options)),
     sizes: () =>
       everySize(home, options).map((size) => ({
-        route: describeAs({ ...size, hours: { low: 0, value: 0, high: 0 } }),
+        route: describeAs({ ...size, hours: () => NOT_COUNTED }),
         whole: () => describeAs(withHours(size)),
       })),
   };
@@ -128,9 +131,24 @@ function solarIfs(home: Home): If[] {
     : [{ code: 'roof-measured-again', ...doubt }, 'roof-checked'];
 }
 
+/** How long it lasts; the hours are counted when they are looked at. */
 export function lastingOf(home: Home, chosen: Chosen): Lasting {
+  const counted = onceMade(() => countedLasting(home, chosen));
+  return {
+    get hours() {
+      return counted().hours;
+    },
+    reachesGoal: chosen.reaches,
+    get how() {
+      return counted().how;
+    },
+  };
+}
+
+function countedLasting(home: Home, chosen: Chosen): Lasting {
+  const inHours = chosen.hours();
   const hours: Figure = figure({
-    ...chosen.hours,
+    ...inHours,
     unit: 'h',
     name: 'hours from a full battery',
     source: formula(
@@ -144,7 +162,7 @@ export function lastingOf(home: Home, chosen: Chosen): Lasting {
   const longest = longestCounted(home);
   return lasts(hours, chosen.reaches, {
     code: 'full-battery',
-    atLeastHours: chosen.hours.value >= longest ? longest : null,
+    atLeastHours: inHours.value >= longest ? longest : null,
     byYears,
     neededKwh: byYears ? nineYearsInTenKwh : nineOutagesInTenKwh,
     goalHours: home.goalHours.value,

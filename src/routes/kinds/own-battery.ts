@@ -1,6 +1,7 @@
 import type { Home } from '../../home/home';
 import { ownSolarKw } from '../../home/solar/own-solar';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
+import { onceMade } from '../../quantity/once-made';
 import { goalHours, goalNet, hoursFrom, sizeFor } from '../battery-hours';
 import { owned, part } from '../costs';
 import { fitPower } from '../fit-power';
@@ -43,7 +44,7 @@ export function ownBatteryRoute(home: Home, drawn: SyntheticYears): Route | null
   const size = sizeFor(home, nets);
   const asked = sizedByYears(home) ? size.nineYearsInTenKwh : size.nineOutagesInTenKwh;
   const { nameplateKwh, usableKwh } = own;
-  const hours = hoursFrom(nets, usableKwh);
+  const hours = onceMade(() => hoursFrom(nets, usableKwh));
   const reaches = usableKwh >= asked;
   return makeRoute('own-battery', {
     ifs: [
