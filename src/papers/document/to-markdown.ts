@@ -14,7 +14,7 @@ export function blocksToMarkdown(blocks: readonly Block[], tight = false): strin
   let before: Block | null = null;
   let written = '';
   for (const block of blocks) {
-    const text = linesOf(block).join('\n');
+    const text = linesOf(block, tight).join('\n');
     if (before !== null) written += gap(before, block, tight);
     // What is in bold ends the line before it where it fits.
     const last = written.slice(written.lastIndexOf('\n', written.length - 2) + 1);
@@ -30,17 +30,18 @@ export function blocksToMarkdown(blocks: readonly Block[], tight = false): strin
 const inOneParagraph = (before: Block | null, after: Block, tight: boolean) =>
   tight && before?.kind === 'say' && after.kind === 'say' && after.strong === true;
 
-/** A heading ends what stood before it in every reader of Markdown; a list ends a line of text. */
+/** A heading ends what stood before it in every reader of Markdown; a list and a drawing end a line of text. */
 function gap(before: Block, after: Block, tight: boolean): string {
-  const under = before.kind === 'heading' && after.kind !== 'table';
+  const under = before.kind === 'heading';
   const over = tight && after.kind === 'heading';
-  const list = before.kind === 'say' && startsList.includes(after.kind);
+  const list =
+    (before.kind === 'say' && startsList.includes(after.kind)) || after.kind === 'picture';
   return under || over || list || inOneParagraph(before, after, tight) ? '\n' : '\n\n';
 }
 
 const startsList: readonly Block['kind'][] = ['bullets', 'steps', 'boxes', 'blanks'];
 
-function linesOf(block: Block): string[] {
+function linesOf(block: Block, tight: boolean): string[] {
   switch (block.kind) {
     case 'heading':
       return [`### ${escaped(block.text)}`];
@@ -55,7 +56,7 @@ function linesOf(block: Block): string[] {
         hanging(`${i + 1}. ${block.boxes ? '[ ] ' : ''}`, item),
       );
     case 'boxes':
-      return block.items.flatMap((item) => hanging('- [ ] ', item));
+      return tight ? boxesSharing(block.items) : block.items.flatMap(boxed);
     case 'blanks':
       return sharing(block.names).map(blankLine);
     case 'table':
@@ -83,6 +84,25 @@ function sharing(names: readonly string[]): string[][] {
 
 const blankLine = (names: readonly string[]) =>
   `- ${names.map((name) => `${escaped(name)}: ${RULED}`).join('  ')}`;
+
+const BOXED = '- [ ] ';
+const boxed = (text: string): string[] => hanging(BOXED, text);
+
+/** On a page that is full, short things to tick share a line: they stand in no order. */
+function boxesSharing(items: readonly string[]): string[] {
+  const lines: string[][] = [];
+  for (const item of items) {
+    const [only, ...more] = boxed(item);
+    const next = `  ${only!.slice('- '.length)}`;
+    const fits = lines.find(
+      ([one, ...rest]) =>
+        more.length + rest.length === 0 && one!.length + next.length <= MARKDOWN_COLUMNS,
+    );
+    if (fits === undefined) lines.push([only!, ...more]);
+    else fits[0] += next;
+  }
+  return lines.flat();
+}
 
 function hanging(mark: string, text: string): string[] {
   const pad = ' '.repeat(mark.length);

@@ -7,7 +7,7 @@ import type { Picture } from './picture';
 /** A box of the diagram: what it is, and what is known of it. */
 export interface Device {
   readonly name: string;
-  /** "200 A, as told", "10 kW, to be quoted"; empty where nothing is known. */
+  /** "200 A, as told", "10 kW, planning size"; empty where nothing is known. */
   readonly known: string;
   /** Already there; what is new is drawn with a thick edge. */
   readonly there: boolean;
@@ -48,7 +48,7 @@ export function oneLinePicture(diagram: OneLine, words: OneLineWords): Picture {
       marks: drawn(diagram, words),
     },
     inTerminal: (width, signs) => inTerminal(diagram, words, { width, signs }),
-    table: { head: words.head, rows: rowsOf(diagram) },
+    table: { head: words.head, rows: rowsOf(diagram, words.isNew) },
   };
 }
 
@@ -117,31 +117,36 @@ function inTerminal(
   const across = signs === 'ascii' ? '--' : '──';
   const says = (device: Device) =>
     `${device.name}${device.there ? '' : ' *'}${device.known === '' ? '' : `, ${device.known}`}`;
+  // What others join starts a line of its own, so that they hang below it.
+  const starts = [0, ...new Set(joins.map(({ at }) => at).filter((at) => at > 0))].sort(
+    (a, b) => a - b,
+  );
+  const chained = (devices: readonly Device[], first: string, next: string) =>
+    folded(devices.map(says).join(` ${across} `), width - Math.max(first.length, next.length)).map(
+      (said, i) => (i === 0 ? first : next) + said,
+    );
   return [
-    words.title.slice(0, width),
-    ...spine.flatMap((device, row) => [
+    `${words.title} (* ${words.isNew})`.slice(0, width),
+    ...starts.flatMap((start, row) => [
       ...(row === 0 ? [] : [`  ${down}`]),
-      ...folded(says(device), width).map((said, i) =>
-        i === 0 ? said : `  ${said}`.slice(0, width),
-      ),
+      ...chained(spine.slice(start, starts[row + 1]), '', '    '),
       ...joins
-        .filter(({ at }) => at === row)
-        .flatMap(({ chain }) =>
-          folded(chain.map(says).join(` ${across} `), width - 6).map((said, i) =>
-            i === 0 ? `  ${down}${across} ${said}` : `  ${down}   ${said}`,
-          ),
-        ),
+        .filter(({ at }) => at === start)
+        .flatMap(({ chain }) => chained(chain, `  ${down}${across} `, '      ')),
     ]),
-    `* ${words.isNew}`,
   ];
 }
 
-function rowsOf({ spine, joins }: OneLine): string[][] {
+function rowsOf({ spine, joins }: OneLine, isNew: string): string[][] {
   const pairs = [
     ...spine.slice(1).map((device, i) => [spine[i]!, device] as const),
     ...joins.flatMap(({ at, chain }) =>
       chain.map((device, i) => [device, i === 0 ? spine[at]! : chain[i - 1]!] as const),
     ),
   ];
-  return pairs.map(([from, to]) => [from.name, to.name, from.known]);
+  return pairs.map(([from, to]) => [
+    from.name,
+    to.name,
+    from.there || from.known !== '' ? from.known : isNew,
+  ]);
 }

@@ -7,6 +7,7 @@ import { sayRule } from '../../words/rule-sentences';
 import type { Words } from '../../words/words';
 import { type Block, section } from '../document/block';
 import { diagramOf } from '../pictures/of-plan/diagram-of';
+import { draftMark } from './draft-mark';
 import type { Sheet } from './sheet';
 
 /** The sheet an electrician quotes from; it names no person, no illness and no money. */
@@ -17,18 +18,17 @@ export function quoteSheet(plan: Plan, words: Words): Sheet {
   return {
     id: 'quote',
     title: words.sheets.quote.title,
-    purpose: words.sheets.quote.purpose,
+    purpose: `${words.sheets.quote.purpose} ${words.forElectrician.purpose(scope.purpose)}`,
     blocks: [
-      ...(plan.state === 'draft' ? [say(words.sheets.shared.draftForStranger)] : []),
+      ...draftMark(plan, words.sheets.shared.draftForStranger),
       { kind: 'blanks', names: words.sheets.quote.household },
-      say(words.forElectrician.purpose(scope.purpose)),
       ...(diagram === null
         ? [say(words.sheets.quote.noWiring)]
         : [{ kind: 'picture', picture: diagram } as const]),
       ...(diagram === null ? homeAsItIs(plan, words) : circuits(scope.circuits, words)),
       ...section(words.sheets.quote.service, {
-        kind: 'bullets',
-        items: found(service, words),
+        kind: 'say',
+        text: found(service, words).join(' '),
       }),
       ...section(words.sheets.quote.requirements, {
         kind: 'boxes',
@@ -40,9 +40,11 @@ export function quoteSheet(plan: Plan, words: Words): Sheet {
       }),
       ...section(words.sheets.quote.siteQuestions, {
         kind: 'boxes',
-        items: scope.siteQuestions.map(words.forElectrician.siteQuestion),
+        items: [
+          ...scope.siteQuestions.map(words.forElectrician.siteQuestion),
+          words.forElectrician.confirmHere(touches(plan)),
+        ],
       }),
-      say(words.forElectrician.confirmHere(touches(plan))),
       ...section(words.sheets.quote.price, {
         kind: 'blanks',
         names: diagram === null ? words.sheets.quote.priceOfWork : words.sheets.quote.priceLines,
@@ -68,11 +70,11 @@ function circuits(all: readonly ScopeCircuit[], words: Words): Block[] {
     return [called, String(circuit.volts), watts, startVa, known];
   });
   const optional = all.some(({ rank }) => rank === 'optional');
-  return section(
-    its.circuits,
-    { kind: 'table', head: its.circuitHead, rows },
-    ...(optional ? [{ kind: 'say', text: its.optionalMeans } satisfies Block] : []),
-  );
+  return section(optional ? its.circuitsWithOptional : its.circuits, {
+    kind: 'table',
+    head: its.circuitHead,
+    rows,
+  });
 }
 
 const ways = ['told', 'assumed', 'not-known'] as const;

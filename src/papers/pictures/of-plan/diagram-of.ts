@@ -13,7 +13,7 @@ export function diagramOf({ advice: { route }, home }: Plan, words: Words): Pict
   const has = (equipment: EquipmentClass) =>
     route.parts.some((part) => part.equipmentClass === equipment && part.costUsd.high > 0);
   const there = (name: string, known = ''): Device => ({ name, known, there: true });
-  const added = (name: string, known: string = words.sheets.devices.toQuote): Device => ({
+  const added = (name: string, known = ''): Device => ({
     name,
     known,
     there: of.owned,
@@ -23,11 +23,11 @@ export function diagramOf({ advice: { route }, home }: Plan, words: Words): Pict
     : '';
   const generator =
     route.generator === null
-      ? words.sheets.devices.toQuote
+      ? ''
       : words.sheets.devices.sized(words.quantity(route.generator.ratedKw, 'kW'));
   const battery =
     route.usableKwh === null
-      ? words.sheets.devices.toQuote
+      ? ''
       : words.sheets.devices.sized(words.quantity(Math.round(route.usableKwh * 10) / 10, 'kWh'));
   const solar =
     route.solarKw === null

@@ -57,7 +57,7 @@ export function sayRequirement(requirement: ScopeRequirement): string {
     case 'continuous':
       return `Continuous: ${range(requirement.watts, 'W')} at ${Math.round(requirement.elevationFt)} ft and ${Math.round(requirement.hotF)} °F.`;
     case 'momentary':
-      return `Momentary: ${range(requirement.va, 'VA')} with the rest running, shown by a test.`;
+      return `Momentary: ${range(requirement.va, 'VA')} with the rest running.`;
     case 'usable-energy':
       return `Usable energy: ${formatQuantity(requirement.kwh, 'kWh')} at five years old.`;
     case 'volts-240':
@@ -65,17 +65,17 @@ export function sayRequirement(requirement: ScopeRequirement): string {
     case 'volts-120':
       return 'Voltage: 120 V, or 120/240 V.';
     case 'gap':
-      return `Gap when the grid fails: ${sayTransferTime(requirement.transferTime)}.`;
+      return `Transfer time: ${sayTransferTime(requirement.transferTime)}.`;
     case 'outdoor-air':
       return `Outdoor air from ${Math.round(requirement.coldF)} to ${Math.round(requirement.hotF)} °F.`;
     case 'transfer-listed':
-      return 'Transfer equipment listed to UL 1008, or an interlock listed for exactly this panel.';
+      return 'Transfer equipment to UL 1008, or an interlock listed for this very panel.';
     case 'storage-listed':
-      return 'Storage listed to UL 9540, cells to UL 1973, inverter to UL 1741, with the UL 9540A report.';
+      return 'Storage to UL 9540 with UL 9540A report; cells UL 1973; inverter UL 1741.';
     case 'fixed-generator-listed':
       return 'Generator listed to UL 2200.';
     case 'portable-generator-listed':
-      return 'Portable generator listed to UL 2201 (low carbon monoxide and shut-off).';
+      return 'Generator listed to UL 2201 (low carbon monoxide and shut-off).';
     case 'panels-listed':
       return 'Panels listed to UL 61730; rapid shutdown to 690.12.';
   }
@@ -84,19 +84,15 @@ export function sayRequirement(requirement: ScopeRequirement): string {
 const points: Readonly<Record<QuotePoint, string>> = {
   'load-calculation': 'The load calculation used (220.82, 220.83 or 220.87) and its result.',
   'exhaust-and-fuel': 'Exhaust path and distance to every opening; fuel line and meter size.',
-  'panel-rows':
-    'Volts of each row of panels at the record low, and amps of the rows, against what the input takes (690.7, 690.8).',
+  'panel-rows': 'Panel row volts at record low, row amps, input limits (690.7, 690.8).',
   'bus-way': 'The 705.12 way chosen and its sum.',
-  'battery-facts':
-    'Least charging temperature, inverter idle watts, black start, warranty at this site.',
-  'transfer-equipment':
-    'Transfer equipment: listing, rating, neutral switched or solid, and where the one bond is.',
+  'battery-facts': 'Least charging temperature, inverter idle W, black start, warranty here.',
+  'transfer-equipment': 'Transfer equipment: listing, rating, neutral switched or solid, one bond.',
   'circuits-moved': 'Circuits moved, shared neutrals found, effect on GFCI and AFCI breakers.',
   'loads-shed': 'Loads shed, in which order, and what happens at empty.',
   'largest-motor': 'The largest motor it starts, shown by a test with the rest running.',
   'permit-and-fees': 'Permit, inspection and utility application: who files and who pays.',
-  commissioning:
-    'A commissioning test with the main off and the household present; the transfer order written at the panel.',
+  commissioning: 'A test with the main off and us present; transfer order put at the panel.',
   'price-of-unmet': 'Price of anything asked here that is not met.',
 };
 
@@ -106,7 +102,7 @@ const questions: Readonly<Record<SiteQuestion, string>> = {
   'panel-kind': 'Which kind of panel is it, and is it sound?',
   'free-spaces': 'Which spaces are free, and are there two side by side?',
   'circuit-labels': 'Which breaker feeds what?',
-  'neutral-bond': 'Where is the one neutral-to-ground bond, and is there a ground electrode?',
+  'neutral-bond': 'Where is the one neutral-to-ground bond? Is there a ground electrode?',
   'shared-neutrals': 'Do chosen circuits share a neutral?',
   'battery-distances': 'How far are doors, windows and cars from the place of the battery?',
   'solar-side': 'On which side of the transfer equipment does the solar connect?',
@@ -160,5 +156,5 @@ export function confirmHere(touches: Touches): string {
     ...(touches.battery ? ['storage places by the residential and fire code'] : []),
     'flood height',
   ];
-  return `Confirm locally: code edition in force; NEC ${articles.join(', ')}; ${fire.join('; ')}. A permit and an inspection are part of the work.`;
+  return `Confirm locally: code in force; NEC ${articles.join(', ')}; ${fire.join('; ')}. A permit and an inspection are part of the work.`;
 }

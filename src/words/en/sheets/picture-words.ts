@@ -29,7 +29,6 @@ export const deviceWords = {
   disconnect: 'Battery disconnect, outside',
   amps: (amps: string) => `${amps}, as found`,
   sized: (size: string) => `${size}, planning size`,
-  toQuote: 'to be quoted',
 };
 
 /** Titles and labels of the pictures. */
@@ -39,7 +38,7 @@ export const pictureWords = {
   diagram: (route: string) => ({
     title: 'One-line diagram',
     description: `How it might be connected: ${route}. For talking it over; the electrician decides.`,
-    isNew: 'new',
+    isNew: 'new, to be quoted',
     head: ['From', 'To', 'Known of it'],
   }),
   hardCase: (goal: string, after: string | null) => ({
