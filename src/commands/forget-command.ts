@@ -20,7 +20,9 @@ export async function forgetCommand(args: Arguments): Promise<number> {
     printErr(`There is no ${path} here. Nothing was removed.\n`);
     return FAILED;
   }
-  if (!isHomeFile(path)) {
+  const isHome = attempt('read', path, () => isHomeFile(path));
+  if (isHome === null) return FAILED;
+  if (!isHome) {
     printErr(
       `${path} is no home file: it has no line "${HOME_KEY}: 1". Take it away by hand if you mean it. Nothing was removed.\n`,
     );
@@ -33,7 +35,8 @@ export async function forgetCommand(args: Arguments): Promise<number> {
     printErr(`Would remove:\n${list}${sayOthers(path, traces)}`);
     return DONE;
   }
-  const lock = lockHome(path);
+  const lock = attempt('write', path, () => lockHome(path));
+  if (lock === null) return FAILED;
   if (!lock.ok) {
     printErr(
       `This home is open in another window (process ${lock.pid}). Close it first. Nothing was removed.\n`,
@@ -60,6 +63,16 @@ export async function forgetCommand(args: Arguments): Promise<number> {
     return DONE;
   } finally {
     lock.release();
+  }
+}
+
+/** Before anything is taken away; null where the disk does not let us, which is said. */
+function attempt<T>(doing: 'read' | 'write', path: string, what: () => T): T | null {
+  try {
+    return what();
+  } catch (error) {
+    printErr(`${saySystemError(error, doing, resolve(path))} Nothing was removed.\n`);
+    return null;
   }
 }
 

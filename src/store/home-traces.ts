@@ -37,14 +37,9 @@ export function tracesOf(home: string, paperFolders: readonly string[], disk: Di
   return found;
 }
 
-/** It says of itself that it is a home, whatever else is wrong in it: nothing else is ever taken away as one. */
-export function isHomeFile(path: string, disk: Disk = realDisk): boolean {
-  try {
-    return HOME_KEY_LINE.test(readText(path, disk));
-  } catch {
-    return false;
-  }
-}
+/** It says of itself that it is a home, whatever else is wrong in it: nothing else is ever taken away as one. Throws what reading throws. */
+export const isHomeFile = (path: string, disk: Disk = realDisk): boolean =>
+  HOME_KEY_LINE.test(readText(path, disk));
 
 const HOME_KEY_LINE = new RegExp(`^\\{?[ \\t]*["']?${HOME_KEY}["']?\\s*:`, 'm');
 

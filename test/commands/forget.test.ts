@@ -153,8 +153,10 @@ test('nothing but a home is ever removed as one, behind a link neither, and no o
   mkdirSync('ann.home.yaml');
   const all = readdirSync('.');
   for (const one of ['diary.txt', 'notes.yaml', 'lee', 'ann.home.yaml']) {
+    said = '';
     expect(await forget(one, '--yes')).toBe(1);
-    expect(said).toContain('is no home file');
+    expect(said).toMatch(/is no home file|this is a folder/);
+    expect(said).toContain('Nothing was removed.');
   }
   expect(readdirSync('.')).toEqual(all);
   begin('kim');
@@ -162,4 +164,13 @@ test('nothing but a home is ever removed as one, behind a link neither, and no o
   expect(await forget('kim.yaml', '--yes')).toBe(0);
   expect(existsSync('kim.yaml')).toBe(false);
   expect(existsSync('kim.home.yaml')).toBe(true);
+});
+
+test('where no lock can be set nothing is removed, and that is said', async () => {
+  begin('kim');
+  mkdirSync('.kim.home.yaml.open');
+  const all = readdirSync('.');
+  expect(await forget('kim', '--yes')).toBe(1);
+  expect(said).toMatch(/Could not write .*kim\.home\.yaml: .* Nothing was removed\.\n$/);
+  expect(readdirSync('.')).toEqual(all);
 });
