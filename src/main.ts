@@ -1,4 +1,5 @@
 import { DONE, FAILED, WRONG_USAGE } from './commands/exit-codes';
+import { printErr } from './commands/print';
 import { type Arguments, readArguments } from './commands/read-arguments';
 
 /** Run one command. Each loads only what it needs. */
@@ -43,14 +44,14 @@ async function run(args: Arguments): Promise<number> {
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit(DONE);
   const why = error.code === 'ENOSPC' ? 'the disk is full' : error.message;
-  process.stderr.write(`Could not write all of the output: ${why}. What was written is cut off.\n`);
+  printErr(`Could not write all of the output: ${why}. What was written is cut off.\n`);
   process.exit(FAILED);
 });
 process.stderr.on('error', () => {});
 
 const args = readArguments(process.argv.slice(2));
 if ('wrong' in args) {
-  process.stderr.write(`${args.wrong}\n`);
+  printErr(`${args.wrong}\n`);
   process.exitCode = WRONG_USAGE;
 } else {
   run(args).then(
@@ -59,7 +60,7 @@ if ('wrong' in args) {
     },
     (error) => {
       const what = error instanceof Error ? error.message : String(error);
-      process.stderr.write(
+      printErr(
         `This is a fault in lampkeeper itself, not in what you typed: ${what}\nYour answers are safe in the files it named. Please report it with the command you used.\n`,
       );
       process.exitCode = FAILED;
