@@ -77,7 +77,9 @@ export function wouldWrite(
 }
 
 const sayKept = (paths: readonly string[]) =>
-  `${paths.join(' and ')} is there already and was changed since lampkeeper wrote it, or is not ours. Move it away, write to another folder with --out, or add --force to replace it.`;
+  paths.length === 1
+    ? `${paths[0]} is there already and was changed since lampkeeper wrote it, or is not ours. Move it away, write to another folder with --out, or add --force to replace it.`
+    : `${paths.join(' and ')} are there already, and were changed since lampkeeper wrote them, or are not ours. Move them away, write to another folder with --out, or add --force to replace them.`;
 
 /** Which papers are new and which are not, where the last step failed between them; else nothing. */
 function sayMixed(files: readonly NewText[]): string {

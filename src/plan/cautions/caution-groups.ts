@@ -1,3 +1,5 @@
+import type { QuestionId } from '#compiled/question-ids.js';
+import type { Home } from '../../home/home';
 import { findings } from '../../rules/find';
 import type { Finding } from '../../rules/rule';
 import { ruleOf } from '../../tables/rules';
@@ -20,7 +22,7 @@ export interface CautionGroups {
   readonly known: readonly Finding[];
   /** The same, of the season the plan is not for. */
   readonly otherSeason: readonly Finding[];
-  /** Shown though an answer is missing: deadly ones of the routes laid out, and those any home needs. */
+  /** Shown though an answer is missing: deadly ones of the routes laid out and of a device, and those any home needs. */
   readonly unasked: readonly Finding[];
   /** Facts of the house nobody told: each question once. */
   readonly settle: readonly ToSettle[];
@@ -42,19 +44,30 @@ export function cautionGroups(plan: Of): CautionGroups {
   const brought = deadlyOfRoutes(plan);
   const room = MOST - told.filter((one) => !brought.has(one.id)).length;
   const open = cautions.filter((one) => one.careful);
-  const ofRoutes = open.filter((one) => brought.has(one.id));
+  const grave = open.filter((one) => brought.has(one.id) || ofDevice(home, one));
   const anyHome = anyHomeCautions
-    .flatMap((id) => open.filter((one) => one.id === id && !ofRoutes.includes(one)))
+    .flatMap((id) => open.filter((one) => one.id === id && !grave.includes(one)))
     .slice(0, Math.max(0, room));
-  const left = open.filter((one) => !ofRoutes.includes(one) && !anyHome.includes(one));
+  const left = open.filter((one) => !grave.includes(one) && !anyHome.includes(one));
   return {
     wrong,
     known: rest.filter((one) => !otherSeason.includes(one)),
     otherSeason,
-    unasked: [...ofRoutes, ...anyHome],
+    unasked: [...grave, ...anyHome],
     ...byQuestion(plan, left),
   };
 }
+
+/** What nobody told of a device somebody is known to live by: too grave for a question and its first sentence. */
+const ofDevice = ({ lifeSupport }: Home, { severity, asks }: Finding): boolean =>
+  lifeSupport === 'yes' && severity === 5 && asks !== undefined && deviceQuestions.has(asks);
+
+const deviceQuestions: ReadonlySet<string> = new Set<QuestionId>([
+  'device-safe-hours',
+  'device-battery-hours',
+  'device-battery-tested',
+  'second-source',
+]);
 
 /** What can kill on the routes laid out and would not be said without them. */
 function deadlyOfRoutes({ home, advice, cautions }: Of): ReadonlySet<string> {
