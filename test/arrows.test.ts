@@ -50,9 +50,6 @@ const typesOnly: readonly (readonly [string, string])[] = [
   ['bill', 'interview'],
 ];
 
-/** What a household calls its loads decides nothing. */
-const forPrint = 'home/loads/load-names';
-
 /** The form of a tariff file, which a plan file holds whole: said once for both. */
 const quoted = 'bill/tariff/tariff-schema';
 
@@ -131,12 +128,7 @@ test('words and papers take types of the analysis, and nothing that decides', ()
   const wrong = all
     .filter(
       ({ from, to, target, isType }) =>
-        from in open &&
-        !isType &&
-        to !== from &&
-        !open[from]!.includes(to) &&
-        target !== forPrint &&
-        target !== quoted,
+        from in open && !isType && to !== from && !open[from]!.includes(to) && target !== quoted,
     )
     .map(({ file, target }) => `${file} imports ${target}`);
   expect(wrong, 'Put what it asks for into the plan (src/plan), as a code or a figure').toEqual([]);

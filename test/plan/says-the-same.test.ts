@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { loadNames } from '../../src/home/loads/load-names';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { equipmentCost } from '../../src/tables/prices/equipment-costs';
 import { english } from '../../src/words/en';
+import { loadNames } from '../../src/words/en/load-names';
 import { sayIf } from '../../src/words/en/routes/say-if';
 import { sayNote } from '../../src/words/en/routes/say-note';
 import { planOf } from '../households/read-household';

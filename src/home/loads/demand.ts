@@ -3,7 +3,6 @@ import { type Figure, figure } from '../../quantity/figure';
 import { addFigures, formula, worked } from '../../quantity/figure-arithmetic';
 import type { Demand, Load, Season } from '../home';
 import { seasons } from '../home';
-import { loadNames } from './load-names';
 
 type End = 'low' | 'value' | 'high';
 
@@ -89,7 +88,7 @@ function startOf(running: readonly Load[], runningVa: Figure) {
     as: () =>
       addFigures([runningVa, ...likely.starting.flatMap((id) => stepOf(running, id))], AT_START),
     source: formula(
-      `all running, with ${loadNames({ loads: running }, likely.starting).join(' and ') || 'nothing'} starting`,
+      `all running, with ${likely.starting.flatMap((id) => namesOf(running, id)).join(' and ') || 'nothing'} starting`,
       [runningVa],
       'largest start plus the next largest that starts by itself; common practice, no source',
     ),
@@ -104,6 +103,9 @@ function startOf(running: readonly Load[], runningVa: Figure) {
 const AT_START = { unit: 'VA' };
 
 /** What a load asks for in the moment it starts, above what it takes while it runs. */
+const namesOf = (loads: readonly Load[], id: Load['id']) =>
+  loads.filter((load) => load.id === id).map(({ name }) => name);
+
 function stepOf(loads: readonly Load[], id: Load['id']): Figure[] {
   return loads
     .filter((load) => load.id === id)

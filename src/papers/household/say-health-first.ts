@@ -1,4 +1,3 @@
-import { loadNames } from '../../home/loads/load-names';
 import type { Plan } from '../../plan/plan';
 import type { Words } from '../../words/words';
 
@@ -7,9 +6,9 @@ export function sayHealthFirst({ healthFirst, home, advice }: Plan, words: Words
   if (healthFirst === null || advice.route.carries.length === 0) return [];
   const say = words.household.healthFirst;
   const { carried, missed, covered } = healthFirst;
-  const left = missed.length > 0 ? say.missed(loadNames(home, missed)) : '';
+  const left = missed.length > 0 ? say.missed(words.loadNames(home, missed)) : '';
   if (covered === null) return left === '' ? [] : [say.onlyMissed(left)];
-  return [`${say.covered(loadNames(home, carried), covered, home.goalHours.value)}${left}`];
+  return [`${say.covered(words.loadNames(home, carried), covered, home.goalHours.value)}${left}`];
 }
 
 /** The same in one short sentence for the first page, with a space before it. */
@@ -17,5 +16,5 @@ export function sayDevicesAlone({ healthFirst, home, advice }: Plan, words: Word
   if (healthFirst === null || advice.route.carries.length === 0) return '';
   const { covered, carried } = healthFirst;
   const say = words.household.healthFirst;
-  return covered === null ? say.carriesNone : say.alone(loadNames(home, carried), covered);
+  return covered === null ? say.carriesNone : say.alone(words.loadNames(home, carried), covered);
 }

@@ -1,4 +1,3 @@
-import { loadNames } from '../../home/loads/load-names';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Plan } from '../../plan/plan';
 import type { Route } from '../../routes/route';
@@ -18,7 +17,7 @@ export function sayWhatYouHave(plan: Plan, words: Words): string[] {
   return mine.map((route) =>
     words.household.whatYouHave.one(route, {
       vehicle: isVehicle(route),
-      missed: loadNames(home, counts[route.kind].missed),
+      missed: words.loadNames(home, counts[route.kind].missed),
       lifeTold: lifeFirst?.told === true,
     }),
   );

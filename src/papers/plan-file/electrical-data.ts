@@ -32,9 +32,9 @@ export function electricalData(
     metered: meteredData(electrical.metered, words),
     starting: electrical.starting.map((one) => ({
       ...one,
-      starting: namedLoads(home, one.starting),
-      order: namedLoads(home, one.order),
-      keepApart: one.keepApart.map((pair) => namedLoads(home, pair)),
+      starting: namedLoads(words, home, one.starting),
+      order: namedLoads(words, home, one.order),
+      keepApart: one.keepApart.map((pair) => namedLoads(words, home, pair)),
       limit: { code: one.limit.code, says: say.startLimit(one.limit) },
       cure: { code: one.cure.code, says: say.cure(home, one.cure) },
     })),
@@ -88,8 +88,8 @@ export function electricalData(
     scope: scopeData(electrical.scope, words),
     highEnd: electrical.highEnd.map((short) => ({
       ...short,
-      measure: namedLoads(home, short.measure),
-      offFirst: namedLoads(home, short.offFirst),
+      measure: namedLoads(words, home, short.measure),
+      offFirst: namedLoads(words, home, short.offFirst),
       says: words.highEnd(home, short),
     })),
   });

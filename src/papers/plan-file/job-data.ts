@@ -7,14 +7,14 @@ export function jobData({ job, home }: Plan, words: Words): PlanData['job'] {
   const { must } = job;
   const oneRoom = must?.oneRoom ?? null;
   return {
-    loads: namedLoads(home, must?.loads ?? []),
-    tooMuch: namedLoads(home, must?.tooMuch ?? []),
+    loads: namedLoads(words, home, must?.loads ?? []),
+    tooMuch: namedLoads(words, home, must?.tooMuch ?? []),
     oneRoom:
       oneRoom === null
         ? 'the whole home'
         : {
             told: oneRoom.told,
-            off: namedLoads(home, oneRoom.off),
+            off: namedLoads(words, home, oneRoom.off),
             heaterOnlyAwake: oneRoom.heaterOnlyAwake !== null,
           },
     hardSeason: must?.hardSeason ?? 'none',

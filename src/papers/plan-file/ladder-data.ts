@@ -1,4 +1,3 @@
-import { loadName } from '../../home/loads/load-names';
 import { readingOf } from '../../plan/ladder/ladder-reading';
 import type { Plan } from '../../plan/plan';
 import type { Words } from '../../words/words';
@@ -10,13 +9,13 @@ import type { PlanData } from './plan-schema';
 export function ladderData(plan: Plan, words: Words): PlanData['ladder'] {
   return plan.ladder.map((step) => ({
     ...levelData(plan, step.atPercent),
-    switchOff: namedLoads(plan.home, step.switchOff),
-    lessens: namedLoads(plan.home, step.lessens),
+    switchOff: namedLoads(words, plan.home, step.switchOff),
+    lessens: namedLoads(words, plan.home, step.lessens),
     savesWatts: round(step.savesWatts),
     gainsHours: orNot(step.gainsHours),
     carefulGainsHours: orNot(step.carefulGainsHours),
     whyCode: step.why.code,
-    why: words.household.ladder.why(step.why, (id) => loadName(plan.home, id)),
+    why: words.household.ladder.why(step.why, (id) => words.loadName(plan.home, id)),
   }));
 }
 

@@ -30,7 +30,7 @@ export function listData({ advice, home }: Plan, words: Words): PlanData['list']
 }
 
 /** Ways on, each with the route it would take. */
-export function waysOnData({ advice, home }: Plan): PlanData['waysOn'] {
+export function waysOnData({ advice, home }: Plan, words: Words): PlanData['waysOn'] {
   const { waysOn } = advice;
   if (waysOn === null) return 'not needed';
   const { moreMoney, littleMore, shorterGoal, lessCarried, oneRoom } = waysOn;
@@ -51,7 +51,7 @@ export function waysOnData({ advice, home }: Plan): PlanData['waysOn'] {
     lessCarried:
       lessCarried === null
         ? 'leads nowhere'
-        : { ...of(lessCarried.line), without: namedLoads(home, lessCarried.without) },
+        : { ...of(lessCarried.line), without: namedLoads(words, home, lessCarried.without) },
     oneRoom:
       oneRoom === null
         ? 'leads nowhere'

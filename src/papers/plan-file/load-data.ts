@@ -1,5 +1,6 @@
 import type { Demand, Home, Load, Season } from '../../home/home';
 import type { Figure } from '../../quantity/figure';
+import type { Words } from '../../words/words';
 import { figureData, round } from './figure-data';
 import { namedLoad, namedLoads } from './named-load';
 import type { PlanData } from './plan-schema';
@@ -25,13 +26,18 @@ export function loadData(load: Load): PlanData['loads'][number] {
   };
 }
 
-export function demandData(home: Home, demand: Demand): PlanData['demand']['mustRun'] {
+export function demandData(
+  home: Home,
+  demand: Demand,
+  words: Words,
+): PlanData['demand']['mustRun'] {
   return {
     running: figureData(demand.runningWatts),
     apparent: figureData(demand.runningVa),
     starting: figureData(demand.startVa),
-    hardestStart: demand.hardestStart === null ? 'none' : namedLoad(home, demand.hardestStart),
-    startsTogether: namedLoads(home, demand.startsTogether),
+    hardestStart:
+      demand.hardestStart === null ? 'none' : namedLoad(words, home, demand.hardestStart),
+    startsTogether: namedLoads(words, home, demand.startsTogether),
     energy: seasonData(demand.kwhPerDay),
     wattsByHour: {
       winter: demand.wattsByHour.winter.map(round),

@@ -52,9 +52,9 @@ export function planData(plan: Plan, words: Words): PlanData {
     lifeSupport: plan.home.lifeSupport,
     loads: plan.home.loads.map(loadData),
     demand: {
-      mustRun: demandData(plan.home, plan.home.demand.must),
-      mustAndGood: demandData(plan.home, plan.home.demand.good),
-      everything: demandData(plan.home, plan.home.demand.all),
+      mustRun: demandData(plan.home, plan.home.demand.must, words),
+      mustAndGood: demandData(plan.home, plan.home.demand.good, words),
+      everything: demandData(plan.home, plan.home.demand.all, words),
     },
     billCheck: billData(plan, words),
     calibration:
@@ -81,7 +81,7 @@ export function planData(plan: Plan, words: Words): PlanData {
       because: words.whyAdvised(plan.advice.reason),
     },
     list: listData(plan, words),
-    waysOn: waysOnData(plan),
+    waysOn: waysOnData(plan, words),
     beside: plan.advice.beside.map((route) => route.kind),
     wholeJob: plan.advice.wholeJob?.kind ?? 'none beyond the one advised',
     routes: plan.routes.map((route) => {

@@ -22,9 +22,9 @@ export function routeData(
     cannotBecause: said(route.stops, words.stop),
     notKnownYet,
     worksIf: said(route.ifs, words.routeIf),
-    carries: namedLoads(home, route.carries),
+    carries: namedLoads(words, home, route.carries),
     leavesOut: route.leavesOut.map(({ load, why, must }) => ({
-      ...namedLoad(home, load),
+      ...namedLoad(words, home, load),
       code: why.code,
       why: words.leftOut(why),
       must,

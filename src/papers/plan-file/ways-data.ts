@@ -17,7 +17,7 @@ export function waysData({ home, waysOfLiving }: Plan, words: Words): PlanData['
     thrifty: profileData(thrifty),
     thriftyCost: figureData(thriftyUsd),
     turns: turns.map(({ load, hours }) => ({
-      load: namedLoad(home, load),
+      load: namedLoad(words, home, load),
       hours: hours.map(([from, until]): [number, number] => [from, until]),
     })),
     days:
@@ -84,7 +84,7 @@ function measureData(one: Measure, home: Plan['home'], words: Words) {
     savesStartVa: round(saves.startVa),
     savesKwhPerDay: round(saves.kwhPerDay),
     savesPackKwhPerDay: round(saves.packKwhPerDay),
-    loads: namedLoads(home, loads),
+    loads: namedLoads(words, home, loads),
     cost: figureData(costUsd),
     who: words.whoMay(who),
     notWhere: notWhere.map(words.notWhere),

@@ -1,4 +1,3 @@
-import { loadName } from '../../home/loads/load-names';
 import type { Plan } from '../../plan/plan';
 import type { Beside } from '../../plan/quote/lay-beside';
 import type { Quote } from '../../plan/quote/quote';
@@ -8,7 +7,7 @@ import { type Block, section } from '../document/block';
 /** A quote beside the plan: what it lacks first, then line by line. */
 export function quoteBeside(plan: Plan, quote: Quote, laid: Beside, words: Words): Block[] {
   const say = words.quotes;
-  const names = (ids: Beside['missed']['must']) => ids.map((id) => loadName(plan.home, id));
+  const names = (ids: Beside['missed']['must']) => ids.map((id) => words.loadName(plan.home, id));
   const missed = { devices: names(laid.missed.devices), must: names(laid.missed.must) };
   const leftOut = names(quote.leavesOut ?? []);
   return [

@@ -1,5 +1,4 @@
 import type { LoadId } from '../../home/loads/load-id';
-import { loadName } from '../../home/loads/load-names';
 import { hasGenerator, isSource } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { type HandStep, handSteps } from '../../plan/on-the-day/hand-steps';
@@ -88,8 +87,8 @@ function lasts(plan: Plan, words: Words): string[] {
   return [...own, words.sheets.fridge.devices(words.sentenceCase(words.listOf(names)), alone)];
 }
 
-function deviceName({ home }: Plan, id: string, words: Words): string {
-  return words.inSentence(home.loads.find((load) => load.id === id)?.name ?? id);
+function deviceName({ home }: Plan, id: LoadId, words: Words): string {
+  return words.inSentence(words.loadName(home, id));
 }
 
 /** The steps in words, each thing said once: motors in their order, and no distance that stands above already. */
@@ -109,7 +108,7 @@ function motorOrder({ electrical, advice, home }: Plan, words: Words): string | 
   const order = electrical.starting.find((one) => one.route === advice.route.kind)?.order ?? [];
   return order.length < 2
     ? null
-    : words.listOf(order.map((id) => words.inSentence(loadName(home, id))));
+    : words.listOf(order.map((id) => words.inSentence(words.loadName(home, id))));
 }
 
 /** The steps by which motors come on. */
@@ -122,7 +121,7 @@ function onTheNight(one: Finding, words: Words): string {
 
 function rungs(plan: Plan, words: Words): string[] {
   return plan.ladder.map((step) => {
-    const name = (id: LoadId) => words.inSentence(loadName(plan.home, id));
+    const name = (id: LoadId) => words.inSentence(words.loadName(plan.home, id));
     const does = words.sheets.fridge.rung(step.switchOff.map(name), step.lessens.map(name));
     return `${shortReading(plan, step.atPercent, words)}: ${does}.`;
   });

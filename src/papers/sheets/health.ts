@@ -24,7 +24,7 @@ export function healthSheet(plan: Plan, words: Words): Sheet | null {
           const day = load.kwhPerDay[season ?? 'mild'];
           const { low, value, high } = load.runningWatts;
           return [
-            load.name,
+            words.loadName(plan.home, load.id),
             words.range(low, value, high, 'W'),
             words.range(day.low, day.value, day.high, 'kWh'),
           ];

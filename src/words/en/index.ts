@@ -16,6 +16,7 @@ import { sayShare } from './household/share';
 import { sayJob } from './job/say-job';
 import { sayLeaving } from './leaving/say-leaving';
 import { inSentence, listOf } from './list-of';
+import { loadName, loadNames } from './load-names';
 import { sayBill } from './money/say-bill';
 import { sayBillFit } from './money/say-bill-fit';
 import { sayCarriesOver } from './money/say-carries-over';
@@ -120,6 +121,8 @@ export const english = {
   addOn: { name: addOnName, because: addOnBecause, cost: addOnCost },
   willNotDo: sayWillNot,
   noHeatAtNight: sayNoHeatAtNight,
+  loadName,
+  loadNames,
   changes: sayChanges,
   otherRoute: sayOtherRoute,
   household,

@@ -1,8 +1,8 @@
 import type { LoadId } from '../../home/loads/load-id';
-import { loadNames } from '../../home/loads/load-names';
 import type { HighEndShortfall } from '../../plan/electrical/high-end';
 import { formatQuantity } from '../../quantity/format-quantity';
 import { inSentence, listOf } from './list-of';
+import { loadNames } from './load-names';
 import type { Named } from './named';
 
 /** The need at the high end, what the route gives, and what to do about it, in a sentence. */

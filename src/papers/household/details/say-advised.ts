@@ -1,4 +1,3 @@
-import { loadNames } from '../../../home/loads/load-names';
 import type { Plan } from '../../../plan/plan';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
@@ -48,9 +47,9 @@ function carriesLine({ advice: { carried }, home }: Plan, words: Words): string[
   return [
     words.household.advised.carries({
       count: carried.count,
-      must: loadNames(home, carried.must),
-      needless: loadNames(home, carried.needless),
-      more: loadNames(home, carried.more),
+      must: words.loadNames(home, carried.must),
+      needless: words.loadNames(home, carried.needless),
+      more: words.loadNames(home, carried.more),
     }),
   ];
 }

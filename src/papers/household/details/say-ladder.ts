@@ -1,4 +1,3 @@
-import { loadName, loadNames } from '../../../home/loads/load-names';
 import { readingOf } from '../../../plan/ladder/ladder-reading';
 import type { Plan } from '../../../plan/plan';
 import type { Words } from '../../../words/words';
@@ -19,14 +18,14 @@ export function sayLadder(plan: Plan, words: Words): string[] {
 function line(plan: Plan, step: Plan['ladder'][number], words: Words): string {
   const say = words.household.ladder;
   const names = step.switchOff.map((id) => {
-    const name = loadName(plan.home, id);
+    const name = words.loadName(plan.home, id);
     return id === 'house-standby' ? say.pullPlugs(name) : name;
   });
   const what = names.length > 0 ? names.join(', ') : say.nothingMore;
   const at =
     step.atPercent === 100 ? say.fromTheStart : say.reading(readingOf(plan, step.atPercent));
-  const why = say.why(step.why, (id) => loadName(plan.home, id));
-  const less = step.lessens.map((id) => loadName(plan.home, id));
+  const why = say.why(step.why, (id) => words.loadName(plan.home, id));
+  const less = step.lessens.map((id) => words.loadName(plan.home, id));
   const does = less.length > 0 ? say.thriftily(at, names, less, why) : say.switchOff(at, what, why);
   return `${does}${say.buys(step)}`;
 }
@@ -36,7 +35,7 @@ function startOrder({ electrical, advice, home }: Plan, words: Words): string[] 
   const say = words.household.ladder;
   const start = electrical.starting.find((one) => one.route === advice.route.kind);
   if (start === undefined || start.order.length < 2) return [];
-  const pairs = start.keepApart.map((pair) => loadNames(home, pair));
+  const pairs = start.keepApart.map((pair) => words.loadNames(home, pair));
   const apart = pairs.length > 0 ? say.neverTogether(pairs) : '';
-  return [`${say.startOrder(loadNames(home, start.order))}${apart}`];
+  return [`${say.startOrder(words.loadNames(home, start.order))}${apart}`];
 }

@@ -8,7 +8,7 @@ export function sayLoads(plan: Plan, words: Words): string[] {
   const say = words.household.loads;
   const { season } = plan.rideThrough;
   const row = (load: Load) => [
-    load.name,
+    words.loadName(plan.home, load.id),
     words.figure(load.runningWatts),
     load.startVa === null ? say.noMotor : words.figure(load.startVa),
     words.figure(load.kwhPerDay[season], 'kWh'),

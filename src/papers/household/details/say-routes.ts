@@ -1,5 +1,4 @@
 import type { RouteCounts } from '../../../advice/route-counts';
-import { loadName } from '../../../home/loads/load-names';
 import { isSource } from '../../../kinds/ask-traits';
 import { traitsOf } from '../../../kinds/route-traits';
 import type { Plan } from '../../../plan/plan';
@@ -63,7 +62,7 @@ function otherLine(plan: Plan, route: Route, words: Words): string {
     carried: carried(counts, words),
     howLong: howLong(route, counts, words),
     without: missed.map(({ load, why }) => ({
-      name: loadName(plan.home, load),
+      name: words.loadName(plan.home, load),
       why: words.leftOut(why),
     })),
   });

@@ -1,4 +1,3 @@
-import { loadName } from '../../../home/loads/load-names';
 import type { Measure } from '../../../home/measures/measures-of';
 import type { RouteKind } from '../../../kinds/route-kind';
 import type { Plan } from '../../../plan/plan';
@@ -19,7 +18,7 @@ export function sayWays(plan: Plan, words: Words): string[] {
     const some = measures.filter((one) => one.use === use);
     return some.length === 0 ? [] : [say.of(use), bullets(some.map(say.measure))];
   };
-  const turns = namedTurns(plan);
+  const turns = namedTurns(plan, words);
   return [
     `## ${say.title}`,
     ...(usual.kwhPerDay.value > thrifty.kwhPerDay.value ? [say.days(plan.waysOfLiving)] : []),
@@ -32,8 +31,12 @@ export function sayWays(plan: Plan, words: Words): string[] {
 }
 
 /** What is in turns, by name. */
-export function namedTurns({ home, waysOfLiving }: Plan) {
-  return waysOfLiving.turns.map(({ load, hours }) => ({ name: loadName(home, load), hours }));
+export function namedTurns({ home, waysOfLiving }: Plan, words: Words) {
+  return waysOfLiving.turns.map(({ load, hours }) => ({
+    load,
+    name: words.loadName(home, load),
+    hours,
+  }));
 }
 
 /** Day by day of the route advised; a stop is said once, where it falls. */

@@ -1,4 +1,3 @@
-import { loadNames } from '../../../home/loads/load-names';
 import { nightWithoutHeat } from '../../../plan/night-without-heat';
 import type { Plan } from '../../../plan/plan';
 import type { Words } from '../../../words/words';
@@ -15,7 +14,7 @@ export function comfort(
     if (here.length === 0) return building;
     const forOneRoom = here.some((load) => load.onlyInOutage === true);
     return say.notRun(
-      loadNames(
+      words.loadNames(
         home,
         here.map(({ id }) => id),
       ),

@@ -25,11 +25,11 @@ function ownInWays({ waysOfLiving, advice }: Plan) {
 const byThrift = ({ usual, thrifty }: RouteInWays) => thrifty.reaches && !usual.reaches;
 
 /** What living thriftily means for what must run here. */
-function meansOf(plan: Plan, taken: readonly Measure[]) {
-  const must = new Set(plan.mustRun.map((load) => load.name));
+function meansOf(plan: Plan, taken: readonly Measure[], words: Words) {
+  const must = new Set(plan.mustRun.map((load) => load.id));
   return {
     measures: taken.filter((one) => !inTurns.includes(one.id)),
-    turns: namedTurns(plan).filter(({ name }) => must.has(name)),
+    turns: namedTurns(plan, words).filter(({ load }) => must.has(load)),
   };
 }
 
@@ -37,7 +37,7 @@ function meansOf(plan: Plan, taken: readonly Measure[]) {
 export function thriftItHangsOn(plan: Plan, words: Words): string | null {
   const found = ownInWays(plan);
   if (found === null || plan.advice.route.way !== 'thrifty') return null;
-  return words.household.ways.means(meansOf(plan, found.taken), 'until');
+  return words.household.ways.means(meansOf(plan, found.taken, words), 'until');
 }
 
 /** Where living thriftily is what reaches the goal: a line that says so, and what it means by the hour. */
@@ -47,11 +47,11 @@ export function sayThriftily(plan: Plan, words: Words): string[] {
     const taken = plan.waysOfLiving.measures.filter(
       (one) => one.use === 'thrifty' && one.saves.of === 'must',
     );
-    return [words.household.ways.thriftAlone(meansOf(plan, taken))];
+    return [words.household.ways.thriftAlone(meansOf(plan, taken, words))];
   }
   const found = ownInWays(plan);
   if (found === null || !byThrift(found.own)) return [];
-  const means = meansOf(plan, found.taken);
+  const means = meansOf(plan, found.taken, words);
   const usdLikely = plan.waysOfLiving.thriftyUsd.value;
   const goal = Math.round(plan.home.goalHours.value);
   return [words.household.ways.reachesThriftily(found.own, goal, { ...means, usdLikely })];
@@ -65,6 +65,6 @@ export function sayBothWays(plan: Plan, words: Words): string {
   if (found === null || byThrift(found.own)) return '';
   const say = words.household.ways;
   return found.own.sizedFor === 'thrifty'
-    ? say.countsOnThrift(found.own.usual, meansOf(plan, found.taken))
+    ? say.countsOnThrift(found.own.usual, meansOf(plan, found.taken, words))
     : say.bothWays(found.own);
 }

@@ -1,4 +1,3 @@
-import { loadNames } from '../../../home/loads/load-names';
 import { isSource, outletsOnly } from '../../../kinds/ask-traits';
 import { traitsOf } from '../../../kinds/route-traits';
 import { isWired } from '../../../plan/electrical/route-traits';
@@ -66,7 +65,7 @@ export function lasting(plan: Plan, words: Words, more = ''): string {
 export function notCarried({ advice, home, counts, lifeFirst }: Plan, words: Words): string {
   const { route, wholeJob, waysOn } = advice;
   const say = words.household.frontPage;
-  const missed = loadNames(home, counts[route.kind].missed);
+  const missed = words.loadNames(home, counts[route.kind].missed);
   if (route.carries.length === 0) return missed.length > 0 ? say.carriesNothing : say.needsNoPower;
   const reach = outletsOnly(traitsOf[route.kind]) ? say.outletsOnly : '';
   if (missed.length === 0) return say.carriesAll(reach);

@@ -1,4 +1,3 @@
-import { loadName } from '../../../home/loads/load-names';
 import { STUDY_YEARS } from '../../../plan/money/plan-money';
 import { distances } from '../../../plan/on-the-day/distances';
 import { yearTasks } from '../../../plan/on-the-day/year-tasks';
@@ -100,9 +99,9 @@ function ladder(plan: Plan, words: Words): Picture | null {
       atPercent: step.atPercent,
       reads: shortReading(plan, step.atPercent, words),
       off: [
-        ...step.switchOff.map((id) => words.inSentence(loadName(plan.home, id))),
+        ...step.switchOff.map((id) => words.inSentence(words.loadName(plan.home, id))),
         ...step.lessens.map((id) =>
-          words.household.ladder.less(words.inSentence(loadName(plan.home, id))),
+          words.household.ladder.less(words.inSentence(words.loadName(plan.home, id))),
         ),
       ],
     })),

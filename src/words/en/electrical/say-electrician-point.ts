@@ -1,10 +1,10 @@
 import rules from '#compiled/words/en/rules.js';
 import type { Home } from '../../../home/home';
-import { loadNames } from '../../../home/loads/load-names';
 import type { ElectricianPoint } from '../../../plan/steps/electrician-points';
 import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
 import { sayRule } from '../../rule-sentences';
 import { firstSentence } from '../first-sentence';
+import { loadNames } from '../load-names';
 import { sayRouteTitle } from '../routes/route-titles';
 
 const noWork =

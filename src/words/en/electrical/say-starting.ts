@@ -1,6 +1,6 @@
 import type { Home } from '../../../home/home';
-import { loadName } from '../../../home/loads/load-names';
 import type { Cure, StartLimit } from '../../../plan/electrical/starting';
+import { loadName } from '../load-names';
 
 /** Where the source gives way when a motor starts. */
 export function sayStartLimit(limit: StartLimit): string {

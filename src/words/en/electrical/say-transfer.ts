@@ -1,6 +1,6 @@
 import type { Home } from '../../../home/home';
-import { loadName } from '../../../home/loads/load-names';
 import type { PlainTransferPoint, TransferPoint } from '../../../plan/electrical/transfer-point';
+import { loadName } from '../load-names';
 import { sayTransferTime } from '../say-transfer-time';
 
 const plain: Readonly<Record<PlainTransferPoint, string>> = {

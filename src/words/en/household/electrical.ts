@@ -1,5 +1,4 @@
 import type { Home } from '../../../home/home';
-import { loadNames } from '../../../home/loads/load-names';
 import type { LoadCalculation } from '../../../plan/electrical/load-calculation';
 import type { MeteredCheck } from '../../../plan/electrical/metered';
 import type { PanelFit } from '../../../plan/electrical/panel-fit';
@@ -16,6 +15,7 @@ import { saySiting } from '../electrical/say-siting';
 import { sayCure } from '../electrical/say-starting';
 import { sayWayOut } from '../electrical/say-way-out';
 import { sayLengthFrom, wireRunName } from '../electrical/say-wire';
+import { loadNames } from '../load-names';
 
 const kva = (va: number) => (va / 1000).toFixed(1);
 

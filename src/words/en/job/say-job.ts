@@ -1,9 +1,9 @@
 import type { Season } from '../../../home/home';
-import { loadName } from '../../../home/loads/load-names';
 import type { Job, MustOfJob } from '../../../plan/job';
 import type { Figure } from '../../../quantity/figure';
 import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
 import { inSentence, listOf } from '../list-of';
+import { loadName } from '../load-names';
 import type { Named } from '../named';
 import { sayOneRoom } from './say-one-room';
 

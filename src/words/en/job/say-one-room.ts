@@ -1,6 +1,6 @@
-import { loadNames } from '../../../home/loads/load-names';
 import type { OneRoom } from '../../../plan/one-room';
 import { inSentence, listOf } from '../list-of';
+import { loadNames } from '../load-names';
 import type { Named } from '../named';
 import { onlyWhileAwake } from './only-while-awake';
 

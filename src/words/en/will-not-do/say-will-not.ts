@@ -1,6 +1,6 @@
-import { loadName } from '../../../home/loads/load-names';
 import type { WillNot } from '../../../plan/will-not-do';
 import { inSentence } from '../list-of';
+import { loadName } from '../load-names';
 import type { Named } from '../named';
 import { sayRouteTitle } from '../routes/route-titles';
 import { sayHowLong } from '../routes/say-how-long';

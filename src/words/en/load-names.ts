@@ -1,9 +1,9 @@
-import type { Home } from '../home';
-import type { LoadId } from './load-id';
+import type { Home } from '../../home/home';
+import type { LoadId } from '../../home/loads/load-id';
 
 type Named = Pick<Home, 'loads'>;
 
-/** What people call a load of this home; for print only. */
+/** What people call a load of this home. */
 export function loadName({ loads }: Named, id: LoadId): string {
   return loads.find((load) => load.id === id)?.name ?? id;
 }
