@@ -6,6 +6,7 @@ import { type Answers, NOT_SURE } from '../../../src/interview/answers';
 import type { RouteKind } from '../../../src/kinds/route-kind';
 import type { PlanFacts } from '../../../src/plan/changes/plan-facts';
 import { quickPlans } from '../../../src/plan/changes/quick-plan';
+import { homeFromAnswers } from '../../../src/plan/home-from-answers';
 import { AS_OF, bankForTalks, filled, talk } from '../../bench/talk';
 import { completeHome } from '../../complete-home';
 import { met, note, type Part, type Tally } from '../part';
@@ -47,7 +48,9 @@ export const enough: Part = {
 };
 
 function advised(bank: Bank, answers: Answers): Advised {
-  const { home, routes, advice } = bank.trialOf(answers);
+  const { routes, advice } = bank.trialOf(answers);
+  // That of a trial may hold other answers, to questions its advice never asked for.
+  const home = homeFromAnswers(interview, answers, AS_OF);
   const facts = quickPlans(interview, AS_OF, false, TRIAL_YEARS)({ answers, size: 0 })!;
   return { home, routes, advice, facts };
 }
