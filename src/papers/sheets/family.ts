@@ -1,16 +1,15 @@
 import type { Home } from '../../home/home';
 import type { Plan } from '../../plan/plan';
 import { byWhen } from '../../plan/steps/by-when';
-import type { NextStep } from '../../plan/steps/next-step';
+import type { NextStep, StepId } from '../../plan/steps/next-step';
 import type { Route } from '../../routes/route';
 import { sayRule } from '../../words/rule-sentences';
 import type { Words } from '../../words/words';
-import { type Block, section } from '../document/block';
+import { section } from '../document/block';
 import { waysOnLine } from '../household/details/say-ways-on';
 import { comfort } from '../household/front/comfort';
 import { sayThriftily } from '../household/front/say-thriftily';
 import { lasting, notCarried, purchase } from '../household/front/what-it-does';
-import { leave } from '../household/front/whom-and-when';
 import { putRightBefore } from './cautions-on-sheets';
 import { dangerBlocks } from './danger-blocks';
 import { draftMark } from './draft-mark';
@@ -24,11 +23,10 @@ export function familySheet(plan: Plan, words: Words): Sheet {
   const draft = words.sheets.shared.draftLine(
     plan.draftBecause.map(words.draftReasonShort).join('; '),
   );
-  const standing = `${words.sheets.shared.asOf(plan.asOf)} ${words.sheets.shared.notADesign}`;
   return {
     id: 'family',
     title: its.title,
-    purpose: its.purpose,
+    purpose: `${its.purpose} ${words.sheets.shared.asOf(plan.asOf)} ${words.sheets.shared.notADesign}`,
     blocks: [
       ...dangerBlocks(plan, words),
       ...draftMark(plan, draft),
@@ -40,9 +38,8 @@ export function familySheet(plan: Plan, words: Words): Sheet {
       ...section(its.steps, { kind: 'boxes', items: steps(plan, words) }),
       ...section(its.findOut, {
         kind: 'bullets',
-        items: plan.toFindOut.slice(0, FIND_OUT).map((one) => `${one.says}: ${one.how}`),
+        items: plan.toFindOut.slice(0, FIND_OUT).map(({ says }) => says),
       }),
-      { kind: 'say', text: standing } satisfies Block,
     ],
   };
 }
@@ -63,7 +60,7 @@ function decided(plan: Plan, words: Words): string[] {
     ...neighbors(plan, words),
     ...words.grownOld(plan.grownOld),
     ...(lifeFirst?.told ? [] : waysOnLine(plan, words)),
-    ...(lifeFirst === null ? [] : leave(plan, words)),
+    ...leaveWithDevice(plan, words),
   ];
 }
 
@@ -85,10 +82,19 @@ function steps({ nextSteps, home }: Plan, words: Words): string[] {
     .map((step) => words.sheets.family.step(short(step, home, words), step.who, byWhen[step.id]));
 }
 
-/** Two answers that do not fit are said with what to look at; of the others the first sentence is the step. */
+/** When a device decides the hour; the rest on when to leave stands on the sheet for the night. */
+const leaveWithDevice = ({ leavingPoint }: Plan, words: Words): string[] =>
+  leavingPoint.filter(({ code }) => code === 'device').map(words.sheets.nightLeaving);
+
+/** What the second sentence of a step says is a caution, or what to look at: it is never left out. */
+const whole: readonly StepId[] = ['settle', 'on-the-lists', 'rehearse'];
+
+/** A step in the words of this sheet; of others the first sentence is the step. */
 function short(step: NextStep, home: Home, words: Words): string {
+  const own = words.sheets.family.shortSteps[step.id];
+  if (own !== undefined) return own;
   const what = words.step(step, home);
-  return step.id === 'settle' ? what : words.firstSentence(what);
+  return whole.includes(step.id) ? what : words.firstSentence(what);
 }
 
 function other(route: Route, words: Words): string {

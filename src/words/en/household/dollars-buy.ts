@@ -63,7 +63,8 @@ function whatItDoes(line: Line, goalHours: number): string {
 function whatItCarries(line: Line): string {
   const thrifty = line.way === 'thrifty' ? ', living thriftily' : '';
   const { carried, of } = line.carried;
-  const things = carried === of ? `all ${of}` : `${carried} of ${of}`;
+  const some = carried === of ? `all ${of}` : `${carried} of ${of}`;
+  const things = of === 1 && carried === of ? 'the one thing' : some;
   return `${usd(line.usd)}: ${inSentence(sayRouteTitle(line.route!.called))}${sizeOf(line)}${thrifty}: carries ${things} that must run`;
 }
 

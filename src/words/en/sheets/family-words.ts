@@ -1,9 +1,10 @@
 import type { ByWhen } from '../../../plan/steps/by-when';
+import type { StepId } from '../../../plan/steps/next-step';
 
 /** Words of the sheet for the family. */
 export const familyWords = {
   title: 'What we decided, and why',
-  purpose: 'For everybody who lives here.',
+  purpose: 'For everybody here.',
   why: (because: string) => `Why this one: ${because}`,
   cheaper: (line: string) => `Next cheaper, ${line}`,
   better: (line: string) => `Next better, ${line}`,
@@ -15,13 +16,20 @@ export const familyWords = {
   putRight: 'To put right now',
   steps: 'Steps: what, who, by when',
   step: (what: string, who: string, when: ByWhen) => `${what} (${who}, ${byWhen[when]})`,
-  findOut: 'Worth finding out',
+  /** Steps that lean on another sheet, or say here no more than what to do. */
+  shortSteps: {
+    quotes:
+      'Give the sheet "Please quote this" to three licensed electricians. Permit and inspection belong in the price.',
+    order: 'Take the quote that meets this plan, with permit and inspection in the price.',
+    'tell-insurer': 'Tell the insurer, and a landlord or association, and keep the answer.',
+  } satisfies Partial<Record<StepId, string>> as Partial<Record<StepId, string>>,
+  findOut: 'Worth finding out (how: see the details)',
 };
 
 const byWhen: Readonly<Record<ByWhen, string>> = {
   'this-week': 'this week',
   'before-buying': 'before buying',
-  'with-purchase': 'after the steps before it',
+  'with-purchase': 'after the steps above',
   'before-first-use': 'before first use',
   'before-season': 'before the season',
 };
