@@ -1,4 +1,5 @@
 import type { Home, Load } from '../../home/home';
+import { tellsOfHealth } from '../../home/people/health-devices';
 import { hasFixedGenerator } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Figure, Source } from '../../quantity/figure';
@@ -12,7 +13,7 @@ import type {
   SiteQuestion,
 } from './scope-points';
 
-/** A circuit of the route advised, as an electrician quotes it; medical loads are named by their rank only. */
+/** A circuit of the route advised, as an electrician quotes it; what tells of somebody's health is named by its rank only. */
 export interface ScopeCircuit {
   /** null: an outlet circuit that may not fail, whatever hangs on it. */
   readonly name: string | null;
@@ -51,14 +52,14 @@ const rangeOf = ({ low, value, high }: Figure): Range => ({ low, value, high });
 
 function circuit(load: Load): ScopeCircuit {
   const { runningWatts, startVa } = load;
-  const medical = load.life || load.restsOn.includes('medical-devices');
+  const unnamed = tellsOfHealth(load);
   return {
-    name: medical ? null : load.name,
+    name: unnamed ? null : load.name,
     volts: load.volts,
     watts: rangeOf(runningWatts),
     startVa: startVa === null ? null : rangeOf(startVa),
     rank: load.rank === 'must' ? 'must' : 'optional',
-    how: medical ? runningWatts.source.kind : runningWatts.source.label,
+    how: unnamed ? runningWatts.source.kind : runningWatts.source.label,
     known: knownAs(runningWatts),
   };
 }

@@ -1,5 +1,5 @@
 import { planPapers } from '../../../src/commands/plan-papers';
-import { isHealthDevice } from '../../../src/home/people/health-devices';
+import { tellsOfHealth } from '../../../src/home/people/health-devices';
 import type { Block } from '../../../src/papers/document/block';
 import { blocksToMarkdown } from '../../../src/papers/document/to-markdown';
 import { mayHold } from '../../../src/papers/sheets/may-hold';
@@ -16,16 +16,19 @@ import { BROKEN } from './papers';
 const COLUMNS = 80;
 const PAGE_LINES = 54;
 
-/** Sheets that may run to a second page of text, never further; in print they have two columns. */
-const runOn: readonly SheetId[] = ['fridge', 'family', 'quote', 'health'];
+/**
+ * Lines of text of those that may run onto a second page, in print still one: homes made up by chance have more that is
+ * wrong, open or at odds than any home. Every other sheet is a page.
+ */
+const runOn: Readonly<Partial<Record<SheetId, number>>> = { fridge: 60, family: 81, quote: 70 };
 
-/** Each sheet is lines of 80 columns on its page or two, and nothing on it is empty. */
+/** Each sheet is lines of 80 columns on its page or little more, and nothing on it is empty. */
 export const sheetsFit: Held = ({ plan }) =>
   sheetsOf(plan, english).flatMap((sheet) => {
     const lines = sheetToMarkdown(sheet).split('\n');
     // A danger told now stands before everything, however much that is.
     const danger = plan.danger === null ? 0 : PAGE_LINES / 2;
-    const most = (runOn.includes(sheet.id) ? 2 : 1) * PAGE_LINES + danger;
+    const most = (runOn[sheet.id] ?? PAGE_LINES) + danger;
     return [
       ...lines
         .filter((line) => line.length > COLUMNS)
@@ -90,7 +93,7 @@ export const deadlyFirst: Held = ({ plan }) =>
 export const nothingPrivate: Held = ({ plan, answers }) => {
   const named = { ...plan, name: 'quibbleworth' };
   const zip = String(answers['home-zip'] ?? 'no place');
-  const devices = plan.home.loads.filter(isHealthDevice).map((load) => load.name);
+  const devices = plan.home.loads.filter(tellsOfHealth).map((load) => load.name);
   return sheetsOf(named, english)
     .filter((sheet) => mayHold[sheet.id].length === 0)
     .flatMap((sheet) => {
