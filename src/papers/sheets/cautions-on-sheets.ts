@@ -35,14 +35,15 @@ const ofTheNight = (plan: Plan, found: readonly Finding[], words: Words) =>
 const isTheOrder = ({ advice }: Plan, id: RuleId) =>
   id === 'interlock-order' && traitsOf[advice.route.kind].connection === 'inlet';
 
-/** When to leave with a device stands on both sheets with its hours, under when to leave. */
-const saysWhenToLeave = ({ lifeFirst }: Plan, id: RuleId) =>
-  id === 'leaving-point' && lifeFirst !== null;
+/** Both sheets say with its hours when to leave with a device; the family's first says what a second way lacks. */
+const isSaidOfTheDevice = ({ lifeFirst }: Plan, id: RuleId) =>
+  (id === 'leaving-point' && lifeFirst !== null) ||
+  (id === 'second-source' && lifeFirst?.told === true);
 
 /** What else stands on the front page: to be put right before the night comes, so it stands on the family's sheet. */
 export function putRightBefore(plan: Plan, words: Words): Finding[] {
   const night = forTheNight(plan, words);
   return plan.frontCautions.filter(
-    (one) => !night.includes(one) && !isTheOrder(plan, one.id) && !saysWhenToLeave(plan, one.id),
+    (one) => !night.includes(one) && !isTheOrder(plan, one.id) && !isSaidOfTheDevice(plan, one.id),
   );
 }

@@ -127,3 +127,12 @@ test('a home told to have no gas is asked for no gas shut-off and no gas supplie
   expect(gas(planOf('birch-street'))).toHaveLength(2);
   expect(gas(planOf('birch-street', { 'gas-supply': 'no-gas' }, 3))).toEqual([]);
 });
+
+test('what a second way lacks is said once on the family sheet where a device is told', () => {
+  const plan = planOf('birch-street');
+  const second = { ...plan.frontCautions[0]!, id: 'second-source' } as Finding;
+  const told = { ...plan, frontCautions: [second] };
+  expect(putRightBefore(told, english)).toContain(second);
+  const lifeFirst = { told: true } as Plan['lifeFirst'];
+  expect(putRightBefore({ ...told, lifeFirst }, english)).toEqual([]);
+});

@@ -53,6 +53,6 @@ export function nightRooms(lines: readonly RoomLine[]): string {
   const act = lines.map(({ code }) => limits[code][0]).join(' or ');
   const leave = lines.map(({ code }) => limits[code][1]).join(' or ');
   return lines.some(({ oneRoad }) => oneRoad)
-    ? `${who}: leave at ${act} in the room (one road out), or at the clinician's limits.`
-    : `${who}: act at ${act} in the room, leave by ${leave}, or at the clinician's limits.`;
+    ? `${who}: leave at ${act} indoors (one road out), or as a doctor says.`
+    : `${who}: act at ${act} indoors, leave by ${leave}, or as a doctor says.`;
 }
