@@ -5,6 +5,7 @@ import { bringers } from './bringers';
 import { type Change, changeBetween } from './change';
 import { likelyAnswers, unsureShare } from './likely-answers';
 import { type Trial, trials } from './trial';
+import { usualHere } from './usual-here';
 
 /** What everything about one interview is tried with: the same object all through a sitting, so that nothing is worked out twice. */
 export interface Bank {
@@ -63,8 +64,10 @@ const meanWeight = (tried: readonly Tried[]) =>
   tried.reduce((sum, { share, change }) => sum + share * change.weight, 0);
 
 function tryAnswers(answers: Answers, bank: Bank, question: Question, now: Trial): Tried[] {
+  const here = usualHere(question, now.home);
+  if (here === null) return [];
   const known = resolve(bank.interview.questions, answers, 'assume');
-  return likelyAnswers(question, known).map(({ answer, share }) => {
+  return likelyAnswers(here, known).map(({ answer, share }) => {
     const then = bank.trialOf({ ...answers, [question.id]: answer });
     return { answer, share, change: changeBetween(now, then) };
   });

@@ -36,7 +36,7 @@ function toldHeight(feet: number): Figure {
 }
 
 function heightOfStations(place: Place): Figure {
-  const heights = place.stations.map((s) => s.heightDifferenceM ?? 0);
+  const heights = place.stations.map(({ elevationM }) => elevationM);
   const spread = (Math.max(...heights) - Math.min(...heights)) * FT_PER_M;
   const feet = place.elevationM * FT_PER_M;
   return figure({

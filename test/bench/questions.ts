@@ -1,7 +1,7 @@
 import interview from '#compiled/questions.js';
 import { liveAdvice } from '../../src/advice/live-advice';
 import { type Trial, trials } from '../../src/advice/trial';
-import type { Answers } from '../../src/interview/answers';
+import { type Answers, NOT_SURE } from '../../src/interview/answers';
 import { completeHome } from '../complete-home';
 import { AS_OF, bankForTalks, filled, type Turn, talk, talkHomes } from './talk';
 
@@ -78,7 +78,8 @@ const RANDOM_HOMES = 10;
 function randomHomes(): string {
   let [kinds, prices] = [0, 0];
   for (let seed = 1; seed <= RANDOM_HOMES; seed++) {
-    const home = filled(completeHome(seed));
+    // A height drawn by chance fits no place, and the ZIP code tells how high a home lies.
+    const home = filled({ ...completeHome(seed), 'home-elevation': NOT_SURE });
     const bank = bankForTalks();
     const [told, whole] = [talk(bank, home).at(-1)!.before, home].map(bank.trialOf) as [
       Trial,

@@ -25,8 +25,11 @@ const NEAREST_KM = 5;
  * times the nearest (and beyond 80 km) are left out. Inverse-distance weights are common practice; the
  * exchange of height for distance is our judgement.
  */
-export function nearStations(place: Point & { elevationM: number | null }): NearStation[] {
-  const ranked = allStations()
+export function nearStations(
+  place: Point & { elevationM: number | null },
+  stations: readonly Station[] = allStations(),
+): NearStation[] {
+  const ranked = stations
     .map((station) => {
       const distanceKm = earthDistanceKm(place, station);
       const heightDifferenceM =
