@@ -5,7 +5,7 @@ import type { Context, State } from '../../interview/state';
 import { placeOf } from '../../interview/walk';
 import { flow, footItems, GAP } from './foot-items';
 import type { FrameParts } from './frame';
-import { hidingKeys } from './hiding';
+import { withHidingKeys } from './hiding';
 import { type Line, styled } from './line';
 
 /** The keys that do something here, in as many lines as the width needs. */
@@ -27,8 +27,7 @@ export function footWithin(
 
 /** On a shared screen the key that shows what is hidden stands second. */
 function footItemsOf({ context, state, hiding }: FrameParts, question: Question): string[] {
-  const [first = '', ...rest] = footWords(context, state, question);
-  return [first, ...hidingKeys(hiding), ...rest];
+  return withHidingKeys(footWords(context, state, question), hiding);
 }
 
 function footWords(context: Context, state: State, question: Question): string[] {

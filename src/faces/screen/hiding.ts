@@ -37,6 +37,14 @@ export function hidingKeys(hiding: Pick<Hiding, 'open'> | undefined): string[] {
   return [hiding.open ? 'any key hides again' : 'Ctrl+O show'];
 }
 
+/** The keys of a screen, with the one that opens behind the first. */
+export function withHidingKeys(
+  [first = '', ...rest]: readonly string[],
+  hiding: Pick<Hiding, 'open'> | undefined,
+): string[] {
+  return [first, ...hidingKeys(hiding), ...rest];
+}
+
 /** What is said beside the question, without what is private. What was typed may stand in it. */
 export function hiddenState(state: State, interview: Interview, hiding: Hiding | undefined): State {
   if (hiding === undefined || hiding.open) return state;

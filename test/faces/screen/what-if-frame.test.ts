@@ -98,3 +98,17 @@ describe('what if on the window', () => {
     expect(texts(draw(80, 24, { said: 'no-size' })).join(' ')).toContain('no such size');
   });
 });
+
+test('on a screen that others see the foot names the key that shows what is hidden, at every width', () => {
+  for (const [columns, rows] of [
+    [120, 40],
+    [80, 24],
+    [40, 24],
+  ] as const) {
+    const foot = (shared?: { open: boolean }) => texts(draw(columns, rows, { shared })).join('\n');
+    expect(foot()).not.toContain('Ctrl+O');
+    expect(foot({ open: false })).toContain('Ctrl+O show');
+    expect(foot({ open: true })).toContain('any key hides again');
+  }
+  expect(texts(draw(120, 40)).join('\n')).toContain('Ctrl+S leave');
+});

@@ -2,6 +2,7 @@ import type { Key } from '../../../interview/keys/key';
 import { footItems } from '../foot-items';
 import { type Frame, frameHeight } from '../frame';
 import type { Glyphs } from '../glyphs';
+import { withHidingKeys } from '../hiding';
 import { type Line, shorten } from '../line';
 import { labelLines } from '../row-lines';
 import { scrollLines } from '../scroll-lines';
@@ -38,8 +39,8 @@ export function explainView(figures: readonly ExplainedFigure[], glyphs: Glyphs)
   let page = 1;
   return {
     step: () => (state.scroll === null ? 'figures' : `figure ${state.row}`),
-    frame: (size) => {
-      const frame = frameOf(figures, state, size, glyphs);
+    frame: (size, shared) => {
+      const frame = frameOf(figures, state, { size, glyphs, shared });
       page = frame.page;
       if (state.scroll !== null) {
         state = { ...state, scroll: Math.min(state.scroll, frame.maxScroll) };
@@ -97,16 +98,22 @@ function inFigure(state: State, key: Key, page: number): State {
   }
 }
 
+interface Around {
+  readonly size: Size;
+  readonly glyphs: Glyphs;
+  /** Others see the screen, and what is hidden on it may be open just now. */
+  readonly shared: { readonly open: boolean } | undefined;
+}
+
 function frameOf(
   figures: readonly ExplainedFigure[],
   { row, scroll }: State,
-  size: Size,
-  glyphs: Glyphs,
+  { size, glyphs, shared }: Around,
 ): Frame {
   const width = Math.min(size.columns, WIDEST);
   const total = frameHeight(size.rows);
   const inside = scroll !== null;
-  const foot = footItems(inside ? READING : CHOOSING, {
+  const foot = footItems(withHidingKeys(inside ? READING : CHOOSING, shared), {
     width: size.columns,
     height: Math.max(1, Math.floor(total / 4)),
   });
@@ -153,5 +160,17 @@ function listOf(
   return windowLines({ ...given, lines, starts, from, to }).lines;
 }
 
-const CHOOSING = ['Up Down choose', 'Enter work it out', 'Esc back to the plan'];
-const READING = ['Up Down Space read on', 'Esc back to the figures'];
+const CHOOSING = [
+  'Up Down choose',
+  'Enter work it out',
+  'Home End first, last',
+  'Ctrl+S leave',
+  'Esc back to the plan',
+];
+const READING = [
+  'Up Down Space read on',
+  'Page Up Page Down',
+  'Home End begin, end',
+  'Ctrl+S leave',
+  'Esc back to the figures',
+];

@@ -1,4 +1,4 @@
-import { hidingKeys } from '../hiding';
+import { withHidingKeys } from '../hiding';
 import type { PlanState } from './plan-state';
 
 /** What leads from the plan to a view of its own: the letter, and what it does. */
@@ -9,8 +9,7 @@ export interface BesideKey {
 
 /** The keys that do something in a view of the plan, the most used first, the way out last. */
 export function planFoot(state: PlanState, around: Around): string[] {
-  const [first = '', ...rest] = keysOf(state, around);
-  return [first, ...hidingKeys(around.shared ?? undefined), ...rest];
+  return withHidingKeys(keysOf(state, around), around.shared ?? undefined);
 }
 
 /** What the keys depend on besides the view. */

@@ -17,7 +17,8 @@ export type Asked = AskAgain;
 
 /** A view of its own over the plan, such as what if or explain. */
 export interface BesideView {
-  readonly frame: (size: Size) => Frame;
+  /** `shared`: others see the screen, and what is hidden on it may be open just now. */
+  readonly frame: (size: Size, shared?: { readonly open: boolean }) => Frame;
   /** 'back' is the plan again, where it was left. A key too many must not end the sitting. */
   readonly take: (key: Key) => 'back' | 'stay' | Asked;
   /** What keys belong to just now, in a word. */
@@ -62,7 +63,8 @@ export function readPlan(reading: PlanReading): Promise<Left | Asked> {
     step: () => (over === null ? `plan ${state.view}` : `beside ${over.step()}`),
     ...(hide === undefined ? {} : { hide }),
     frame: (size, open) => {
-      return over === null ? planFrame(partsAt(size, open)) : over.frame(size);
+      if (over === null) return planFrame(partsAt(size, open));
+      return over.frame(size, hide === undefined ? undefined : { open });
     },
     take: (key) => {
       if (over !== null) {

@@ -44,7 +44,7 @@ function openWhatIf(over: WhatIfOver, redraw: () => void): BesideView {
   };
   look();
   return {
-    frame: (size) => whatIfFrame({ ...partsNow(), size }),
+    frame: (size, shared) => whatIfFrame({ ...partsNow(), size, shared }),
     step: () => 'what-if',
     take: (key: Key) => {
       const before = state;

@@ -5,6 +5,7 @@ import { COLUMNS_FROM, compareLines } from '../../compare-lines';
 import { footItems } from '../foot-items';
 import { type Frame, frameHeight } from '../frame';
 import type { Glyphs } from '../glyphs';
+import { withHidingKeys } from '../hiding';
 import { type Line, shorten, styled, wrapText } from '../line';
 import type { Size } from '../watch-size';
 
@@ -19,6 +20,8 @@ export interface WhatIfParts {
   readonly isCurrent: boolean;
   readonly size: Size;
   readonly glyphs: Glyphs;
+  /** Others see the screen, and what is hidden on it may be open just now. */
+  readonly shared?: { readonly open: boolean } | undefined;
 }
 
 export const WHAT_IF = {
@@ -45,7 +48,7 @@ export function whatIfFrame(parts: WhatIfParts): Frame {
   const knobs = roomy
     ? state.knobs.flatMap((knob, i) => knobLines(parts, knob, i === state.at, width))
     : oneKnob(parts, width);
-  const foot = footItems(FOOT, {
+  const foot = footItems(withHidingKeys(FOOT, parts.shared), {
     width: size.columns,
     height: Math.max(1, Math.floor(height / 4)),
   });
@@ -83,6 +86,7 @@ const FOOT = [
   'Page Down more',
   'Enter keep: asks it in full',
   'Backspace as now',
+  'Ctrl+S leave',
   'Esc plan',
 ];
 

@@ -68,3 +68,32 @@ test('Enter pressed too often leaves nothing', () => {
   const { press } = open();
   expect(new Set(press(...Array<'enter'>(30).fill('enter')))).toEqual(new Set(['stay']));
 });
+
+test('the foot names every key that moves, and on a screen that others see the one that shows what is hidden', () => {
+  const size = { columns: 120, rows: 40 };
+  const { view, text, press } = open(size);
+  const foot = (shared?: { open: boolean }) =>
+    view
+      .frame(size, shared)
+      .lines.map((line) => line.map((span) => span.text).join(''))
+      .join('\n');
+  const moves = { up: 'Up', down: 'Down', home: 'Home', end: 'End' } as const;
+  const inFigure = { ...moves, 'page-up': 'Page Up', 'page-down': 'Page Down' } as const;
+  for (const [keys, enter] of [
+    [moves, false],
+    [inFigure, true],
+  ] as const) {
+    if (enter) press('enter');
+    for (const [key, name] of Object.entries(keys)) {
+      press(key === 'down' || key === 'page-down' || key === 'end' ? 'home' : 'end');
+      const before = text();
+      press(key as Key['name']);
+      expect(text(), key).not.toBe(before);
+      expect(text(), key).toContain(name);
+    }
+    expect(foot()).not.toContain('Ctrl+O');
+    expect(foot({ open: false })).toContain('Ctrl+O show');
+    expect(foot({ open: true })).toContain('any key hides again');
+    expect(foot()).toContain('Ctrl+S leave');
+  }
+});
