@@ -41,6 +41,7 @@ const entryByEntry: readonly string[] = [
   'How it rides through', // the odds of each route
   'What goes off, in which order', // what each step buys
   'Does it pay', // what each route costs
+  'What is there already', // what each source there can do
   'What would be possible, if', // each carries its deadly cautions whole
 ];
 

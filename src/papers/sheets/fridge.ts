@@ -119,12 +119,18 @@ function onTheNight(one: Finding, words: Words): string {
   return (one.careful ? undefined : words.sheets.night[one.id]) ?? sayRule(words.rules, one);
 }
 
+/** What goes off at each reading; several that read the same, as with piped gas, stand in their order after it. */
 function rungs(plan: Plan, words: Words): string[] {
-  return plan.ladder.map((step) => {
+  const byReading = new Map<string, string[]>();
+  for (const step of plan.ladder) {
     const name = (id: LoadId) => words.inSentence(words.loadName(plan.home, id));
     const does = words.sheets.fridge.rung(step.switchOff.map(name), step.lessens.map(name));
-    return `${shortReading(plan, step.atPercent, words)}: ${does}.`;
-  });
+    const reading = shortReading(plan, step.atPercent, words);
+    byReading.set(reading, [...(byReading.get(reading) ?? []), does]);
+  }
+  return [...byReading].map(
+    ([reading, does]) => `${reading}: ${does.join(words.sheets.fridge.stillSo)}.`,
+  );
 }
 
 function whereNames({ advice, home }: Plan, words: Words): string[] {

@@ -4,7 +4,7 @@ export function listOf(items: readonly string[]): string {
   return `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
 }
 
-/** A name as it stands inside a sentence: "Sump pump" becomes "sump pump", "CPAP" stays. */
+/** A name as it stands inside a sentence: "Sump pump" becomes "sump pump", "A panel" "a panel"; "CPAP" stays. */
 export function inSentence(name: string): string {
-  return /^[A-Z][a-z]/.test(name) ? name[0]!.toLowerCase() + name.slice(1) : name;
+  return /^(?:A |[A-Z][a-z])/.test(name) ? name[0]!.toLowerCase() + name.slice(1) : name;
 }

@@ -136,3 +136,26 @@ test('what a second way lacks is said once on the family sheet where a device is
   const lifeFirst = { told: true } as Plan['lifeFirst'];
   expect(putRightBefore({ ...told, lifeFirst }, english)).toEqual([]);
 });
+
+test('with piped gas, where nothing can be read, what goes off stands in its order in one line', () => {
+  const plan = planOf('birch-street');
+  const { route } = plan.advice;
+  const piped = {
+    ...plan,
+    advice: {
+      ...plan.advice,
+      route: { ...route, usableKwh: null, fuel: { ...route.fuel!, atHand: null } },
+    },
+  };
+  const said = (one: Plan) => JSON.stringify(fridgeSheet(one, english).blocks);
+  const { strain } = english.sheets.reading;
+  expect(plan.ladder.filter(({ atPercent }) => atPercent < 100).length).toBeGreaterThan(1);
+  expect(said(piped).split(strain)).toHaveLength(2);
+  expect(said(piped)).toContain(english.sheets.fridge.stillSo);
+  expect(said(plan)).not.toContain(strain);
+});
+
+test('a danger told stands inside its sentence with a small letter', () => {
+  expect(english.inSentence('A panel that is hot')).toBe('a panel that is hot');
+  expect(english.inSentence('CPAP')).toBe('CPAP');
+});

@@ -2,6 +2,7 @@ import { planPapers } from '../../../src/commands/plan-papers';
 import { tellsOfHealth } from '../../../src/home/people/health-devices';
 import type { Block } from '../../../src/papers/document/block';
 import { blocksToMarkdown } from '../../../src/papers/document/to-markdown';
+import { detailsMarkdown } from '../../../src/papers/household/to-markdown';
 import { mayHold } from '../../../src/papers/sheets/may-hold';
 import type { SheetId } from '../../../src/papers/sheets/sheet';
 import { sheetPage } from '../../../src/papers/sheets/sheet-to-html';
@@ -9,7 +10,7 @@ import { sheetToMarkdown } from '../../../src/papers/sheets/sheet-to-markdown';
 import { sheetsOf } from '../../../src/papers/sheets/sheets-of';
 import { visible } from '../../../src/quantity/visible';
 import { english } from '../../../src/words/en';
-import { saidTwice } from '../../papers/said-twice';
+import { mayBeTwice, saidTwice } from '../../papers/said-twice';
 import type { Held } from '../seen';
 import { BROKEN } from './papers';
 
@@ -71,6 +72,12 @@ export const saidOnce: Held = ({ plan }) =>
       .filter(({ sentence }) => !bothWays.some((step) => step.includes(sentence)))
       .map(({ sentence }) => `${sheet.id}: ${sentence}`),
   );
+
+/** The details say nothing twice but what has a reason to stand in each place. */
+export const detailsOnce: Held = ({ plan }) =>
+  saidTwice(detailsMarkdown(plan, english))
+    .filter((one) => !mayBeTwice(one))
+    .map(({ sentence, parts }) => `in ${[...new Set(parts)].join(' and ')}: ${sentence}`);
 
 const bothWays = [
   english.sheets.handSteps['branches-off'],

@@ -1,6 +1,13 @@
 import { randomHome } from '../../random-home';
 import { sheetsAsSummary } from '../never/pages';
-import { deadlyFirst, noRawMark, nothingPrivate, saidOnce, sheetsFit } from '../never/sheets';
+import {
+  deadlyFirst,
+  detailsOnce,
+  noRawMark,
+  nothingPrivate,
+  saidOnce,
+  sheetsFit,
+} from '../never/sheets';
 import { note, type Part } from '../part';
 import { type Held, seenOf } from '../seen';
 
@@ -10,6 +17,7 @@ const held: Readonly<Record<string, Held>> = {
   'what kills on the first page of the night': deadlyFirst,
   'no raw mark on a sheet': noRawMark,
   'nothing twice on a sheet': saidOnce,
+  'nothing twice in the details': detailsOnce,
   'nothing private for a stranger': nothingPrivate,
   'figures of the sheets in the summary': sheetsAsSummary,
 };

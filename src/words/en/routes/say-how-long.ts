@@ -37,6 +37,9 @@ type Said = Pick<Lasting, 'hours' | 'reachesGoal'>;
 function againstGoal({ hours, reachesGoal }: Said, { of, goalHours }: Of<'against-goal'>): string {
   const lasts = `${hoursOf(of)} lasts ${hoursRange(hours!)}`;
   const goal = formatQuantity(goalHours, 'h');
+  // It stands behind the same count for the fuel that is here today.
+  if (!reachesGoal && of.code === 'cans-filled')
+    return `${lasts}: on a hard day less than the ${goal} you asked for, even so.`;
   return reachesGoal
     ? `${lasts}; you asked for ${goal}.`
     : `${lasts}. On a hard day it does not reach the ${goal} you asked for.`;
@@ -61,7 +64,7 @@ const atLeast = (hours: number) => (hours > TWO_WEEKS ? formatQuantity(hours, 'h
 function hoursOf(given: HoursOf): string {
   switch (given.code) {
     case 'battery-and-fuel':
-      return 'The battery and the fuel at hand together';
+      return 'The battery with the fuel at hand';
     case 'unknown-fuel':
       return 'Its fuel, which we do not know,';
     case 'vehicle-store':

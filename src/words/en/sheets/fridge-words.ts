@@ -26,6 +26,8 @@ export const fridgeWords = {
           ...(off.length > 0 ? [listOf(off)] : []),
           ...(less.length > 0 ? [`run less: ${listOf(less)}`] : []),
         ].join('; '),
+  /** Between what goes off first and next, where the same thing is read. */
+  stillSo: '. Still so? ',
   draft: 'DRAFT: answers are open, this may change.',
   /** Where the distance and the rest stand under what kills already. */
   placeAsAbove: 'Generator to its marked place outdoors, as above, also when it rains.',
