@@ -42,6 +42,11 @@ figure svg { width: 100%; height: auto; max-height: 26rem; }
   .fridge .flow { font-size: 10.2pt; }
   .quote .flow { font-size: 9.4pt; line-height: 1.15; }
   .quote figure svg { max-height: 44mm; }
+  .quote .flow h2 { font-size: 11pt; border-bottom: 0; }
+  .quote .flow :has(+ table) { column-span: all; }
+  .quote .blanks { display: flex; flex-wrap: wrap; column-gap: 3mm; }
+  .quote .blanks > div { flex: 1 1 40%; }
+  .quote .blanks dd { min-width: 4rem; }
   th, td { padding: 0 0.3rem; }
   .flow table, .flow figure { column-span: all; }
   .blanks > div { margin: 0.15rem 0; }

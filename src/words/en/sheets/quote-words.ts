@@ -6,7 +6,7 @@ export const quoteWords = {
   household: ['Address', 'Phone', 'Wanted by'],
   circuits: 'What it must carry',
   circuitHead: ['Circuit', 'V', 'Runs, W', 'Starts, VA', 'Known'],
-  circuitsWithOptional: 'What it must carry (+ good to have, the first to be left out)',
+  circuitsWithOptional: 'What it must carry (+ good to have, left out first)',
   /** A circuit that is good to have and no more; what the mark means stands in the heading. */
   optional: (name: string) => `${name} +`,
   service: 'The service as found',
