@@ -3,6 +3,7 @@ import { hasGenerator, isPack, isWired } from '../../src/kinds/ask-traits';
 import { traitsOf } from '../../src/kinds/route-traits';
 import { firstSteps } from '../../src/papers/household/front/first-steps';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
+import { familySheet } from '../../src/papers/sheets/family';
 import { english } from '../../src/words/en';
 import { planOf } from './read-household';
 
@@ -150,6 +151,28 @@ describe('gulf-cove: $14,000 in Florida, where heat makes somebody ill', () => {
     expect(at('Expect no cooling')).toBeLessThan(at('What to buy'));
     expect(front).toMatch(/leave by 90 °F/);
     expect(front).toContain('Plan to leave.');
+  });
+
+  test('a power pack carries a room unit that starts softly, and not one of the usual kind', () => {
+    const plan = planOf('gulf-cove', {}, YEARS);
+    const { oneRoom } = plan.advice.waysOn!;
+    expect(oneRoom).toMatchObject({ cools: true, heats: false, units: ['room-cooler'] });
+    expect(oneRoom!.line).toMatchObject({ withinBudget: true, reaches: false });
+    expect(oneRoom!.line.route!.kind).toBe('power-pack');
+    expect(oneRoom!.line.route!.carries).toContain('room-cooler');
+    expect(frontOf(plan)).toContain('for about 15 h on a hard day (careful count 5 h)');
+    const usual = planOf('gulf-cove', { 'cool-main': 'room', 'room-cool-count': 1 }, YEARS);
+    const pack = usual.routes.find((route) => route.kind === 'power-pack')!;
+    expect(pack.leavesOut.find(({ load }) => load === 'room-ac')?.why.code).toBe(
+      'too-hard-for-pack',
+    );
+  });
+
+  test('the sheet for the family lays other equipment beside it, not the same lived with in another way', () => {
+    const plan = planOf('gulf-cove', {}, YEARS);
+    const lines = JSON.stringify(familySheet(plan, english).blocks);
+    expect(lines).toMatch(/Next cheaper, \$870: small battery for one job \(1 kWh\)/);
+    expect(lines).toMatch(/Next better, \$15,550: battery with roof solar/);
   });
 
   test('with an open place the cooling is carried, and one cool room is the way on to all three days', () => {

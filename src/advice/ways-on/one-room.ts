@@ -3,11 +3,28 @@ import { oneRoomHome } from '../../home/measures/one-room-home';
 import { cools, warms } from '../../home/measures/warm-and-cool';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { mustLoads, mustMissed } from '../../routes/must-carried';
+import type { Candidate } from '../list/candidate';
 import { lineOf } from '../list/line';
+import { type Ranked, rank } from '../list/list-of';
 import type { SizeKind } from '../list/source';
 import type { Weighed } from '../list/unbeaten';
-import { bestPayable, countedIn, fewOf } from './best-payable';
+import { compareValues } from '../list/value';
+import { countedIn, fewOf } from './best-payable';
 import type { WaysOn } from './ways-on';
+
+/** Of what carries the room's units within the money the one that would be advised, or else the one worth most, the cheapest of equals. */
+function bestCarrying(ranked: Ranked, units: readonly Load[]): Weighed | null {
+  const carries = ({ counted }: Candidate) => units.every(({ id }) => counted.carries.includes(id));
+  const { chosen, weighed, scale } = ranked;
+  if (chosen !== null && carries(chosen)) return chosen;
+  return (
+    weighed
+      .filter(carries)
+      .map((one) => scale.weigh(one))
+      .sort((a, b) => compareValues(b.value, a.value) || a.usd - b.usd)
+      .at(0) ?? null
+  );
+}
 
 /**
  * One warm or cool room in place of the whole home: the best within the money that carries the room's heater or unit. Null where the
@@ -23,9 +40,8 @@ export function oneRoom(
   const missed = chosen === null ? mustLoads(home) : mustMissed(chosen.living.home, chosen.counted);
   const room = oneRoomHome(home);
   if (room === null) return null;
-  const best = bestPayable(room.home, fewOf(home, drawn), sizeKind);
-  if (best === null || !room.units.every(({ id }) => best.counted.carries.includes(id)))
-    return null;
+  const best = bestCarrying(rank(room.home, fewOf(home, drawn), null, sizeKind, true), room.units);
+  if (best === null) return null;
   const line = lineOf(countedIn(room.home, drawn, best), true);
   const carriedWhole = !missed.some((load: Load) => warms(load) || cools(load));
   if (carriedWhole && !line.reaches) return null;

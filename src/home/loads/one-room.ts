@@ -86,8 +86,9 @@ function heater(context: LoadContext): Load {
   return onlyWhileAwake(load);
 }
 
+/** A unit that is bought for this can be one that starts softly; an older one may ask for more than a power pack gives. */
 function cooler(context: LoadContext): Load {
-  return makeLoad('room-ac', {
+  return makeLoad('room-ac-inverter', {
     id: 'room-cooler',
     name: 'Air conditioner for one room',
     rank: rankOf(context.facts, ['cool']),

@@ -69,11 +69,21 @@ function neighbors({ advice }: Plan, words: Words): string[] {
   const its = words.sheets.family;
   const { list, advised } = advice;
   if (advised === null || list.length < 2)
-    return advice.beside.slice(0, 2).map((one) => its.beside(other(one, words)));
-  const line = (at: number) =>
-    list.slice(Math.max(0, at), at + 1).map((one) => words.household.dollarsBuy.inShort(one));
-  return [...line(advised - 1).map(its.cheaper), ...line(advised + 1).map(its.better)];
+    return advice.beside.slice(0, 2).map((one) => its.beside(besideIt(one, words)));
+  const other = list.filter((line) => !isSame(line.route, list[advised]!.route));
+  const { usd } = list[advised]!;
+  const cheaper = other.filter((line) => line.usd < usd).slice(-1);
+  const better = other.filter((line) => line.usd > usd).slice(0, 1);
+  const say = words.household.dollarsBuy.inShort;
+  return [
+    ...cheaper.map((line) => its.cheaper(say(line))),
+    ...better.map((line) => its.better(say(line))),
+  ];
 }
+
+/** The same equipment, lived with in another way: no neighbor, for nothing else would be bought. */
+const isSame = (a: Route | null, b: Route | null) =>
+  a !== null && b !== null && a.kind === b.kind && a.costUsd.value === b.costUsd.value;
 
 /** What is to find out stands in a part of its own. */
 function steps({ nextSteps, home }: Plan, words: Words): string[] {
@@ -97,7 +107,7 @@ function short(step: NextStep, home: Home, words: Words): string {
   return whole.includes(step.id) ? what : words.firstSentence(what);
 }
 
-function other(route: Route, words: Words): string {
+function besideIt(route: Route, words: Words): string {
   const its = words.sheets.family;
   const { hours } = route.lasting;
   const lasts =

@@ -75,7 +75,7 @@ const measures: Readonly<Record<MeasureId, MeasureWords>> = {
     gives: 'All of you sit and sleep in one room, and the heater is off while all sleep.',
   },
   'room-unit': {
-    does: 'Cool one room with a window unit in place of the whole home.',
+    does: 'Cool one room with a window unit of the variable-speed (inverter) kind, which starts softly, in place of the whole home.',
     short: 'one cool room',
     gives: 'All of you sit and sleep in the one cool room.',
   },

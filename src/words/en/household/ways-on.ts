@@ -79,7 +79,7 @@ const room = ({ heats, cools }: OneRoom) =>
 
 function unit({ heats, cools }: OneRoom): string {
   const heater = 'a listed plug-in heater on a wall outlet';
-  const cooler = 'a window unit';
+  const cooler = 'a window unit of the variable-speed (inverter) kind';
   return heats && cools ? `${heater} and ${cooler}` : heats ? heater : cooler;
 }
 

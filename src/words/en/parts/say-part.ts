@@ -6,7 +6,7 @@ const plain: Readonly<Record<PlainPart, string>> = {
   preparation: 'Lights, radio, water, cooler, fire and carbon monoxide alarms',
   cords: 'Outdoor cords rated for the load, one to three',
   'room-heater': 'Listed plug-in heater of 750 to 1500 W, with a tip-over switch',
-  'room-cooler': 'Window air conditioner for one room, 120 V',
+  'room-cooler': 'Window air conditioner for one room, 120 V, variable speed (inverter)',
   'fuel-storage': 'Approved cans or cylinders for three days of fuel',
   'power-pack': 'Plug-in power pack',
   'portable-solar': 'Folding solar modules for a power pack',
