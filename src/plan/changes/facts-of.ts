@@ -93,7 +93,8 @@ function devicesOf(health: HealthFirst | null): DevicesFact | 'none-carried' | n
   return { likelyHours, carefulHours };
 }
 
-function lastsOf(home: Home, route: Route): Lasts {
+/** How long it lasts, on the fuel of today and with the cans filled. */
+export function lastsOf(home: Home, route: Route): Lasts {
   const { hours } = route.lasting;
   if (!isSource(traitsOf[route.kind]) || route.carries.length === 0) return { code: 'no-power' };
   if (hours === null) return { code: 'no-end-foreseen' };

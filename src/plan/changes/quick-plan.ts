@@ -23,7 +23,7 @@ import { healthFirst } from '../ride-through/health-first';
 import { refilledShare } from '../ride-through/variants';
 import { undecidedOf } from '../sureness/floor-of-answers';
 import { aboutFacts } from './about-facts';
-import { factsOf } from './facts-of';
+import { factsOf, lastsOf } from './facts-of';
 import type { OddsFact, PlanFacts } from './plan-facts';
 import { type SizeBeside, sizeBeside } from './size-beside';
 
@@ -85,7 +85,7 @@ export function quickPlans(
     if (beside === null) return null;
     return beside.code === 'route'
       ? facts(beside.route, size)
-      : stepFacts(facts(route, size), beside);
+      : stepFacts(home, facts(route, size), beside);
   };
 }
 
@@ -106,15 +106,21 @@ function refillOf(home: Home, drawn: SyntheticYears, route: Route, season: Seaso
 
 /** Another generator under the same loads and fuel. */
 function stepFacts(
+  home: Home,
   facts: PlanFacts,
-  { costUsd, odds, oddsOnceStored }: Extract<SizeBeside, { code: 'step' }>,
+  { costUsd, atSize, odds, oddsOnceStored }: Extract<SizeBeside, { code: 'step' }>,
 ): PlanFacts {
   const { low, value, high } = costUsd;
   return aboutFacts({
     ...facts,
     size: { ...facts.size, watts: null },
     usd: { low, likely: value, high },
-    lasts: { code: 'not-counted' },
+    ...(atSize === null
+      ? { lasts: { code: 'not-counted' } }
+      : {
+          lasts: lastsOf(home, atSize),
+          reachesGoal: (onceStored(home, atSize)?.route ?? atSize).lasting.reachesGoal,
+        }),
     odds: { today: odds ?? 0, stored: oddsOnceStored },
     refill: null,
     devices: null,

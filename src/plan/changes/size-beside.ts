@@ -5,15 +5,18 @@ import type { Figure } from '../../quantity/figure';
 import type { Route } from '../../routes/route';
 import type { SizedKind } from '../../routes/sized';
 import { neighborsOf } from '../ride-through/neighbors';
+import { hoursAtSize } from './hours-at-size';
 
 /** The advised route one step smaller or larger. */
 export type SizeBeside =
   /** A whole route of another battery. */
   | { readonly code: 'route'; readonly route: Route }
-  /** A generator one step beside: its price and odds are counted, its hours are not. */
+  /** A generator one step beside: its price, odds and hours are counted. */
   | {
       readonly code: 'step';
       readonly costUsd: Figure;
+      /** The route with that generator, for its hours; null where it does not run or start what must run, and beside a battery. */
+      readonly atSize: Route | null;
       readonly odds: number | null;
       /** With its cans filled; null where none are to be filled. */
       readonly oddsOnceStored: number | null;
@@ -34,7 +37,9 @@ export function sizeBeside(
     .find(({ costUsd }) => Math.sign(costUsd.value - route.costUsd.value) === step);
   if (beside === undefined) return null;
   const { costUsd, odds, oddsOnceStored = null } = beside;
-  return { code: 'step', costUsd, odds, oddsOnceStored };
+  const { step: to } = beside;
+  const atSize = odds === null || to.code !== 'generator' ? null : hoursAtSize(home, route, to.kw);
+  return { code: 'step', costUsd, atSize, odds, oddsOnceStored };
 }
 
 /** The next battery of the same kind with the same panels. */

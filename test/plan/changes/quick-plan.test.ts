@@ -84,3 +84,11 @@ test('a refill that comes in time is told beside, and moves nothing else', () =>
   expect(soon.refill!.share).toBeGreaterThan(now.odds!.today);
   expect({ ...soon, refill: null, cautions: [] }).toEqual({ ...now, cautions: [] });
 });
+
+test('a generator one size larger says how long it lasts: less long on the same fuel', () => {
+  const answers = answersOf('mill-lane');
+  const [now, larger] = ([0, 1] as const).map((size) => quick({ answers, size })!.lasts);
+  if (now?.code !== 'hours' || larger?.code !== 'hours') throw new Error('not in hours');
+  expect(larger.today.likely).toBeLessThan(now.today.likely);
+  expect(larger.today.low).toBeLessThan(now.today.low);
+});
