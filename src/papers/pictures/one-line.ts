@@ -66,8 +66,9 @@ function drawn({ spine, joins }: OneLine, words: OneLineWords): Mark[] {
     );
   const below = TOP + BOX.down;
   return [
-    box([10, 8, 24, 16], 'none', 'thick'),
-    text(42, 21, words.isNew),
+    ...(hasNew({ spine, joins })
+      ? [box([10, 8, 24, 16], 'none', 'thick'), text(42, 21, words.isNew)]
+      : []),
     ...spine.flatMap((device, column) => [
       ...boxOf(device, x(column), TOP),
       ...(column === 0 ? [] : [across(column, TOP)]),
@@ -87,6 +88,10 @@ function drawn({ spine, joins }: OneLine, words: OneLineWords): Mark[] {
     ]),
   ];
 }
+
+/** Where all is there already, no key says what is new. */
+const hasNew = ({ spine, joins }: OneLine) =>
+  [...spine, ...joins.flatMap(({ chain }) => chain)].some(({ there }) => !there);
 
 function boxOf(device: Device, x: number, y: number): Mark[] {
   const name = folded(device.name, 21).slice(0, 2);
@@ -126,7 +131,7 @@ function inTerminal(
       (said, i) => (i === 0 ? first : next) + said,
     );
   return [
-    `${words.title} (* ${words.isNew})`.slice(0, width),
+    `${words.title}${hasNew({ spine, joins }) ? ` (* ${words.isNew})` : ''}`.slice(0, width),
     ...starts.flatMap((start, row) => [
       ...(row === 0 ? [] : [`  ${down}`]),
       ...chained(spine.slice(start, starts[row + 1]), '', '    '),
