@@ -2,7 +2,6 @@ import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../home/home';
 import type { Answers } from '../interview/answers';
 import type { Question } from '../interview/questions/question';
-import { resolve } from '../interview/questions/resolve';
 import type { RouteKind } from '../kinds/route-kind';
 import { onlyUnknown } from '../routes/stops/stop';
 import { couldForbid } from './could-forbid';
@@ -83,8 +82,8 @@ export function countWorthAsking(answers: Answers, bank: Bank): number {
 }
 
 /** Questions that apply and were not put yet, in the order of the interview; what nobody answered counts as "not sure". */
-function openQuestions(answers: Answers, { interview }: Bank): Question[] {
-  const known = resolve(interview.questions, answers, 'assume');
+function openQuestions(answers: Answers, { interview, knownOf }: Bank): Question[] {
+  const known = knownOf(answers);
   return interview.questions.filter(({ id }) => known.has(id) && answers[id] === undefined);
 }
 

@@ -1,6 +1,6 @@
 import type { Answer, Answers } from '../interview/answers';
 import type { Interview, Question } from '../interview/questions/question';
-import { resolve } from '../interview/questions/resolve';
+import { type Resolved, resolve } from '../interview/questions/resolve';
 import { bringers } from './bringers';
 import { type Change, changeBetween } from './change';
 import { likelyAnswers, unsureShare } from './likely-answers';
@@ -11,13 +11,22 @@ import { usualHere } from './usual-here';
 export interface Bank {
   readonly interview: Interview;
   readonly trialOf: (answers: Answers) => Trial;
+  /** What is known by these answers; what nobody answered counts as "not sure". */
+  readonly knownOf: (answers: Answers) => Resolved;
   /** The questions whose being asked hangs on an answer to this one. */
   readonly broughtBy: ReadonlyMap<string, readonly Question[]>;
 }
 
 /** @param asOf the day ages are counted from, YYYY-MM-DD */
 export function bankOf(interview: Interview, asOf: string): Bank {
-  return { interview, trialOf: trials(interview, asOf), broughtBy: bringers(interview) };
+  const trialOf = trials(interview, asOf);
+  const resolved = new WeakMap<Answers, Resolved>();
+  const knownOf = (answers: Answers) => {
+    const known = resolved.get(answers) ?? resolve(interview.questions, answers, 'assume');
+    resolved.set(answers, known);
+    return known;
+  };
+  return { interview, trialOf, knownOf, broughtBy: bringers(interview) };
 }
 
 /** One answer tried. */
@@ -66,7 +75,7 @@ const meanWeight = (tried: readonly Tried[]) =>
 function tryAnswers(answers: Answers, bank: Bank, question: Question, now: Trial): Tried[] {
   const here = usualHere(question, now.home);
   if (here === null) return [];
-  const known = resolve(bank.interview.questions, answers, 'assume');
+  const known = bank.knownOf(answers);
   return likelyAnswers(here, known).map(({ answer, share }) => {
     const then = bank.trialOf({ ...answers, [question.id]: answer });
     return { answer, share, change: changeBetween(now, then) };
@@ -79,10 +88,10 @@ function behind(answers: Answers, bank: Bank, question: Question, now: Trial): T
     ({ id }) => answers[id] === undefined,
   );
   if (brought.length === 0) return [];
-  const known = resolve(bank.interview.questions, answers, 'assume');
+  const known = bank.knownOf(answers);
   return likelyAnswers(question, known).flatMap(({ answer, share }) => {
     const then = { ...answers, [question.id]: answer };
-    const knownThen = resolve(bank.interview.questions, then, 'assume');
+    const knownThen = bank.knownOf(then);
     const sets = brought
       .filter(({ id }) => knownThen.has(id) && !known.has(id))
       .map((next) =>

@@ -1,5 +1,4 @@
-import type { Home, Load } from '../home/home';
-import { demandOf } from '../home/loads/demand';
+import type { Home, Load, Season } from '../home/home';
 import { batteryStepsKwh } from '../tables/generic-steps';
 import { IDLE_KW, limitsOf, usableOf } from './battery-hours';
 import type { LeftOut } from './route';
@@ -43,8 +42,9 @@ function dayKwh(home: Home, load: Load): number {
 }
 
 function needKwh(home: Home, loads: readonly Load[]): number {
-  const demand = demandOf(loads, home.goalSeasons);
-  const kwhPerDay = Math.max(...home.goalSeasons.map((s) => demand.kwhPerDay[s].value));
+  const day = (season: Season) =>
+    loads.reduce((kwh, load) => kwh + load.kwhPerDay[season].value, 0);
+  const kwhPerDay = Math.max(...home.goalSeasons.map(day));
   const perHour = kwhPerDay / 24 / limitsOf(1).dischargeEfficiency + IDLE_KW;
   return perHour * home.goalHours.value;
 }

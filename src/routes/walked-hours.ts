@@ -39,20 +39,43 @@ export function walkedHours(
   route: Walked,
   loads: readonly Load[],
 ): Figure {
-  const bySeason = (careful: boolean) =>
-    home.goalSeasons.map((season) => servedHours(home, drawn, route, { loads, season, careful }));
-  const [likely, careful] = [bySeason(false), bySeason(true)];
-  const at = (all: readonly Float64Array[], share: number) =>
-    Math.min(...all.map((served) => quantileInPlace(served, share) ?? 0));
-  const value = at(likely, 0.5);
+  const { value, low, high } = drawn.counted(loads, walkedBy(home, route, loads), () => {
+    const bySeason = (careful: boolean) =>
+      home.goalSeasons.map((season) => servedHours(home, drawn, route, { loads, season, careful }));
+    const [likely, careful] = [bySeason(false), bySeason(true)];
+    const at = (all: readonly Float64Array[], share: number) =>
+      Math.min(...all.map((served) => quantileInPlace(served, share) ?? 0));
+    return { value: at(likely, 0.5), low: at(careful, 1 - ODDS), high: at(likely, ODDS) };
+  });
   return figure({
     value,
-    low: Math.min(value, at(careful, 1 - ODDS)),
-    high: Math.max(value, at(likely, ODDS)),
+    low: Math.min(value, low),
+    high: Math.max(value, high),
     unit: 'h',
     name: 'hours battery and fuel last',
     source: formula('walked hour by hour over the drawn years, charge and fuel together'),
   });
+}
+
+/** Whatever such a walk rests on beside weather, roof and the likely use of the loads. */
+function walkedBy(home: Home, route: Walked, loads: readonly Load[]): (string | number)[] {
+  const seasons = home.goalSeasons.map((season) =>
+    JSON.stringify([
+      season,
+      hungryShare(loads, season),
+      walkGenerator(route, { loads, season, careful: false }),
+      walkGenerator(route, { loads, season, careful: true }),
+    ]),
+  );
+  const { power, usableKwh, solarKw } = route;
+  return [
+    'walked',
+    ...seasons,
+    power?.continuousWatts ?? 0,
+    usableKwh ?? 0,
+    solarKw ?? 0,
+    longestCounted(home),
+  ];
 }
 
 function servedHours(

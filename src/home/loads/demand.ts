@@ -1,27 +1,31 @@
 import { largestStart } from '../../physics/largest-start';
 import { type Figure, figure } from '../../quantity/figure';
 import { addFigures, formula, worked } from '../../quantity/figure-arithmetic';
+import { onceMade } from '../../quantity/once-made';
 import type { Demand, Load, Season } from '../home';
 import { seasons } from '../home';
 
 type End = 'low' | 'value' | 'high';
 
-/** What a set of loads adds up to in the seasons that matter. Loads that are off in an outage are left out. */
+/** What a set of loads adds up to in the seasons that matter, its energy once it is looked at. Loads that are off in an outage are left out. */
 export function demandOf(loads: readonly Load[], goalSeasons: readonly Season[]): Demand {
   const on = loads.filter((load) => !load.offInOutage);
+  const energy = onceMade(() => bySeason((season) => dayOf(on, season)));
+  const byHour = onceMade(() => bySeason((season) => hourlyWatts(on, season)));
   return {
     ...peakOf(on, goalSeasons),
-    kwhPerDay: bySeason((season) =>
-      addFigures(
-        on.map((load) => load.kwhPerDay[season]),
-        {
-          unit: 'kWh/day',
-          name: `energy of a ${season} day`,
-        },
-      ),
-    ),
-    wattsByHour: bySeason((season) => hourlyWatts(on, season)),
+    get kwhPerDay() {
+      return energy();
+    },
+    get wattsByHour() {
+      return byHour();
+    },
   };
+}
+
+function dayOf(on: readonly Load[], season: Season): Figure {
+  const each = on.map((load) => load.kwhPerDay[season]);
+  return addFigures(each, { unit: 'kWh/day', name: `energy of a ${season} day` });
 }
 
 /** Of that what a source is held to, without the energy. */

@@ -44,12 +44,22 @@ export const DESIGN_HOURS = {
 };
 
 /**
- * Running hours on a hard day of each season: the coldest month's mean less one standard deviation of the daily
+ * Worked out once for each climate. Running hours on a hard day of each season: the coldest month's mean less one standard deviation of the daily
  * mean in winter, the hottest month's plus one in summer, the mean of April and October as the mild day.
  *
  *   hours = design hours x (balance - T) / (balance - T_design)
  */
 export function climateHours(climate: Climate): ClimateHours {
+  const known = kept.get(climate);
+  if (known !== undefined) return known;
+  const made = hoursAsked(climate);
+  kept.set(climate, made);
+  return made;
+}
+
+const kept = new WeakMap<Climate, ClimateHours>();
+
+function hoursAsked(climate: Climate): ClimateHours {
   const coldest = Math.min(...climate.meanC);
   const hottest = Math.max(...climate.meanC);
   const mild = (climate.meanC[3]! + climate.meanC[9]!) / 2;

@@ -35,6 +35,7 @@ export class SyntheticYears {
   private dark: Float32Array | null = null;
   private loads = new Map<string, Float32Array>();
   private followed = new Map<string, Float32Array | null>();
+  private counts = new Map<string, unknown>();
   private lastSun: { readonly panelsKw: number; readonly kw: Float32Array } | null = null;
 
   constructor(
@@ -51,10 +52,30 @@ export class SyntheticYears {
   over(home: Pick<Home, 'site' | 'facts'>, sharing = false): SyntheticYears {
     const drawn = new SyntheticYears(home, this.years, this.seed, this.weather);
     drawn.air = this.airC();
+    drawn.counts = this.counts;
     if (!sharing) return drawn;
     drawn.loads = this.loads;
     drawn.followed = this.followed;
     return drawn;
+  }
+
+  /**
+   * What was counted over these hours with these loads, counted once for all homes of the place: small results, no series.
+   * @param by whatever else the count rests on, names and numbers
+   */
+  counted<T>(
+    loads: readonly Load[],
+    by: readonly (string | number | boolean)[],
+    count: () => T,
+  ): T {
+    const roof = this.roof === null ? '' : JSON.stringify(this.roof);
+    const key = `${by.join(' ')} ${roof} ${loads.map(energyKey).join(' ')}`;
+    const kept = this.counts.get(key);
+    if (kept !== undefined) return kept as T;
+    const made = count();
+    if (this.counts.size >= MOST_COUNTS) this.counts.clear();
+    this.counts.set(key, made);
+    return made;
   }
 
   /** Outdoor temperature, C. */
@@ -121,6 +142,9 @@ export class SyntheticYears {
     });
   }
 }
+
+/** Counts kept before all are forgotten: a few questions with all their answers. */
+const MOST_COUNTS = 2000;
 
 /** What the hours of a load depend on. */
 function energyKey({ id, runningWatts, kwhPerDay, shape }: Load): string {

@@ -6,10 +6,19 @@ import type { RouteKind } from '../../kinds/route-kind';
 import { traitsOf } from '../../kinds/route-traits';
 import { onceMade } from '../../quantity/once-made';
 import { batteryStepsKwh, solarStepsKw } from '../../tables/generic-steps';
-import { goalHours, goalNet, hoursFrom, type SeasonNet, sizeFor, usableOf } from '../battery-hours';
+import {
+  goalHours,
+  goalNet,
+  hoursFrom,
+  longestCounted,
+  type SeasonNet,
+  sizeFor,
+  usableOf,
+} from '../battery-hours';
 import { budgetUsd } from '../budget';
 import { part, total } from '../costs';
 import type { Fitted } from '../fit-power';
+import { hungryShare } from '../hungry-share';
 import { ownFixedBattery } from '../own-battery';
 import { ownPanelParts } from '../own-panels';
 import type { Part, SizeByOdds } from '../route';
@@ -66,37 +75,35 @@ export function everySize(home: Home, options: readonly SunOption[]): Unhoured[]
 }
 
 /** A size before its hours are counted. */
-export type Unhoured = Omit<Chosen, 'hours'> & { readonly netsOf: SunOption['netsOf'] };
+export type Unhoured = Omit<Chosen, 'hours'> & Pick<SunOption, 'hoursOf'>;
 
 function sizeOf(home: Home, option: SunOption, nameplateKwh: number): Unhoured {
-  const { solarKw, size, netsOf } = option;
+  const { solarKw, size, hoursOf } = option;
   const usableKwh = (ownFixedBattery(home)?.usableKwh ?? 0) + usableOf(home, nameplateKwh);
   return {
     nameplateKwh,
     usableKwh,
     solarKw,
     size,
-    netsOf,
+    hoursOf,
     reaches: usableKwh >= asked(home, size),
   };
 }
 
 /** The same with the hours it lasts: the low end by the careful count. */
-export function withHours({ netsOf, ...size }: Unhoured): Chosen {
+export function withHours({ hoursOf, ...size }: Unhoured): Chosen {
   const { usableKwh } = size;
   return {
     ...size,
-    hours: onceMade(() => ({
-      ...hoursFrom(netsOf(false), usableKwh),
-      low: hoursFrom(netsOf(true), usableKwh).low,
-    })),
+    hours: onceMade(() => hoursOf(usableKwh)),
   };
 }
 
 /** What some kW of panels make of the goal's seasons. */
 export interface SunOption {
   readonly solarKw: number;
-  readonly netsOf: (careful: boolean) => SeasonNet[];
+  /** Hours that so much usable storage lasts, kWh: the low end by the careful count. */
+  readonly hoursOf: (usableKwh: number) => HoursCounted;
   readonly size: SizeByOdds;
   /** The smallest step that does; null: none. */
   readonly nameplateKwh: number | null;
@@ -109,18 +116,35 @@ export function sunOptions(
   variant: Variant,
   fitted: Fitted,
 ): SunOption[] {
-  const goal = goalHours(home, drawn, fitted.carried);
+  const goal = onceMade(() => goalHours(home, drawn, fitted.carried));
   const own = ownFixedBattery(home)?.usableKwh ?? 0;
   return solarOptions(home, drawn, variant).map((solarKw) => {
-    const netsOf = (careful: boolean) =>
-      goal.map((hours) => ({
+    const netsOf = (careful: boolean): SeasonNet[] =>
+      goal().map((hours) => ({
         pieces: hours.pieces,
         netKwh: goalNet(hours, fitted.step.watts / 1000, solarKw, careful),
       }));
-    const size = sizeFor(home, netsOf(healthHangs(home)));
+    const careful = healthHangs(home);
+    const by = (name: string) => [name, ...hoursKey(home, fitted, solarKw)];
+    const size = drawn.counted(
+      fitted.carried,
+      [...by('storage'), careful, Math.round(home.goalHours.value)],
+      () => sizeFor(home, netsOf(careful)),
+    );
+    const hoursOf = (usableKwh: number) =>
+      drawn.counted(fitted.carried, [...by('hours'), usableKwh], () => ({
+        ...hoursFrom(netsOf(false), usableKwh),
+        low: hoursFrom(netsOf(true), usableKwh).low,
+      }));
     const enough = (kwh: number) => own + usableOf(home, kwh) >= asked(home, size);
-    return { solarKw, netsOf, size, nameplateKwh: batteryStepsKwh().find(enough) ?? null };
+    return { solarKw, hoursOf, size, nameplateKwh: batteryStepsKwh().find(enough) ?? null };
   });
+}
+
+/** Whatever the net energy of the goal's seasons rests on beside weather, roof and the likely use of the loads. */
+function hoursKey(home: Home, { carried, step }: Fitted, solarKw: number): (string | number)[] {
+  const hungry = home.goalSeasons.map((season) => `${season} ${hungryShare(carried, season)}`);
+  return [...hungry, longestCounted(home), step.watts, solarKw];
 }
 
 /** Usable storage that counts as enough, kWh. */

@@ -1,11 +1,12 @@
 import type { Home, Load } from '../../home/home';
-import { demandOf } from '../../home/loads/demand';
+import { peakOf } from '../../home/loads/demand';
 import { PACK_IDLE_WATTS, packIdleWatts } from '../../home/loads/pack-idle';
-import { batteryRuntime } from '../../outage/runtime';
+import { batteryRuntime, type RuntimeInput } from '../../outage/runtime';
 import { splitRoundTrip } from '../../physics/round-trip';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { type Figure, figure } from '../../quantity/figure';
 import { formula } from '../../quantity/figure-arithmetic';
+import { onceMade } from '../../quantity/once-made';
 import { batteryType } from '../../tables/battery-types';
 import { packSteps } from '../../tables/generic-steps';
 import { withinBudgetUsd } from '../budget';
@@ -46,20 +47,27 @@ export function choosePack(home: Home, loads: readonly Load[], goalHours: number
 
 /** Every pack that runs and starts these loads, smallest first: their own alone, or beside one of each size. */
 export function packSizes(home: Home, loads: readonly Load[]): PackSize[] {
-  const demand = demandOf(loads, home.goalSeasons);
+  const demand = peakOf(loads, home.goalSeasons);
   const single = packSteps();
   const largest = single.at(-1)!;
   const own = ownPack(home);
   const alone = own === null ? [] : [{ kwh: 0, watts: own.watts, startVa: own.startVa }];
   const steps = [...alone, ...single, { ...largest, kwh: 2 * largest.kwh }];
+  const hoursOf = packHoursBySize(home, loads);
   const able = steps.filter(
     (s) => demand.runningWatts.value <= s.watts && demand.startVa.high <= s.startVa,
   );
   return able.map(({ kwh: boughtKwh, watts, startVa }) => {
     const usableKwh = boughtKwh * lfp.usableDepth + (own?.usableKwh ?? 0);
     const nameplateKwh = boughtKwh + (own?.nameplateKwh ?? 0);
-    const hours = packHours(home, loads, usableKwh);
-    return { nameplateKwh, boughtKwh, usableKwh, watts, startVa, hours };
+    const hours = onceMade(() => hoursOf(usableKwh));
+    const size = { nameplateKwh, boughtKwh, usableKwh, watts, startVa };
+    return {
+      ...size,
+      get hours() {
+        return hours();
+      },
+    };
   });
 }
 
@@ -69,19 +77,36 @@ export function packSizes(home: Home, loads: readonly Load[]): PackSize[] {
  * the outage starts at an hour of which one in ten is harder.
  */
 export function packHours(home: Home, loads: readonly Load[], usableKwh: number): Figure {
-  const { dischargeEfficiency } = splitRoundTrip(lfp.roundTrip);
-  const hours = (pick: 'low' | 'value' | 'high') =>
-    Math.min(
-      ...home.goalSeasons.map((season) => {
-        const wattsByHour = Array.from({ length: 24 }, (_, h) =>
+  return packHoursBySize(home, loads)(usableKwh);
+}
+
+/** The same at many sizes, what the loads use in each hour of a day worked out once. */
+function packHoursBySize(home: Home, loads: readonly Load[]): (usableKwh: number) => Figure {
+  const days = (pick: End) =>
+    onceMade(() =>
+      home.goalSeasons.map((season) => ({
+        loadWattsByHour: Array.from({ length: 24 }, (_, h) =>
           loads.reduce((sum, l) => sum + l.kwhPerDay[season][pick] * l.shape[h]! * 1000, 0),
-        );
-        const runtime = batteryRuntime({
-          usableKwh,
-          loadWattsByHour: wattsByHour,
-          inverterIdleWatts: leftOn(home, pick) ? PACK_IDLE_WATTS : packIdleWatts(loads, season),
-          dischargeEfficiency,
-        });
+        ),
+        inverterIdleWatts: leftOn(home, pick) ? PACK_IDLE_WATTS : packIdleWatts(loads, season),
+      })),
+    );
+  const byPick = { low: days('low'), value: days('value'), high: days('high') };
+  return (usableKwh) => hoursOnDays(usableKwh, (pick) => byPick[pick]());
+}
+
+/** End of a figure. */
+type End = 'low' | 'value' | 'high';
+
+/** A day of a pack by the hour. */
+type PackDay = Pick<RuntimeInput, 'loadWattsByHour' | 'inverterIdleWatts'>;
+
+function hoursOnDays(usableKwh: number, daysAt: (pick: End) => readonly PackDay[]): Figure {
+  const { dischargeEfficiency } = splitRoundTrip(lfp.roundTrip);
+  const hours = (pick: End) =>
+    Math.min(
+      ...daysAt(pick).map((day) => {
+        const runtime = batteryRuntime({ usableKwh, ...day, dischargeEfficiency });
         const { hardHours, typicalHours } = runtime;
         return (pick === 'high' ? hardHours : typicalHours) ?? HOURS_PER_YEAR;
       }),
@@ -97,7 +122,7 @@ export function packHours(home: Home, loads: readonly Load[], usableKwh: number)
 }
 
 /** The careful count leaves a pack on day and night, unless switching it off is part of how the household lives. */
-function leftOn({ way }: Home, pick: 'low' | 'value' | 'high'): boolean {
+function leftOn({ way }: Home, pick: End): boolean {
   return pick === 'high' && way === 'usual';
 }
 
