@@ -82,7 +82,7 @@ export function rowsOf(context: Context, state: State): Row[] {
         act('keep', words.keep),
         act('drop', words.drop),
         act('change-more', words.changeMore),
-        act('stop', words.stop),
+        act('stop', words.stopChanged),
       ];
     case 'check':
       return checkRows(context, state);

@@ -32,8 +32,9 @@ export const words = {
   notAllSo: 'Something is not so. Back to my answers',
   writePlan: 'Write my plan',
   toPlan: 'Back to the plan',
-  keep: 'Keep the new answer, and write the plan again',
+  keep: 'Keep the new answer, which is in your file by now, and write the plan again',
   drop: 'Drop it: the old answer comes back, and the plan stays as it was',
+  stopChanged: 'Save and stop: the new answer stays in your file, and the plan is as it was',
   changeMore: 'Change another answer too',
   wasTried: (said: string) =>
     `You tried: ${said}. Nothing of it is filled in. To keep it, answer this.`,

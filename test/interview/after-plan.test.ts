@@ -36,6 +36,14 @@ describe('an answer changed after the plan', () => {
     expect(asked.field.text).toBe('24 h');
   });
 
+  test('is in the file before it is kept, and the lines say so', () => {
+    const compared = give(change('goal-hours'), 72);
+    expect(compared.answers['goal-hours']).toBe(72);
+    const said = rowsOf(context, compared).map((row) => ('label' in row ? row.label : ''));
+    expect(said.find((label) => label.startsWith('Keep'))).toContain('in your file by now');
+    expect(said.find((label) => label.startsWith('Save and stop'))).toMatch(/stays in your file/);
+  });
+
   test('is laid beside the plan, with no line marked', () => {
     const compared = give(change('goal-hours'), 72);
     expect(compared).toMatchObject({ view: 'compare', row: -1 });
