@@ -33,6 +33,8 @@ figure svg { width: 100%; height: auto; max-height: 26rem; }
   li { margin: 0; }
   li, tr, figure { break-inside: avoid; }
   figure svg { max-height: 70mm; }
+  figure { break-after: avoid; }
+  figure + p { break-before: avoid; }
   header { break-after: avoid; }
   section.sheet { break-before: page; }
   section.sheet:first-of-type { break-before: auto; }

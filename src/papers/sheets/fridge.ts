@@ -22,7 +22,7 @@ import type { Sheet } from './sheet';
 export function fridgeSheet(plan: Plan, words: Words): Sheet {
   const { route } = plan.advice;
   const traits = traitsOf[route.kind];
-  const { start, back } = handSteps(traits, plan.home);
+  const { start, back } = handSteps(traits, plan.home, isOnGasLine(plan));
   const kills = forTheNight(plan, words);
   const said = sayingSteps(plan, kills, words);
   return {
@@ -93,22 +93,32 @@ function deviceName({ home }: Plan, id: LoadId, words: Words): string {
 
 /** The steps in words, each thing said once: motors in their order, and no distance that stands above already. */
 function sayingSteps(plan: Plan, kills: readonly Finding[], words: Words) {
-  const order = motorOrder(plan, words);
+  const motors = motorsInOrder(plan);
+  const order = motors.length < 2 ? null : words.listOf(motors.map((id) => lower(plan, id, words)));
   const above = kills.some(({ id }) => id === 'co-distance');
   return (steps: readonly HandStep[]) =>
     steps.map((step) => {
       if (step === 'generator-to-its-place' && above) return words.sheets.fridge.placeAsAbove;
+      if (step === 'one-at-a-time' && motors.length === 0) return words.sheets.fridge.noMotor;
       const says = words.sheets.handSteps[step];
       return order !== null && switchesOn.has(step) ? words.sheets.fridge.order(says, order) : says;
     });
 }
 
-/** The motors in the order in which they are switched on; null where at most one is. */
-function motorOrder({ electrical, advice, home }: Plan, words: Words): string | null {
-  const order = electrical.starting.find((one) => one.route === advice.route.kind)?.order ?? [];
-  return order.length < 2
-    ? null
-    : words.listOf(order.map((id) => words.inSentence(words.loadName(home, id))));
+/** The motors in the order in which they are switched on. */
+const motorsInOrder = ({ electrical, advice }: Plan): readonly LoadId[] =>
+  electrical.starting.find((one) => one.route === advice.route.kind)?.order ?? [];
+
+const lower = ({ home }: Plan, id: LoadId, words: Words) =>
+  words.inSentence(words.loadName(home, id));
+
+/** Piped gas or a propane tank feeds it through a line: no cans and no cylinders to fill. */
+function isOnGasLine({ advice: { route }, home }: Plan): boolean {
+  if (route.fuel === null) return false;
+  return (
+    route.fuel.atHand === null ||
+    (route.fuel.fuel === 'propane' && home.facts.is('gas-supply', 'propane-tank'))
+  );
 }
 
 /** The steps by which motors come on. */

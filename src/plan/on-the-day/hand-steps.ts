@@ -18,6 +18,7 @@ export type HandStep =
   | 'plate-over'
   | 'cord-in'
   | 'cord-into-vehicle'
+  | 'gas-on'
   | 'start-outdoors'
   | 'generator-breaker-on'
   | 'inlet-on'
@@ -43,6 +44,7 @@ export type HandStep =
   | 'main-on'
   | 'branches-on'
   | 'generator-off'
+  | 'generator-and-gas-off'
   | 'cord-out'
   | 'solar-on'
   | 'unplug'
@@ -61,8 +63,27 @@ export interface HandSteps {
 /**
  * The order by what the route is made of, so that a new route has one. The order at the panel is that of the caution
  * about it: the main is off before the inlet's breaker goes on, and the other way round going back.
+ * @param gasLine whether a line of gas feeds the generator, and nobody fills it
  */
-export function handSteps(traits: RouteTraits, home: Pick<Home, 'facts'>): HandSteps {
+export function handSteps(
+  traits: RouteTraits,
+  home: Pick<Home, 'facts'>,
+  gasLine = false,
+): HandSteps {
+  const steps = inOrder(traits, home);
+  return gasLine && hasPortableGenerator(traits)
+    ? { start: steps.start.flatMap(onGasLine), back: steps.back.flatMap(onGasLine) }
+    : steps;
+}
+
+/** On a gas line nobody pours fuel; its valve is opened before the start and shut once the generator stands. */
+function onGasLine(step: HandStep): readonly HandStep[] {
+  if (step === 'start-outdoors') return ['gas-on', step];
+  if (step === 'generator-off') return ['generator-and-gas-off'];
+  return step === 'refuel-cold' ? [] : [step];
+}
+
+function inOrder(traits: RouteTraits, home: Pick<Home, 'facts'>): HandSteps {
   const solar = !home.facts.told('own-sources') || home.facts.has('own-sources', 'solar');
   if (traits.connection === 'nothing') return nothing;
   if (traits.connection === 'inlet')

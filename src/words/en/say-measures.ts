@@ -1,4 +1,5 @@
 import type { MeasureId, MeasureRow, NotWhere } from '../../tables/measures';
+import { clockStretch } from './clock-hour';
 
 /** What a measure is, and what it costs in comfort or takes care of. */
 export interface MeasureWords {
@@ -159,13 +160,13 @@ export const sayNotWhere = (code: NotWhere): string => notWhere[code];
 export const sayWhoMay = (by: MeasureRow['who']): string => who[by];
 
 /**
- * "7 to 8 and 19 to 21", hours of the day; midnight is 24 where a stretch ends and 0 where it begins. "until" where a
- * reader must not take them for a range.
+ * "7 to 8 am and 7 to 9 pm"; midnight is 24 where a stretch ends and 0 where it begins. "until" where a reader must not
+ * take them for a range.
  */
 export function sayHours(
   hours: readonly (readonly [from: number, until: number])[],
   between: 'to' | 'until' = 'to',
 ): string {
-  const each = hours.map(([from, until]) => `${from} ${between} ${until}`);
+  const each = hours.map((stretch) => clockStretch(stretch, between));
   return each.length <= 1 ? (each[0] ?? '') : `${each.slice(0, -1).join(', ')} and ${each.at(-1)}`;
 }

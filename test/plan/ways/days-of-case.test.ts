@@ -44,7 +44,7 @@ test('on the sixth floor the pack stops on the first day as usual, and never thr
 test('the sheet of the night says what its hours hang on where the route is sized for thrift, and only there', () => {
   const lines = (name: string) => JSON.stringify(fridgeSheet(planOf(name), english).blocks);
   expect(lines('tower-six')).toContain('Only while you live thriftily: battery lanterns');
-  expect(lines('tower-six')).toContain('internet from 7 until 8 and 19 until 21');
+  expect(lines('tower-six')).toContain('internet from 7 until 8 am and 7 until 9 pm');
   const usual = ['birch-street', 'ridge-road', 'mill-lane'].filter(
     (name) => planOf(name).advice.route.way === 'usual',
   );

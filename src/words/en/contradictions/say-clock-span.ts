@@ -1,14 +1,6 @@
 import type { ClockSpan } from '../../../plan/contradictions/contradiction';
+import { clockHour } from '../clock-hour';
 
 /** "from 4 pm to midnight". */
 export const sayClockSpan = ([from, to]: ClockSpan): string =>
   `from ${clockHour(from)} to ${clockHour(to)}`;
-
-const clockHour = (hour: number) =>
-  hour % 24 === 0
-    ? 'midnight'
-    : hour === 12
-      ? 'noon'
-      : hour < 12
-        ? `${hour} am`
-        : `${hour - 12} pm`;

@@ -60,7 +60,7 @@ export const ways = {
     return `What must run takes ${sayFigure(usual.kwhPerDay, 'kWh')} on a hard ${season} day as usual, and ${sayFigure(thrifty.kwhPerDay, 'kWh')} if you live thriftily.${cost}`;
   },
   byTheHour: (turns: readonly NamedTurn[]) =>
-    `By the hour that is: ${turns.map((one) => turn(one)).join('; ')}. Hours count from midnight, so 19 is 7 p.m.`,
+    `By the hour that is: ${turns.map((one) => turn(one)).join('; ')}.`,
   tableOf: (goalHours: number, season: string) =>
     `Both ways with the same equipment, of 100 outages of ${formatQuantity(goalHours, 'h')} in ${season} (careful count after the slash):`,
   columns: ['Route', 'As usual', 'Thriftily'],

@@ -31,6 +31,8 @@ export const fridgeWords = {
   draft: 'DRAFT: answers are open, this may change.',
   /** Where the distance and the rest stand under what kills already. */
   placeAsAbove: 'Generator to its marked place outdoors, as above, also when it rains.',
+  /** In place of the step that switches things on, where no motor is among them. */
+  noMotor: 'Things ON one at a time.',
   /** After the step that switches things on. */
   order: (step: string, names: string) => `${step} Their order: ${names}.`,
   careful: (hours: string) => `Careful count: it lasts ${hours}. Plan by that.`,
@@ -43,7 +45,7 @@ export const fridgeWords = {
     `${names} alone, with all else off, careful count: ${hours}.`,
   leave: 'When to leave',
   callNames: {
-    emergency: '911 from our address',
+    emergency: 'Our address, for 911',
     power: 'Power company',
     gas: 'Gas supplier',
     electrician: 'Electrician',

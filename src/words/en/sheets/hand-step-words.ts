@@ -13,6 +13,7 @@ export const handStepWords: Readonly<Record<HandStep, string>> = {
   'cord-in': 'Plug the cord into the inlet, then into the generator.',
   'cord-into-vehicle': 'Plug the cord into the inlet, then into the vehicle.',
   'start-outdoors': 'Generator breaker OFF. Start it, and let it warm up for a few minutes.',
+  'gas-on': 'Gas hose on, gas valve OPEN. Smell gas? Do not start: go away, call 911.',
   'generator-breaker-on': 'Generator breaker ON.',
   'inlet-on': 'Inlet breaker ON.',
   'branches-one-by-one': 'Branch breakers ON one by one, motors first, half a minute apart.',
@@ -39,6 +40,8 @@ export const handStepWords: Readonly<Record<HandStep, string>> = {
   'main-on': 'MAIN breaker ON.',
   'branches-on': 'Branch breakers ON, one by one.',
   'generator-off': 'Generator breaker OFF. Run it a few minutes, stop it, let it cool there.',
+  'generator-and-gas-off':
+    'Generator breaker OFF. Run it a bit, stop it, shut its gas, let it cool.',
   'cord-out': 'Unplug the cord.',
   'solar-on': 'Solar breaker ON, if you have solar.',
   unplug: 'Switch things off and unplug the cords from the source.',

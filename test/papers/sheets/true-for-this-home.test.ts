@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import { traitsOf } from '../../../src/kinds/route-traits';
+import { sheetToMarkdown } from '../../../src/papers/sheets/sheet-to-markdown';
+import { sheetsOf } from '../../../src/papers/sheets/sheets-of';
+import { handSteps } from '../../../src/plan/on-the-day/hand-steps';
+import { english } from '../../../src/words/en';
+import { planOf } from '../../households/read-household';
+
+const textOf = (name: string, id: string) =>
+  sheetToMarkdown(sheetsOf(planOf(name), english).find((sheet) => sheet.id === id)!).replace(
+    /\s+/g,
+    ' ',
+  );
+
+describe('a generator on a line of gas', () => {
+  const { home } = planOf('ridge-road');
+  const portable = Object.values(traitsOf).filter((one) => one.generator === 'portable');
+
+  test('is filled by nobody: its valve is opened before the start and shut once it stands', () => {
+    expect(portable.length).toBeGreaterThan(2);
+    for (const traits of portable) {
+      const { start, back } = handSteps(traits, home, true);
+      expect(start).not.toContain('refuel-cold');
+      expect(start.indexOf('gas-on')).toBe(start.indexOf('start-outdoors') - 1);
+      expect(start.indexOf('gas-on')).toBeGreaterThan(start.indexOf('alarms-work'));
+      expect(back).toContain('generator-and-gas-off');
+      expect(back).not.toContain('generator-off');
+    }
+  });
+
+  test('elsewhere nothing is said of a valve', () => {
+    for (const traits of Object.values(traitsOf)) {
+      const { start, back } = handSteps(traits, home);
+      expect([...start, ...back]).not.toContain('gas-on');
+      expect([...start, ...back]).not.toContain('generator-and-gas-off');
+    }
+  });
+
+  test('and the sheet for the night reads so: a tank in one home, cans in the other', () => {
+    expect(planOf('ridge-road').advice.route.fuel!.fuel).toBe('propane');
+    expect(textOf('ridge-road', 'fridge')).toContain(english.sheets.handSteps['gas-on']);
+    expect(textOf('ridge-road', 'fridge')).not.toContain(english.sheets.handSteps['refuel-cold']);
+    expect(textOf('birch-street', 'fridge')).toContain(english.sheets.handSteps['refuel-cold']);
+    expect(textOf('birch-street', 'fridge')).not.toContain(english.sheets.handSteps['gas-on']);
+  });
+});
+
+test('no motor is spoken of where none is carried', () => {
+  const plan = planOf('tower-six');
+  const carried = plan.home.loads.filter(({ id }) => plan.advice.route.carries.includes(id));
+  expect(carried.length).toBeGreaterThan(2);
+  expect(textOf('tower-six', 'fridge')).not.toContain('motor');
+  expect(textOf('tower-six', 'fridge')).toContain(english.sheets.fridge.noMotor);
+});
+
+test('the family is sent to the sheet to quote from, not to a part of another paper', () => {
+  const family = textOf('birch-street', 'family');
+  expect(family).toContain(`"${english.sheets.quote.title}"`);
+  expect(family).not.toContain(english.household.headings.electrician);
+});
+
+test('hours of the day are said as people say them', () => {
+  expect(textOf('tower-six', 'fridge')).toContain('7 until 8 am and 7 until 9 pm');
+});
