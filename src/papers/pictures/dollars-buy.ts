@@ -1,5 +1,6 @@
 import { barAcross } from './blocks';
 import { frame } from './frame';
+import { letterSpots, pointer, type Spot } from './letter-spots';
 import { box, dot, line, text } from './marks';
 import type { Picture } from './picture';
 import { ticksTo } from './scale';
@@ -26,6 +27,12 @@ export interface DollarWords {
   readonly head: readonly string[];
 }
 
+/** Lines across, of a hundred. */
+const SHARES = [0, 25, 50, 75, 100];
+
+/** From the middle of a letter down to the line it stands on. */
+const LETTER_DROP = 5;
+
 const FIELD = { left: 60, right: 690, top: 64, bottom: 300 };
 
 /** What each dollar buys: money across, outages ridden through up; the budget is a line, the one advised is dark. */
@@ -46,10 +53,12 @@ export function dollarsPicture(
     {
       from: 0,
       to: 100,
-      ticks: [0, 25, 50, 75, 100].map((at) => ({ at, says: String(at) })),
+      ticks: SHARES.map((at) => ({ at, says: String(at) })),
       name: words.up,
     },
   );
+  const dots = sorted.map((one): Spot => [x(one.costUsd), y(one.inHundred)]);
+  const letters = letterSpots(dots, { lines: SHARES.map(y), axis: FIELD.left });
   return {
     drawing: {
       id: 'dollars-buy',
@@ -69,13 +78,20 @@ export function dollarsPicture(
                 ],
                 'dashed',
               ),
-              text(x(budgetUsd) + 5, FIELD.bottom - 8, words.budget),
+              // Towards the middle, where there is room for it.
+              x(budgetUsd) > (FIELD.left + FIELD.right) / 2
+                ? text(x(budgetUsd) - 5, FIELD.bottom - 8, words.budget, { anchor: 'end' })
+                : text(x(budgetUsd) + 5, FIELD.bottom - 8, words.budget),
             ]),
-        ...sorted.flatMap((one) => [
+        ...sorted.flatMap((one, i) => [
           one.advised
             ? box([x(one.costUsd) - 6, y(one.inHundred) - 6, 12, 12], 'dark')
             : dot(x(one.costUsd), y(one.inHundred), 5, 'none'),
-          text(x(one.costUsd) + 9, y(one.inHundred) - 7, one.letter, { bold: one.advised }),
+          line(pointer(dots[i]!, letters[i]!), 'thin'),
+          text(letters[i]![0], letters[i]![1] + LETTER_DROP, one.letter, {
+            anchor: 'middle',
+            bold: one.advised,
+          }),
         ]),
       ],
     },
