@@ -130,8 +130,9 @@ function inTerminal(
     folded(devices.map(says).join(` ${across} `), width - Math.max(first.length, next.length)).map(
       (said, i) => (i === 0 ? first : next) + said,
     );
+  const key = hasNew({ spine, joins }) ? ` (* ${words.isNew})` : '';
   return [
-    `${words.title}${hasNew({ spine, joins }) ? ` (* ${words.isNew})` : ''}`.slice(0, width),
+    `${words.title}${key}`.slice(0, width),
     ...starts.flatMap((start, row) => [
       ...(row === 0 ? [] : [`  ${down}`]),
       ...chained(spine.slice(start, starts[row + 1]), '', '    '),

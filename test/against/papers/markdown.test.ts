@@ -31,7 +31,7 @@ test.each(['birch-street', 'tower-six'])(
       const ruled = sheet.blocks.flatMap((block) => ('names' in block ? [...block.names] : []));
       const strong = sheet.blocks.some((block) => block.kind === 'say' && block.strong);
       expect(seen.marks > 0, `${sheet.id}: a line to write on is no mark`).toBe(strong);
-      for (const name of ruled) expect(seen.text).toContain(`${name}: ____________`);
+      for (const name of ruled) expect(seen.text).toContain(`${name}: __________`);
       expect(seen.items).toBeGreaterThanOrEqual(listed.length);
     }
   },
