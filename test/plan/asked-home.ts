@@ -1,6 +1,7 @@
 import { type Answer, type Answers, NOT_SURE } from '../../src/interview/answers';
+import { holds } from '../../src/interview/questions/holds';
 import type { Condition, Interview, Question } from '../../src/interview/questions/question';
-import { resolve } from '../../src/interview/questions/resolve';
+import { type Known, resolve } from '../../src/interview/questions/resolve';
 
 /** These answers, changed until this question is asked; null where the changes contradict each other. */
 export function homeAsked(
@@ -85,10 +86,18 @@ export function waysToAnswer(question: Question): Answer[] {
 /** The same home with every other question answered that applies: choices as assumed, numbers in the middle. */
 export function filled(interview: Interview, answers: Answers): Answers {
   const now = { ...answers };
-  for (const question of interview.questions) {
-    if (!resolve(interview.questions, now, 'assume').has(question.id)) continue;
-    if (now[question.id] !== undefined && now[question.id] !== NOT_SURE) continue;
-    now[question.id] = middleOf(question);
+  // Questions rest on earlier ones alone, so one walk settles all.
+  const known = new Map<string, Known>();
+  for (const { id, when, unsure, ...rest } of interview.questions) {
+    if (when !== undefined && !holds(when, known)) continue;
+    if (now[id] === undefined || now[id] === NOT_SURE) now[id] = middleOf({ id, unsure, ...rest });
+    const answer = now[id];
+    known.set(
+      id,
+      answer === NOT_SURE
+        ? { value: unsure.assume, how: 'unsure' }
+        : { value: answer, how: 'told' },
+    );
   }
   return now;
 }
