@@ -17,7 +17,7 @@ export function sayToFindOut({ toFindOut, electrical }: Plan, words: Words): str
   const say = words.household.openAnswers;
   return titledList(
     `## ${say.findOutTitle}`,
-    toFindOut.slice(0, SHOWN).map(say.findOut),
+    say.findOut(toFindOut.slice(0, SHOWN)),
     electrical.toSettle.length > 0 ? say.onlyToSettle : say.nothingToFindOut,
   );
 }
@@ -25,5 +25,5 @@ export function sayToFindOut({ toFindOut, electrical }: Plan, words: Words): str
 /** What was taken for each answer that was "not sure" or never given. */
 export function sayAssumptions({ assumptions }: Plan, words: Words): string[] {
   const say = words.household.openAnswers;
-  return titledList(`## ${say.assumedTitle}`, assumptions.map(say.assumed), say.nothingAssumed);
+  return titledList(`## ${say.assumedTitle}`, say.assumed(assumptions), say.nothingAssumed);
 }

@@ -1,5 +1,6 @@
 import type { Plan } from '../../../plan/plan';
 import { sayContradiction } from '../contradictions/say-contradiction';
+import { inSentence } from '../list-of';
 import { sayWhyNow } from '../say-why-now';
 import { sayAssumption } from '../sureness/say-assumption';
 
@@ -11,18 +12,40 @@ export const openAnswers = {
     return `${answers[0]} But: ${answers[1]} ${asks}`;
   },
   findOutTitle: 'Worth finding out',
-  findOut: ({ says, safety, how, decides }: Plan['toFindOut'][number]) => {
-    const held = safety ? ' (a safety answer: advice is held back until it is known)' : '';
-    const why = decides === null ? '' : ` ${sayWhyNow(decides)}`;
-    return `${says}${held}.${why} ${how}`;
-  },
+  /** What several answers decide alike is said once, behind the last of them. */
+  findOut: (all: Plan['toFindOut']): string[] =>
+    together(all, ({ decides }) => (decides === null ? null : sayWhyNow(decides))).map(
+      ([why, group]) => {
+        const [first, ...others] = group;
+        if (why === null || others.length === 0)
+          return `${named(first!)}.${why === null ? '' : ` ${why}`} ${first!.how}`;
+        return `${group.map((one) => `${named(one)}. ${one.how}`).join(' ')} Each of these: ${inSentence(why)}`;
+      },
+    ),
   onlyToSettle:
     'What stands under "Settle these first". Beyond that, nothing that would change this plan much.',
   nothingToFindOut: 'Nothing that would change this plan much.',
   assumedTitle: 'What we assumed',
-  assumed(one: Plan['assumptions'][number]): string {
-    const { says, assumed, because } = sayAssumption(one);
-    return `${says}: ${assumed}. ${because}${/[.!?]$/.test(because) ? '' : '.'}`;
-  },
+  /** Those taken for one reason stand together, with the reason once. */
+  assumed: (all: Plan['assumptions']): string[] =>
+    together(all.map(sayAssumption), ({ because }) => because).map(([because, group]) => {
+      const what = group.map(({ says, assumed }) => `${says}: ${assumed}`).join('; ');
+      return `${what}. ${because}${/[.!?]$/.test(because!) ? '' : '.'}`;
+    }),
   nothingAssumed: 'Nothing: every question that applies was answered.',
 };
+
+const named = ({ says, safety }: Plan['toFindOut'][number]) =>
+  `${says}${safety ? ' (a safety answer: advice is held back until it is known)' : ''}`;
+
+/** Those that one thing is said of, each group where its first stands; what nothing is said of stands alone. */
+function together<T>(all: readonly T[], sayOf: (one: T) => string | null): [string | null, T[]][] {
+  const groups: [string | null, T[]][] = [];
+  for (const one of all) {
+    const said = sayOf(one);
+    const same = said === null ? undefined : groups.find(([other]) => other === said);
+    if (same === undefined) groups.push([said, [one]]);
+    else same[1].push(one);
+  }
+  return groups;
+}

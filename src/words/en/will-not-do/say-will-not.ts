@@ -13,7 +13,7 @@ import { sayNoHeatAtNight } from './say-no-heat-at-night';
 export function sayWillNot(one: WillNot, home: Named): string {
   switch (one.code) {
     case 'left-out':
-      return `${loadName(home, one.load)}: ${sayLeftOut(one.why)}.${musts[one.must ?? 'no']}`;
+      return `${loadName(home, one.load)}${musts[one.must ?? 'no']}: ${sayLeftOut(one.why)}.`;
     case 'not-so-long':
       return sayHowLong(one.lasting);
     case 'too-cold-for-pump':
@@ -40,8 +40,8 @@ export function sayWillNot(one: WillNot, home: Named): string {
 }
 
 const musts = {
-  told: ' You said it must keep running.',
-  counted: ' It counts as what must keep running until you tell us.',
+  told: ', which you said must keep running',
+  counted: ', which counts as what must keep running until you tell us',
   no: '',
 } as const;
 
