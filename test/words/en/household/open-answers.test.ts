@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import type { ToFindOut } from '../../src/plan/sureness/worth-finding-out';
-import { openAnswers } from '../../src/words/en/household/open-answers';
+import type { ToFindOut } from '../../../../src/plan/sureness/worth-finding-out';
+import { openAnswers } from '../../../../src/words/en/household/open-answers';
 
 const toFind = (says: string, decides: ToFindOut['decides']): ToFindOut => ({
   question: 'x',
