@@ -3,6 +3,7 @@ import { healthHangs } from '../home/people/health-devices';
 import type { SyntheticYears } from '../home/weather/synthetic-years';
 import { isSource } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
+import { laterUsd } from '../routes/budget';
 import { carriesAllMust } from '../routes/must-carried';
 import type { Route } from '../routes/route';
 import type { SizedKind } from '../routes/sized';
@@ -58,6 +59,7 @@ export function onlyReady(kinds: readonly SizedKind[]): Advice {
     reason: {
       code: 'too-little-told',
       budgetUsd: null,
+      laterUsd: 0,
       cheapest: null,
       lessPluggedIn: false,
       thriftily: false,
@@ -80,6 +82,7 @@ function reasonOf(home: Home, { chosen, budgetUsd }: Ranked, able: readonly Rout
   return {
     code: chosen === null ? withoutSource(cheapest) : codeOf(home, chosen),
     budgetUsd,
+    laterUsd: laterUsd(home),
     cheapest:
       cheapest === null
         ? null

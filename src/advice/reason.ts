@@ -6,6 +6,8 @@ export interface Reason {
   readonly code: ReasonCode;
   /** The money told, $; null: none was told, so none set a limit. */
   readonly budgetUsd: number | null;
+  /** Of it, what could be added only over two years, $. */
+  readonly laterUsd: number;
   /** Where the money buys no source: the cheapest there is, with its likely price. */
   readonly cheapest: {
     readonly kind: RouteKind;

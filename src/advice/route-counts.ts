@@ -1,7 +1,7 @@
 import type { Home } from '../home/home';
 import type { LoadId } from '../home/loads/load-id';
 import type { RouteKind } from '../kinds/route-kind';
-import { budgetUsd } from '../routes/budget';
+import { budgetUsd, laterUsd } from '../routes/budget';
 import { type OnceStored, onceStored } from '../routes/fuel/once-stored';
 import { type MustCarried, mustCarried, mustMissed } from '../routes/must-carried';
 import type { Route } from '../routes/route';
@@ -18,8 +18,12 @@ export interface RouteCounts {
   readonly onlyUnknown: boolean;
   /** Of what closes it, what settles the matter. */
   readonly decisive: readonly Stop[];
-  /** Where its likely price is above the money told, $: by how much, and what was told. */
-  readonly aboveTold: { readonly byUsd: number; readonly toldUsd: number } | null;
+  /** Where its likely price is above the money told, $: by how much, what was told, and how much of that is for later. */
+  readonly aboveTold: {
+    readonly byUsd: number;
+    readonly toldUsd: number;
+    readonly laterUsd: number;
+  } | null;
 }
 
 function routeCounts(home: Home, route: Route): RouteCounts {
@@ -36,7 +40,7 @@ function routeCounts(home: Home, route: Route): RouteCounts {
 function aboveTold(home: Home, { costUsd }: Route): RouteCounts['aboveTold'] {
   const toldUsd = budgetUsd(home);
   if (toldUsd === null || costUsd.value <= toldUsd) return null;
-  return { byUsd: costUsd.value - toldUsd, toldUsd };
+  return { byUsd: costUsd.value - toldUsd, toldUsd, laterUsd: laterUsd(home) };
 }
 
 /** Of the kinds among these routes, of which there is one each. */

@@ -11,6 +11,11 @@ export function budgetUsd({ facts }: Home): number | null {
   return told.reduce((sum, id) => sum + (facts.number(id) ?? 0), 0);
 }
 
+/** Of what was told, the part that could be added only over two years, $; 0 where none was told. */
+export function laterUsd({ facts }: Home): number {
+  return facts.told('budget-later') ? (facts.number('budget-later') ?? 0) : 0;
+}
+
 /** Whether a price may be paid: at or below what was told, or nothing was told. */
 export function withinBudgetUsd(home: Home, usd: number): boolean {
   const budget = budgetUsd(home);

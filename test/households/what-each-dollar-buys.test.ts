@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Line } from '../../src/advice/list/line';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
+import { sheetsOf } from '../../src/papers/sheets/sheets-of';
 import { english } from '../../src/words/en';
 import { planOf } from './read-household';
 
@@ -49,7 +50,21 @@ describe('birch-street: 10 gallons kept, 21 for the goal', () => {
     const last = list.at(-1)!;
     expect(last.route!.kind).toBe('standby-engine');
     expect(last.withinBudget).toBe(false);
-    expect(planMarkdown(plan, english)).toMatch(/above the \$5,000 you told us/);
+    expect(planMarkdown(plan, english)).toContain(
+      'above the $5,000 you told us ($1,800 now, $3,200 later)',
+    );
+    expect(plan.advice.reason).toMatchObject({ budgetUsd: 5000, laterUsd: 3200 });
+  });
+
+  test('the sheet for the family says so too, and says nothing of the kind of what fits', () => {
+    const items = sheetsOf(plan, english)
+      .find(({ id }) => id === 'family')!
+      .blocks.flatMap((block) => ('items' in block ? block.items : []));
+    const over = Math.round(list.at(-1)!.usd - 5000).toLocaleString('en-US');
+    const better = items.find((item) => item.startsWith(english.sheets.family.better('')))!;
+    const cheaper = items.find((item) => item.startsWith(english.sheets.family.cheaper('')))!;
+    expect(better).toContain(`$${over} above your money`);
+    expect(cheaper).not.toContain('above your money');
   });
 });
 

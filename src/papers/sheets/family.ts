@@ -1,3 +1,4 @@
+import type { Line } from '../../advice/list/line';
 import type { Home } from '../../home/home';
 import type { Plan } from '../../plan/plan';
 import { byWhen } from '../../plan/steps/by-when';
@@ -69,16 +70,26 @@ function neighbors({ advice }: Plan, words: Words): string[] {
   const its = words.sheets.family;
   const { list, advised } = advice;
   if (advised === null || list.length < 2)
-    return advice.beside.slice(0, 2).map((one) => its.beside(besideIt(one, words)));
+    return advice.beside
+      .slice(0, 2)
+      .map((one) => its.beside(besideIt(one, words)) + above(one.costUsd.value, advice, words));
   const other = list.filter((line) => !isSame(line.route, list[advised]!.route));
   const { usd } = list[advised]!;
   const cheaper = other.filter((line) => line.usd < usd).slice(-1);
   const better = other.filter((line) => line.usd > usd).slice(0, 1);
-  const say = words.household.dollarsBuy.inShort;
+  const say = (line: Line) =>
+    words.household.dollarsBuy.inShort(line) + above(line.usd, advice, words);
   return [
     ...cheaper.map((line) => its.cheaper(say(line))),
     ...better.map((line) => its.better(say(line))),
   ];
+}
+
+/** By how much a price is above the money told; empty where it is not, or nothing was told. */
+function above(usd: number, { reason }: Plan['advice'], words: Words): string {
+  const { budgetUsd } = reason;
+  if (budgetUsd === null || usd <= budgetUsd) return '';
+  return words.sheets.family.above(words.quantity(Math.round(usd - budgetUsd), '$'));
 }
 
 /** The same equipment, lived with in another way: no neighbor, for nothing else would be bought. */

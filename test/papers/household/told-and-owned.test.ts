@@ -35,6 +35,10 @@ test('a price above what was told says by how much, and only then', () => {
   const told = houseWith({ 'budget-now': 600, 'budget-later': 0 });
   expect(sayAboveTold(planAt(told, 800), english)).toContain('$200 above the $600 you told us');
   expect(sayAboveTold(planAt(told, 600), english)).toBe('');
+  const twice = houseWith({ 'budget-now': 200, 'budget-later': 400 });
+  expect(sayAboveTold(planAt(twice, 800), english)).toContain(
+    '$200 above the $600 you told us ($200 now, $400 later)',
+  );
   expect(sayAboveTold(planAt(houseWith({}), 9000), english)).toBe('');
 });
 

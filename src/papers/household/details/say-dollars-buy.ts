@@ -18,6 +18,7 @@ export function sayDollarsBuy(plan: Plan, words: Words): string[] {
       goalHours,
       advised: i === advised,
       budgetUsd: reason.budgetUsd,
+      laterUsd: reason.laterUsd,
     }),
   );
   const parts = list.flatMap(({ route, usd }, i) =>

@@ -1,10 +1,9 @@
 import type { RouteCounts } from '../../../advice/route-counts';
-import { formatQuantity } from '../../../quantity/format-quantity';
+import { usd } from '../say-dollars';
+import { sayToldMoney } from '../told-money';
 
 type Above = NonNullable<RouteCounts['aboveTold']>;
 
-const usd = (dollars: number) => formatQuantity(Math.round(dollars), '$');
-
 /** By how much a price is above what was told, with a comma before it. */
-export const sayAboveTold = ({ byUsd, toldUsd }: Above): string =>
-  `, ${usd(byUsd)} above the ${usd(toldUsd)} you told us`;
+export const sayAboveTold = ({ byUsd, toldUsd, laterUsd }: Above): string =>
+  `, ${usd(byUsd)} above ${sayToldMoney(toldUsd, laterUsd)}`;

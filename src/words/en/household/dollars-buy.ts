@@ -4,6 +4,7 @@ import { formatQuantity } from '../../../quantity/format-quantity';
 import { inSentence } from '../list-of';
 import { sayRouteTitle } from '../routes/route-titles';
 import { usd } from '../say-dollars';
+import { sayToldMoney } from '../told-money';
 import { sayShare } from './share';
 
 /** A line as the household reads it. */
@@ -15,6 +16,8 @@ export interface LineSaid {
   readonly advised: boolean;
   /** The money told, $; null where none was. */
   readonly budgetUsd: number | null;
+  /** Of it, what is for later, $. */
+  readonly laterUsd: number;
 }
 
 /** What each dollar buys. */
@@ -23,7 +26,7 @@ export const dollarsBuy = {
   intro: (goalHours: number, season: Season, careful: boolean) =>
     `All routes, sizes, fuel and ways of living, weighed together: these nothing beats in money and in what they do. Counted are outages of ${hoursOf(goalHours)} that start in ${season}${careful ? ', by the careful count, for health may hang on power' : ''}.`,
   /** "B. $860: plug-in power pack of 1 kWh, living thriftily: carries all 4, through more than 99 of 100 such outages." */
-  line({ line, letter, goalHours, advised, budgetUsd }: LineSaid): string {
+  line({ line, letter, goalHours, advised, budgetUsd, laterUsd }: LineSaid): string {
     const { value } = line;
     if (line.route === null) return `${letter}. ${whatItDoes(line, goalHours)}`;
     const devices =
@@ -33,7 +36,7 @@ export const dollarsBuy = {
     const marks = [
       ...(line.reaches ? [' It does what you asked for: at least 9 in 10 such outages.'] : []),
       ...(budgetUsd !== null && !line.withinBudget
-        ? [` It is ${usd(line.usd - budgetUsd)} above the ${usd(budgetUsd)} you told us.`]
+        ? [` It is ${usd(line.usd - budgetUsd)} above ${sayToldMoney(budgetUsd, laterUsd)}.`]
         : []),
       ...(advised ? [' **This is the one advised.**'] : []),
     ];

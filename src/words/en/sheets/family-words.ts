@@ -8,6 +8,8 @@ export const familyWords = {
   why: (because: string) => `Why this one: ${because}`,
   cheaper: (line: string) => `Next cheaper, ${line}`,
   better: (line: string) => `Next better, ${line}`,
+  /** Of a neighbor that costs more than was told; the details say what was told. */
+  above: (byUsd: string) => ` It is ${byUsd} above your money.`,
   beside: (other: string) => `Beside it: ${other}`,
   other: (title: string, price: string, lasting: string) => `${title}, about ${price}, ${lasting}.`,
   otherHours: (hours: string) => `lasts about ${hours}`,
