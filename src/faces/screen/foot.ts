@@ -25,15 +25,33 @@ export function footWithin(
   return footItems(footItemsOf(parts, question), { width, height });
 }
 
-/** On a shared screen the key that shows what is hidden stands second. */
-function footItemsOf({ context, state, hiding }: FrameParts, question: Question): string[] {
-  return withHidingKeys(footWords(context, state, question), hiding);
+/** On a shared screen the key that shows what is hidden stands second; keys seldom needed stand before the way out. */
+function footItemsOf({ context, state, hiding, size }: FrameParts, question: Question): string[] {
+  const often = footWords(context, state, question);
+  const seldom = size.rows < ROOMY_FROM ? [] : seldomWords(state, question, often);
+  return withHidingKeys([...often.slice(0, -1), ...seldom, ...often.slice(-1)], hiding);
+}
+
+/** From so many rows on a line more of keys takes nothing from what is read. In lower windows help tells of them. */
+const ROOMY_FROM = 30;
+
+/** Every other key that does something here. */
+function seldomWords({ view }: State, question: Question, often: readonly string[]): string[] {
+  if (view === 'welcome' || view === 'wait') return [];
+  const names = (words: string) => often.some((item) => item.includes(words));
+  const listed = view === 'ask' && question.choices !== undefined && !names('number');
+  return [
+    ...(names('Up Down') ? [] : ['Up Down move']),
+    ...(listed ? ['A number marks its line'] : []),
+    'Page Up Page Down move far',
+    ...(view === 'check' ? ['Home End first, last'] : []),
+  ];
 }
 
 function footWords(context: Context, state: State, question: Question): string[] {
   switch (state.view) {
     case 'welcome':
-      return ['Enter begin', 'Ctrl+C stop'];
+      return ['Enter begin', 'Ctrl+S or Ctrl+C stop'];
     case 'help':
       return ['Up Down read on', 'Enter or Esc back', 'Ctrl+S save and stop'];
     case 'label':

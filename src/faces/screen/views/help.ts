@@ -5,7 +5,7 @@ import type { Frame, FrameParts } from '../frame';
 import { type Line, styled, wrapParagraphs } from '../line';
 import { readingFrame } from './reading';
 
-/** The hint, which a small window may have no room for, why we ask, how to find out, and what "not sure" does. */
+/** What a small window may have no room for (hint, keys), why we ask, how to find out, and what "not sure" does. */
 export function helpFrame(parts: FrameParts, width: number): Frame {
   const question = questionAt(parts.context, parts.state.at);
   return readingFrame(parts, width, {
@@ -20,6 +20,7 @@ function helpText(question: Question, width: number): Line[] {
     ['Why we ask', question.why],
     ['How to find out', question.find],
     ["If you're not sure", unsureWords(question)],
+    ['Keys', KEYS],
   ];
   return sections.flatMap(([title, text], i) => [
     ...(i > 0 ? [[]] : []),
@@ -27,3 +28,11 @@ function helpText(question: Question, width: number): Line[] {
     ...styled(wrapParagraphs(text, width)),
   ]);
 }
+
+/** What a low window has no room for below each screen. */
+const KEYS = [
+  'Up and Down move by a line, Page Up and Page Down move far.',
+  'In a list a number marks its line. Where you tick, Space ticks.',
+  'In your list of answers Left and Right go from section to section, Home and End to its ends.',
+  'Enter takes what is marked. Esc goes back. Ctrl+S saves and stops.',
+].join(' ');
