@@ -1,3 +1,4 @@
+import { comfortLost } from '../../../plan/ladder/comfort-lost';
 import type { Plan } from '../../../plan/plan';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
@@ -14,7 +15,7 @@ export function sayWaysOn(plan: Plan, words: Words): string[] {
       say.moreMoney(waysOn.moreMoney),
       ...(waysOn.littleMore === null ? [] : [say.littleMore(waysOn.littleMore)]),
       say.shorterGoal(waysOn.shorterGoal),
-      say.lessCarried(waysOn.lessCarried, namesOfLess(plan)),
+      say.lessCarried(waysOn.lessCarried, lessOf(plan)),
       ...(waysOn.oneRoom === null ? [] : [say.oneRoom(waysOn.oneRoom, plan.rideThrough.goalHours)]),
     ]),
   ];
@@ -23,10 +24,18 @@ export function sayWaysOn(plan: Plan, words: Words): string[] {
 /** In one line for the first page. */
 export function waysOnLine(plan: Plan, words: Words): string[] {
   const { waysOn } = plan.advice;
-  return waysOn === null ? [] : [words.household.waysOn.onFrontPage(waysOn, namesOfLess(plan))];
+  return waysOn === null ? [] : [words.household.waysOn.onFrontPage(waysOn, lessOf(plan))];
 }
 
-function namesOfLess({ advice, home }: Plan): string[] {
-  const without = advice.waysOn?.lessCarried?.without ?? [];
-  return home.loads.filter(({ id }) => without.includes(id)).map(({ name }) => name);
+/** What would be done without, and whether the home is then cold or hot where that harms. */
+function lessOf({ advice, home }: Plan) {
+  const less = advice.waysOn?.lessCarried ?? null;
+  if (less === null) return { names: [], heat: false, cool: false };
+  const without: readonly string[] = less.without;
+  const lost = comfortLost(home, less.line.route!);
+  return {
+    names: home.loads.filter(({ id }) => without.includes(id)).map(({ name }) => name),
+    heat: lost.heat.some((id) => without.includes(id)),
+    cool: lost.cool.some((id) => without.includes(id)),
+  };
 }

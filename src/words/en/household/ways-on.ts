@@ -5,6 +5,14 @@ import { sayRouteTitle } from '../routes/route-titles';
 import { usd } from '../say-dollars';
 import { sayShare } from './share';
 
+/** What would be done without, as a household reads it. */
+export interface LessSaid {
+  readonly names: readonly string[];
+  /** The home is then without heat, or cooling, where that harms. */
+  readonly heat: boolean;
+  readonly cool: boolean;
+}
+
 /** Ways on where nothing within the money does the whole job. */
 export const waysOn = {
   title: 'Ways on',
@@ -23,10 +31,10 @@ export const waysOn = {
       return 'A shorter goal: nothing within your money carries all that must run, for any time worth planning.';
     return `A shorter goal: ${span(way.hours)}. That long the ${titleOf(way.line)}, ${usd(way.line.usd)}, carries all that must run in 9 of 10 outages.`;
   },
-  lessCarried(way: WaysOn['lessCarried'], names: readonly string[]): string {
+  lessCarried(way: WaysOn['lessCarried'], less: LessSaid): string {
     if (way === null)
       return 'Less carried: doing without one thing or a few does not make the rest last. What health or a dry house hangs on is not counted as what may go.';
-    return `Less carried: without the ${listOf(names.map(inSentence))}, the ${titleOf(way.line)}, ${usd(way.line.usd)}, carries the rest for the time you asked.`;
+    return `Less carried: without the ${listOf(less.names.map(inSentence))}, the ${titleOf(way.line)}, ${usd(way.line.usd)}, carries the rest for the time you asked.${less.heat ? NO_HEAT : ''}${less.cool ? NO_COOLING : ''}`;
   },
   /** The heater goes into a wall outlet, as the list of ways to need less says. */
   oneRoom(way: OneRoom, goalHours: number): string {
@@ -39,17 +47,23 @@ export const waysOn = {
   /** The ways that lead somewhere, in one line for the first page. */
   onFrontPage(
     { moreMoney, littleMore, shorterGoal, lessCarried, oneRoom }: WaysOn,
-    names: readonly string[],
+    less: LessSaid,
   ): string {
-    const ways = [
+    const whole = [
       ...(moreMoney === null
         ? []
         : [
             `${usd(moreMoney.moreUsd)} more (${usd(moreMoney.line.usd)} in all) for the ${titleOf(moreMoney.line)}`,
           ]),
-      ...(shorterGoal === null ? [] : [`a goal of ${span(shorterGoal.hours)}`]),
-      ...(lessCarried === null ? [] : [`doing without the ${listOf(names.map(inSentence))}`]),
       ...(oneRoom?.line.reaches ? [roomWith(oneRoom)] : []),
+    ];
+    const smaller = [
+      ...(shorterGoal === null ? [] : [`a goal of ${span(shorterGoal.hours)}`]),
+      ...(lessCarried === null ? [] : [doingWithout(less)]),
+    ];
+    const ways = [
+      ...(whole.length === 0 ? [] : [`for the whole job: ${whole.join('; or ')}.`]),
+      ...(smaller.length === 0 ? [] : [`for a smaller job: ${smaller.join('; or ')}.`]),
     ];
     const near = [
       ...(littleMore === null
@@ -64,11 +78,23 @@ export const waysOn = {
     const nearer = near.length === 0 ? '' : ` Nearer to it: ${near.join('; or ')}.`;
     return ways.length === 0
       ? `Ways on: none of more money, a shorter goal or fewer things does ${nearer === '' ? 'it' : 'all of it'} here.${nearer} Plan to leave.`
-      : `Ways on, for the whole job: ${ways.join('; or ')}.${nearer}`;
+      : `Ways on, ${ways.join(' Or, ')}${nearer}`;
   },
   leaveWhenItEnds: (hours: number | null) =>
     `When to leave: ${hours === null ? 'before it ends' : `before it ends, after about ${span(hours)}`}, or as soon as the room stays below 60 °F or above 90 °F.`,
 };
+
+const NO_HEAT =
+  ' There is no heat then: live in one room, hang a thermometer in it, and leave before it stays below 60 °F.';
+const NO_COOLING =
+  ' There is no cooling then: have a cool place to go to, and leave before a room stays above 90 °F; a fan alone does not protect above that.';
+
+/** "doing without the furnace and refrigerator (no heat then)". */
+function doingWithout({ names, heat, cool }: LessSaid): string {
+  const lost = [...(heat ? ['heat'] : []), ...(cool ? ['cooling'] : [])];
+  const then = lost.length === 0 ? '' : ` (no ${lost.join(' and no ')} then)`;
+  return `doing without the ${listOf(names.map(inSentence))}${then}`;
+}
 
 /** "one warm room in place of the whole home, with the vehicle on an inlet, $850, and $60 for a plug-in heater". */
 const roomWith = (way: OneRoom) =>
