@@ -3,31 +3,11 @@ import { eventFor } from '../../src/faces/screen/event-for';
 import type { Frame } from '../../src/faces/screen/frame';
 import { frameOf } from '../../src/faces/screen/frame-of';
 import { glyphsFor } from '../../src/faces/screen/glyphs';
-import type { Key } from '../../src/interview/keys/key';
 import { reduce } from '../../src/interview/reduce';
 import { rowsOf } from '../../src/interview/rows';
 import type { State } from '../../src/interview/state';
 import { at, context, later, told, views } from './every-view';
-
-/** How each key is named where it does something. Ctrl+C and Ctrl+Z are those of every program of a terminal. */
-const NAMES: readonly (readonly [Key, RegExp])[] = [
-  [{ name: 'enter' }, /\bEnter\b/],
-  [{ name: 'escape' }, /\bEsc\b/],
-  [{ name: 'tab' }, /\bTab\b/],
-  [{ name: 'up' }, /(?<!Page )\bUp\b/],
-  [{ name: 'down' }, /(?<!Page )\bDown\b/],
-  [{ name: 'left' }, /\bLeft\b/],
-  [{ name: 'right' }, /\bRight\b/],
-  [{ name: 'home' }, /\bHome\b/],
-  [{ name: 'end' }, /\bEnd\b/],
-  [{ name: 'page-up' }, /\bPage Up\b/],
-  [{ name: 'page-down' }, /\bPage Down\b/],
-  [{ name: 'later' }, /Ctrl\+L\b/],
-  [{ name: 'ctrl-s' }, /Ctrl\+S\b/],
-  [{ name: 'text', text: ' ' }, /\bSpace\b/],
-  [{ name: 'text', text: '?' }, /\?/],
-  [{ name: 'text', text: '1' }, /\bnumber\b/i],
-];
+import { NAMES } from './key-names';
 
 const glyphs = glyphsFor({ LANG: 'C.UTF-8' });
 /** A window with room for every key, and the usual one. */

@@ -63,12 +63,14 @@ export function measurePlan({ plan, state, size, beside, shared }: PlanParts): M
   ];
   const wanted = lineOf(plan, state.passage);
   const atFront = sectionAt(plan, wanted) === 0;
-  const foot = footItems(planFoot(state, { atFront, beside, shared }), {
-    width,
-    height: Math.max(1, Math.floor(height / 4)),
-  });
   const gap = height >= ROOMY ? 1 : 0;
   const field = state.view === 'find' ? 1 : 0;
+  // Title, place and a line of the plan stand in the lowest window too, whatever is asked there.
+  const spare = height - 3 - gap - field - message.length;
+  const foot = footItems(planFoot(state, { atFront, beside, shared }), {
+    width,
+    height: Math.max(1, Math.min(spare, Math.floor(height / 4))),
+  });
   const page = Math.max(1, height - 2 - gap - field - message.length - foot.length);
   // Also the last section can stand at the top.
   const lastHead = plan.sections.at(-1)?.line ?? 0;

@@ -33,23 +33,31 @@ function keysOf({ view }: PlanState, { atFront, beside }: Around): string[] {
         atFront ? 'Esc leave' : 'Esc back',
       ];
     case 'sections':
-      return ['Up Down or number', 'Enter open', '/ find', 'Esc front page'];
+      return [
+        'Up Down or number',
+        'Enter or Right open',
+        '/ find',
+        'Page Up Page Down Home End',
+        'Ctrl+S leave',
+        'Esc front page',
+      ];
     case 'find':
-      return ['Enter find', 'Esc back'];
+      return ['Enter find', 'Ctrl+S leave', 'Esc back'];
     case 'found':
       return [
-        'Right next hit',
+        'Right or Enter next hit',
         'Left hit before',
         '/ other word',
         'Up Down Space read on',
+        '? all keys',
         'Esc back',
       ];
     case 'keys':
-      return ['Up Down read on', 'Any other key back'];
+      return ['Up Down Space read on', 'Any other key back'];
     case 'leaving':
-      return ['Y leave', 'Esc back to it'];
+      return ['Y leave', 'Ctrl+S leave', 'Any other key back'];
     case 'homes':
-      return ['Y go there', 'Esc back to it'];
+      return ['Y go there', 'Ctrl+S leave', 'Any other key back'];
   }
 }
 
