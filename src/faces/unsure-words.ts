@@ -1,10 +1,13 @@
 import type { Question } from '../interview/questions/question';
+import { assumedOf } from '../interview/questions/relevant';
 import { sayAnswer } from '../interview/say-answer';
+import type { Context, State } from '../interview/state';
 import { formatQuantity } from '../quantity/format-quantity';
 
-/** What "I'm not sure" makes the plan assume, in a sentence or two. */
-export function unsureWords(question: Question): string {
-  const { assume, low, high, because } = question.unsure;
+/** What "I'm not sure" makes the plan assume of this home, in a sentence or two. */
+export function unsureWords(context: Context, state: State, question: Question): string {
+  const { low, high, because } = question.unsure;
+  const assume = assumedOf(context, state, question);
   if (question.kind === 'name') return because;
   const why = /[.!?]$/.test(because) ? because : `${because}.`;
   if (assume === null) return `We assume nothing. ${why}`;

@@ -9,7 +9,7 @@ import { goBack, goOn, goToNext, nextFound, toWalk } from './go-on';
 import { NO_ROW } from './keys/no-row';
 import { readLabel } from './label-line';
 import type { Question } from './questions/question';
-import { questionAt } from './questions/relevant';
+import { assumedOf, questionAt } from './questions/relevant';
 import { answersToReadBack } from './read-back';
 import type { Act } from './rows';
 import { sayAnswer } from './say-answer';
@@ -122,12 +122,12 @@ function notSure(context: Context, state: State): State {
   if (question.kind === 'name') {
     return accept(context, { ...state, notice: null }, context.spareName());
   }
-  return accept(context, { ...state, notice: takenInstead(question) }, NOT_SURE);
+  return accept(context, { ...state, notice: takenInstead(context, state, question) }, NOT_SURE);
 }
 
 /** Not sure is an answer like any other: what the plan takes until somebody knows. Danger says what to check instead. */
-function takenInstead(question: Question): string {
-  const { assume } = question.unsure;
+function takenInstead(context: Context, state: State, question: Question): string {
+  const assume = assumedOf(context, state, question);
   if (assume === null) return words.takesCareful(question.says);
   return words.takes(question.says, sayAnswer(question, assume));
 }

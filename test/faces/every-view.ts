@@ -51,7 +51,7 @@ export const views: readonly (readonly [name: string, state: State, title: strin
   [
     'enough',
     { ...later, view: 'enough', next: { code: 'enough', sharpen: 4 } },
-    'Nothing you could',
+    'Nothing we could',
   ],
   ['answers', { ...later, view: 'check', row: 5 }, 'Check your answers'],
   ['read back', { ...later, view: 'read-back', row: 0 }, 'Before the plan'],

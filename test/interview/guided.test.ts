@@ -80,7 +80,7 @@ describe('after the opening', () => {
   test('when nothing would change what to buy it says so, and the rest may be asked in its order', () => {
     const state = found(waiting, { code: 'enough', sharpen: 11 });
     expect(enoughTitle(state)).toBe(
-      'Nothing you could still answer would change what to buy. 11 answers would sharpen the figures.',
+      'Nothing we could still ask would change what to buy. 11 answers would sharpen the figures.',
     );
     const acts = rowsOf(context, state).map((row) => (row.kind === 'act' ? row.act : ''));
     expect(acts).toEqual(['write', 'rest', 'draft', 'stop']);

@@ -8,7 +8,7 @@ import { actNowTexts, actNowTitle } from '../act-now-texts';
 import { checkTitle, openWords } from '../check-words';
 import { labelWords } from '../label-words';
 import { leftWords, placeWords } from '../place-words';
-import { planSoFarTitle, WAITING } from '../plan-so-far';
+import { planSoFarTitle, type SoFar, WAITING } from '../plan-so-far';
 import { SOURCE, TONIGHT_TITLE, tonightTexts } from '../tonight-texts';
 import { unsureWords } from '../unsure-words';
 import { WALK_TITLE, walkHint, walkTexts } from '../walk-texts';
@@ -21,6 +21,7 @@ export function printView(
   context: Context,
   state: State,
   said: ReadonlySet<string> = new Set(),
+  draft: SoFar | null = null,
 ): string[] {
   switch (state.view) {
     case 'welcome':
@@ -43,7 +44,7 @@ export function printView(
       return tonightLines(context, state);
     case 'first-plan':
     case 'enough':
-      return [planSoFarTitle(state), ...numbered(context, state)];
+      return [planSoFarTitle(state, draft), ...numbered(context, state)];
     case 'read-back':
       return readBackLines(context, state);
     case 'compare':
@@ -87,7 +88,7 @@ function helpLines(context: Context, state: State): string[] {
   return [
     `Why we ask: ${question.why.trim()}`,
     `How to find out: ${question.find.trim()}`,
-    `If you are not sure: ${unsureWords(question)}`,
+    `If you are not sure: ${unsureWords(context, state, question)}`,
     `Words you can type: ${lineWords(context, { ...state, view: 'ask' }).join(', ')}.`,
   ];
 }

@@ -12,7 +12,7 @@ import { draftSafely, nextSafely, SUMS_FAILED } from '../draft-safely';
 import { NO_SUMS, NOTHING_NAMED, rankWords, sumWords, widthWords } from '../draft-words';
 import { glanceWords } from '../glance-words';
 import { hangUp } from '../hang-up';
-import { planSoFar } from '../plan-so-far';
+import { planSoFar, type SoFar } from '../plan-so-far';
 import type { WhatIfSaid } from '../screen/views/what-if';
 import { comparedLines } from './compared-lines';
 import { LineReader } from './line-reader';
@@ -177,8 +177,11 @@ class Lines {
   }
 
   private show(): void {
-    const [first = '', ...rest] = printView(this.door.context, this.state, this.said);
-    this.print(['', first, ...this.planSoFar(), ...rest]);
+    const { context } = this.door;
+    const draft = this.draftHere();
+    const [first = '', ...rest] = printView(context, this.state, this.said, draft);
+    const plan = draft === null ? [] : planSoFar(context, this.state, draft);
+    this.print(['', first, ...plan, ...rest]);
     if (this.state.view === 'ask') {
       for (const word of lineWords(this.door.context, this.state)) this.said.add(word);
     }
@@ -217,12 +220,11 @@ class Lines {
     else this.kept = { answers: this.state.answers, unfinished: this.state.unfinished };
   }
 
-  /** The plan so far, at the two stations that show it. */
-  private planSoFar(): string[] {
-    const { view } = this.state;
-    if (view !== 'first-plan' && view !== 'enough') return [];
-    const draft = draftSafely(this.later, this.state.answers);
-    return planSoFar(this.door.context, this.state, draft);
+  /** What the answers add up to, at the two stations that show it. */
+  private draftHere(): SoFar | null {
+    const { answers, view } = this.state;
+    const shows = view === 'first-plan' || view === 'enough';
+    return shows ? draftSafely(this.later, answers) : null;
   }
 
   private sums(): string[] {

@@ -34,6 +34,18 @@ export function offered(
   return (question.choices ?? []).filter((c) => c.when === undefined || holds(c.when, known));
 }
 
+/** What "not sure" takes of a question, as far as this home has it; null where nothing may be assumed. */
+export function assumedOf(
+  context: Pick<Context, 'interview'>,
+  state: Pick<State, 'answers'>,
+  question: Question,
+): Question['unsure']['assume'] {
+  const { assume } = question.unsure;
+  if (assume === null || typeof assume !== 'object') return assume;
+  const ids = offered(context, state, question).map((choice) => choice.id);
+  return assume.filter((id) => ids.includes(id));
+}
+
 export function questionAt(context: Pick<Context, 'interview'>, id: string): Question {
   const found = context.interview.questions.find((q) => q.id === id);
   if (found === undefined) throw new RangeError(`no question is called ${id}`);

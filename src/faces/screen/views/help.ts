@@ -10,16 +10,16 @@ export function helpFrame(parts: FrameParts, width: number): Frame {
   const question = questionAt(parts.context, parts.state.at);
   return readingFrame(parts, width, {
     title: question.ask,
-    text: helpText(question, width),
+    text: helpText(parts, question, width),
   });
 }
 
-function helpText(question: Question, width: number): Line[] {
+function helpText({ context, state }: FrameParts, question: Question, width: number): Line[] {
   const sections: [string, string][] = [
     ['Hint', `${question.hint}.`],
     ['Why we ask', question.why],
     ['How to find out', question.find],
-    ["If you're not sure", unsureWords(question)],
+    ["If you're not sure", unsureWords(context, state, question)],
     ['Keys', KEYS],
   ];
   return sections.flatMap(([title, text], i) => [
