@@ -9,9 +9,9 @@ const titles: Readonly<Record<FigureId, string>> = {
   price: 'Price of what is advised, installed',
   hours: 'How long what is advised lasts on what is there today',
   odds: 'Of 100 outages as long as your goal, those it carries through',
-  'careful-odds': 'The same by the careful count',
+  'careful-odds': 'Of 100 outages as long as your goal, those it carries by the careful count',
   'device-hours': 'How long the health devices alone are covered',
-  'hours-once-stored': 'The same once the cans are filled',
+  'hours-once-stored': 'How long what is advised lasts once the cans are filled',
   'fuel-a-day': 'Fuel burned a day',
   'fuel-for-goal': 'Fuel your goal takes, by the careful count',
   'source-size': 'Power of what is advised, by its label',
@@ -21,7 +21,7 @@ const titles: Readonly<Record<FigureId, string>> = {
   leave: 'Hours a device must still be carried for when you leave',
   'service-amps': 'Load of the electric service, by the code',
   'cost-over-years': 'What it costs over the years, in dollars of today',
-  'cost-a-year': 'The same by the year, after what comes off the bill',
+  'cost-a-year': 'What it costs a year, after what comes off the bill',
   'savings-a-year': 'What it takes off the power bill in a year',
 };
 
