@@ -68,6 +68,14 @@ describe('birch-street: 10 gallons kept, 21 for the goal', () => {
   });
 });
 
+test('what gives no power is not said to carry anything', () => {
+  const line = listOf('birch-street').list.at(-1)!;
+  const dark: Line = { ...line, hours: null, route: { ...line.route!, carries: [] } };
+  const { inShort } = english.household.dollarsBuy;
+  expect(inShort(line)).toMatch(/: carries all 7 that must run/);
+  expect(inShort(dark)).toMatch(/: stands in for all 7 that must run, with no power at all/);
+});
+
 test('ridge-road: one generator carries all from the propane that is there, and nothing dearer is listed', () => {
   const { list, advised } = listOf('ridge-road');
   expect(advised).toBe(list.length - 1);

@@ -68,8 +68,11 @@ function whatItCarries(line: Line): string {
   const { carried, of } = line.carried;
   const some = carried === of ? `all ${of}` : `${carried} of ${of}`;
   const things = of === 1 && carried === of ? 'the one thing' : some;
-  return `${usd(line.usd)}: ${inSentence(sayRouteTitle(line.route!.called))}${sizeOf(line)}${thrifty}: carries ${things} that must run`;
+  return `${usd(line.usd)}: ${inSentence(sayRouteTitle(line.route!.called))}${sizeOf(line)}${thrifty}: ${does(line)} ${things} that must run`;
 }
+
+/** What gives no power carries nothing: lanterns, a camp stove and the like do the work instead. */
+const does = ({ route }: Line) => (route?.carries.length === 0 ? 'stands in for' : 'carries');
 
 const hoursOf = (hours: number) => formatQuantity(Math.round(hours), 'h');
 
