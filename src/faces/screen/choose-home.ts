@@ -17,7 +17,7 @@ export interface HomesShown {
 }
 
 /** Where the mark stands, the digits typed, and what to say about the last key. */
-interface At {
+export interface At {
   readonly row: number;
   readonly digits: string;
   readonly error: string | null;
@@ -46,13 +46,14 @@ export function chooseHome({ homes, stdin, stdout, hide }: HomesShown): Promise<
       if (key.name === 'enter' && at.row !== NO_ROW) {
         return choices[at.row]!;
       }
-      at = moved(at, key, whole.length);
+      at = onHomesKey(at, key, whole.length);
       return null;
     },
   });
 }
 
-function moved(given: At, key: Key, count: number): At {
+/** The list after a key that chooses nothing and leaves nothing. */
+export function onHomesKey(given: At, key: Key, count: number): At {
   const to = (row: number): At => ({ row, digits: '', error: null });
   const last = count - 1;
   switch (key.name) {

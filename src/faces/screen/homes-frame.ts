@@ -20,7 +20,10 @@ export interface HomesParts {
   readonly glyphs: Glyphs;
 }
 
-const KEYS = ['Up Down or number', 'Enter choose', 'Esc leave'];
+const KEYS = ['Up Down or number', 'Enter choose'];
+/** In a low window the homes need the lines more. */
+const SELDOM = ['Page Up Page Down Home End', 'Ctrl+S leave'];
+const ROOMY_FROM = 20;
 
 /** A title, the homes to choose from, and the keys. */
 export function homesFrame({ labels, homes, row, error, keys, size, glyphs }: HomesParts): Frame {
@@ -29,9 +32,9 @@ export function homesFrame({ labels, homes, row, error, keys, size, glyphs }: Ho
   const hint = styled(wrapText(HOMES_HINT, width));
   const block = rowsOf(labels, homes, row, width);
   const message = error === null ? [] : wrapText(`Error: ${error}`, width);
-  const foot = styled(flow([...KEYS.slice(0, 1), ...keys, ...KEYS.slice(1)], width, '   '), {
-    dim: true,
-  });
+  const seldom = size.rows < ROOMY_FROM ? [] : SELDOM;
+  const items = [...KEYS.slice(0, 1), ...keys, ...KEYS.slice(1), ...seldom, 'Esc leave'];
+  const foot = styled(flow(items, width, '   '), { dim: true });
   const heights = fitParts(
     [
       { name: 'head', height: head.length },
