@@ -68,6 +68,7 @@ export function makePlan(
       ? onlyReady(kinds)
       : advise(home, drawn, kinds, (kind, lived, on) => sizedKind(kind, lived, on, widths));
   const routes = withAdvised(kinds, advice.route);
+  lookAtHours(routes);
   const advisedUsd = advice.route.costUsd.value;
   const planned = { interview, answers, asOf, widths, home, routes, advisedUsd };
   const lived = livedHome(home, advice.route.way);
@@ -139,6 +140,11 @@ export function makePlan(
     grownOld: grownOld(asOf),
     sources: sourcesOf(home, routes, cautions, money),
   };
+}
+
+/** Counted now, for a plan tells of all: the series they are counted from are let go. */
+function lookAtHours(routes: readonly Route[]): void {
+  for (const { lasting } of routes) void lasting.hours;
 }
 
 /** Every kind at the size of the plan, the advised one at the size advised. */

@@ -42,8 +42,7 @@ export async function benchProgram(): Promise<string[]> {
       `key to redrawn frame: 95th percentile ${quantile(keys, 0.95).toFixed(1)} ms, median ${median(keys).toFixed(1)} ms over ${keys.length} keys 150 ms apart (limit 50 ms)`,
     ];
   } finally {
-    // The program writes to the last: what it still holds when it is killed goes at a later try.
-    rmSync(folder, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
+    rmSync(folder, { recursive: true, force: true });
   }
 }
 
@@ -90,12 +89,14 @@ function firstScreenMs(folder: string, args: string[], words: string): Promise<n
     const start = performance.now();
     const program = open(folder, args);
     let seen = '';
+    let shown: number | null = null;
     program.onData((data) => {
       seen += data;
-      if (!seen.includes(words)) return;
-      resolve(performance.now() - start);
+      if (!seen.includes(words) || shown !== null) return;
+      shown = performance.now() - start;
       program.kill();
     });
+    program.onExit(() => resolve(shown ?? Number.NaN));
   });
 }
 
@@ -137,7 +138,12 @@ async function keyToFrameMs(folder: string): Promise<number[]> {
     await until(() => seen.includes(typed));
     times.push(performance.now() - start);
   }
+  // It keeps what was typed to the last: its folder is not to be taken away before it has ended.
+  const ended = new Promise<void>((resolve) => {
+    program.onExit(() => resolve());
+  });
   program.kill();
+  await ended;
   return times;
 }
 
