@@ -106,10 +106,10 @@ function startOf(running: readonly Load[], runningVa: Figure) {
 
 const AT_START = { unit: 'VA' };
 
-/** What a load asks for in the moment it starts, above what it takes while it runs. */
 const namesOf = (loads: readonly Load[], id: Load['id']) =>
   loads.filter((load) => load.id === id).map(({ name }) => name);
 
+/** What a load asks for in the moment it starts, above what it takes while it runs. */
 function stepOf(loads: readonly Load[], id: Load['id']): Figure[] {
   return loads
     .filter((load) => load.id === id)

@@ -3,6 +3,7 @@ import { demandOf } from '../../home/loads/demand';
 import { livedHome } from '../../home/measures/lived-home';
 import { fuelHours, fuelUse } from '../../routes/generator-size';
 import { hungryShare } from '../../routes/hungry-share';
+import { hardestSeason } from '../../routes/kinds/portable-generator';
 import { countedHours } from '../../routes/make-route';
 import type { Route } from '../../routes/route';
 
@@ -17,16 +18,14 @@ export function hoursAtSize(home: Home, route: Route, ratedKw: number): Route | 
   if (generator === null || fuel === null || usableKwh !== null) return null;
   const lived = livedHome(home, route.way);
   const carried = lived.loads.filter(({ id }) => route.carries.includes(id));
-  const { wattsByHour, kwhPerDay } = demandOf(carried, lived.goalSeasons);
-  const season = lived.goalSeasons.reduce((a, b) =>
-    kwhPerDay[b].value > kwhPerDay[a].value ? b : a,
-  );
+  const demand = demandOf(carried, lived.goalSeasons);
+  const season = hardestSeason(lived, { demand });
   const size = { ratedKw, siteKw: (ratedKw * generator.siteKw) / generator.ratedKw };
   const burns = fuelUse({
     generator: generator.type,
     fuel: fuel.fuel,
     ...size,
-    wattsByHour: wattsByHour[season],
+    wattsByHour: demand.wattsByHour[season],
     runsByHour: generator.runsByHour,
     hungry: hungryShare(carried, season),
     atHand: fuel.tank ?? fuel.atHand,

@@ -172,8 +172,9 @@ function describe(home: Home, widths: Widths, it: Described): Route {
 /** A generator that carries the loads itself runs day and night. */
 export const ALL_DAY: readonly number[] = Array.from({ length: 24 }, () => 1);
 
-export function hardestSeason(home: Home, fitted: Fitted) {
-  const energy = (s: (typeof home.goalSeasons)[number]) => fitted.demand.kwhPerDay[s].value;
+/** The season of the goal in which the loads take most. */
+export function hardestSeason(home: Home, { demand }: Pick<Fitted, 'demand'>) {
+  const energy = (s: (typeof home.goalSeasons)[number]) => demand.kwhPerDay[s].value;
   return home.goalSeasons.reduce((a, b) => (energy(b) > energy(a) ? b : a));
 }
 
