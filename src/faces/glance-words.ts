@@ -14,8 +14,9 @@ const NO_PLAN_YET = 'A first plan stands here once enough is told.';
 
 /** The plan so far, a sentence each: what, for how much, how long, without what, and if what. */
 export function glanceWords(glance: ShownGlance): string[] {
-  const { route } = glance;
-  if (route === null) return [...placeRead(glance), NO_PLAN_YET];
+  const { route, lifeSupport } = glance;
+  if (route === null)
+    return [...placeRead(glance), ...(lifeSupport === 'yes' ? lifeAlone(glance) : []), NO_PLAN_YET];
   return [
     ...placeRead(glance),
     ...life(glance),
@@ -30,13 +31,24 @@ export function glanceWords(glance: ShownGlance): string[] {
 }
 
 /** Where life hangs on a device nothing is a thing to buy: a source is a bridge. */
-function life({ lifeSupport }: ShownGlance): string[] {
+function life(glance: ShownGlance): string[] {
+  return dependsWords(glance).map(
+    (says) => `${says} First call the doctor and the supplier; what follows is only a bridge.`,
+  );
+}
+
+/** The same where nothing can be advised yet: the calls do not wait for a plan. */
+export function lifeAlone(glance: ShownGlance): string[] {
+  return dependsWords(glance).map(
+    (says) =>
+      `${says} Do not wait for a plan: call the doctor and the device supplier today, and agree on a second way that needs no power from this house.`,
+  );
+}
+
+function dependsWords({ lifeSupport }: ShownGlance): string[] {
   if (lifeSupport === 'no') return [];
-  const who = lifeSupport === 'yes' ? 'Someone here' : 'Someone here may';
-  const depends = lifeSupport === 'yes' ? 'depends' : 'depend';
-  return [
-    `${who} ${depends} on a powered device. First call the doctor and the supplier; what follows is only a bridge.`,
-  ];
+  const who = lifeSupport === 'yes' ? 'Someone here depends' : 'Someone here may depend';
+  return [`${who} on a powered device.`];
 }
 
 /** "Furnace" becomes "furnace", "CPAP" stays. */

@@ -3,7 +3,7 @@ import type { Context, State } from '../interview/state';
 import { words } from '../interview/words';
 import { SUMS_FAILED } from './draft-safely';
 import { NO_SUMS } from './draft-words';
-import { glanceWords, placeRead } from './glance-words';
+import { glanceWords, lifeAlone, placeRead } from './glance-words';
 import type { ShownDraft } from './shown-draft';
 
 export const WAITING = 'One moment: looking for the question that could change your plan most.';
@@ -31,7 +31,7 @@ export function planSoFar(context: Context, state: State, draft: SoFar): string[
   const glance =
     missing.length === 0
       ? glanceWords(draft.glance)
-      : [...placeRead(draft.glance), decidesWords(missing)];
+      : [...lifeAlone(draft.glance), ...placeRead(draft.glance), decidesWords(missing)];
   const plan = [...glance, ...draft.lines];
   return state.view === 'enough' ? plan : [...plan, ...leftToAsk(context, state)];
 }

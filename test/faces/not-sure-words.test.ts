@@ -57,3 +57,15 @@ test('where the opening ends and nothing can be advised, it says so and names th
   const told = draftOf({ ...flat, 'must-run': ['fridge'], 'battery-place': 'living-space' });
   expect(planSoFarTitle(state, told)).toMatch(/^A first plan/);
 });
+
+test('where nothing can be advised yet, a device that life hangs on is told of all the same, and first', () => {
+  const station = (devices: Answers) => {
+    const answers = { ...flat, 'must-run': NOT_SURE, ...devices };
+    const state: State = { ...at(answers), view: 'first-plan' };
+    return planSoFar(context, state, draftOf(answers));
+  };
+  const [first] = station({ 'medical-devices': ['ventilator'] });
+  expect(first).toMatch(/^Someone here depends on a powered device\. Do not wait for a plan: call/);
+  expect(station({ 'medical-devices': NOT_SURE })[0]).toMatch(/^Someone here may depend/);
+  expect(station({ 'medical-devices': ['none'] }).join(' ')).not.toContain('powered device');
+});
