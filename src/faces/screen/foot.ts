@@ -7,6 +7,7 @@ import { flow, footItems, GAP } from './foot-items';
 import type { FrameParts } from './frame';
 import { withHidingKeys } from './hiding';
 import { type Line, styled } from './line';
+import { isHiddenList } from './unseen';
 
 /** The keys that do something here, in as many lines as the width needs. */
 export function footLines(parts: FrameParts, question: Question, width: number): Line[] {
@@ -29,7 +30,8 @@ export function footWithin(
 function footItemsOf({ context, state, hiding, size }: FrameParts, question: Question): string[] {
   const often = footWords(context, state, question);
   const seldom = size.rows < ROOMY_FROM ? [] : seldomWords(state, question, often);
-  return withHidingKeys([...often.slice(0, -1), ...seldom, ...often.slice(-1)], hiding);
+  const keys = [...often.slice(0, -1), ...seldom, ...often.slice(-1)];
+  return withHidingKeys(keys, hiding, isHiddenList(context, state));
 }
 
 /** From so many rows on a line more of keys takes nothing from what is read. In lower windows help tells of them. */

@@ -8,13 +8,16 @@ import { type Span, shorten, widthOf } from './line';
 
 /** A screen that others see: what is private is hidden until a key opens it for a moment. */
 export interface Hiding {
-  /** Open until the next key. */
+  /** Open until the next key; a list, while one chooses in it. */
   readonly open: boolean;
+  /** The last key would have chosen what nobody could see, and was not used. */
+  readonly unseen?: boolean;
   /** A text without what is private, wherever it comes from. */
   readonly hide: Hide;
 }
 
-export const HIDDEN = 'Hidden on a shared screen. Ctrl+O shows it until the next key.';
+export const HIDDEN = 'Hidden on a shared screen. Ctrl+O shows it while you choose.';
+export const UNSEEN = 'Nothing is chosen unseen. Press Ctrl+O, then choose.';
 export const HIDDEN_ANSWER = 'hidden';
 
 /** What to do with a text just now; nothing where the screen is not shared or is open. */
@@ -31,18 +34,20 @@ export function hidesAnswer(
   return hiding !== undefined && !hiding.open && isHidden(interview, id);
 }
 
-/** The key that opens, or what closes again. */
-export function hidingKeys(hiding: Pick<Hiding, 'open'> | undefined): string[] {
+/** The key that opens, or what closes again. `inList`: it stays open while one chooses. */
+export function hidingKeys(hiding: Pick<Hiding, 'open'> | undefined, inList = false): string[] {
   if (hiding === undefined) return [];
-  return [hiding.open ? 'any key hides again' : 'Ctrl+O show'];
+  if (!hiding.open) return ['Ctrl+O show'];
+  return [inList ? 'Ctrl+O hide' : 'any key hides again'];
 }
 
 /** The keys of a screen, with the one that opens behind the first. */
 export function withHidingKeys(
   [first = '', ...rest]: readonly string[],
   hiding: Pick<Hiding, 'open'> | undefined,
+  inList = false,
 ): string[] {
-  return [first, ...hidingKeys(hiding), ...rest];
+  return [first, ...hidingKeys(hiding, inList), ...rest];
 }
 
 /** What is said beside the question, without what is private. What was typed may stand in it. */

@@ -3,7 +3,7 @@ import type { Question } from '../../interview/questions/question';
 import type { Row } from '../../interview/rows';
 import type { State } from '../../interview/state';
 import { sayUnit } from '../../interview/words';
-import { HIDDEN } from './hiding';
+import { HIDDEN, UNSEEN } from './hiding';
 import { type Line, type Span, takeWidth, widthOf, wrapText } from './line';
 
 /** Rows as lines, with the lines of the highlighted row and the column of the cursor in it. */
@@ -27,6 +27,8 @@ export interface RowParts {
   readonly width: number;
   /** What is chosen or typed is not to be seen. */
   readonly hidden?: boolean;
+  /** The last key would have chosen a hidden line. */
+  readonly unseen?: boolean;
   /** No blank line before "I'm not sure" and the like. */
   readonly tight?: boolean;
 }
@@ -36,7 +38,7 @@ const NO_MARK = '  ';
 
 /** Lay out the rows of a question, the highlighted one marked. */
 export function rowLines(parts: RowParts): Block {
-  const { rows, state, question, width, hidden = false, tight = false } = parts;
+  const { rows, state, question, width, hidden = false, unseen = false, tight = false } = parts;
   const lines: Line[] = [];
   const starts: number[] = [];
   let from = 0;
@@ -53,7 +55,8 @@ export function rowLines(parts: RowParts): Block {
     starts.push(start);
     if (hidden && row.kind === 'choice') {
       // One line for all of them: which one is marked or ticked is nobody's business.
-      if (i === 0) lines.push(...labelLines('', HIDDEN, isOwn(rows, state.row), width));
+      if (i === 0)
+        lines.push(...labelLines('', unseen ? UNSEEN : HIDDEN, isOwn(rows, state.row), width));
       else starts[starts.length - 1] = 0;
       if (here) [from, to] = [0, lines.length - 1];
       return;

@@ -24,6 +24,7 @@ import { isSmall } from './small-window';
 import { Standing } from './standing';
 import { watchSuspension } from './suspension';
 import { type Taken, takeTerminal } from './terminal-modes';
+import { choosesUnseen, openAfter } from './unseen';
 import type { WhatIfSaid } from './views/what-if';
 import { sizeOf, watchSize } from './watch-size';
 
@@ -69,8 +70,10 @@ class Screen {
   private finish: () => void = () => {};
   private suspend: () => void = () => {};
   private readonly standing = new Standing();
-  /** What a shared screen hides stands open until the next key. */
+  /** What a shared screen hides stands open: until the next key, or while one chooses in a list. */
   private open = false;
+  /** The last key would have chosen what nobody could see. */
+  private unseen = false;
   private slow: NodeJS.Timeout | undefined;
 
   constructor(private readonly door: Door) {
@@ -188,7 +191,7 @@ class Screen {
       typeof name === 'string' ? name : '',
     );
     const hide = hider(context.interview, [...shared.names, ...own], this.glyphs.dots);
-    return { open: this.open, hide };
+    return { open: this.open, unseen: this.unseen, hide };
   }
 
   private onKeys(keys: readonly Key[]): void {
@@ -223,10 +226,14 @@ class Screen {
   }
 
   private take(key: Key): void {
-    this.open = key.name === 'show' && this.door.shared !== undefined;
-    if (key.name === 'show') return;
     const before = this.state;
-    this.happen(eventFor(before, key, this.shown));
+    this.unseen = choosesUnseen(this.door.context, before, key, this.hiding());
+    if (this.unseen) return;
+    if (key.name !== 'show') this.happen(eventFor(before, key, this.shown));
+    if (this.door.shared !== undefined) {
+      this.open = openAfter(this.door.context, { before, key, after: this.state, open: this.open });
+    }
+    if (key.name === 'show') return;
     this.keep(key.name === 'enter');
     this.onward();
     this.compare();

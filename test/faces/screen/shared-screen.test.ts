@@ -7,12 +7,15 @@ import { showDraft } from '../../../src/commands/talk/show-draft';
 import { homesChoice } from '../../../src/faces/home-choice';
 import { frameOf } from '../../../src/faces/screen/frame-of';
 import { glyphsFor } from '../../../src/faces/screen/glyphs';
+import { choosesUnseen, openAfter } from '../../../src/faces/screen/unseen';
 import type { Answer } from '../../../src/interview/answers';
 import { begin, show } from '../../../src/interview/begin';
 import { hider } from '../../../src/interview/hide-words';
+import type { Key } from '../../../src/interview/keys/key';
 import { isHidden, tellsOfHidden } from '../../../src/interview/questions/is-hidden';
 import type { Question } from '../../../src/interview/questions/question';
 import { reduce } from '../../../src/interview/reduce';
+import { rowsOf } from '../../../src/interview/rows';
 import { sayAnswer } from '../../../src/interview/say-answer';
 import type { Context, State } from '../../../src/interview/state';
 import { planMarkdown } from '../../../src/papers/household/to-markdown';
@@ -97,11 +100,63 @@ describe('what is typed and chosen', () => {
   test('stands there while it is open', () => {
     const question = interview.questions.find(({ id }) => id === 'people-risk')!;
     const state = show(context, { ...begin(context, {}), answers: told }, question.id);
-    expect(drawn(state)).toContain(
-      'Hidden on a shared screen. Ctrl+O shows it until the next key.',
-    );
+    expect(drawn(state)).toContain('Hidden on a shared screen. Ctrl+O shows it while you choose.');
     expect(drawn(state, sizes[1], true)).toContain('Someone over 65');
-    expect(drawn(state, sizes[1], true)).toContain('any key hides again');
+    expect(drawn(state, sizes[1], true)).toContain('Ctrl+O hide');
+    const home = show(context, state, 'budget-now');
+    expect(drawn(home, sizes[1], true)).toContain('any key hides again');
+  });
+
+  test('a list is never ticked unseen, and stays open while one chooses in it', () => {
+    const at = show(context, { ...begin(context, {}), answers: told }, 'medical-devices');
+    const press = (state: State, key: Key) => reduce(context, state, { type: 'key', key });
+    const tick = { name: 'text', text: ' ' } as const;
+    const marked = press(at, { name: 'down' });
+    const closed = { open: false };
+    expect(choosesUnseen(context, marked, tick, closed)).toBe(true);
+    expect(choosesUnseen(context, marked, { name: 'enter' }, closed)).toBe(true);
+    expect(choosesUnseen(context, marked, { name: 'down' }, closed)).toBe(false);
+    expect(choosesUnseen(context, marked, tick, { open: true })).toBe(false);
+    expect(choosesUnseen(context, marked, tick, null)).toBe(false);
+    // "I'm not sure" is to be seen, so it may be chosen.
+    const rows = rowsOf(context, marked);
+    const unsure = rows.findIndex((row) => row.kind === 'act');
+    expect(choosesUnseen(context, { ...marked, row: unsure }, { name: 'enter' }, closed)).toBe(
+      false,
+    );
+    const places = show(context, at, 'water-source');
+    expect(choosesUnseen(context, { ...places, row: 0 }, { name: 'enter' }, closed)).toBe(false);
+
+    const staysOpen = (key: Key, after: State) =>
+      openAfter(context, { before: marked, key, after, open: true });
+    expect(staysOpen(tick, press(marked, tick))).toBe(true);
+    expect(staysOpen({ name: 'down' }, press(marked, { name: 'down' }))).toBe(true);
+    expect(staysOpen({ name: 'show' }, marked)).toBe(false);
+    expect(staysOpen({ name: 'enter' }, places)).toBe(false);
+    expect(staysOpen({ name: 'text', text: '?' }, press(marked, { name: 'text', text: '?' }))).toBe(
+      false,
+    );
+    const money = show(context, at, 'budget-now');
+    const typed = { name: 'text', text: '5' } as const;
+    expect(
+      openAfter(context, { before: money, key: typed, after: press(money, typed), open: true }),
+    ).toBe(false);
+  });
+
+  test('a key that would have ticked unseen says what to press', () => {
+    const state = show(context, { ...begin(context, {}), answers: told }, 'medical-devices');
+    const frame = frameOf({
+      context,
+      state,
+      draft,
+      changed: null,
+      size: sizes[1]!,
+      glyphs,
+      hiding: { open: false, unseen: true, hide },
+    });
+    const text = frame.lines.map((line) => line.map((span) => span.text).join('')).join('\n');
+    expect(text).toContain('Nothing is chosen unseen. Press Ctrl+O, then choose.');
+    expect(text).not.toContain('Ventilator');
   });
 
   test('does not show in what is said about it either', () => {

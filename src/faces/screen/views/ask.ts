@@ -24,7 +24,14 @@ export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]
   const ask = styled(wrapText(hide(question.ask), width), { bold: true, common });
   const hint = styled(wrapText(hide(question.hint), width), { common });
   const why = whyNowWords(state).flatMap((says) => styled(wrapText(says, width), { dim: true }));
-  const rowsHere = { rows: rowsOf(context, state), state, question, width, hidden };
+  const rowsHere = {
+    rows: rowsOf(context, state),
+    state,
+    question,
+    width,
+    hidden,
+    unseen: hiding?.unseen,
+  };
   const message = messageLines(state, width);
   const foot = footLines(parts, question, width);
   const loose = rowLines(rowsHere);
