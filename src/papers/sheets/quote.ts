@@ -15,6 +15,7 @@ export function quoteSheet(plan: Plan, words: Words): Sheet {
   const { scope, service } = plan.electrical;
   const say = (text: string): Block => ({ kind: 'say', text });
   const diagram = diagramOf(plan, words);
+  const toQuote = plan.electricianFor === 'route';
   return {
     id: 'quote',
     title: words.sheets.quote.title,
@@ -22,10 +23,9 @@ export function quoteSheet(plan: Plan, words: Words): Sheet {
     blocks: [
       ...draftMark(plan, words.sheets.shared.draftForStranger),
       { kind: 'blanks', names: words.sheets.quote.household },
-      ...(diagram === null
-        ? [say(words.sheets.quote.noWiring)]
-        : [{ kind: 'picture', picture: diagram } as const]),
-      ...(diagram === null ? homeAsItIs(plan, words) : circuits(scope.circuits, words)),
+      ...(toQuote ? [] : [say(words.sheets.quote.noWiring)]),
+      ...(diagram === null ? [] : [{ kind: 'picture', picture: diagram } as const]),
+      ...(toQuote ? circuits(scope.circuits, words) : homeAsItIs(plan, words)),
       ...section(words.sheets.quote.service, {
         kind: 'say',
         text: found(service, words).join(' '),
@@ -47,18 +47,20 @@ export function quoteSheet(plan: Plan, words: Words): Sheet {
       }),
       ...section(words.sheets.quote.price, {
         kind: 'blanks',
-        names: diagram === null ? words.sheets.quote.priceOfWork : words.sheets.quote.priceLines,
+        names: toQuote ? words.sheets.quote.priceLines : words.sheets.quote.priceOfWork,
       }),
     ],
   };
 }
 
-/** Where the route needs no wiring: what an electrician has to look at in the home as it is, each caution whole. */
+/** Where nothing is wired: what an electrician has to look at in the home as it is, said to the electrician. */
 const homeAsItIs = ({ electrician }: Plan, words: Words): Block[] =>
   section(words.sheets.quote.homeAsItIs, {
     kind: 'boxes',
     items: electrician.flatMap((point) =>
-      point.code === 'caution' ? [sayRule(words.rules, point)] : [],
+      point.code === 'caution'
+        ? [words.sheets.askedOfElectrician[point.id] ?? sayRule(words.rules, point)]
+        : [],
     ),
   });
 

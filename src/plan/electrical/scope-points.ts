@@ -35,7 +35,11 @@ export type ScopeRequirement =
       readonly hotF: number;
     }
   | { readonly code: 'momentary'; readonly va: Range }
-  | { readonly code: 'usable-energy'; readonly kwh: number }
+  /** `besideKwh`: on the label of the battery that is there and goes on being used; null where none is. */
+  | { readonly code: 'usable-energy'; readonly kwh: number; readonly besideKwh: number | null }
+  /** What is there already and is not quoted: on its label, and what of it counts at its age. */
+  | { readonly code: 'battery-there'; readonly labelKwh: number; readonly usableKwh: number }
+  | { readonly code: 'panels-there'; readonly kw: number }
   | { readonly code: 'gap'; readonly transferTime: TransferTime }
   | { readonly code: 'outdoor-air'; readonly coldF: number; readonly hotF: number };
 
@@ -46,6 +50,7 @@ export type QuotePoint =
   | 'panel-rows'
   | 'bus-way'
   | 'battery-facts'
+  | 'facts-of-battery-there'
   | 'transfer-equipment'
   | 'circuits-moved'
   | 'loads-shed'

@@ -4,7 +4,8 @@ import { hasFixedGenerator } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Figure, Source } from '../../quantity/figure';
 import type { Route } from '../../routes/route';
-import { hasGenerator, isFixedBattery, isWired } from './route-traits';
+import { hasWiringToDo } from '../../routes/wiring-to-do';
+import { hasGenerator, isFixedBattery } from './route-traits';
 import type {
   QuotePoint,
   Range,
@@ -12,6 +13,7 @@ import type {
   ScopeRequirement,
   SiteQuestion,
 } from './scope-points';
+import { thereAlready } from './there-already';
 
 /** A circuit of the route advised, as an electrician quotes it; what tells of somebody's health is named by its rank only. */
 export interface ScopeCircuit {
@@ -41,9 +43,9 @@ export function scopeOf(home: Home, route: Route): Scope {
   return {
     purpose: { hours: home.goalHours.value, seasons: home.goalSeasons, called: route.called },
     circuits: home.loads.filter((load) => route.carries.includes(load.id)).map(circuit),
-    requirements: isWired(route) ? requirements(home, route) : [],
-    quotePoints: isWired(route) ? quotePoints(home, route) : [],
-    siteQuestions: isWired(route) ? siteQuestions(home, route) : [],
+    requirements: hasWiringToDo(route) ? requirements(home, route) : [],
+    quotePoints: hasWiringToDo(route) ? quotePoints(home, route) : [],
+    siteQuestions: hasWiringToDo(route) ? siteQuestions(home, route) : [],
   };
 }
 
@@ -81,7 +83,7 @@ function requirements(home: Home, route: Route): ScopeRequirement[] {
       { code: 'momentary', va: rangeOf(power.startDemandVa) },
     );
   }
-  if (route.usableKwh !== null) made.push({ code: 'usable-energy', kwh: route.usableKwh });
+  made.push(...storage(route));
   made.push(
     { code: home.demand.must.needs240 ? 'volts-240' : 'volts-120' },
     { code: 'gap', transferTime: route.transferTime },
@@ -90,26 +92,45 @@ function requirements(home: Home, route: Route): ScopeRequirement[] {
   return [...made, ...listings(route)];
 }
 
+/** Storage and panels: what is bought is asked for, what is there is only told of. */
+function storage(route: Route): ScopeRequirement[] {
+  const { batteryKwh, solarKw, buys } = thereAlready(route);
+  const made: ScopeRequirement[] = [];
+  if (route.usableKwh !== null) {
+    const kwh = route.usableKwh;
+    if (buys.battery || batteryKwh === null)
+      made.push({ code: 'usable-energy', kwh, besideKwh: batteryKwh });
+    else made.push({ code: 'battery-there', labelKwh: batteryKwh, usableKwh: kwh });
+  }
+  if (solarKw !== null) made.push({ code: 'panels-there', kw: solarKw });
+  return made;
+}
+
 function listings(route: Route): ScopeRequirement[] {
+  const there = thereAlready(route);
   const made: ScopeRequirement[] = [{ code: 'transfer-listed' }];
-  if (isFixedBattery(route)) made.push({ code: 'storage-listed' });
-  if (hasGenerator(route)) {
+  if (isFixedBattery(route) && (there.buys.battery || there.batteryKwh === null))
+    made.push({ code: 'storage-listed' });
+  if (hasGenerator(route) && there.generatorKw === null) {
     const fixed = hasFixedGenerator(traitsOf[route.kind]);
     made.push({ code: fixed ? 'fixed-generator-listed' : 'portable-generator-listed' });
   }
-  if (route.solarKw !== null) made.push({ code: 'panels-listed' });
+  if (route.solarKw !== null && (there.buys.solar || there.solarKw === null))
+    made.push({ code: 'panels-listed' });
   return made;
 }
 
 function quotePoints(home: Home, route: Route): QuotePoint[] {
   const solar = route.solarKw !== null || home.facts.has('own-sources', 'solar');
   const battery = isFixedBattery(route);
+  const there = thereAlready(route);
+  const newBattery = there.buys.battery || there.batteryKwh === null;
   const points: readonly [boolean, QuotePoint][] = [
     [true, 'load-calculation'],
     [hasGenerator(route), 'exhaust-and-fuel'],
     [solar, 'panel-rows'],
     [battery, 'bus-way'],
-    [battery, 'battery-facts'],
+    [battery, newBattery ? 'battery-facts' : 'facts-of-battery-there'],
     [true, 'transfer-equipment'],
     [true, 'circuits-moved'],
     [true, 'loads-shed'],

@@ -45,7 +45,9 @@ describe('solar panels in a row, at the record low of the home', () => {
         usableKwh: null,
         solarKw: null,
         carries: [] as readonly string[],
-      } as Route).quotePoints.map(sayQuotePoint);
+        parts: [] as Route['parts'],
+        costUsd: { high: 1 },
+      } as unknown as Route).quotePoints.map(sayQuotePoint);
     expect(points({ 'own-sources': ['solar'] }).join(' ')).toContain('690.8');
     expect(points({}).join(' ')).not.toContain('690.8');
   });

@@ -1,10 +1,13 @@
 import { hasFixedGenerator, hasPortableGenerator, isWired } from '../../../kinds/ask-traits';
 import { traitsOf } from '../../../kinds/route-traits';
+import { thereAlready } from '../../../plan/electrical/there-already';
 import type { Plan } from '../../../plan/plan';
 import type { EquipmentClass } from '../../../tables/prices/equipment-costs';
 import type { Words } from '../../../words/words';
 import { type Device, oneLinePicture } from '../one-line';
 import type { Picture } from '../picture';
+
+type Unit = 'kW' | 'kWh';
 
 /** The one-line diagram of a wired route by its traits; null where nothing is wired. */
 export function diagramOf({ advice: { route }, home }: Plan, words: Words): Picture | null {
@@ -21,21 +24,29 @@ export function diagramOf({ advice: { route }, home }: Plan, words: Words): Pict
   const amps = home.facts.told('main-amps')
     ? words.sheets.devices.amps(words.quantity(home.facts.number('main-amps')!, 'A'))
     : '';
-  const generator =
-    route.generator === null
-      ? ''
-      : words.sheets.devices.sized(words.quantity(route.generator.ratedKw, 'kW'));
-  const battery =
-    route.usableKwh === null
-      ? ''
-      : words.sheets.devices.sized(words.quantity(Math.round(route.usableKwh * 10) / 10, 'kWh'));
-  const solar =
+  const own = thereAlready(route);
+  const { sized, told } = words.sheets.devices;
+  /** The size planned, or what is on the label where nothing is bought. */
+  const size = (planned: number | null, label: number | null, buys: boolean, unit: Unit) =>
+    label !== null && !buys
+      ? told(words.quantity(label, unit))
+      : planned === null
+        ? ''
+        : sized(words.quantity(Math.round(planned * 10) / 10, unit));
+  const generator = size(route.generator?.ratedKw ?? null, own.generatorKw, false, 'kW');
+  const battery: Device = {
+    name: words.sheets.devices.battery,
+    known: size(route.usableKwh, own.batteryKwh, own.buys.battery, 'kWh'),
+    there: own.batteryKwh !== null && !own.buys.battery,
+  };
+  const solar: Device | null =
     route.solarKw === null
       ? null
-      : added(
-          words.sheets.devices.solar,
-          words.sheets.devices.sized(words.quantity(route.solarKw, 'kW')),
-        );
+      : {
+          name: words.sheets.devices.solar,
+          known: size(route.solarKw, own.solarKw, own.buys.solar, 'kW'),
+          there: own.solarKw !== null && !own.buys.solar,
+        };
   const portable: Device = {
     name: words.sheets.devices.portable,
     known: generator,
@@ -68,18 +79,38 @@ export function diagramOf({ advice: { route }, home }: Plan, words: Words): Pict
     );
   if (hasFixedGenerator(of))
     return picture(
-      [...top, added(words.sheets.devices.automatic), there(words.sheets.devices.panel), ...down],
-      [{ at: 2, chain: [added(words.sheets.devices.fixed, generator)] }],
+      [
+        ...top,
+        {
+          ...added(words.sheets.devices.automatic),
+          there: own.generatorKw !== null && !has('automatic-transfer'),
+        },
+        there(words.sheets.devices.panel),
+        ...down,
+      ],
+      [
+        {
+          at: 2,
+          chain: [
+            { ...added(words.sheets.devices.fixed, generator), there: own.generatorKw !== null },
+          ],
+        },
+      ],
     );
   const refill = hasPortableGenerator(of) ? [added(words.sheets.devices.charger), portable] : [];
   return picture(
-    [...top, added(words.sheets.devices.transfer), added(words.sheets.devices.backedUp), ...down],
+    [
+      ...top,
+      added(words.sheets.devices.transfer),
+      { ...added(words.sheets.devices.backedUp), there: of.owned && !has('backup-subpanel') },
+      ...down,
+    ],
     [
       {
         at: 2,
         chain: [
           added(words.sheets.devices.disconnect),
-          added(words.sheets.devices.battery, battery),
+          battery,
           ...(solar === null ? refill : [solar]),
         ],
       },

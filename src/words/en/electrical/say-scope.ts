@@ -59,7 +59,11 @@ export function sayRequirement(requirement: ScopeRequirement): string {
     case 'momentary':
       return `Momentary: ${range(requirement.va, 'VA')} with the rest running.`;
     case 'usable-energy':
-      return `Usable energy: ${formatQuantity(requirement.kwh, 'kWh')} at five years old.`;
+      return `Usable energy: ${formatQuantity(requirement.kwh, 'kWh')} at five years old${requirement.besideKwh === null ? '' : `, with the ${formatQuantity(requirement.besideKwh, 'kWh')} battery that is there`}.`;
+    case 'battery-there':
+      return `Battery there, as told: ${formatQuantity(requirement.labelKwh, 'kWh')}, counted as ${formatQuantity(requirement.usableKwh, 'kWh')}. It stays; it is not quoted.`;
+    case 'panels-there':
+      return `Solar panels there, as told: ${formatQuantity(requirement.kw, 'kW')}. They stay; they are not quoted.`;
     case 'volts-240':
       return 'Voltage: 120/240 V.';
     case 'volts-120':
@@ -87,6 +91,8 @@ const points: Readonly<Record<QuotePoint, string>> = {
   'panel-rows': 'Panel row volts at record low, row amps, input limits (690.7, 690.8).',
   'bus-way': 'The 705.12 way chosen and its sum.',
   'battery-facts': 'Least charging temperature, inverter idle W, black start, warranty here.',
+  'facts-of-battery-there':
+    'Of the battery there: least charging temperature, inverter idle W, black start.',
   'transfer-equipment': 'Transfer equipment: listing, rating, neutral switched or solid, one bond.',
   'circuits-moved': 'Circuits moved, shared neutrals found, effect on GFCI and AFCI breakers.',
   'loads-shed': 'Loads shed, in which order, and what happens at empty.',

@@ -1,3 +1,4 @@
+import { askedOfElectrician } from './asked-of-electrician';
 import { familyWords } from './family-words';
 import { fileWords } from './file-words';
 import { fridgeWords, readingWords } from './fridge-words';
@@ -22,6 +23,7 @@ export const sheets = {
   nightRooms,
   family: familyWords,
   quote: quoteWords,
+  askedOfElectrician,
   file: fileWords,
   health: healthWords,
   year: yearWords,

@@ -29,6 +29,7 @@ export const deviceWords = {
   disconnect: 'Battery disconnect, outside',
   amps: (amps: string) => `${amps}, as found`,
   sized: (size: string) => `${size}, planning size`,
+  told: (size: string) => `${size}, as told`,
 };
 
 /** Titles and labels of the pictures. */
