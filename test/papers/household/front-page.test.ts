@@ -49,7 +49,7 @@ describe.each(plans)('the front page of %s', (_, plan) => {
     for (const head of [
       'The job:',
       plan.lifeFirst?.told ? 'Beside that, and only as a bridge:' : 'What to buy:',
-      'How long:',
+      mustMissed(plan.home, plan.advice.route).length > 0 ? 'How long for the rest:' : 'How long:',
       'Whom to call:',
     ])
       expect(front).toContain(`- ${head}`);
@@ -63,6 +63,14 @@ describe.each(plans)('the front page of %s', (_, plan) => {
       front.split(`${title}\n\n`)[1]!.split('\n\n')[0]!.split('\n- ').length;
     expect(items('What can hurt here most:')).toBeGreaterThanOrEqual(3);
     expect(items('First steps:')).toBe(3);
+  });
+
+  test('says what is not carried before how long the rest of it lasts', () => {
+    const missed = mustMissed(plan.home, plan.advice.route).length > 0;
+    const [carries, howLong] = ['What it ', 'How long'].map((head) => front.indexOf(`- ${head}`));
+    expect(carries).toBeGreaterThan(0);
+    expect(carries).toBeLessThan(howLong!);
+    expect(front.includes('- How long: ')).toBe(!missed);
   });
 
   test('holds no figure that the details do not', () => {

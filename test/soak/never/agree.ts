@@ -96,7 +96,11 @@ export const oneCountOfHours: Held = ({ plan, data, front, text }) => {
   const ride = section(text, 'How it rides through');
   return disagreements({
     'likely hours': [
-      ...reads('the first page', front, new RegExp(`How long: (?:about|just under) ${one}`, 'g')),
+      ...reads(
+        'the first page',
+        front,
+        new RegExp(`How long(?: for the rest)?: (?:about|just under) ${one}`, 'g'),
+      ),
       ...reads('the table of routes', cell, new RegExp(`^${one}`, 'g')),
       ...reads(
         'what fails first',
@@ -108,7 +112,11 @@ export const oneCountOfHours: Held = ({ plan, data, front, text }) => {
       ),
     ],
     'careful hours': [
-      ...reads('the first page', front, new RegExp(`How long: [^;.]*?careful count ${one}`, 'g')),
+      ...reads(
+        'the first page',
+        front,
+        new RegExp(`How long(?: for the rest)?: [^;.]*?careful count ${one}`, 'g'),
+      ),
       ...reads('the table of routes', cell, new RegExp(`^[^(;]*\\(${one}\\)`, 'g')),
     ],
     'likely hours with the cans filled': [

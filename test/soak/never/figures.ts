@@ -27,7 +27,7 @@ export const frontAsPlanned: Held = ({ plan, front }) => {
     ...front.matchAll(/(?:it|It) does not reach the (.+?) you asked for/g),
   ];
   const price = sayFigure(route.costUsd);
-  const hours = /- How long: about (.+?), careful count (.+?)\./.exec(front);
+  const hours = /- How long(?: for the rest)?: about (.+?), careful count (.+?)\./.exec(front);
   const likely = route.lasting.hours?.value;
   return [
     ...goals.filter(([, said]) => said !== goal).map(([said]) => `goal ${goal}, but "${said}"`),

@@ -43,12 +43,14 @@ export function lasting(plan: Plan, words: Words, more = ''): string {
   const { advice, home, counts } = plan;
   const { route } = advice;
   const { hours, reachesGoal } = route.lasting;
+  const { onceStored: stored, missed } = counts[route.kind];
+  const onlyPart = route.carries.length > 0 && missed.length > 0;
   if (hours === null || route.carries.length === 0)
-    return say.howLong(words.howLong(route.lasting));
-  const { onceStored: stored } = counts[route.kind];
+    return say.howLong(words.howLong(route.lasting), onlyPart);
   const goalHours = home.goalHours.value;
   const careful = (stored?.route.lasting.hours ?? hours).low;
   return say.lasts({
+    onlyPart,
     hours,
     justUnder: !reachesGoal && Math.round(hours.value) === Math.round(goalHours),
     fuelToday: route.fuel?.atHand ?? null,

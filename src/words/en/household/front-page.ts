@@ -52,9 +52,11 @@ export const frontPage = {
       .map((one) => `${inSentence(addOnName(one))}, ${addOnUsd(one)}`)
       .join('; ')}.`,
 
-  howLong: (says: string) => `How long: ${says}`,
+  howLong: (says: string, onlyPart: boolean) => `${howLongHead(onlyPart)}: ${says}`,
   /** Hours by both counts, on the fuel of today and once cans are filled, and what was asked for. */
   lasts(given: {
+    /** Something that must keep running is not carried: the hours are not those of the home. */
+    readonly onlyPart: boolean;
     readonly hours: Figure;
     /** Shown as less than the goal though it rounds to it. */
     readonly justUnder: boolean;
@@ -80,7 +82,7 @@ export const frontPage = {
     const asked = given.reached
       ? `You asked for ${goal}${given.carefulFallsShort ? '; the careful count falls short' : ''}.`
       : `On a hard day it does not reach the ${goal} you asked for${given.enoughByOdds ? '; it carries at least 9 in 10 such outages' : ''}.`;
-    return `How long: ${likely}, careful count ${bad}${states}. ${asked}${given.more}`;
+    return `${howLongHead(given.onlyPart)}: ${likely}, careful count ${bad}${states}. ${asked}${given.more}`;
   },
 
   needsNoPower: 'What it carries: nothing, and nothing that must keep running needs it.',
@@ -129,6 +131,9 @@ export const frontPage = {
     return `Whom to call: ${others.join('; ')}.`;
   },
 };
+
+/** Whose hours these are stands before the first of them. */
+const howLongHead = (onlyPart: boolean) => (onlyPart ? 'How long for the rest' : 'How long');
 
 /** "with 21 gal stored about 3 days 2 h, careful count 2 days 2 h". */
 function onceStored({ gallons, route }: OnceStored): string {
