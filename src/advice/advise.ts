@@ -10,8 +10,10 @@ import type { SizedKind } from '../routes/sized';
 import type { Advice } from './advice';
 import { besideOf } from './beside';
 import { carriedBy } from './carried';
+import { givesPower } from './list/candidate';
 import { isEnough } from './list/enough';
 import { linesOf, type Ranked, rank } from './list/list-of';
+import { otherEnough } from './list/other-enough';
 import type { SizeKind } from './list/source';
 import type { Weighed } from './list/unbeaten';
 import type { Reason, ReasonCode } from './reason';
@@ -63,6 +65,7 @@ export function onlyReady(kinds: readonly SizedKind[]): Advice {
       cheapest: null,
       lessPluggedIn: false,
       thriftily: false,
+      others: [],
     },
     carried: null,
     beside: [],
@@ -77,7 +80,7 @@ export function onlyReady(kinds: readonly SizedKind[]): Advice {
 const readyOf = (kinds: readonly SizedKind[]): Route =>
   kinds.map((one) => one.route).find((one) => !isSource(traitsOf[one.kind]))!;
 
-function reasonOf(home: Home, { chosen, budgetUsd }: Ranked, able: readonly Route[]): Reason {
+function reasonOf(home: Home, { all, chosen, budgetUsd }: Ranked, able: readonly Route[]): Reason {
   const cheapest = [...able].sort((a, b) => a.costUsd.value - b.costUsd.value)[0] ?? null;
   return {
     code: chosen === null ? withoutSource(cheapest) : codeOf(home, chosen),
@@ -89,6 +92,7 @@ function reasonOf(home: Home, { chosen, budgetUsd }: Ranked, able: readonly Rout
         : { kind: cheapest.kind, called: cheapest.called, usd: cheapest.costUsd.value },
     thriftily: chosen?.living.way === 'thrifty',
     lessPluggedIn: chosen !== null && servesForOneJob(chosen, able),
+    others: otherEnough(all, chosen),
   };
 }
 
@@ -96,6 +100,7 @@ const withoutSource = (cheapest: Route | null): ReasonCode =>
   cheapest === null ? 'no-source-open' : 'no-source-in-budget';
 
 function codeOf(home: Home, chosen: Weighed): ReasonCode {
+  if (!givesPower(chosen)) return 'no-power-needed';
   const all = carriesAllMust(home, chosen.counted);
   if (isEnough(chosen)) return all ? 'cheapest-enough' : 'cheapest-enough-but-off';
   return all ? 'nearest-all' : 'nearest-part';

@@ -1,5 +1,6 @@
 import type { RouteKind } from '../kinds/route-kind';
 import type { RouteTitle } from '../kinds/route-title';
+import type { OtherEnough } from './list/other-enough';
 
 /** Why a route is advised, in codes and figures; the sentence is made where it is read. */
 export interface Reason {
@@ -18,12 +19,15 @@ export interface Reason {
   readonly lessPluggedIn: boolean;
   /** It counts on living thriftily. */
   readonly thriftily: boolean;
+  /** What else is enough: cheaper at the price of comfort or of fuel, or dearer and without thrift. */
+  readonly others: readonly OtherEnough[];
 }
 
 export type ReasonCode =
   | 'too-little-told'
   | 'no-source-open'
   | 'no-source-in-budget'
+  | 'no-power-needed' // thriftily nothing is left that a source would have to carry
   | 'cheapest-enough' // of those that carry all that must run through the goal
   | 'cheapest-enough-but-off' // the same, but for what no backup carries
   | 'nearest-all' // none is enough: all that must run, for the most of the time

@@ -1,9 +1,10 @@
 import interview from '#compiled/questions.js';
 import { hardestSeason } from '../../src/advice/hardest-season';
-import { candidatesOf } from '../../src/advice/list/candidate';
+import { candidatesOf, givesPower } from '../../src/advice/list/candidate';
 import { isEnough } from '../../src/advice/list/enough';
 import { type Ranked, rank } from '../../src/advice/list/list-of';
 import { asUsual, thriftily } from '../../src/advice/list/living';
+import { otherEnough } from '../../src/advice/list/other-enough';
 import type { SizeKind } from '../../src/advice/list/source';
 import type { Weighed } from '../../src/advice/list/unbeaten';
 import { type Value, weighingOf, worthOf } from '../../src/advice/list/value';
@@ -56,8 +57,7 @@ export function atLeast(a: Value, b: Value): boolean {
 }
 
 /** Lines of the list that something beats, weighed with nothing left out: empty where the list is right. */
-export function beatenOn(one: Case): string[] {
-  const others = everything(one);
+export function beatenOn(one: Case, others: readonly Weighed[]): string[] {
   return one.ranked.all.flatMap((line) =>
     others
       .filter(
@@ -71,4 +71,35 @@ export function beatenOn(one: Case): string[] {
           `${line.counted.kind} for ${line.usd} $ by ${counted.kind} for ${usd} $`,
       ),
   );
+}
+
+/**
+ * What is said of the one advised, "of all that do it, it costs least", is true: nothing weighed is cheaper and enough, but what asks for
+ * thrift where this one does not, or the same with fewer cans, and both are named with the least price there is.
+ */
+export function falseReasons({ ranked }: Case, others: readonly Weighed[]): string[] {
+  const { chosen, all } = ranked;
+  if (chosen === null || !isEnough(chosen)) return [];
+  const named = otherEnough(all, chosen);
+  const cheaper = others.filter((one) => one.usd < chosen.usd && isEnough(one));
+  const { way } = chosen.living;
+  const sets = {
+    thriftily: cheaper.filter((one) => way === 'usual' && one.living.way === 'thrifty'),
+    'less-fuel': cheaper.filter((one) => one.living.way === way),
+    neither: cheaper.filter((one) => way === 'thrifty' && one.living.way === 'usual'),
+  };
+  const least = (set: readonly Weighed[]) => Math.min(...set.map(({ usd }) => usd));
+  const unsaid = (['thriftily', 'less-fuel'] as const).filter((standing) => {
+    const said = named.find((one) => one.standing === standing);
+    return said === undefined ? sets[standing].length > 0 : said.usd !== least(sets[standing]);
+  });
+  const fuel = named.find(({ standing }) => standing === 'less-fuel');
+  return [
+    ...unsaid.map((standing) => `${standing}: a cheaper one is enough and is not named`),
+    ...(fuel !== undefined && fuel.kind !== chosen.counted.kind
+      ? ['another route, not fewer cans']
+      : []),
+    ...(fuel === undefined && sets.neither.length > 0 ? ['as usual for less'] : []),
+    ...(cheaper.some((one) => !givesPower(one)) ? ['what needs no power is enough for less'] : []),
+  ];
 }

@@ -6,7 +6,16 @@ import type { Weighed } from '../../src/advice/list/unbeaten';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { allKinds } from '../../src/routes/all-routes';
 import { randomHome } from '../random-home';
-import { atLeast, beatenOn, type Case, caseOf, everything, size, widths } from './list-case';
+import {
+  atLeast,
+  beatenOn,
+  type Case,
+  caseOf,
+  everything,
+  falseReasons,
+  size,
+  widths,
+} from './list-case';
 import { asGoalGrows, asMoneyGrows, asThingsGo, type Moved } from './moves';
 
 /** Homes told at random; the long run takes many more. */
@@ -24,10 +33,11 @@ describe('what each dollar buys', () => {
   });
 
   test.each(cases.map((one, i) => [SEEDS[i], one] as const))(
-    'nothing beats what is on it, home %i',
+    'nothing beats what is on it, and the one advised costs least where that is said, home %i',
     (_, one) => {
-      expect(beatenOn(one)).toEqual([]);
       const others = everything(one);
+      expect(beatenOn(one, others)).toEqual([]);
+      expect(falseReasons(one, others)).toEqual([]);
       const best = others.reduce<Weighed | null>(
         (a, b) => (a === null || !atLeast(a.value, b.value) ? b : a),
         null,

@@ -4,11 +4,8 @@ import { english } from '../../src/words/en';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf } from '../households/read-household';
 
-const plan = frozenPlan(
-  { ...answersOf('upstairs-flat'), 'must-run': ['lights'], 'goal-hours': 72 },
-  '2026-11-25',
-  5,
-);
+const lit = { ...answersOf('upstairs-flat'), 'must-run': ['lights'], 'goal-hours': 72 };
+const plan = frozenPlan(lit, '2026-11-25', 5);
 const { advice } = plan;
 const text = planMarkdown(plan, english);
 
@@ -28,4 +25,17 @@ test('the papers say that nothing needs power, what thrifty means, and what it c
   expect(text).not.toMatch(/It gives no power: what needs power stops/);
   expect(text).toMatch(/for what living thriftily takes/);
   expect(text).not.toMatch(/NaN|undefined|null/);
+});
+
+test('however much money there is, and the reason says what it would take to go on as usual', () => {
+  const rich = frozenPlan({ ...lit, 'budget-now': 60000 }, '2026-11-25', 5).advice;
+  expect(rich.route.kind).toBe('preparation');
+  expect(rich.reason.code).toBe('no-power-needed');
+  const [asUsual] = rich.reason.others;
+  const line = rich.list.find(({ way, reaches }) => way === 'usual' && reaches)!;
+  expect(asUsual).toMatchObject({ standing: 'as-usual', usd: line.usd });
+  expect(english.whyAdvised(rich.reason)).toMatch(
+    /To go on as usual would take the .*, \$[\d,]+ in all/,
+  );
+  expect(english.whyAdvised(rich.reason)).not.toContain('costs least');
 });

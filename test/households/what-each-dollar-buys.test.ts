@@ -105,3 +105,16 @@ test('where a week is wished for and the limit of gasoline is a few days, the go
   expect(waysOn!.shorterGoal!.hours).toBeLessThan(168);
   expect(waysOn!.moreMoney!.line.route!.kind).toBe('standby-engine');
 });
+
+test('mill-lane: where $680 does it thriftily, $1,040 is not said to cost least of all', () => {
+  const { list, advised, reason } = listOf('mill-lane');
+  const thrifty = list.find(({ way, reaches }) => way === 'thrifty' && reaches)!;
+  const { usd } = list[advised!]!;
+  expect(thrifty.usd).toBeLessThan(usd);
+  expect(reason.others).toMatchObject([
+    { standing: 'thriftily', usd: thrifty.usd, apartUsd: usd - thrifty.usd },
+  ]);
+  const why = english.whyAdvised(reason);
+  expect(why).toContain(', with nothing turned off or used by turns, it costs least');
+  expect(why).toContain('$680 in all');
+});

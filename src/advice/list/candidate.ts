@@ -32,3 +32,6 @@ export function candidatesOf(living: Living, { route, sizes }: SizedKind): Candi
       counted: onceStored(living.home, sized.route)?.route ?? sized.route,
     }));
 }
+
+/** Getting ready gives none. */
+export const givesPower = ({ counted }: Candidate): boolean => isSource(traitsOf[counted.kind]);

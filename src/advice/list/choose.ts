@@ -1,3 +1,4 @@
+import { givesPower } from './candidate';
 import { isEnough } from './enough';
 import type { Weighed } from './unbeaten';
 import { compareValues, type Value } from './value';
@@ -17,14 +18,14 @@ export function chooseOf(all: readonly Weighed[], budgetUsd: number | null): Wei
 /** Outages in a hundred that are no difference between two ways of living. Our judgement. */
 const ALIKE = 1;
 
-/** What is enough only thriftily gives way to what is enough as usual, where the money buys it with odds as good. */
+/**
+ * What is enough only thriftily gives way to the cheapest that is enough as usual, where the money buys it with odds as good. What needs
+ * no power at all gives way to nothing: a battery for what a match or a lantern does is not worth its price.
+ */
 function asUsualIfAsGood(enough: Weighed, payable: readonly Weighed[]): Weighed {
-  if (enough.living.way === 'usual') return enough;
-  const usual = payable.find(
-    (one) =>
-      one.living.way === 'usual' && isEnough(one) && one.value.odds >= enough.value.odds - ALIKE,
-  );
-  return usual ?? enough;
+  if (enough.living.way === 'usual' || !givesPower(enough)) return enough;
+  const usual = payable.find((one) => one.living.way === 'usual' && isEnough(one));
+  return usual !== undefined && usual.value.odds >= enough.value.odds - ALIKE ? usual : enough;
 }
 
 /** Cans cost little beside the generator they feed: with them, where they make it better. */

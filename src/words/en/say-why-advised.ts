@@ -1,5 +1,8 @@
+import type { OtherEnough } from '../../advice/list/other-enough';
 import type { Reason, ReasonCode } from '../../advice/reason';
-import { sayRouteTitle } from './routes/route-titles';
+import { sayShare } from './household/share';
+import { sayRouteTitle, theRoute } from './routes/route-titles';
+import { usd } from './say-dollars';
 import { sayToldMoney } from './told-money';
 
 /** Why the route is advised, in a sentence or two. */
@@ -9,7 +12,7 @@ export function sayWhyAdvised(reason: Reason): string {
   if (budgetUsd === null && code !== 'too-little-told' && code !== 'no-source-open') {
     parts.push(NO_MONEY_TOLD);
   }
-  if (reason.thriftily) parts.push(THRIFTILY);
+  if (reason.thriftily && code !== 'no-power-needed') parts.push(THRIFTILY);
   if (lessPluggedIn) parts.push(LESS_PLUGGED_IN);
   return parts.join(' ');
 }
@@ -19,15 +22,38 @@ const sentences: Readonly<Record<ReasonCode, (reason: Reason) => string>> = {
   'no-source-open': () => `No route that gives power is open here yet. ${READY}`,
   'no-source-in-budget': ({ budgetUsd, laterUsd, cheapest }) =>
     `No route that gives power fits ${sayToldMoney(budgetUsd!, laterUsd)}. The cheapest, ${sayRouteTitle(cheapest!.called).toLowerCase()}, is likely to cost ${usd(cheapest!.usd)}, ${usd(cheapest!.usd - budgetUsd!)} more. ${READY}`,
+  'no-power-needed': (reason) =>
+    `If you live thriftily, nothing that must keep running needs power, so no power source is worth buying for it.${sayOthers(reason)}`,
   'cheapest-enough': (reason) =>
-    `Of all routes and sizes that carry all that must keep running through at least 9 of 10 such outages, it costs least${fits(reason)}.`,
+    `Of all routes and sizes that carry all that must keep running through at least 9 of 10 such outages${asUsual(reason)}, it costs least${butFor(reason)}${fits(reason)}.${sayOthers(reason)}`,
   'cheapest-enough-but-off': (reason) =>
-    `No backup carries all that you named. Of all routes and sizes that carry the rest through at least 9 of 10 such outages, it costs least${fits(reason)}.`,
+    `No backup carries all that you named. Of all routes and sizes that carry the rest through at least 9 of 10 such outages${asUsual(reason)}, it costs least${butFor(reason)}${fits(reason)}.${sayOthers(reason)}`,
   'nearest-all': (reason) =>
-    `No route ${within(reason)} does the whole job. This one comes nearest: it carries all that must run for the most of the time.`,
+    `No route ${within(reason)} does the whole job. This one comes about as near as any: it carries all that must run for much of the time.`,
   'nearest-part': (reason) =>
-    `No route ${within(reason)} does the whole job. This one comes nearest: it carries the most of what must run for the most of the time.`,
+    `No route ${within(reason)} does the whole job. This one comes about as near as any: it carries the most of what must run for much of the time.`,
 };
+
+type Standing = OtherEnough['standing'];
+
+const has = ({ others }: Reason, standing: Standing) =>
+  others.some((one) => one.standing === standing);
+
+/** "Costs least" holds only among those that ask for no more comfort, and but for cans: both are said. */
+const asUsual = (reason: Reason) =>
+  has(reason, 'thriftily') ? ', with nothing turned off or used by turns' : '';
+const butFor = (reason: Reason) => (has(reason, 'less-fuel') ? ' but for its fuel cans' : '');
+
+const other: Readonly<Record<Standing, (one: OtherEnough) => string>> = {
+  thriftily: ({ called, usd: price, apartUsd }) =>
+    ` For ${usd(apartUsd)} less, ${usd(price)} in all, ${theRoute(called)} does it too, but only if you live thriftily.`,
+  'less-fuel': ({ apartUsd, odds, advisedOdds }) =>
+    ` With fewer cans it is ${usd(apartUsd)} less and carries ${sayShare(odds / 100)} of 100 such outages in place of ${sayShare(advisedOdds / 100)}.`,
+  'as-usual': ({ called, usd: price, apartUsd }) =>
+    ` To go on as usual would take ${theRoute(called)}, ${usd(price)} in all, ${usd(apartUsd)} more.`,
+};
+
+const sayOthers = ({ others }: Reason) => others.map((one) => other[one.standing](one)).join('');
 
 const READY = 'Getting ready costs little and is worth doing first.';
 const NO_MONEY_TOLD =
@@ -38,7 +64,6 @@ const LESS_PLUGGED_IN =
 const THRIFTILY =
   'It counts on living thriftily in the outage: lanterns for ceiling lights, and things used by turns.';
 
-const usd = (dollars: number) => `$${Math.round(dollars).toLocaleString('en-US')}`;
 const fits = ({ budgetUsd, laterUsd }: Reason) =>
   budgetUsd === null ? '' : `, and it fits ${sayToldMoney(budgetUsd, laterUsd)}`;
 const within = ({ budgetUsd, laterUsd }: Reason) =>

@@ -1,6 +1,6 @@
 import interview from '#compiled/questions.js';
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
-import { beatenOn, caseOf } from '../../advice/list-case';
+import { beatenOn, caseOf, everything, falseReasons } from '../../advice/list-case';
 import { randomHome } from '../../random-home';
 import { note, type Part } from '../part';
 
@@ -10,6 +10,8 @@ export const lists: Part = {
   of: 'list',
   try(seed, tally) {
     const one = caseOf(homeFromAnswers(interview, randomHome(seed), '2026-11-25'));
-    note(tally, `list ${seed}`, 'nothing beats a line', beatenOn(one));
+    const others = everything(one);
+    note(tally, `list ${seed}`, 'nothing beats a line', beatenOn(one, others));
+    note(tally, `list ${seed}`, 'it costs least where that is said', falseReasons(one, others));
   },
 };

@@ -1,7 +1,7 @@
 import type { OneRoom, WaysOn } from '../../../advice/ways-on/ways-on';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { inSentence, listOf } from '../list-of';
-import { sayRouteTitle } from '../routes/route-titles';
+import { theRoute } from '../routes/route-titles';
 import { usd } from '../say-dollars';
 import { sayShare } from './share';
 
@@ -21,20 +21,20 @@ export const waysOn = {
   moreMoney(way: WaysOn['moreMoney']): string {
     if (way === null) return 'More money: no route that is open here does it at any price.';
     const { line, moreUsd } = way;
-    return `More money: ${usd(moreUsd)} more, ${usd(line.usd)} in all, buys the ${titleOf(line)}. It carries all that must run for the time you asked.`;
+    return `More money: ${usd(moreUsd)} more, ${usd(line.usd)} in all, buys ${titleOf(line)}. It carries all that must run for the time you asked.`;
   },
   littleMore({ line, moreUsd }: NonNullable<WaysOn['littleMore']>): string {
-    return `A little more money: ${usd(moreUsd)} more, ${usd(line.usd)} in all, buys the ${titleOf(line)}. It does not reach the time you asked: it lasts ${lasting(line)}.`;
+    return `A little more money: ${usd(moreUsd)} more, ${usd(line.usd)} in all, buys ${titleOf(line)}. It does not reach the time you asked: it lasts ${lasting(line)}.`;
   },
   shorterGoal(way: WaysOn['shorterGoal']): string {
     if (way === null)
       return 'A shorter goal: nothing within your money carries all that must run, for any time worth planning.';
-    return `A shorter goal: ${span(way.hours)}. That long the ${titleOf(way.line)}, ${usd(way.line.usd)}, carries all that must run in 9 of 10 outages.`;
+    return `A shorter goal: ${span(way.hours)}. That long ${titleOf(way.line)}, ${usd(way.line.usd)}, carries all that must run in 9 of 10 outages.`;
   },
   lessCarried(way: WaysOn['lessCarried'], less: LessSaid): string {
     if (way === null)
       return 'Less carried: doing without one thing or a few does not make the rest last. What health or a dry house hangs on is not counted as what may go.';
-    return `Less carried: without the ${listOf(less.names.map(inSentence))}, the ${titleOf(way.line)}, ${usd(way.line.usd)}, carries the rest for the time you asked.${less.heat ? NO_HEAT : ''}${less.cool ? NO_COOLING : ''}`;
+    return `Less carried: without the ${listOf(less.names.map(inSentence))}, ${titleOf(way.line)}, ${usd(way.line.usd)}, carries the rest for the time you asked.${less.heat ? NO_HEAT : ''}${less.cool ? NO_COOLING : ''}`;
   },
   /** The heater goes into a wall outlet, as the list of ways to need less says. */
   oneRoom(way: OneRoom, goalHours: number): string {
@@ -42,7 +42,7 @@ export const waysOn = {
     const far = line.reaches
       ? `carries all that must run then through ${sayShare(line.value.odds / 100)} of 100 outages of ${span(goalHours)}`
       : `carries it for ${lasting(line)}`;
-    return `One ${room(way)} for all of you, in place of the whole home: the ${titleOf(line)}, ${usd(line.usd)}, with about ${usd(way.unitsUsd)} for ${unit(way)}, ${far}.`;
+    return `One ${room(way)} for all of you, in place of the whole home: ${titleOf(line)}, ${usd(line.usd)}, with about ${usd(way.unitsUsd)} for ${unit(way)}, ${far}.`;
   },
   /** The ways that lead somewhere, in one line for the first page. */
   onFrontPage(
@@ -53,7 +53,7 @@ export const waysOn = {
       ...(moreMoney === null
         ? []
         : [
-            `${usd(moreMoney.moreUsd)} more (${usd(moreMoney.line.usd)} in all) for the ${titleOf(moreMoney.line)}`,
+            `${usd(moreMoney.moreUsd)} more (${usd(moreMoney.line.usd)} in all) for ${titleOf(moreMoney.line)}`,
           ]),
       ...(oneRoom?.line.reaches ? [roomWith(oneRoom)] : []),
     ];
@@ -69,7 +69,7 @@ export const waysOn = {
       ...(littleMore === null
         ? []
         : [
-            `${usd(littleMore.moreUsd)} more (${usd(littleMore.line.usd)} in all) for the ${titleOf(littleMore.line)}, for ${lasting(littleMore.line)}`,
+            `${usd(littleMore.moreUsd)} more (${usd(littleMore.line.usd)} in all) for ${titleOf(littleMore.line)}, for ${lasting(littleMore.line)}`,
           ]),
       ...(oneRoom === null || oneRoom.line.reaches
         ? []
@@ -98,7 +98,7 @@ function doingWithout({ names, heat, cool }: LessSaid): string {
 
 /** "one warm room in place of the whole home, with the vehicle on an inlet, $850, and $60 for a plug-in heater". */
 const roomWith = (way: OneRoom) =>
-  `one ${room(way)} in place of the whole home, with the ${titleOf(way.line)}, ${usd(way.line.usd)}, and about ${usd(way.unitsUsd)} for ${unit(way)}`;
+  `one ${room(way)} in place of the whole home, with ${titleOf(way.line)}, ${usd(way.line.usd)}, and about ${usd(way.unitsUsd)} for ${unit(way)}`;
 
 const room = ({ heats, cools }: OneRoom) =>
   heats && cools ? 'warm or cool room' : heats ? 'warm room' : 'cool room';
@@ -116,8 +116,6 @@ const lasting = ({ hours }: OneRoom['line']) =>
 
 const span = (hours: number) => formatQuantity(Math.round(hours), 'h');
 
-/** To stand behind "the": a title that has one already gives its own away. */
 function titleOf({ route, way }: NonNullable<WaysOn['moreMoney']>['line']): string {
-  const title = inSentence(sayRouteTitle(route!.called)).replace(/^the /i, '');
-  return `${title}${way === 'thrifty' ? ' (living thriftily)' : ''}`;
+  return `${theRoute(route!.called)}${way === 'thrifty' ? ' (living thriftily)' : ''}`;
 }

@@ -1,4 +1,5 @@
 import type { RouteTitle } from '../../../kinds/route-title';
+import { inSentence } from '../list-of';
 
 /** What each route is called, at the head of a line. */
 const titles: Readonly<Record<RouteTitle, string>> = {
@@ -19,3 +20,7 @@ const titles: Readonly<Record<RouteTitle, string>> = {
 };
 
 export const sayRouteTitle = (called: RouteTitle): string => titles[called];
+
+/** "the portable generator with cords": in a sentence, and never with a second "the". */
+export const theRoute = (called: RouteTitle): string =>
+  `the ${inSentence(sayRouteTitle(called)).replace(/^the /i, '')}`;
