@@ -68,10 +68,13 @@ function usd(value: number): string {
   return `$${(Math.round(value / step) * step).toLocaleString('en-US')}`;
 }
 
-function lastsWords({ hours, reachesGoal }: ShownRoute, goal: Figure): string {
-  const asked = `you asked for ${formatQuantity(goal.value, 'h')}`;
-  if (hours === null) return `It lasts while the fuel or gas comes; ${asked}.`;
-  return `It lasts ${aboutHours(hours)}; ${asked}${reachesGoal ? '' : ', so it falls short'}.`;
+function lastsWords({ hours, reachesGoal, stored }: ShownRoute, goal: Figure): string {
+  const asked = (reaches: boolean) =>
+    `you asked for ${formatQuantity(goal.value, 'h')}${reaches ? '' : ', so it falls short'}.`;
+  if (hours === null) return `It lasts while the fuel or gas comes; ${asked(true)}`;
+  if (stored === null) return `It lasts ${aboutHours(hours)}; ${asked(reachesGoal)}`;
+  const cans = `with ${formatQuantity(stored.gallons, 'gal')} of fuel stored`;
+  return `It lasts ${aboutHours(stored.hours)} ${cans}, ${aboutHours(hours)} before that; ${asked(stored.reachesGoal)}`;
 }
 
 /** Hours from few drawn years, rounded so that they do not look more exact than they are. */

@@ -42,6 +42,7 @@ export function draftSmall(answers: Answers): ShownDraft {
             costUsd: runningWatts,
             hours: null,
             reachesGoal: true,
+            stored: null,
             leavesOut: [],
             ifs: [],
           }

@@ -3,11 +3,13 @@ import { type LiveAdvice, liveAdvice } from '../../advice/live-advice';
 import type { PossibleIf } from '../../advice/possible-if';
 import type { Trial } from '../../advice/trial';
 import type { Home } from '../../home/home';
+import { livedHome } from '../../home/measures/lived-home';
 import { isSource } from '../../kinds/ask-traits';
 import type { RouteKind } from '../../kinds/route-kind';
 import type { RouteTitle } from '../../kinds/route-title';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Figure } from '../../quantity/figure';
+import { onceStored } from '../../routes/fuel/once-stored';
 import type { Route } from '../../routes/route';
 import type { If } from '../../routes/stops/condition';
 import { sayStation } from '../../tables/place/say-station';
@@ -36,6 +38,12 @@ export interface GlanceRoute {
   /** Hours; null when no end is foreseen while the supply holds. */
   readonly hours: Figure | null;
   readonly reachesGoal: boolean;
+  /** The same once the cans among its parts are filled; null where none are to be. */
+  readonly stored: {
+    readonly gallons: number;
+    readonly hours: Figure;
+    readonly reachesGoal: boolean;
+  } | null;
   /** Names of what must run and is not carried. */
   readonly leavesOut: readonly string[];
   /** What has to be true before it works. */
@@ -75,6 +83,7 @@ function nearTown({ facts, site }: Home): string | null {
 function glanceRoute(home: Home, route: Route): GlanceRoute {
   const { kind, called, costUsd, lasting, ifs } = route;
   const { hours, reachesGoal } = lasting;
+  const filled = onceStored(livedHome(home, route.way), route);
   const left = new Set(route.leavesOut.filter((one) => one.must).map((one) => one.load));
   const leavesOut = home.loads.filter(({ id }) => left.has(id)).map(({ name }) => name);
   return {
@@ -84,6 +93,14 @@ function glanceRoute(home: Home, route: Route): GlanceRoute {
     costUsd,
     hours,
     reachesGoal,
+    stored:
+      filled === null
+        ? null
+        : {
+            gallons: filled.gallons,
+            hours: filled.route.lasting.hours!,
+            reachesGoal: filled.route.lasting.reachesGoal,
+          },
     leavesOut,
     ifs,
   };

@@ -5,6 +5,7 @@ import { aboutHours, glanceWords } from '../../../src/faces/glance-words';
 import type { Answers } from '../../../src/interview/answers';
 import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import { draftMaker } from '../../../src/plan/draft/draft-of';
+import { lastingToPrint } from '../../../src/plan/on-the-day/lasting-to-print';
 import { figure } from '../../../src/quantity/figure';
 import { english } from '../../../src/words/en';
 import { frozenPlan } from '../../frozen-plans';
@@ -77,6 +78,19 @@ test('where a place is not known, the pane says that the whole job would be poss
   );
   const known = showDraft(draftOf({ ...plainHouse, 'engine-place': 'open-20ft' }));
   expect(known.lines.join(' ')).not.toContain('would be possible');
+});
+
+test('where fuel is still to be stored, the pane says how long it lasts with it, as the plan does', () => {
+  const open = { ...plainHouse, 'engine-place': 'open-20ft' };
+  const { stored, hours } = draftOf(open).glance.route!;
+  const [line] = lastingToPrint(frozenPlan(open, '2026-11-25', 5)).slice(-1);
+  expect(stored!.hours.value).toBeCloseTo(line!.likelyHours, 6);
+  expect(stored!.hours.value).toBeGreaterThan(hours!.value);
+  const says = glanceWords(showDraft(draftOf(open)).glance).join(' ');
+  expect(says).toMatch(
+    /It lasts about .+ with \d+ gal of fuel stored, (up to )?about .+ before that; you asked for 48 h\./,
+  );
+  expect(says).not.toContain('falls short');
 });
 
 test('where the money buys no source, the plan says what a little more would buy', () => {
