@@ -24,6 +24,12 @@ export interface RouteCounts {
     readonly toldUsd: number;
     readonly laterUsd: number;
   } | null;
+  /** Where its likely price is within the money told and the high end of its price is not, $: that end, and how far above. */
+  readonly highAbove: {
+    readonly highUsd: number;
+    readonly byUsd: number;
+    readonly toldUsd: number;
+  } | null;
 }
 
 function routeCounts(home: Home, route: Route): RouteCounts {
@@ -34,6 +40,7 @@ function routeCounts(home: Home, route: Route): RouteCounts {
     onlyUnknown: onlyUnknown(route.stops),
     decisive: decisive(route.stops),
     aboveTold: aboveTold(home, route),
+    highAbove: highAbove(home, route),
   };
 }
 
@@ -41,6 +48,12 @@ function aboveTold(home: Home, { costUsd }: Route): RouteCounts['aboveTold'] {
   const toldUsd = budgetUsd(home);
   if (toldUsd === null || costUsd.value <= toldUsd) return null;
   return { byUsd: costUsd.value - toldUsd, toldUsd, laterUsd: laterUsd(home) };
+}
+
+function highAbove(home: Home, { costUsd }: Route): RouteCounts['highAbove'] {
+  const toldUsd = budgetUsd(home);
+  if (toldUsd === null || costUsd.value > toldUsd || costUsd.high <= toldUsd) return null;
+  return { highUsd: costUsd.high, byUsd: costUsd.high - toldUsd, toldUsd };
 }
 
 /** Of the kinds among these routes, of which there is one each. */

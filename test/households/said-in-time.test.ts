@@ -12,6 +12,8 @@ const YEARS = 5;
 const frontOf = (plan: ReturnType<typeof planOf>) =>
   planMarkdown(plan, english).split('\n# The details\n')[0]!.replace(/\s+/g, ' ');
 
+const usd = (dollars: number) => `$${dollars.toLocaleString('en-US')}`;
+
 describe('orchard-bend: $16,000, a propane tank, a wood stove, and a pad 6 ft from a window', () => {
   const plan = planOf('orchard-bend', {}, YEARS);
   const front = frontOf(plan);
@@ -39,6 +41,15 @@ describe('orchard-bend: $16,000, a propane tank, a wood stove, and a pad 6 ft fr
     expect(front).toContain('one room warmed by the stove, the main heat off');
     expect(front).toContain('What it carries: all that must keep running.');
     expect(route.carries).toContain('well');
+  });
+
+  test('the price fits, its high end does not: both the first page and the sheet of the family say so', () => {
+    const { costUsd } = plan.advice.route;
+    expect(costUsd.value).toBeLessThan(16000);
+    expect(costUsd.high).toBeGreaterThan(16000);
+    const over = `A quote may go to ${usd(costUsd.high)}, ${usd(costUsd.high - 16000)} above the $16,000 you told us.`;
+    expect(front).toContain(over);
+    expect(JSON.stringify(familySheet(plan, english).blocks)).toContain(over);
   });
 
   test('hours that count on thrift say so, and what they are as usual', () => {

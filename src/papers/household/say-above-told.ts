@@ -1,3 +1,4 @@
+import { isWired } from '../../plan/electrical/route-traits';
 import type { Plan } from '../../plan/plan';
 import type { Words } from '../../words/words';
 
@@ -5,4 +6,10 @@ import type { Words } from '../../words/words';
 export function sayAboveTold({ counts, advice }: Plan, words: Words): string {
   const { aboveTold } = counts[advice.route.kind];
   return aboveTold === null ? '' : words.household.aboveTold(aboveTold);
+}
+
+/** Where only its high end is above what was told: by how much; empty elsewhere. */
+export function sayHighAbove({ counts, advice: { route } }: Plan, words: Words): string {
+  const { highAbove } = counts[route.kind];
+  return highAbove === null ? '' : words.household.highAbove(highAbove, isWired(route));
 }

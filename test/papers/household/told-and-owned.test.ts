@@ -5,7 +5,7 @@ import { countsByKind } from '../../../src/advice/route-counts';
 import { widthsOf } from '../../../src/home/build-home';
 import type { Home } from '../../../src/home/home';
 import { SyntheticYears } from '../../../src/home/weather/synthetic-years';
-import { sayAboveTold } from '../../../src/papers/household/say-above-told';
+import { sayAboveTold, sayHighAbove } from '../../../src/papers/household/say-above-told';
 import { sayWhatYouHave } from '../../../src/papers/household/say-what-you-have';
 import { oneRoomOf } from '../../../src/plan/one-room';
 import type { Plan } from '../../../src/plan/plan';
@@ -40,6 +40,20 @@ test('a price above what was told says by how much, and only then', () => {
     '$200 above the $600 you told us ($200 now, $400 later)',
   );
   expect(sayAboveTold(planAt(houseWith({}), 9000), english)).toBe('');
+});
+
+test('a price that fits but at its high end says how high a quote may go, and only then', () => {
+  const priced = (told: number, value: number, high: number): Plan => {
+    const home = houseWith({ 'budget-now': told, 'budget-later': 0 });
+    const route = { ...standbyGenerator(home, widths), costUsd: { value, high } } as Route;
+    return { counts: countsByKind(home, [route]), advice: { route } } as Plan;
+  };
+  expect(sayHighAbove(priced(9000, 7150, 11300), english)).toBe(
+    ' A quote may go to $11,300, $2,300 above the $9,000 you told us.',
+  );
+  expect(sayHighAbove(priced(11300, 7150, 11300), english)).toBe('');
+  // Above the money already at the likely price: that is what is said.
+  expect(sayHighAbove(priced(7000, 7150, 11300), english)).toBe('');
 });
 
 describe('what the household owns', () => {

@@ -1,7 +1,7 @@
 import type { Plan } from '../../../plan/plan';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
-import { sayAboveTold } from '../say-above-told';
+import { sayAboveTold, sayHighAbove } from '../say-above-told';
 import { sayFuelForGoal } from '../say-fuel-for-goal';
 import { sayHealthFirst } from '../say-health-first';
 import { highEndLines } from './say-electrical';
@@ -38,7 +38,9 @@ export function sayAdvised(plan: Plan, words: Words): string[] {
 /** The budget the first page names stands here too. */
 function aboveToldLine(plan: Plan, words: Words): string[] {
   const above = sayAboveTold(plan, words);
-  return above === '' ? [] : [words.household.advised.costs(plan.advice.route.costUsd, above)];
+  const high = sayHighAbove(plan, words);
+  if (above === '' && high === '') return [];
+  return [`${words.household.advised.costs(plan.advice.route.costUsd, above)}${high}`];
 }
 
 /** The count is that of every paper: what a way of living makes needless stands apart, and is not missed. */

@@ -4,7 +4,7 @@ import { isWired } from '../../../plan/electrical/route-traits';
 import type { Plan } from '../../../plan/plan';
 import { thriftCostUsd } from '../../../plan/thrift-cost';
 import type { Words } from '../../../words/words';
-import { sayAboveTold } from '../say-above-told';
+import { sayAboveTold, sayHighAbove } from '../say-above-told';
 import { sayDevicesAlone } from '../say-health-first';
 import { sayBothWays } from './say-thriftily';
 
@@ -28,6 +28,7 @@ export function purchase(plan: Plan, words: Words, also = ''): string {
     aboveTold: sayAboveTold(plan, words),
     installed: isWired(route),
     thriftUsd: thriftCostUsd(advice),
+    highAbove: sayHighAbove(plan, words),
     also,
   });
 }

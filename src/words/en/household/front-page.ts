@@ -33,6 +33,8 @@ export const frontPage = {
       aboveTold: string;
       installed: boolean;
       thriftUsd: number;
+      /** Where the high end of the price is above the money told, with a space before it. */
+      highAbove: string;
       also: string;
     },
   ): string {
@@ -42,7 +44,7 @@ export const frontPage = {
       bridge: 'Beside that, and only as a bridge',
     }[given.head];
     const made = parts.map((part) => inSentence(sayPart(part.called))).join('; ');
-    return `${head}: ${inSentence(sayRouteTitle(called))}, ${sayFigure(costUsd)}${given.aboveTold}${given.installed ? ' installed' : ''}: ${made}${sayThrift(given.thriftUsd)}.${given.also}`;
+    return `${head}: ${inSentence(sayRouteTitle(called))}, ${sayFigure(costUsd)}${given.aboveTold}${given.installed ? ' installed' : ''}: ${made}${sayThrift(given.thriftUsd)}.${given.highAbove}${given.also}`;
   },
   buyNothing: ({ called, parts }: Route, also: string) =>
     `What to buy: nothing. Use ${inSentence(sayRouteTitle(called))}: ${parts.map((part) => inSentence(sayPart(part.called))).join('; ')}.${also}`,

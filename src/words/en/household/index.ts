@@ -1,4 +1,4 @@
-import { sayAboveTold } from './above-told';
+import { sayAboveTold, sayHighAbove } from './above-told';
 import { advised } from './advised';
 import { between } from './between';
 import { cautions } from './cautions';
@@ -38,6 +38,7 @@ export const household = {
   electrical,
   danger: sayDanger,
   aboveTold: sayAboveTold,
+  highAbove: sayHighAbove,
   dollarsBuy,
   waysOn,
   fuelForGoal,
