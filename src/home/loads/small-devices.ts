@@ -30,13 +30,23 @@ export function smallDevices(context: LoadContext): Load[] {
   const watts = asFigure(context, 'other-medical-watts', 'W', 'power of these devices', true);
   const load = makeLoad(named.length === 1 ? first.row : 'medical-bed', {
     id: 'other-medical',
-    name: named.map(({ name }, i) => (i === 0 ? name : lower(name))).join(' with '),
+    name: calledTogether(named),
     rank: 'must',
     life: named.some(({ life }) => life),
     runningWatts: watts ?? undefined,
     restsOn: ['medical-devices', 'other-medical-watts'],
   });
   return [byHoursTold(context, load, 'other-medical-hours')];
+}
+
+/** "Suction or cough machine with nebulizer, power wheelchair charger and medical bed or lift". */
+function calledTogether(named: readonly SmallDevice[]): string {
+  const [first, ...more] = named.map(({ name }, i) => (i === 0 ? name : lower(name)));
+  const last = more.pop();
+  if (last === undefined) return first!;
+  return more.length === 0
+    ? `${first} with ${last}`
+    : `${first} with ${more.join(', ')} and ${last}`;
 }
 
 const lower = (name: string) => name.charAt(0).toLowerCase() + name.slice(1);

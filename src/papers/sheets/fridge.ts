@@ -1,6 +1,6 @@
 import type { LoadId } from '../../home/loads/load-id';
-import { hasGenerator, isSource } from '../../kinds/ask-traits';
-import { traitsOf } from '../../kinds/route-traits';
+import { hasFixedBattery, hasGenerator, isPack, isSource } from '../../kinds/ask-traits';
+import { type RouteTraits, traitsOf } from '../../kinds/route-traits';
 import { type HandStep, handSteps } from '../../plan/on-the-day/hand-steps';
 import { lastingToPrint } from '../../plan/on-the-day/lasting-to-print';
 import { mayHaveGas } from '../../plan/on-the-day/may-have-gas';
@@ -150,12 +150,22 @@ function whereNames({ advice, home }: Plan, words: Words): string[] {
     main,
     ...(mayHaveGas(home) ? [gas] : []),
     water,
-    ...(isSource(traits) ? [source] : []),
+    ...sourcesOf(traits).map((kind) => source[kind]),
     ...(hasGenerator(traits) && advice.route.fuel?.atHand != null ? [fuel] : []),
     lights,
     ...(home.facts.told('medical-devices') && !home.facts.has('medical-devices', 'none')
       ? [medicine]
       : []),
+  ];
+}
+
+/** What gives the power and has to be found in the dark; a fixed generator and its battery stand apart. */
+function sourcesOf(traits: RouteTraits): ('generator' | 'battery' | 'pack' | 'vehicle')[] {
+  return [
+    ...(hasGenerator(traits) ? (['generator'] as const) : []),
+    ...(hasFixedBattery(traits) ? (['battery'] as const) : []),
+    ...(isPack(traits) ? (['pack'] as const) : []),
+    ...(traits.vehicle ? (['vehicle'] as const) : []),
   ];
 }
 

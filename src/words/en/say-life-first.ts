@@ -1,5 +1,6 @@
 import type { LifeFirst, LifeTeam } from '../../plan/life-first';
 import { formatQuantity } from '../../quantity/format-quantity';
+import { atLeastHours, atMostHours } from './device-hours';
 import { listOf } from './list-of';
 
 const people: Readonly<Record<LifeTeam, string>> = {
@@ -31,8 +32,8 @@ function battery({ ownBattery: { toldHours, tested, countedHours } }: LifeFirst)
   if (toldHours === null)
     return "The device's own battery is not known and counts as none: ask the supplier.";
   if (tested)
-    return `The device's own battery was timed and counts ${formatQuantity(countedHours, 'h')}. Time it again every year.`;
-  return `Have the device's own battery timed, with the supplier's agreement, the second way ready and somebody watching. Until then it counts as ${formatQuantity(countedHours, 'h')}, half of the ${formatQuantity(toldHours, 'h')} you told us.`;
+    return `The device's own battery was timed and counts ${atMostHours(countedHours)}. Time it again every year.`;
+  return `Have the device's own battery timed, with the supplier's agreement, the second way ready and somebody watching. Until then it counts as ${atMostHours(countedHours)}, half of the ${formatQuantity(toldHours, 'h')} you told us.`;
 }
 
 function secondWay({ secondWays }: LifeFirst): string {
@@ -50,7 +51,7 @@ const roads: Readonly<Record<LifeFirst['roads'], string>> = {
 
 /** When to leave with a device, by what can be carried and by the trip. */
 export function sayLeaveWithDevice(first: LifeFirst): string {
-  const kept = formatQuantity(first.leaveAtHours, 'h');
+  const kept = atLeastHours(first.leaveAtHours);
   const trip = formatQuantity(first.tripHours, 'h');
   const basis = `${
     first.tripTold
@@ -59,7 +60,7 @@ export function sayLeaveWithDevice(first: LifeFirst): string {
   }${roads[first.roads]}`;
   const late = 'If you cannot leave in time, call 911 early and say "on life support".';
   if (first.told && first.leaveAtOnce) {
-    const counted = formatQuantity(first.ownBattery.countedHours, 'h');
+    const counted = atMostHours(first.ownBattery.countedHours);
     return `Life support: leave as soon as the power fails, or before a storm or a cut that is announced. The device's own battery counts as ${counted}, and ${kept} should be left when you set out (${basis}). Tested cylinders or spare batteries may add to it: ask the supplier. ${late}`;
   }
   const head = first.told ? 'Life support' : 'If somebody here lives by a powered device';

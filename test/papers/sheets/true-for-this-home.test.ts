@@ -62,3 +62,22 @@ test('the family is sent to the sheet to quote from, not to a part of another pa
 test('hours of the day are said as people say them', () => {
   expect(textOf('tower-six', 'fridge')).toContain('7 until 8 am and 7 until 9 pm');
 });
+
+describe('what has to be found in the dark', () => {
+  test.each([
+    ['birch-street', english.sheets.fridge.whereNames.source.generator],
+    ['orchard-bend', english.sheets.fridge.whereNames.source.battery],
+    ['tower-six', english.sheets.fridge.whereNames.source.pack],
+    ['meadow-way', english.sheets.fridge.whereNames.source.vehicle],
+  ])('is called what it is at %s', (name, called) => {
+    const text = textOf(name, 'fridge');
+    expect(text).toContain(`${called}: ____`);
+    expect(text).not.toMatch(/(Backup|Water|Lights): ____/);
+  });
+
+  test('nobody in a flat is told of a house', () => {
+    const { homeKind } = { homeKind: planOf('upstairs-flat').home.facts };
+    expect(homeKind.is('home-kind', 'apartment')).toBe(true);
+    expect(textOf('upstairs-flat', 'fridge')).not.toMatch(/your house|the house/);
+  });
+});

@@ -2,7 +2,7 @@ import type { HandStep } from '../../../plan/on-the-day/hand-steps';
 
 /** What each step of the order says, one thing to do in each. */
 export const handStepWords: Readonly<Record<HandStep, string>> = {
-  'say-who-is-out': 'Only your house dark? Call the power company before anything else.',
+  'say-who-is-out': 'Only your home dark? Call the power company before anything else.',
   'alarms-work': 'Test each carbon monoxide alarm. None works? Then no generator.',
   'generator-to-its-place':
     'Generator to its marked place: outdoors, 20 feet or more from every door, window and vent, exhaust away from the house. Never on a porch or in a garage, also not in rain.',
@@ -13,7 +13,7 @@ export const handStepWords: Readonly<Record<HandStep, string>> = {
   'cord-in': 'Plug the cord into the inlet, then into the generator.',
   'cord-into-vehicle': 'Plug the cord into the inlet, then into the vehicle.',
   'start-outdoors': 'Generator breaker OFF. Start it, and let it warm up for a few minutes.',
-  'gas-on': 'Gas hose on, gas valve OPEN. Smell gas? Do not start: go away, call 911.',
+  'gas-on': 'Gas ON: hose if any, valve. Smell gas? Do not start: go away, call 911.',
   'generator-breaker-on': 'Generator breaker ON.',
   'inlet-on': 'Inlet breaker ON.',
   'branches-one-by-one': 'Branch breakers ON one by one, motors first, half a minute apart.',

@@ -1,6 +1,6 @@
 import type { LeavingLine } from '../../../plan/leaving-point';
 import type { LifeFirst } from '../../../plan/life-first';
-import { formatQuantity } from '../../../quantity/format-quantity';
+import { atLeastHours, atMostHours } from '../device-hours';
 import { sayLeaving } from '../leaving/say-leaving';
 
 /** When to leave, said for the night; a line that is not here stands as in the details. */
@@ -30,10 +30,10 @@ export function nightLeaving(line: LeavingLine): string {
 
 /** With a device to live by: the hours in hand and what to do; what they are made of stands in the details. */
 function nightDevice({ told, leaveAtOnce, leaveAtHours, ownBattery }: LifeFirst): string {
-  const kept = formatQuantity(leaveAtHours, 'h');
+  const kept = atLeastHours(leaveAtHours);
   const late = 'Cannot leave in time? Call 911 early and say "on life support".';
   if (told && leaveAtOnce)
-    return `Life support: leave as soon as the power fails, or before a storm or a cut that is announced, with ${kept} in hand. Its own battery counts as ${formatQuantity(ownBattery.countedHours, 'h')}; cylinders or spare batteries may add to it. ${late}`;
+    return `Life support: leave as soon as the power fails, or before a storm or a cut that is announced, with ${kept} in hand. Its own battery counts as ${atMostHours(ownBattery.countedHours)}; cylinders or spare batteries may add to it. ${late}`;
   const who = told ? 'Life support' : 'If somebody here lives by a powered device';
   return `${who}: leave while what you can carry (device battery, spare batteries, cylinders) covers ${kept}, at the latest when you start on your last source. ${late}`;
 }

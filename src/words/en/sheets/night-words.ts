@@ -17,7 +17,7 @@ export const nightWords: Readonly<Partial<Record<RuleId, string>>> = {
   'backfeed-found':
     'Never use the cord with a plug on both ends: it kills. Cut it. Only an inlet with a listed transfer switch or interlock an electrician fitted feeds a house.',
   'no-backfeed':
-    'Never feed the house through an outlet: it kills. Plug things straight into the source, or use an inlet with listed transfer gear an electrician fitted.',
+    'Never feed your home through an outlet: it kills. Plug things straight into the source, or use an inlet with listed transfer gear an electrician fitted.',
   'porch-carport':
     'A porch, carport, garage, shed, balcony or crawl space traps the gas, also with the door open. The generator stands on open ground, even in rain.',
   'apartment-no-engine':
