@@ -1,4 +1,6 @@
+import type { FigureEnd } from './at-end';
 import type { Counted } from './counted';
+import type { EndRule } from './end-rule';
 import type { Made } from './made';
 import type { StepName } from './step-name';
 
@@ -19,6 +21,8 @@ export interface Source {
   readonly question?: string;
   /** What was counted, where the figure is a count. */
   readonly counted?: Counted;
+  /** How the ends are set, where no step gives them. */
+  readonly ends?: EndRule;
 }
 
 /** A number that never travels alone: likely value, range, unit and origin. `low <= value <= high`. */
@@ -35,6 +39,10 @@ export interface Figure {
   readonly is?: StepName;
   /** The step that gave the likely value; missing where it was told, read in a table or counted. */
   readonly made?: Made;
+  /** Steps of one end, where they are not those of the likely value at the ends of what they stand on. */
+  readonly endSteps?: (end: FigureEnd) => Figure | undefined;
+  /** It is this end of another figure. */
+  readonly end?: FigureEnd;
 }
 
 export interface FigureParts {
@@ -47,6 +55,8 @@ export interface FigureParts {
   is?: StepName;
   /** The same value as a figure that knows its steps; asked for only when somebody wants to see them. */
   as?: () => Figure;
+  /** The same of one end; undefined where no steps give it. */
+  endAs?: (end: FigureEnd) => Figure | undefined;
 }
 
 /**
@@ -54,7 +64,7 @@ export interface FigureParts {
  * Throws RangeError when a part is not finite or the three are out of order: that is our own bug.
  */
 export function figure(parts: FigureParts): Figure {
-  const { value, low = value, high = value, unit, source, name, is, as } = parts;
+  const { value, low = value, high = value, unit, source, name, is, as, endAs } = parts;
   if (![value, low, high].every(Number.isFinite)) {
     throw new RangeError(`figure ${name ?? ''} must be finite: ${low} ${value} ${high} ${unit}`);
   }
@@ -72,7 +82,8 @@ export function figure(parts: FigureParts): Figure {
     ...(name !== undefined && { name }),
     ...(is !== undefined && { is }),
   };
-  return as === undefined ? plain : new WorkedOut(plain, () => sameValue(plain, as()));
+  if (as === undefined && endAs === undefined) return plain;
+  return new WorkedOut(plain, () => (as === undefined ? undefined : sameValue(plain, as())), endAs);
 }
 
 /**
@@ -87,9 +98,11 @@ export class WorkedOut implements Figure {
   readonly source: Source;
   declare readonly name?: string;
   declare readonly is?: StepName;
+  declare readonly end?: FigureEnd;
   readonly #made: () => Made | undefined;
+  readonly #endAs: FigureParts['endAs'];
 
-  constructor(one: Figure, made: () => Made | undefined) {
+  constructor(one: Figure, made: () => Made | undefined, endAs?: FigureParts['endAs']) {
     this.value = one.value;
     this.low = one.low;
     this.high = one.high;
@@ -97,7 +110,13 @@ export class WorkedOut implements Figure {
     this.source = one.source;
     if (one.name !== undefined) this.name = one.name;
     if (one.is !== undefined) this.is = one.is;
+    if (one.end !== undefined) this.end = one.end;
     this.#made = made;
+    this.#endAs = endAs;
+  }
+
+  endSteps(end: FigureEnd): Figure | undefined {
+    return this.#endAs?.(end);
   }
 
   get made(): Made | undefined {

@@ -23,6 +23,10 @@ function unitsOf(equipmentClass: EquipmentClass, units: number): Figure {
   return operand(units, unit === 'job' ? 'count' : unit, 'size-of-part');
 }
 
+/** How far a price may lie either way of that of its size, and the cheapest below the least of its class; our judgement. */
+const EITHER_WAY = 0.25;
+const BELOW_LEAST = 0.8;
+
 /**
  * A part whose price grows with its size inside the range of its class: `share` 0 is the smallest of the class,
  * 1 the largest. The range is a quarter either way.
@@ -32,10 +36,10 @@ export function partBySize(equipmentClass: EquipmentClass, share: number, called
   const at = Math.min(1, Math.max(0, share));
   const value = row.low + at * (row.high - row.low);
   const source = { kind: 'table', label: `price range of ${row.year}`, cite: row.source } as const;
-  const usd = figure({
-    low: Math.max(row.low * 0.8, value * 0.75),
+  const usd: Figure = figure({
+    low: Math.max(row.low * BELOW_LEAST, value * (1 - EITHER_WAY)),
     value,
-    high: value * 1.25,
+    high: value * (1 + EITHER_WAY),
     unit: '$',
     source,
     as: () => {
@@ -47,6 +51,19 @@ export function partBySize(equipmentClass: EquipmentClass, share: number, called
       return addFigures([least, timesFigure(between, place, { is: 'at-this-size' })], {
         unit: '$',
       });
+    },
+    endAs: (end) => {
+      if (end === 'high') {
+        return timesFigure(usd, operand(1 + EITHER_WAY, 'count', 'price-above'));
+      }
+      const least = operand(row.low, '$', 'least-of-class', source);
+      const floor = timesFigure(least, operand(BELOW_LEAST, 'count', 'below-least'), {
+        is: 'least-price',
+      });
+      const below = timesFigure(usd, operand(1 - EITHER_WAY, 'count', 'price-below'), {
+        is: 'price-of-size-below',
+      });
+      return worked({ by: 'largest', of: [floor, below] }, { unit: '$' });
     },
   });
   return priced({ called: called ?? { code: equipmentClass }, equipmentClass, units: 1 }, usd);

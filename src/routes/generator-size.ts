@@ -3,8 +3,10 @@ import type { Home } from '../home/home';
 import { generatorFuelDays } from '../outage/generator-fuel-days';
 import { generatorOutputKw, SMALL_GENERATOR_DERATE } from '../physics/generator-derate';
 import { type FuelLine, fuelLine } from '../physics/generator-fuel';
+import { atEnd, otherEnd } from '../quantity/at-end';
 import { type Figure, figure } from '../quantity/figure';
-import { formula, HOURS_IN_DAY, worked } from '../quantity/figure-arithmetic';
+import { addFigures, formula, HOURS_IN_DAY, worked } from '../quantity/figure-arithmetic';
+import { onceMade } from '../quantity/once-made';
 import {
   fuelHeatKwh,
   type GeneratorFuel,
@@ -14,7 +16,7 @@ import {
 import type { PowerStep } from '../tables/generic-steps';
 import { practiceRange } from '../tables/practice-figures';
 import { keptIn } from './fuel/fuel-containers';
-import { fuelSteps } from './fuel/fuel-steps';
+import { burnedIn, fuelSteps } from './fuel/fuel-steps';
 import type { PropaneUse } from './note';
 import type { FuelUse } from './route';
 
@@ -78,16 +80,20 @@ export function fuelUse(wish: FuelWish): FuelUse {
     });
   const perDay = (efficiency: number, noLoadRatio: number, use = 1) =>
     days(lineOf(efficiency, noLoadRatio), use).fuelPerDay;
+  const operands = onceMade(() => burnedIn(wish.ratedKw, heat.unit, heat.lowerKwh));
+  const steps = (efficiency: number, noLoadRatio: number, use = 1) =>
+    fuelSteps({ efficiency, noLoadRatio }, operands(), days(lineOf(efficiency, noLoadRatio), use));
   const burns = figure({
     value: perDay(type.efficiency, type.noLoadRatio),
     low: perDay(type.efficiencyHigh, type.noLoadRatioLow),
     high: perDay(type.efficiencyLow, type.noLoadRatioHigh, wish.hungry),
     unit: `${heat.unit}/day`,
     name: 'fuel burned a day',
-    as: () => {
-      const line = lineOf(type.efficiency, type.noLoadRatio);
-      return fuelSteps({ ...wish, type, unit: heat.unit, kwhPerUnit: heat.lowerKwh }, days(line));
-    },
+    as: () => steps(type.efficiency, type.noLoadRatio),
+    endAs: (end) =>
+      end === 'low'
+        ? steps(type.efficiencyHigh, type.noLoadRatioLow)
+        : steps(type.efficiencyLow, type.noLoadRatioHigh, wish.hungry),
     source: formula(
       'fuel line of a small generator: idle burn plus fuel for each kWh',
       [],
@@ -120,12 +126,23 @@ function shareOfTank(tank: Figure, generator: Figure, beside: Figure): Figure {
     high: Math.max(value, share(tank.high, generator.low, beside.low)),
     unit: tank.unit,
     name: 'fuel at hand',
+    as: () => ofTank(tank, generator, beside),
+    endAs: (end) => {
+      const burned = otherEnd[end];
+      return ofTank(atEnd(tank, end), atEnd(generator, burned), atEnd(beside, burned));
+    },
     source: formula('contents of the tank x own burn / all that burns from it', [
       tank,
       generator,
       beside,
     ]),
   });
+}
+
+function ofTank(tank: Figure, own: Figure, other: Figure): Figure {
+  const { unit } = own;
+  const all = addFigures([own, other], { unit, is: 'all-from-tank' });
+  return worked({ by: 'ratio', of: [tank, own], under: [all] }, { unit: tank.unit });
 }
 
 /** Hours the fuel at hand lasts; null when it is piped or nothing burns. */

@@ -53,7 +53,10 @@ export function walkedHours(
     high: Math.max(value, high),
     unit: 'h',
     name: 'hours battery and fuel last',
-    source: formula('walked hour by hour over the drawn years, charge and fuel together'),
+    source: {
+      ...formula('walked hour by hour over the drawn years, charge and fuel together'),
+      ends: 'careful-or-lucky',
+    },
   });
 }
 

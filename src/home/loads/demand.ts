@@ -1,4 +1,5 @@
 import { largestStart } from '../../physics/largest-start';
+import { atEnd } from '../../quantity/at-end';
 import { type Figure, figure } from '../../quantity/figure';
 import { addFigures, formula, worked } from '../../quantity/figure-arithmetic';
 import { onceMade } from '../../quantity/once-made';
@@ -91,6 +92,14 @@ function startOf(running: readonly Load[], runningVa: Figure) {
     name: 'the hardest start on top of what runs',
     as: () =>
       addFigures([runningVa, ...likely.starting.flatMap((id) => stepOf(running, id))], AT_START),
+    endAs: (end) =>
+      addFigures(
+        [
+          atEnd(runningVa, end),
+          ...peak(end).starting.flatMap((id) => stepOf(running, id, (one) => atEnd(one, end))),
+        ],
+        AT_START,
+      ),
     source: formula(
       `all running, with ${likely.starting.flatMap((id) => namesOf(running, id)).join(' and ') || 'nothing'} starting`,
       [runningVa],
@@ -110,12 +119,16 @@ const namesOf = (loads: readonly Load[], id: Load['id']) =>
   loads.filter((load) => load.id === id).map(({ name }) => name);
 
 /** What a load asks for in the moment it starts, above what it takes while it runs. */
-function stepOf(loads: readonly Load[], id: Load['id']): Figure[] {
+function stepOf(
+  loads: readonly Load[],
+  id: Load['id'],
+  at: (one: Figure) => Figure = (one) => one,
+): Figure[] {
   return loads
     .filter((load) => load.id === id)
     .map((load) =>
       worked(
-        { by: 'difference', of: [load.startVa!, load.runningVa] },
+        { by: 'difference', of: [at(load.startVa!), at(load.runningVa)] },
         { unit: 'VA', is: 'start-above-running' },
       ),
     );

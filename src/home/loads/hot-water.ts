@@ -1,5 +1,5 @@
 import type { ChoiceId } from '#compiled/question-ids.js';
-import { timesFigure } from '../../quantity/figure-arithmetic';
+import { operand, timesFigure, worked } from '../../quantity/figure-arithmetic';
 import type { HouseholdLoadId } from '../../tables/household-loads';
 import { practice } from '../../tables/practice-figures';
 import type { Load } from '../home';
@@ -33,11 +33,11 @@ export function hotWater(context: LoadContext): Load[] {
   });
   const people = asFigure(context, 'people-count', 'people', 'people');
   if (people === null) return [load];
-  const share = {
-    low: people.low / PEOPLE_OF_ROW,
-    likely: people.value / PEOPLE_OF_ROW,
-    high: people.high / PEOPLE_OF_ROW,
-  };
+  const ofRow = operand(PEOPLE_OF_ROW, 'people', 'people-of-row', { kind: 'practice' });
+  const share = worked(
+    { by: 'ratio', of: [people], under: [ofRow] },
+    { unit: 'count', is: 'people-share' },
+  );
   const { winter, summer, mild } = load.kwhPerDay;
   const kwhPerDay = {
     winter: timesFigure(winter, share),

@@ -1,4 +1,5 @@
 import type { QuestionId } from '#compiled/question-ids.js';
+import { atEnd, type FigureEnd } from '../../quantity/at-end';
 import { type Figure, figure } from '../../quantity/figure';
 import {
   formula,
@@ -117,6 +118,11 @@ function energyOf(
     (plain.high * running.high) / table.high,
     likely,
   ];
+  const scaledAt = (end: FigureEnd) =>
+    worked(
+      { by: 'ratio', of: [atEnd(plain, end), atEnd(running, end)], under: [atEnd(table, end)] },
+      { unit: plain.unit },
+    );
   return figure({
     value: likely,
     low: Math.min(...ends),
@@ -125,6 +131,10 @@ function energyOf(
     name: plain.name,
     source: plain.source,
     as: () => worked({ by: 'ratio', of: [plain, running], under: [table] }, { unit: plain.unit }),
+    endAs: (end) => {
+      const [a, b] = [scaledAt('low'), scaledAt('high')];
+      return a.value < b.value === (end === 'low') ? a : b;
+    },
   });
 }
 
@@ -148,15 +158,18 @@ function weatherEnergy(better: Better, season: Season, watts: Figure): Figure | 
         (follows === 'cold' ? 0 : climate.cooling[season][i]),
     );
   const cite = better.heatsBy === 'pump' && season !== 'summer' ? BY_PUMP_CITE : BY_CLIMATE_CITE;
-  const steps = () => climate.heatingSteps(season) ?? operand(add(1), 'h', 'hours-of-running');
   const hours = figure({
     low: add(0),
     value: add(1),
     high: add(2),
     unit: 'h',
     is: 'hours-of-running',
-    source: { kind: 'formula', label: '', cite },
-    ...(follows === 'cold' && better.heatsBy !== 'pump' && { as: () => steps() }),
+    source: { kind: 'formula', label: '', cite, ends: 'usual-sizing' },
+    ...(follows === 'cold' &&
+      better.heatsBy !== 'pump' && {
+        as: () => climate.heatingSteps(season, 'value') ?? operand(add(1), 'h', 'hours-of-running'),
+        endAs: (end: FigureEnd) => climate.heatingSteps(season, end) ?? undefined,
+      }),
   });
   return worked(
     { by: 'ratio', of: [watts, hours], under: [WATTS_IN_KW] },

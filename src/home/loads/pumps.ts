@@ -1,5 +1,6 @@
 import { apparentPowerVa } from '../../physics/apparent-power';
 import { START_MULTIPLES, startFromMultiple } from '../../physics/motor-start';
+import { atEnd } from '../../quantity/at-end';
 import { type Figure, figure } from '../../quantity/figure';
 import {
   formula,
@@ -199,25 +200,27 @@ function everyDay(watts: Figure, minutes: Figure): Record<Season, Figure> {
   return { winter: day, summer: day, mild: day };
 }
 
+/** Of the worst hour told, the share that a whole day is sure to bring; our judgement. */
+const LEAST_STORM_SHARE = 0.25;
+
 /** A day as wet as the worst hour told; a quarter of it at the low end. */
 function stormDay(watts: Figure, minutesAnHour: Figure): Record<Season, Figure> {
   const kwh = (w: number, min: number, share: number) => (w * (min / 60) * 24 * share) / 1000;
-  const as = () =>
+  const steps = (...of: readonly Figure[]) =>
     worked(
-      {
-        by: 'ratio',
-        of: [watts, minutesAnHour, HOURS_IN_DAY],
-        under: [MINUTES_IN_HOUR, WATTS_IN_KW],
-      },
+      { by: 'ratio', of: [...of, HOURS_IN_DAY], under: [MINUTES_IN_HOUR, WATTS_IN_KW] },
       { unit: 'kWh/day' },
     );
+  const quarter = operand(LEAST_STORM_SHARE, 'count', 'least-storm-share');
   const day = figure({
     value: kwh(watts.value, minutesAnHour.value, 1),
-    low: kwh(watts.low, minutesAnHour.low, 0.25),
+    low: kwh(watts.low, minutesAnHour.low, LEAST_STORM_SHARE),
     high: kwh(watts.high, minutesAnHour.high, 1),
     unit: 'kWh/day',
     name: 'energy of the sump pump on a storm day',
-    as,
+    as: () => steps(watts, minutesAnHour),
+    endAs: (end) =>
+      steps(atEnd(watts, end), atEnd(minutesAnHour, end), ...(end === 'low' ? [quarter] : [])),
     source: formula(
       'running power x minutes in the worst hour x 24; the drawn weather has no rain, so any day counts as a storm',
       [watts, minutesAnHour],

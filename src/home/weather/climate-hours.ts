@@ -9,6 +9,9 @@ import { warmRoom } from '../heat/warm-room';
 import type { Load, Season } from '../home';
 import { monthMeans } from './usual-hours';
 
+type End = 'low' | 'value' | 'high';
+const ENDS: readonly End[] = ['low', 'value', 'high'];
+
 type Hours = readonly [low: number, likely: number, high: number];
 
 /** Hours of running a day that the climate asks of heating and cooling, by season. */
@@ -17,8 +20,8 @@ export interface ClimateHours {
   readonly cooling: Readonly<Record<Season, Hours>>;
   /** Heating by a heat pump, as hours at its running power: it gives less for a kWh the colder it is. */
   readonly heatPump: Readonly<Record<Season, Hours>>;
-  /** Likely hours of heating by hand, as long as nothing caps them; null where something does. */
-  readonly heatingSteps: (season: Season) => Figure | null;
+  /** Hours of heating by hand, as long as nothing caps them; null where something does. */
+  readonly heatingSteps: (season: Season, end: End) => Figure | null;
   /** An average day of the season over a hard one, for the bill: share of the hours. */
   readonly usualShare: {
     readonly heating: number;
@@ -73,10 +76,10 @@ function hoursAsked(climate: Climate): ClimateHours {
     heating: { winter: heat(hardCold), mild: heat(mild), summer: none },
     cooling: { winter: none, mild: cool(mild), summer: cool(hardHot) },
     heatPump: { winter: pump(hardCold), mild: pump(mild), summer: none },
-    heatingSteps: (season) =>
+    heatingSteps: (season, end) =>
       season === 'summer'
         ? null
-        : heatingSteps(season === 'winter' ? hardCold : mild, climate.heat99C),
+        : heatingSteps(season === 'winter' ? hardCold : mild, climate.heat99C, end),
     warmRoom: warmRoom(hardHot),
     usualShare: {
       heating: ratio(coldShare(coldest, climate.heat99C), coldShare(hardCold, climate.heat99C)),
@@ -89,10 +92,11 @@ function hoursAsked(climate: Climate): ClimateHours {
 const STATIONS = { kind: 'table', cite: 'TMY3, NREL/TP-581-43156' } as const;
 
 /** Design hours x (balance - T) / (balance - T_design), in °F. */
-function heatingSteps(airC: number, designC: number): Figure | null {
-  const likely = DESIGN_HOURS.heating[1];
+function heatingSteps(airC: number, designC: number, end: End): Figure | null {
+  const at = ENDS.indexOf(end);
+  const asked = DESIGN_HOURS.heating[at]!;
   const need = heatNeed(airC, designC);
-  if (need <= 0 || likely * need !== heatingHours(airC, designC)[1]) return null;
+  if (need <= 0 || asked * need !== heatingHours(airC, designC)[at]) return null;
   const inF = (celsius: number, is: StepName, source: Partial<Source>) =>
     operand(1.8 * celsius + 32, 'F', is, source);
   const balance = inF(BALANCE_C, 'balance', { kind: 'practice' });
@@ -105,7 +109,7 @@ function heatingSteps(airC: number, designC: number): Figure | null {
     { by: 'ratio', of: [day], under: [design] },
     { unit: 'count', is: 'heat-share' },
   );
-  const hours = operand(likely, 'h', 'design-hours', { kind: 'practice' });
+  const hours = operand(asked, 'h', 'design-hours', { kind: 'practice' });
   return worked({ by: 'ratio', of: [hours, share], under: [] }, { unit: 'h' });
 }
 

@@ -1,7 +1,8 @@
+import { atEnd } from '../../quantity/at-end';
 import type { Figure } from '../../quantity/figure';
 import { operandsOf } from '../../quantity/made';
 import type { Words } from '../../words/words';
-import { placesByHand, stepOf } from './by-hand';
+import { placesByHand, plainPlaces, shownFor, stepOf } from './by-hand';
 import { wrapped } from './wrapped';
 
 export interface ToExplain {
@@ -12,22 +13,29 @@ export interface ToExplain {
   readonly columns: number;
 }
 
-/** The arithmetic of a figure, line by line: each step under the one it serves, down to answers and tables. */
+/**
+ * The arithmetic of a figure, line by line: each step under the one it serves, down to answers and tables. Then the same
+ * of the ends of its range, where it has one.
+ */
 export function arithmetic({ figure, asked, words, columns }: ToExplain): string[] {
   const { explain } = words;
-  const places = placesByHand(figure);
-  const print = (one: Figure) => explain.exactly(one.value, one.unit, places.get(one)!);
+  const ends = (['low', 'high'] as const).filter((end) => figure[end] !== figure.value);
+  const roots = [figure, ...ends.map((end) => atEnd(figure, end))];
+  const places = placesByHand(...roots);
+  const placesOf = (one: Figure) => places.get(one) ?? plainPlaces(one);
+  const print = (one: Figure) => explain.exactly(one.value, one.unit, placesOf(one));
   const lines: string[] = [];
   const told = new Set<string>();
-  const tell = (given: Figure, depth: number) => {
+  const tell = (one: Figure, depth: number) => {
+    const given = shownFor(one);
     const write = (text: string) => lines.push(...wrapped(text, '  '.repeat(depth), columns));
-    const { source } = given;
+    const { source, end } = given;
     const name = given.name ?? (given.is === undefined ? '' : explain.stepName(given.is));
     const made = stepOf(given);
     const question = source.question === undefined ? null : asked(source.question);
-    const head = explain.head(print(given), name);
+    const head = explain.head(print(given), name, end);
     const origin = { ...source, asked: question };
-    const here = made === undefined ? explain.from(print(given), name, origin) : head;
+    const here = made === undefined ? explain.from(print(given), name, origin, end) : head;
     if (told.has(here)) {
       write(explain.asAbove(head));
       return;
@@ -38,6 +46,9 @@ export function arithmetic({ figure, asked, words, columns }: ToExplain): string
     write(explain.step(print(given), made, print));
     for (const one of new Set(operandsOf(made))) tell(one, depth + 1);
   };
-  tell(figure, 0);
+  for (const [i, root] of roots.entries()) {
+    if (i > 0) lines.push('', explain.endTitle(ends[i - 1]!));
+    tell(root, 0);
+  }
   return lines;
 }

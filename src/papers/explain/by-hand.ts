@@ -21,13 +21,14 @@ export const rounded = (value: number, places: number): number => Number(value.t
 /**
  * Digits behind the point for every figure an explanation prints, as few as make each step true by hand: worked with the
  * operands as they are printed, and rounded as the result is printed, it gives that result. A figure has the same digits
- * wherever it stands.
+ * wherever it stands, under whichever of the roots.
  */
-export function placesByHand(root: Figure): Places {
-  const places: Places = new Map([[root, plainPlaces(root)]]);
+export function placesByHand(...roots: readonly Figure[]): Places {
+  const places: Places = new Map(roots.map((root) => [root, plainPlaces(root)]));
+  const steps = roots.flatMap(stepsUnder);
   for (let raised = true; raised; ) {
     raised = false;
-    for (const { figure: of, made } of stepsUnder(root)) {
+    for (const { figure: of, made } of steps) {
       for (const one of operandsOf(made)) {
         if (!places.has(one)) places.set(one, plainPlaces(one));
       }
@@ -73,6 +74,14 @@ export function stepsUnder(root: Figure): Step[] {
   };
   look(root);
   return [...found].map(([figure, made]) => ({ figure, made }));
+}
+
+/** What stands for a figure that is worked out no further: the one thing it is the same as, by steps that change nothing. */
+export function shownFor(figure: Figure): Figure {
+  const { made, value } = figure;
+  const all = made === undefined ? [] : operandsOf(made);
+  const same = all.length === 1 && all[0]!.value === value && stepOf(figure) === undefined;
+  return same ? shownFor(all[0]!) : figure;
 }
 
 const steps = new WeakMap<Figure, Made>();

@@ -193,8 +193,7 @@ function sumBy(home: Home, rules: ServiceLoadRules, method: LoadSum['method']): 
   const volts = lineVolts(home)!;
   const at = (end: End) => loadBy(home, rules, method, end);
   const likely = at('value');
-  const chargerVa = dwellingLoads(home, volts, 'high').chargers.reduce((sum, c) => sum + c.va, 0);
-  const extraVa = 0.25 * chargerVa;
+  const extraVa = carefulChargerVa(home);
   return {
     method,
     lines: likely.lines.map((line) => ({ ...line, amps: line.va / volts })),
@@ -203,6 +202,23 @@ function sumBy(home: Home, rules: ServiceLoadRules, method: LoadSum['method']): 
     carefulAmps: (at('high').totalVa + extraVa) / volts,
     notes: likely.notes,
   };
+}
+
+/** What the careful count puts on top of a charger that may run for hours: a quarter of it. */
+function carefulChargerVa(home: Home): number {
+  const { chargers } = dwellingLoads(home, lineVolts(home)!, 'high');
+  return 0.25 * chargers.reduce((sum, c) => sum + c.va, 0);
+}
+
+/** The lines of a sum at the high end of all that is uncertain, and what the careful count puts on top of them. */
+export function carefulSum(
+  home: Home,
+  edition: CodeEdition,
+  method: LoadSum['method'],
+): { lines: ServiceLoad['lines']; extraVa: number } | null {
+  const rules = serviceLoadRulesOf(edition);
+  if (rules === null) return null;
+  return { lines: loadBy(home, rules, method, 'high').lines, extraVa: carefulChargerVa(home) };
 }
 
 function loadBy(

@@ -5,6 +5,8 @@ import {
   uniformPresentValue,
 } from '../../bill/lifecycle/factors';
 import { replacementYears, straightLineResidual } from '../../bill/lifecycle/life-cycle-cost';
+import type { Case } from '../../bill/lifecycle/money-range';
+import { atEnd } from '../../quantity/at-end';
 import { type Figure, figure } from '../../quantity/figure';
 import { addFigures, operand, timesFigure, worked } from '../../quantity/figure-arithmetic';
 import type { StepName } from '../../quantity/step-name';
@@ -26,7 +28,15 @@ export function costOverYears(plan: Plan): Figure | null {
   if (route === undefined) return null;
   const { low, likely: value, high } = route.money.lifeCycleCost;
   const source = { kind: 'formula', label: '' } as const;
-  return figure({ value, low, high, ...USD, source, as: () => costSteps(route, plan) });
+  return figure({
+    value,
+    low,
+    high,
+    ...USD,
+    source,
+    as: () => costSteps(route, plan, 'likely'),
+    endAs: (end) => costSteps(route, plan, end),
+  });
 }
 
 /** The same after what comes off the bill, as a level sum a year. */
@@ -42,15 +52,20 @@ export function costAYear(plan: Plan): Figure | null {
     high,
     ...USD,
     source,
-    as: () => {
-      const net = worked(
-        { by: 'difference', of: [named(costs, 'costs-today'), savedToday(route)] },
-        { ...USD, is: 'costs-less-savings' },
-      );
-      const level = operand(capitalRecovery(STUDY), 'count', 'level-factor', FACTOR);
-      return timesFigure(net, level, USD);
-    },
+    as: () => levelled(costs, route, 'likely'),
+    endAs: (end) => levelled(atEnd(costs, end), route, end),
   });
+}
+
+/** Costs less what comes off the bill in the same case, spread evenly over the years. */
+function levelled(costs: Figure, { money }: MoneyOfRoute, at: Case): Figure {
+  const saved = operand(money.byCase[at].savings, '$', 'saved-today');
+  const net = worked(
+    { by: 'difference', of: [named(costs, 'costs-today'), saved] },
+    { ...USD, is: 'costs-less-savings' },
+  );
+  const level = operand(capitalRecovery(STUDY), 'count', 'level-factor', FACTOR);
+  return timesFigure(net, level, USD);
 }
 
 /** What a battery takes off the bill of an ordinary year; null where it does nothing there. */
@@ -70,16 +85,20 @@ export function savingsAYear(plan: Plan): Figure | null {
   return figure({ value: savings, ...USD, source: { kind: 'formula', label: '' }, as: steps });
 }
 
-function costSteps({ parts, money, incentives, ridden }: MoneyOfRoute, { advice }: Plan): Figure {
-  const prices = parts.map((part) => priceOf(part, advice.route));
-  const first = firstCost(prices, money.firstCost.likely, incentives);
+function costSteps(
+  { parts, money, incentives, ridden }: MoneyOfRoute,
+  { advice }: Plan,
+  at: Case,
+): Figure {
+  const prices = parts.map((part) => priceOf(part, advice.route, at));
+  const first = firstCost(prices, money.firstCost[at], incentives);
   const everyYear = operand(uniformPresentValue(STUDY), 'count', 'every-year-factor', FACTOR);
   const upkeep = yearly(
-    parts.reduce((sum, part) => sum + part.upkeepPerYear.likely, 0),
+    parts.reduce((sum, part) => sum + part.upkeepPerYear[at], 0),
     'upkeep-a-year',
     everyYear,
   );
-  const fuel = yearly(ridden.fuelPerYear.likely, 'fuel-a-year', everyYear);
+  const fuel = yearly(ridden.fuelPerYear[at], 'fuel-a-year', everyYear);
   const costs = addFigures(
     [first, ...upkeep, ...fuel, ...parts.flatMap((part, i) => boughtAgain(part, prices[i]!))],
     {
@@ -93,24 +112,33 @@ function costSteps({ parts, money, incentives, ridden }: MoneyOfRoute, { advice 
   return worked({ by: 'difference', of: [costs, rest] }, USD);
 }
 
-/** A part at the price of the plan, or at the household's own. */
-function priceOf({ called, equipmentClass, cost, quoted }: CostPart, { parts }: Route): Figure {
+/** A part at the price of the plan, or at the household's own, likely or at one end. */
+function priceOf(part: CostPart, route: Route, at: Case): Figure {
+  const price = pricedIn(part, route);
+  return at === 'likely' ? price : atEnd(price, at);
+}
+
+function pricedIn({ called, equipmentClass, cost, quoted }: CostPart, { parts }: Route): Figure {
   const own = parts.find(
     (part) => part.called.code === called.code && part.costUsd.value === cost.likely,
   );
-  if (own !== undefined) return own.costUsd;
+  const { low, likely: value, high } = cost;
+  if (own !== undefined && own.costUsd.low === low && own.costUsd.high === high) return own.costUsd;
   const { name } = equipmentCost(equipmentClass);
   const source = { kind: quoted ? 'told' : 'formula', label: '' } as const;
-  return figure({ value: cost.likely, ...USD, name, source });
+  const steps = own === undefined ? {} : { as: () => own.costUsd };
+  return figure({ value, low, high, ...USD, name, source, ...steps });
 }
 
 /** Parts less what somebody promised to pay back. */
 function firstCost(prices: readonly Figure[], usd: number, incentives: number): Figure {
   const all = addFigures(prices, { ...USD, is: 'first-cost' });
+  if (incentives === 0) return all;
   const back = operand(incentives, '$', 'money-back');
-  return incentives === 0 || all.value - incentives !== usd
-    ? all
-    : worked({ by: 'difference', of: [all, back] }, { ...USD, is: 'first-cost' });
+  const net = worked({ by: 'difference', of: [all, back] }, { ...USD, is: 'first-cost' });
+  if (net.value === usd) return net;
+  const none = operand(0, '$', 'all-back');
+  return worked({ by: 'largest', of: [net, none] }, { ...USD, is: 'first-cost' });
 }
 
 function yearly(usd: number, is: StepName, factor: Figure): Figure[] {
@@ -139,10 +167,6 @@ function today(then: Figure, years: number, is: StepName): Figure {
   const share = singlePresentValue({ rate: REAL_RATE, years });
   const factor = operand(share, 'count', { code: 'dollar-in-years', years }, FACTOR);
   return timesFigure(then, factor, { ...USD, is });
-}
-
-function savedToday({ money }: MoneyOfRoute): Figure {
-  return operand(money.byCase.likely.savings, '$', 'saved-today');
 }
 
 /** The same figure under the name it has in a longer sum. */

@@ -1,6 +1,8 @@
 import type { Home } from '../../home/home';
-import type { Figure } from '../../quantity/figure';
-import { addFigures, HOURS_IN_DAY, operand, worked } from '../../quantity/figure-arithmetic';
+import { atEnd } from '../../quantity/at-end';
+import { type Figure, figure } from '../../quantity/figure';
+import { addFigures, HOURS_IN_DAY, worked } from '../../quantity/figure-arithmetic';
+import type { StepName } from '../../quantity/step-name';
 import { gasolineLimitGal } from '../../routes/fuel/gasoline-limit';
 import { PROPANE_USABLE } from '../../routes/generator-size';
 import type { FuelUse } from '../../routes/route';
@@ -24,12 +26,15 @@ const FILLED_PERCENT = practice('propane-fill-percent');
 
 /** By the careful count, with the steps it is worked out in. */
 export function carefulGallons(home: Home, { perDay, besidePerDay }: FuelUse): Figure {
-  const own = operand(perDay.high, perDay.unit, 'careful-day');
-  const house =
-    besidePerDay === undefined
-      ? []
-      : [operand(besidePerDay.high, perDay.unit, 'house-careful-day')];
+  const own = carefulDay(perDay, 'careful-day');
+  const house = besidePerDay === undefined ? [] : [carefulDay(besidePerDay, 'house-careful-day')];
   return gallons(home, [own, ...house]);
+}
+
+function carefulDay(perDay: Figure, is: StepName): Figure {
+  const source = { kind: 'formula', label: '' } as const;
+  const as = () => atEnd(perDay, 'high');
+  return figure({ value: perDay.high, unit: perDay.unit, is, source, as });
 }
 
 /** Gallons burned in as many hours as the goal, rounded up. */

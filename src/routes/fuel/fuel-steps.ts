@@ -2,16 +2,29 @@ import type { GeneratorFuelDays } from '../../outage/generator-fuel-days';
 import type { Figure, Source } from '../../quantity/figure';
 import { addFigures, operand, timesFigure, worked } from '../../quantity/figure-arithmetic';
 import type { StepName } from '../../quantity/step-name';
-import type { GeneratorTypeRow } from '../../tables/fuels';
 
 interface Burns {
-  readonly type: GeneratorTypeRow;
-  /** Rating on its label, kW. */
-  readonly ratedKw: number;
+  /** Share of the heat that becomes power at full load, and the idle burn over what full load adds to it. */
+  readonly efficiency: number;
+  readonly noLoadRatio: number;
+}
+
+/** What is burned in what, the same whatever the share. */
+export interface BurnedIn {
+  readonly rated: Figure;
   /** Of the fuel: "gal" or "ft3". */
   readonly unit: string;
-  /** Heat in one of it, on the lower heating value, kWh. */
-  readonly kwhPerUnit: number;
+  /** Heat in one of it. */
+  readonly heat: Figure;
+}
+
+/** @param ratedKw on its label @param kwhPerUnit on the lower heating value */
+export function burnedIn(ratedKw: number, unit: string, kwhPerUnit: number): BurnedIn {
+  return {
+    rated: operand(ratedKw, 'kW', 'rating'),
+    unit,
+    heat: operand(kwhPerUnit, 'kWh', 'heat-of-fuel', HEAT),
+  };
 }
 
 const HEAT: Partial<Source> = { kind: 'table', cite: 'AFDC, lower heating value' };
@@ -23,19 +36,18 @@ const HABIT: Partial<Source> = { kind: 'practice' };
  *   hours x idle burn + kWh x burn a kWh, with burn a kWh = 1 / (efficiency x (1 + idle share) x heat)
  */
 export function fuelSteps(
-  { type, ratedKw, unit, kwhPerUnit }: Burns,
+  { efficiency, noLoadRatio }: Burns,
+  { rated, unit, heat }: BurnedIn,
   day: GeneratorFuelDays,
 ): Figure {
-  const idleShare = operand(type.noLoadRatio, 'count', 'idle-share', HABIT);
+  const idleShare = operand(noLoadRatio, 'count', 'idle-share', HABIT);
   const one = operand(1, 'count', 'one-kwh');
-  const load = operand(type.efficiency, 'count', 'full-load-share', HABIT);
+  const load = operand(efficiency, 'count', 'full-load-share', HABIT);
   const both = addFigures([one, idleShare], { unit: 'count', is: 'load-and-idle' });
-  const heat = operand(kwhPerUnit, 'kWh', 'heat-of-fuel', HEAT);
   const perKwh = worked(
     { by: 'ratio', of: [one], under: [load, both, heat] },
     { unit, is: 'fuel-per-kwh' },
   );
-  const rated = operand(ratedKw, 'kW', 'rating');
   const idle = worked(
     { by: 'ratio', of: [idleShare, perKwh, rated], under: [] },
     { unit, is: 'idle-burn' },

@@ -1,4 +1,5 @@
 import type { Home } from '../../home/home';
+import { atEnd } from '../../quantity/at-end';
 import { type Figure, figure } from '../../quantity/figure';
 import { addFigures, formula, worked } from '../../quantity/figure-arithmetic';
 import { fuelHours } from '../generator-size';
@@ -37,6 +38,14 @@ export function onceStored(home: Home, route: Route): OnceStored | null {
     low: Math.min(low, value),
     high: Math.max(high, value),
     as: () => onTop(lasting.hours!, today, then),
+    endAs: (end) => {
+      const [before, fuelToday, filledUp] = [lasting.hours!, today, then].map((one) =>
+        atEnd(one, end),
+      ) as [Figure, Figure, Figure];
+      return end === 'low' && before.value < fuelToday.value
+        ? addFigures([before], { unit: 'h' })
+        : onTop(before, fuelToday, filledUp);
+    },
   });
   const stored = lastsHours(home, hours, { code: 'cans-filled', gallons });
   return { gallons, route: { ...route, fuel: filled, lasting: stored } };

@@ -3,7 +3,9 @@ import type { Home } from '../../home/home';
 import { healthHangs } from '../../home/people/health-devices';
 import { ownSolarKw } from '../../home/solar/own-solar';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
-import type { Figure } from '../../quantity/figure';
+import { atEnd } from '../../quantity/at-end';
+import { type Figure, figure } from '../../quantity/figure';
+import { operand, timesFigure } from '../../quantity/figure-arithmetic';
 import { ruleIfs, ruleStops } from '../association';
 import { limitsOf, longestCounted } from '../battery-hours';
 import { part } from '../costs';
@@ -85,8 +87,19 @@ export function batteryGenerator(
   const sunKwh = CHARGE_EFFICIENCY * sunOfMiddleDayKwh(drawn, season, solarKw);
   const likely = burns(Math.max(0, 1 - sunKwh / Math.max(kwhPerDay, 0.1)));
   // Hungry use asks for more hours of the same well-loaded running.
-  const high = burns(1).perDay.high * hungry;
-  const fuel = leansOnCans(home, { ...likely, perDay: { ...likely.perDay, high } });
+  const without = burns(1).perDay;
+  const perDay = figure({
+    ...likely.perDay,
+    high: without.high * hungry,
+    as: () => likely.perDay,
+    endAs: (end) =>
+      end === 'low'
+        ? atEnd(likely.perDay, 'low')
+        : timesFigure(atEnd(without, 'high'), operand(hungry, 'count', 'hungry-times'), {
+            unit: without.unit,
+          }),
+  });
+  const fuel = leansOnCans(home, { ...likely, perDay });
   const size = { ...generator, runsByHour, type: charging.type };
   const power = powerOf(fitted);
   const sun = solarKw > 0 ? solarKw : null;

@@ -151,11 +151,14 @@ function countedLasting(home: Home, chosen: Chosen): Lasting {
     ...inHours,
     unit: 'h',
     name: 'hours from a full battery',
-    source: formula(
-      'every hour of 100 drawn years as the start: reached by 9, by 5 and by 1 of 10',
-      [],
-      'weather drawn from TMY3 statistics (NREL/TP-581-43156)',
-    ),
+    source: {
+      ...formula(
+        'every hour of 100 drawn years as the start: reached by 9, by 5 and by 1 of 10',
+        [],
+        'weather drawn from TMY3 statistics (NREL/TP-581-43156)',
+      ),
+      ends: 'one-start-in-ten',
+    },
   });
   const byYears = sizedByYears(home);
   const { nineOutagesInTenKwh, nineYearsInTenKwh } = chosen.size;

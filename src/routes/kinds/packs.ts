@@ -117,7 +117,10 @@ function hoursOnDays(usableKwh: number, daysAt: (pick: End) => readonly PackDay[
     high: hours('low'),
     unit: 'h',
     name: 'hours the pack lasts',
-    source: formula('usable energy against the use of a hard day, idle draw and losses counted'),
+    source: {
+      ...formula('usable energy against the use of a hard day, idle draw and losses counted'),
+      ends: 'use-of-a-day',
+    },
   });
 }
 

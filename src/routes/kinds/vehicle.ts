@@ -122,7 +122,10 @@ function untilAway({ homeByHour }: HomeVehicle, hours: Figure): Figure {
   const stays = homeByHour
     .map((_, start) => homeByHour.findIndex((_, i) => homeByHour[(start + i) % 24] === 0))
     .sort((a, b) => a - b);
-  const source = formula('hours until it is away, from each hour of the day', [hours]);
+  const source = {
+    ...formula('hours until it is away, from each hour of the day', [hours]),
+    ends: 'when-it-is-away',
+  } as const;
   const value = Math.min(hours.value, stays[12]!);
   const high = Math.max(value, Math.min(hours.high, stays.at(-1)!));
   return figure({ ...hours, low: 0, value, high, name: 'hours until the vehicle leaves', source });
@@ -172,6 +175,6 @@ function unknownHours() {
     high: 24,
     unit: 'h',
     name: 'hours the fuel lasts',
-    source: formula('the fuel in its tank is not known'),
+    source: { ...formula('the fuel in its tank is not known'), ends: 'nothing-known' },
   });
 }

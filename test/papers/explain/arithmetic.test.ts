@@ -1,7 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
+import { shownFor, stepOf, stepsUnder } from '../../../src/papers/explain/by-hand';
 import { explainText, figureList } from '../../../src/papers/explain/explain-text';
 import { type Explainable, explainable } from '../../../src/plan/explain/explainable';
+import { atEnd } from '../../../src/quantity/at-end';
+import type { Figure } from '../../../src/quantity/figure';
+import { operandsOf } from '../../../src/quantity/made';
 import { english } from '../../../src/words/en';
 import { frozenPlan } from '../../frozen-plans';
 import { planOf } from '../../households/read-household';
@@ -19,11 +23,28 @@ const falsehoods = (one: Explainable) =>
     ({ result, right, places }) => Math.abs(worked(right) - result) > 0.5 * 10 ** -places + 1e-9,
   );
 
+/** Figures at one end that are neither worked out nor said to come from anywhere. */
+function silentEnds(root: Figure): Figure[] {
+  const ends = (['low', 'high'] as const).map((end) => atEnd(root, end));
+  const all = ends.flatMap((end) => [
+    end,
+    ...stepsUnder(end).flatMap(({ made }) => operandsOf(made)),
+  ]);
+  return all.map(shownFor).filter((one) => {
+    const { label, cite, ends: rule, question } = one.source;
+    const says =
+      (label !== '' && label !== 'worked out') ||
+      [cite, rule, question].some((x) => x !== undefined);
+    return one.end !== undefined && stepOf(one) === undefined && !says;
+  });
+}
+
 test.each([1, 2, 3, 4, 5, 6, 119, 149])(
   'homes made up by chance are explained truly too: %i',
   (seed) => {
     const all = explainable(frozenPlan(randomHome(seed), '2026-11-25', 5));
     expect(all.flatMap(falsehoods)).toEqual([]);
+    expect(all.flatMap(({ figure }) => silentEnds(figure))).toEqual([]);
   },
 );
 
@@ -34,6 +55,29 @@ describe.each(['birch-street', 'mill-lane', 'ridge-road', 'tower-six'])('%s', (n
     const steps = stepsIn(unwrapped(explainText(one, reader)));
     if ((one.figure.made?.of.length ?? 0) > 1) expect(steps.length).toBeGreaterThan(0);
     expect(falsehoods(one)).toEqual([]);
+  });
+
+  test.each(all)(
+    'both ends of the range of $id are explained, and the range stands in its title',
+    (one) => {
+      const lines = explainText(one, reader);
+      const { low, value, high } = one.figure;
+      expect(lines.includes('Low end')).toBe(low !== value);
+      expect(lines.includes('High end')).toBe(high !== value);
+      for (const [end, title] of [
+        [low, 'Low end'],
+        [high, 'High end'],
+      ] as const) {
+        if (end === value) continue;
+        const first = lines[lines.indexOf(title) + 1]!;
+        const printed = Number(/-?\$?[\d,.]*\d/.exec(first)![0].replaceAll(/[$,]/g, ''));
+        expect(Math.abs(printed - end)).toBeLessThanOrEqual(0.02 * Math.abs(end));
+      }
+    },
+  );
+
+  test.each(all)('no end of $id is left unsaid: steps, an answer, a row or a rule', (one) => {
+    expect(silentEnds(one.figure)).toEqual([]);
   });
 
   test.each(all)('each number in a step of $id is told of below it', (one) => {

@@ -1,5 +1,6 @@
 import { exactly } from './exactly';
 import { asAbove, from, head } from './lines';
+import { endTitle } from './say-end';
 import { step } from './step';
 import { stepName } from './step-names';
 import { how, notInPlan, said, title } from './titles';
@@ -8,6 +9,7 @@ import { how, notInPlan, said, title } from './titles';
 export const explain = {
   exactly,
   asAbove,
+  endTitle,
   from,
   head,
   how,

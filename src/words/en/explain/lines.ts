@@ -1,8 +1,13 @@
+import type { FigureEnd } from '../../../quantity/at-end';
 import type { Source } from '../../../quantity/figure';
 import { sayCounted } from './say-counted';
+import { endOf, sayEnd } from './say-end';
 
 /** A figure that is worked out in the lines below it. */
-export const head = (value: string, name: string) => (name === '' ? value : `${value}: ${name}`);
+export function head(value: string, name: string, end?: FigureEnd): string {
+  const says = [name, end === undefined ? '' : endOf[end]].filter(Boolean).join(', ');
+  return says === '' ? value : `${value}: ${says}`;
+}
 
 /** A figure whose lines stand further up. */
 export const asAbove = (line: string) => `${line} (as above)`;
@@ -13,8 +18,21 @@ interface Told extends Source {
 }
 
 /** Where a figure came from that is not worked out any further. */
-export function from(value: string, name: string, source: Told): string {
-  return head(value, [name, origin(source)].filter(Boolean).join('; '));
+export function from(value: string, name: string, source: Told, end?: FigureEnd): string {
+  const says = end === undefined ? origin(source) : originOfEnd(source, end);
+  const start = head(value, name, end);
+  if (says === '') return start;
+  return start === value ? `${value}: ${says}` : `${start}; ${says}`;
+}
+
+function originOfEnd(source: Told, end: FigureEnd): string {
+  const { asked, kind, ends } = source;
+  if (ends !== undefined) return sayEnd(ends, end);
+  if (kind === 'assumed' && asked !== null) {
+    const most = end === 'low' ? 'least' : 'most';
+    return `the ${most} we allow for, since it is not known: "${asked}"`;
+  }
+  return origin(source);
 }
 
 function origin({ kind, label, cite, asked, counted }: Told): string {
