@@ -1,5 +1,7 @@
 import interview from '#compiled/questions.js';
+import { type Bank, bankOf } from '../src/advice/effect-of-answers';
 import type { Answers } from '../src/interview/answers';
+import type { Interview } from '../src/interview/questions/question';
 import { makePlan } from '../src/plan/make-plan';
 import type { Plan } from '../src/plan/plan';
 
@@ -15,7 +17,7 @@ export function frozenPlan(answers: Answers, asOf: string, years = 100): Plan {
   const key = JSON.stringify([Object.entries(answers).sort(), asOf, years]);
   const found = plans.get(key);
   if (found) return found;
-  const plan = deepFrozen(makePlan(interview, answers, asOf, years));
+  const plan = deepFrozen(makePlan(interview, answers, asOf, years, null, sharedBank));
   plans.set(key, plan);
   return plan;
 }
@@ -27,4 +29,14 @@ function deepFrozen<T>(value: T): T {
   Object.freeze(value);
   for (const child of Object.values(value)) deepFrozen(child);
   return value;
+}
+
+const banks = new Map<string, Bank>();
+
+/** What single answers are tried with, one for all plans of a day: homes of one test are much alike. */
+export function sharedBank(of: Interview, asOf: string): Bank {
+  if (of !== interview) return bankOf(of, asOf);
+  const known = banks.get(asOf) ?? bankOf(of, asOf);
+  banks.set(asOf, known);
+  return known;
 }

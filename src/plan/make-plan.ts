@@ -1,4 +1,5 @@
 import { advise, onlyReady } from '../advice/advise';
+import { type Bank, bankOf } from '../advice/effect-of-answers';
 import { hardestSeason } from '../advice/hardest-season';
 import { possibleIf } from '../advice/possible-if';
 import { countsByKind } from '../advice/route-counts';
@@ -49,6 +50,8 @@ import { willNotDo } from './will-not-do';
  * @param asOf the day ages are counted from, YYYY-MM-DD
  * @param years of weather to draw; fewer make the odds rougher and the plan quicker
  * @param ownTariff the household's own tariff, which goes before its answers about prices
+ * @param bankFor what single answers are tried with, of that interview and day: who makes several plans keeps one, so
+ * that nothing is tried twice
  */
 export function makePlan(
   whole: Interview,
@@ -56,6 +59,7 @@ export function makePlan(
   asOf: string,
   years = WEATHER_YEARS,
   ownTariff: Tariff | null = null,
+  bankFor: (interview: Interview, asOf: string) => Bank = bankOf,
 ): Plan {
   const interview = besideTariff(whole, ownTariff !== null);
   const home = homeFromAnswers(interview, answers, asOf);
@@ -75,7 +79,13 @@ export function makePlan(
   const own = findings(home, [advice.route.kind]);
   const lost = comfortLost(lived, advice.route);
   const cautions = cautionsFor(home, advice, lost);
-  const toFindOut = worthFindingOut({ interview, answers, asOf, home, advice, cautions });
+  const toFindOut = worthFindingOut({
+    bank: bankFor(interview, asOf),
+    answers,
+    home,
+    advice,
+    cautions,
+  });
   const answered = new Set(Object.keys(answers));
   const outlook = outlookOf(home);
   const electrical = electricalOf(home, answers, { route: advice.route, routes, ownTariff });

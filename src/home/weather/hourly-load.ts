@@ -7,35 +7,67 @@ import { AWAKE_HOURS, isAwake } from '../loads/awake';
 import { seasonOf } from '../season-of';
 import { weatherLoadKw } from './weather-load';
 
+/** What hourly loads are worked out from, where it was worked out before; each holds at least the days of `airC`. */
+export interface KnownHours {
+  /** What heating and cooling among these loads draw, kW; null where none of them follows the weather. */
+  readonly followedKw: Float32Array | null;
+  /** Factor of cold food by day, as `warmRoom` gives it. */
+  readonly roomByDay: Float64Array;
+}
+
 /**
  * What loads draw in each hour of a run of years, kW, likely values; loads that are off in an outage left out.
  *
  *   kW = steady(month, hour) + cold food(hour) x warm room(day) + what follows the hour's temperature (weather-load)
  *
  * `airC` holds 8,760 values a year. Heating and cooling come to the load's own kWh on a hard day, so that hours told
- * and bills hold here too. `followedKw` is their part, where it was worked out before.
+ * and bills hold here too.
  */
 export function hourlyLoadKw(
   loads: readonly Load[],
   airC: Float32Array,
   climate: Climate,
-  followedKw: Float32Array | null = followedHoursKw(loads, airC, climate),
+  known: KnownHours = {
+    followedKw: followedHoursKw(loads, airC, climate),
+    roomByDay: roomByDay(airC),
+  },
 ): Float32Array {
   const on = loads.filter((load) => !load.offInOutage);
   const steady = steadyByMonth(on.filter((load) => load.follows === 'neither'));
   const coldFoodKw = shapedKw(on.filter((load) => load.follows === 'room'));
   const hasColdFood = coldFoodKw.some((kw) => kw > 0);
   const out = new Float32Array(airC.length);
-  let room = 1;
-  for (let day = 0, i = 0; i < out.length; day++) {
-    const month = 24 * MONTH_OF_DAY[day % 365]!;
-    if (hasColdFood) room = warmRoom(meanOfDay(airC, i)).likely;
-    for (let hour = 0; hour < 24; hour++, i++) {
-      out[i] = steady[month + hour]! + coldFoodKw[hour]! * room;
-    }
+  for (let day = 0; 24 * day < out.length; day++) {
+    const room = hasColdFood ? known.roomByDay[day]! : 1;
+    fillDay(out, 24 * day, steady, 24 * MONTH_OF_DAY[day % 365]!, coldFoodKw, room);
   }
-  if (followedKw !== null) for (let i = 0; i < out.length; i++) out[i]! += followedKw[i]!;
+  if (known.followedKw !== null) add(out, known.followedKw);
   return out;
+}
+
+function fillDay(
+  out: Float32Array,
+  first: number,
+  steady: Float64Array,
+  month: number,
+  coldFoodKw: Float64Array,
+  room: number,
+): void {
+  for (let hour = 0; hour < 24; hour++) {
+    out[first + hour] = steady[month + hour]! + coldFoodKw[hour]! * room;
+  }
+}
+
+function add(out: Float32Array, more: Float32Array): void {
+  for (let i = 0; i < out.length; i++) out[i]! += more[i]!;
+}
+
+/** By what factor a refrigerator or freezer uses more on each day than on a cool one, at least 1. */
+export function roomByDay(airC: Float32Array): Float64Array {
+  return Float64Array.from(
+    { length: airC.length / 24 },
+    (_, day) => warmRoom(meanOfDay(airC, 24 * day)).likely,
+  );
 }
 
 /** What heating and cooling among these loads draw in each hour, kW; null where none of them follows the weather. */

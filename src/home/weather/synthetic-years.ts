@@ -1,5 +1,4 @@
 import { inverterHoursKwh, panelHoursKwh } from '../../physics/panel/panel-hours';
-import { planeYear } from '../../physics/panel/plane-year';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { hourlyTemperatureC } from '../../physics/weather/hourly-temperature';
 import { type Weather, weatherYears } from '../../physics/weather/weather-years';
@@ -7,7 +6,8 @@ import { panelAssumption } from '../../tables/panel-figures';
 import { persistenceFigures } from '../../tables/place/weather-persistence';
 import type { Home, Load, Site } from '../home';
 import { panelTraits, type Roof, roofOf } from '../solar/roof';
-import { followedHoursKw, followers, hourlyLoadKw } from './hourly-load';
+import { roofYear } from '../solar/roof-year';
+import { followedHoursKw, followers, hourlyLoadKw, roomByDay } from './hourly-load';
 
 /** Years of weather drawn for a plan, and the seed that gives the same ones again. */
 export const WEATHER_YEARS = 100;
@@ -33,7 +33,8 @@ export class SyntheticYears {
   private air: Float32Array | null = null;
   private sun: Float32Array | null = null;
   private dark: Float32Array | null = null;
-  private loads = new Map<string, Float32Array>();
+  private room: Float64Array | null = null;
+  private loads = new Map<string, Map<number, Float32Array>>();
   private followed = new Map<string, Float32Array | null>();
   private counts = new Map<string, unknown>();
   private lastSun: { readonly panelsKw: number; readonly kw: Float32Array } | null = null;
@@ -52,6 +53,7 @@ export class SyntheticYears {
   over(home: Pick<Home, 'site' | 'facts'>, sharing = false): SyntheticYears {
     const drawn = new SyntheticYears(home, this.years, this.seed, this.weather);
     drawn.air = this.airC();
+    drawn.room = this.room;
     drawn.counts = this.counts;
     if (!sharing) return drawn;
     drawn.loads = this.loads;
@@ -86,15 +88,22 @@ export class SyntheticYears {
 
   /** What these loads draw, kW, heating and cooling by the hour's temperature; of the first so many years where fewer are wanted. */
   loadKw(loads: readonly Load[], years = this.years): Float32Array {
-    const key = `${years} ${loads.map(energyKey).join(' ')}`;
-    const kept = this.loads.get(key);
-    if (kept !== undefined) return kept;
-    const { climate } = this.home.site.place;
     const hours = HOURS_PER_YEAR * Math.min(years, this.years);
-    const followed = this.followedKw(loads, hours);
-    const made = hourlyLoadKw(loads, this.airC().subarray(0, hours), climate, followed);
-    this.loads.set(key, made);
+    const key = loads.map(energyKey).join(' ');
+    const lengths = this.loads.get(key) ?? new Map<number, Float32Array>();
+    this.loads.set(key, lengths);
+    const kept = lengths.get(hours);
+    if (kept !== undefined) return kept;
+    const longer = [...lengths.values()].find((kw) => kw.length > hours);
+    const made = longer?.subarray(0, hours) ?? this.makeLoadKw(loads, hours);
+    lengths.set(hours, made);
     return made;
+  }
+
+  private makeLoadKw(loads: readonly Load[], hours: number): Float32Array {
+    this.room ??= roomByDay(this.airC());
+    const known = { followedKw: this.followedKw(loads, hours), roomByDay: this.room };
+    return hourlyLoadKw(loads, this.airC().subarray(0, hours), this.home.site.place.climate, known);
   }
 
   /** Heating and cooling by the hour are slow to work out, and many sets of loads share them. */
@@ -133,7 +142,7 @@ export class SyntheticYears {
   private makeSun(roof: Roof): Float32Array {
     const { place } = this.home.site;
     const clock = { lonDeg: place.lonDeg, utcOffsetH: place.utcOffsetH };
-    const year = planeYear(this.weather.sky, roof.plane, clock);
+    const year = roofYear(this.weather.sky, roof.plane, clock);
     const hours = panelHoursKwh(this.weather, year, panelTraits(roof, place.climate.meanC));
     return inverterHoursKwh(hours, {
       ratedKw: 1 / panelAssumption('dcPerAcKw'),

@@ -60,12 +60,24 @@ function ringShare({ beam, extraterrestrial }: TiltedHour): number {
 }
 
 function tilted(hour: TiltedHour, ring: number, horizon: number): TiltedSun {
-  const b = hour.tiltDeg * RAD_PER_DEG;
-  const skyView = (1 + Math.cos(b)) / 2;
+  const { skyView, horizonView } = viewAt(hour.tiltDeg);
   const beam = hour.beam * hour.beamRatio;
   const sky =
-    hour.diffuse *
-    (ring * hour.beamRatio + (1 - ring) * skyView * (1 + horizon * Math.sin(b / 2) ** 3));
+    hour.diffuse * (ring * hour.beamRatio + (1 - ring) * skyView * (1 + horizon * horizonView));
   const ground = (hour.beam + hour.diffuse) * hour.albedo * (1 - skyView);
   return { total: beam + sky + ground, beam, sky, ground };
+}
+
+/** What a plane sees: (1 + cos b)/2 of the sky, and sin^3(b/2) of the horizon. */
+function viewOf(tiltDeg: number) {
+  const b = tiltDeg * RAD_PER_DEG;
+  return { tiltDeg, skyView: (1 + Math.cos(b)) / 2, horizonView: Math.sin(b / 2) ** 3 };
+}
+
+let last = viewOf(0);
+
+/** Hour after hour asks for the same plane, so the last one is kept. */
+function viewAt(tiltDeg: number) {
+  if (last.tiltDeg !== tiltDeg) last = viewOf(tiltDeg);
+  return last;
 }

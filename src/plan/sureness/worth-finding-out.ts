@@ -1,11 +1,10 @@
 import type { Advice } from '../../advice/advice';
 import { couldForbid } from '../../advice/could-forbid';
-import { bankOf, CHANGES_NOTHING, type Effect, effectOf } from '../../advice/effect-of-answers';
+import { type Bank, CHANGES_NOTHING, type Effect, effectOf } from '../../advice/effect-of-answers';
 import { likeliestFirst } from '../../advice/likeliest-first';
 import { type WhyNow, whyNow } from '../../advice/why-now';
 import type { Home } from '../../home/home';
 import type { Answers } from '../../interview/answers';
-import type { Interview } from '../../interview/questions/question';
 import type { RouteKind } from '../../kinds/route-kind';
 import type { Route } from '../../routes/route';
 import { onlyUnknown } from '../../routes/stops/stop';
@@ -26,9 +25,9 @@ export interface ToFindOut {
 
 /** What a plan knows when it looks for what is worth finding out. */
 export interface SoFar {
-  readonly interview: Interview;
+  /** What answers are tried with. */
+  readonly bank: Bank;
   readonly answers: Answers;
-  readonly asOf: string;
   readonly home: Home;
   readonly advice: Pick<Advice, 'route' | 'beside'>;
   readonly cautions: readonly Finding[];
@@ -44,11 +43,10 @@ const GRAVE = 4;
  * much the answer would change the route advised or its neighbors. What touches none of them is left out.
  */
 export function worthFindingOut(soFar: SoFar): ToFindOut[] {
-  const { interview, answers, asOf, home } = soFar;
+  const { bank, answers, home } = soFar;
   const unknown = new Set<string>(home.facts.openIds());
-  const open = interview.questions.filter((q) => unknown.has(q.id) && q.id !== 'home-name');
+  const open = bank.interview.questions.filter((q) => unknown.has(q.id) && q.id !== 'home-name');
   if (open.length === 0) return [];
-  const bank = bankOf(interview, asOf);
   const now = bank.trialOf(answers);
   const table = onTheTable(soFar, now.routes);
   const waits = new Set<string | undefined>(

@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { trials } from '../../../src/advice/trial';
+import { roofYear } from '../../../src/home/solar/roof-year';
+import { drawWeather } from '../../../src/home/weather/synthetic-years';
 import { answersOf } from '../../households/read-household';
 
 const trial = trials(interview, '2026-11-28')(answersOf('ridge-road'));
@@ -31,4 +33,31 @@ test('the energy of loads is added up where it is looked at, and only once', () 
   expect(must.kwhPerDay).toBe(must.kwhPerDay);
   expect(Object.keys(must)).toContain('wattsByHour');
   expect(JSON.parse(JSON.stringify(must)).kwhPerDay.winter.value).toBe(must.kwhPerDay.winter.value);
+});
+
+test('hours of the first years are those of all years, and not worked out again', () => {
+  const { home, drawn } = trial;
+  const first = drawn.over(home).loadKw(home.loads, 2);
+  const all = drawn.loadKw(home.loads);
+  const again = drawn.loadKw(home.loads, 2);
+  expect(again.length).toBe(2 * 8760);
+  expect(again.buffer).toBe(all.buffer);
+  expect(drawn.loadKw(home.loads, 2)).toBe(again);
+  expect(again).toEqual(first);
+});
+
+test("the sun's course over a roof is worked out once for a place, each roof and place apart", () => {
+  const { site } = trial.home;
+  const plane = { tiltDeg: 20, facingDeg: 180 };
+  const clock = { lonDeg: site.place.lonDeg, utcOffsetH: site.place.utcOffsetH };
+  const course = roofYear(drawWeather(site, 1).sky, plane, clock);
+  expect(roofYear(drawWeather(site, 2).sky, { ...plane }, { ...clock })).toBe(course);
+  const others = [
+    roofYear(course.sky, { ...plane, tiltDeg: 21 }, clock),
+    roofYear(course.sky, { ...plane, facingDeg: 181 }, clock),
+    roofYear(course.sky, plane, { ...clock, lonDeg: clock.lonDeg + 1 }),
+    roofYear(course.sky, plane, { ...clock, utcOffsetH: clock.utcOffsetH + 1 }),
+    roofYear({ ...course.sky, latDeg: course.sky.latDeg + 1 }, plane, clock),
+  ];
+  expect(new Set([course, ...others]).size).toBe(6);
 });
