@@ -1,5 +1,6 @@
 import type { Route } from '../routes/route';
 import type { Carried } from './carried';
+import type { FirstBuy } from './first-buy';
 import type { Line } from './list/line';
 import type { Reason } from './reason';
 import type { WaysOn } from './ways-on/ways-on';
@@ -22,4 +23,6 @@ export interface Advice {
   readonly advised: number | null;
   /** Where nothing within the money reaches the goal: what would. */
   readonly waysOn: WaysOn | null;
+  /** Where it costs more than there is now: what comes first and what waits. */
+  readonly firstBuy: FirstBuy | null;
 }

@@ -10,6 +10,7 @@ import type { SizedKind } from '../routes/sized';
 import type { Advice } from './advice';
 import { besideOf } from './beside';
 import { carriedBy } from './carried';
+import { firstBuy } from './first-buy';
 import { givesPower } from './list/candidate';
 import { isEnough } from './list/enough';
 import { linesOf, type Ranked, rank } from './list/list-of';
@@ -51,6 +52,7 @@ export function advise(
     careful: healthHangs(home),
     advised,
     waysOn: sizeKind === null || !seeksWaysOn ? null : findWaysOn(home, drawn, ranked, sizeKind),
+    firstBuy: firstBuy(home, ranked),
   };
 }
 
@@ -74,6 +76,7 @@ export function onlyReady(kinds: readonly SizedKind[]): Advice {
     careful: true,
     advised: null,
     waysOn: null,
+    firstBuy: null,
   };
 }
 

@@ -46,3 +46,18 @@ export const waysOnSchema = z.union([
   }),
   z.literal('not needed'),
 ]);
+
+/** Where the route advised costs more than there is now: what comes first, and what waits for later money. */
+export const firstBuySchema = z.union([
+  z.strictObject({
+    nowUsd: z.number(),
+    shortUsd: z.number().describe('Likely price above what there is now.'),
+    part: z.union([
+      z.strictObject({ route: kind, usd: z.number() }),
+      z.literal('nothing of it works by itself'),
+    ]),
+    restUsd: z.number().describe('What waits, likely $.'),
+    thriftUsd: z.union([z.number(), z.literal('changes nothing, or costs more than there is now')]),
+  }),
+  z.literal('all of it at once'),
+]);

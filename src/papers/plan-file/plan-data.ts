@@ -4,6 +4,7 @@ import { billData, billYearData } from './bill-data';
 import { cautionData } from './caution-data';
 import { electricalData } from './electrical-data';
 import { figureData, round } from './figure-data';
+import { firstBuyData } from './first-buy-data';
 import { jobData } from './job-data';
 import { ladderData } from './ladder-data';
 import { healthFirstData, lifeFirstData } from './life-data';
@@ -79,6 +80,7 @@ export function planData(plan: Plan, words: Words): PlanData {
       route: plan.advice.route.kind,
       reason: plan.advice.reason.code,
       because: words.whyAdvised(plan.advice.reason),
+      firstBuy: firstBuyData(plan),
     },
     list: listData(plan, words),
     waysOn: waysOnData(plan, words),

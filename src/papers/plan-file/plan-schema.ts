@@ -6,7 +6,7 @@ import { electricalSchema } from './electrical-schema';
 import { job } from './job-schema';
 import { ladderStep } from './ladder-schema';
 import { comfortLost, healthFirst, lifeFirst } from './life-schema';
-import { listLine, waysOnSchema } from './list-schema';
+import { firstBuySchema, listLine, waysOnSchema } from './list-schema';
 import { demand, load } from './load-schema';
 import { moneySchema } from './money-schema';
 import { PLAN_FILE_VERSION } from './plan-file-version';
@@ -75,6 +75,7 @@ export const planSchema = z.strictObject({
     route: kind,
     reason: z.string().describe('Why, as a code.'),
     because: z.string(),
+    firstBuy: firstBuySchema,
   }),
   list: z
     .array(listLine)

@@ -5,13 +5,14 @@ import type { Finding } from '../../rules/rule';
 import { ruleOf } from '../../tables/rules';
 import type { ComfortLost } from '../ladder/comfort-lost';
 
-/** What the rules say of the route advised, and of the others what can kill or decides whether they can be had at all. */
+/** What the rules say of the route advised and of a part of it that is bought first, and of the others what can kill or decides whether they can be had at all. */
 export function cautionsFor(
   home: Home,
-  advice: Pick<Advice, 'route' | 'beside'>,
+  advice: Pick<Advice, 'route' | 'beside'> & Partial<Pick<Advice, 'firstBuy'>>,
   lost: Pick<ComfortLost, 'heat'>,
 ): Finding[] {
-  const own = findings(home, [advice.route.kind]);
+  const first = advice.firstBuy?.part?.kind;
+  const own = findings(home, [advice.route.kind, ...(first === undefined ? [] : [first])]);
   const others = findings(
     home,
     advice.beside.map((route) => route.kind),

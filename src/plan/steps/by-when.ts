@@ -18,6 +18,7 @@ export const byWhen: Readonly<Record<StepId, ByWhen>> = {
   'find-out': 'before-buying',
   'find-out-first': 'before-buying',
   panel: 'this-week',
+  'buy-first': 'with-purchase',
   buy: 'with-purchase',
   quotes: 'before-buying',
   permits: 'before-buying',

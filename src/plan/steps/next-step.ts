@@ -41,8 +41,15 @@ type Step =
       readonly how: string;
     }
   | { readonly id: 'find-out-first'; readonly conditions: readonly ConditionCode[] }
-  /** What living thriftily takes stands on the same list, $. */
-  | { readonly id: 'buy'; readonly parts: readonly Part[]; readonly thriftUsd: number }
+  /** What living thriftily takes stands on the same list, $; `waitsUsd`: what more money must be there first, $, 0 for none. */
+  | {
+      readonly id: 'buy';
+      readonly parts: readonly Part[];
+      readonly thriftUsd: number;
+      readonly waitsUsd: number;
+    }
+  /** What the money of now buys of it, where the rest waits. */
+  | { readonly id: 'buy-first'; readonly parts: readonly Part[]; readonly usd: number }
   /** `asked`: the permit office has been asked. */
   | { readonly id: 'permits'; readonly asked: boolean }
   /** At the high end it is more than the route gives. */

@@ -1,8 +1,9 @@
 import type { Advice } from '../../advice/advice';
 import type { PossibleIf } from '../../advice/possible-if';
 import type { Home } from '../../home/home';
-import { hasFixedBattery, hasFixedGenerator, isSource } from '../../kinds/ask-traits';
+import { hasFixedBattery, hasFixedGenerator, isSource, outletsOnly } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
+import type { Route } from '../../routes/route';
 import { hasWiringToDo } from '../../routes/wiring-to-do';
 import type { Finding } from '../../rules/rule';
 import type { Electrical } from '../electrical/electrical';
@@ -98,12 +99,27 @@ function findOutFirst({ advice, possibleIf }: Of): NextStep[] {
 
 /** What is plugged in is bought by the household; what is wired in begins with quotes. */
 function buySteps({ advice }: Of): NextStep[] {
-  const { route } = advice;
+  const { route, firstBuy } = advice;
   const traits = traitsOf[route.kind];
-  const parts = route.parts.filter((part) => part.costUsd.value > 0);
-  if (!isSource(traits) || hasWiringToDo(route) || parts.length === 0) return [];
-  return [{ id: 'buy', parts, thriftUsd: thriftCostUsd(advice), who: 'household' }];
+  const first = buyFirst(advice);
+  const bought = first.flatMap(({ parts }) => parts.map(({ equipmentClass }) => equipmentClass));
+  const parts = priced(route).filter(({ equipmentClass }) => !bought.includes(equipmentClass));
+  if (!isSource(traits) || hasWiringToDo(route) || parts.length === 0) return first;
+  const thriftUsd = first.length > 0 ? 0 : thriftCostUsd(advice);
+  return [
+    ...first,
+    { id: 'buy', parts, thriftUsd, waitsUsd: firstBuy?.shortUsd ?? 0, who: 'household' },
+  ];
 }
+
+/** What is plugged in and paid of the money there now, where the rest has to wait. */
+function buyFirst({ firstBuy }: Advice): Extract<NextStep, { id: 'buy-first' }>[] {
+  const part = firstBuy?.part ?? null;
+  if (part === null || !outletsOnly(traitsOf[part.kind])) return [];
+  return [{ id: 'buy-first', parts: priced(part), usd: part.usd, who: 'household' }];
+}
+
+const priced = ({ parts }: Pick<Route, 'parts'>) => parts.filter((part) => part.costUsd.value > 0);
 
 /** What is wired in is ordered when all that could change it is known. */
 const orderStep = ({ advice: { route } }: Of): NextStep[] =>

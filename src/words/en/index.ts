@@ -41,6 +41,7 @@ import { sayIf } from './routes/say-if';
 import { sayNote } from './routes/say-note';
 import { range, usd } from './say-dollars';
 import { sayFigure } from './say-figure';
+import { sayFirstBuy } from './say-first-buy';
 import { sayFuel } from './say-fuel';
 import { sayGrownOld } from './say-grown-old';
 import { sayHighEnd } from './say-high-end';
@@ -134,6 +135,7 @@ export const english = {
   notWhere: sayNotWhere,
   whoMay: sayWhoMay,
   whyAdvised: sayWhyAdvised,
+  firstBuy: sayFirstBuy,
   whyNow: sayWhyNow,
   draftReason: sayDraftReason,
   draftReasonShort: sayDraftReasonShort,

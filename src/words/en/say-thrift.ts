@@ -1,5 +1,6 @@
 import { formatQuantity } from '../../quantity/format-quantity';
 import { inSentence } from './list-of';
+import { usd } from './say-dollars';
 
 /** What goes on a list of things to buy for living thriftily, $; nothing where it takes nothing. */
 export const sayThrift = (thriftUsd: number) =>
@@ -8,5 +9,5 @@ export const sayThrift = (thriftUsd: number) =>
     : '';
 
 /** The step that buys what is plugged in, by the names of its parts. */
-export const sayBuyStep = (parts: readonly string[], thriftUsd: number) =>
-  `When the steps above are done, buy: ${parts.map(inSentence).join('; ')}${sayThrift(thriftUsd)}.`;
+export const sayBuyStep = (parts: readonly string[], thriftUsd: number, waitsUsd: number) =>
+  `When the steps above are done${waitsUsd > 0 ? ` and ${usd(waitsUsd)} more is there` : ''}, buy: ${parts.map(inSentence).join('; ')}${sayThrift(thriftUsd)}.`;

@@ -17,6 +17,7 @@ export function sayAdvised(plan: Plan, words: Words): string[] {
     `## ${say.title(words.routeTitle(route.called), plan.lifeFirst?.told === true)}`,
     words.whyAdvised(reason),
     ...aboveToldLine(plan, words),
+    ...firstBuyLine(plan, words),
     ...carriesLine(plan, words),
     words.howLong(route.lasting),
     ...(stored === null ? [] : [words.howLong(stored.route.lasting)]),
@@ -42,6 +43,10 @@ function aboveToldLine(plan: Plan, words: Words): string[] {
   if (above === '' && high === '') return [];
   return [`${words.household.advised.costs(plan.advice.route.costUsd, above)}${high}`];
 }
+
+/** So does what comes first, and what waits. */
+const firstBuyLine = ({ advice: { firstBuy } }: Plan, words: Words): string[] =>
+  firstBuy === null ? [] : [words.firstBuy(firstBuy).trim()];
 
 /** The count is that of every paper: what a way of living makes needless stands apart, and is not missed. */
 function carriesLine({ advice: { carried }, home }: Plan, words: Words): string[] {

@@ -5,7 +5,7 @@ import type { NextStep, StepId } from '../../../plan/steps/next-step';
 const STEPS = 3;
 
 /** Steps that begin the purchase: one of them stands on the front page of a plan to buy something. */
-const purchase: readonly StepId[] = ['buy', 'quotes'];
+const purchase: readonly StepId[] = ['buy-first', 'buy', 'quotes'];
 
 /** The first steps, without those that stand above already. */
 export function firstSteps({ nextSteps, lifeFirst }: Plan): NextStep[] {

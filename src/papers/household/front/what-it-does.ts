@@ -29,6 +29,7 @@ export function purchase(plan: Plan, words: Words, also = ''): string {
     installed: isWired(route),
     thriftUsd: thriftCostUsd(advice),
     highAbove: sayHighAbove(plan, words),
+    first: advice.firstBuy === null ? '' : words.firstBuy(advice.firstBuy),
     also,
   });
 }

@@ -35,6 +35,8 @@ export const frontPage = {
       thriftUsd: number;
       /** Where the high end of the price is above the money told, with a space before it. */
       highAbove: string;
+      /** What comes first where the money of now does not buy all, with a space before it. */
+      first: string;
       also: string;
     },
   ): string {
@@ -44,7 +46,7 @@ export const frontPage = {
       bridge: 'Beside that, and only as a bridge',
     }[given.head];
     const made = parts.map((part) => inSentence(sayPart(part.called))).join('; ');
-    return `${head}: ${inSentence(sayRouteTitle(called))}, ${sayFigure(costUsd)}${given.aboveTold}${given.installed ? ' installed' : ''}: ${made}${sayThrift(given.thriftUsd)}.${given.highAbove}${given.also}`;
+    return `${head}: ${inSentence(sayRouteTitle(called))}, ${sayFigure(costUsd)}${given.aboveTold}${given.installed ? ' installed' : ''}: ${made}${sayThrift(given.thriftUsd)}.${given.highAbove}${given.first}${given.also}`;
   },
   buyNothing: ({ called, parts }: Route, also: string) =>
     `What to buy: nothing. Use ${inSentence(sayRouteTitle(called))}: ${parts.map((part) => inSentence(sayPart(part.called))).join('; ')}.${also}`,

@@ -5,6 +5,7 @@ import { inSentence, listOf } from '../list-of';
 import type { Named } from '../named';
 import { sayPart } from '../parts/say-part';
 import { sayRouteTitle } from '../routes/route-titles';
+import { sayBuyFirstStep } from '../say-first-buy';
 import { remedy } from '../say-high-end';
 import { sayBuyStep } from '../say-thrift';
 import { sentenceCase } from '../sentence-case';
@@ -50,6 +51,12 @@ export function sayStep(step: NextStep, home: Named): string {
       return sayBuyStep(
         step.parts.map((part) => sayPart(part.called)),
         step.thriftUsd,
+        step.waitsUsd,
+      );
+    case 'buy-first':
+      return sayBuyFirstStep(
+        step.parts.map((part) => sayPart(part.called)),
+        step.usd,
       );
     case 'permits':
       return step.asked

@@ -1,0 +1,91 @@
+import type { Home } from '../home/home';
+import type { RouteKind } from '../kinds/route-kind';
+import type { RouteTitle } from '../kinds/route-title';
+import { traitsOf } from '../kinds/route-traits';
+import { laterUsd } from '../routes/budget';
+import type { Part, Route } from '../routes/route';
+import { type Candidate, givesPower } from './list/candidate';
+import type { Ranked } from './list/list-of';
+import { thriftily } from './list/living';
+import type { Weighed } from './list/unbeaten';
+import { compareValues } from './list/value';
+
+/** Where the route advised costs more than there is now and some money is for later: what comes first, and what waits. */
+export interface FirstBuy {
+  /** What was told for now, and what the route costs above it, with its way of living, $. */
+  readonly nowUsd: number;
+  readonly shortUsd: number;
+  /** What the money of now buys of it, which works by itself and stays a part of it; null: it is bought whole, later. */
+  readonly part: FirstPart | null;
+  /** Price of the rest then, likely $; of the whole where nothing of it comes first. */
+  readonly restUsd: number;
+  /** What it takes to live thriftily until then, likely $; null where that changes nothing, or is more than there is now. */
+  readonly thriftUsd: number | null;
+}
+
+export interface FirstPart {
+  readonly kind: RouteKind;
+  readonly called: RouteTitle;
+  readonly parts: readonly Part[];
+  /** With the way of living of the route advised, likely $. */
+  readonly usd: number;
+}
+
+/** Null where the money of now buys all of it, no money is for later, or no source is advised. */
+export function firstBuy(
+  home: Home,
+  { chosen, weighed, scale, budgetUsd }: Ranked,
+): FirstBuy | null {
+  const later = laterUsd(home);
+  if (chosen === null || budgetUsd === null || later <= 0 || !givesPower(chosen)) return null;
+  const nowUsd = budgetUsd - later;
+  if (chosen.usd <= nowUsd) return null;
+  const part = partNow(
+    chosen,
+    weighed
+      .filter((one) => one.usd <= nowUsd && isPartOf(one, chosen))
+      .map((one) => scale.weigh(one)),
+  );
+  const thrift = thriftily(home)?.extraUsd ?? null;
+  return {
+    nowUsd,
+    shortUsd: chosen.usd - nowUsd,
+    part,
+    restUsd: part === null ? chosen.usd : restUsd(chosen.sized.route, part),
+    thriftUsd: thrift !== null && thrift <= nowUsd ? thrift : null,
+  };
+}
+
+/** The one worth most, the cheapest of equals. */
+function partNow(chosen: Weighed, parts: readonly Weighed[]): FirstPart | null {
+  const [best] = [...parts].sort((a, b) => compareValues(b.value, a.value) || a.usd - b.usd);
+  if (best === undefined || best.usd >= chosen.usd) return null;
+  const { kind, called, parts: made } = best.sized.whole();
+  return { kind, called, parts: made, usd: best.usd };
+}
+
+/** Its generator, battery and panels are those of the other, lived with alike, and nothing of its wiring is thrown away. */
+function isPartOf(one: Candidate, whole: Candidate): boolean {
+  const [a, b] = [one.counted, whole.counted];
+  const [x, y] = [traitsOf[a.kind], traitsOf[b.kind]];
+  return (
+    one.living === whole.living &&
+    givesPower(one) &&
+    (a.generator !== null || a.nameplateKwh !== null || x.vehicle) &&
+    x.generator === (a.generator === null ? 'none' : y.generator) &&
+    (a.generator === null || a.generator.ratedKw === b.generator?.ratedKw) &&
+    (a.nameplateKwh === null || (a.nameplateKwh === b.nameplateKwh && x.battery === y.battery)) &&
+    (a.solarKw === null || a.solarKw === b.solarKw) &&
+    x.vehicle === (x.vehicle && y.vehicle) &&
+    x.owned === y.owned &&
+    (x.connection === 'outlets' || x.connection === y.connection)
+  );
+}
+
+/** What of the whole is not bought yet. */
+function restUsd(whole: Route, { parts }: FirstPart): number {
+  const bought = new Set(parts.map(({ equipmentClass }) => equipmentClass));
+  return whole.parts
+    .filter(({ equipmentClass }) => !bought.has(equipmentClass))
+    .reduce((sum, { costUsd }) => sum + costUsd.value, 0);
+}
