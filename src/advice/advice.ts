@@ -2,6 +2,7 @@ import type { Route } from '../routes/route';
 import type { Carried } from './carried';
 import type { FirstBuy } from './first-buy';
 import type { Line } from './list/line';
+import type { Neighbors } from './list/neighbors';
 import type { Reason } from './reason';
 import type { WaysOn } from './ways-on/ways-on';
 
@@ -25,4 +26,6 @@ export interface Advice {
   readonly waysOn: WaysOn | null;
   /** Where it costs more than there is now: what comes first and what waits. */
   readonly firstBuy: FirstBuy | null;
+  /** The lines of the list beside it, cheaper and dearer; null where there are none, or no source is advised. */
+  readonly neighbors: Neighbors | null;
 }

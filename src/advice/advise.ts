@@ -14,6 +14,7 @@ import { firstBuy } from './first-buy';
 import { givesPower } from './list/candidate';
 import { isEnough } from './list/enough';
 import { linesOf, type Ranked, rank } from './list/list-of';
+import { neighborsOf } from './list/neighbors';
 import { otherEnough } from './list/other-enough';
 import type { SizeKind } from './list/source';
 import type { Weighed } from './list/unbeaten';
@@ -53,6 +54,7 @@ export function advise(
     advised,
     waysOn: sizeKind === null || !seeksWaysOn ? null : findWaysOn(home, drawn, ranked, sizeKind),
     firstBuy: firstBuy(home, ranked),
+    neighbors: neighborsOf(lines, advised),
   };
 }
 
@@ -77,6 +79,7 @@ export function onlyReady(kinds: readonly SizedKind[]): Advice {
     advised: null,
     waysOn: null,
     firstBuy: null,
+    neighbors: null,
   };
 }
 

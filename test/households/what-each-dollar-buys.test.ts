@@ -61,7 +61,9 @@ describe('birch-street: 10 gallons kept, 21 for the goal', () => {
       .find(({ id }) => id === 'family')!
       .blocks.flatMap((block) => ('items' in block ? block.items : []));
     const over = Math.round(list.at(-1)!.usd - 5000).toLocaleString('en-US');
-    const better = items.find((item) => item.startsWith(english.sheets.family.better('')))!;
+    const better = items.find((item) =>
+      item.startsWith(english.sheets.family.dearer('better', '')),
+    )!;
     const cheaper = items.find((item) => item.startsWith(english.sheets.family.cheaper('')))!;
     expect(better).toContain(`$${over} above your money`);
     expect(cheaper).not.toContain('above your money');

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { practiceFigures } from '../../src/tables/practice-figures';
 
 const root = join(import.meta.dirname, '../../src');
-const rooms = ['home', 'outage', 'bill', 'routes', 'rules', 'plan'];
+const rooms = ['home', 'outage', 'bill', 'routes', 'rules', 'advice', 'plan'];
 const filesIn = (room: string) =>
   readdirSync(join(root, room), { recursive: true, encoding: 'utf8' })
     .filter((file) => file.endsWith('.ts'))

@@ -1,6 +1,7 @@
 import type { Way } from '../../home/home';
+import type { LoadId } from '../../home/loads/load-id';
 import { onceStored } from '../../routes/fuel/once-stored';
-import { type MustCarried, mustCarried } from '../../routes/must-carried';
+import { type MustCarried, mustCarried, mustMissed } from '../../routes/must-carried';
 import type { Route } from '../../routes/route';
 import { reachesGoal } from './enough';
 import type { Weighed } from './unbeaten';
@@ -19,6 +20,8 @@ export interface Line {
   readonly hours: { readonly likely: number; readonly careful: number } | null;
   /** Of what must run. */
   readonly carried: MustCarried;
+  /** What must run and it does not carry. */
+  readonly missed: readonly LoadId[];
   readonly value: Value;
   /** Carries all that must run through at least 9 of 10 outages of the goal's length. */
   readonly reaches: boolean;
@@ -37,6 +40,7 @@ export function lineOf(one: Weighed, withinBudget: boolean): Line {
     storedGal: stored?.gallons ?? gallonsToday(route),
     hours: hours === null ? null : { likely: hours.value, careful: hours.low },
     carried: mustCarried(living.home, route),
+    missed: mustMissed(living.home, route).map(({ id }) => id),
     value,
     reaches: reachesGoal(one),
     withinBudget,

@@ -122,6 +122,7 @@ const NOTHING: Line = {
   storedGal: null,
   hours: { likely: 0, careful: 0 },
   carried: { carried: 0, of: 0 },
+  missed: [],
   value: NO_VALUE,
   reaches: false,
   withinBudget: true,

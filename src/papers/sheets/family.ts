@@ -1,4 +1,5 @@
 import type { Line } from '../../advice/list/line';
+import type { Dearer } from '../../advice/list/neighbors';
 import type { Home } from '../../home/home';
 import type { Plan } from '../../plan/plan';
 import { byWhen } from '../../plan/steps/by-when';
@@ -65,23 +66,24 @@ function decided(plan: Plan, words: Words): string[] {
   ];
 }
 
-/** The next cheaper and the next better of what nothing beats, a line each; without such a list, the two laid beside. */
-function neighbors({ advice }: Plan, words: Words): string[] {
+/** The next cheaper and the next dearer of what nothing beats, a line each; without such a list, the two laid beside. */
+function neighbors({ advice, home }: Plan, words: Words): string[] {
   const its = words.sheets.family;
-  const { list, advised } = advice;
-  if (advised === null || list.length < 2)
+  if (advice.neighbors === null)
     return advice.beside
       .slice(0, 2)
       .map((one) => its.beside(besideIt(one, words)) + above(one.costUsd.value, advice, words));
-  const other = list.filter((line) => !isSame(line.route, list[advised]!.route));
-  const { usd } = list[advised]!;
-  const cheaper = other.filter((line) => line.usd < usd).slice(-1);
-  const better = other.filter((line) => line.usd > usd).slice(0, 1);
-  const say = (line: Line) =>
-    words.household.dollarsBuy.inShort(line) + above(line.usd, advice, words);
+  const { cheaper, dearer } = advice.neighbors;
+  const inShort = (line: Line, lessCareful: Dearer['lessCareful'] = null) =>
+    words.household.dollarsBuy.inShort(line, words.loadNames(home, line.missed), lessCareful);
   return [
-    ...cheaper.map((line) => its.cheaper(say(line))),
-    ...better.map((line) => its.better(say(line))),
+    ...(cheaper === null ? [] : [its.cheaper(inShort(cheaper))]),
+    ...(dearer === null
+      ? []
+      : [
+          its.dearer(dearer.gain, inShort(dearer.line, dearer.lessCareful)) +
+            above(dearer.line.usd, advice, words),
+        ]),
   ];
 }
 
@@ -91,10 +93,6 @@ function above(usd: number, { reason }: Plan['advice'], words: Words): string {
   if (budgetUsd === null || usd <= budgetUsd) return '';
   return words.sheets.family.above(words.quantity(Math.round(usd - budgetUsd), '$'));
 }
-
-/** The same equipment, lived with in another way: no neighbor, for nothing else would be bought. */
-const isSame = (a: Route | null, b: Route | null) =>
-  a !== null && b !== null && a.kind === b.kind && a.costUsd.value === b.costUsd.value;
 
 /** What is to find out stands in a part of its own. */
 function steps({ nextSteps, home }: Plan, words: Words): string[] {

@@ -1,7 +1,8 @@
 import type { Line } from '../../../advice/list/line';
+import type { Dearer } from '../../../advice/list/neighbors';
 import type { Season } from '../../../home/home';
 import { formatQuantity } from '../../../quantity/format-quantity';
-import { inSentence } from '../list-of';
+import { inSentence, listOf } from '../list-of';
 import { sayRouteTitle } from '../routes/route-titles';
 import { usd } from '../say-dollars';
 import { sayToldMoney } from '../told-money';
@@ -42,12 +43,19 @@ export const dollarsBuy = {
     ];
     return `${letter}. ${whatItDoes(line, goalHours)}${devices}${marks.join('')}`;
   },
-  /** The same for the sheet of the family: what it costs, what it is, what it carries and for how long. */
-  inShort(line: Line): string {
+  /**
+   * The same for the sheet of the family: what it costs, what it is, what it carries and what not, and for how long; where it lasts less
+   * long by the careful count than the one advised, both counts.
+   */
+  inShort(
+    line: Line,
+    missed: readonly string[] = [],
+    lessCareful: Dearer['lessCareful'] = null,
+  ): string {
     const { hours } = line;
     if (line.route === null) return whatItDoes(line, 0);
     const long = hours === null ? endless(line) : `about ${hoursOf(hours.likely)} on a hard day`;
-    return `${whatItCarries(line)}, ${long}.`;
+    return `${whatItCarries(line)}${sayMissed(missed)}, ${long}${lessCareful === null ? '' : sayLess(lessCareful)}.`;
   },
   madeOf: 'What each is made of:',
   parts: (letter: string, parts: readonly string[], extraUsd: number) =>
@@ -98,6 +106,17 @@ function howFar(line: Line, goalHours: number): string {
   if (carried.carried < carried.of && value.odds === 0) return long;
   return `through ${sayShare(value.odds / 100)} of 100 outages of ${hoursOf(goalHours)}; ${long}`;
 }
+
+/** So many things named tell which they are; of more the count tells enough. Our judgement. */
+const NAMED = 2;
+
+/** ", not the furnace". */
+const sayMissed = (names: readonly string[]) =>
+  names.length === 0 || names.length > NAMED ? '' : `, not the ${listOf(names.map(inSentence))}`;
+
+/** " (careful count 11 h, against 31 h of the one advised)". */
+const sayLess = ({ hours, advisedHours }: NonNullable<Dearer['lessCareful']>) =>
+  ` (careful count ${hoursOf(hours)}, against ${advisedHours === null ? 'no end foreseen' : hoursOf(advisedHours)} of the one advised)`;
 
 /** Without an end in sight. */
 const endless = ({ route }: Line): string =>

@@ -1,3 +1,4 @@
+import type { Dearer } from '../../../advice/list/neighbors';
 import type { ByWhen } from '../../../plan/steps/by-when';
 import type { StepId } from '../../../plan/steps/next-step';
 
@@ -7,7 +8,8 @@ export const familyWords = {
   purpose: 'For everybody here.',
   why: (because: string) => `Why this one: ${because}`,
   cheaper: (line: string) => `Next cheaper, ${line}`,
-  better: (line: string) => `Next better, ${line}`,
+  dearer: (gain: Dearer['gain'], line: string) =>
+    `${gain === 'better' ? 'Next better' : 'As usual, with nothing turned off'}, ${line}`,
   /** Of a neighbor that costs more than was told; the details say what was told. */
   above: (byUsd: string) => ` It is ${byUsd} above your money.`,
   beside: (other: string) => `Beside it: ${other}`,
