@@ -7,6 +7,8 @@ export type NamedStep =
   | { readonly code: 'load-line'; readonly line: unknown }
   /** What a dollar in so many years is worth today. */
   | { readonly code: 'dollar-in-years'; readonly years: number }
+  /** A way to need less, and a thing bought beside the route: their ids. */
+  | { readonly code: 'measure'; readonly id: unknown }
   /** Share of a life of so many years that is left after so many. */
   | { readonly code: 'life-left'; readonly lifeYears: number; readonly years: number };
 
@@ -106,4 +108,20 @@ export type PlainStep =
   | 'degrees-of-design'
   | 'balance'
   | 'hard-day'
-  | 'design-cold';
+  | 'design-cold'
+  | 'size-sold'
+  | 'size-with-own'
+  | 'money-now'
+  | 'money-later'
+  | 'money-told'
+  | 'thrift-more'
+  | 'price-in-all'
+  | 'nine-in-ten-hours'
+  | 'unit-of-room'
+  | 'hours-with-room'
+  | 'fuel-missing'
+  | 'usable-of-tank'
+  | 'tank-for-goal'
+  | 'tank-size'
+  | 'percent-of'
+  | 'gauge-for-goal';

@@ -1,4 +1,5 @@
 import { type Figure, figure } from '../../quantity/figure';
+import { addFigures } from '../../quantity/figure-arithmetic';
 import {
   type MeasureId,
   type MeasureRow,
@@ -66,12 +67,13 @@ function measuresHere(home: Home): Measure[] {
 /** What the thrifty way takes off in all, and what its measures cost together, $; nothing where none has an effect. */
 export function thriftySum(home: Home, measures: readonly Measure[]) {
   const taken = measures.filter((one) => one.use === 'thrifty');
-  const end = (of: 'low' | 'value' | 'high') =>
-    taken.reduce((total, { costUsd }) => total + costUsd[of], 0);
   const source = { kind: 'formula', label: 'the sum of what its measures cost' } as const;
   return {
     saves: savesOf(home, home.loads, thriftyLoads(home, home.loads)),
-    costUsd: figure({ low: end('low'), value: end('value'), high: end('high'), unit: '$', source }),
+    costUsd: addFigures(
+      taken.map(({ costUsd }) => costUsd).filter(({ high }) => high > 0),
+      { unit: '$', source },
+    ),
   };
 }
 
@@ -102,6 +104,7 @@ function measure(
       value: Math.round(units * row.likely),
       high: Math.round(units * row.high),
       unit: '$',
+      is: { code: 'measure', id: row.id },
       source: { kind: 'table', label: `prices of ${year}`, cite: row.source },
     }),
     who: row.who,

@@ -20,7 +20,7 @@ export function lastingHours(plan: Plan): Figure | null {
 }
 
 /** As the route's own kind counts its hours; null where it counts none. */
-function countedBy({ advice: { route }, home, weatherYears }: Plan): Counted | null {
+export function countedBy({ advice: { route }, home, weatherYears }: Plan): Counted | null {
   const stores = storesOf(route);
   const traits = traitsOf[route.kind];
   if (route.usableKwh === null) return null;

@@ -1,4 +1,5 @@
 import { MEANS_EVERY_HOURS } from '../../advice/ride/sampled-starts';
+import type { Way } from '../../home/home';
 import { traitsOf } from '../../kinds/route-traits';
 import { everyNthStart } from '../../outage/every-nth-start';
 import { seasonMonths } from '../../outage/season';
@@ -15,13 +16,17 @@ const WEATHER_CITE = 'weather drawn from TMY3 statistics (NREL/TP-581-43156)';
 
 /**
  * Of a hundred outages of the goal's length that begin in its hardest season, those that the route advised carries
- * through: by the likely or by the careful count. Null where none were counted.
+ * through: by the likely or by the careful count, in its own way of living or in the other. Null where none were counted.
  */
-export function countedOdds(plan: Plan, careful: boolean): Figure | null {
+export function countedOdds(
+  plan: Plan,
+  careful: boolean,
+  way: Way = plan.advice.route.way,
+): Figure | null {
   const { route } = plan.advice;
   const ways = plan.waysOfLiving.routes.find(({ kind }) => kind === route.kind);
   if (ways === undefined) return null;
-  const { share, carefulShare } = ways[route.way];
+  const { share, carefulShare } = ways[way];
   const stored = ways.storedGal;
   const everyHours = careful || stored !== null ? MEANS_EVERY_HOURS : likelyEvery(route);
   return asCounted(plan, careful ? carefulShare : share, {

@@ -1,6 +1,7 @@
 import { isPack } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { type Figure, figure } from '../../quantity/figure';
+import { operand } from '../../quantity/figure-arithmetic';
 import { isOwned } from '../../routes/costs';
 import { LOAD_SHARE } from '../../routes/fit-power';
 import type { Plan } from '../plan';
@@ -29,4 +30,11 @@ export function sourceSize({ advice: { route } }: Plan): Figure | null {
       },
     },
   });
+}
+
+/** A size that is bought, or that the household has; null without one. */
+export function sizeOf({ advice: { route } }: Plan, size: number | null, unit: 'kWh' | 'kW') {
+  if (size === null || size === 0) return null;
+  const theirs = route.parts.some(({ called }) => called.code.startsWith('own-'));
+  return operand(size, unit, theirs ? 'size-with-own' : 'size-sold');
 }

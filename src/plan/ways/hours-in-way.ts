@@ -5,6 +5,7 @@ import { livedHome } from '../../home/measures/lived-home';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { hasFixedBattery, isPack } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
+import type { Figure } from '../../quantity/figure';
 import { goalHours, goalNet, hoursFrom } from '../../routes/battery-hours';
 import { runHours } from '../../routes/fuel/run-hours';
 import { fuelHours, fuelUse } from '../../routes/generator-size';
@@ -33,7 +34,7 @@ export function hoursInWay(
   const loads = loadsIn(home, route, 'must') ?? [];
   if (loads.length === 0) return null;
   const { generator, usableKwh } = route;
-  if (generator !== null) return usableKwh === null ? onFuel(route, loads, season) : null;
+  if (generator !== null) return usableKwh === null ? onFuel(asUsual, route, season) : null;
   if (usableKwh === null) return null;
   const traits = traitsOf[route.kind];
   if (isPack(traits)) {
@@ -43,11 +44,19 @@ export function hoursInWay(
   return hasFixedBattery(traits) ? onBattery(home, drawn, route, loads) : null;
 }
 
-function onFuel(route: Route, loads: readonly Load[], season: Season): TwoHours | null {
-  const { generator, fuel } = route;
-  if (generator === null || fuel === null || fuel.atHand === null) return null;
+function onFuel(asUsual: Home, route: Route, season: Season): TwoHours | null {
+  const hours = fuelHoursInWay(asUsual, route, season);
+  return hours === null ? null : { likely: hours.value, careful: hours.low };
+}
+
+/** Hours of a generator alone on the fuel of its route, in the route's way of living; null for any other, and where it is piped. */
+export function fuelHoursInWay(asUsual: Home, route: Route, season: Season): Figure | null {
+  const { generator, fuel, usableKwh } = route;
+  if (generator === null || usableKwh !== null || fuel === null || fuel.atHand === null)
+    return null;
+  const loads = loadsIn(livedHome(asUsual, route.way), route, 'must') ?? [];
   const { ratedKw, siteKw, runsByHour, type } = generator;
-  const hours = fuelHours(
+  return fuelHours(
     fuelUse({
       generator: type,
       fuel: fuel.fuel as GeneratorFuel,
@@ -60,7 +69,6 @@ function onFuel(route: Route, loads: readonly Load[], season: Season): TwoHours 
       ...(fuel.besidePerDay && { besidePerDay: fuel.besidePerDay }),
     }),
   );
-  return hours === null ? null : { likely: hours.value, careful: hours.low };
 }
 
 function onBattery(

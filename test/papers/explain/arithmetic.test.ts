@@ -11,6 +11,7 @@ import { frozenPlan } from '../../frozen-plans';
 import { planOf } from '../../households/read-household';
 import { randomHome } from '../../random-home';
 import { operandsIn, stepsIn, unwrapped, worked } from './by-hand';
+import { onFirstPage } from './on-first-page';
 
 const reader = {
   asked: (id: string) => interview.questions.find((one) => one.id === id)?.says ?? null,
@@ -85,6 +86,12 @@ describe.each(['birch-street', 'mill-lane', 'ridge-road', 'tower-six'])('%s', (n
     for (const { right, below } of stepsIn(lines)) {
       expect(below.sort()).toEqual([...new Set(operandsIn(right))].sort());
     }
+  });
+
+  test('every figure on the first page can be explained', () => {
+    const { shown, unexplained } = onFirstPage(planOf(name));
+    expect(shown.length).toBeGreaterThan(3);
+    expect(unexplained).toEqual([]);
   });
 
   test('no line is wider than 80 columns', () => {

@@ -1,6 +1,8 @@
 import type { LineIs } from '../../../physics/service-load/line-is';
 import type { PlainStep, StepName } from '../../../quantity/step-name';
+import type { MeasureId } from '../../../tables/measures';
 import { sayLoadLine } from '../electrical/say-load-line';
+import { sayMeasure } from '../say-measures';
 
 const names: Readonly<Record<PlainStep, string>> = {
   'watts-in-kw': 'watts in a kilowatt',
@@ -100,6 +102,23 @@ const names: Readonly<Record<PlainStep, string>> = {
   balance: 'outdoor warmth at which a home needs no heat',
   'hard-day': 'mean of a hard day of the season here',
   'design-cold': 'cold that 99 hours in 100 do not go below',
+  'size-sold': 'a size that is sold; nothing that costs less does as much here',
+  'size-with-own': 'what you have, with what is bought beside it',
+  'money-now': 'what you can spend now',
+  'money-later': 'what you could add over two years',
+  'money-told': 'the money you told us',
+  'thrift-more': 'what it takes to get ready for living thriftily',
+  'price-in-all': 'price in all',
+  'nine-in-ten-hours':
+    'the longest outage that your money carries through 9 times in 10, counted hour by hour over the drawn weather',
+  'unit-of-room': 'likely price of the heater or air conditioner in the table',
+  'hours-with-room': 'counted hour by hour on a hard day, with one room in place of the whole home',
+  'fuel-missing': 'what is missing',
+  'usable-of-tank': 'share of a tank that can be burned, careful end; common practice, no source',
+  'tank-for-goal': 'what must be in the tank for that',
+  'tank-size': 'size of the tank',
+  'percent-of': 'percent',
+  'gauge-for-goal': 'of the tank',
 };
 
 /** What a figure is that stands only in the steps of another. */
@@ -108,6 +127,8 @@ export function stepName(name: StepName): string {
   switch (name.code) {
     case 'load-line':
       return sayLoadLine(name.line as LineIs);
+    case 'measure':
+      return sayMeasure(name.id as MeasureId).short;
     case 'dollar-in-years':
       return `worth today of $1 in ${name.years} years`;
     case 'life-left':
