@@ -1,9 +1,10 @@
 import type { Home, Load } from '../../home/home';
 import { healthHangs, isHealthDevice } from '../../home/people/health-devices';
-import { isPack } from '../../kinds/ask-traits';
+import { hasPortableGenerator, isPack } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { fedHome } from '../../routes/fed-home';
 import { loadsOf } from '../../routes/pick-loads';
+import type { Route } from '../../routes/route';
 import type { SizedKind } from '../../routes/sized';
 import type { SizeOdds } from '../ride/size-odds';
 import { doesWholeJob } from '../whole-job';
@@ -20,7 +21,10 @@ export interface Value {
   readonly odds: number;
   /** It carries all that must run for the time asked on a hard day too, with everything on that it carries. */
   readonly full: boolean;
-  /** It carries all of that for at least half of the hours: a furnace left out is not made up for by a refrigerator. */
+  /**
+   * It carries all of that for at least half of the hours, or for a day on stored fuel that can be fetched again: a furnace left out is not
+   * made up for by a refrigerator that runs for longer.
+   */
   readonly long: boolean;
   /** Things carried of those that must run x mean share of the hours served. */
   readonly share: number;
@@ -33,6 +37,7 @@ export interface Weighing {
   /** What a battery for one job would carry: a pack with the rest unplugged does as much. Null: that is a health device. */
   readonly oneJob: readonly Load[] | null;
   readonly careful: boolean;
+  readonly goalHours: number;
 }
 
 /** Careful where life or health hangs on power, or nobody knows. */
@@ -46,6 +51,7 @@ export function weighingOf(home: Home, kinds: readonly SizedKind[]): Weighing {
     oneJob: oneJob?.some(isHealthDevice) ? null : oneJob,
     devices: home.lifeSupport === 'yes' && devices.length > 0 ? devices : null,
     careful: healthHangs(home),
+    goalHours: home.goalHours.value,
   };
 }
 
@@ -75,7 +81,7 @@ export function worthOf(candidate: Candidate, by: Weighing, odds: SizeOdds): Val
         : percent(odds.share({ ...feeding, loads: by.devices, careful: true })),
     odds: bound.odds === 0 ? 0 : percent(odds.share({ ...feeding, loads: carried })),
     full: bound.full,
-    long: bound.long && meanShare >= LONG_SHARE,
+    long: bound.long && isLong(counted, meanShare, by.goalHours),
     share: Math.max(
       percent((meanShare * carried.length) / Math.max(1, by.must.length)),
       oneJobShare(candidate, by, odds),
@@ -108,6 +114,13 @@ export const NO_VALUE: Value = { devices: null, odds: 0, full: false, long: fals
 
 /** Everything for so much of the time goes before a part of it for longer. Our judgement. */
 const LONG_SHARE = 0.5;
+/** In so many hours a household can fetch fuel again, by daylight. Our judgement; no odds count on it. */
+const FETCH_HOURS = 24;
+
+function isLong({ kind, fuel }: Route, meanShare: number, goalHours: number): boolean {
+  const fetched = hasPortableGenerator(traitsOf[kind]) && fuel !== null && fuel.atHand !== null;
+  return meanShare >= LONG_SHARE || (fetched && meanShare * goalHours >= FETCH_HOURS);
+}
 
 const carriedOf = (carries: readonly string[], loads: readonly Load[]) =>
   loads.filter(({ id }) => carries.includes(id));

@@ -43,9 +43,13 @@ function moreMoney({ all, budgetUsd }: Ranked): WaysOn['moreMoney'] {
 /** So far above the money told a price is still a little more, as a share of the money. Our judgement. */
 const LITTLE = 0.25;
 
+/** The first above the money: where it buys no source at all, or one that leaves out what a little more carries too. */
 function littleMore({ all, chosen, budgetUsd }: Ranked): WaysOn['littleMore'] {
-  if (chosen !== null || budgetUsd === null) return null;
-  const next = all.find(({ usd }) => usd > budgetUsd && usd <= (1 + LITTLE) * budgetUsd);
+  if (budgetUsd === null || chosen?.value.long) return null;
+  const next = all.find(
+    ({ usd, value }) =>
+      usd > budgetUsd && usd <= (1 + LITTLE) * budgetUsd && (chosen === null || value.long),
+  );
   if (next === undefined || reachesGoal(next)) return null;
   return { line: lineOf(next, false), moreUsd: next.usd - budgetUsd };
 }

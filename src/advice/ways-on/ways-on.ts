@@ -5,7 +5,10 @@ import type { Line } from '../list/line';
 export interface WaysOn {
   /** The cheapest that reaches the goal, and how much more than the money told it takes, $; 0 where none was told. */
   readonly moreMoney: { readonly line: Line; readonly moreUsd: number } | null;
-  /** Where the money buys no source at all: the first that a little more buys, though it does not reach the goal, and how much more, $. */
+  /**
+   * Where the money buys no source at all, or none that carries all for long: the first such that a little more buys, though it does not
+   * reach the goal, and how much more, $.
+   */
   readonly littleMore: { readonly line: Line; readonly moreUsd: number } | null;
   /** How long an outage is carried through, 9 times in 10, with what must run: the longest within the money. */
   readonly shorterGoal: { readonly line: Line; readonly hours: number } | null;

@@ -21,7 +21,10 @@ function isStored({ fuelToStore, advice }: Plan, gallons: number): boolean {
   return fuelToStore?.reachesGoal === true && today + fuelToStore.moreGallons === gallons;
 }
 
-function fuelOf({ home, advice: { route } }: Plan) {
+function fuelOf({ home, fuelToStore, advice: { route } }: Plan) {
   const need = route.fuel === null ? null : fuelForGoal(home, route.fuel);
-  return need === null ? null : { need, fuel: route.fuel!.fuel, goalHours: home.goalHours.value };
+  if (need === null) return null;
+  const { fuel, perDay } = route.fuel!;
+  const fetchedPerDay = fuelToStore?.reachesGoal === false ? perDay : null;
+  return { need, fuel, fetchedPerDay, goalHours: home.goalHours.value };
 }

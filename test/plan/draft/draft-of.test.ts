@@ -51,13 +51,19 @@ describe('what nobody told, beside the question', () => {
 
   test('is left out where it does not count', () => {
     const words = rankWords(draftOf({ 'must-run': ['fridge'], 'home-kind': 'apartment' }));
-    // Lights and phones stood on the list and were not ticked.
-    expect(words).toEqual(['Must keep running: Refrigerator', 'Can wait: Lights, Phones']);
+    // These stood on the list of what must run and were not ticked; nothing is taken to be wished for beyond it.
+    expect(words).toEqual([
+      'Must keep running: Refrigerator',
+      'Can wait: Lights, Phones, Microwave oven',
+    ]);
   });
 
   test('a kind of heater nobody is sure of counts, and is not said to be there', () => {
     const words = rankWords(draftOf({ 'must-run': ['heat'], 'heat-main': NOT_SURE }));
-    expect(words).toEqual(['Can wait: Lights, Phones', 'Counted until you tell us: Furnace']);
+    expect(words).toEqual([
+      'Can wait: Lights, Phones, Microwave oven',
+      'Counted until you tell us: Furnace',
+    ]);
   });
 
   test('what was told keeps its rank', () => {

@@ -72,19 +72,29 @@ describe('fuel for the goal', () => {
     const { gallons } = onceStored(plan.home, route)!;
     expect(gallons).toBeLessThanOrEqual(limit('gasoline-total-gal'));
     const hours = (24 * gallons) / route.fuel!.perDay.value;
-    expect(route.kind).toBe('engine-cords');
-    expect(reason.code).toBe('nearest-part');
+    // Everything for a day on stored fuel, which can be fetched again, goes before a part of it for longer.
+    expect(route.kind).toBe('engine-inlet');
+    expect(reason.code).toBe('nearest-all');
+    expect(hours).toBeGreaterThanOrEqual(24);
+    expect(hours).toBeLessThan(0.5 * plan.home.goalHours.value);
     expect(hours).toBeGreaterThan(2 * route.lasting.hours!.value);
     expect(Math.round(plan.fuelToStore!.thenHours!)).toBe(Math.round(hours));
     const stored = formatQuantity(Math.round(hours), 'h');
-    expect(planMarkdown(plan, english)).toContain(`with ${gallons} gal stored about ${stored}`);
+    const page = planMarkdown(plan, english);
+    expect(page).toContain(`with ${gallons} gal stored about ${stored}`);
+    const { perDay } = route.fuel!;
+    expect(page).toContain(
+      `What may not be kept has to be fetched, about ${formatQuantity(perDay.value, perDay.unit)}; nothing here counts on that.`,
+    );
     // A battery that carries more of the loads for less of the time would win on the fuel at hand alone.
-    const battery = plan.routes.find((one) => one.kind === 'battery-circuits')!;
+    const kindOf = (kind: string) => plan.routes.find((one) => one.kind === kind)!;
+    const [battery, cords] = [kindOf('battery-circuits'), kindOf('engine-cords')];
     const share = (kind: typeof route, lasts: number) =>
       (kind.carries.length / plan.mustRun.length) * Math.min(1, lasts / plan.home.goalHours.value);
-    const onHand = share(route, route.lasting.hours!.value);
-    expect(share(battery, battery.lasting.hours!.value)).toBeGreaterThan(onHand);
-    expect(share(route, hours)).toBeGreaterThan(share(battery, battery.lasting.hours!.value));
+    const ofBattery = share(battery, battery.lasting.hours!.value);
+    expect(ofBattery).toBeGreaterThan(share(cords, cords.lasting.hours!.value));
+    const filled = onceStored(plan.home, cords)!.route.lasting.hours!.value;
+    expect(share(cords, filled)).toBeGreaterThan(ofBattery);
   });
 
   test('everything for most of the time goes before a part of it for all of it', () => {

@@ -1,10 +1,13 @@
 import type { FuelForGoal } from '../../../plan/fuel/fuel-for-goal';
+import type { Figure } from '../../../quantity/figure';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { listOf } from '../list-of';
 
 interface Of {
   readonly goalHours: number;
   readonly fuel: string;
+  /** What it burns in a day, where what is stored does not last to the goal; else null. */
+  readonly fetchedPerDay: Figure | null;
   readonly need: FuelForGoal;
 }
 
@@ -17,11 +20,15 @@ export const fuelForGoal = {
     return `${takes} A part of every tank is not counted, so keep at least ${gal(need.keepInTank)} in it: ${onGauge(need)}.`;
   },
   /** In one line for the first page: what must be there when an outage begins. */
-  keep({ goalHours, fuel, need }: Of): string {
+  keep({ goalHours, fuel, fetchedPerDay, need }: Of): string {
     const head = `Fuel for ${formatQuantity(goalHours, 'h')}, careful count`;
     if (need.keepInTank !== null)
       return `${head}: keep at least ${gal(need.keepInTank)} in the tank; ${onGauge(need)}.`;
-    return `${head}: ${gal(need.careful)} of ${fuel}${need.overLimit ? ', over the usual limit' : ''}.`;
+    const kept = `${head}: ${gal(need.careful)} of ${fuel}`;
+    if (!need.overLimit) return `${kept}.`;
+    const over = `${kept}, over the usual limit.`;
+    if (fetchedPerDay === null) return over;
+    return `${over} What may not be kept has to be fetched, about ${formatQuantity(fetchedPerDay.value, fetchedPerDay.unit)}; nothing here counts on that.`;
   },
 };
 

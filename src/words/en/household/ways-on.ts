@@ -24,7 +24,7 @@ export const waysOn = {
     return `More money: ${usd(moreUsd)} more, ${usd(line.usd)} in all, buys ${titleOf(line)}. It carries all that must run for the time you asked.`;
   },
   littleMore({ line, moreUsd }: NonNullable<WaysOn['littleMore']>): string {
-    return `A little more money: ${usd(moreUsd)} more, ${usd(line.usd)} in all, buys ${titleOf(line)}. It does not reach the time you asked: it lasts ${lasting(line)}.`;
+    return `A little more money: ${usd(moreUsd)} more, ${usd(line.usd)} in all, buys ${titleOf(line)}. ${line.carried.carried === line.carried.of ? 'It carries all that must run, but ' : 'It '}does not reach the time you asked: it lasts ${lasting(line)}.`;
   },
   shorterGoal(way: WaysOn['shorterGoal']): string {
     if (way === null)
@@ -69,7 +69,7 @@ export const waysOn = {
       ...(littleMore === null
         ? []
         : [
-            `${usd(littleMore.moreUsd)} more (${usd(littleMore.line.usd)} in all) for ${titleOf(littleMore.line)}, for ${lasting(littleMore.line)}`,
+            `${usd(littleMore.moreUsd)} more (${usd(littleMore.line.usd)} in all) for ${titleOf(littleMore.line)}, ${littleMore.line.carried.carried === littleMore.line.carried.of ? 'which carries all that must run ' : ''}for ${lasting(littleMore.line)}`,
           ]),
       ...(oneRoom === null || oneRoom.line.reaches
         ? []

@@ -1,0 +1,63 @@
+import { describe, expect, test } from 'vitest';
+import type { Answers } from '../../src/interview/answers';
+import { carriesAllMust } from '../../src/routes/must-carried';
+import { frozenPlan } from '../frozen-plans';
+
+/** A house with a furnace and a well where no fuel that may be kept lasts to the goal. */
+const northHouse: Answers = {
+  'home-zip': '04401',
+  'home-kind': 'house',
+  'home-tenure': 'own',
+  'water-source': 'well',
+  'heat-main': 'oil-furnace',
+  'must-run': ['heat', 'well', 'fridge', 'freezer', 'lights', 'phones'],
+  'goal-hours': 120,
+  'goal-season': 'winter',
+  'engine-place': 'open-20ft',
+  'budget-now': 3000,
+  'people-risk': ['none'],
+  'medical-devices': ['none'],
+};
+const plan = (changed: Answers) => frozenPlan({ ...northHouse, ...changed }, '2026-11-25', 5);
+
+describe('everything for a day on fuel that can be fetched again goes before a part of it for longer', () => {
+  test('heat and water are carried for a day and more, not a refrigerator for five', () => {
+    const { home, advice } = plan({});
+    expect(advice.reason.code).toBe('nearest-all');
+    expect(carriesAllMust(home, advice.route)).toBe(true);
+    expect(advice.list.find((line) => line.route?.kind === 'engine-cords')!.carried.carried).toBe(
+      4,
+    );
+  });
+
+  test('where the money ends just below that, the plan says how little more it takes', () => {
+    const { advice } = plan({ 'budget-now': 2400, 'budget-later': 0 });
+    const { line, moreUsd } = advice.waysOn!.littleMore!;
+    expect(line.carried).toEqual({ carried: 6, of: 6 });
+    expect(moreUsd).toBeGreaterThan(0);
+    expect(moreUsd).toBeLessThanOrEqual(0.25 * 2400);
+    expect(line.usd).toBe(2400 + moreUsd);
+  });
+
+  test('a battery, which nobody can fetch again, gains nothing by it', () => {
+    const batteries = plan({ 'budget-now': 40000 }).advice.list.filter(
+      ({ route }) => route !== null && route.generator === null,
+    );
+    expect(batteries.length).toBeGreaterThan(0);
+    for (const { value, hours } of batteries)
+      if (value.long) expect(hours!.likely).toBeGreaterThanOrEqual(0.5 * 120);
+  });
+});
+
+describe('what nobody wished for is not bought', () => {
+  test('without a word on what would be good to have, the size goes by what must run', () => {
+    const untold = plan({});
+    const none = plan({ 'nice-run': ['none'] });
+    const comfort = plan({ 'nice-run': ['cool', 'cooking'], 'cool-main': 'central' });
+    const costOf = ({ advice }: typeof untold) => advice.route.costUsd.value;
+    expect(costOf(untold)).toBe(costOf(none));
+    expect(untold.advice.route.power).toEqual(none.advice.route.power);
+    expect(untold.home.loads.filter(({ rank }) => rank === 'good')).toEqual([]);
+    expect(comfort.home.loads.some(({ rank }) => rank === 'good')).toBe(true);
+  });
+});
