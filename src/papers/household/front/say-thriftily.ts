@@ -24,9 +24,10 @@ function ownInWays({ waysOfLiving, advice }: Plan) {
 
 const byThrift = ({ usual, thrifty }: RouteInWays) => thrifty.reaches && !usual.reaches;
 
-/** What living thriftily means for what must run here. */
+/** What living thriftily means for what must run here: hours of what has no power from the route are nobody's. */
 function meansOf(plan: Plan, taken: readonly Measure[], words: Words) {
-  const must = new Set(plan.mustRun.map((load) => load.id));
+  const { carries } = plan.advice.route;
+  const must = new Set(plan.mustRun.map((load) => load.id).filter((id) => carries.includes(id)));
   return {
     measures: taken.filter((one) => !inTurns.includes(one.id)),
     turns: namedTurns(plan, words).filter(({ load }) => must.has(load)),

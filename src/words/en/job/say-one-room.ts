@@ -9,7 +9,7 @@ export function sayOneRoom({ told, off, heaterOnlyAwake }: OneRoom, home: Named)
   const names = new Set(loadNames(home, off).map((name) => `the ${inSentence(name)}`));
   const said = told ? 'You said that one room is enough' : 'We count on one room';
   return [
-    `${said}, so ${listOf([...names])} ${off.length > 1 ? 'stay' : 'stays'} off in an outage.`,
+    `${said}. Off in an outage: ${listOf([...names])}.`,
     ...(heaterOnlyAwake === null ? [] : [`For one room ${onlyWhileAwake(heaterOnlyAwake)}.`]),
   ];
 }
