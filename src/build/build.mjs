@@ -3,6 +3,7 @@ import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
+import { atFirstUse } from './at-first-use.mjs';
 import { bundledLicenses } from './bundled-licenses.mjs';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '../..');
@@ -70,7 +71,7 @@ async function bundleProgram() {
     minify: true,
     legalComments: 'none',
     banner,
-    plugins: [standIns],
+    plugins: [standIns, atFirstUse(root)],
   });
   const licenses = bundledLicenses(root, Object.keys(metafile.inputs));
   writeFileSync(join(dist, 'program/LICENSES.txt'), licenses);

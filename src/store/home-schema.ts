@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { NOT_SURE } from '../interview/answers';
 import type { Interview, Question } from '../interview/questions/question';
 import { sayUnit } from '../interview/words';

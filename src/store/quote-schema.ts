@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { QUOTE_KEY, QUOTE_VERSION } from './quote-key';
 
 const amount = (says: string, most: number) =>

@@ -54,6 +54,15 @@ test('no piece of it loads what could open a socket or start a program', () => {
   expect(guilty).toEqual([]);
 });
 
+test('it carries no faults of answers in other languages, which its schema library has', () => {
+  const german = /Ung(?:ü|\\xFC)ltige/;
+  expect('"Ung\\xFCltige Eingabe"').toMatch(german);
+  const pieces = files.filter((file) => file.endsWith('.mjs'));
+  expect(pieces.filter((file) => german.test(readFileSync(join(folder, file), 'utf8')))).toEqual(
+    [],
+  );
+});
+
 test('it runs from its files alone, in a path with a space, and writes nothing beside itself', () => {
   const before = readdirSync(folder, { recursive: true });
   const run = (...args: string[]) =>

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { TARIFF_KEY, TARIFF_VERSION } from './tariff-key';
 
 const day = z

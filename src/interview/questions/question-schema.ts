@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** A field holds 300 letters (text-field.ts). */
 const LONGEST_TEXT = 280;

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { figure, season } from './shared-schema';
 
 /** What was told of the bill against the loads. */

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { figure, lines } from './shared-schema';
 
 /** A caution as the plan file holds it. */

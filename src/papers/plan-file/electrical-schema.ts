@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { kind, lines, namedLoads, said } from './shared-schema';
 
 const amount = z.union([z.number(), z.literal('not known')]);

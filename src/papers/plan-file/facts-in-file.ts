@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { isSource } from '../../kinds/ask-traits';
 import { routeTitles } from '../../kinds/route-title';
 import { traitsOf } from '../../kinds/route-traits';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { lines, namedLoads, season } from './shared-schema';
 
 /** The job, as the plan file holds it; its figures stand in `goal` and `demand`. */

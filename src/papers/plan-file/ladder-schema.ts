@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { namedLoads } from './shared-schema';
 
 /** A rung of the ladder: what is switched off, and when. */

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { route } from './route-schema';
 import { kind, namedLoads } from './shared-schema';
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { figure, hours, lines, namedLoad, namedLoads } from './shared-schema';
 
 const bySeason = z.strictObject({ winter: figure, summer: figure, mild: figure });

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { tariffSchema } from '../../bill/tariff/tariff-schema';
 import { kind, lines, said } from './shared-schema';
 

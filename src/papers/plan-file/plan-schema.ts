@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { languages } from '../../words/language';
 import { billCheck, billYear } from './bill-schema';
 import { caution } from './caution-schema';

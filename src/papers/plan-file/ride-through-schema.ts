@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { kind, said, season } from './shared-schema';
 
 const share = z.union([z.number(), z.literal('full is not enough')]);

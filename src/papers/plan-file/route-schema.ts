@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { routeTitles } from '../../kinds/route-title';
 import { figure, kind, namedLoad, namedLoads, said } from './shared-schema';
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { routeKinds } from '../../kinds/route-kind';
 
 /** A figure as the plan file holds it: rounded, with its unit and where it came from. */

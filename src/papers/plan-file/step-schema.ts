@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** Something to do next. */
 export const nextStep = z.strictObject({

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { figure, kind } from './shared-schema';
 
 /** What the household has already that helps in an outage. */

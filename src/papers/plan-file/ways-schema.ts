@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { figure, hours, kind, namedLoad, namedLoads, season } from './shared-schema';
 
 const way = z.enum(['usual', 'thrifty']);
