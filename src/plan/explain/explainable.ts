@@ -8,6 +8,7 @@ import { costAYear, costOverYears, savingsAYear } from './cost-a-year';
 import { deviceHours, lastingHours } from './counted-hours';
 import { countedOdds } from './counted-odds';
 import { FIGURE_IDS, type FigureId } from './figure-ids';
+import { firstBuyFigures } from './first-buy-figures';
 import { aboveTold, besidePrice, highAboveTold, thriftPrice } from './front-money';
 import { fuelKept } from './fuel-kept';
 import { leaveHours } from './leave-hours';
@@ -68,6 +69,7 @@ function adviceFigures(plan: Plan): Found<Exclude<FigureId, HomeFigureId>> {
     'high-above-told': highAboveTold(plan),
     'thrift-price': thriftPrice(plan),
     'beside-price': besidePrice(plan),
+    ...firstBuyFigures(plan),
     hours: lastingHours(plan),
     ...fuelKept(plan),
     'hours-once-stored': hoursOnceStored(plan),

@@ -29,7 +29,7 @@ const above = (price: Figure, home: Home): Figure =>
 
 /** How far the likely price is above the money told, at its likely value alone; null where it is not. */
 export function aboveTold({ advice: { route }, counts, home }: Plan): Figure | null {
-  return counts[route.kind].aboveTold === null ? null : likelyOf(above(route.costUsd, home));
+  return counts[route.kind].aboveTold === null ? null : likely(above(route.costUsd, home));
 }
 
 /** How far the high end of the price is above the money told; null where only the likely price is, or neither. */
@@ -39,7 +39,7 @@ export function highAboveTold({ advice: { route }, counts, home }: Plan): Figure
 }
 
 /** Of which the papers print no range. */
-function likelyOf(one: Figure): Figure {
+export function likely(one: Figure): Figure {
   const { value, unit, source } = one;
   return figure({ value, unit, source, as: () => one });
 }
@@ -65,18 +65,19 @@ export function besidePrice({ addOns }: Plan): Figure | null {
 
 /** The likely price of a line of the list, with what its way of living takes. */
 export function lineUsd({ route, usd }: Line): Figure | null {
-  if (route === null) return null;
-  const more = usd - route.costUsd.value;
-  const thrift = operand(more, '$', 'thrift-more');
-  const all = addFigures([route.costUsd, ...(more > 0 ? [thrift] : [])], USD);
-  return figure({ value: usd, ...USD, source: all.source, as: () => all });
+  return route === null ? null : withThrift(route.costUsd, usd - route.costUsd.value);
+}
+
+/** A price with what the way of living takes, likely and without its range. */
+export function withThrift(price: Figure, thriftUsd: number): Figure {
+  const thrift = thriftUsd > 0 ? [operand(thriftUsd, '$', 'thrift-more')] : [];
+  return named(addFigures([price, ...thrift], USD));
 }
 
 /** How much more than the money told a line takes; null where no money was told. */
 export function moreUsd(line: Line, byUsd: number, home: Home): Figure | null {
   const price = lineUsd(line);
-  if (byUsd <= 0 || price === null) return null;
-  return above(named(price), home);
+  return byUsd <= 0 || price === null ? null : above(price, home);
 }
 
 function named(one: Figure): Figure {
