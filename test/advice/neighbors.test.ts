@@ -62,6 +62,20 @@ describe('the lines laid beside the one advised', () => {
     });
   });
 
+  test('a little longer for much more money is passed over where more is to be had', () => {
+    const list = [line(14740, 26, 30), line(20640, 27, 32), line(27240, 60, 95)];
+    expect(neighborsOf(list, 0)!.dearer!.line.usd).toBe(27240);
+    expect(neighborsOf(list.slice(0, 2), 0)!.dearer!.line.usd).toBe(20640);
+  });
+
+  test('beside what gives no power there is no count to fall short of', () => {
+    const ready: Line = { ...line(360, null, 100, 'thrifty'), route: preparation() };
+    expect(neighborsOf([ready, line(3200, 60, 100)], 0)!.dearer).toMatchObject({
+      gain: 'as-usual',
+      lessCareful: null,
+    });
+  });
+
   test('what only spares living thriftily is not called better', () => {
     const list = [line(680, 12, 100, 'thrifty'), line(1040, 15, 100)];
     expect(neighborsOf(list, 0)!.dearer!.gain).toBe('as-usual');

@@ -44,7 +44,7 @@ function withItsCans(one: Weighed, payable: readonly Weighed[]): Weighed {
 }
 
 /** So many outages in a hundred, or so much of the job, are not worth the next larger thing. Our judgement. */
-const NEAR = 5;
+export const NEAR = 5;
 
 /**
  * Where none is enough, the cheapest that comes about as near as the best that can be paid. More money never makes

@@ -1,5 +1,6 @@
 import type { Route } from '../../routes/route';
 import { practice } from '../../tables/practice-figures';
+import { NEAR } from './choose';
 import type { Line } from './line';
 import { compareValues } from './value';
 
@@ -26,7 +27,8 @@ export function neighborsOf(list: readonly Line[], advised: number | null): Neig
   const apart = (1 - practice('price-apart-share')) * own.usd;
   const cheaper = others.filter(({ usd }) => usd < apart).at(-1) ?? null;
   const above = others.filter(({ usd }) => usd > own.usd);
-  const line = above.find((one) => lessCareful(one, own) === null) ?? above[0];
+  const noLess = above.filter((one) => lessCareful(one, own) === null);
+  const line = noLess.find((one) => gainsMuch(one, own)) ?? noLess[0] ?? above[0];
   const dearer =
     line === undefined
       ? null
@@ -43,9 +45,15 @@ const gainOf = (line: Line, own: Line): Dearer['gain'] =>
     ? 'as-usual'
     : 'better';
 
+/** More than the little that nobody pays for, or the goal itself. */
+const gainsMuch = ({ value, reaches }: Line, own: Line) =>
+  (reaches && !own.reaches) ||
+  value.odds > own.value.odds + NEAR ||
+  value.share > own.value.share + NEAR;
+
 /** What carries more things may well carry them for less long: then that is said, not hidden. */
 function lessCareful({ hours }: Line, own: Line): Dearer['lessCareful'] {
-  if (hours === null) return null;
+  if (hours === null || own.route?.carries.length === 0) return null;
   const advisedHours = own.hours?.careful ?? null;
   if (advisedHours !== null && Math.round(hours.careful) >= Math.round(advisedHours)) return null;
   return { hours: hours.careful, advisedHours };
