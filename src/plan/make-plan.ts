@@ -17,6 +17,7 @@ import { findings } from '../rules/find';
 import { cautionsFor } from './cautions/cautions-for';
 import { dangerToldIn } from './cautions/danger-told';
 import { frontCautions } from './cautions/front-cautions';
+import { touching } from './contradictions/touching';
 import { electricalOf } from './electrical/electrical';
 import { fuelToStore } from './fuel/fuel-to-store';
 import { homeFromAnswers } from './home-from-answers';
@@ -88,8 +89,10 @@ export function makePlan(
   });
   const answered = new Set(Object.keys(answers));
   const outlook = outlookOf(home);
-  const electrical = electricalOf(home, answers, { route: advice.route, routes, ownTariff });
   const possible = undecided.length > 0 ? [] : possibleIf(planned);
+  const found = electricalOf(home, answers, { route: advice.route, routes, ownTariff });
+  const settling = touching(home, found.toSettle, { advice, possibleIf: possible });
+  const electrical = { ...found, toSettle: settling.toSettle };
   const draftBecause = whyDraft(home, interview, electrical.toSettle);
   const fuel = fuelToStore(home, advice);
   const addOns = addOnsOf(lived, advice.route, cautions);
@@ -131,6 +134,7 @@ export function makePlan(
     toCall: toCall(home, advice.route),
     electrician: electricianPoints(home, advice.route, own),
     electrical,
+    settleIfEver: settling.settleIfEver,
     addOns,
     fuelToStore: fuel,
     ladder: ladder.steps,

@@ -5,6 +5,7 @@ import type { BillCheck, Home, Load } from '../home/home';
 import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
 import type { DangerTold } from './cautions/danger-told';
+import type { Contradiction } from './contradictions/contradiction';
 import type { Electrical } from './electrical/electrical';
 import type { FuelToStore } from './fuel/fuel-to-store';
 import type { Job } from './job';
@@ -79,6 +80,8 @@ export interface Plan {
   readonly electrician: readonly ElectricianPoint[];
   /** Load calculation, panel, starting, transfer, wires, siting and scope, with the questions to settle. */
   readonly electrical: Electrical;
+  /** Answers that do not fit together, about equipment this plan neither buys nor lays beside: no step, and no draft for them. */
+  readonly settleIfEver: readonly Contradiction[];
   /** Worth having beside the route advised, priced apart from it. */
   readonly addOns: readonly AddOn[];
   /** Fuel still to be stored for the goal; null when nothing is missing. */

@@ -1,3 +1,4 @@
+import type { Contradiction } from '../../plan/contradictions/contradiction';
 import type { Electrical } from '../../plan/electrical/electrical';
 import type { Plan } from '../../plan/plan';
 import type { Words } from '../../words/words';
@@ -24,10 +25,7 @@ export function electricalData(
       ...say.serviceFact(fact),
       known: fact.how,
     })),
-    toSettle: electrical.toSettle.map((one) => {
-      const { asks, answers } = words.contradiction(one);
-      return { id: one.id, asks, answers: [...answers], questions: one.questions };
-    }),
+    toSettle: toSettleData(electrical.toSettle, words),
     loadCalculation: loadCalculationData(electrical.loadCalculation, words),
     metered: meteredData(electrical.metered, words),
     starting: electrical.starting.map((one) => ({
@@ -162,4 +160,12 @@ function plainOf(value: unknown): unknown {
 function round(value: number): number {
   if (!Number.isFinite(value)) throw new RangeError(`the plan cannot hold ${value}`);
   return value === 0 ? 0 : Number(value.toPrecision(4));
+}
+
+/** Answers that do not fit together, with what is asked. */
+export function toSettleData(all: readonly Contradiction[], words: Words) {
+  return all.map((one) => {
+    const { asks, answers } = words.contradiction(one);
+    return { id: one.id, asks, answers: [...answers], questions: [...one.questions] };
+  });
 }

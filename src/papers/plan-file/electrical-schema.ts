@@ -105,6 +105,11 @@ const scope = z.strictObject({
   confirmLocally: z.string(),
 });
 
+/** Pairs of answers that do not fit together. */
+export const toSettle = z.array(
+  z.strictObject({ id: z.string(), asks: z.string(), answers: lines, questions: lines }),
+);
+
 /** The form of the electrical half of a plan file. */
 export const electricalSchema = z.strictObject({
   service: z.array(
@@ -116,9 +121,7 @@ export const electricalSchema = z.strictObject({
       known: z.enum(['told', 'assumed', 'not-known']),
     }),
   ),
-  toSettle: z.array(
-    z.strictObject({ id: z.string(), asks: z.string(), answers: lines, questions: lines }),
-  ),
+  toSettle,
   loadCalculation,
   metered: z.strictObject({
     kind: z.enum(['refused', 'done']),

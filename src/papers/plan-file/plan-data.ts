@@ -2,7 +2,7 @@ import type { Plan } from '../../plan/plan';
 import type { Words } from '../../words/words';
 import { billData, billYearData } from './bill-data';
 import { cautionData } from './caution-data';
-import { electricalData } from './electrical-data';
+import { electricalData, toSettleData } from './electrical-data';
 import { figureData, round } from './figure-data';
 import { firstBuyData } from './first-buy-data';
 import { jobData } from './job-data';
@@ -98,6 +98,7 @@ export function planData(plan: Plan, words: Words): PlanData {
     toCall: { ...plan.toCall },
     electrician: said(plan.electrician, (one) => words.forElectrician.point(plan.home, one)),
     electrical: electricalData(plan, words),
+    settleIfEver: toSettleData(plan.settleIfEver, words),
     addOns: plan.addOns.map((one) => addOnData(one, words)),
     fuelToStore: fuelToStoreData(plan, words),
     ladder: ladderData(plan, words),

@@ -2,7 +2,7 @@ import * as z from 'zod';
 import { languages } from '../../words/language';
 import { billCheck, billYear } from './bill-schema';
 import { caution } from './caution-schema';
-import { electricalSchema } from './electrical-schema';
+import { electricalSchema, toSettle } from './electrical-schema';
 import { job } from './job-schema';
 import { ladderStep } from './ladder-schema';
 import { comfortLost, healthFirst, lifeFirst } from './life-schema';
@@ -103,6 +103,7 @@ export const planSchema = z.strictObject({
     .describe('Whom else to call before anything of the route advised is connected.'),
   electrician: z.array(said),
   electrical: electricalSchema,
+  settleIfEver: toSettle.describe('About equipment this plan neither buys nor lays beside.'),
   addOns: z.array(addOn).describe('Worth having beside the route advised; not in its cost.'),
   fuelToStore,
   ladder: z.array(ladderStep),

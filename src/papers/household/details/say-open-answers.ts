@@ -12,12 +12,13 @@ export function sayToSettle({ electrical }: Plan, words: Words): string[] {
   return lines.length === 0 ? [] : titledList(`## ${say.settleTitle}`, lines);
 }
 
-/** What is worth finding out; where nothing is, but answers are to be settled, it says so. */
-export function sayToFindOut({ toFindOut, electrical }: Plan, words: Words): string[] {
+/** What is worth finding out, or settling if something else is ever wanted; where nothing is, but answers are to be settled, it says so. */
+export function sayToFindOut(plan: Plan, words: Words): string[] {
+  const { toFindOut, electrical, settleIfEver } = plan;
   const say = words.household.openAnswers;
   return titledList(
     `## ${say.findOutTitle}`,
-    say.findOut(toFindOut.slice(0, SHOWN)),
+    [...say.findOut(toFindOut.slice(0, SHOWN)), ...settleIfEver.map(say.settleIfEver)],
     electrical.toSettle.length > 0 ? say.onlyToSettle : say.nothingToFindOut,
   );
 }

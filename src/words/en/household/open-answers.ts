@@ -11,6 +11,9 @@ export const openAnswers = {
     const { answers, asks } = sayContradiction(found);
     return `${answers[0]} But: ${answers[1]} ${asks}`;
   },
+  /** Of equipment this plan does not buy. */
+  settleIfEver: (found: Plan['settleIfEver'][number]): string =>
+    `Worth settling if you ever want ${ifEver[found.id] ?? 'more than this plan buys'}. ${openAnswers.settle(found)}`,
   findOutTitle: 'Worth finding out',
   /** What several answers decide alike is said once, behind the last of them. */
   findOut: (all: Plan['toFindOut']): string[] =>
@@ -33,6 +36,11 @@ export const openAnswers = {
       return `${what}. ${because}${/[.!?]$/.test(because!) ? '' : '.'}`;
     }),
   nothingAssumed: 'Nothing: every question that applies was answered.',
+};
+
+const ifEver: Partial<Readonly<Record<Plan['settleIfEver'][number]['id'], string>>> = {
+  'battery-below-flood': 'a battery fixed to the house',
+  'roof-over-home': 'solar panels on the roof',
 };
 
 const named = ({ says, safety }: Plan['toFindOut'][number]) =>
