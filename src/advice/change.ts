@@ -2,6 +2,7 @@ import { type RouteKind, routeKinds } from '../kinds/route-kind';
 import type { Route } from '../routes/route';
 import { shareOfJob } from './beside';
 import type { Trial } from './trial';
+import { doesWholeJob } from './whole-job';
 
 /** What another answer makes of the advice. */
 export interface Change {
@@ -12,6 +13,8 @@ export interface Change {
   readonly usd: number;
   /** Share of the job it then does, 0 to 1. */
   readonly share: number;
+  /** Something then does the whole job, at whatever price, where nothing does now. */
+  readonly opensWhole: boolean;
   /** Hours it then lasts, likely; null where no end is foreseen. */
   readonly hours: number | null;
   /** Of the routes advised or laid beside, those that can then not be used. */
@@ -53,6 +56,7 @@ export function changeBetween(now: Trial, then: Trial): Change {
     to: b.kind,
     usd: b.costUsd.value,
     share: does,
+    opensWhole: anyDoesWhole(then) && !anyDoesWhole(now),
     hours,
     closes,
     turned,
@@ -60,6 +64,9 @@ export function changeBetween(now: Trial, then: Trial): Change {
     weight,
   };
 }
+
+const anyDoesWhole = ({ home, advice }: Trial): boolean =>
+  advice.wholeJob !== null || doesWholeJob(home, advice.route);
 
 function turnedKinds(now: Trial, then: Trial): RouteKind[] {
   if (now === then) return [];

@@ -1,4 +1,4 @@
-import type { WhyNow } from '../../advice/why-now';
+import type { JobThen, WhyNow } from '../../advice/why-now';
 import type { RouteKind } from '../../kinds/route-kind';
 import { usd } from './say-dollars';
 
@@ -31,11 +31,11 @@ export function sayWhyNow(why: WhyNow): string {
     case 'when-to-leave':
       return 'It decides when to leave with the device.';
     case 'opens-route':
-      return `It decides whether ${routeInSentence[why.route]} is possible${difference(why.usd)}.`;
+      return `It decides whether ${routeInSentence[why.route]} is possible${jobs[why.job]}${difference(why.usd)}.`;
     case 'closes-route':
-      return `It decides whether ${routeInSentence[why.route]} stays possible${difference(why.usd)}.`;
+      return `It decides whether ${routeInSentence[why.route]} stays possible${without[why.job]}${difference(why.usd)}.`;
     case 'turns-route':
-      return `It decides between ${routeInSentence[why.from]} and ${routeInSentence[why.to]}${difference(why.usd)}.`;
+      return `It decides between ${routeInSentence[why.from]} and ${routeInSentence[why.to]}${jobs[why.job]}${difference(why.usd)}.`;
     case 'moves-price':
       return `It can move the price, from about ${rough(why.lowUsd)} to ${rough(why.highUsd)}.`;
     case 'moves-hours':
@@ -46,6 +46,23 @@ export function sayWhyNow(why: WhyNow): string {
       return 'It decides how much of what must run is carried.';
   }
 }
+
+/** What it does of the job comes before its price. */
+const jobs: Readonly<Record<JobThen, string>> = {
+  whole: ', which does the whole job',
+  'whole-for-more': ', and whether anything can do the whole job',
+  more: ', which does more of the job',
+  less: ', which does less of the job',
+  same: '',
+};
+
+const without: Readonly<Record<JobThen, string>> = {
+  ...jobs,
+  whole: '; another does the whole job',
+  'whole-for-more': '; another kind could then do the whole job',
+  more: '; another does more of the job',
+  less: '; without it less of the job is done',
+};
 
 /** Below this a difference in price is no reason, $. */
 const WORTH_SAYING_USD = 50;
