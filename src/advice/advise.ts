@@ -20,6 +20,7 @@ import type { SizeKind } from './list/source';
 import type { Weighed } from './list/unbeaten';
 import type { Reason, ReasonCode } from './reason';
 import { findWaysOn } from './ways-on/find-ways-on';
+import type { OneRoom } from './ways-on/ways-on';
 
 /**
  * The route to advise, off the list of what nothing beats in money and in odds of the goal: the cheapest within the money told that
@@ -41,18 +42,20 @@ export function advise(
     .map((one) => one.route)
     .filter((r) => r.verdict !== 'cannot' && isSource(traitsOf[r.kind]) && r.carries.length > 0);
   const route = advised === null ? readyOf(kinds) : lines[advised]!.route!;
+  const waysOn =
+    sizeKind === null || !seeksWaysOn ? null : findWaysOn(home, drawn, ranked, sizeKind);
   const { reaching, chosen } = ranked;
   const whole = reaching === null || reaching === chosen ? null : reaching.sized.whole();
   return {
     route,
-    reason: reasonOf(home, ranked, able),
+    reason: reasonOf(home, ranked, able, waysOn?.oneRoom ?? null),
     carried: route.carries.length === 0 ? null : carriedBy(home, route),
     beside: besideOf(home, able, route),
     wholeJob: chosen !== null && isEnough(chosen) ? null : whole,
     list: lines,
     careful: healthHangs(home),
     advised,
-    waysOn: sizeKind === null || !seeksWaysOn ? null : findWaysOn(home, drawn, ranked, sizeKind),
+    waysOn,
     firstBuy: firstBuy(home, ranked),
     neighbors: neighborsOf(lines, advised),
   };
@@ -69,6 +72,7 @@ export function onlyReady(kinds: readonly SizedKind[]): Advice {
       cheapest: null,
       lessPluggedIn: false,
       thriftily: false,
+      oneRoom: null,
       others: [],
     },
     carried: null,
@@ -86,7 +90,12 @@ export function onlyReady(kinds: readonly SizedKind[]): Advice {
 const readyOf = (kinds: readonly SizedKind[]): Route =>
   kinds.map((one) => one.route).find((one) => !isSource(traitsOf[one.kind]))!;
 
-function reasonOf(home: Home, { all, chosen, budgetUsd }: Ranked, able: readonly Route[]): Reason {
+function reasonOf(
+  home: Home,
+  { all, chosen, budgetUsd }: Ranked,
+  able: readonly Route[],
+  oneRoom: OneRoom | null,
+): Reason {
   const cheapest = [...able].sort((a, b) => a.costUsd.value - b.costUsd.value)[0] ?? null;
   return {
     code: chosen === null ? withoutSource(cheapest) : codeOf(home, chosen),
@@ -98,6 +107,7 @@ function reasonOf(home: Home, { all, chosen, budgetUsd }: Ranked, able: readonly
         : { kind: cheapest.kind, called: cheapest.called, usd: cheapest.costUsd.value },
     thriftily: chosen?.living.way === 'thrifty',
     lessPluggedIn: chosen !== null && servesForOneJob(chosen, able),
+    oneRoom: oneRoom?.doesItWithin ? { heats: oneRoom.heats, cools: oneRoom.cools } : null,
     others: otherEnough(all, chosen),
   };
 }

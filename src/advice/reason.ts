@@ -1,6 +1,7 @@
 import type { RouteKind } from '../kinds/route-kind';
 import type { RouteTitle } from '../kinds/route-title';
 import type { OtherEnough } from './list/other-enough';
+import type { OneRoom } from './ways-on/ways-on';
 
 /** Why a route is advised, in codes and figures; the sentence is made where it is read. */
 export interface Reason {
@@ -19,6 +20,8 @@ export interface Reason {
   readonly lessPluggedIn: boolean;
   /** It counts on living thriftily. */
   readonly thriftily: boolean;
+  /** What one room in place of the whole home would need, where that does the whole job within the money; null elsewhere. */
+  readonly oneRoom: Pick<OneRoom, 'heats' | 'cools'> | null;
   /** What else is enough: cheaper at the price of comfort or of fuel, or dearer and without thrift. */
   readonly others: readonly OtherEnough[];
 }

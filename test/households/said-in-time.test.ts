@@ -151,7 +151,19 @@ test('meadow-way, where the whole home is wished for: one warm room is the way o
   expect(oneRoom).toMatchObject({ heats: true, units: ['room-heater'] });
   expect(oneRoom!.line).toMatchObject({ reaches: true, withinBudget: true });
   expect(oneRoom!.line.route!.kind).toBe('vehicle-inlet');
-  expect(frontOf(plan)).toMatch(/Ways on, for the whole job: one warm room in place of the whole/);
+  // It is inside the money, so nothing may say that nothing within the money does the job.
+  expect(oneRoom!.doesItWithin).toBe(true);
+  const front = frontOf(plan);
+  expect(front).toMatch(/Ways on, within your money, for the whole job: one warm room in place of/);
+  expect(front).toMatch(
+    /Decide together whether one warm room is enough for all of you; if it is, change/,
+  );
+  const text = planMarkdown(plan, english);
+  expect(text).toContain('for 48 h with the whole home kept warm. With one warm room in its place');
+  expect(english.whyAdvised(plan.advice.reason)).toContain(
+    'does the whole job with the whole home warm; with one warm room in its place something does',
+  );
+  expect(plan.nextSteps.map(({ id }) => id)).toContain('one-room');
 });
 
 describe('gulf-cove: $14,000 in Florida, where heat makes somebody ill', () => {
@@ -169,6 +181,8 @@ describe('gulf-cove: $14,000 in Florida, where heat makes somebody ill', () => {
     const { oneRoom } = plan.advice.waysOn!;
     expect(oneRoom).toMatchObject({ cools: true, heats: false, units: ['room-cooler'] });
     expect(oneRoom!.line).toMatchObject({ withinBudget: true, reaches: false });
+    expect(oneRoom!.doesItWithin).toBe(false);
+    expect(plan.nextSteps.map(({ id }) => id)).not.toContain('one-room');
     expect(oneRoom!.line.route!.kind).toBe('power-pack');
     expect(oneRoom!.line.route!.carries).toContain('room-cooler');
     expect(frontOf(plan)).toContain('for about 15 h on a hard day (careful count 5 h)');

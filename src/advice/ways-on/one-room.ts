@@ -2,6 +2,7 @@ import type { Home, Load } from '../../home/home';
 import { oneRoomHome } from '../../home/measures/one-room-home';
 import { cools, warms } from '../../home/measures/warm-and-cool';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
+import { withinBudgetUsd } from '../../routes/budget';
 import { mustLoads, mustMissed } from '../../routes/must-carried';
 import type { Candidate } from '../list/candidate';
 import { lineOf } from '../list/line';
@@ -49,6 +50,7 @@ export function oneRoom(
     line,
     units: room.units.map(({ id }) => id),
     unitsUsd: room.usd,
+    doesItWithin: line.reaches && withinBudgetUsd(home, line.usd + room.usd),
     heats: room.units.some(warms),
     cools: room.units.some((unit) => !warms(unit) && cools(unit)),
   };

@@ -24,6 +24,8 @@ export interface OneRoom {
   /** The heater or the air conditioner in the room, and what it costs, likely $. */
   readonly units: readonly LoadId[];
   readonly unitsUsd: number;
+  /** It reaches the goal, and with what the room takes it is within the money: the whole job is done, though not in the whole home. */
+  readonly doesItWithin: boolean;
   readonly heats: boolean;
   readonly cools: boolean;
 }

@@ -61,6 +61,7 @@ export function waysOnData({ advice, home }: Plan, words: Words): PlanData['ways
             heats: oneRoom.heats,
             cools: oneRoom.cools,
             reachesGoal: oneRoom.line.reaches,
+            doesItWithin: oneRoom.doesItWithin,
           },
   };
 }

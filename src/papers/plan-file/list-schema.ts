@@ -40,6 +40,9 @@ export const waysOnSchema = z.union([
         heats: z.boolean(),
         cools: z.boolean(),
         reachesGoal: z.boolean(),
+        doesItWithin: z
+          .boolean()
+          .describe('It reaches the goal, and with the unit it is within the money.'),
       }),
       nowhere,
     ]),

@@ -17,6 +17,7 @@ export const byWhen: Readonly<Record<StepId, ByWhen>> = {
   'store-water': 'this-week',
   'find-out': 'before-buying',
   'find-out-first': 'before-buying',
+  'one-room': 'before-buying',
   panel: 'this-week',
   'buy-first': 'with-purchase',
   buy: 'with-purchase',

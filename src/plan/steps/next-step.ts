@@ -1,3 +1,4 @@
+import type { OneRoom } from '../../advice/ways-on/ways-on';
 import type { RouteTitle } from '../../kinds/route-title';
 import type { Part } from '../../routes/route';
 import type { ConditionCode } from '../../routes/stops/stop-codes';
@@ -41,6 +42,8 @@ type Step =
       readonly how: string;
     }
   | { readonly id: 'find-out-first'; readonly conditions: readonly ConditionCode[] }
+  /** They said they need the whole home; one room would do the whole job within their money. */
+  | { readonly id: 'one-room'; readonly way: OneRoom }
   /** What living thriftily takes stands on the same list, $; `waitsUsd`: what more money must be there first, $, 0 for none. */
   | {
       readonly id: 'buy';

@@ -34,6 +34,7 @@ export function nextSteps(given: Of): NextStep[] {
     ...settleSteps(given),
     ...panelSteps(given),
     alarmStep(home),
+    ...oneRoomStep(given),
     ...findOutFirst(given),
     ...buySteps(given),
     {
@@ -86,6 +87,14 @@ function findOutSteps({ toFindOut }: Of): NextStep[] {
     how,
     who: 'household' as const,
   }));
+}
+
+/** Theirs to decide: the plan stays with the whole home, as they told. */
+function oneRoomStep({ home, advice: { waysOn } }: Of): NextStep[] {
+  const way = waysOn?.oneRoom ?? null;
+  return home.lifeSupport === 'no' && way?.doesItWithin
+    ? [{ id: 'one-room', way, who: 'household' }]
+    : [];
 }
 
 /** A condition that would open more than the route advised can do is settled before money is spent. */

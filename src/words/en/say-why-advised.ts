@@ -4,6 +4,7 @@ import { sayShare } from './household/share';
 import { sayRouteTitle, theRoute } from './routes/route-titles';
 import { usd } from './say-dollars';
 import { sayToldMoney } from './told-money';
+import { warmOrCool } from './warm-or-cool';
 
 /** Why the route is advised, in a sentence or two. */
 export function sayWhyAdvised(reason: Reason): string {
@@ -29,10 +30,16 @@ const sentences: Readonly<Record<ReasonCode, (reason: Reason) => string>> = {
   'cheapest-enough-but-off': (reason) =>
     `No backup carries all that you named. Of all routes and sizes that carry the rest through at least 9 of 10 such outages${asUsual(reason)}, it costs least${butFor(reason)}${fits(reason)}.${sayOthers(reason)}`,
   'nearest-all': (reason) =>
-    `No route ${within(reason)} does the whole job. This one comes about as near as any: it carries all that must run for much of the time.`,
+    `No route ${within(reason)} does the whole job${wholeHome(reason)}. This one comes about as near as any: it carries all that must run for much of the time.`,
   'nearest-part': (reason) =>
-    `No route ${within(reason)} does the whole job. This one comes about as near as any: it carries the most of what must run for much of the time.`,
+    `No route ${within(reason)} does the whole job${wholeHome(reason)}. This one comes about as near as any: it carries the most of what must run for much of the time.`,
 };
+
+/** Where one room in its place would do it within the money, "the whole job" is that of the whole home, and the room is named. */
+const wholeHome = ({ oneRoom }: Reason) =>
+  oneRoom === null
+    ? ''
+    : ` with the whole home ${warmOrCool(oneRoom, 'and')}; with one ${warmOrCool(oneRoom, 'or')} room in its place something does (see "Ways on")`;
 
 type Standing = OtherEnough['standing'];
 

@@ -10,7 +10,7 @@ export function sayWaysOn(plan: Plan, words: Words): string[] {
   const say = words.household.waysOn;
   return [
     `## ${say.title}`,
-    say.intro(plan.rideThrough.goalHours),
+    say.intro(plan.rideThrough.goalHours, waysOn.oneRoom),
     bullets([
       say.moreMoney(waysOn.moreMoney),
       ...(waysOn.littleMore === null ? [] : [say.littleMore(waysOn.littleMore)]),

@@ -3,6 +3,8 @@ import { formatQuantity } from '../../../quantity/format-quantity';
 import { inSentence, listOf } from '../list-of';
 import { theRoute } from '../routes/route-titles';
 import { usd } from '../say-dollars';
+import { sentenceCase } from '../sentence-case';
+import { warmOrCool } from '../warm-or-cool';
 import { sayShare } from './share';
 
 /** What would be done without, as a household reads it. */
@@ -16,8 +18,10 @@ export interface LessSaid {
 /** Ways on where nothing within the money does the whole job. */
 export const waysOn = {
   title: 'Ways on',
-  intro: (goalHours: number) =>
-    `Nothing within your money carries all that must run for ${span(goalHours)}. Each of these would change that, or come nearer; talk them over before you buy.`,
+  intro: (goalHours: number, oneRoom: WaysOn['oneRoom']) =>
+    oneRoom?.doesItWithin
+      ? `Nothing within your money carries all that must run for ${span(goalHours)} with the whole home kept ${warmOrCool(oneRoom, 'and')}. With one ${warmOrCool(oneRoom, 'or')} room in its place something does, the last of these; talk them over before you buy.`
+      : `Nothing within your money carries all that must run for ${span(goalHours)}. Each of these would change that, or come nearer; talk them over before you buy.`,
   moreMoney(way: WaysOn['moreMoney']): string {
     if (way === null) return 'More money: no route that is open here does it at any price.';
     const { line, moreUsd } = way;
@@ -55,13 +59,17 @@ export const waysOn = {
         : [
             `${usd(moreMoney.moreUsd)} more (${usd(moreMoney.line.usd)} in all) for ${titleOf(moreMoney.line)}`,
           ]),
-      ...(oneRoom?.line.reaches ? [roomWith(oneRoom)] : []),
+      ...(oneRoom?.line.reaches && !oneRoom.doesItWithin ? [roomWith(oneRoom)] : []),
     ];
+    const within = oneRoom?.doesItWithin
+      ? [`within your money, for the whole job: ${roomWith(oneRoom)}.`]
+      : [];
     const smaller = [
       ...(shorterGoal === null ? [] : [`a goal of ${span(shorterGoal.hours)}`]),
       ...(lessCarried === null ? [] : [doingWithout(less)]),
     ];
     const ways = [
+      ...within,
       ...(whole.length === 0 ? [] : [`for the whole job: ${whole.join('; or ')}.`]),
       ...(smaller.length === 0 ? [] : [`for a smaller job: ${smaller.join('; or ')}.`]),
     ];
@@ -80,6 +88,9 @@ export const waysOn = {
       ? `Ways on: none of more money, a shorter goal or fewer things does ${nearer === '' ? 'it' : 'all of it'} here.${nearer} Plan to leave.`
       : `Ways on, ${ways.join(' Or, ')}${nearer}`;
   },
+  /** The step of a household that said it needs the whole home. */
+  decideOnRoom: (way: OneRoom) =>
+    `Decide together whether one ${room(way)} is enough for all of you; if it is, change that answer and plan again before you buy. ${sentenceCase(unitsWith(way))} then do the whole job within your money.`,
   leaveWhenItEnds: (hours: number | null) =>
     `When to leave: ${hours === null ? 'before it ends' : `before it ends, after about ${span(hours)}`}, or as soon as the room stays below 60 °F or above 90 °F.`,
 };
@@ -98,10 +109,12 @@ function doingWithout({ names, heat, cool }: LessSaid): string {
 
 /** "one warm room in place of the whole home, with the vehicle on an inlet, $850, and $60 for a plug-in heater". */
 const roomWith = (way: OneRoom) =>
-  `one ${room(way)} in place of the whole home, with ${titleOf(way.line)}, ${usd(way.line.usd)}, and about ${usd(way.unitsUsd)} for ${unit(way)}`;
+  `one ${room(way)} in place of the whole home, with ${unitsWith(way)}`;
 
-const room = ({ heats, cools }: OneRoom) =>
-  heats && cools ? 'warm or cool room' : heats ? 'warm room' : 'cool room';
+const unitsWith = (way: OneRoom) =>
+  `${titleOf(way.line)}, ${usd(way.line.usd)}, and about ${usd(way.unitsUsd)} for ${unit(way)}`;
+
+const room = (way: OneRoom) => `${warmOrCool(way, 'or')} room`;
 
 function unit({ heats, cools }: OneRoom): string {
   const heater = 'a listed plug-in heater on a wall outlet';

@@ -1,6 +1,7 @@
 import type { NextStep, PlainStep } from '../../../plan/steps/next-step';
 import { openAnswers } from '../household/open-answers';
 import { sayFindOutFirst } from '../household/possible-if';
+import { waysOn } from '../household/ways-on';
 import { inSentence, listOf } from '../list-of';
 import type { Named } from '../named';
 import { sayPart } from '../parts/say-part';
@@ -47,6 +48,8 @@ export function sayStep(step: NextStep, home: Named): string {
       return `Find out, ${inSentence(step.says)}: ${step.how}`;
     case 'find-out-first':
       return sayFindOutFirst(step.conditions);
+    case 'one-room':
+      return waysOn.decideOnRoom(step.way);
     case 'buy':
       return sayBuyStep(
         step.parts.map((part) => sayPart(part.called)),
