@@ -1,12 +1,13 @@
 import type { Draft, DraftLoad } from '../plan/draft/draft';
 import type { Figure } from '../quantity/figure';
-import { formatQuantity, formatRange } from '../quantity/format-quantity';
+import { formatQuantity } from '../quantity/format-quantity';
+import { shownRange } from '../quantity/shown';
 
 type Sums = Omit<Draft, 'glance'>;
 
 /** A figure with the range it may have. */
 export function sayFigure({ low, value, high, unit }: Figure): string {
-  return formatRange(low, value, high, unit);
+  return shownRange({ low, value, high }, unit);
 }
 
 /** The sums of the draft, one sentence each; empty while no load is named. */
@@ -15,8 +16,7 @@ export function sumWords(draft: Sums): string[] {
   return [
     runningWatts && `Running power: ${sayFigure(runningWatts)}`,
     startVa && `Starting demand: ${sayFigure(startVa)}`,
-    kwhPerDay &&
-      `Energy on a hard ${season} day: ${formatRange(kwhPerDay.low, kwhPerDay.value, kwhPerDay.high, 'kWh')}`,
+    kwhPerDay && `Energy on a hard ${season} day: ${shownRange(kwhPerDay, 'kWh')}`,
   ].filter((words) => words !== null);
 }
 

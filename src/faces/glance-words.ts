@@ -1,5 +1,7 @@
+import { isOverDrawnYears } from '../quantity/end-rule';
 import type { Figure } from '../quantity/figure';
 import { formatQuantity } from '../quantity/format-quantity';
+import { shown } from '../quantity/shown';
 import type { ShownGlance, ShownRoute } from './shown-draft';
 
 /** Ifs shown of a route; the plan has them all. */
@@ -58,14 +60,8 @@ function lower(name: string): string {
 
 /** "$1,200 to $3,400". */
 export function priceWords({ low, high }: Pick<Figure, 'low' | 'high'>): string {
-  const [from, to] = [usd(low), usd(high)];
+  const [from, to] = [shown(low, '$'), shown(high, '$')];
   return from === to ? from : `${from} to ${to}`;
-}
-
-/** From 1,000 to the nearest ten, as in the papers. */
-function usd(value: number): string {
-  const step = value >= 1000 ? 10 : 1;
-  return `$${(Math.round(value / step) * step).toLocaleString('en-US')}`;
 }
 
 function lastsWords({ hours, reachesGoal, stored }: ShownRoute, goal: Figure): string {
@@ -77,9 +73,10 @@ function lastsWords({ hours, reachesGoal, stored }: ShownRoute, goal: Figure): s
   return `It lasts ${aboutHours(stored.hours)} ${cans}, ${aboutHours(hours)} before that; ${asked(stored.reachesGoal)}`;
 }
 
-/** Hours from few drawn years, rounded so that they do not look more exact than they are. */
-export function aboutHours({ low, value }: Figure): string {
-  const [from, to] = [roundHours(low), roundHours(value)];
+/** Hours as the plan shows them; those counted over few drawn years rounded so that they do not look more exact than they are. */
+export function aboutHours({ low, value, source }: Figure): string {
+  const round = isOverDrawnYears(source.ends) ? roundHours : Math.round;
+  const [from, to] = [round(low), round(value)];
   if (from === to) return `about ${formatQuantity(to, 'h')}`;
   const upTo = formatQuantity(to, 'h');
   if (from === 0) return `up to about ${upTo}`;

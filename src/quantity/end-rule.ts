@@ -14,3 +14,7 @@ export type EndRule =
   | 'when-it-is-away'
   /** Nothing is known: from nothing to what is usual. */
   | 'nothing-known';
+
+/** Counted over drawn years of weather: from few of them the figure is rough. */
+export const isOverDrawnYears = (rule: EndRule | undefined): boolean =>
+  rule === 'one-start-in-ten' || rule === 'careful-or-lucky';

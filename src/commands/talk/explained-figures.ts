@@ -15,7 +15,7 @@ export const readerOf = (words: Words, columns: number): Reader => ({ asked, wor
 /** The figures of a plan for the screen; their arithmetic is made when it is asked for. */
 export function explainedFigures(plan: Plan, words: Words): ExplainedFigure[] {
   return explainable(plan).map((one) => ({
-    says: visible(`${words.explain.title(one.id)}: ${words.explain.said(one.figure)}`),
+    says: visible(`${words.explain.title(one.id)}: ${words.explain.said(one.id, one.figure)}`),
     lines: (columns) => explainText(one, readerOf(words, columns)).map(visible),
   }));
 }

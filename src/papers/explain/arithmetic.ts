@@ -1,3 +1,4 @@
+import type { FigureId } from '../../plan/explain/figure-ids';
 import { atEnd } from '../../quantity/at-end';
 import type { Figure } from '../../quantity/figure';
 import { operandsOf } from '../../quantity/made';
@@ -6,6 +7,7 @@ import { placesByHand, plainPlaces, shownFor, stepOf } from './by-hand';
 import { wrapped } from './wrapped';
 
 export interface ToExplain {
+  readonly id: FigureId;
   readonly figure: Figure;
   /** What a question is about, as in the list of answers. */
   readonly asked: (questionId: string) => string | null;
@@ -17,7 +19,7 @@ export interface ToExplain {
  * The arithmetic of a figure, line by line: each step under the one it serves, down to answers and tables. Then the same
  * of the ends of its range, where it has one.
  */
-export function arithmetic({ figure, asked, words, columns }: ToExplain): string[] {
+export function arithmetic({ id, figure, asked, words, columns }: ToExplain): string[] {
   const { explain } = words;
   const ends = (['low', 'high'] as const).filter((end) => figure[end] !== figure.value);
   const roots = [figure, ...ends.map((end) => atEnd(figure, end))];
@@ -49,6 +51,8 @@ export function arithmetic({ figure, asked, words, columns }: ToExplain): string
   for (const [i, root] of roots.entries()) {
     if (i > 0) lines.push('', explain.endTitle(ends[i - 1]!));
     tell(root, 0);
+    const [exact, shown] = [print(root), explain.shownAs(id, root.value, root.unit)];
+    if (exact !== shown) lines.push(...wrapped(explain.shownElsewhere(exact, shown), '', columns));
   }
   return lines;
 }

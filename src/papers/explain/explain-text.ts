@@ -11,7 +11,7 @@ export interface Reader {
 
 /** One figure with its range, and how it was worked out. */
 export function explainText({ id, figure }: Explainable, reader: Reader): string[] {
-  return [titled({ id, figure }, reader), [''], arithmetic({ figure, ...reader })].flat();
+  return [titled({ id, figure }, reader), [''], arithmetic({ id, figure, ...reader })].flat();
 }
 
 /** The figures that can be explained: id, value and what it is. */
@@ -19,7 +19,7 @@ export function figureList(all: readonly Explainable[], { words, columns }: Read
   const width = Math.max(...all.map(({ id }) => id.length)) + 2;
   return all.flatMap(({ id, figure }) =>
     wrapped(
-      `${words.explain.title(id)}: ${words.explain.said(figure)}`,
+      `${words.explain.title(id)}: ${words.explain.said(id, figure)}`,
       ' '.repeat(width),
       columns,
       0,
@@ -28,5 +28,5 @@ export function figureList(all: readonly Explainable[], { words, columns }: Read
 }
 
 function titled({ id, figure }: Explainable, { words, columns }: Reader): string[] {
-  return wrapped(`${words.explain.title(id)}: ${words.explain.said(figure)}`, '', columns);
+  return wrapped(`${words.explain.title(id)}: ${words.explain.said(id, figure)}`, '', columns);
 }

@@ -138,6 +138,8 @@ const rideOf = ({ rideThrough }: Compared, { kind: own }: RouteInFile) =>
   rideThrough?.routes.find((one) => one.kind === own);
 
 function lastsOf(plan: Compared, advised: RouteInFile): Lasts {
+  // The file does not tell; the plan it is laid beside has as many years.
+  const overDrawnYears = true;
   const { lastsHours: hours } = advised;
   if (advised.carries.length === 0) return { code: 'no-power' };
   if (typeof hours === 'string') return { code: 'no-end-foreseen' };
@@ -145,11 +147,11 @@ function lastsOf(plan: Compared, advised: RouteInFile): Lasts {
   const line = advisedLine(plan);
   const filled = typeof rideOf(plan, advised)?.onceCansAreFilled === 'object';
   if (!filled || typeof line?.storedGal !== 'number' || typeof line.lastsHours === 'string') {
-    return { code: 'hours', today, stored: null };
+    return { code: 'hours', today, stored: null, overDrawnYears };
   }
   const { likely, careful } = line.lastsHours;
   const then = { low: careful, likely, high: likely };
-  return { code: 'hours', today, stored: { gallons: line.storedGal, hours: then } };
+  return { code: 'hours', today, stored: { gallons: line.storedGal, hours: then }, overDrawnYears };
 }
 
 function devicesOf({ healthFirst }: Compared): DevicesFact | 'none-carried' | null {

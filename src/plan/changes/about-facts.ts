@@ -1,6 +1,6 @@
 import type { Lasts, PlanFacts, Span } from './plan-facts';
 
-/** Facts from few drawn years, rounded down so that they do not look more exact than they are. */
+/** Facts from few drawn years, what was counted over those rounded down so that it does not look more exact than it is. */
 export function aboutFacts(facts: PlanFacts): PlanFacts {
   const { lasts, odds, refill, devices } = facts;
   return {
@@ -20,7 +20,8 @@ export function aboutFacts(facts: PlanFacts): PlanFacts {
 
 function aboutLasts(lasts: Lasts): Lasts {
   if (lasts.code !== 'hours') return lasts;
-  const { today, stored } = lasts;
+  const { today, stored, overDrawnYears } = lasts;
+  if (!overDrawnYears) return lasts;
   return {
     ...lasts,
     today: aboutSpan(today),

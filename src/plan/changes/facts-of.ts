@@ -1,6 +1,7 @@
 import type { Home, Season } from '../../home/home';
 import { isSource } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
+import { isOverDrawnYears } from '../../quantity/end-rule';
 import type { Figure } from '../../quantity/figure';
 import { onceStored } from '../../routes/fuel/once-stored';
 import { mustLoads } from '../../routes/must-carried';
@@ -102,6 +103,7 @@ export function lastsOf(home: Home, route: Route): Lasts {
   const then = stored?.route.lasting.hours ?? null;
   return {
     code: 'hours',
+    overDrawnYears: isOverDrawnYears(hours.source.ends),
     today: spanOf(hours),
     stored:
       stored === null || then === null ? null : { gallons: stored.gallons, hours: spanOf(then) },

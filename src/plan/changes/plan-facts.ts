@@ -22,6 +22,8 @@ export type Lasts =
       readonly today: Span;
       /** With the cans among its parts filled; null where none are to be filled. */
       readonly stored: { readonly gallons: number; readonly hours: Span } | null;
+      /** Counted over drawn years of weather, few or many. */
+      readonly overDrawnYears: boolean;
     };
 
 /** Shares of outages of the goal's length, 0 to 1; null where they were not counted. */

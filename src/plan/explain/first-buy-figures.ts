@@ -25,7 +25,7 @@ export function firstBuyFigures(plan: Plan): Readonly<Record<FirstId, Figure | n
   const { advice, home, waysOfLiving } = plan;
   const { firstBuy, route } = advice;
   if (firstBuy === null) return NONE;
-  const { nowUsd, part, restUsd, thriftUsd } = firstBuy;
+  const { nowUsd, part, thriftUsd } = firstBuy;
   const now = operand(nowUsd, '$', 'money-now', sourceOfAnswer(home.facts, 'budget-now'));
   const whole = withThrift(route.costUsd, thriftCostUsd(advice));
   const bought = new Set(part?.parts.map(({ equipmentClass }) => equipmentClass));

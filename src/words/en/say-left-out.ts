@@ -1,4 +1,4 @@
-import { formatQuantity } from '../../quantity/format-quantity';
+import { shown } from '../../quantity/shown';
 import type { PlainReason, SourceName, WhyLeftOut } from '../../routes/why-left-out';
 
 const plain: Readonly<Record<PlainReason, string>> = {
@@ -30,12 +30,12 @@ const sources: Readonly<Record<SourceName, string>> = {
 export function sayLeftOut(why: WhyLeftOut): string {
   switch (why.code) {
     case 'half-too-small': {
-      const watts = formatQuantity(Math.round(why.halfWatts), 'W');
-      const va = formatQuantity(Math.round(why.halfStartVa), 'VA');
+      const watts = shown(why.halfWatts, 'W');
+      const va = shown(why.halfStartVa, 'VA');
       return `too much for one half of a 120/240 V generator, which carries ${watts} on each and lends ${va} for a start`;
     }
     case 'too-hard': {
-      const start = why.startVa === null ? '' : `, or to start it (${kva(why.startVa)} kVA)`;
+      const start = why.startVa === null ? '' : `, or to start it (${kva(why.startVa)})`;
       return `too much for ${sources[why.source]} to run with the rest${start}`;
     }
     default:
@@ -43,4 +43,4 @@ export function sayLeftOut(why: WhyLeftOut): string {
   }
 }
 
-const kva = (va: number) => Math.round(va / 100) / 10;
+const kva = (va: number) => shown(va, 'VA');

@@ -1,12 +1,10 @@
-import { formatQuantity } from '../../quantity/format-quantity';
+import { shown } from '../../quantity/shown';
 import { inSentence } from './list-of';
 import { usd } from './say-dollars';
 
 /** What goes on a list of things to buy for living thriftily, $; nothing where it takes nothing. */
 export const sayThrift = (thriftUsd: number) =>
-  thriftUsd > 0
-    ? `; and about ${formatQuantity(thriftUsd, '$')} for what living thriftily takes`
-    : '';
+  thriftUsd > 0 ? `; and about ${shown(thriftUsd, '$')} for what living thriftily takes` : '';
 
 /** The step that buys what is plugged in, by the names of its parts. */
 export const sayBuyStep = (parts: readonly string[], thriftUsd: number, waitsUsd: number) =>

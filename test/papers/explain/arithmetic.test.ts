@@ -8,10 +8,11 @@ import type { Figure } from '../../../src/quantity/figure';
 import { operandsOf } from '../../../src/quantity/made';
 import { english } from '../../../src/words/en';
 import { frozenPlan } from '../../frozen-plans';
-import { planOf } from '../../households/read-household';
+import { answersOf, planOf } from '../../households/read-household';
 import { randomHome } from '../../random-home';
 import { operandsIn, stepsIn, unwrapped, worked } from './by-hand';
 import { onFirstPage } from './on-first-page';
+import { roundedOtherwise } from './one-rounding';
 
 const reader = {
   asked: (id: string) => interview.questions.find((one) => one.id === id)?.says ?? null,
@@ -92,6 +93,10 @@ describe.each(['birch-street', 'mill-lane', 'ridge-road', 'tower-six'])('%s', (n
     const { shown, unexplained } = onFirstPage(planOf(name));
     expect(shown.length).toBeGreaterThan(3);
     expect(unexplained).toEqual([]);
+  });
+
+  test('a figure is shown with one rounding on every paper and screen', () => {
+    expect(roundedOtherwise(planOf(name), answersOf(name))).toEqual([]);
   });
 
   test('no line is wider than 80 columns', () => {

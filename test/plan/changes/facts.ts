@@ -9,7 +9,12 @@ export const madeUp = (changed: Partial<PlanFacts> = {}): PlanFacts => ({
   usd: { low: 900, likely: 1200, high: 1500 },
   goalHours: 24,
   season: 'winter',
-  lasts: { code: 'hours', today: { low: 14, likely: 20, high: 26 }, stored: null },
+  lasts: {
+    code: 'hours',
+    today: { low: 14, likely: 20, high: 26 },
+    stored: null,
+    overDrawnYears: true,
+  },
   reachesGoal: false,
   odds: { today: 0.42, stored: null },
   devices: null,

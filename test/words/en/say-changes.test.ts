@@ -18,6 +18,7 @@ test('before and after are whole sentences with their units', () => {
     code: 'hours',
     today: { low: 0.4, likely: 8, high: 9 },
     stored: { gallons: 15, hours: { low: 40, likely: 60, high: 70 } },
+    overDrawnYears: true,
   } as const;
   expect(row({ lasts, goalHours: 48, reachesGoal: true }, 'On a hard day').after).toBe(
     '8 h, careful count no hour on the fuel counted today. Once 15 gal is stored, 2 days 12 h, careful count 40 h. You want 48 h.',

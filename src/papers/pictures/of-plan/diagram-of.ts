@@ -32,7 +32,7 @@ export function diagramOf({ advice: { route }, home }: Plan, words: Words): Pict
       ? told(words.quantity(label, unit))
       : planned === null
         ? ''
-        : sized(words.quantity(Math.round(planned * 10) / 10, unit));
+        : sized(words.quantity(planned, unit));
   const generator = size(route.generator?.ratedKw ?? null, own.generatorKw, false, 'kW');
   const battery: Device = {
     name: words.sheets.devices.battery,

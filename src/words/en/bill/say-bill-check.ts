@@ -1,5 +1,5 @@
 import type { BillCheck } from '../../../home/home';
-import { formatRange } from '../../../quantity/format-quantity';
+import { shownRange } from '../../../quantity/shown';
 import { months } from '../months';
 
 type Held = Exclude<BillCheck, { verdict: 'not-possible' }>;
@@ -28,5 +28,5 @@ export function sayBillCheck(check: BillCheck): string {
   const { billKwhPerDay: bill, loadsKwhPerDay: loads, months: of } = check;
   const named =
     of === null ? 'the bill' : `your bills of ${of.map((month) => months[month]).join(' and ')}`;
-  return `The loads come to ${formatRange(loads.low, loads.value, loads.high, 'kWh')} a day, ${named} to ${bill.value.toFixed(1)} kWh a day. ${findings[check.code]}`;
+  return `The loads come to ${shownRange(loads, 'kWh')} a day, ${named} to ${bill.value.toFixed(1)} kWh a day. ${findings[check.code]}`;
 }

@@ -23,7 +23,7 @@ export function sayChanges(changes: PlanChanges): SaidChanges {
     nothing: nothing ? 'Nothing of the plan changes.' : null,
     basis:
       years < 100
-        ? `Quick figures from ${years} of the plan's drawn years, so hours and odds are rounded down.`
+        ? `Quick figures from ${years} of the plan's drawn years, so odds are rounded down, and hours counted over those years too.`
         : `Counted from ${years} drawn years.`,
   };
 }

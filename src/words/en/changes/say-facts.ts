@@ -1,6 +1,7 @@
 import type { Aspect } from '../../../plan/changes/changes-between';
 import type { PlanFacts, Span } from '../../../plan/changes/plan-facts';
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown } from '../../../quantity/shown';
 import { sayShare } from '../household/share';
 import { inSentence, listOf } from '../list-of';
 import { sayRouteTitle } from '../routes/route-titles';
@@ -41,13 +42,13 @@ export function sayAspect(facts: PlanFacts, code: Aspect): string {
 /** From so few drawn years figures are rough, and said so. */
 const isRough = ({ drawnYears }: PlanFacts) => drawnYears < 100;
 const about = (facts: PlanFacts) => (isRough(facts) ? 'about ' : '');
-const span = (hours: number) => formatQuantity(Math.round(hours), 'h');
+const span = (hours: number) => shown(hours, 'h');
 
 function sayRoute({ undecided, route, size, onlyBridge }: PlanFacts): string {
   if (undecided) return 'Nothing is advised yet: too little is told.';
   if (!route.isSource) return 'Nothing to buy. Get ready with what you have.';
   const kwh = size.usableKwh === null ? [] : [`${formatQuantity(size.usableKwh, 'kWh')} to use`];
-  const watts = size.watts === null ? [] : [`a generator of ${formatQuantity(size.watts, 'W')}`];
+  const watts = size.watts === null ? [] : [`a generator of ${shown(size.watts, 'W')}`];
   const solar = size.solarKw === null ? [] : [`${formatQuantity(size.solarKw, 'kW')} of panels`];
   const step = { [-1]: ['one size smaller'], 0: [], 1: ['one size larger'] }[size.step];
   const made = listOf([...step, ...kwh, ...watts, ...solar]);

@@ -1,5 +1,6 @@
 import type { Mismatch, PlainMismatch } from '../../../plan/contradictions/contradiction';
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown } from '../../../quantity/shown';
 import { sayBillFit, sayExpected } from '../money/say-bill-fit';
 import { healthDeviceNames, motorNames } from './device-names';
 import { plainContradictions } from './plain-contradictions';
@@ -49,7 +50,7 @@ const withFigures: Say = {
   'goal-beyond-fuel': ({ goalHours, gallons, fuelHours }) => ({
     answers: [
       `You want to manage ${formatQuantity(goalHours, 'h')}.`,
-      `${formatQuantity(gallons, 'gal')} of gasoline runs the generator with what must run for about ${formatQuantity(Math.round(fuelHours), 'h')} and cannot be refilled.`,
+      `${formatQuantity(gallons, 'gal')} of gasoline runs the generator with what must run for about ${shown(fuelHours, 'h')} and cannot be refilled.`,
     ],
     asks: 'Keep more fuel as far as the fire department allows, run less, or plan a shorter time?',
   }),
@@ -96,7 +97,7 @@ const withFigures: Say = {
   'normal-life-small-budget': ({ dollars }) => ({
     answers: [
       'Almost everything should go on as on any other day.',
-      `At most ${formatQuantity(dollars, '$')} can be spent.`,
+      `At most ${shown(dollars, '$')} can be spent.`,
     ],
     asks: 'Which matters more: almost everything running, or the cost? A few things that count can be kept for little.',
   }),

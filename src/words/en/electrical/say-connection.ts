@@ -3,6 +3,7 @@ import type {
   ConnectionCapacity,
   ConnectionWay,
 } from '../../../plan/electrical/connection';
+import { shown } from '../../../quantity/shown';
 
 const ways: Readonly<Record<ConnectionWay, { readonly name: string; readonly says: string }>> = {
   cords: {
@@ -54,7 +55,7 @@ export function sayConnection({ way, against }: Pick<Connection, 'way' | 'agains
   }
 }
 
-/** Whether the source is large enough by NEC 702.4: "9.5 kVA for 4.2 kVA meant to run at one time: enough". */
+/** Whether the source is large enough by NEC 702.4: "9,500 VA for 4,200 VA meant to run at one time: enough". */
 export function sayCapacity(capacity: ConnectionCapacity): string {
   switch (capacity.code) {
     case 'by-the-cord':
@@ -78,4 +79,4 @@ export function sayCapacity(capacity: ConnectionCapacity): string {
   }
 }
 
-const kva = (va: number) => `${Math.round(va / 100) / 10} kVA`;
+const kva = (va: number) => shown(va, 'VA');

@@ -1,7 +1,8 @@
 import rules from '#compiled/words/en/rules.js';
 import type { Home } from '../../../home/home';
 import type { ElectricianPoint } from '../../../plan/steps/electrician-points';
-import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
+import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown, shownRange } from '../../../quantity/shown';
 import { sayRule } from '../../rule-sentences';
 import { firstSentence } from '../first-sentence';
 import { loadNames } from '../load-names';
@@ -48,8 +49,8 @@ const amps = (a: number | null) => (a === null ? 'not known' : formatQuantity(a,
 function sourceMustGive(given: Extract<ElectricianPoint, { code: 'source' }>): string {
   const { watts: w, startVa: va } = given;
   const soft = given.softStarter ? ' and the compressor behind its soft starter' : '';
-  const label = formatQuantity(given.labelWatts, 'W');
-  const gives = formatQuantity(given.givesWatts, 'W');
+  const label = shown(given.labelWatts, 'W');
+  const gives = shown(given.givesWatts, 'W');
   const size = gives === label ? label : `${label} on its label, ${gives} at this height and heat`;
-  return `With all of these on at once${soft}, the source must give ${formatRange(w.low, w.value, w.high, 'W')} for hours and stand their hardest start, with the rest running, of ${formatRange(va.low, va.value, va.high, 'VA')}. Plan size: ${size}.`;
+  return `With all of these on at once${soft}, the source must give ${shownRange(w, 'W')} for hours and stand their hardest start, with the rest running, of ${shownRange(va, 'VA')}. Plan size: ${size}.`;
 }

@@ -7,6 +7,7 @@ import type {
   LoadMethod,
   NeededAnswer,
 } from '../../../plan/electrical/load-calculation';
+import { shown } from '../../../quantity/shown';
 
 const methods: Readonly<Record<LoadMethod, string>> = {
   'optional-existing': 'optional, existing dwelling',
@@ -94,4 +95,4 @@ function sayFinding(finding: LoadFinding): string {
 }
 
 const found = ({ amps, carefulAmps }: { amps: number; carefulAmps: number }) =>
-  `The loads named come to ${Math.round(amps)} A, ${Math.round(carefulAmps)} A by the careful count`;
+  `The loads named come to ${shown(amps, 'A')}, ${shown(carefulAmps, 'A')} by the careful count`;

@@ -6,11 +6,12 @@ import type {
   ScopeRequirement,
   SiteQuestion,
 } from '../../../plan/electrical/scope-points';
-import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
+import { formatQuantity } from '../../../quantity/format-quantity';
+import { shownRange } from '../../../quantity/shown';
 import { sayRouteTitle } from '../routes/route-titles';
 import { sayTransferTime } from '../say-transfer-time';
 
-const range = ({ low, value, high }: Range, unit: string) => formatRange(low, value, high, unit);
+const range = ({ low, value, high }: Range, unit: string) => shownRange({ low, value, high }, unit);
 
 /** The job in a line. */
 export const sayPurpose = ({ hours, seasons, called }: ScopePurpose): string =>

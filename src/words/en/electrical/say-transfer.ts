@@ -1,5 +1,6 @@
 import type { Home } from '../../../home/home';
 import type { PlainTransferPoint, TransferPoint } from '../../../plan/electrical/transfer-point';
+import { shown } from '../../../quantity/shown';
 import { loadName } from '../load-names';
 import { sayTransferTime } from '../say-transfer-time';
 
@@ -29,11 +30,11 @@ export function sayTransferPoint(home: Pick<Home, 'loads'>, point: TransferPoint
     case 'neutral-current':
       return `Neutral at ${point.feed} V: ${amps(point.sharedAmps)} with the 120 V loads shared over both legs, ${amps(point.allOnOneAmps)} with all on one; ${amps(point.inStepAmps)} where one 120 V source feeds both legs, so circuits that share a neutral must not be fed that way. Shared so, and with a quarter more of the largest motor (430.24), the busier leg carries ${amps(point.busierLegAmps)}.`;
     case 'largest-load': {
-      const kva = Math.round(point.va / 100) / 10;
+      const va = shown(point.va, 'VA');
       const carried = point.carried
         ? 'The source carries it'
         : 'It is more than the source gives, so it must not stay connected';
-      return `Largest single load: ${loadName(home, point.load)}, ${kva} kVA. ${carried} (710.15(A)).`;
+      return `Largest single load: ${loadName(home, point.load)}, ${va}. ${carried} (710.15(A)).`;
     }
     case 'charger-on-generator':
       return `Charging a battery from a generator of ${Math.round(point.ratedWatts)} W: a charger of ${Math.round(point.chargerWatts)} W at most, with nothing else on it, at a power factor of ${point.powerFactor}. It must accept 58 to 63 Hz, for a generator runs fast without load.`;

@@ -1,9 +1,9 @@
 import { exactly } from './exactly';
-import { asAbove, from, head } from './lines';
+import { asAbove, from, head, shownElsewhere } from './lines';
 import { endTitle } from './say-end';
 import { step } from './step';
 import { stepName } from './step-names';
-import { how, notInPlan, said, title } from './titles';
+import { how, notInPlan, said, shownAs, title } from './titles';
 
 /** How a figure was worked out, in words. */
 export const explain = {
@@ -15,6 +15,8 @@ export const explain = {
   how,
   notInPlan,
   said,
+  shownAs,
+  shownElsewhere,
   step,
   stepName,
   title,

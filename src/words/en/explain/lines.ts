@@ -12,6 +12,10 @@ export function head(value: string, name: string, end?: FigureEnd): string {
 /** A figure whose lines stand further up. */
 export const asAbove = (line: string) => `${line} (as above)`;
 
+/** Under the last step of a figure that other screens and papers show with fewer digits. */
+export const shownElsewhere = (exact: string, shown: string) =>
+  `${exact} is shown as ${shown} elsewhere.`;
+
 interface Told extends Source {
   /** What the question was about; null where it is no answer. */
   readonly asked: string | null;

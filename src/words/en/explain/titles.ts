@@ -1,5 +1,7 @@
 import type { FigureId } from '../../../plan/explain/figure-ids';
 import type { Figure } from '../../../quantity/figure';
+import { shown } from '../../../quantity/shown';
+import { sayShare } from '../household/share';
 import { sayFigure } from '../say-figure';
 
 const titles: Readonly<Record<FigureId, string>> = {
@@ -70,6 +72,21 @@ export const how = 'To see how one was worked out: lampkeeper explain HOME FIGUR
 export const notInPlan = (id: FigureId, there: readonly FigureId[]): string =>
   `This plan has no figure "${id}". It has: ${there.join(', ')}.`;
 
-/** A figure with its range, as it stands in the list. */
-export const said = (figure: Figure): string =>
-  sayFigure(figure, figure.unit.replace('/day', ' a day'));
+const ODDS: readonly FigureId[] = [
+  'odds',
+  'careful-odds',
+  'thrifty-odds',
+  'careful-thrifty-odds',
+  'usual-odds',
+  'careful-usual-odds',
+];
+
+/** A figure with its range, as it stands in the list and wherever else it is shown. */
+export const said = (id: FigureId, figure: Figure): string =>
+  ODDS.includes(id)
+    ? sayShare(figure.value / 100)
+    : sayFigure(figure, figure.unit.replace('/day', ' a day'));
+
+/** One value of it as it is shown elsewhere. */
+export const shownAs = (id: FigureId, value: number, unit: string): string =>
+  ODDS.includes(id) ? sayShare(value / 100) : shown(value, unit.replace('/day', ' a day'));

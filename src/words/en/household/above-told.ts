@@ -1,5 +1,5 @@
 import type { RouteCounts } from '../../../advice/route-counts';
-import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown } from '../../../quantity/shown';
 import { usd } from '../say-dollars';
 import { sayToldMoney } from '../told-money';
 
@@ -17,4 +17,4 @@ export const sayHighAbove = (
   ` ${installed ? 'A quote' : 'The price'} may go to ${exactly(highUsd)}, ${exactly(byUsd)} above the ${exactly(toldUsd)} you told us.`;
 
 /** As a range of prices is printed, so that its end is the same figure here. */
-const exactly = (dollars: number) => formatQuantity(dollars, '$');
+const exactly = (dollars: number) => shown(dollars, '$');

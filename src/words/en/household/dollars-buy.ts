@@ -2,6 +2,7 @@ import type { Line } from '../../../advice/list/line';
 import type { Dearer } from '../../../advice/list/neighbors';
 import type { Season } from '../../../home/home';
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown } from '../../../quantity/shown';
 import { inSentence, listOf } from '../list-of';
 import { sayRouteTitle } from '../routes/route-titles';
 import { usd } from '../say-dollars';
@@ -82,7 +83,7 @@ function whatItCarries(line: Line): string {
 /** What gives no power carries nothing: lanterns, a camp stove and the like do the work instead. */
 const does = ({ route }: Line) => (route?.carries.length === 0 ? 'stands in for' : 'carries');
 
-const hoursOf = (hours: number) => formatQuantity(Math.round(hours), 'h');
+const hoursOf = (hours: number) => shown(hours, 'h');
 
 function sizeOf({ route, storedGal }: Line): string {
   const sizes = [

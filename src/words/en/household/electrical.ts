@@ -8,6 +8,7 @@ import type { WayOut } from '../../../plan/electrical/way-out';
 import type { WireRun } from '../../../plan/electrical/wires';
 import type { Figure } from '../../../quantity/figure';
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown } from '../../../quantity/shown';
 import { sayLoadCalculation } from '../electrical/say-load-calculation';
 import { sayMetered } from '../electrical/say-metered';
 import { busbarWay, codeSection } from '../electrical/say-panel';
@@ -17,7 +18,7 @@ import { sayWayOut } from '../electrical/say-way-out';
 import { sayLengthFrom, wireRunName } from '../electrical/say-wire';
 import { loadNames } from '../load-names';
 
-const kva = (va: number) => (va / 1000).toFixed(1);
+const kva = (va: number) => shown(va, 'VA');
 
 /** The electrical half in a few lines. */
 export const electrical = {
@@ -39,7 +40,7 @@ export const electrical = {
   },
   hardestStart(home: Pick<Home, 'loads'>, needVa: Figure, start: RouteStarting): string {
     const names = loadNames(home, start.starting);
-    return `Hardest start: ${names.join(' and ')}${names.length > 1 ? ' together' : ''}, with the rest that it carries running, ${kva(needVa.value)} kVA likely and ${kva(needVa.high)} kVA at the high end. Everything that starts by itself at the same moment, as when power comes back: ${kva(start.allAtOnceVa)} kVA. What the source lends for a moment: ${kva(start.surgeVa)} kVA. Cure: ${sayCure(home, start.cure)}.`;
+    return `Hardest start: ${names.join(' and ')}${names.length > 1 ? ' together' : ''}, with the rest that it carries running, ${kva(needVa.value)} likely and ${kva(needVa.high)} at the high end. Everything that starts by itself at the same moment, as when power comes back: ${kva(start.allAtOnceVa)}. What the source lends for a moment: ${kva(start.surgeVa)}. Cure: ${sayCure(home, start.cure)}.`;
   },
   wire(run: WireRun): string {
     const copper = run.sizes.find((size) => size.metal === 'copper')!;

@@ -1,6 +1,7 @@
 import type { AddOn } from '../../../plan/steps/add-ons';
 import type { Figure } from '../../../quantity/figure';
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown } from '../../../quantity/shown';
 import type { OnceStored } from '../../../routes/fuel/once-stored';
 import type { Route } from '../../../routes/route';
 import { GO_NOW } from '../leaving/say-leaving';
@@ -11,7 +12,7 @@ import { sayFigure } from '../say-figure';
 import { sayThrift } from '../say-thrift';
 import { addOnName, addOnUsd } from '../steps/say-add-on';
 
-const whole = (hours: number) => formatQuantity(Math.round(hours), 'h');
+const whole = (hours: number) => shown(hours, 'h');
 
 /** The first page. */
 export const frontPage = {
@@ -99,7 +100,7 @@ export const frontPage = {
     ' It feeds only what has a plug: no ceiling light, no wall outlet, nothing wired in.',
   /** The cheapest route that carries all for the time asked: carrying all for a night is not doing the job. */
   cheapestForAll: ({ called, costUsd }: Route) =>
-    ` Cheapest that does the whole job: ${inSentence(sayRouteTitle(called))}, about ${formatQuantity(costUsd.value, '$')}.`,
+    ` Cheapest that does the whole job: ${inSentence(sayRouteTitle(called))}, about ${shown(costUsd.value, '$')}.`,
 
   noHeat: (because: string, staysHere: boolean) =>
     `Expect no heat while the power is out: ${because}.${staysHere ? ' Live in one room, hang a thermometer in it, and leave before it stays below 60 °F.' : ''}`,

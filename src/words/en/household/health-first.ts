@@ -1,5 +1,6 @@
 import type { HealthFirst } from '../../../plan/ride-through/health-first';
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown } from '../../../quantity/shown';
 import { inSentence, listOf } from '../list-of';
 import { sayShare } from './share';
 
@@ -29,5 +30,5 @@ const LONGEST = 336;
 const about = (hours: number) => `${hours >= LONGEST ? '' : 'about '}${span(hours)}`;
 
 function span(hours: number): string {
-  return hours >= LONGEST ? 'two weeks or more' : formatQuantity(Math.round(hours), 'h');
+  return hours >= LONGEST ? 'two weeks or more' : shown(hours, 'h');
 }

@@ -7,7 +7,8 @@ import type {
   GoalOnceStored,
   RouteRide,
 } from '../../../plan/ride-through/ride-through';
-import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
+import { formatQuantity } from '../../../quantity/format-quantity';
+import { shownRange } from '../../../quantity/shown';
 import { inSentence } from '../list-of';
 import { months } from '../months';
 import { sayBasis } from '../ride-through/say-basis';
@@ -78,7 +79,7 @@ export const rideThrough = {
         : ` on the fuel counted today, ${sayShare(oddsOnceStored)} once the cans are filled`;
     const careful = ` (careful count ${sayShare(carefulOdds ?? 0)})`;
     const { low, value, high } = costUsd;
-    return `${says}: ${sayShare(odds)}${careful}${then}, ${formatRange(low, value, high, '$')}`;
+    return `${says}: ${sayShare(odds)}${careful}${then}, ${shownRange({ low, value, high }, '$')}`;
   },
   /** A route and its share; a part of what must run where it carries no more. */
   other: (called: RouteTitle, carries: MustCarried, share: number) =>

@@ -1,4 +1,4 @@
-import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown } from '../../../quantity/shown';
 import type { MustCarried } from '../../../routes/must-carried';
 import type { Route } from '../../../routes/route';
 import { inSentence, listOf } from '../list-of';
@@ -26,7 +26,7 @@ export const routes = {
     if (hours === null) return 'while the gas flows';
     if (hours.low >= TWO_WEEKS_HOURS) return 'two weeks or more';
     const [likely, careful] = [hours.value, hours.low].map((h) =>
-      h >= TWO_WEEKS_HOURS ? 'two weeks or more' : formatQuantity(Math.round(h), 'h'),
+      h >= TWO_WEEKS_HOURS ? 'two weeks or more' : shown(h, 'h'),
     ) as [string, string];
     return likely === careful ? likely : `${likely} (${careful})`;
   },

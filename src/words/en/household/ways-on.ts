@@ -1,5 +1,5 @@
 import type { OneRoom, WaysOn } from '../../../advice/ways-on/ways-on';
-import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown } from '../../../quantity/shown';
 import { inSentence, listOf } from '../list-of';
 import { theRoute } from '../routes/route-titles';
 import { usd } from '../say-dollars';
@@ -127,7 +127,7 @@ const lasting = ({ hours }: OneRoom['line']) =>
     ? 'as long as the fuel comes'
     : `about ${span(hours.likely)} on a hard day (careful count ${span(hours.careful)})`;
 
-const span = (hours: number) => formatQuantity(Math.round(hours), 'h');
+const span = (hours: number) => shown(hours, 'h');
 
 function titleOf({ route, way }: NonNullable<WaysOn['moreMoney']>['line']): string {
   return `${theRoute(route!.called)}${way === 'thrifty' ? ' (living thriftily)' : ''}`;

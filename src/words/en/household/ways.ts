@@ -4,6 +4,7 @@ import type { InWay, RouteInWays } from '../../../plan/ways/route-in-ways';
 import type { WaysOfLiving } from '../../../plan/ways/ways-of-living';
 import type { Figure } from '../../../quantity/figure';
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown } from '../../../quantity/shown';
 import { inSentence, listOf } from '../list-of';
 import { range, usd } from '../say-dollars';
 import { sayFigure } from '../say-figure';
@@ -123,7 +124,7 @@ const tenths = (value: number) => (value < 100 ? Number(value.toFixed(1)) : valu
 
 const ends = ({ low, value, high }: Figure) => ({ low, likely: value, high });
 
-const span = (hours: number) => formatQuantity(Math.round(hours), 'h');
+const span = (hours: number) => shown(hours, 'h');
 
 const turn = ({ name, hours }: NamedTurn, between: 'to' | 'until' = 'to') =>
   `${inSentence(name)} from ${sayHours(hours, between)}`;
@@ -131,8 +132,8 @@ const turn = ({ name, hours }: NamedTurn, between: 'to' | 'until' = 'to') =>
 function effect({ saves }: Measure): string {
   const parts = [
     saves.kwhPerDay >= 0.005 ? `${formatQuantity(saves.kwhPerDay, 'kWh')} a day` : '',
-    saves.runningWatts >= 1 ? formatQuantity(saves.runningWatts, 'W') : '',
-    saves.startVa >= 1 ? `${formatQuantity(saves.startVa, 'VA')} at the hardest start` : '',
+    saves.runningWatts >= 1 ? shown(saves.runningWatts, 'W') : '',
+    saves.startVa >= 1 ? `${shown(saves.startVa, 'VA')} at the hardest start` : '',
     saves.packKwhPerDay >= 0.005
       ? `${formatQuantity(saves.packKwhPerDay, 'kWh')} a day that a pack draws for itself`
       : '',

@@ -1,4 +1,4 @@
-import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown } from '../../../quantity/shown';
 import type { Route } from '../../../routes/route';
 import { inSentence, listOf } from '../list-of';
 import { sayPart } from '../parts/say-part';
@@ -20,7 +20,7 @@ export const whatYouHave = {
     const cost =
       route.costUsd.value === 0
         ? 'nothing to buy'
-        : `${formatQuantity(route.costUsd.value, '$')} for ${parts}`;
+        : `${shown(route.costUsd.value, '$')} for ${parts}`;
     const also = given.lifeTold ? ' It is a bridge and no second source.' : '';
     return `What you have already: ${source} (${cost}) can run ${carries}, for ${howLong(route)}.${also}`;
   },
@@ -28,7 +28,7 @@ export const whatYouHave = {
 
 function howLong({ lasting: { hours } }: Route): string {
   if (hours === null) return 'as long as the sun and the battery hold';
-  const h = (value: number) => formatQuantity(Math.round(value), 'h');
+  const h = (value: number) => shown(value, 'h');
   // What rounds to no hour at all is said in words: "about 0 h" reads as if it ran.
   if (hours.value < LEAST_HOURS) return 'less than half an hour';
   const careful = hours.low < LEAST_HOURS ? 'less than half an hour' : h(hours.low);

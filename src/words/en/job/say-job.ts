@@ -1,7 +1,8 @@
 import type { Season } from '../../../home/home';
 import type { Job, MustOfJob } from '../../../plan/job';
 import type { Figure } from '../../../quantity/figure';
-import { formatQuantity, formatRange } from '../../../quantity/format-quantity';
+import { formatQuantity } from '../../../quantity/format-quantity';
+import { shownRange } from '../../../quantity/shown';
 import { inSentence, listOf } from '../list-of';
 import { loadName } from '../load-names';
 import type { Named } from '../named';
@@ -29,7 +30,8 @@ export function sayJob({ goalHours, seasons, must }: Job, home: Named): string[]
 const inSeasons = (seasons: readonly Season[]) =>
   seasons.length > 1 ? 'in winter and in summer' : `in ${seasons[0]}`;
 
-const range = ({ low, value, high }: Figure, unit: string) => formatRange(low, value, high, unit);
+const range = ({ low, value, high }: Figure, unit: string) =>
+  shownRange({ low, value, high }, unit);
 
 /** What draws too much for any backup is named, and stands beside the sum instead of in it. */
 function allOf(tooMuch: readonly string[]): string {

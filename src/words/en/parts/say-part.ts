@@ -1,5 +1,6 @@
 import type { PartName, PlainPart } from '../../../bill/lifecycle/part-name';
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown } from '../../../quantity/shown';
 import { sayRouteTitle } from '../routes/route-titles';
 
 const plain: Readonly<Record<PlainPart, string>> = {
@@ -67,7 +68,7 @@ export function sayPart(part: PartName): string {
     case 'roof-panels':
       return `Roof solar, ${formatQuantity(part.kw, 'kW')}`;
     case 'battery-with-inverter':
-      return `Battery, ${part.kwh} kWh, with an inverter${part.inverterWatts === null ? '' : ` of ${formatQuantity(part.inverterWatts, 'W')}`}`;
+      return `Battery, ${part.kwh} kWh, with an inverter${part.inverterWatts === null ? '' : ` of ${shown(part.inverterWatts, 'W')}`}`;
     case 'cans':
       return `Approved cans for ${part.gallons} ${part.more ? 'more gal' : 'gal'} of ${part.fuel}`;
     case 'quoted':

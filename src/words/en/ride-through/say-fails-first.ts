@@ -1,5 +1,5 @@
 import type { FailsFirst } from '../../../plan/ride-through/failing';
-import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown } from '../../../quantity/shown';
 
 const failures: Readonly<Record<Exclude<FailsFirst['code'], 'nothing'>, string>> = {
   'battery-empty': 'the battery runs empty',
@@ -19,10 +19,7 @@ export function sayFailsFirst(failsFirst: FailsFirst): string {
       : 'nothing fails within two weeks';
   }
   const { code, share, all, afterHours } = failsFirst;
-  const when =
-    afterHours === null
-      ? 'in the first hour'
-      : `after ${formatQuantity(Math.round(afterHours), 'h')}`;
+  const when = afterHours === null ? 'in the first hour' : `after ${shown(afterHours, 'h')}`;
   const which = all
     ? 'by the likely count'
     : `in the middle of the ${Math.max(1, Math.round(100 * share))} of 100 outages of two weeks that fail`;

@@ -1,4 +1,5 @@
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown } from '../../../quantity/shown';
 import type { HoursOf, HowLong } from '../../../routes/how-long';
 import type { Lasting } from '../../../routes/route';
 import { hoursRange } from './hours-range';
@@ -23,7 +24,7 @@ export function sayHowLong(lasting: Pick<Lasting, 'hours' | 'reachesGoal' | 'how
     case 'full-battery':
       return fullBattery(lasting, how);
     case 'dark-nights':
-      return `It lasts ${hoursRange(hours!)}: on a hard night a full battery is empty before the morning, for the generator rests for ${formatQuantity(Math.round(how.restHours), 'h')} while people sleep. It does not reach the ${formatQuantity(Math.round(how.goalHours), 'h')} you asked for.`;
+      return `It lasts ${hoursRange(hours!)}: on a hard night a full battery is empty before the morning, for the generator rests for ${shown(how.restHours, 'h')} while people sleep. It does not reach the ${shown(how.goalHours, 'h')} you asked for.`;
     case 'vehicle-away':
       return `While it stays at home, what may be taken from it lasts ${hoursRange(how.storeHours)}. ${how.told ? 'You said' : 'We count that'} it is away about ${how.awayHours} hours a day: nothing runs in those, so it is not counted as reaching the ${formatQuantity(how.goalHours, 'h')} you asked for.`;
     default:

@@ -1,4 +1,5 @@
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown } from '../../../quantity/shown';
 import type { Note, PlainNote, PropaneUse } from '../../../routes/note';
 
 const plain: Readonly<Record<PlainNote, string>> = {
@@ -48,7 +49,7 @@ export function sayNote(note: Note): string {
     case 'less-on-this-fuel':
       return `On this fuel it gives about ${note.share < 0.15 ? 'a tenth' : 'a fifth'} less than on gasoline; the label for this fuel goes first (common practice, no source).`;
     case 'less-at-this-height':
-      return `At this height and heat it gives about ${formatQuantity(note.watts, 'W')} of its ${formatQuantity(note.ofWatts, 'W')}.`;
+      return `At this height and heat it gives about ${shown(note.watts, 'W')} of its ${shown(note.ofWatts, 'W')}.`;
     case 'kept-to-drive-away':
       return `${formatQuantity(note.miles, 'mi')} are kept to drive away with: ${kwh(note.kwh)} of its ${kwh(note.ofKwh)}, counted for a cold road.`;
     case 'vehicle-charge':
@@ -62,9 +63,7 @@ const kwh = (amount: number) => formatQuantity(amount, 'kWh');
 
 function byTimetable(note: Extract<Note, { code: 'by-timetable' }>): string {
   const lasts =
-    note.lastsHours === null
-      ? ''
-      : `, and the fuel lasts about ${formatQuantity(Math.round(note.lastsHours), 'h')}`;
+    note.lastsHours === null ? '' : `, and the fuel lasts about ${shown(note.lastsHours, 'h')}`;
   const still = note.still.length > 0 ? ` and these stand still: ${note.still.join(', ')}` : '';
   return `Run only from 6 to 9 in the morning and 5 to 9 in the evening it burns about ${formatQuantity(note.burnsPerDay, note.unit)} a day${lasts}; between those hours the house is without power${still}.`;
 }

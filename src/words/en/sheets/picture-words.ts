@@ -1,7 +1,7 @@
 import type { DistanceId } from '../../../plan/on-the-day/distances';
-import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown } from '../../../quantity/shown';
 
-const dollars = (usd: number) => formatQuantity(Math.round(usd), '$');
+const dollars = (usd: number) => shown(usd, '$');
 const count = (inHundred: number) =>
   inHundred > 99
     ? '>99 of 100'

@@ -1,5 +1,6 @@
 import type { FuelToStore } from '../../../plan/fuel/fuel-to-store';
 import { formatQuantity } from '../../../quantity/format-quantity';
+import { shown } from '../../../quantity/shown';
 import { sayRouteTitle } from '../routes/route-titles';
 
 /** Fuel still to be stored for the goal, and what holds it back. */
@@ -21,7 +22,7 @@ type Of<Code> = Extract<FuelToStore, { code: Code }>;
 function toLimit(given: Of<'store-to-limit'>): string {
   const { moreGallons, lasts, other } = given;
   const store = moreGallons > 0 ? `Store ${more(moreGallons)} and no more` : 'Store no more';
-  const [likely, careful] = [lasts.value, lasts.low].map((h) => formatQuantity(Math.round(h), 'h'));
+  const [likely, careful] = [lasts.value, lasts.low].map((h) => shown(h, 'h'));
   const long = likely === careful ? likely : `${likely} (careful count ${careful})`;
   const elsewhere = other === null ? '' : `, or the ${sayRouteTitle(other).toLowerCase()}`;
   return `${store}: ${need(given)}, but ${limit(given)}; that lasts about ${long}. For the rest: a refill you can count on, fewer things switched on, a shorter goal${elsewhere}.`;
