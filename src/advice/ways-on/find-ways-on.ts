@@ -1,21 +1,16 @@
 import type { Home } from '../../home/home';
-import type { LoadId } from '../../home/loads/load-id';
 import { healthHangs } from '../../home/people/health-devices';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { fedHome } from '../../routes/fed-home';
-import { mustMissed } from '../../routes/must-carried';
 import { loadsOf } from '../../routes/pick-loads';
 import type { Candidate } from '../list/candidate';
 import { ENOUGH, isEnough, reachesGoal } from '../list/enough';
 import { lineOf } from '../list/line';
 import type { Ranked } from '../list/list-of';
 import type { SizeKind } from '../list/source';
-import type { Weighed } from '../list/unbeaten';
-import { bestPayable, countedIn, fewOf } from './best-payable';
-import { mayGo } from './may-go';
+import { lessCarried } from './less-carried';
 import { oneRoom } from './one-room';
 import type { WaysOn } from './ways-on';
-import { withoutLoads } from './without-loads';
 
 /** What would reach the goal where nothing within the money does; null where something does. */
 export function findWaysOn(
@@ -80,40 +75,3 @@ function shorterGoal(home: Home, { weighed, scale, budgetUsd }: Ranked): WaysOn[
 
 const carriesAllThere = ({ living, counted }: Candidate): boolean =>
   loadsOf(living.home, ['must']).every(({ id }) => counted.carries.includes(id));
-
-/** So many sets of things are tried at most, to keep a plan quick. */
-const MOST_TRIES = 6;
-
-function lessCarried(
-  home: Home,
-  drawn: SyntheticYears,
-  { chosen }: Ranked,
-  sizeKind: SizeKind,
-): WaysOn['lessCarried'] {
-  const sets = setsToTry(home, chosen).slice(0, MOST_TRIES);
-  const few = sets.length === 0 ? drawn : fewOf(home, drawn);
-  for (const without of sets) {
-    const rest = withoutLoads(home, without);
-    const tried = bestPayable(rest, few, sizeKind);
-    if (tried === null || !isEnough(tried)) continue;
-    const found = countedIn(rest, drawn, tried);
-    if (isEnough(found)) return { line: lineOf(found, true), without };
-  }
-  return null;
-}
-
-/** Each thing alone, first those that the chosen one leaves out; then more and more together. At least one thing stays. */
-function setsToTry(home: Home, chosen: Weighed | null): LoadId[][] {
-  const left =
-    chosen === null ? [] : mustMissed(chosen.living.home, chosen.counted).map(({ id }) => id);
-  const may = mayGo(home).map(({ id }) => id);
-  const order = [
-    ...may.filter((id) => left.includes(id)),
-    ...may.filter((id) => !left.includes(id)),
-  ];
-  const most = Math.min(order.length, loadsOf(home, ['must']).length - 1);
-  const together = Array.from({ length: Math.max(0, most - 1) }, (_, i) => order.slice(0, i + 2));
-  const missedSet = together.filter((set) => set.length === left.length);
-  const singles = most < 1 ? [] : order.map((id) => [id]);
-  return [...singles.slice(0, 3), ...missedSet, ...together, ...singles.slice(3)];
-}
