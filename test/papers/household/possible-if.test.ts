@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import type { PossibleIf } from '../../../src/advice/possible-if';
+import { sharingCautions } from '../../../src/papers/household/details/possible-if-groups';
 import { frontPage } from '../../../src/papers/household/front/front-page';
 import { planMarkdown } from '../../../src/papers/household/to-markdown';
 import { planData } from '../../../src/papers/plan-file/plan-data';
@@ -22,15 +24,39 @@ test('every line of what is possible if begins with if', () => {
   for (const line of lines) expect(line).toMatch(/^- If /);
 });
 
-test('what can kill stands whole in the paragraph of its routes', () => {
+test('what can kill stands whole in the paragraph of its routes, and in that once', () => {
   const blocks = said.split('\n\n').filter((block) => block.startsWith('- If'));
-  expect(blocks.length).toBe(plan.possibleIf.length);
-  for (const [i, { cautions, routes }] of plan.possibleIf.entries()) {
-    for (const route of routes)
-      expect(blocks[i]!.toLowerCase()).toContain(english.routeTitle(route.called).toLowerCase());
+  for (const { cautions, routes } of plan.possibleIf) {
     expect(cautions.length).toBeGreaterThan(0);
-    for (const one of cautions) expect(blocks[i]).toContain(sayRule(english.rules, one));
+    for (const route of routes) {
+      const own = blocks.filter((block) =>
+        block.toLowerCase().includes(`if so: ${english.routeTitle(route.called).toLowerCase()},`),
+      );
+      expect(own).toHaveLength(1);
+      for (const one of cautions)
+        expect(own[0]!.split(sayRule(english.rules, one))).toHaveLength(2);
+    }
   }
+  const lines = said.split('\n').filter((line) => line.includes('this can kill'));
+  expect(new Set(lines).size).toBe(lines.length);
+  const told = plan.possibleIf.flatMap(({ cautions }) => cautions);
+  expect(lines.length).toBeLessThan(told.length);
+});
+
+test('routes that share nothing deadly keep paragraphs of their own, in the order of the plan', () => {
+  const [one] = plan.possibleIf;
+  const at = (...ids: string[]) => ({
+    ...one!,
+    cautions: ids.map((id) => ({ ...one!.cautions[0]!, id })) as PossibleIf['cautions'],
+  });
+  const [a, b, c, d] = [
+    at('co-distance'),
+    at('battery-smoke'),
+    at('solar-live'),
+    at('co-distance', 'battery-smoke'),
+  ];
+  expect(sharingCautions([a, c])).toEqual([[a], [c]]);
+  expect(sharingCautions([a, b, c, d])).toEqual([[a, b, d], [c]]);
 });
 
 test('none of it is bought, stepped to, advised or laid beside, and none called impossible', () => {

@@ -3,9 +3,13 @@ import type { Plan } from '../../../plan/plan';
 import { sayRule } from '../../../words/rule-sentences';
 import type { Words } from '../../../words/words';
 import { bullets } from '../../markdown/bullets';
+import { sharingCautions } from './possible-if-groups';
 import { carried, howLong } from './say-routes';
 
-/** Routes that something would have to be true for: one block a condition, every line of it marked "if", deadly cautions with it. */
+/**
+ * Routes that something would have to be true for, every line of them marked "if". Those that share what can kill stand in one paragraph,
+ * which ends in all of it, each caution once.
+ */
 export function sayPossibleIf({ possibleIf }: Plan, words: Words): string[] {
   const say = words.household.possibleIf;
   const [first] = possibleIf;
@@ -13,11 +17,21 @@ export function sayPossibleIf({ possibleIf }: Plan, words: Words): string[] {
   return [
     `## ${say.title}`,
     say.nothingToBuy(first.years),
-    ...possibleIf.map((one) => bullets(block(one, words))),
+    ...sharingCautions(possibleIf).map((group) => bullets(paragraph(group, words))),
   ];
 }
 
-function block({ conditions, routes, counts, cautions }: PossibleIf, words: Words): string[] {
+function paragraph(group: readonly PossibleIf[], words: Words): string[] {
+  const cautions = new Map(group.flatMap((one) => one.cautions.map((found) => [found.id, found])));
+  return [
+    ...group.flatMap((one) => routesIf(one, words)),
+    ...[...cautions.values()].map((one) =>
+      words.household.possibleIf.canKill(sayRule(words.rules, one)),
+    ),
+  ];
+}
+
+function routesIf({ conditions, routes, counts }: PossibleIf, words: Words): string[] {
   const say = words.household.possibleIf;
   return [
     say.conditions(
@@ -28,6 +42,5 @@ function block({ conditions, routes, counts, cautions }: PossibleIf, words: Word
       const own = counts[route.kind];
       return say.route(route, carried(own, words), howLong(route, own, words));
     }),
-    ...cautions.map((one) => say.canKill(sayRule(words.rules, one))),
   ];
 }
