@@ -1,15 +1,11 @@
-import type { QuestionId } from '#compiled/question-ids.js';
-import type { Home } from '../home/home';
 import type { Answers } from '../interview/answers';
 import type { Question } from '../interview/questions/question';
-import type { RouteKind } from '../kinds/route-kind';
-import { onlyUnknown } from '../routes/stops/stop';
-import { couldForbid } from './could-forbid';
-import { type Bank, CHANGES_NOTHING, type Effect, effectOf } from './effect-of-answers';
+import type { Bank } from './effect-of-answers';
+import { drawsThatCount, foundTogether } from './found-together';
 import { likeliestFirst } from './likeliest-first';
 import { stayInTopic } from './stay-in-topic';
-import type { Trial } from './trial';
-import { type WhyNow, whyNow } from './why-now';
+import type { WhyNow } from './why-now';
+import { type Candidate, foundByTheList, heldByTheList, tryQuickly, whyOf } from './worth-asking';
 
 /** What to ask next and why, or that nothing left open would change what to buy. */
 export type Next =
@@ -17,7 +13,7 @@ export type Next =
       readonly code: 'ask';
       readonly questionId: string;
       readonly whyNow: WhyNow;
-      /** How many are left that would change the plan, this one with them, of those looked at. */
+      /** How many are left that may change the plan, this one with them, of those looked at. */
       readonly openCount: number;
     }
   | {
@@ -26,24 +22,17 @@ export type Next =
       readonly sharpen: number;
     };
 
-/** A safety question that could forbid a route on the table, or moves the hour of leaving, weighs at least this. Our judgement. */
-const SAFETY_WEIGHT = 0.1;
 /** How many of the likeliest are tried before one is asked. */
 const TRIED_FIRST = 20;
-
-/** One question that is still worth asking. */
-interface Candidate {
-  readonly question: Question;
-  readonly effect: Effect;
-  readonly forbids: readonly RouteKind[];
-  /** It moves the hour at which somebody who lives by a device has to leave. */
-  readonly leaving: boolean;
-  readonly weight: number;
-}
+/** How many of those that are left are weighed by the whole list at once. */
+const LISTED_FIRST = 10;
 
 /**
- * The question to ask next: the opening in its order; a text that belongs to what was told; then the one that could change the advice most. The twenty that
- * usually change most are tried first, the others only where none of those does. The same answers give the same question.
+ * The question to ask next: the opening in its order; a text that belongs to what was told; then the one that could change
+ * the advice most. The twenty that usually change most are tried first, by one size of each route, and what that finds is held
+ * against the plan's own list. Where it finds nothing, whole files are drawn to see whether answers change the purchase
+ * together; then the others are tried. In a long talk the list is asked of each of them in place of the draws. The same answers
+ * give the same question.
  */
 export function askNext(answers: Answers, bank: Bank): Next {
   const open = openQuestions(answers, bank);
@@ -56,29 +45,50 @@ export function askNext(answers: Answers, bank: Bank): Next {
   const text = open.find(({ kind }) => kind === 'text');
   if (text !== undefined)
     return { code: 'ask', questionId: text.id, whyNow: { code: 'in-its-words' }, openCount: 1 };
-  const now = bank.trialOf(answers);
-  const ranked = likeliestFirst(open);
-  let sharpen = 0;
-  for (let from = 0; from < ranked.length; from += TRIED_FIRST) {
-    const tried = ranked.slice(from, from + TRIED_FIRST).map((one) => tryOne(answers, bank, one));
-    const worth = tried.filter(({ weight }) => weight > 0);
-    if (worth.length > 0) {
-      const next = stayInTopic(bank.interview, answers, worth);
-      return {
-        code: 'ask',
-        questionId: next.question.id,
-        whyNow: whyOf(now, next),
-        openCount: worth.length,
-      };
-    }
-    sharpen += tried.filter(({ effect }) => effect.tried.some((one) => one.change.sharpens)).length;
-  }
-  return { code: 'enough', sharpen };
+  return weightiestNext(answers, bank, likeliestFirst(open));
 }
 
-/** How many answers would still change the plan: every open question tried. Slower than asking; the same answers give the same count. */
-export function countWorthAsking(answers: Answers, bank: Bank): number {
-  return openQuestions(answers, bank).filter((one) => tryOne(answers, bank, one).weight > 0).length;
+function weightiestNext(answers: Answers, bank: Bank, ranked: readonly Question[]): Next {
+  const now = bank.trialOf(answers);
+  const ask = (next: Candidate, openCount: number): Next => {
+    return { code: 'ask', questionId: next.question.id, whyNow: whyOf(now, next), openCount };
+  };
+  const draws = drawsThatCount(answers);
+  const all: Candidate[] = [];
+  for (const [i, some] of batches(ranked, TRIED_FIRST).entries()) {
+    const tried = some.map((one) => tryQuickly(answers, bank, one));
+    const next = heaviest(answers, bank, tried);
+    if (next !== null) return ask(next.held, next.openCount);
+    all.push(...tried);
+    const looks = i === 0 && draws !== null;
+    const turned = looks ? foundTogether(answers, bank, ranked, draws) : null;
+    if (turned !== null) return ask({ ...turned, forbids: [], leaving: false, weight: 1 }, 1);
+  }
+  const quiet = draws === null ? all.filter(({ weight }) => weight === 0) : [];
+  for (const some of batches(quiet, LISTED_FIRST)) {
+    const worth = some.flatMap((one) => foundByTheList(now, one) ?? []);
+    if (worth.length > 0) return ask(stayInTopic(bank.interview, answers, worth), worth.length);
+  }
+  const sharpen = ({ effect }: Candidate) => effect.tried.some((one) => one.change.sharpens);
+  return { code: 'enough', sharpen: all.filter(sharpen).length };
+}
+
+/** The weightiest that the list holds for worth asking, and how many were left then. */
+function heaviest(answers: Answers, bank: Bank, tried: readonly Candidate[]) {
+  let worth = tried.filter(({ weight }) => weight > 0);
+  while (worth.length > 0) {
+    const next = stayInTopic(bank.interview, answers, worth);
+    const held = heldByTheList(bank.trialOf(answers), next);
+    if (held !== null) return { held, openCount: worth.length };
+    worth = worth.filter((one) => one !== next);
+  }
+  return null;
+}
+
+function batches<T>(all: readonly T[], size: number): T[][] {
+  return Array.from({ length: Math.ceil(all.length / size) }, (_, i) =>
+    all.slice(i * size, (i + 1) * size),
+  );
 }
 
 /** Questions that apply and were not put yet, in the order of the interview; what nobody answered counts as "not sure". */
@@ -86,36 +96,3 @@ function openQuestions(answers: Answers, { interview, knownOf }: Bank): Question
   const known = knownOf(answers);
   return interview.questions.filter(({ id }) => known.has(id) && answers[id] === undefined);
 }
-
-function tryOne(answers: Answers, bank: Bank, question: Question): Candidate {
-  const effect = effectOf(answers, bank, question);
-  const now = bank.trialOf(answers);
-  const forbids = couldForbid(effect, onTheTable(now));
-  const leaving = movesLeaving(now.home, question.id);
-  const measured = effect.ifTold >= CHANGES_NOTHING ? effect.expected : 0;
-  const safety = forbids.length > 0 || leaving;
-  const weight = safety ? Math.max(SAFETY_WEIGHT, measured) : measured;
-  return { question, effect, forbids, leaving, weight };
-}
-
-/** Routes advised, laid beside, or closed only for want of an answer. */
-function onTheTable({ advice, routes }: Trial): RouteKind[] {
-  const { route, beside, wholeJob } = advice;
-  const possible = routes.filter(({ stops }) => onlyUnknown(stops));
-  return [route, ...beside, ...(wholeJob === null ? [] : [wholeJob]), ...possible].map(
-    ({ kind }) => kind,
-  );
-}
-
-function whyOf(now: Trial, { effect, forbids, leaving }: Candidate): WhyNow {
-  if (leaving && forbids.length === 0) return { code: 'when-to-leave' };
-  if (effect.ifTold < CHANGES_NOTHING) return { code: 'could-forbid', routes: forbids };
-  return whyNow(now, effect);
-}
-
-/** What the hour of leaving is made of: where to, how long the trip takes, and whether a closed road would stop it. */
-const leaving: readonly QuestionId[] = ['leave-place', 'trip-hours', 'road-out'];
-
-/** The question moves the hour at which somebody who lives by a device has to go: asked before enough is known. */
-const movesLeaving = (home: Home, question: string): boolean =>
-  home.lifeSupport !== 'no' && (leaving as readonly string[]).includes(question);

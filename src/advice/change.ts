@@ -4,6 +4,15 @@ import { shareOfJob } from './beside';
 import type { Trial } from './trial';
 import { doesWholeJob } from './whole-job';
 
+/** The route a trial advises, and those laid beside it, by one way of weighing. */
+export type Weighing = (trial: Trial) => {
+  readonly route: Route;
+  readonly beside: readonly Route[];
+};
+
+/** By one size of each route: quick enough for hundreds. */
+export const quickly: Weighing = ({ advice }) => advice;
+
 /** What another answer makes of the advice. */
 export interface Change {
   /** The route advised is of another kind. */
@@ -25,6 +34,8 @@ export interface Change {
   readonly sharpens: boolean;
   /** The one measure of all this; 0 where nothing changes. */
   readonly weight: number;
+  /** The same of what is bought alone: another kind of route, or a price that differs by more than a tenth. */
+  readonly buys: number;
 }
 
 /** Added to both prices, so that a few dollars on a small sum weigh little, $. Our judgement. */
@@ -36,18 +47,17 @@ const CLOSED_BESIDE = 0.25;
  * The stated measure: 1 for another kind of route, the ratio of the two prices as a logarithm (at most 1), the
  * difference in the share of the job done, and a quarter for each route beside that is then closed.
  */
-export function changeBetween(now: Trial, then: Trial): Change {
-  const [a, b] = [now.advice.route, then.advice.route];
+export function changeBetween(now: Trial, then: Trial, by: Weighing = quickly): Change {
+  const [{ route: a, beside }, { route: b }] = [by(now), by(then)];
   const route = a.kind !== b.kind;
   const ratio = Math.log((b.costUsd.value + SMALL_USD) / (a.costUsd.value + SMALL_USD));
   const does = shareOfJob(then.home, b);
   const turned = turnedKinds(now, then);
-  const closes = [a, ...now.advice.beside]
-    .map(({ kind }) => kind)
-    .filter((kind) => turned.includes(kind));
+  const closes = [a, ...beside].map(({ kind }) => kind).filter((kind) => turned.includes(kind));
+  const moved = Math.min(1, Math.abs(ratio));
   const weight =
     Number(route) +
-    Math.min(1, Math.abs(ratio)) +
+    moved +
     Math.abs(does - shareOfJob(now.home, a)) +
     CLOSED_BESIDE * closes.length;
   const hours = b.lasting.hours?.value ?? null;
@@ -60,13 +70,23 @@ export function changeBetween(now: Trial, then: Trial): Change {
     hours,
     closes,
     turned,
-    sharpens: sharpens(now, then),
+    sharpens: by === quickly && sharpens(now, then),
     weight,
+    buys: Number(route) + (samePrice(a.costUsd.value, b.costUsd.value) ? 0 : moved),
   };
 }
 
 const anyDoesWhole = ({ home, advice }: Trial): boolean =>
   advice.wholeJob !== null || doesWholeJob(home, advice.route);
+
+/** Prices that differ by no more than this share of the larger are those of the same purchase. Our judgement. */
+const SAME_PRICE = 0.1;
+
+const samePrice = (a: number, b: number) => Math.abs(a - b) <= SAME_PRICE * Math.max(a, b);
+
+/** A route of the same kind at about the same price. */
+export const samePurchase = (a: Route, b: Route): boolean =>
+  a.kind === b.kind && samePrice(a.costUsd.value, b.costUsd.value);
 
 function turnedKinds(now: Trial, then: Trial): RouteKind[] {
   if (now === then) return [];

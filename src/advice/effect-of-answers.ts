@@ -34,6 +34,8 @@ export interface Tried {
   readonly answer: Answer;
   readonly share: number;
   readonly change: Change;
+  /** The trial it makes. */
+  readonly trial: Trial;
 }
 
 /** What an open question could change in the advice. */
@@ -77,8 +79,8 @@ function tryAnswers(answers: Answers, bank: Bank, question: Question, now: Trial
   if (here === null) return [];
   const known = bank.knownOf(answers);
   return likelyAnswers(here, known).map(({ answer, share }) => {
-    const then = bank.trialOf({ ...answers, [question.id]: answer });
-    return { answer, share, change: changeBetween(now, then) };
+    const trial = bank.trialOf({ ...answers, [question.id]: answer });
+    return { answer, share, change: changeBetween(now, trial), trial };
   });
 }
 
@@ -99,6 +101,7 @@ function behind(answers: Answers, bank: Bank, question: Question, now: Trial): T
           answer,
           share: share * one.share * (1 - unsureShare(next)),
           change: one.change,
+          trial: one.trial,
         })),
       );
     return sets.reduce<Tried[]>(

@@ -1,8 +1,10 @@
 import { isSource } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
 import type { Route } from '../routes/route';
-import { reachesGoal } from './list/enough';
+import { ALIKE } from './list/choose';
+import { isEnough, reachesGoal } from './list/enough';
 import { rank } from './list/list-of';
+import type { Weighed } from './list/unbeaten';
 import type { Trial } from './trial';
 
 /** What is advised beside the question, and whether it does what was asked, by the odds of the list. */
@@ -23,10 +25,21 @@ export function liveAdvice(trial: Trial): LiveAdvice {
   return advice;
 }
 
-function weighed({ home, drawn, kinds, size }: Trial): LiveAdvice {
-  const { chosen } = rank(home, drawn, kinds, size, true);
+function weighed(trial: Trial): LiveAdvice {
+  const { home, drawn, kinds, size } = trial;
+  const chosen = asUsual(trial) ?? rank(home, drawn, kinds, size, true).chosen;
   const ready = kinds.find(({ route }) => !isSource(traitsOf[route.kind]))!.route;
   return chosen === null
     ? { route: ready, reaches: false }
     : { route: chosen.sized.whole(), reaches: reachesGoal(chosen) };
+}
+
+/**
+ * What is enough as usual, where no thrifty way could be chosen before it: nothing thrifty takes the place of what is enough, and
+ * with these odds none is better by more than is told apart. Null where the thrifty ways have to be looked at, which
+ * takes five times as long.
+ */
+function asUsual({ home, drawn, kinds }: Trial): Weighed | null {
+  const { chosen } = rank(home, drawn, kinds, null, true);
+  return chosen !== null && isEnough(chosen) && chosen.value.odds >= 100 - ALIKE ? chosen : null;
 }

@@ -1,4 +1,5 @@
 import type { RouteKind } from '../kinds/route-kind';
+import type { Route } from '../routes/route';
 import { practice } from '../tables/practice-figures';
 import { shareOfJob } from './beside';
 import type { Change } from './change';
@@ -55,9 +56,11 @@ export type JobThen = 'whole' | 'whole-for-more' | 'more' | 'less' | 'same';
 /** Prices that differ by less are told alike, $. */
 const SAME_USD = 50;
 
-/** The largest of what an effect does, in the order of the measure: route, price, hours, the rest. */
-export function whyNow(now: Trial, { tried }: Effect): WhyNow {
-  const { route } = now.advice;
+/**
+ * The largest of what an effect does, in the order of the measure: route, price, hours, the rest.
+ * @param route what is advised now by the weighing of the effect
+ */
+export function whyNow(now: Trial, { tried }: Effect, route: Route = now.advice.route): WhyNow {
   const usd = route.costUsd.value;
   const [turn] = tried
     .filter(({ change }) => change.route)

@@ -16,7 +16,7 @@ export function chooseOf(all: readonly Weighed[], budgetUsd: number | null): Wei
 }
 
 /** Outages in a hundred that are no difference between two ways of living. Our judgement. */
-const ALIKE = 1;
+export const ALIKE = 1;
 
 /**
  * What is enough only thriftily gives way to the cheapest that is enough as usual, where the money buys it with odds as good. What needs

@@ -1,0 +1,77 @@
+import type { QuestionId } from '#compiled/question-ids.js';
+import type { Home } from '../home/home';
+import type { Answers } from '../interview/answers';
+import type { Question } from '../interview/questions/question';
+import type { RouteKind } from '../kinds/route-kind';
+import { onlyUnknown } from '../routes/stops/stop';
+import { couldForbid } from './could-forbid';
+import { type Bank, CHANGES_NOTHING, type Effect, effectOf } from './effect-of-answers';
+import { listedEffect } from './listed-effect';
+import { liveAdvice } from './live-advice';
+import type { Trial } from './trial';
+import { type WhyNow, whyNow } from './why-now';
+
+/** An open question with what its answers could change. */
+export interface Candidate {
+  readonly question: Question;
+  readonly effect: Effect;
+  readonly forbids: readonly RouteKind[];
+  /** It moves the hour at which somebody who lives by a device has to leave. */
+  readonly leaving: boolean;
+  /** 0: not worth asking. */
+  readonly weight: number;
+}
+
+/** A safety question that could forbid a route on the table, or moves the hour of leaving, weighs at least this. Our judgement. */
+const SAFETY_WEIGHT = 0.1;
+/** Below this mean change of the purchase, by the whole list, what nothing else calls for is not asked. Our judgement. */
+const BUYS_THE_SAME = 0.01;
+
+/** By one size of each route. */
+export function tryQuickly(answers: Answers, bank: Bank, question: Question): Candidate {
+  const effect = effectOf(answers, bank, question);
+  const now = bank.trialOf(answers);
+  const forbids = couldForbid(effect, onTheTable(now));
+  const leaving = movesLeaving(now.home, question.id);
+  const measured = effect.ifTold >= CHANGES_NOTHING ? effect.expected : 0;
+  const weight = isSafety({ forbids, leaving }) ? Math.max(SAFETY_WEIGHT, measured) : measured;
+  return { question, effect, forbids, leaving, weight };
+}
+
+/** The same by the plan's own list, where the quick weighing found it worth asking: null where the list comes to the same and no safety hangs on it. */
+export function heldByTheList(now: Trial, one: Candidate): Candidate | null {
+  const effect = listedEffect(now, one.effect, one.question);
+  return isSafety(one) || effect.ifTold >= CHANGES_NOTHING ? { ...one, effect } : null;
+}
+
+/** The same where the quick weighing found nothing: null unless another thing would be bought, or at another price. */
+export function foundByTheList(now: Trial, one: Candidate): Candidate | null {
+  const effect = listedEffect(now, one.effect, one.question);
+  return effect.buys >= BUYS_THE_SAME ? { ...one, effect, weight: effect.buys } : null;
+}
+
+const isSafety = ({ forbids, leaving }: Pick<Candidate, 'forbids' | 'leaving'>) =>
+  forbids.length > 0 || leaving;
+
+/** Routes advised, laid beside, or closed only for want of an answer. */
+function onTheTable(now: Trial): RouteKind[] {
+  const { route, beside, wholeJob } = now.advice;
+  const possible = now.routes.filter(({ stops }) => onlyUnknown(stops));
+  const advised = [liveAdvice(now).route, route];
+  return [...advised, ...beside, ...(wholeJob === null ? [] : [wholeJob]), ...possible].map(
+    ({ kind }) => kind,
+  );
+}
+
+export function whyOf(now: Trial, { effect, forbids, leaving }: Candidate): WhyNow {
+  if (leaving && forbids.length === 0) return { code: 'when-to-leave' };
+  if (effect.ifTold < CHANGES_NOTHING) return { code: 'could-forbid', routes: forbids };
+  return whyNow(now, effect, liveAdvice(now).route);
+}
+
+/** What the hour of leaving is made of: where to, how long the trip takes, and whether a closed road would stop it. */
+const leaving: readonly QuestionId[] = ['leave-place', 'trip-hours', 'road-out'];
+
+/** The question moves the hour at which somebody who lives by a device has to go: asked before enough is known. */
+const movesLeaving = (home: Home, question: string): boolean =>
+  home.lifeSupport !== 'no' && (leaving as readonly string[]).includes(question);
