@@ -14,23 +14,54 @@ export function placeRead({ nearTown }: ShownGlance): string[] {
 
 const NO_PLAN_YET = 'A first plan stands here once enough is told.';
 
+/** What a sentence of the plan so far is about. */
+export type GlancePart =
+  | 'place'
+  | 'life'
+  | 'none'
+  | 'route'
+  | 'price'
+  | 'lasts'
+  | 'leaves-out'
+  | 'if';
+
+export interface GlanceSentence {
+  readonly part: GlancePart;
+  readonly says: string;
+}
+
 /** The plan so far, a sentence each: what, for how much, how long, without what, and if what. */
 export function glanceWords(glance: ShownGlance): string[] {
+  return glanceSentences(glance).map(({ says }) => says);
+}
+
+/** The same, each with what it is about. */
+export function glanceSentences(glance: ShownGlance): GlanceSentence[] {
   const { route, lifeSupport } = glance;
-  if (route === null)
-    return [...placeRead(glance), ...(lifeSupport === 'yes' ? lifeAlone(glance) : []), NO_PLAN_YET];
+  const as = (part: GlancePart, all: readonly string[]) => all.map((says) => ({ part, says }));
+  const place = as('place', placeRead(glance));
+  if (route === null) {
+    const calls = lifeSupport === 'yes' ? lifeAlone(glance) : [];
+    return [...place, ...as('life', calls), ...as('none', [NO_PLAN_YET])];
+  }
+  const { isSource, title, costUsd, leavesOut, ifs } = route;
+  const ready = 'No source of power yet: get ready with lights, water, a cooler and alarms';
   return [
-    ...placeRead(glance),
-    ...life(glance),
-    `${route.isSource ? route.title : 'No source of power yet: get ready with lights, water, a cooler and alarms'}.`,
-    `About ${priceWords(route.costUsd)}.`,
-    ...(route.isSource ? [lastsWords(route, glance.goalHours)] : []),
-    ...(route.leavesOut.length === 0
-      ? []
-      : [`It leaves out: ${route.leavesOut.map(lower).join(', ')}.`]),
-    ...route.ifs.slice(0, MOST_IFS).map((one) => `Only if ${one}.`),
+    ...place,
+    ...as('life', life(glance)),
+    ...as('route', [`${isSource ? title : ready}.`]),
+    ...as('price', [`About ${priceWords(costUsd)}.`]),
+    ...as('lasts', isSource ? [lastsWords(route, glance.goalHours)] : []),
+    ...as('leaves-out', leavesOut.length === 0 ? [] : [leavesOutWords(leavesOut)]),
+    ...as(
+      'if',
+      ifs.slice(0, MOST_IFS).map((one) => `Only if ${one}.`),
+    ),
   ];
 }
+
+const leavesOutWords = (names: readonly string[]) =>
+  `It leaves out: ${names.map(lower).join(', ')}.`;
 
 /** Where life hangs on a device nothing is a thing to buy: a source is a bridge. */
 function life(glance: ShownGlance): string[] {

@@ -1,6 +1,6 @@
 import type { View } from '../../interview/state';
 import { WAITING } from '../plan-so-far';
-import { paneBelow, paneBeside } from './draft-pane';
+import { NO_PANE, type PaneBelow, paneBelow, paneBeside } from './draft-pane';
 import { type Frame, type FrameParts, frameHeight, textWidth } from './frame';
 import { hiddenFrame, hiddenState, hideOf, isCommon } from './hiding';
 import { type Line, lineWidth } from './line';
@@ -46,17 +46,17 @@ function openFrame(parts: FrameParts): Frame {
     const width = textWidth(columns);
     const pane = BELOW.includes(state.view)
       ? paneBelow({ draft, changed, hide }, width, glyphs)
-      : [];
+      : NO_PANE;
     return viewFrame(parts, width, pane);
   }
   const paneWidth = columns >= WIDE_FROM ? WIDE_PANE_WIDTH : PANE_WIDTH;
   const left = textWidth(columns - paneWidth - 3);
-  const frame = viewFrame(parts, left, []);
+  const frame = viewFrame(parts, left, NO_PANE);
   const pane = paneBeside({ draft, changed, hide }, paneWidth);
   return { ...frame, lines: besideEachOther(frame.lines, pane, left, parts) };
 }
 
-function viewFrame(parts: FrameParts, width: number, pane: readonly Line[]): Frame {
+function viewFrame(parts: FrameParts, width: number, pane: PaneBelow): Frame {
   switch (parts.state.view) {
     case 'welcome':
       return welcomeFrame(parts, width);
@@ -84,7 +84,7 @@ function viewFrame(parts: FrameParts, width: number, pane: readonly Line[]): Fra
     case 'compare':
       return compareFrame(parts, width);
     case 'check':
-      return checkFrame(parts, width, pane);
+      return checkFrame(parts, width, pane.lines);
   }
 }
 

@@ -4,6 +4,7 @@ import { rowsOf } from '../../../interview/rows';
 import type { Context, State } from '../../../interview/state';
 import { leftWords, placeWords } from '../../place-words';
 import { whyNowWords } from '../../why-now-words';
+import type { PaneBelow } from '../draft-pane';
 import { type CutRule, cutLines, fitParts } from '../fit-parts';
 import { footLines, footWithin } from '../foot';
 import { type Frame, type FrameParts, frameHeight } from '../frame';
@@ -14,7 +15,8 @@ import { rowLines } from '../row-lines';
 import { windowLines } from '../window-lines';
 
 /** One question: where we are, the question, a hint, the rows, a message, the sums below. */
-export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]): Frame {
+export function askFrame(parts: FrameParts, width: number, below: PaneBelow): Frame {
+  const pane = below.lines;
   const { context, state, size, glyphs, hiding } = parts;
   const hidden = hidesAnswer(hiding, context.interview, state.at);
   const question = questionAt(context, state.at);
@@ -35,7 +37,7 @@ export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]
   const message = messageLines(state, width);
   const foot = footLines(parts, question, width);
   const loose = rowLines(rowsHere);
-  const around = [topic, ask, hint, why, message, pane.slice(0, 2), foot, loose.lines];
+  const around = [topic, ask, hint, why, message, pane.slice(0, below.keep), foot, loose.lines];
   // The blank line among the rows goes before anything that can be read.
   const tight = around.reduce((sum, one) => sum + one.length, 0) > frameHeight(size.rows);
   const block = tight ? rowLines({ ...rowsHere, tight }) : loose;
@@ -58,7 +60,7 @@ export function askFrame(parts: FrameParts, width: number, pane: readonly Line[]
       { name: 'foot', height: foot.length },
     ],
     frameHeight(size.rows),
-    cutOrder(block.own),
+    cutOrder(block.own, below.keep),
   );
   const tall = (name: string) => heights.get(name)!;
   const blank = (name: string): Line[] => (tall(name) > 0 ? [[]] : []);
@@ -93,16 +95,20 @@ function topicWords(context: Context, state: State, width: number): string {
   return left === '' || widthOf(both) > width ? place : both;
 }
 
-/** What is given up first when the window is short: blank lines, the sums, why now. The question goes last. */
-function cutOrder(own: number): CutRule[] {
+/**
+ * What is given up first when the window is short: how long the plan lasts and what else it says, blank lines, rows that can be
+ * scrolled to, what the plan leaves out, why now. The question goes last.
+ */
+function cutOrder(own: number, keep: number): CutRule[] {
   return [
-    ['pane', 2],
+    ['pane', keep],
     ['gap-message', 0],
     ['gap-topic', 0],
     ['gap-pane', 0],
     ['gap-foot', 0],
     ['gap-rows', 0],
     ['rows', Math.max(6, own + 1)],
+    ['pane', 2],
     ['pane', 0],
     ['why', 0],
     ['rows', 6],
