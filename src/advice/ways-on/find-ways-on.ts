@@ -8,6 +8,7 @@ import { ENOUGH, isEnough, reachesGoal } from '../list/enough';
 import { lineOf } from '../list/line';
 import type { Ranked } from '../list/list-of';
 import type { SizeKind } from '../list/source';
+import { byTimetable } from './by-timetable';
 import { lessCarried } from './less-carried';
 import { oneRoom } from './one-room';
 import type { WaysOn } from './ways-on';
@@ -26,6 +27,7 @@ export function findWaysOn(
     shorterGoal: shorterGoal(home, ranked),
     lessCarried: lessCarried(home, drawn, ranked, sizeKind),
     oneRoom: oneRoom(home, drawn, ranked.chosen, sizeKind),
+    timetable: byTimetable(home, ranked.chosen),
   };
 }
 

@@ -16,6 +16,20 @@ export interface WaysOn {
   readonly lessCarried: { readonly line: Line; readonly without: readonly LoadId[] } | null;
   /** One warm or cool room in place of the whole home, whose heat or cooling is left out otherwise. */
   readonly oneRoom: OneRoom | null;
+  /** The generator of the money told run by a timetable. */
+  readonly timetable: Timetable | null;
+}
+
+export interface Timetable {
+  readonly line: Line;
+  /** Fuel once its cans are filled, gal, and how long that lasts from 6 to 9 and 17 to 21 only, on hard days, h. */
+  readonly gallons: number;
+  readonly hours: number;
+  /** Between the hours a shut refrigerator warms past what is safe. */
+  readonly coldFoodWarms: boolean;
+  /** Heat, or cooling, stops between the hours. */
+  readonly roomCools: boolean;
+  readonly roomWarms: boolean;
 }
 
 export interface OneRoom {

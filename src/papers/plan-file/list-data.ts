@@ -33,7 +33,7 @@ export function listData({ advice, home }: Plan, words: Words): PlanData['list']
 export function waysOnData({ advice, home }: Plan, words: Words): PlanData['waysOn'] {
   const { waysOn } = advice;
   if (waysOn === null) return 'not needed';
-  const { moreMoney, littleMore, shorterGoal, lessCarried, oneRoom } = waysOn;
+  const { moreMoney, littleMore, shorterGoal, lessCarried, oneRoom, timetable } = waysOn;
   const of = ({ route, way, usd }: Line) => ({ route: route!.kind, way, usd: round(usd) });
   return {
     moreMoney:
@@ -62,6 +62,17 @@ export function waysOnData({ advice, home }: Plan, words: Words): PlanData['ways
             cools: oneRoom.cools,
             reachesGoal: oneRoom.line.reaches,
             doesItWithin: oneRoom.doesItWithin,
+          },
+    timetable:
+      timetable === null
+        ? 'leads nowhere'
+        : {
+            ...of(timetable.line),
+            gallons: round(timetable.gallons),
+            hours: round(timetable.hours),
+            coldFoodWarms: timetable.coldFoodWarms,
+            roomCools: timetable.roomCools,
+            roomWarms: timetable.roomWarms,
           },
   };
 }

@@ -46,6 +46,18 @@ export const waysOnSchema = z.union([
       }),
       nowhere,
     ]),
+    timetable: z
+      .union([
+        wayOn.extend({
+          gallons: z.number().describe('Fuel once the cans are filled, gal.'),
+          hours: z.number().describe('How long that lasts from 6 to 9 and 17 to 21 only, h.'),
+          coldFoodWarms: z.boolean(),
+          roomCools: z.boolean(),
+          roomWarms: z.boolean(),
+        }),
+        nowhere,
+      ])
+      .optional(),
   }),
   z.literal('not needed'),
 ]);

@@ -1,5 +1,4 @@
 import type { Home, Load, Season } from '../../home/home';
-import type { GeneratorFuel } from '../../tables/fuels';
 import type { Fitted } from '../fit-power';
 import { fuelHours, fuelUse } from '../generator-size';
 import { hungryShare } from '../hungry-share';
@@ -13,23 +12,44 @@ const BLOCKS = Array.from({ length: 24 }, (_, h) =>
 
 interface Of {
   readonly fitted: Fitted;
-  readonly generator: Pick<GeneratorSize, 'ratedKw' | 'siteKw'>;
+  readonly generator: Pick<GeneratorSize, 'ratedKw' | 'siteKw' | 'type'>;
   readonly fuel: FuelUse;
   readonly season: Season;
 }
 
-/** What running in blocks would burn, what stands still between them, and for what it must never be done. */
-export function blockNotes(home: Home, { fitted, generator, fuel, season }: Of): Note[] {
-  const blocks = fuelUse({
-    generator: 'portable',
-    fuel: fuel.fuel as GeneratorFuel,
-    ...generator,
-    wattsByHour: blockWatts(fitted.carried, season),
-    hungry: hungryShare(fitted.carried, season),
+/** Fuel of a generator that runs in the blocks only, with what it carries caught up in them as far as it goes. */
+export function blockFuel(
+  carried: readonly Load[],
+  { generator, fuel, season }: Omit<Of, 'fitted'>,
+): FuelUse {
+  return fuelUse({
+    generator: generator.type,
+    fuel: fuel.fuel,
+    ratedKw: generator.ratedKw,
+    siteKw: generator.siteKw,
+    wattsByHour: blockWatts(carried, season),
+    hungry: hungryShare(carried, season),
     runsByHour: BLOCKS,
     atHand: fuel.tank ?? fuel.atHand,
     besidePerDay: fuel.besidePerDay,
   });
+}
+
+/** The longest stretch of the day without the generator, h. */
+export const LONGEST_PAUSE = longestPause(BLOCKS);
+
+function longestPause(runs: readonly number[]): number {
+  const starts = runs.flatMap((on, hour) => (on === 1 ? [hour] : []));
+  const pauses = starts.map((hour, i) => {
+    const next = starts[i + 1] ?? starts[0]! + runs.length;
+    return next - hour - 1;
+  });
+  return Math.max(...pauses);
+}
+
+/** What running in blocks would burn, what stands still between them, and for what it must never be done. */
+export function blockNotes(home: Home, { fitted, generator, fuel, season }: Of): Note[] {
+  const blocks = blockFuel(fitted.carried, { generator, fuel, season });
   const hours = fuelHours(blocks)?.value ?? null;
   const still = fitted.carried.filter((load) => !hasItsOwnBattery(load)).map((load) => load.name);
   const { perDay, unit } = blocks;

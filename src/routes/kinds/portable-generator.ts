@@ -164,7 +164,7 @@ function describe(home: Home, widths: Widths, it: Described): Route {
       ...notesOf(home, fitted, ratedWatts, refill),
       ...sharedTankNotes(fuel),
       ...ownNotes(home, own, onFuel),
-      ...blockNotes(home, { fitted, generator, fuel, season }),
+      ...blockNotes(home, { fitted, generator: { ...generator, type: typeOf }, fuel, season }),
     ],
   });
 }

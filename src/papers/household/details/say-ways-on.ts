@@ -17,6 +17,7 @@ export function sayWaysOn(plan: Plan, words: Words): string[] {
       say.shorterGoal(waysOn.shorterGoal),
       say.lessCarried(waysOn.lessCarried, lessOf(plan)),
       ...(waysOn.oneRoom === null ? [] : [say.oneRoom(waysOn.oneRoom, plan.rideThrough.goalHours)]),
+      ...(waysOn.timetable === null ? [] : [say.timetable(waysOn.timetable)]),
     ]),
   ];
 }

@@ -1,4 +1,4 @@
-import type { OneRoom, WaysOn } from '../../../advice/ways-on/ways-on';
+import type { OneRoom, Timetable, WaysOn } from '../../../advice/ways-on/ways-on';
 import { shown } from '../../../quantity/shown';
 import { inSentence, listOf } from '../list-of';
 import { theRoute } from '../routes/route-titles';
@@ -48,9 +48,32 @@ export const waysOn = {
       : `carries it for ${lasting(line)}`;
     return `One ${room(way)} for all of you, in place of the whole home: ${titleOf(line)}, ${usd(line.usd)}, with about ${usd(way.unitsUsd)} for ${unit(way)}, ${far}.`;
   },
+  timetable(way: Timetable): string {
+    const between = [
+      ...(way.roomCools
+        ? [
+            'The house cools between those hours: hang a thermometer, and run it sooner, before a room is below 60 °F.',
+          ]
+        : []),
+      ...(way.roomWarms
+        ? [
+            'The house warms between those hours: hang a thermometer, and leave before a room stays above 90 °F.',
+          ]
+        : []),
+      ...(way.coldFoodWarms
+        ? [
+            'A shut refrigerator stays safe for 4 h only, so put ice in it, and throw out food that was above 40 °F for over 2 hours.',
+          ]
+        : []),
+    ];
+    return [
+      `By a timetable: ${timetableWords(way)}. All else stands still between those hours. No odds here count on it.`,
+      ...between,
+    ].join(' ');
+  },
   /** The ways that lead somewhere, in one line for the first page. */
   onFrontPage(
-    { moreMoney, littleMore, shorterGoal, lessCarried, oneRoom }: WaysOn,
+    { moreMoney, littleMore, shorterGoal, lessCarried, oneRoom, timetable }: WaysOn,
     less: LessSaid,
   ): string {
     const whole = [
@@ -82,6 +105,7 @@ export const waysOn = {
       ...(oneRoom === null || oneRoom.line.reaches
         ? []
         : [`${roomWith(oneRoom)}, for ${lasting(oneRoom.line)}`]),
+      ...(timetable === null ? [] : [timetableWords(timetable)]),
     ];
     const nearer = near.length === 0 ? '' : ` Nearer to it: ${near.join('; or ')}.`;
     return ways.length === 0
@@ -115,6 +139,16 @@ const unitsWith = (way: OneRoom) =>
   `${titleOf(way.line)}, ${usd(way.line.usd)}, and about ${usd(way.unitsUsd)} for ${unit(way)}`;
 
 const room = (way: OneRoom) => `${warmOrCool(way, 'or')} room`;
+
+/** "the generator run only from 6 to 9 am and 5 to 9 pm, so that 25 gal last about 4 days 22 h". */
+const timetableWords = (way: Timetable) =>
+  `the generator run only from 6 to 9 am and 5 to 9 pm, so that ${shown(way.gallons, 'gal')} last about ${span(way.hours)}${notFor(way)}`;
+
+function notFor({ roomCools, roomWarms }: Timetable): string {
+  if (!roomCools && !roomWarms) return '';
+  const which = roomCools && roomWarms ? 'cold or hot' : roomCools ? 'cold' : 'hot';
+  return ` (not where a ${which} room makes someone ill)`;
+}
 
 function unit({ heats, cools }: OneRoom): string {
   const heater = 'a listed plug-in heater on a wall outlet';

@@ -1,0 +1,63 @@
+import type { Facts } from '../../home/facts';
+import type { Home, Load } from '../../home/home';
+import { harms } from '../../home/measures/harms';
+import { cools, warms } from '../../home/measures/warm-and-cool';
+import { isHealthDevice } from '../../home/people/health-devices';
+import { lifeSupport } from '../../home/people/life-support';
+import { hasPortableGenerator } from '../../kinds/ask-traits';
+import { traitsOf } from '../../kinds/route-traits';
+import { fuelHours } from '../../routes/generator-size';
+import { blockFuel, LONGEST_PAUSE } from '../../routes/kinds/generator-blocks';
+import { foodSafety } from '../../tables/food-safety';
+import { namedValue } from '../../tables/named-values';
+import { hardestSeason } from '../hardest-season';
+import { lineOf } from '../list/line';
+import type { Weighed } from '../list/unbeaten';
+import type { Timetable } from './ways-on';
+
+/**
+ * The generator within the money that carries all, run in the morning and the evening only, so that its fuel lasts
+ * longer. Null where it lasts no longer then, and where something it carries must not stop: a device for health, a pump that keeps the house
+ * dry, heat or cooling where a room without it harms somebody here.
+ */
+export function byTimetable(home: Home, chosen: Weighed | null): Timetable | null {
+  if (chosen === null || !chosen.value.long) return null;
+  const { counted: route, living } = chosen;
+  const { fuel, generator } = route;
+  const traits = traitsOf[route.kind];
+  if (!hasPortableGenerator(traits) || traits.battery !== 'none') return null;
+  if (fuel === null || fuel.atHand === null || generator === null) return null;
+  const carried = living.home.loads.filter(({ id }) => route.carries.includes(id));
+  if (carried.some((load) => mustNotStop(home, load))) return null;
+  const season = hardestSeason(living.home);
+  const hours = fuelHours(blockFuel(carried, { generator, fuel, season }))?.value ?? 0;
+  if (hours <= (route.lasting.hours?.value ?? Infinity)) return null;
+  return {
+    line: lineOf(chosen, true),
+    gallons: fuel.atHand.value,
+    hours,
+    coldFoodWarms:
+      carried.some(({ id }) => id === 'fridge') &&
+      LONGEST_PAUSE > namedValue(foodSafety, 'closed-fridge').value,
+    roomCools: carried.some(warms) && home.goalSeasons.includes('winter'),
+    roomWarms: carried.some(cools) && home.goalSeasons.includes('summer'),
+  };
+}
+
+function mustNotStop(home: Home, load: Load): boolean {
+  if (load.life || isHealthDevice(load) || load.id === 'sump') return true;
+  const { facts, goalSeasons } = home;
+  return (
+    (warms(load) && goalSeasons.includes('winter') && harmsSomebody(facts, 'cold')) ||
+    (cools(load) && goalSeasons.includes('summer') && harmsSomebody(facts, 'heat'))
+  );
+}
+
+/**
+ * Somebody here is known to be at risk, or nobody told who lives here. Where only the closer question was never put, the words say for
+ * whom it is not.
+ */
+function harmsSomebody(facts: Facts, by: 'cold' | 'heat'): boolean {
+  if (facts.told('heat-cold') || !facts.told('people-risk')) return harms(facts, by);
+  return !facts.has('people-risk', 'none') || lifeSupport(facts) !== 'no';
+}
