@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Answers } from '../../src/interview/answers';
+import { LONGEST_PAUSE } from '../../src/routes/kinds/generator-blocks';
 import { carriesAllMust } from '../../src/routes/must-carried';
+import { english } from '../../src/words/en';
 import { frozenPlan } from '../frozen-plans';
 
 /** A house with a furnace and a well where no fuel that may be kept lasts to the goal. */
@@ -46,6 +48,37 @@ describe('everything for a day on fuel that can be fetched again goes before a p
     expect(batteries.length).toBeGreaterThan(0);
     for (const { value, hours } of batteries)
       if (value.long) expect(hours!.likely).toBeGreaterThanOrEqual(0.5 * 120);
+  });
+});
+
+describe('a generator run by a timetable', () => {
+  test('is told as a way on where its fuel does not last to the goal, with what stands still meanwhile', () => {
+    const { advice } = plan({});
+    const way = advice.waysOn!.timetable!;
+    // By hand: gallons / (gallons a day in seven hours) x 24; the idle burn is that of 7 hours of 24.
+    expect(way.hours).toBeGreaterThan(2 * advice.list[advice.advised!]!.hours!.likely);
+    expect(way.hours).toBeLessThan((24 / 7) * advice.list[advice.advised!]!.hours!.likely);
+    expect(way).toMatchObject({ coldFoodWarms: true, roomCools: true, roomWarms: false });
+    // USDA: a refrigerator kept shut is safe for about 4 hours; the longest pause is from 9 pm to 6 am.
+    expect(LONGEST_PAUSE).toBe(9);
+    const says = english.household.waysOn;
+    expect(says.timetable(way)).toContain('(not where a cold room makes someone ill)');
+    expect(says.timetable(way)).toContain('A shut refrigerator stays safe for 4 h only');
+    expect(says.onFrontPage(advice.waysOn!, { names: [], heat: false, cool: false })).toContain(
+      'Nearer to it: the generator run only from 6 to 9 am and 5 to 9 pm, so that 25 gal last about',
+    );
+  });
+
+  test('is never told where something it carries must not stop', () => {
+    const closing: Answers[] = [
+      { 'medical-devices': ['cpap'] },
+      { 'people-risk': ['baby'] },
+      { 'people-risk': ['none'], 'heat-cold': 'cold' },
+      { 'people-risk': 'not sure' },
+      { sump: 'one', 'must-run': ['heat', 'well', 'fridge', 'sump'] },
+    ];
+    const told = closing.map((one) => plan(one).advice.waysOn?.timetable ?? null);
+    expect(told).toEqual(closing.map(() => null));
   });
 });
 
