@@ -1,6 +1,6 @@
 import type { Home } from '../home/home';
 import { hasGenerator, outletsOnly } from '../kinds/ask-traits';
-import { traitsOf } from '../kinds/route-traits';
+import { type RouteTraits, traitsOf } from '../kinds/route-traits';
 import { onceStored } from '../routes/fuel/once-stored';
 import { mustCarried } from '../routes/must-carried';
 import type { Route } from '../routes/route';
@@ -21,19 +21,26 @@ export function besideOf(home: Home, able: readonly Route[], advised: Route): Ro
     .slice(0, 2);
 }
 
-/** In what it carries, in hours up to the goal by either count, or in what its way of giving power spares. */
+/** So much of the job of the one advised a quieter or handier one must do to be worth a look. Our judgement. */
+const MUCH_OF_JOB = 0.5;
+
+/** In what it carries, in hours up to the goal by either count, or, where it does much of the job, in what its way of giving power spares. */
 function gains(home: Home, route: Route, advised: Route): boolean {
   const [a, b] = [traitsOf[route.kind], traitsOf[advised.kind]];
   return (
     route.carries.some((id) => !advised.carries.includes(id)) ||
     shareOfJob(home, route) > shareOfJob(home, advised) ||
     carefulHours(home, route) > carefulHours(home, advised) ||
-    (!hasGenerator(a) && hasGenerator(b)) ||
-    (!a.byHand && b.byHand) ||
-    (a.automatic && !b.automatic) ||
-    (!outletsOnly(a) && outletsOnly(b))
+    (shareOfJob(home, route) >= MUCH_OF_JOB * shareOfJob(home, advised) && spares(a, b))
   );
 }
+
+/** Fuel, somebody at home, a start by hand, or cords. */
+const spares = (a: RouteTraits, b: RouteTraits): boolean =>
+  (!hasGenerator(a) && hasGenerator(b)) ||
+  (!a.byHand && b.byHand) ||
+  (a.automatic && !b.automatic) ||
+  (!outletsOnly(a) && outletsOnly(b));
 
 /** Hours of a hard day by the careful count, no further than the goal. */
 function carefulHours(home: Home, route: Route): number {

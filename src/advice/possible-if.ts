@@ -32,9 +32,18 @@ export interface Condition {
 }
 
 /**
- * What it would bring beside the route advised: more; all that must run for the time asked, on a hard day too; or that for less money.
+ * What it would bring beside the route advised: more of the job; all that must run for the time asked, on a hard day too; that for less
+ * money; or no more of the job, only another way to do it.
  */
-export type IfGain = 'more' | 'all' | 'all-for-less';
+export type IfGain = 'more' | 'all' | 'all-for-less' | 'other-way';
+
+/** What the route advised does, to hold others against. */
+export interface AdvisedDoes {
+  /** Likely price, $. */
+  readonly usd: number;
+  /** Share of the job, 0 to 1. */
+  readonly share: number;
+}
 
 /** Routes that are closed by nothing but these conditions, sized and priced as if they held. Never anything to buy yet. */
 export interface PossibleIf {
@@ -60,8 +69,7 @@ export interface Planned {
   readonly widths: Widths;
   readonly home: Home;
   readonly routes: readonly Route[];
-  /** Likely price of the route advised, $. */
-  readonly advisedUsd: number;
+  readonly advised: AdvisedDoes;
 }
 
 /** Drawn years that sizes on a condition go by, the first of the plan's: they are for weighing, not for buying. */
@@ -93,17 +101,21 @@ export function possibleIf(planned: Planned): PossibleIf[] {
         (a, b) => shareOfJob(home, b) - shareOfJob(home, a) || a.costUsd.value - b.costUsd.value,
       ),
       counts: countsByKind(home, routes),
-      gain: gainOf(home, routes, planned.advisedUsd),
+      gain: gainOf(home, routes, planned.advised),
       cautions: deadly(home, routes),
     }));
 }
 
-function gainOf(home: Home, routes: readonly Route[], advisedUsd: number): IfGain {
+/** So much more of the job is more of it. Our judgement. */
+const MORE_SHARE = 0.05;
+
+function gainOf(home: Home, routes: readonly Route[], advised: AdvisedDoes): IfGain {
   const whole = routes.filter((route) =>
     doesWholeJob(home, onceStored(home, route)?.route ?? route),
   );
-  if (whole.length === 0) return 'more';
-  return whole.some(({ costUsd }) => costUsd.value < advisedUsd) ? 'all-for-less' : 'all';
+  const most = Math.max(...routes.map((route) => shareOfJob(home, route)));
+  if (whole.length === 0) return most > advised.share + MORE_SHARE ? 'more' : 'other-way';
+  return whole.some(({ costUsd }) => costUsd.value < advised.usd) ? 'all-for-less' : 'all';
 }
 
 /** Most conditions looked for one behind the other: beyond, the route is too far off to speak of. Our judgement. */
@@ -156,3 +168,7 @@ function deadly(home: Home, routes: readonly Route[]): Finding[] {
     routes.map(({ kind }) => kind),
   ).filter(({ id, severity }) => severity === 5 && !anyway.has(id));
 }
+
+/** The one to find out before money is spent: the first that would do more of the job, or it for less; null where none would. */
+export const firstWorth = (all: readonly PossibleIf[]): PossibleIf | null =>
+  all.find(({ gain }) => gain !== 'other-way') ?? null;

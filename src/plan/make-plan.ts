@@ -1,4 +1,5 @@
 import { advise, onlyReady } from '../advice/advise';
+import { shareOfJob } from '../advice/beside';
 import { type Bank, bankOf } from '../advice/effect-of-answers';
 import { hardestSeason } from '../advice/hardest-season';
 import { possibleIf } from '../advice/possible-if';
@@ -74,8 +75,8 @@ export function makePlan(
       : advise(home, drawn, kinds, (kind, lived, on) => sizedKind(kind, lived, on, widths));
   const routes = withAdvised(kinds, advice.route);
   lookAtHours(routes);
-  const advisedUsd = advice.route.costUsd.value;
-  const planned = { interview, answers, asOf, widths, home, routes, advisedUsd };
+  const advised = { usd: advice.route.costUsd.value, share: shareOfJob(home, advice.route) };
+  const planned = { interview, answers, asOf, widths, home, routes, advised };
   const lived = livedHome(home, advice.route.way);
   const own = findings(home, [advice.route.kind]);
   const lost = comfortLost(lived, advice.route);

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
+import { shareOfJob } from '../../src/advice/beside';
 import { bankOf } from '../../src/advice/effect-of-answers';
-import { type PossibleIf, possibleIf } from '../../src/advice/possible-if';
+import { firstWorth, type PossibleIf, possibleIf } from '../../src/advice/possible-if';
 import { putIn } from '../../src/advice/put-in';
 import { widthsOf } from '../../src/home/build-home';
 import type { Answers } from '../../src/interview/answers';
@@ -15,9 +16,17 @@ const AS_OF = '2026-11-28';
 const bank = bankOf(interview, AS_OF);
 const widths = widthsOf(interview);
 
-function ifs(answers: Answers): PossibleIf[] {
+function ifs(answers: Answers, advised = { usd: 0, share: 0 }): PossibleIf[] {
   const { home, routes } = bank.trialOf(answers);
-  return possibleIf({ interview, answers, asOf: AS_OF, widths, home, routes, advisedUsd: 0 });
+  return possibleIf({
+    interview,
+    answers,
+    asOf: AS_OF,
+    widths,
+    home,
+    routes,
+    advised,
+  });
 }
 
 const codes = (one: PossibleIf) => one.conditions.map(({ code }) => code);
@@ -115,4 +124,22 @@ test('random homes: only closed routes, never for good, only the conditions chan
     }
   }
   expect(seen).toBeGreaterThan(12);
+});
+
+test('what does no more of the job than the one advised is not said to do more, and is nothing to find out first', () => {
+  // Baseboard heat is more than any backup carries: the rest is the most there is.
+  const cold = {
+    ...town,
+    ...{ 'heat-main': 'baseboard', 'must-run': ['heat', 'internet'], 'one-room': 'no' },
+    'engine-place': 'open-closer',
+  };
+  const none = ifs(cold);
+  const shares = none.flatMap(({ home, routes }) => routes.map((one) => shareOfJob(home, one)));
+  const most = Math.max(...shares);
+  expect(most).toBeGreaterThan(0.1);
+  expect(most).toBeLessThan(1);
+  expect(firstWorth(none)!.gain).toBe('more');
+  const beside = ifs(cold, { usd: 900, share: most });
+  expect(beside.map(({ gain }) => gain)).toEqual(none.map(() => 'other-way'));
+  expect(firstWorth(beside)).toBeNull();
 });

@@ -12,7 +12,8 @@ export function chooseOf(all: readonly Weighed[], budgetUsd: number | null): Wei
     (a, b) => (a === null || compareValues(b.value, a.value) >= 0 ? b : a),
     null,
   );
-  return best === null ? null : payable.find(({ value }) => isNear(value, best.value))!;
+  if (best === null) return null;
+  return withItsCans(payable.find(({ value }) => isNear(value, best.value))!, payable);
 }
 
 /** Outages in a hundred that are no difference between two ways of living. Our judgement. */

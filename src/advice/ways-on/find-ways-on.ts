@@ -2,6 +2,7 @@ import type { Home } from '../../home/home';
 import { healthHangs } from '../../home/people/health-devices';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { fedHome } from '../../routes/fed-home';
+import { mustLoads } from '../../routes/must-carried';
 import { loadsOf } from '../../routes/pick-loads';
 import type { Candidate } from '../list/candidate';
 import { ENOUGH, isEnough, reachesGoal } from '../list/enough';
@@ -13,7 +14,7 @@ import { lessCarried } from './less-carried';
 import { oneRoom } from './one-room';
 import type { WaysOn } from './ways-on';
 
-/** What would reach the goal where nothing within the money does; null where something does. */
+/** What would reach the goal where nothing within the money does; null where something does, and where nothing was named that must run. */
 export function findWaysOn(
   home: Home,
   drawn: SyntheticYears,
@@ -21,6 +22,7 @@ export function findWaysOn(
   sizeKind: SizeKind,
 ): WaysOn | null {
   if (ranked.chosen !== null && isEnough(ranked.chosen)) return null;
+  if (mustLoads(home).length === 0) return null;
   return {
     moreMoney: moreMoney(ranked),
     littleMore: littleMore(ranked),

@@ -74,8 +74,11 @@ function neighbors({ advice, home }: Plan, words: Words): string[] {
       .slice(0, 2)
       .map((one) => its.beside(besideIt(one, words)) + above(one.costUsd.value, advice, words));
   const { cheaper, dearer } = advice.neighbors;
+  const own = advice.list[advice.advised ?? -1]?.missed ?? [];
   const inShort = (line: Line, lessCareful: Dearer['lessCareful'] = null) =>
-    words.household.dollarsBuy.inShort(line, words.loadNames(home, line.missed), lessCareful);
+    words.household.dollarsBuy.inShort(line, words.loadNames(home, more(line)), lessCareful);
+  // What the one advised leaves out as well is said of that one.
+  const more = ({ missed }: Line) => missed.filter((id) => !own.includes(id));
   return [
     ...(cheaper === null ? [] : [its.cheaper(inShort(cheaper))]),
     ...(dearer === null

@@ -50,8 +50,8 @@ export function draftMaker(
       kwhPerDay: demand?.kwhPerDay[season] ?? null,
       season,
       unsureCount: Object.values(answers).filter((answer) => answer === NOT_SURE).length,
-      glance: glanceOf(trialOf(answers), ({ home, routes }, advisedUsd) =>
-        possibleIf({ interview, answers, asOf: ANY_DAY, widths, home, routes, advisedUsd }),
+      glance: glanceOf(trialOf(answers), ({ home, routes }, advised) =>
+        possibleIf({ interview, answers, asOf: ANY_DAY, widths, home, routes, advised }),
       ),
       // No age counts here, so neither does the day.
       toSettle: answersToSettle(interview, answers, ANY_DAY, ownTariff),

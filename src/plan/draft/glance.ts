@@ -1,6 +1,7 @@
 import type { QuestionId } from '#compiled/question-ids.js';
+import { shareOfJob } from '../../advice/beside';
 import { type LiveAdvice, liveAdvice } from '../../advice/live-advice';
-import type { PossibleIf } from '../../advice/possible-if';
+import { type AdvisedDoes, firstWorth, type PossibleIf } from '../../advice/possible-if';
 import type { Trial } from '../../advice/trial';
 import type { Home } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
@@ -53,7 +54,7 @@ export interface GlanceRoute {
 /** A quick look at the plan, from a trial of the answers on a few drawn years. */
 export function glanceOf(
   trial: Trial,
-  ifOf: (trial: Trial, advisedUsd: number) => PossibleIf[],
+  ifOf: (trial: Trial, advised: AdvisedDoes) => PossibleIf[],
 ): Glance {
   const { home } = trial;
   const { goalHours, lifeSupport } = home;
@@ -68,11 +69,13 @@ export function glanceOf(
 function possibleBeside(
   trial: Trial,
   live: LiveAdvice,
-  ifOf: (trial: Trial, advisedUsd: number) => PossibleIf[],
+  ifOf: (trial: Trial, advised: AdvisedDoes) => PossibleIf[],
 ): PossibleIf | null {
   const { home } = trial;
   if (home.lifeSupport === 'yes' || live.reaches) return null;
-  return ifOf(trial, live.route.costUsd.value)[0] ?? null;
+  const { route } = live;
+  const advised = { usd: route.costUsd.value, share: shareOfJob(home, route) };
+  return firstWorth(ifOf(trial, advised));
 }
 
 function nearTown({ facts, site }: Home): string | null {

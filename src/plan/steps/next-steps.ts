@@ -1,5 +1,5 @@
 import type { Advice } from '../../advice/advice';
-import type { PossibleIf } from '../../advice/possible-if';
+import { firstWorth, type PossibleIf } from '../../advice/possible-if';
 import type { Home } from '../../home/home';
 import { hasFixedBattery, hasFixedGenerator, isSource, outletsOnly } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
@@ -99,9 +99,9 @@ function oneRoomStep({ home, advice: { waysOn } }: Of): NextStep[] {
 
 /** A condition that would open more than the route advised can do is settled before money is spent. */
 function findOutFirst({ advice, possibleIf }: Of): NextStep[] {
-  const [first] = possibleIf;
+  const first = firstWorth(possibleIf);
   const done = advice.advised !== null && advice.list[advice.advised]?.reaches === true;
-  if (first === undefined || done) return [];
+  if (first === null || done) return [];
   const conditions = first.conditions.map(({ code }) => code);
   return [{ id: 'find-out-first', conditions, who: 'household' }];
 }
