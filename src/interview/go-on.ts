@@ -22,10 +22,13 @@ export function goOn(context: Context, state: State): State {
   if (context.listFirst === true && leavesDanger(context, state)) {
     return { ...toCheck(context, state), row: NO_ROW };
   }
-  if (endsOpening(context, state)) {
-    return { ...state, view: 'first-plan', row: NO_ROW, scroll: 0, error: null };
-  }
+  if (endsOpening(context, state)) return firstPlan(state);
   return goToNext(context, state);
+}
+
+/** Where the opening ends: a first plan, or which answer there is none without. */
+function firstPlan(state: State): State {
+  return { ...state, view: 'first-plan', row: NO_ROW, scroll: 0, error: null };
 }
 
 /** The list of what to look at. */
@@ -98,7 +101,8 @@ export function isOpened(
 /** That question, or the list of answers where none is left. */
 export function goToNext(context: Context, state: State): State {
   if (context.guided === true && !state.asksRest && isOpened(context, state.answers)) {
-    return guidedOn(context, state);
+    // The short talk ends with the opening, also where that was answered at an earlier sitting.
+    return context.short ? firstPlan(state) : guidedOn(context, state);
   }
   const order = relevant(context, state.answers).map((q) => q.id);
   const here = order.indexOf(state.at);

@@ -61,6 +61,21 @@ describe('the opening', () => {
     expect(acts(short, brief)).toEqual(['write', 'draft', 'stop']);
   });
 
+  test.each(['told', 'not told'])(
+    'taken up again with what must run %s, the short talk stands at its end at once',
+    (must) => {
+      const told = answersOf('ridge-road');
+      const file = must === 'told' ? told : { ...told, 'must-run': NOT_SURE };
+      const short = { ...context, short: true, guided: true };
+      const { state } = openingOf(file, short);
+      const again = begin(short, state.answers);
+      expect(again).toMatchObject({ view: 'ask', at: 'now-danger' });
+      const safe = reduce(short, again, { type: 'answer', answer: ['none'] });
+      expect(safe.view).toBe('first-plan');
+      expect(safe.answers).toEqual(state.answers);
+    },
+  );
+
   test('holds who lives here, their devices and a place for a source, whatever is answered', () => {
     const { asked } = openingOf({});
     expect(asked.slice(0, 4)).toEqual([
