@@ -120,7 +120,8 @@ function lookLater(context: Context, state: State): State {
 function notSure(context: Context, state: State): State {
   const question = questionAt(context, state.at);
   if (question.kind === 'name') {
-    return accept(context, { ...state, notice: null }, context.spareName());
+    const name = context.spareName();
+    return accept(context, { ...state, notice: words.nameTaken(question.says, name) }, name);
   }
   return accept(context, { ...state, notice: takenInstead(context, state, question) }, NOT_SURE);
 }

@@ -5,6 +5,7 @@ export const words = {
   begin: 'Begin',
   notSure: "I'm not sure",
   takes: (says: string, taken: string) => `${says}: until you know, we take "${taken}".`,
+  nameTaken: (says: string, name: string) => `${says}: we take "${name}".`,
   takesCareful: (says: string) =>
     `${says}: until you know, we take nothing for granted and plan with care.`,
   later: (place: string) => `I'll look later: put it on my list (${place})`,

@@ -3,6 +3,7 @@ import { eventFor } from '../../src/faces/screen/event-for';
 import type { Frame } from '../../src/faces/screen/frame';
 import { frameOf } from '../../src/faces/screen/frame-of';
 import { glyphsFor } from '../../src/faces/screen/glyphs';
+import { NO_ROW } from '../../src/interview/keys/no-row';
 import { reduce } from '../../src/interview/reduce';
 import { rowsOf } from '../../src/interview/rows';
 import type { State } from '../../src/interview/state';
@@ -73,4 +74,16 @@ const keys = /\nKeys\s*\n([\s\S]*?)\n\s*\n/.exec(
 test.each(all)('at 80 x 24 the foot does, with the help of a question: %s', (_, state) => {
   const wrong = places(state, usual).flatMap((place) => unnamed(place, usual, keys));
   expect([...new Set(wrong)]).toEqual([]);
+});
+
+test('a number moves to a line to tick, and the foot says which key ticks it', () => {
+  const press = (state: State, text: string) =>
+    reduce(context, state, { type: 'key', key: { name: 'text', text } });
+  const foot = (state: State) => textOf(frame(state, usual)).split('\n').slice(-3).join(' ');
+  const fresh = { ...at('must-run'), row: NO_ROW, ticked: [] };
+  expect(foot(fresh)).toContain('Up Down or number, Space ticks');
+  const moved = press(fresh, '5');
+  expect(moved.ticked).toEqual([]);
+  expect(foot(moved)).toContain('Space ticks line 5');
+  expect(foot(press(moved, ' '))).toContain('Space ticks, Enter goes on');
 });

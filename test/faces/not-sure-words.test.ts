@@ -69,3 +69,10 @@ test('where nothing can be advised yet, a device that life hangs on is told of a
   expect(station({ 'medical-devices': NOT_SURE })[0]).toMatch(/^Someone here may depend/);
   expect(station({ 'medical-devices': ['none'] }).join(' ')).not.toContain('powered device');
 });
+
+test('where nobody knows who could run a generator by hand, nobody is counted on', () => {
+  const state = show(context, at(flat), 'operators');
+  const { notice } = reduce(context, state, { type: 'act', act: 'not-sure' });
+  expect(notice).toContain('we take nothing for granted');
+  expect(notice).not.toContain('One could');
+});

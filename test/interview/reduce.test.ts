@@ -166,8 +166,10 @@ describe('a typed answer', () => {
     ).toBe('oak-house');
   });
 
-  test('"not sure" about the name takes a free one', () => {
-    expect(run([safe, ...press('tab')]).answers['home-name']).toBe('home-1');
+  test('"not sure" about the name takes a free one, and says which', () => {
+    const state = run([safe, ...press('tab')]);
+    expect(state.answers['home-name']).toBe('home-1');
+    expect(state.notice).toBe('Name of the home: we take "home-1".');
   });
 
   test('? is help, also behind a text, which stays', () => {

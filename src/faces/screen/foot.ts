@@ -84,9 +84,14 @@ function checkEnter(context: Context, state: State): string {
 function askEnter(context: Context, state: State, question: Question): string {
   const row = rowsOf(context, state)[state.row];
   if (row === undefined && question.kind === 'choice') return 'Up Down or number, then Enter';
-  if (row === undefined) return 'Up Down move, Space ticks';
+  if (row === undefined) return 'Up Down or number, Space ticks';
   if (row.kind !== 'choice') return 'Enter go on';
-  return question.kind === 'choices' ? 'Space ticks, Enter goes on' : 'Enter choose';
+  return question.kind === 'choices' ? tickWords(state, row.ticked) : 'Enter choose';
+}
+
+/** A number only moves, for a second digit may follow: while its line has no tick, Space is what comes next. */
+function tickWords({ digits, row }: State, ticked: boolean): string {
+  return digits !== '' && !ticked ? `Space ticks line ${row + 1}` : 'Space ticks, Enter goes on';
 }
 
 /** While no line is marked Enter does nothing: how to mark one. */
