@@ -4,7 +4,7 @@ import type { SyntheticYears } from '../home/weather/synthetic-years';
 import { isSource } from '../kinds/ask-traits';
 import { traitsOf } from '../kinds/route-traits';
 import { laterUsd } from '../routes/budget';
-import { carriesAllMust } from '../routes/must-carried';
+import { carriesAllMust, mustLoads } from '../routes/must-carried';
 import type { Route } from '../routes/route';
 import type { SizedKind } from '../routes/sized';
 import type { Advice } from './advice';
@@ -98,7 +98,7 @@ function reasonOf(
 ): Reason {
   const cheapest = [...able].sort((a, b) => a.costUsd.value - b.costUsd.value)[0] ?? null;
   return {
-    code: chosen === null ? withoutSource(cheapest) : codeOf(home, chosen),
+    code: chosen === null ? withoutSource(home, cheapest) : codeOf(home, chosen),
     budgetUsd,
     laterUsd: laterUsd(home),
     cheapest:
@@ -112,8 +112,10 @@ function reasonOf(
   };
 }
 
-const withoutSource = (cheapest: Route | null): ReasonCode =>
-  cheapest === null ? 'no-source-open' : 'no-source-in-budget';
+function withoutSource(home: Home, cheapest: Route | null): ReasonCode {
+  if (mustLoads(home).length === 0) return 'nothing-named';
+  return cheapest === null ? 'no-source-open' : 'no-source-in-budget';
+}
 
 function codeOf(home: Home, chosen: Weighed): ReasonCode {
   if (!givesPower(chosen)) return 'no-power-needed';

@@ -6,8 +6,8 @@ import { mustCarried } from '../routes/must-carried';
 import type { Route } from '../routes/route';
 
 /**
- * Up to two routes of other kinds to lay beside the one advised: those that do most of the job, the cheaper first. What costs more and gains
- * nothing is none of them: beside a battery that is there and lasts, no generator is worth a look.
+ * Up to two routes of other kinds to lay beside the one advised: those that do most of the job, the cheaper first. What costs as much or more
+ * and gains nothing is none of them: beside a battery that is there and lasts, no generator is worth a look.
  */
 export function besideOf(home: Home, able: readonly Route[], advised: Route): Route[] {
   return able
@@ -15,7 +15,7 @@ export function besideOf(home: Home, able: readonly Route[], advised: Route): Ro
       (route) =>
         route.kind !== advised.kind &&
         shareOfJob(home, route) > 0 &&
-        (route.costUsd.value <= advised.costUsd.value || gains(home, route, advised)),
+        (route.costUsd.value < advised.costUsd.value || gains(home, route, advised)),
     )
     .sort((a, b) => shareOfJob(home, b) - shareOfJob(home, a) || a.costUsd.value - b.costUsd.value)
     .slice(0, 2);
@@ -43,7 +43,7 @@ const spares = (a: RouteTraits, b: RouteTraits): boolean =>
   (!outletsOnly(a) && outletsOnly(b));
 
 /** Hours of a hard day by the careful count, no further than the goal. */
-function carefulHours(home: Home, route: Route): number {
+export function carefulHours(home: Home, route: Route): number {
   const { hours } = (onceStored(home, route)?.route ?? route).lasting;
   return Math.min(home.goalHours.value, hours?.low ?? Infinity);
 }

@@ -40,11 +40,12 @@ export function firstBuy(
   if (chosen === null || budgetUsd === null || later <= 0 || !givesPower(chosen)) return null;
   const nowUsd = budgetUsd - later;
   if (chosen.usd <= nowUsd) return null;
+  const parts = weighed.filter(
+    (one) => one.usd <= nowUsd && isPartOf(one, chosen) && wastesLittle(one, chosen),
+  );
   const part = partNow(
     chosen,
-    weighed
-      .filter((one) => one.usd <= nowUsd && isPartOf(one, chosen))
-      .map((one) => scale.weigh(one)),
+    parts.map((one) => scale.weigh(one)),
   );
   const thrift = thriftily(home)?.extraUsd ?? null;
   return {
@@ -82,8 +83,14 @@ function isPartOf(one: Candidate, whole: Candidate): boolean {
   );
 }
 
+/** So much more than the whole may a part and the rest cost together, as cords do that an inlet makes needless. Our judgement. */
+const MOST_WASTED = 0.1;
+
+const wastesLittle = (one: Candidate, whole: Candidate): boolean =>
+  one.usd + restUsd(whole.sized.route, one.sized.route) <= (1 + MOST_WASTED) * whole.usd;
+
 /** What of the whole is not bought yet. */
-function restUsd(whole: Route, { parts }: FirstPart): number {
+function restUsd(whole: Route, { parts }: Pick<FirstPart, 'parts'>): number {
   const bought = new Set(parts.map(({ equipmentClass }) => equipmentClass));
   return whole.parts
     .filter(({ equipmentClass }) => !bought.has(equipmentClass))

@@ -20,7 +20,8 @@ import {
 } from '../routes/stops/stop-codes';
 import { findings } from '../rules/find';
 import type { Finding } from '../rules/rule';
-import { shareOfJob } from './beside';
+import { practice } from '../tables/practice-figures';
+import { carefulHours, shareOfJob } from './beside';
 import { putIn } from './put-in';
 import { type CountsByKind, countsByKind } from './route-counts';
 import { doesWholeJob } from './whole-job';
@@ -33,9 +34,9 @@ export interface Condition {
 
 /**
  * What it would bring beside the route advised: more of the job; all that must run for the time asked, on a hard day too; that for less
- * money; or no more of the job, only another way to do it.
+ * money; as much as it does, for clearly less; or no more of the job, only another way to do it.
  */
-export type IfGain = 'more' | 'all' | 'all-for-less' | 'other-way';
+export type IfGain = 'more' | 'all' | 'all-for-less' | 'as-much-for-less' | 'other-way';
 
 /** What the route advised does, to hold others against. */
 export interface AdvisedDoes {
@@ -43,7 +44,15 @@ export interface AdvisedDoes {
   readonly usd: number;
   /** Share of the job, 0 to 1. */
   readonly share: number;
+  /** Hours by the careful count, no further than the goal. */
+  readonly carefulHours: number;
 }
+
+export const advisedDoes = (home: Home, route: Route): AdvisedDoes => ({
+  usd: route.costUsd.value,
+  share: shareOfJob(home, route),
+  carefulHours: carefulHours(home, route),
+});
 
 /** Routes that are closed by nothing but these conditions, sized and priced as if they held. Never anything to buy yet. */
 export interface PossibleIf {
@@ -114,9 +123,18 @@ function gainOf(home: Home, routes: readonly Route[], advised: AdvisedDoes): IfG
     doesWholeJob(home, onceStored(home, route)?.route ?? route),
   );
   const most = Math.max(...routes.map((route) => shareOfJob(home, route)));
-  if (whole.length === 0) return most > advised.share + MORE_SHARE ? 'more' : 'other-way';
+  if (whole.length === 0 && most > advised.share + MORE_SHARE) return 'more';
+  if (whole.length === 0)
+    return routes.some((route) => asMuchForLess(home, route, advised))
+      ? 'as-much-for-less'
+      : 'other-way';
   return whole.some(({ costUsd }) => costUsd.value < advised.usd) ? 'all-for-less' : 'all';
 }
+
+const asMuchForLess = (home: Home, route: Route, advised: AdvisedDoes): boolean =>
+  route.costUsd.value < (1 - practice('price-apart-share')) * advised.usd &&
+  shareOfJob(home, route) >= advised.share &&
+  carefulHours(home, route) >= advised.carefulHours;
 
 /** Most conditions looked for one behind the other: beyond, the route is too far off to speak of. Our judgement. */
 const MOST_ROUNDS = 3;

@@ -28,6 +28,7 @@ export interface Reason {
 
 export type ReasonCode =
   | 'too-little-told'
+  | 'nothing-named' // nothing was named that must run
   | 'no-source-open'
   | 'no-source-in-budget'
   | 'no-power-needed' // thriftily nothing is left that a source would have to carry

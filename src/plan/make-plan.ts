@@ -1,8 +1,7 @@
 import { advise, onlyReady } from '../advice/advise';
-import { shareOfJob } from '../advice/beside';
 import { type Bank, bankOf } from '../advice/effect-of-answers';
 import { hardestSeason } from '../advice/hardest-season';
-import { possibleIf } from '../advice/possible-if';
+import { advisedDoes, possibleIf } from '../advice/possible-if';
 import { countsByKind } from '../advice/route-counts';
 import type { Tariff } from '../bill/tariff/tariff';
 import { widthsOf } from '../home/build-home';
@@ -75,7 +74,7 @@ export function makePlan(
       : advise(home, drawn, kinds, (kind, lived, on) => sizedKind(kind, lived, on, widths));
   const routes = withAdvised(kinds, advice.route);
   lookAtHours(routes);
-  const advised = { usd: advice.route.costUsd.value, share: shareOfJob(home, advice.route) };
+  const advised = advisedDoes(home, advice.route);
   const planned = { interview, answers, asOf, widths, home, routes, advised };
   const lived = livedHome(home, advice.route.way);
   const own = findings(home, [advice.route.kind]);

@@ -26,7 +26,9 @@ test('what gains something is: more carried, more careful hours up to the goal, 
     besideOf(home, [{ ...cords, ...more }], { ...advised, ...own }).length;
   expect(cords.verdict).not.toBe('cannot');
   expect(beside({})).toBe(0);
-  expect(beside({ costUsd: advised.costUsd })).toBe(1);
+  expect(beside({ costUsd: advised.costUsd })).toBe(0);
+  const dear = { costUsd: { ...advised.costUsd, value: cords.costUsd.value + 1 } };
+  expect(beside({}, dear)).toBe(1);
   expect(beside({ carries: [...cords.carries, 'well'] })).toBe(1);
   const short = { ...advised.lasting, hours: { ...advised.lasting.hours!, low: 1 } };
   expect(beside({}, { lasting: short })).toBe(1);

@@ -74,6 +74,7 @@ test('of homes made up by chance: what comes first costs no more than there is n
     if (first.part === null) continue;
     parts++;
     expect(first.part.usd).toBeLessThanOrEqual(first.nowUsd);
+    expect(first.part.usd + first.restUsd).toBeLessThanOrEqual(1.1 * usd);
     expect(first.part.usd + first.restUsd).toBeGreaterThanOrEqual(
       ranked.chosen!.sized.route.costUsd.value - 1,
     );

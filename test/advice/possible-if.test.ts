@@ -16,7 +16,7 @@ const AS_OF = '2026-11-28';
 const bank = bankOf(interview, AS_OF);
 const widths = widthsOf(interview);
 
-function ifs(answers: Answers, advised = { usd: 0, share: 0 }): PossibleIf[] {
+function ifs(answers: Answers, advised = { usd: 0, share: 0, carefulHours: 0 }): PossibleIf[] {
   const { home, routes } = bank.trialOf(answers);
   return possibleIf({
     interview,
@@ -139,7 +139,9 @@ test('what does no more of the job than the one advised is not said to do more, 
   expect(most).toBeGreaterThan(0.1);
   expect(most).toBeLessThan(1);
   expect(firstWorth(none)!.gain).toBe('more');
-  const beside = ifs(cold, { usd: 900, share: most });
+  const much = ifs(cold, { usd: 24_000, share: most, carefulHours: 1 });
+  expect(firstWorth(much)!.gain).toBe('as-much-for-less');
+  const beside = ifs(cold, { usd: 24_000, share: most, carefulHours: 1e6 });
   expect(beside.map(({ gain }) => gain)).toEqual(none.map(() => 'other-way'));
   expect(firstWorth(beside)).toBeNull();
 });

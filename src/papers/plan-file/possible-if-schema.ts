@@ -12,7 +12,7 @@ export const possibleIf = z.strictObject({
     }),
   ),
   gain: z
-    .enum(['more', 'all', 'all-for-less', 'other-way'])
+    .enum(['more', 'all', 'all-for-less', 'as-much-for-less', 'other-way'])
     .describe('What it would bring beside the route advised.'),
   routes: z.array(route).describe('Sized and priced as if it were true, by 5 drawn years.'),
   cautions: z.array(caution).describe('What can kill and comes with these routes.'),

@@ -1,7 +1,11 @@
 import type { QuestionId } from '#compiled/question-ids.js';
-import { shareOfJob } from '../../advice/beside';
 import { type LiveAdvice, liveAdvice } from '../../advice/live-advice';
-import { type AdvisedDoes, firstWorth, type PossibleIf } from '../../advice/possible-if';
+import {
+  type AdvisedDoes,
+  advisedDoes,
+  firstWorth,
+  type PossibleIf,
+} from '../../advice/possible-if';
 import type { Trial } from '../../advice/trial';
 import type { Home } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
@@ -73,9 +77,7 @@ function possibleBeside(
 ): PossibleIf | null {
   const { home } = trial;
   if (home.lifeSupport === 'yes' || live.reaches) return null;
-  const { route } = live;
-  const advised = { usd: route.costUsd.value, share: shareOfJob(home, route) };
-  return firstWorth(ifOf(trial, advised));
+  return firstWorth(ifOf(trial, advisedDoes(home, live.route)));
 }
 
 function nearTown({ facts, site }: Home): string | null {

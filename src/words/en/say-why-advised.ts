@@ -10,7 +10,7 @@ import { warmOrCool } from './warm-or-cool';
 export function sayWhyAdvised(reason: Reason): string {
   const { code, budgetUsd, lessPluggedIn } = reason;
   const parts = [sentences[code](reason)];
-  if (budgetUsd === null && code !== 'too-little-told' && code !== 'no-source-open') {
+  if (budgetUsd === null && !withoutMoney.includes(code)) {
     parts.push(NO_MONEY_TOLD);
   }
   if (reason.thriftily && code !== 'no-power-needed') parts.push(THRIFTILY);
@@ -20,6 +20,8 @@ export function sayWhyAdvised(reason: Reason): string {
 
 const sentences: Readonly<Record<ReasonCode, (reason: Reason) => string>> = {
   'too-little-told': () => 'Too little is answered to advise more yet.',
+  'nothing-named': () =>
+    `You named nothing that must keep running, so there is nothing to buy power for. ${READY}`,
   'no-source-open': () => `No route that gives power is open here yet. ${READY}`,
   'no-source-in-budget': ({ budgetUsd, laterUsd, cheapest }) =>
     `No route that gives power fits ${sayToldMoney(budgetUsd!, laterUsd)}. The cheapest, ${sayRouteTitle(cheapest!.called).toLowerCase()}, is likely to cost ${usd(cheapest!.usd)}, ${usd(cheapest!.usd - budgetUsd!)} more. ${READY}`,
@@ -61,6 +63,9 @@ const other: Readonly<Record<Standing, (one: OtherEnough) => string>> = {
 };
 
 const sayOthers = ({ others }: Reason) => others.map((one) => other[one.standing](one)).join('');
+
+/** Money decides nothing here. */
+const withoutMoney: readonly ReasonCode[] = ['too-little-told', 'nothing-named', 'no-source-open'];
 
 const READY = 'Getting ready costs little and is worth doing first.';
 const NO_MONEY_TOLD =

@@ -45,6 +45,7 @@ const gains: Readonly<Record<IfGain, string>> = {
   more: 'More',
   all: 'The whole job',
   'all-for-less': 'The whole job, for less money,',
+  'as-much-for-less': 'As much, for less money,',
   'other-way': 'The same in another way',
 };
 
