@@ -12,8 +12,8 @@ const FIRST_PLAN_TITLE = 'A first plan. It is a draft, not for buying from.';
 const NO_PLAN_TITLE = 'No plan yet: too little is told to advise anything.';
 
 /** What stands over the plan so far: where the opening ends, and where nothing still open would change what to buy. */
-export function planSoFarTitle(state: State, draft: SoFar | null): string {
-  if (state.view === 'enough') return enoughTitle(state);
+export function planSoFarTitle(context: Context, state: State, draft: SoFar | null): string {
+  if (state.view === 'enough') return enoughTitle(context, state);
   return missingOf(draft).length > 0 ? NO_PLAN_TITLE : FIRST_PLAN_TITLE;
 }
 
@@ -42,12 +42,15 @@ function decidesWords(says: readonly string[]): string {
   return `${one ? 'This answer decides' : 'These answers decide'}: ${says.join('; ')}. Once you know ${one ? 'it' : 'them'}, choose "${words.answersSoFar}" below.`;
 }
 
-/** That nothing still open would change what to buy, and how many answers would sharpen it. */
-export function enoughTitle({ next }: Pick<State, 'next'>): string {
+/** That nothing still open would change what to buy, and how many of the questions not answered would sharpen it. */
+export function enoughTitle(
+  context: Context,
+  { next, answers }: Pick<State, 'next' | 'answers'>,
+): string {
   const sharpen = next?.code === 'enough' ? next.sharpen : 0;
   const nothing = 'Nothing we could still ask would change what to buy.';
   if (sharpen === 0) return nothing;
-  return `${nothing} ${sharpen} ${sharpen === 1 ? 'answer' : 'answers'} would sharpen the figures.`;
+  return `${nothing} ${sharpen} of the ${stillOpen(context, answers).length} questions not answered yet would sharpen the figures.`;
 }
 
 /** What follows, in words: most of what is open is never asked, so its number would only frighten. */

@@ -46,7 +46,7 @@ test('where the opening ends and nothing can be advised, it says so and names th
   const answers = { ...flat, 'must-run': NOT_SURE };
   const draft = draftOf(answers);
   const state: State = { ...at(answers), view: 'first-plan' };
-  const title = planSoFarTitle(state, draft);
+  const title = planSoFarTitle(context, state, draft);
   expect(title).toMatch(/^No plan yet/);
   expect(printView(context, state, new Set(), draft)[0]).toBe(title);
   const says = planSoFar(context, state, draft).join(' ');
@@ -55,7 +55,7 @@ test('where the opening ends and nothing can be advised, it says so and names th
   );
   expect(says).not.toContain('stands here once');
   const told = draftOf({ ...flat, 'must-run': ['fridge'], 'battery-place': 'living-space' });
-  expect(planSoFarTitle(state, told)).toMatch(/^A first plan/);
+  expect(planSoFarTitle(context, state, told)).toMatch(/^A first plan/);
 });
 
 test('where nothing can be advised yet, a device that life hangs on is told of all the same, and first', () => {

@@ -6,6 +6,7 @@ import type { Answer } from '../../src/interview/answers';
 import { begin } from '../../src/interview/begin';
 import type { Key } from '../../src/interview/keys/key';
 import type { NextStep } from '../../src/interview/next-step';
+import { stillOpen } from '../../src/interview/questions/relevant';
 import { reduce } from '../../src/interview/reduce';
 import { rowsOf } from '../../src/interview/rows';
 import type { Context, State } from '../../src/interview/state';
@@ -79,8 +80,9 @@ describe('after the opening', () => {
 
   test('when nothing would change what to buy it says so, and the rest may be asked in its order', () => {
     const state = found(waiting, { code: 'enough', sharpen: 11 });
-    expect(enoughTitle(state)).toBe(
-      'Nothing we could still ask would change what to buy. 11 answers would sharpen the figures.',
+    const left = stillOpen(context, state.answers).length;
+    expect(enoughTitle(context, state)).toBe(
+      `Nothing we could still ask would change what to buy. 11 of the ${left} questions not answered yet would sharpen the figures.`,
     );
     const acts = rowsOf(context, state).map((row) => (row.kind === 'act' ? row.act : ''));
     expect(acts).toEqual(['write', 'rest', 'draft', 'stop']);

@@ -44,7 +44,7 @@ export function printView(
       return tonightLines(context, state);
     case 'first-plan':
     case 'enough':
-      return [planSoFarTitle(state, draft), ...numbered(context, state)];
+      return [planSoFarTitle(context, state, draft), ...numbered(context, state)];
     case 'read-back':
       return readBackLines(context, state);
     case 'compare':

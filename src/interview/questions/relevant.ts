@@ -1,5 +1,6 @@
 import type { Context, State } from '../state';
 import { holds } from './holds';
+import { type OpenCounts, openCounts } from './open-counts';
 import type { Choice, Question } from './question';
 import { resolve } from './resolve';
 
@@ -13,9 +14,16 @@ export function relevant(context: Asking, answers: State['answers']): Question[]
 }
 
 /** What is still to be answered, judged as if each open question were answered "not sure". */
-export function stillOpen(context: Asking, answers: State['answers']): Question[] {
-  const known = resolve(asked(context), answers, 'assume');
-  return asked(context).filter((q) => known.has(q.id) && answers[q.id] === undefined);
+export function stillOpen(context: Asking, answers: State['answers']): readonly Question[] {
+  return openIn(context, answers).unanswered;
+}
+
+/** What is open in these answers, by every count there is. */
+export function openIn(context: Asking, answers: State['answers']): OpenCounts {
+  const questions = asked(context);
+  const known = resolve(questions, answers, 'assume');
+  const { mattersMost } = context.interview;
+  return openCounts({ questions, mattersMost }, (id) => known.get(id)?.how ?? 'does-not-apply');
 }
 
 /** Every question this kind of interview may ask. */

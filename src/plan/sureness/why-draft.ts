@@ -1,5 +1,7 @@
 import type { QuestionId } from '#compiled/question-ids.js';
+import type { Facts } from '../../home/facts';
 import type { Home } from '../../home/home';
+import { openCounts } from '../../interview/questions/open-counts';
 import type { Interview, Question } from '../../interview/questions/question';
 import type { Contradiction } from '../contradictions/contradiction';
 
@@ -15,10 +17,13 @@ export type DraftReason =
   /** Pairs of answers that do not fit together. */
   | { readonly id: 'to-settle'; readonly pairs: number }
   | { readonly id: 'life-unknown' | 'no-second-way' }
-  | { readonly id: 'open-answers' | 'never-asked'; readonly questions: readonly OpenQuestion[] };
-
-/** Asked of everybody at the start; no plan rests on them. */
-const never: readonly string[] = ['home-name', 'now-danger'];
+  /** Of so many that weigh most and apply here. */
+  | {
+      readonly id: 'open-answers';
+      readonly of: number;
+      readonly questions: readonly OpenQuestion[];
+    }
+  | { readonly id: 'never-asked'; readonly questions: readonly OpenQuestion[] };
 
 /**
  * A draft while two answers do not fit together, life support is not known or has no second way, a question that matters
@@ -29,12 +34,7 @@ export function whyDraft(
   interview: Interview,
   toSettle: readonly Contradiction[],
 ): DraftReason[] {
-  return [
-    ...settle(toSettle.length),
-    ...lifeReasons(home),
-    ...openAnswers(home, interview),
-    ...neverAsked(home, interview),
-  ];
+  return [...settle(toSettle.length), ...lifeReasons(home), ...openReasons(home, interview)];
 }
 
 const settle = (pairs: number): DraftReason[] => (pairs === 0 ? [] : [{ id: 'to-settle', pairs }]);
@@ -44,25 +44,26 @@ function lifeReasons(home: Home): DraftReason[] {
   return home.lifeSupport === 'yes' && !hasSecondWay(home) ? [{ id: 'no-second-way' }] : [];
 }
 
-function openAnswers({ facts }: Home, interview: Interview): DraftReason[] {
-  const unknown = new Set<string>(facts.openIds());
-  const open = interview.questions
-    .filter(
-      ({ id }) => interview.mattersMost.includes(id) && unknown.has(id) && !never.includes(id),
-    )
-    .map(inOwnWords);
-  return open.length === 0 ? [] : [{ id: 'open-answers', questions: open }];
+function openReasons({ facts }: Home, interview: Interview): DraftReason[] {
+  const { mattersMost, safety } = openCounts(interview, (id) =>
+    standingOf(facts, id as QuestionId),
+  );
+  const { open, of } = mattersMost;
+  return [
+    ...(open.length === 0
+      ? []
+      : [{ id: 'open-answers' as const, of, questions: open.map(inOwnWords) }]),
+    // As after a short talk; those that matter most stand among the open ones.
+    ...(safety.length === 0
+      ? []
+      : [{ id: 'never-asked' as const, questions: safety.map(inOwnWords) }]),
+  ];
 }
 
-/** Safety questions that apply and were never put, as after a short talk; those that matter most stand among the open ones. */
-function neverAsked({ facts }: Home, interview: Interview): DraftReason[] {
-  const met = new Set<string>(facts.ids().filter((id) => facts.asked(id)));
-  const applies = new Set<string>(facts.ids());
-  const unasked = interview.questions
-    .filter((q) => q.safety === true && applies.has(q.id) && !met.has(q.id))
-    .filter((q) => !interview.mattersMost.includes(q.id))
-    .map(inOwnWords);
-  return unasked.length === 0 ? [] : [{ id: 'never-asked', questions: unasked }];
+function standingOf(facts: Facts, id: QuestionId) {
+  if (!facts.applies(id)) return 'does-not-apply';
+  if (facts.told(id)) return 'told';
+  return facts.asked(id) ? 'unsure' : 'unasked';
 }
 
 const inOwnWords = ({ id, says, ask }: Question): OpenQuestion => ({

@@ -10,5 +10,5 @@ export function planSoFarFrame(parts: FrameParts, width: number): Frame {
   const hide = hideOf(parts.hiding);
   const says = draft === null ? [] : planSoFar(context, state, draft);
   const text = says.flatMap((one) => labelLines('- ', hide(one), false, width));
-  return readingFrame(parts, width, { title: planSoFarTitle(state, draft), text });
+  return readingFrame(parts, width, { title: planSoFarTitle(parts.context, state, draft), text });
 }

@@ -27,11 +27,11 @@ export function sayDraftReasonShort(reason: DraftReason): string {
       return 'no tested second way for the device somebody lives by';
     case 'open-answers': {
       const count = reason.questions.length;
-      return `${count} ${count === 1 ? 'answer is' : 'answers are'} still open`;
+      return `${count} of the ${reason.of} main answers ${count === 1 ? 'is' : 'are'} open`;
     }
     case 'never-asked': {
       const count = reason.questions.length;
-      return `${count} ${count === 1 ? 'question about safety was' : 'questions about safety were'} never asked`;
+      return `${count} other ${count === 1 ? 'question, about safety, was' : 'questions, about safety, were'} never asked`;
     }
   }
 }
