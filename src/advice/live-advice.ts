@@ -4,6 +4,8 @@ import type { Route } from '../routes/route';
 import { ALIKE } from './list/choose';
 import { isEnough, reachesGoal } from './list/enough';
 import { rank } from './list/list-of';
+import { thriftily } from './list/living';
+import { thriftAlone } from './list/thrift-alone';
 import type { Weighed } from './list/unbeaten';
 import type { Trial } from './trial';
 
@@ -27,7 +29,7 @@ export function liveAdvice(trial: Trial): LiveAdvice {
 
 function weighed(trial: Trial): LiveAdvice {
   const { home, drawn, kinds, size } = trial;
-  const chosen = asUsual(trial) ?? rank(home, drawn, kinds, size, true).chosen;
+  const chosen = enoughAsUsual(trial) ?? rank(home, drawn, kinds, size, true).chosen;
   const ready = kinds.find(({ route }) => !isSource(traitsOf[route.kind]))!.route;
   return chosen === null
     ? { route: ready, reaches: false }
@@ -35,11 +37,13 @@ function weighed(trial: Trial): LiveAdvice {
 }
 
 /**
- * What is enough as usual, where no thrifty way could be chosen before it: nothing thrifty takes the place of what is enough, and
- * with these odds none is better by more than is told apart. Null where the thrifty ways have to be looked at, which
- * takes five times as long.
+ * What is enough as usual, where no thrifty way could be chosen before it: with these odds none is better by more than is told
+ * apart, and something has to give power. Null where the thrifty ways have to be looked at, which takes five times as long.
  */
-function asUsual({ home, drawn, kinds }: Trial): Weighed | null {
-  const { chosen } = rank(home, drawn, kinds, null, true);
-  return chosen !== null && isEnough(chosen) && chosen.value.odds >= 100 - ALIKE ? chosen : null;
+function enoughAsUsual({ home, drawn, kinds }: Trial): Weighed | null {
+  const thrifty = thriftily(home);
+  if (thrifty !== null && thriftAlone(thrifty) !== null) return null;
+  const { all, chosen } = rank(home, drawn, kinds, null, true);
+  const first = all.find(isEnough);
+  return first !== undefined && first.value.odds >= 100 - ALIKE ? chosen : null;
 }
