@@ -15,7 +15,8 @@ export interface OneRoom {
 
 /** Null where the whole home is heated and cooled as ever. */
 export function oneRoomOf({ facts, loads, goalSeasons }: Home): OneRoom | null {
-  if (!facts.is('one-room', 'yes')) return null;
+  // A question that was never put makes no room of a house.
+  if (!facts.asked('one-room') || !facts.is('one-room', 'yes')) return null;
   const off = loads.filter(
     (load) =>
       load.offInOutage &&

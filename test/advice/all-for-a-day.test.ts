@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Answers } from '../../src/interview/answers';
+import { oneRoomOf } from '../../src/plan/one-room';
 import { LONGEST_PAUSE } from '../../src/routes/kinds/generator-blocks';
 import { carriesAllMust } from '../../src/routes/must-carried';
 import { english } from '../../src/words/en';
@@ -79,6 +80,44 @@ describe('a generator run by a timetable', () => {
     ];
     const told = closing.map((one) => plan(one).advice.waysOn?.timetable ?? null);
     expect(told).toEqual(closing.map(() => null));
+  });
+});
+
+describe('one room in place of the whole home', () => {
+  test('is a way on before anybody was asked about it, where it lasts much longer', () => {
+    const { home, advice, assumptions } = plan({
+      'home-zip': '33901',
+      'heat-main': 'heat-pump',
+      'cool-main': 'central',
+      'water-source': 'town',
+      'must-run': ['cool', 'fridge', 'freezer', 'lights', 'phones'],
+      'goal-hours': 168,
+      'goal-season': 'summer',
+      'budget-now': 8000,
+    });
+    expect(carriesAllMust(home, advice.route)).toBe(true);
+    const { oneRoom } = advice.waysOn!;
+    expect(oneRoom).toMatchObject({ cools: true, heats: false });
+    expect(oneRoom!.line.hours!.likely).toBeGreaterThan(2 * advice.route.lasting.hours!.value);
+    // Nothing is taken for a question that was never put: the whole home counts.
+    expect(oneRoomOf(home)).toBeNull();
+    const taken = assumptions.filter(
+      (one) => one.code === 'open-answer' && one.question === 'one-room',
+    );
+    expect(taken).toEqual([]);
+  });
+});
+
+describe('gas where no power company reaches', () => {
+  test('comes from no street: only a tank would feed a standby generator', () => {
+    const far = plan({ 'home-kind': 'off-grid', 'heat-main': 'wood' });
+    const standby = far.routes.find(({ kind }) => kind === 'standby-engine')!;
+    expect(standby.stops.map(({ code }) => code)).toContain('gas-tank-unknown');
+    const conditions = far.possibleIf.flatMap((one) =>
+      one.conditions.map(({ code }) => code),
+    );
+    expect(conditions).toContain('gas-tank-unknown');
+    expect(conditions.filter((code) => code === 'gas-unknown')).toEqual([]);
   });
 });
 

@@ -87,7 +87,14 @@ describe('alarms in the next steps', () => {
 
 describe('what one part of the plan says', () => {
   test('of answers to settle, the others know', () => {
-    const text = planMarkdown(birch, english);
+    // Of equipment that nobody buys here: worth settling, and no first step.
+    const spare = planMarkdown(birch, english);
+    expect(section(spare, 'Worth finding out')).toContain(
+      'Worth settling if you ever want a battery fixed to the house',
+    );
+    expect(section(spare, 'Next steps')).not.toContain(english.household.headings.settleAbove);
+    // Of a battery that is there already.
+    const text = planMarkdown(planOf('birch-street', { 'own-sources': ['home-battery'] }), english);
     expect(section(text, 'Worth finding out')).toContain('Settle these first');
     expect(section(text, 'Next steps')).toContain(english.household.headings.settleAbove);
     expect(section(planMarkdown(mill, english), 'Worth finding out')).not.toContain('Settle');

@@ -5,7 +5,7 @@ import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { withinBudgetUsd } from '../../routes/budget';
 import { mustLoads, mustMissed } from '../../routes/must-carried';
 import type { Candidate } from '../list/candidate';
-import { lineOf } from '../list/line';
+import { type Line, lineOf } from '../list/line';
 import { type Ranked, rank } from '../list/list-of';
 import type { SizeKind } from '../list/source';
 import type { Weighed } from '../list/unbeaten';
@@ -29,8 +29,8 @@ function bestCarrying(ranked: Ranked, units: readonly Load[]): Weighed | null {
 
 /**
  * One warm or cool room in place of the whole home: the best within the money that carries the room's heater or unit. Null where the
- * household counts one room already, where nothing carries that either, and where the whole home's is carried and one room would not
- * reach the goal.
+ * household counts one room already, where nothing carries that either, and where the whole home's is carried and one room would neither
+ * reach the goal nor last much longer.
  */
 export function oneRoom(
   home: Home,
@@ -45,7 +45,7 @@ export function oneRoom(
   if (best === null) return null;
   const line = lineOf(countedIn(room.home, drawn, best), true);
   const carriedWhole = !missed.some((load: Load) => warms(load) || cools(load));
-  if (carriedWhole && !line.reaches) return null;
+  if (carriedWhole && !line.reaches && !lastsMuchLonger(line, chosen)) return null;
   return {
     line,
     units: room.units.map(({ id }) => id),
@@ -54,4 +54,12 @@ export function oneRoom(
     heats: room.units.some(warms),
     cools: room.units.some((unit) => !warms(unit) && cools(unit)),
   };
+}
+
+/** So many times as long as the whole home is a way on, though it does not reach the goal. Our judgement. */
+const MUCH_LONGER = 2;
+
+function lastsMuchLonger({ hours }: Line, chosen: Weighed | null): boolean {
+  const whole = chosen?.counted.lasting.hours ?? null;
+  return hours !== null && whole !== null && hours.likely >= MUCH_LONGER * whole.value;
 }

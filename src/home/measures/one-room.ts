@@ -5,11 +5,13 @@ import { climateHours } from '../weather/climate-hours';
 import type { Change, Household } from './household';
 import { cools, warms } from './warm-and-cool';
 
-/** The loads of one room where the household said that it needs the whole home, for one season of the goal. */
+/** The loads of one room where the whole home counts, as told or because nobody has asked yet, for one season of the goal. */
 function asOneRoom(given: Household, loads: readonly Load[], season: 'winter' | 'summer') {
   const { facts, site, goalSeasons } = given;
-  const asked = facts.told('one-room') && facts.is('one-room', 'no');
-  if (!asked || !goalSeasons.includes(season)) return loads;
+  const whole = facts.told('one-room')
+    ? facts.is('one-room', 'no')
+    : facts.applies('one-room') && !facts.asked('one-room');
+  if (!whole || !goalSeasons.includes(season)) return loads;
   const told = new Map<string, Answer>([
     ['one-room', 'yes'],
     ['goal-season', season],

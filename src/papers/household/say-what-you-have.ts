@@ -14,14 +14,23 @@ export function sayWhatYouHave(plan: Plan, words: Words): string[] {
       route.verdict !== 'cannot' &&
       route.carries.length > 0,
   );
-  return mine.map((route) =>
-    words.household.whatYouHave.one(route, {
-      vehicle: isVehicle(route),
-      missed: words.loadNames(home, counts[route.kind].missed),
-      lifeTold: lifeFirst?.told === true,
-    }),
-  );
+  return mine
+    .filter((route) => !mine.some((other) => isBetter(other, route)))
+    .map((route) =>
+      words.household.whatYouHave.one(route, {
+        vehicle: isVehicle(route),
+        missed: words.loadNames(home, counts[route.kind].missed),
+        lifeTold: lifeFirst?.told === true,
+      }),
+    );
 }
+
+/** The same thing carries as much of it for less money: its outlets on cords before an inlet that feeds no more. */
+const isBetter = (a: Route, b: Route) =>
+  isVehicle(a) &&
+  isVehicle(b) &&
+  a.costUsd.value < b.costUsd.value &&
+  b.carries.every((id) => a.carries.includes(id));
 
 /** The vehicle that is advised on cords is not told of again for what an inlet would cost: that stands among the ways on. */
 const isVehicle = ({ kind }: Route) => traitsOf[kind].vehicle;

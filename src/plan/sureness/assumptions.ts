@@ -18,13 +18,18 @@ export interface OpenAnswer {
 
 export type Assumption = OpenAnswer | WeatherAssumption;
 
+/** What is taken for "not sure" counts only where the question was put; until then nothing is taken. */
+const onlyOnceAsked: readonly QuestionId[] = ['one-room'];
+
 /** Every assumption the plan rests on, in asking order; those about the weather last. */
 export function assumptionsOf(
   interview: Interview,
   home: Home,
   answered: ReadonlySet<string>,
 ): Assumption[] {
-  const unknown = new Set<string>(home.facts.openIds());
+  const unknown = new Set<string>(
+    home.facts.openIds().filter((id) => home.facts.asked(id) || !onlyOnceAsked.includes(id)),
+  );
   const open = interview.questions
     .filter((q) => unknown.has(q.id) && q.id !== 'home-name')
     .map((q) => ({

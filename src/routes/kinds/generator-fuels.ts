@@ -19,4 +19,5 @@ export const fuelOfGas: Readonly<Record<GasHere, GeneratorFuel | null>> = {
   some: null,
   none: null,
   unknown: null,
+  'no-tank-known': null,
 };

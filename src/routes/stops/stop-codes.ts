@@ -62,6 +62,10 @@ export const stopKinds = {
     { by: { 'gas-supply': 'town-gas' }, settles: 'gas-company' },
     'gas-supply',
   ),
+  'gas-tank-unknown': unknown(
+    { by: { 'gas-supply': 'propane-tank' }, settles: 'household' },
+    'gas-supply',
+  ),
   'gas-none': never('gas-supply'),
   'wiring-of-the-building': never('home-kind'),
   'owner-not-asked': told(ownersWord, 'home-tenure', 'permissions'),

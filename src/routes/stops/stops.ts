@@ -34,6 +34,7 @@ const gasReasons: Readonly<Record<GasHere, StopCode | null>> = {
   some: 'gas-source-unknown',
   none: 'gas-none',
   unknown: 'gas-unknown',
+  'no-tank-known': 'gas-tank-unknown',
 };
 
 /** Why nobody here could run a generator by hand. */

@@ -19,6 +19,7 @@ const says: Readonly<Record<Exclude<StopCode, 'roof-too-small'>, string>> = {
   'gas-source-unknown':
     'you burn gas, but we do not know whether it comes from the street or from a tank; find out first',
   'gas-unknown': 'we do not know whether gas or a propane tank is here; find out first',
+  'gas-tank-unknown': 'we do not know whether a propane tank is here; find out first',
   'gas-none': 'there is no gas from the street and no propane tank here',
   'wiring-of-the-building': 'the wiring belongs to the building',
   'owner-not-asked': "you rent: wiring needs the owner's consent in writing",

@@ -22,6 +22,8 @@ const conditions: Readonly<Record<ConditionCode, string>> = {
     'somebody nearby promises to come, who can lift, start and refuel it and work the breakers',
   'gas-source-unknown': street,
   'gas-unknown': street,
+  'gas-tank-unknown':
+    'a propane tank stands in the yard, and a gas fitter says that it can feed a generator too',
   'owner-not-asked': 'the owner agrees in writing to the wiring',
   'owner-unknown': 'the home is yours, or its owner agrees in writing',
   'panel-in-trouble': 'the electrical panel has been mended and is found sound',

@@ -1,5 +1,6 @@
 import type { OneRoom, Timetable, WaysOn } from '../../../advice/ways-on/ways-on';
 import { shown } from '../../../quantity/shown';
+import type { MustCarried } from '../../../routes/must-carried';
 import { inSentence, listOf } from '../list-of';
 import { theRoute } from '../routes/route-titles';
 import { usd } from '../say-dollars';
@@ -28,7 +29,7 @@ export const waysOn = {
     return `More money: ${usd(moreUsd)} more, ${usd(line.usd)} in all, buys ${titleOf(line)}. It carries all that must run for the time you asked.`;
   },
   littleMore({ line, moreUsd }: NonNullable<WaysOn['littleMore']>): string {
-    return `A little more money: ${usd(moreUsd)} more, ${usd(line.usd)} in all, buys ${titleOf(line)}. ${line.carried.carried === line.carried.of ? 'It carries all that must run, but ' : 'It '}does not reach the time you asked: it lasts ${lasting(line)}.`;
+    return `A little more money: ${usd(moreUsd)} more, ${usd(line.usd)} in all, buys ${titleOf(line)}. It carries ${howMany(line.carried)} that must run, but does not reach the time you asked: it lasts ${lasting(line)}.`;
   },
   shorterGoal(way: WaysOn['shorterGoal']): string {
     if (way === null)
@@ -100,7 +101,7 @@ export const waysOn = {
       ...(littleMore === null
         ? []
         : [
-            `${usd(littleMore.moreUsd)} more (${usd(littleMore.line.usd)} in all) for ${titleOf(littleMore.line)}, ${littleMore.line.carried.carried === littleMore.line.carried.of ? 'which carries all that must run ' : ''}for ${lasting(littleMore.line)}`,
+            `${usd(littleMore.moreUsd)} more (${usd(littleMore.line.usd)} in all) for ${titleOf(littleMore.line)}, which carries ${howMany(littleMore.line.carried)} that must run for ${lasting(littleMore.line)}`,
           ]),
       ...(oneRoom === null || oneRoom.line.reaches
         ? []
@@ -155,6 +156,9 @@ function unit({ heats, cools }: OneRoom): string {
   const cooler = 'a window unit of the variable-speed (inverter) kind';
   return heats && cools ? `${heater} and ${cooler}` : heats ? heater : cooler;
 }
+
+const howMany = ({ carried, of }: MustCarried) =>
+  carried === of ? 'all' : `${carried} of the ${of}`;
 
 const lasting = ({ hours }: OneRoom['line']) =>
   hours === null

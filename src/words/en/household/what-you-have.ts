@@ -1,3 +1,4 @@
+import type { Figure } from '../../../quantity/figure';
 import { shown } from '../../../quantity/shown';
 import type { Route } from '../../../routes/route';
 import { inSentence, listOf } from '../list-of';
@@ -22,12 +23,21 @@ export const whatYouHave = {
         ? 'nothing to buy'
         : `${shown(route.costUsd.value, '$')} for ${parts}`;
     const also = given.lifeTold ? ' It is a bridge and no second source.' : '';
-    return `What you have already: ${source} (${cost}) can run ${carries}, for ${howLong(route)}.${also}`;
+    return `What you have already: ${source} (${cost}) can run ${carries}, ${howLong(route)}.${also}`;
   },
 };
 
-function howLong({ lasting: { hours } }: Route): string {
-  if (hours === null) return 'as long as the sun and the battery hold';
+function howLong({ lasting: { hours, how } }: Route): string {
+  // What is counted for it is the time until it drives off; what it holds says more of what is here already.
+  if (how.code === 'vehicle-away')
+    return `for ${ofCharge(how.storeHours)} while it stays at home; ${how.told ? 'you said' : 'we count'} it is away about ${how.awayHours} hours a day`;
+  if (how.code === 'against-goal' && how.of.code === 'unknown-fuel')
+    return 'how long we do not know before you tell us more of it';
+  if (hours === null) return 'for as long as the sun and the battery hold';
+  return `for ${ofCharge(hours)}`;
+}
+
+function ofCharge(hours: Figure): string {
   const h = (value: number) => shown(value, 'h');
   // What rounds to no hour at all is said in words: "about 0 h" reads as if it ran.
   if (hours.value < LEAST_HOURS) return 'less than half an hour';
