@@ -113,9 +113,7 @@ describe('gas where no power company reaches', () => {
     const far = plan({ 'home-kind': 'off-grid', 'heat-main': 'wood' });
     const standby = far.routes.find(({ kind }) => kind === 'standby-engine')!;
     expect(standby.stops.map(({ code }) => code)).toContain('gas-tank-unknown');
-    const conditions = far.possibleIf.flatMap((one) =>
-      one.conditions.map(({ code }) => code),
-    );
+    const conditions = far.possibleIf.flatMap((one) => one.conditions.map(({ code }) => code));
     expect(conditions).toContain('gas-tank-unknown');
     expect(conditions.filter((code) => code === 'gas-unknown')).toEqual([]);
   });

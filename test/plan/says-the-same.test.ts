@@ -93,8 +93,8 @@ describe('what one part of the plan says', () => {
       'Worth settling if you ever want a battery fixed to the house',
     );
     expect(section(spare, 'Next steps')).not.toContain(english.household.headings.settleAbove);
-    // Of a battery that is there already.
-    const text = planMarkdown(planOf('birch-street', { 'own-sources': ['home-battery'] }), english);
+    // Of the home itself: heat by gas where there is no gas.
+    const text = planMarkdown(planOf('birch-street', { 'gas-supply': 'none' }), english);
     expect(section(text, 'Worth finding out')).toContain('Settle these first');
     expect(section(text, 'Next steps')).toContain(english.household.headings.settleAbove);
     expect(section(planMarkdown(mill, english), 'Worth finding out')).not.toContain('Settle');
