@@ -64,9 +64,12 @@ function measuresHere(home: Home): Measure[] {
   });
 }
 
-/** What the thrifty way takes off in all, and what its measures cost together, $; nothing where none has an effect. */
+/**
+ * What the thrifty way takes off in all, and what it costs, $: of its measures those that take something off what must run, for no lantern
+ * is needed to carry a laptop. Nothing where none has an effect.
+ */
 export function thriftySum(home: Home, measures: readonly Measure[]) {
-  const taken = measures.filter((one) => one.use === 'thrifty');
+  const taken = measures.filter(({ use, saves }) => use === 'thrifty' && saves.of === 'must');
   const source = { kind: 'formula', label: 'the sum of what its measures cost' } as const;
   return {
     saves: savesOf(home, home.loads, thriftyLoads(home, home.loads)),

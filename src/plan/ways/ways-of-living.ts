@@ -30,7 +30,7 @@ export interface WaysOfLiving {
   readonly thrifty: Profile;
   /** Every way to need less that has an effect here. */
   readonly measures: readonly Measure[];
-  /** What the thrifty measures cost together, $. */
+  /** What the thrifty measures cost that take something off what must run, $. */
   readonly thriftyUsd: Figure;
   /** What thrifty means by the hour. */
   readonly turns: readonly Turn[];

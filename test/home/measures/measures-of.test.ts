@@ -137,3 +137,14 @@ test('jugs for 4 people and 5 days are 80 gal: 60 fit in jugs and a drum, and th
   expect(found(made({ ...answers, animals: ['stay-outside'] }), 'stored-water')).toBeUndefined();
   expect(found(made(untold), 'stored-water')).toBeUndefined();
 });
+
+test('thrift costs what its measures on what must run cost: no lantern is bought to carry a laptop', () => {
+  const laptop = made({ ...answersOf('mill-lane'), 'must-run': ['work'], 'must-also': ['none'] });
+  expect(found(laptop, 'lantern')).toMatchObject({ use: 'thrifty' });
+  expect(found(laptop, 'lantern')!.saves.of).not.toBe('must');
+  const lit = made({ ...answersOf('mill-lane'), 'must-run': ['work', 'lights'] });
+  const { value } = found(lit, 'lantern')!.costUsd;
+  expect(value).toBeGreaterThan(0);
+  const costOf = (home: Home) => thriftySum(home, measuresOf(home)).costUsd.value;
+  expect(costOf(lit) - costOf(laptop)).toBe(value);
+});
