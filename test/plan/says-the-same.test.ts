@@ -93,9 +93,11 @@ describe('what one part of the plan says', () => {
       'Worth settling if you ever want a battery fixed to the house',
     );
     expect(section(spare, 'Next steps')).not.toContain(english.household.headings.settleAbove);
-    // Of the home itself: heat by gas where there is no gas.
-    const text = planMarkdown(planOf('birch-street', { 'gas-supply': 'none' }), english);
-    expect(section(text, 'Worth finding out')).toContain('Settle these first');
+    // Of the home itself: a main breaker above what its bus carries.
+    const changed = { 'panel-bus': 100, 'battery-place': 'attached-garage' };
+    const text = planMarkdown(planOf('birch-street', changed), english);
+    expect(text).toContain('## Settle these first');
+    expect(section(text, 'Worth finding out')).not.toContain('if you ever want');
     expect(section(text, 'Next steps')).toContain(english.household.headings.settleAbove);
     expect(section(planMarkdown(mill, english), 'Worth finding out')).not.toContain('Settle');
   });
