@@ -37,7 +37,7 @@ export function advise(
   seeksWaysOn = sizeKind !== null,
 ): Advice {
   const ranked = rank(home, drawn, kinds, sizeKind);
-  const { lines, advised } = linesOf(ranked);
+  const { lines, advised } = linesOf(home, ranked);
   const able = kinds
     .map((one) => one.route)
     .filter((r) => r.verdict !== 'cannot' && isSource(traitsOf[r.kind]) && r.carries.length > 0);

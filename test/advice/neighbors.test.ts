@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import type { Line } from '../../src/advice/list/line';
+import { type Line, ownThere } from '../../src/advice/list/line';
 import { neighborsOf } from '../../src/advice/list/neighbors';
 import { preparation } from '../../src/routes/kinds/preparation';
 import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';
+import { houseWith } from '../plan/electrical/electrical-home';
 
 /** A line of so many dollars, hours by the careful count, and outages carried. */
 function line(usd: number, careful: number | null, odds: number, way: Line['way'] = 'usual'): Line {
@@ -16,6 +17,7 @@ function line(usd: number, careful: number | null, odds: number, way: Line['way'
       carries: ['fridge'],
       costUsd: { ...preparation().costUsd, value: usd },
     },
+    ownThere: false,
     way,
     usd,
     storedGal: null,
@@ -101,4 +103,13 @@ describe('the lines laid beside the one advised', () => {
     expect(neighbors!.cheaper!.missed).toEqual(['furnace-gas']);
     expect(neighbors!.dearer!.line.route!.kind).toBe('standby-engine');
   });
+});
+
+test('with nothing bought, what needs power stops, but for what the things they have can run', () => {
+  const { inShort } = english.household.dollarsBuy;
+  expect(inShort(nothing)).toMatch(/^\$0: nothing bought: what needs power stops/);
+  expect(inShort({ ...nothing, ownThere: true })).toMatch(/only what the things you have can run/);
+  const owning = (own: string) => ownThere(houseWith({ 'own-sources': [own] }));
+  expect(['power-pack', 'engine-portable', 'ev-outlet'].map(owning)).toEqual([true, true, true]);
+  expect(['none', 'backfeed-cord'].map(owning)).toEqual([false, false]);
 });

@@ -1,4 +1,5 @@
-import type { Way } from '../../home/home';
+import type { ChoiceId } from '#compiled/question-ids.js';
+import type { Home, Way } from '../../home/home';
 import type { LoadId } from '../../home/loads/load-id';
 import { onceStored } from '../../routes/fuel/once-stored';
 import { type MustCarried, mustCarried, mustMissed } from '../../routes/must-carried';
@@ -11,6 +12,8 @@ import type { Value } from './value';
 export interface Line {
   /** Null: nothing is bought. */
   readonly route: Route | null;
+  /** A source of theirs is there, which may run something of it with nothing bought. */
+  readonly ownThere: boolean;
   readonly way: Way;
   /** The likely price, with what the way of living costs, $. */
   readonly usd: number;
@@ -35,6 +38,7 @@ export function lineOf(one: Weighed, withinBudget: boolean): Line {
   const { hours } = (stored?.route ?? route).lasting;
   return {
     route,
+    ownThere: ownThere(living.home),
     way: living.way,
     usd,
     storedGal: stored?.gallons ?? gallonsToday(route),
@@ -52,3 +56,10 @@ function gallonsToday({ fuel }: Route): number | null {
     ? null
     : fuel.atHand.value;
 }
+
+const sources: readonly ChoiceId<'own-sources'>[] = [
+  ...(['engine-portable', 'engine-standby', 'power-pack', 'home-battery'] as const),
+  ...(['ev-outlet', 'hybrid-outlet', 'small-ups'] as const),
+];
+
+export const ownThere = ({ facts }: Home): boolean => facts.has('own-sources', ...sources);

@@ -7,7 +7,7 @@ import { SizeOdds } from '../ride/size-odds';
 import type { Candidate } from './candidate';
 import { chooseOf } from './choose';
 import { reachesGoal } from './enough';
-import { type Line, lineOf } from './line';
+import { type Line, lineOf, ownThere } from './line';
 import { asUsual, thriftily } from './living';
 import { MOST_LINES, shortlist } from './shortlist';
 import { livedSources, type SizeKind, usualSources } from './source';
@@ -99,7 +99,10 @@ const isTop = ({ living, value }: Weighed): boolean =>
   (value.devices ?? 100) === 100;
 
 /** The list as it is printed, from nothing bought to the best, and the place of the chosen one on it. */
-export function linesOf({ all, chosen, reaching, budgetUsd: budget }: Ranked): {
+export function linesOf(
+  home: Home,
+  { all, chosen, reaching, budgetUsd: budget }: Ranked,
+): {
   lines: Line[];
   advised: number | null;
 } {
@@ -109,13 +112,13 @@ export function linesOf({ all, chosen, reaching, budgetUsd: budget }: Ranked): {
   const lines = short.map((one) => lineOf(one, budget === null || one.usd <= budget));
   const at = chosen === null ? -1 : short.indexOf(chosen);
   return {
-    lines: free ? lines : [NOTHING, ...lines],
+    lines: free ? lines : [{ ...NOTHING, ownThere: ownThere(home) }, ...lines],
     advised: at < 0 ? null : at + (free ? 0 : 1),
   };
 }
 
 /** The list begins with what no money buys. */
-const NOTHING: Line = {
+const NOTHING: Omit<Line, 'ownThere'> = {
   route: null,
   way: 'usual',
   usd: 0,

@@ -68,7 +68,9 @@ export const dollarsBuy = {
 /** "$860: plug-in power pack of 1 kWh, living thriftily: carries all 4 that must run, through more than 99 of 100 ..." */
 function whatItDoes(line: Line, goalHours: number): string {
   if (line.route === null)
-    return '$0: nothing bought: what needs power stops when the outage begins.';
+    return line.ownThere
+      ? '$0: nothing bought: only what the things you have can run goes on when the outage begins.'
+      : '$0: nothing bought: what needs power stops when the outage begins.';
   return `${whatItCarries(line)}, ${howFar(line, goalHours)}.`;
 }
 
