@@ -1,5 +1,6 @@
 import type { Answers } from '../interview/answers';
 import type { Question } from '../interview/questions/question';
+import { isToAsk } from '../interview/questions/relevant';
 import type { Bank } from './effect-of-answers';
 import { drawsThatCount, foundTogether } from './found-together';
 import { likeliestFirst } from './likeliest-first';
@@ -94,5 +95,7 @@ function batches<T>(all: readonly T[], size: number): T[][] {
 /** Questions that apply and were not put yet, in the order of the interview; what nobody answered counts as "not sure". */
 function openQuestions(answers: Answers, { interview, knownOf }: Bank): Question[] {
   const known = knownOf(answers);
-  return interview.questions.filter(({ id }) => known.has(id) && answers[id] === undefined);
+  return interview.questions.filter(
+    (question) => known.has(question.id) && isToAsk(question, answers),
+  );
 }

@@ -21,7 +21,9 @@ export function drawnAnswers(answers: Answers, { interview, trialOf }: Bank, k: 
   for (const question of interview.questions) {
     if (question.when !== undefined && !holds(question.when, known)) continue;
     const told = answers[question.id];
-    const answer = told ?? drawOne(usualHere(question, home), known, k);
+    // What is asked of nobody by itself is not found out by asking on.
+    const answer =
+      told ?? (question.optional ? undefined : drawOne(usualHere(question, home), known, k));
     if (told === undefined && answer !== undefined) drawn[question.id] = answer;
     known.set(
       question.id,

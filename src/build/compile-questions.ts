@@ -12,12 +12,20 @@ import {
   walkFileSchema,
 } from '../interview/questions/question-schema';
 
+import { MEASURED, measuredFileSchema, measuredQuestions } from './measured-questions';
+
 /** Check every question file under `from`, write the interview to `to` as one module, and hand back its questions. */
 export function compileQuestions(from: string, to: string): Question[] {
   const order = read(join(from, 'order.yaml'), orderFileSchema);
   const seen: string[] = [];
+  const measured = measuredQuestions(
+    read(join(from, 'measured-things.yaml'), measuredFileSchema),
+    read(join(from, MEASURED, `${MEASURED}.yaml`), questionFileSchema),
+  );
   const places = order.topics.flatMap((topic) =>
-    topic.questions.map((id) => ({ topic: topic.id, id })),
+    topic.questions
+      .flatMap((id) => (id === MEASURED ? [id, ...measured.keys()] : [id]))
+      .map((id) => ({ topic: topic.id, id })),
   );
   const opening = order.opening.map((id) => {
     const place = places.find((one) => one.id === id);
@@ -28,9 +36,14 @@ export function compileQuestions(from: string, to: string): Question[] {
   const rest = places.filter(({ id }) => !order.opening.includes(id));
   const questions = [...opening, ...rest].map(({ topic, id }) => {
     const path = join(from, topic, `${id}.yaml`);
-    if (!existsSync(path))
+    const made = measured.get(id);
+    if (made === undefined && !existsSync(path))
       throw new Error(`${path} is named in order.yaml but missing: write it, or take its id out`);
-    const question = { id, topic, ...read(path, questionFileSchema) };
+    const held =
+      made === undefined
+        ? read(path, questionFileSchema)
+        : checked(`measured-things.yaml, ${id}`, made, questionFileSchema);
+    const question = { id, topic, ...held };
     for (const earlier of conditionsOf(question.when)) {
       if (!seen.includes(earlier))
         throw new Error(
@@ -46,6 +59,7 @@ export function compileQuestions(from: string, to: string): Question[] {
     if (strange.length > 0)
       throw new Error(`${id}: a choice names ${strange.join(', ')}, which is no question`);
   }
+  checkMeasured([...measured.keys()], questions);
   refuseStrays(from, order.topics);
   for (const list of ['mattersMost', 'tariff'] as const) {
     for (const id of order[list]) {
@@ -123,9 +137,30 @@ function idTypes(
 function read<T>(path: string, schema: ZodType<T>): T {
   const doc = parseDocument(readFileSync(path, 'utf8'), { uniqueKeys: true });
   if (doc.errors.length > 0) throw new Error(`${path}: ${doc.errors[0]!.message}`);
-  const result = schema.safeParse(doc.toJS());
+  return checked(path, doc.toJS(), schema);
+}
+
+function checked<T>(path: string, held: unknown, schema: ZodType<T>): T {
+  const result = schema.safeParse(held);
   if (!result.success) throw new Error(`${path}: ${prettifyError(result.error)}`);
   return result.data;
+}
+
+/** Each thing that may be measured is a choice, and each choice such a thing. */
+function checkMeasured(
+  ids: readonly string[],
+  questions: readonly { id: string; choices?: readonly { id: string; alone?: boolean }[] }[],
+): void {
+  const choices = questions.find(({ id }) => id === MEASURED)?.choices ?? [];
+  const offered = choices.filter(({ alone }) => alone !== true).map(({ id }) => id);
+  const asked = ids
+    .filter((id) => !/-(start|day)$/.test(id))
+    .map((id) => id.slice(MEASURED.length + 1));
+  const wrong = [
+    ...offered.filter((id) => !asked.includes(id)).map((id) => `${id} has no row`),
+    ...asked.filter((id) => !offered.includes(id)).map((id) => `${id} is no choice of ${MEASURED}`),
+  ];
+  if (wrong.length > 0) throw new Error(`measured-things.yaml: ${wrong.join('; ')}`);
 }
 
 /** Each danger is a choice of its question and the other way round; no name leads nowhere; no two ranks are equal. */

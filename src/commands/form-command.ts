@@ -1,5 +1,6 @@
 import interview from '#compiled/questions.js';
 import { besideTariff } from '../interview/beside-tariff';
+import { isMeasured, measuredRows } from '../interview/measured-rows';
 import { stopsOf, walkList } from '../interview/walk';
 import { sayUnit } from '../interview/words';
 import { walkForm } from '../papers/walk-form';
@@ -35,10 +36,11 @@ export async function formCommand(args: Arguments): Promise<number> {
     title: say.places[place],
     questions,
   }));
+  const measured = measuredRows(interview, home.answers);
   const name = nameOfFile(path);
   const then = say.backAtTheComputer(callName(process.env), name);
   const intro = parts.length > 0 ? [say.safe, then] : [say.nothing];
-  printOut(walkForm({ title: say.titleOf(name), intro, parts, sayUnit }, words));
+  printOut(walkForm({ title: say.titleOf(name), intro, parts, measured, sayUnit }, words));
   return DONE;
 }
 
@@ -50,7 +52,11 @@ function wholeForm(words: Words): string {
   const talked = interview.topics.map(({ id, title }) => ({
     title,
     questions: interview.questions.filter(
-      (one) => one.topic === id && !walked.has(one.id) && one.id !== interview.dangers.question,
+      (one) =>
+        one.topic === id &&
+        !walked.has(one.id) &&
+        one.id !== interview.dangers.question &&
+        !isMeasured(one),
     ),
   }));
   const parts = [
@@ -58,5 +64,6 @@ function wholeForm(words: Words): string {
     ...stops.map(({ place, questions }) => ({ title: say.places[place], questions })),
   ];
   const intro = [say.dangerFirst, say.safe, say.skip];
-  return walkForm({ title: say.title, intro, parts, sayUnit }, words);
+  const measured = measuredRows(interview, null);
+  return walkForm({ title: say.title, intro, parts, measured, sayUnit }, words);
 }

@@ -3,7 +3,8 @@ import { show } from './begin';
 import { firstRow, NO_ROW } from './keys/no-row';
 import type { NextStep } from './next-step';
 import { asksOfHome } from './opening';
-import { questionAt, relevant } from './questions/relevant';
+import type { Question } from './questions/question';
+import { isToAsk, questionAt, relevant } from './questions/relevant';
 import type { Context, State } from './state';
 import { toCheck } from './to-check';
 import { setAside } from './unfinished';
@@ -11,8 +12,7 @@ import { words } from './words';
 
 /** After an answer: the next question, the list it was opened from, or the first plan where the opening ends. */
 export function goOn(context: Context, state: State): State {
-  const order = relevant(context, state.answers).map((q) => q.id);
-  const fresh = order.filter((id) => state.answers[id] === undefined);
+  const fresh = notAnswered(relevant(context, state.answers), state.answers);
   if (state.walking !== null) return nextFound(context, state);
   if (state.fromCheck) {
     const opened = fresh.find((id) => !state.leftOpen.includes(id));
@@ -53,10 +53,15 @@ function endsOpening(context: Context, state: State): boolean {
   return next === undefined || !opening.includes(next);
 }
 
+/** What is to be asked yet; what is asked of nobody by itself is not. */
+const notAnswered = (questions: readonly Question[], answers: State['answers']): string[] =>
+  questions.filter((question) => isToAsk(question, answers)).map(({ id }) => id);
+
 /** The first new question, or the one we came back from, whichever is asked first. */
 function nextOf(context: Context, state: State): string | undefined {
-  const order = relevant(context, state.answers).map((q) => q.id);
-  const fresh = order.filter((id) => state.answers[id] === undefined);
+  const asked = relevant(context, state.answers);
+  const order = asked.map((q) => q.id);
+  const fresh = notAnswered(asked, state.answers);
   const here = order.indexOf(state.at);
   const nearest = state.ahead.filter((id) => order.indexOf(id) > here).at(-1);
   return [fresh.find((id) => order.indexOf(id) > here) ?? fresh[0], nearest]
@@ -128,8 +133,7 @@ function leavesDanger({ interview }: Context, { at, trail, answers }: State): bo
  * change brings up. One that was still open is a place to go on from.
  */
 export function openFromList(context: Context, state: State, id: string): State {
-  const open = relevant(context, state.answers).filter((q) => state.answers[q.id] === undefined);
-  const leftOpen = open.map((q) => q.id);
+  const leftOpen = notAnswered(relevant(context, state.answers), state.answers);
   // After a plan every answer is laid beside it, also one that was open.
   const fromCheck = state.changing !== null || !leftOpen.includes(id);
   return {

@@ -17,6 +17,7 @@ export type PlainStep =
   | 'minutes-in-hour'
   | 'hours-in-day'
   | 'power-factor'
+  | 'counted-before'
   | 'hours-of-running'
   | 'start-above-running'
   | 'size-of-part'

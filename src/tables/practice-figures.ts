@@ -2,6 +2,9 @@ import figures, { type RowId } from '#compiled/tables/practice-figures.js';
 import type { NamedValueRow } from './named-values';
 import type { Table } from './table';
 
+/** Name of one of them. */
+export type PracticeId = RowId;
+
 /** Figures of the trade that no standard fixes: `value` is the likely one, with its range where it has one. */
 export const practiceFigures: Table<NamedValueRow & { id: RowId; low?: number; high?: number }> =
   figures;

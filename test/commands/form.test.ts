@@ -27,22 +27,32 @@ test('the form of a home holds what is on its list, by place, with room to write
     /# To look at: oak[\s\S]*## At the electric panel[\s\S]*main breaker[\s\S]*____ amps[\s\S]*## At the pumps and the water[\s\S]*____ horsepower/,
   );
   expect(stdout).not.toContain('before you would leave');
+  // A well pump is there, a blank each for what it runs and starts at; nobody told of a heat pump.
+  expect(stdout).toMatch(/\| Well pump \| _+ \| _+ \| {2}\|/);
+  expect(stdout).not.toContain('| Heat pump |');
 });
 
 test('the form alone is the whole bank, each question once, the walk behind the talk', () => {
   const { status, stdout } = form();
   expect(status).toBe(0);
-  const asked = interview.questions.filter(({ id }) => id !== 'now-danger').map(({ ask }) => ask);
+  const asked = interview.questions
+    .filter(({ id, topic }) => id !== 'now-danger' && topic !== 'measured')
+    .map(({ ask }) => ask);
   for (const ask of new Set(asked)) expect(stdout).toContain(`**${ask}**`);
   const heads = [...stdout.matchAll(/^## (.*)$/gm)].map(([, head]) => head);
-  expect(heads.slice(-6)).toEqual([
+  expect(heads.slice(-7)).toEqual([
     'At the electric panel',
     'At the heating and cooling',
     'At the pumps and the water',
     'In the rooms',
     'Outdoors and in the garage',
     'In your papers',
+    'If you have a meter',
   ]);
+  const things = interview.questions.find(({ id }) => id === 'measured')!.choices!;
+  for (const { label, alone } of things) {
+    if (alone !== true) expect(stdout).toContain(`| ${label} | ____`);
+  }
   expect(stdout).toContain('call 911');
 });
 

@@ -82,4 +82,5 @@ export const calmHome: Answers = {
   'budget-later': 1000,
   'other-aims': ['none'],
   'who-works': 'licensed',
+  measured: ['none'],
 };

@@ -1,6 +1,6 @@
 import type { Home, Load } from '../../home/home';
+import { neverLessened } from '../../home/loads/never-lessened';
 import { harms } from '../../home/measures/harms';
-import { neverThinned } from '../../home/measures/thrifty-loads';
 import { loadsOf } from '../../routes/pick-loads';
 import { hardestSeason } from '../hardest-season';
 
@@ -11,7 +11,7 @@ import { hardestSeason } from '../hardest-season';
 export function mayGo(home: Home): Load[] {
   const season = hardestSeason(home);
   return loadsOf(home, ['must'])
-    .filter((load) => !neverThinned(load) && !keepsWell(home, load))
+    .filter((load) => !neverLessened(load) && !keepsWell(home, load))
     .sort((a, b) => b.kwhPerDay[season].value - a.kwhPerDay[season].value);
 }
 

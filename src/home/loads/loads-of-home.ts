@@ -13,6 +13,7 @@ import { heatTape } from './heat-tape';
 import { heating } from './heating';
 import { hotWater } from './hot-water';
 import { living } from './living';
+import { withMeasured } from './measured';
 import { medical } from './medical';
 import { inOneRoom } from './one-room';
 import { pumps } from './pumps';
@@ -46,5 +47,8 @@ export function loadsOfHome(facts: Facts, widths: Widths, site: Site | null): Lo
 /** Everything in the home that uses electricity, medical devices first. */
 function allLoads(context: LoadContext): Load[] {
   const groups = [medical, heating, heatTape, cooling, pumps, coldFood, living, hotWater, big];
-  return groups.flatMap((group) => group(context));
+  return withMeasured(
+    context.facts,
+    groups.flatMap((group) => group(context)),
+  );
 }

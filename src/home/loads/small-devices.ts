@@ -44,9 +44,8 @@ function calledTogether(named: readonly SmallDevice[]): string {
   const [first, ...more] = named.map(({ name }, i) => (i === 0 ? name : lower(name)));
   const last = more.pop();
   if (last === undefined) return first!;
-  return more.length === 0
-    ? `${first} with ${last}`
-    : `${first} with ${more.join(', ')} and ${last}`;
+  const others = more.length === 0 ? last : [more.join(', '), last].join(' and ');
+  return [first, others].join(' with ');
 }
 
 const lower = (name: string) => name.charAt(0).toLowerCase() + name.slice(1);

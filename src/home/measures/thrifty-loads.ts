@@ -1,6 +1,6 @@
 import { type MeasureId, type MeasureRow, measureTable } from '../../tables/measures';
 import type { Load } from '../home';
-import { isHealthDevice } from '../people/health-devices';
+import { neverLessened } from '../loads/never-lessened';
 import { changes } from './changes';
 import type { Household } from './household';
 import { closedBy } from './not-where';
@@ -32,14 +32,9 @@ export function thriftyWithout(
   return others.reduce((left, row) => withMeasure(household, left, row), loads);
 }
 
-/** Devices for health, and the pump that keeps the house dry, are never thinned. */
-export function neverThinned(load: Load): boolean {
-  return load.life || isHealthDevice(load) || load.id === 'sump' || load.id === 'waste';
-}
-
 function keepingSafe(before: readonly Load[], after: readonly Load[]): readonly Load[] {
   if (after === before) return before;
-  const kept = new Map(before.filter(neverThinned).map((load) => [load.id, load]));
+  const kept = new Map(before.filter(neverLessened).map((load) => [load.id, load]));
   const all = after.map((load) => {
     const was = kept.get(load.id);
     if (was === undefined || was === load) return load;

@@ -5,7 +5,7 @@ type Standing = 'does-not-apply' | 'told' | 'unsure' | 'unasked';
 
 /** What of an interview is open, and of how much: every screen and paper that counts goes by this. */
 export interface OpenCounts {
-  /** Of all that apply: never put, or passed over. */
+  /** Of all that apply and are asked by themselves: never put, or passed over. */
   readonly unanswered: readonly Question[];
   /** Of the answers that weigh most in a plan: not told, be it "not sure" or never put. */
   readonly mattersMost: { readonly open: readonly Question[]; readonly of: number };
@@ -21,7 +21,9 @@ export function openCounts(
   standingOf: (id: string) => Standing,
 ): OpenCounts {
   const applies = questions.filter(({ id }) => standingOf(id) !== 'does-not-apply');
-  const unanswered = applies.filter(({ id }) => standingOf(id) === 'unasked');
+  const unanswered = applies.filter(
+    ({ id, optional }) => standingOf(id) === 'unasked' && optional !== true,
+  );
   const most = applies.filter(({ id }) => mattersMost.includes(id) && !never.includes(id));
   return {
     unanswered,

@@ -49,6 +49,7 @@ export const questionFileSchema = z
     usual: span.optional(),
     nameplate: z.boolean().optional(),
     safety: z.boolean().optional(),
+    optional: z.boolean().optional(),
     unsure: z.strictObject({
       assume: z.union([z.string(), z.array(z.string()), z.number(), z.null()]),
       low: z.number().optional(),

@@ -68,6 +68,8 @@ export interface Question {
   readonly nameplate?: boolean;
   /** A wrong guess could hurt someone: not sure takes the careful branch. */
   readonly safety?: boolean;
+  /** Asked of nobody who does not open it in the list of answers: unanswered, it is not open. */
+  readonly optional?: boolean;
   readonly unsure: Unsure;
   readonly when?: Condition;
 }

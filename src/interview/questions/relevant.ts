@@ -26,6 +26,10 @@ export function openIn(context: Asking, answers: State['answers']): OpenCounts {
   return openCounts({ questions, mattersMost }, (id) => known.get(id)?.how ?? 'does-not-apply');
 }
 
+/** It has no answer yet and is asked by itself: an optional one waits until somebody opens it. */
+export const isToAsk = ({ id, optional }: Question, answers: State['answers']): boolean =>
+  answers[id] === undefined && optional !== true;
+
 /** Every question this kind of interview may ask. */
 export function asked({ interview, short }: Asking): readonly Question[] {
   if (!short) return interview.questions;

@@ -1,5 +1,6 @@
-import type { PartName } from '../../bill/lifecycle/part-name';
+import { isOwned } from '../../routes/costs';
 import type { Route } from '../../routes/route';
+import type { EquipmentClass } from '../../tables/prices/equipment-costs';
 
 /** What of a route's equipment the household has, as it told it; null where it has none that counts. */
 export interface ThereAlready {
@@ -14,22 +15,19 @@ export interface ThereAlready {
 
 /** What is there and what is bought, by the parts of the route: nobody quotes what is there. */
 export function thereAlready({ parts }: Pick<Route, 'parts'>): ThereAlready {
-  const names = parts.map(({ called }) => called);
-  const label = (code: PartName['code'], unit: 'kw' | 'kwh'): number | null => {
-    const found: (PartName & { kw?: number; kwh?: number }) | undefined = names.find(
-      (name) => name.code === code,
-    );
-    return found?.[unit] ?? null;
+  const of = (...classes: EquipmentClass[]) =>
+    parts.filter(({ equipmentClass }) => classes.includes(equipmentClass));
+  const label = (unit: 'kw' | 'kwh', ...classes: EquipmentClass[]): number | null => {
+    const called = of(...classes).find(isOwned)?.called;
+    const sizes: { readonly code: string; kw?: number; kwh?: number } | undefined = called;
+    return sizes?.[unit] ?? null;
   };
-  const batteryKwh = label('own-battery', 'kwh');
-  const solarKw = label('own-panels', 'kw');
-  const buys = (equipmentClass: 'battery' | 'solar', there: number | null) =>
-    parts.filter((part) => part.equipmentClass === equipmentClass).length >
-    (there === null ? 0 : 1);
+  const buys = (equipmentClass: EquipmentClass) =>
+    of(equipmentClass).some((part) => !isOwned(part));
   return {
-    batteryKwh,
-    solarKw,
-    generatorKw: label('own-generator', 'kw') ?? label('own-standby', 'kw'),
-    buys: { battery: buys('battery', batteryKwh), solar: buys('solar', solarKw) },
+    batteryKwh: label('kwh', 'battery'),
+    solarKw: label('kw', 'solar'),
+    generatorKw: label('kw', 'portable-engine', 'standby-engine'),
+    buys: { battery: buys('battery'), solar: buys('solar') },
   };
 }

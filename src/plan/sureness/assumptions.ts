@@ -31,7 +31,7 @@ export function assumptionsOf(
     home.facts.openIds().filter((id) => home.facts.asked(id) || !onlyOnceAsked.includes(id)),
   );
   const open = interview.questions
-    .filter((q) => unknown.has(q.id) && q.id !== 'home-name')
+    .filter((q) => unknown.has(q.id) && q.id !== 'home-name' && q.optional !== true)
     .map((q) => ({
       code: 'open-answer' as const,
       question: q.id as QuestionId,

@@ -45,7 +45,9 @@ const GRAVE = 4;
 export function worthFindingOut(soFar: SoFar): ToFindOut[] {
   const { bank, answers, home } = soFar;
   const unknown = new Set<string>(home.facts.openIds());
-  const open = bank.interview.questions.filter((q) => unknown.has(q.id) && q.id !== 'home-name');
+  const open = bank.interview.questions.filter(
+    (q) => unknown.has(q.id) && q.id !== 'home-name' && q.optional !== true,
+  );
   if (open.length === 0) return [];
   const now = bank.trialOf(answers);
   const table = onTheTable(soFar, now.routes);

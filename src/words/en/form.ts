@@ -14,6 +14,12 @@ export const form = {
   answer: (room: string) => `Answer: ${room}`,
   numbers: (count: number) => ` (${count} numbers)`,
   how: (how: string) => `How to find out: ${how}`,
+  measured: {
+    title: 'If you have a meter',
+    intro:
+      'A plug-in meter shows watts (W) and, after some days, kilowatt-hours (kWh). Fill in the start only from a clamp meter that holds the peak. Leave health devices plugged in as they are. What is wired in is for an electrician to measure. Then enter it under "Measured with a meter".',
+    head: ['What', 'Runs at, W', 'Starts at, W', 'A day, kWh'],
+  },
   /** Places as headings on paper. */
   places: {
     panel: 'At the electric panel',

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import type { Demand, Home } from '../../../src/home/home';
 import { seasons } from '../../../src/home/home';
+import { neverLessened } from '../../../src/home/loads/never-lessened';
 import { livedHome } from '../../../src/home/measures/lived-home';
-import { neverThinned } from '../../../src/home/measures/thrifty-loads';
 import type { Answers } from '../../../src/interview/answers';
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
 import { answersOf } from '../../households/read-household';
@@ -43,7 +43,7 @@ describe('both ways of living, of 124 homes', () => {
     let seen = 0;
     for (const home of homes) {
       const { loads } = livedHome(home, 'thrifty');
-      for (const load of home.loads.filter(neverThinned)) {
+      for (const load of home.loads.filter(neverLessened)) {
         const lived = loads.find((one) => one.id === load.id)!;
         const { dcFed, ...same } = lived;
         expect(same).toEqual(load);

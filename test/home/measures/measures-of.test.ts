@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import type { Home } from '../../../src/home/home';
+import { neverLessened } from '../../../src/home/loads/never-lessened';
 import { livedHome } from '../../../src/home/measures/lived-home';
 import { type Measure, measuresOf, thriftySum } from '../../../src/home/measures/measures-of';
-import { neverThinned } from '../../../src/home/measures/thrifty-loads';
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
 import { SOFT_START_SHARE } from '../../../src/routes/fit-power';
 import { measureRow, measureTable } from '../../../src/tables/measures';
@@ -72,7 +72,7 @@ test('of 44 homes every measure shown has an effect, and none touches what is ne
       expect(most).toBeGreaterThanOrEqual(1);
       for (const id of loads) {
         const load = home.loads.find((one) => one.id === id)!;
-        if (id !== 'cpap') expect(neverThinned(load)).toBe(false);
+        if (id !== 'cpap') expect(neverLessened(load)).toBe(false);
       }
     }
   }

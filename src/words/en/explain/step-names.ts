@@ -9,6 +9,7 @@ const names: Readonly<Record<PlainStep, string>> = {
   'minutes-in-hour': 'minutes in an hour',
   'hours-in-day': 'hours in a day',
   'power-factor': 'power factor: watts over volt-amps while it runs',
+  'counted-before': 'what was counted before it was measured',
   'hours-of-running': 'hours of running that a hard day of this climate asks for',
   'start-above-running': 'what its start asks for above its running',
   'size-of-part': 'size that is bought',
