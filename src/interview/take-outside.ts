@@ -1,6 +1,6 @@
 import { show } from './begin';
 import type { Event } from './event';
-import { relevant } from './questions/relevant';
+import { isToAsk, relevant } from './questions/relevant';
 import type { Context, State } from './state';
 import { setAside } from './unfinished';
 
@@ -10,7 +10,8 @@ export function takeOutside(
   state: State,
   { answers, ask, text }: Event & { type: 'outside' },
 ): State {
-  const order = relevant(context, answers).map(({ id }) => id);
+  const asked = relevant(context, answers);
+  const order = asked.map(({ id }) => id);
   const taken: State = { ...state, answers, notice: text };
   const again = order.find((id) => ask.includes(id));
   if (again !== undefined && again !== state.at) {
@@ -21,6 +22,6 @@ export function takeOutside(
   }
   if (again !== undefined || order.includes(state.at) || state.view === 'check') return taken;
   // The question on the screen is no longer asked of this home.
-  const open = order.find((id) => answers[id] === undefined) ?? order[0]!;
+  const open = asked.find((one) => isToAsk(one, answers))?.id ?? order[0]!;
   return { ...show(context, { ...taken, trail: [], ahead: [] }, open), notice: text };
 }
