@@ -98,7 +98,7 @@ function reasonOf(
 ): Reason {
   const cheapest = [...able].sort((a, b) => a.costUsd.value - b.costUsd.value)[0] ?? null;
   return {
-    code: chosen === null ? withoutSource(home, cheapest) : codeOf(home, chosen),
+    code: chosen === null ? withoutSource(home, cheapest, budgetUsd) : codeOf(home, chosen),
     budgetUsd,
     laterUsd: laterUsd(home),
     cheapest:
@@ -112,9 +112,11 @@ function reasonOf(
   };
 }
 
-function withoutSource(home: Home, cheapest: Route | null): ReasonCode {
+function withoutSource(home: Home, cheapest: Route | null, budgetUsd: number | null): ReasonCode {
   if (mustLoads(home).length === 0) return 'nothing-named';
-  return cheapest === null ? 'no-source-open' : 'no-source-in-budget';
+  if (cheapest === null) return 'no-source-open';
+  const fits = budgetUsd === null || cheapest.costUsd.value <= budgetUsd;
+  return fits ? 'none-worth-it' : 'no-source-in-budget';
 }
 
 function codeOf(home: Home, chosen: Weighed): ReasonCode {

@@ -31,6 +31,7 @@ export type ReasonCode =
   | 'nothing-named' // nothing was named that must run
   | 'no-source-open'
   | 'no-source-in-budget'
+  | 'none-worth-it' // what the money buys comes about as near as nothing at all
   | 'no-power-needed' // thriftily nothing is left that a source would have to carry
   | 'cheapest-enough' // of those that carry all that must run through the goal
   | 'cheapest-enough-but-off' // the same, but for what no backup carries

@@ -3,7 +3,7 @@ import { isEnough } from './enough';
 import type { Weighed } from './unbeaten';
 import { compareValues, type Value } from './value';
 
-/** The one to advise of the unbeaten, within the money told; null where it buys none of them. */
+/** The one to advise of the unbeaten, within the money told; null where it buys none of them, or none worth its price. */
 export function chooseOf(all: readonly Weighed[], budgetUsd: number | null): Weighed | null {
   const payable = all.filter(({ usd }) => budgetUsd === null || usd <= budgetUsd);
   const enough = payable.find(isEnough);
@@ -12,9 +12,16 @@ export function chooseOf(all: readonly Weighed[], budgetUsd: number | null): Wei
     (a, b) => (a === null || compareValues(b.value, a.value) >= 0 ? b : a),
     null,
   );
-  if (best === null) return null;
+  if (best === null || isAsGoodAsNone(best)) return null;
   return withItsCans(payable.find(({ value }) => isNear(value, best.value))!, payable);
 }
+
+/** A tenth of the job or less, %, is about as good as none of it. Our judgement. */
+const HARDLY = 10;
+
+/** No money is spent on that; where life hangs on a device, an hour's bridge is something. */
+const isAsGoodAsNone = ({ usd, value: { devices, odds, long, share } }: Weighed): boolean =>
+  usd > 0 && devices === null && odds <= NEAR && !long && share <= HARDLY;
 
 /** Outages in a hundred that are no difference between two ways of living. Our judgement. */
 export const ALIKE = 1;

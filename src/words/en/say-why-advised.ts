@@ -27,6 +27,8 @@ const sentences: Readonly<Record<ReasonCode, (reason: Reason) => string>> = {
     `No route that gives power fits ${sayToldMoney(budgetUsd!, laterUsd)}. The cheapest, ${sayRouteTitle(cheapest!.called).toLowerCase()}, is likely to cost ${usd(cheapest!.usd)}, ${usd(cheapest!.usd - budgetUsd!)} more. ${READY}`,
   'no-power-needed': (reason) =>
     `If you live thriftily, nothing that must keep running needs power, so no power source is worth buying for it.${sayOthers(reason)}`,
+  'none-worth-it': (reason) =>
+    `No route ${within(reason)} carries what must run for long enough to be worth its price. ${READY}`,
   'cheapest-enough': (reason) =>
     `Of all routes and sizes that carry all that must keep running through at least 9 of 10 such outages${asUsual(reason)}, it costs least${butFor(reason)}${fits(reason)}.${sayOthers(reason)}`,
   'cheapest-enough-but-off': (reason) =>
