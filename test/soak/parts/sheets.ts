@@ -1,5 +1,6 @@
 import { randomHome } from '../../random-home';
 import { sheetsAsSummary } from '../never/pages';
+import { quoteAsPlanFile } from '../never/quote-figures';
 import {
   deadlyFirst,
   detailsOnce,
@@ -20,6 +21,7 @@ const held: Readonly<Record<string, Held>> = {
   'nothing twice in the details': detailsOnce,
   'nothing private for a stranger': nothingPrivate,
   'figures of the sheets in the summary': sheetsAsSummary,
+  'watts of the quote in the plan file': quoteAsPlanFile,
 };
 
 /** Every sheet of homes made up by chance, those of strangers too. */
