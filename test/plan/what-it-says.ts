@@ -1,17 +1,19 @@
 import interview from '#compiled/questions.js';
-import { widthsOf } from '../../src/home/build-home';
+import { remembered } from '../../src/advice/remembered';
+import { buildHome, widthsOf } from '../../src/home/build-home';
 import { Facts } from '../../src/home/facts';
 import type { Home } from '../../src/home/home';
+import { siteOf } from '../../src/home/site';
 import { SyntheticYears } from '../../src/home/weather/synthetic-years';
 import type { Answer, Answers } from '../../src/interview/answers';
 import { resolve } from '../../src/interview/questions/resolve';
 import { routeKinds } from '../../src/kinds/route-kind';
-import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { makePlan } from '../../src/plan/make-plan';
 import { tariffOf } from '../../src/plan/money/tariff-of';
 import { allRoutes } from '../../src/routes/all-routes';
 import { findings } from '../../src/rules/find';
 import { english } from '../../src/words/en';
+import { sharedBank } from '../frozen-plans';
 
 const ASOF = '2026-11-25';
 const widths = widthsOf(interview);
@@ -52,7 +54,7 @@ export function homeSays(home: Home): string {
 /** Routes, sizes, odds and prices. */
 export function routesOf(home: Home): string {
   return JSON.stringify(
-    allRoutes(home, new SyntheticYears(home, 1), widths).map((route) => [
+    allRoutes(home, drawnAt(home), widths).map((route) => [
       route.kind,
       route.verdict,
       route.stops.length,
@@ -71,7 +73,14 @@ export function billOf(home: Home): string {
 
 /** The rest of a plan: money, electrical points, steps, the leaving point. */
 export function planOf(answers: Answers, id: string): string {
-  const { home, assumptions, toFindOut, sources, ...plan } = makePlan(interview, answers, ASOF, 1);
+  const { home, assumptions, toFindOut, sources, ...plan } = makePlan(
+    interview,
+    answers,
+    ASOF,
+    1,
+    null,
+    sharedBank,
+  );
   const steps = plan.nextSteps.map((step) => [english.step(step, home), step.who]);
   const ladder = plan.ladder.map((step) => step.switchOff);
   const leaving = plan.leavingPoint.map(english.leaving);
@@ -88,4 +97,21 @@ function withoutEcho(text: string, answer: Answer | undefined): string {
   );
 }
 
-export const homeOf = (answers: Answers) => homeFromAnswers(interview, answers, ASOF);
+const siteAt = remembered((known) => siteOf(new Facts(known)));
+
+/** The home of these answers; place and climate are looked up once for all that tell the same of them. */
+export function homeOf(answers: Answers): Home {
+  const known = resolve(interview.questions, answers, 'assume');
+  return buildHome(new Facts(known), widths, ASOF, siteAt(known));
+}
+
+const weather = new WeakMap<Home['site']['place'], SyntheticYears>();
+
+/** One drawn year of the home's place, drawn once. */
+function drawnAt(home: Home): SyntheticYears {
+  const first = weather.get(home.site.place);
+  if (first !== undefined) return first.over(home);
+  const drawn = new SyntheticYears(home, 1);
+  weather.set(home.site.place, drawn);
+  return drawn;
+}
