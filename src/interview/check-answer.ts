@@ -1,4 +1,4 @@
-import { formatQuantity } from '../quantity/format-quantity';
+import { formatBounds, formatQuantity } from '../quantity/format-quantity';
 import { parseList } from '../quantity/parse-list';
 import { type Parsed, parseQuantity } from '../quantity/parse-quantity';
 import { visibleLine } from '../quantity/visible';
@@ -51,7 +51,12 @@ function checkNumbers(question: Question, text: string): Checked {
   if (at < 0) return { ok: true, value: read.values, unusual: false };
   const say = (value: number) => formatQuantity(value, unit);
   return no(
-    words.outOfRangeInList(question.says, at + 1, say(read.values[at]!), say(low), say(high)),
+    words.outOfRangeInList(
+      question.says,
+      at + 1,
+      say(read.values[at]!),
+      formatBounds(low, high, unit),
+    ),
   );
 }
 
@@ -65,6 +70,9 @@ function refusal(question: Question, typed: string, { problem, heard = '' }: Ref
     case 'other-unit':
       return words.otherUnit(typed, says, unit, example);
     case 'several':
+      if (DECIMAL_COMMA.test(typed)) {
+        return words.decimalComma(typed, says, typed.replace(',', '.'));
+      }
       return words.severalNumbers(typed, says, example);
     case 'words':
       return words.strangeWords(heard, typed, says, unit, example);
@@ -73,13 +81,16 @@ function refusal(question: Question, typed: string, { problem, heard = '' }: Ref
   }
 }
 
+/** "3,5": a comma where a point is meant; three digits behind it are thousands. */
+const DECIMAL_COMMA = /^-?\d+,\d{1,2}$/;
+
 /** A sentence when a number cannot be an answer to the question, else null. */
 export function outside(question: Question, value: number): string | null {
   const [low, high] = question.possible!;
   const unit = question.unit!;
   if (value < low || value > high) {
     const say = question.nameplate === true ? words.labelOutOfRange : words.outOfRange;
-    return say(question.says, formatQuantity(low, unit), formatQuantity(high, unit));
+    return say(question.says, formatBounds(low, high, unit));
   }
   const whole = question.decimals !== true && ['count', 'people', 'year'].includes(unit);
   return whole && !Number.isInteger(value) ? words.wholeNumber(question.says) : null;

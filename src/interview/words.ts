@@ -78,10 +78,12 @@ export const words = {
     `We could not read "${typed}" as one number. For "${says}" type the likeliest one alone, for example ${example}.`,
   strangeWords: (heard: string, typed: string, says: string, unit: string, example: string) =>
     `We could not read "${heard}" in "${typed}". For "${says}" type ${numberIn(unit)} alone, for example ${example}.`,
-  outOfRange: (says: string, low: string, high: string) =>
-    `"${says}" must be between ${low} and ${high}. Type a number in that range.`,
-  labelOutOfRange: (says: string, low: string, high: string) =>
-    `"${says}" must be between ${low} and ${high}. Check the number and the unit on the label, and type it again.`,
+  outOfRange: (says: string, bounds: string) =>
+    `"${says}" must be between ${bounds}. Type a number in that range.`,
+  labelOutOfRange: (says: string, bounds: string) =>
+    `"${says}" must be between ${bounds}. Check the number and the unit on the label, and type it again.`,
+  decimalComma: (typed: string, says: string, point: string) =>
+    `We read "${typed}" as two numbers. If you mean ${point}, type it for "${says}" with a point.`,
   wholeNumber: (says: string) => `Type a whole number for "${says}".`,
   emptyList: (says: string, count: number, unit: string) =>
     `For "${says}" type ${count} numbers in ${unit} with spaces or commas, or press Tab if you are not sure.`,
@@ -89,8 +91,8 @@ export const words = {
     `For "${says}" we read ${found} ${found === 1 ? 'number' : 'numbers'} and need ${count}. Leave none out, and put a space or a comma between two numbers.`,
   noNumberInList: (says: string, typed: string, count: number) =>
     `We could not read "${typed}" as a number. For "${says}" type ${count} numbers in digits, with spaces or commas.`,
-  outOfRangeInList: (says: string, place: number, said: string, low: string, high: string) =>
-    `Number ${place} of "${says}", ${said}, must be between ${low} and ${high}. Check it and type it again.`,
+  outOfRangeInList: (says: string, place: number, said: string, bounds: string) =>
+    `Number ${place} of "${says}", ${said}, must be between ${bounds}. Check it and type it again.`,
   noSuchLine: (typed: string) =>
     `No line here has the number ${typed}. Choose one with Up and Down, then press Enter.`,
   textTooLong: (says: string, letters: number, longest: number) =>
@@ -121,6 +123,7 @@ export const unitWords: Readonly<Record<string, string>> = {
   h: 'hours',
   min: 'minutes',
   hp: 'horsepower',
+  mi: 'miles',
   tons: 'tons',
   kWh: 'kilowatt-hours (kWh)',
   gal: 'gallons',

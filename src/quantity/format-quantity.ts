@@ -51,6 +51,25 @@ export function formatRange(low: number, value: number, high: number, unit: stri
   return `${likely} (${withoutSharedUnit(from, to)} to ${to})`;
 }
 
+/** "0 and 500 miles", "0 h and 3 days": the ends of what may be typed. */
+export function formatBounds(low: number, high: number, unit: string): string {
+  const [from, to] = [formatQuantity(low, unit), formatQuantity(high, unit)];
+  const shared = NAMED.exec(to)?.[1];
+  const short = shared === undefined ? from : withoutUnit(from, unit, shared);
+  return `${short} and ${to}`;
+}
+
+/** What stands behind a number, and nothing but it. */
+const NAMED = /^-?[\d.,/ ]*\d( ?\D+)$/;
+
+/** "1 person" and "20 people" share a unit; "0 h" and "3 days" do not. */
+function withoutUnit(text: string, unit: string, shared: string): string {
+  const own = NAMED.exec(text)?.[1];
+  if (own === undefined) return text;
+  const alike = own === shared || ['people', 'mi', 'tons'].includes(unit);
+  return alike ? text.slice(0, -own.length) : text;
+}
+
 /** By decimal places; one is slow to make and quick to use. */
 const FORMATS: Intl.NumberFormat[] = [];
 

@@ -33,14 +33,22 @@ export function parseQuantity(text: string, wanted: Wanted): Parsed {
   const read = readTerms(tidy, unit);
   if ('problem' in read) return { ok: false, ...read };
   const { terms } = read;
+  // No temperature and no year is "none".
+  if (tidy === 'none' && NEVER_NONE.includes(unit.measure)) {
+    return { ok: false, problem: 'no-number', heard: text.trim() };
+  }
   const understood =
     terms.length === 1 ? single(terms[0]!, unit, wanted.volts) : several(terms, unit);
   if (understood !== null && Number.isFinite(understood.value)) return answer(understood, unit);
-  const stranger = terms.find((t) => t.unit !== null && t.unit.measure !== unit.measure);
+  const stranger = terms.find(
+    (t) => t.unit !== null && (t.unit.measure !== unit.measure || terms.length === 1),
+  );
   return stranger === undefined
     ? { ok: false, problem: terms.length > 1 ? 'several' : 'no-number', heard: text.trim() }
     : { ok: false, problem: 'other-unit', heard: stranger.unit!.unit };
 }
+
+const NEVER_NONE = ['temperature', 'year'];
 
 /** A value in the wanted unit, and the words of the conversion where there was one. */
 interface Understood {
@@ -60,6 +68,10 @@ function answer({ value, by }: Understood, unit: UnitWord): Parsed {
 function single(term: Term, unit: UnitWord, volts?: number): Understood | null {
   if (term.unit === null) {
     // Nobody pays less than a cent a kWh: a bare fraction is dollars.
+    // A half is half of the whole.
+    if (unit.unit === '%' && FRACTION.test(term.written) && term.value <= 1) {
+      return { value: term.value * 100, by: term.written };
+    }
     const dollars = unit.unit === 'c/kWh' && term.value > 0 && term.value < 1;
     return dollars ? { value: term.value * 100, by: `$${term.written}` } : { value: term.value };
   }
@@ -70,6 +82,9 @@ function single(term: Term, unit: UnitWord, volts?: number): Understood | null {
   const value = convert(term, unit);
   return value === null ? null : { value, by: term.written };
 }
+
+/** A fraction as people write or say it: "1/2", "half". */
+const FRACTION = /\/|^half$/;
 
 function several(terms: readonly Term[], unit: UnitWord): Understood | null {
   return pair(terms, unit) ?? product(terms, unit) ?? sum(terms, unit);
@@ -137,5 +152,7 @@ function minutesAfterHour(term: Term, unit: UnitWord): Term | null {
 
 function convert({ value, unit: from }: Term, to: UnitWord): number | null {
   if (from === null || from.measure !== to.measure) return null;
+  // Nobody gives an age in minutes: "30 m" is meant otherwise.
+  if (to.unit === 'years' && from.size < 1) return null;
   return (value * from.size + (from.offset ?? 0) - (to.offset ?? 0)) / to.size;
 }

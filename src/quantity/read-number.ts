@@ -8,6 +8,7 @@ export interface NumberRead {
 const NUMBER_WORDS: Readonly<Record<string, number>> = {
   'half a': 0.5,
   'half an': 0.5,
+  half: 0.5,
   a: 1,
   an: 1,
   once: 1,
@@ -26,6 +27,12 @@ const NUMBER_WORDS: Readonly<Record<string, number>> = {
   ten: 10,
   eleven: 11,
   twelve: 12,
+  fifteen: 15,
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fifty: 50,
+  sixty: 60,
 };
 
 /** Larger denominators are two readings, not a fraction: 115/230 V, 120/240 V. */
@@ -64,6 +71,15 @@ function readPlain(text: string): NumberRead | null {
   const [written, minus, digits = ''] = found;
   const size = Number(digits.replace(/[, ]/g, ''));
   const rest = text.slice(written.length);
+  const more = HALF_MORE.exec(rest)?.[0];
+  if (more !== undefined) {
+    const value = size + 0.5;
+    return {
+      value: minus ? -value : value,
+      written: `${written}${more}`,
+      rest: rest.slice(more.length),
+    };
+  }
   const thousands = /^ ?k(?![a-z])/.exec(rest);
   const value = thousands ? size * 1000 : size;
   return {
@@ -76,9 +92,20 @@ function readPlain(text: string): NumberRead | null {
 function readWord(text: string): NumberRead | null {
   const found = word.exec(text);
   if (found === null) return null;
-  const written = found[0];
-  return { value: NUMBER_WORDS[written]!, written, rest: text.slice(written.length) };
+  const size = NUMBER_WORDS[found[0]]!;
+  const rest = text.slice(found[0].length);
+  const large = LARGE.exec(rest);
+  const more = HALF_MORE.exec(rest)?.[0] ?? large?.[0] ?? '';
+  const value = large !== null ? size * LARGE_WORDS[large[1]!]! : size + (more === '' ? 0 : 0.5);
+  return { value, written: `${found[0]}${more}`, rest: rest.slice(more.length) };
 }
+
+/** "two hundred", "a thousand". */
+const LARGE_WORDS: Readonly<Record<string, number>> = { hundred: 100, thousand: 1000 };
+const LARGE = /^ (hundred|thousand)(?![a-z])/;
+
+/** "one and a half", "2 and a half". */
+const HALF_MORE = /^ and a half(?![a-z])/;
 
 function finite(read: NumberRead | null): NumberRead | null {
   return read !== null && Number.isFinite(read.value) ? read : null;

@@ -58,6 +58,7 @@ export const unitWords: readonly UnitWord[] = [
   },
   { unit: 'days', measure: 'time', size: 24, spellings: ['d', 'day', 'days'] },
   { unit: 'weeks', measure: 'time', size: 168, spellings: ['wk', 'wks', 'week', 'weeks'] },
+  { unit: 'months', measure: 'time', size: 730, spellings: ['mo', 'mos', 'month', 'months'] },
   { unit: 'years', measure: 'time', size: 8760, spellings: ['y', 'yr', 'yrs', 'year', 'years'] },
   { unit: 'hp', measure: 'motor', size: 1, spellings: ['hp', 'horsepower', 'horse power'] },
   { unit: 'W', measure: 'motor', size: 1 / WATTS_PER_HP, spellings: ['w', 'watt', 'watts'] },

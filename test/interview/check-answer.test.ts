@@ -38,8 +38,8 @@ describe('checking a typed number', () => {
   });
 
   it('refuses what is outside the possible range, naming the range; its ends are possible', () => {
-    expect(refusal(watts, '99')).toContain('between 100 W and 8,000 W');
-    expect(refusal(watts, '8001')).toContain('between 100 W and 8,000 W');
+    expect(refusal(watts, '99')).toContain('between 100 and 8,000 W');
+    expect(refusal(watts, '8001')).toContain('between 100 and 8,000 W');
     expect(checkTyped(watts, '100').ok).toBe(true);
     expect(checkTyped(watts, '8000').ok).toBe(true);
   });

@@ -185,7 +185,7 @@ describe('a typed answer', () => {
       const read = checkTyped(question, '900');
       return read.ok ? '' : read.message;
     };
-    expect(said(people)).toMatch(/between 1 person and 20 people\. Type a number in that range/);
+    expect(said(people)).toMatch(/between 1 and 20 people\. Type a number in that range/);
     expect(said(people)).not.toMatch(/label|unit/);
     expect(said({ ...people, nameplate: true })).toMatch(/the unit on the label/);
   });

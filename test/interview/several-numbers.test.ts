@@ -47,7 +47,7 @@ describe('twelve months in one line', () => {
     ['1290 11x0 980', /"11x0" as a number/],
     [
       MONTHS.join(' ').replace('980', '98000'),
-      /Number 3 of "Use by month", 98,000 kWh, must be between 0 kWh and 10,000 kWh/,
+      /Number 3 of "Use by month", 98,000 kWh, must be between 0 and 10,000 kWh/,
     ],
     ['', /type 12 numbers/],
   ])('%j is refused in one sentence, and what was typed stays', (typed, says) => {
