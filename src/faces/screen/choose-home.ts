@@ -2,10 +2,16 @@ import type { Hide } from '../../interview/hide-words';
 import type { Key } from '../../interview/keys/key';
 import { NO_ROW } from '../../interview/keys/no-row';
 import { words } from '../../interview/words';
-import { type HomeChoice, type HomeHere, homesChoice } from '../home-choice';
+import {
+  type HomeChoice,
+  type HomeHere,
+  type HomesList,
+  homesList,
+  streetsList,
+} from '../home-choice';
 import { glyphsFor } from './glyphs';
 import { hidingKeys } from './hiding';
-import { homesFrame } from './homes-frame';
+import { homesFrame, homesHelpFrame } from './homes-frame';
 import { runView } from './run-view';
 
 export interface HomesShown {
@@ -23,30 +29,47 @@ export interface At {
   readonly error: string | null;
 }
 
+const UNMARKED: At = { row: NO_ROW, digits: '', error: null };
+
 /** The homes of this folder on the window, to go on with one or to begin another. */
 export function chooseHome({ homes, stdin, stdout, hide }: HomesShown): Promise<HomeChoice> {
-  const { labels: whole, choices } = homesChoice(homes);
+  const first = homesList(homes);
   const glyphs = glyphsFor(process.env);
-  let at: At = { row: NO_ROW, digits: '', error: null };
+  let list = first;
+  let at = UNMARKED;
+  let helps = false;
+  const open = (next: HomesList) => {
+    list = next;
+    at = UNMARKED;
+    return null;
+  };
   return runView<HomeChoice>({
     stdin,
     stdout,
-    step: () => 'homes',
+    step: () => (helps ? 'homes help' : list.title),
     ...(hide === undefined ? {} : { hide }),
-    frame: (size, open) => {
-      const labels = hide === undefined || open ? whole : whole.map(hide);
-      const keys = hidingKeys(hide === undefined ? undefined : { open });
+    frame: (size, isOpen) => {
+      if (helps) return homesHelpFrame(size, glyphs);
+      const labels = hide === undefined || isOpen ? list.labels : list.labels.map(hide);
+      const keys = hidingKeys(hide === undefined ? undefined : { open: isOpen });
       const { row, error } = at;
-      return homesFrame({ labels, homes: homes.length, row, error, keys, size, glyphs });
+      const isFirst = list === first;
+      return homesFrame({ ...list, labels, isFirst, row, error, keys, size, glyphs });
     },
     take: (key) => {
-      if (['escape', 'ctrl-c', 'ctrl-s'].includes(key.name)) {
+      if (key.name === 'ctrl-c' || key.name === 'ctrl-s')
         return { way: 'leave', interrupted: key.name === 'ctrl-c' };
+      if (helps) {
+        helps = key.name !== 'escape' && key.name !== 'enter';
+        return null;
       }
-      if (key.name === 'enter' && at.row !== NO_ROW) {
-        return choices[at.row]!;
-      }
-      at = onHomesKey(at, key, whole.length);
+      if (key.name === 'escape')
+        return list === first ? { way: 'leave', interrupted: false } : open(first);
+      if (key.name === 'text' && key.text === '?') helps = true;
+      const chosen = key.name === 'enter' ? list.lines[at.row] : undefined;
+      if (chosen?.way === 'which-street') return open(streetsList(homes));
+      if (chosen !== undefined) return chosen;
+      at = onHomesKey(at, key, list.labels.length);
       return null;
     },
   });

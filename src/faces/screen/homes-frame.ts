@@ -1,4 +1,4 @@
-import { HOMES_HINT, HOMES_TITLE } from '../home-choice';
+import { HOMES_HELP, HOMES_TITLE } from '../home-choice';
 import { cutLines, fitParts } from './fit-parts';
 import { flow } from './foot-items';
 import { type Frame, frameHeight, textWidth } from './frame';
@@ -9,8 +9,12 @@ import type { Size } from './watch-size';
 import { windowLines } from './window-lines';
 
 export interface HomesParts {
+  readonly title: string;
+  readonly hint: string;
+  /** The list that is left to nowhere; else Esc goes back to it. */
+  readonly isFirst: boolean;
   readonly labels: readonly string[];
-  /** How many of them are homes; what begins another one stands below. */
+  /** How many of them are homes begun before; what begins another one stands below. */
   readonly homes: number;
   readonly row: number;
   readonly error: string | null;
@@ -22,18 +26,25 @@ export interface HomesParts {
 
 const KEYS = ['Up Down or number', 'Enter choose'];
 /** In a low window the homes need the lines more. */
-const SELDOM = ['Page Up Page Down Home End', 'Ctrl+S leave'];
+const SELDOM = ['? help', 'Page Up Page Down Home End', 'Ctrl+S leave'];
 const ROOMY_FROM = 20;
 
 /** A title, the homes to choose from, and the keys. */
-export function homesFrame({ labels, homes, row, error, keys, size, glyphs }: HomesParts): Frame {
+export function homesFrame(parts: HomesParts): Frame {
+  const { labels, homes, row, error, keys, size, glyphs } = parts;
   const width = textWidth(size.columns);
-  const head = styled(wrapText(HOMES_TITLE, width), { bold: true });
-  const hint = styled(wrapText(HOMES_HINT, width));
+  const head = styled(wrapText(parts.title, width), { bold: true });
+  const hint = styled(wrapText(parts.hint, width));
   const block = rowsOf(labels, homes, row, width);
   const message = error === null ? [] : wrapText(`Error: ${error}`, width);
   const seldom = size.rows < ROOMY_FROM ? [] : SELDOM;
-  const items = [...KEYS.slice(0, 1), ...keys, ...KEYS.slice(1), ...seldom, 'Esc leave'];
+  const items = [
+    ...KEYS.slice(0, 1),
+    ...keys,
+    ...KEYS.slice(1),
+    ...seldom,
+    parts.isFirst ? 'Esc leave' : 'Esc back',
+  ];
   const foot = styled(flow(items, width, '   '), { dim: true });
   const heights = fitParts(
     [
@@ -84,4 +95,15 @@ function rowsOf(labels: readonly string[], homes: number, row: number, width: nu
     if (i === row) [from, to] = [start, lines.length - 1];
   });
   return { lines, starts, from, to };
+}
+
+/** What the list is for, over it until a key leads back. */
+export function homesHelpFrame(size: Size, glyphs: Glyphs): Frame {
+  const width = textWidth(size.columns);
+  const head = styled(wrapText(HOMES_TITLE, width), { bold: true });
+  const text = HOMES_HELP.flatMap((says) => [[], ...styled(wrapText(says, width))]);
+  const foot = styled(flow(['Enter or Esc back', 'Ctrl+S leave'], width, '   '), { dim: true });
+  const room = Math.max(0, frameHeight(size.rows) - head.length - foot.length - 1);
+  const lines = [...head, ...cutLines(text, room, glyphs.cut), [], ...foot];
+  return { lines, cursor: null, maxScroll: 0, page: 1 };
 }

@@ -11,6 +11,7 @@ test.each([0, 5, 11])(
   (row) => {
     const at: At = { row, digits: '', error: null };
     const { lines } = homesFrame({
+      ...{ title: 'Homes', hint: 'Choose.', isFirst: true },
       ...{ labels, homes: 11, row, error: null, keys: [] },
       ...{ size: { columns: 80, rows: 24 }, glyphs: glyphsFor({ LANG: 'C.UTF-8' }) },
     });

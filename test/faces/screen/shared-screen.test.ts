@@ -4,7 +4,7 @@ import interview from '#compiled/questions.js';
 import { readArguments } from '../../../src/commands/read-arguments';
 import { hideFor, mayPrint, whyNotShared } from '../../../src/commands/talk/shared-screen';
 import { showDraft } from '../../../src/commands/talk/show-draft';
-import { homesChoice } from '../../../src/faces/home-choice';
+import { homesList } from '../../../src/faces/home-choice';
 import { frameOf } from '../../../src/faces/screen/frame-of';
 import { glyphsFor } from '../../../src/faces/screen/glyphs';
 import { choosesUnseen, openAfter } from '../../../src/faces/screen/unseen';
@@ -240,7 +240,7 @@ test('the list of homes hides their names', () => {
     hasPlan: false,
     changedAt: 1,
   };
-  const { labels } = homesChoice([{ ...home, name: 'kim', street: ['ZIP code'] }]);
+  const { labels } = homesList([{ ...home, name: 'kim', street: ['ZIP code'] }]);
   expect(labels.join()).toContain('kim');
   expect(labels.map(hide).join()).not.toContain('kim');
 });
