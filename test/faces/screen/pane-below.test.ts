@@ -37,6 +37,8 @@ test('what the plan so far leaves out is seen below every question of an 80 by 2
   const shown = screens(80, 24);
   expect(shown.size).toBeGreaterThan(40);
   expect(without(shown)).toEqual([]);
+  // Nothing is cut off the price for want of a line below it.
+  for (const [id, text] of shown) expect(text, id).not.toMatch(/About \$[^.]*…/);
 });
 
 test('and below most of a narrow one, where what is asked needs the lines', () => {

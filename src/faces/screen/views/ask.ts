@@ -79,13 +79,20 @@ export function askFrame(parts: FrameParts, width: number, below: PaneBelow): Fr
     ...blank('gap-message'),
     ...cutLines(message, tall('message'), glyphs.cut),
     ...blank('gap-pane'),
-    ...cutLines(pane, tall('pane'), glyphs.cut),
+    ...cutPane(pane, tall('pane'), glyphs.cut),
     ...blank('gap-foot'),
     ...footWithin(parts, question, { width, height: tall('foot') }),
   ];
   const cursor =
     block.cursorX === null ? null : { x: block.cursorX, y: head.length + block.from - rows.start };
   return { lines, cursor, maxScroll: 0, page: 1 };
+}
+
+/** What is left of the plan so far: a line that ends with a whole sentence stays whole. */
+function cutPane(pane: readonly Line[], height: number, mark: string): readonly Line[] {
+  const kept = pane.slice(0, height);
+  const isWhole = kept.at(-1)?.at(-1)?.text.endsWith('.') === true;
+  return isWhole ? kept : cutLines(pane, height, mark);
 }
 
 /** Where we are, and what is left where that costs no line of its own. */
