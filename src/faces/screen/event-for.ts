@@ -20,6 +20,21 @@ export function eventFor(state: State, key: Key, shown: Pick<Frame, 'maxScroll' 
   return plain;
 }
 
+/**
+ * The state in a window of another size: a text that was read to its end, with a line marked below it, stays at its end, so that
+ * Enter still chooses that line. Where nothing was marked yet the text stays where it was.
+ */
+export function afterResize(
+  context: Context,
+  state: State,
+  shown: Pick<Frame, 'maxScroll'>,
+): State {
+  const here = rowsOf(context, state)[state.row];
+  const marked = here !== undefined && !(here.kind === 'act' && here.act === 'read');
+  const atEnd = isRead(state) && marked && state.scroll >= shown.maxScroll;
+  return atEnd ? { ...state, scroll: Number.MAX_SAFE_INTEGER } : state;
+}
+
 /** True where a text stands that may be longer than the window. */
 export function isRead({ view }: State): boolean {
   return view !== 'ask' && view !== 'unusual' && view !== 'label' && view !== 'check';

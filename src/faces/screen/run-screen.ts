@@ -13,7 +13,7 @@ import { afterSaving, type Door, type Found, type Later } from '../door';
 import { draftSafely, nextSafely, SUMS_FAILED } from '../draft-safely';
 import type { ShownDraft } from '../shown-draft';
 import type { Weighed } from './draft-pane';
-import { eventFor, isAlwaysHeard, isForField, isRead, NOT_MEANT } from './event-for';
+import { afterResize, eventFor, isAlwaysHeard, isForField, isRead, NOT_MEANT } from './event-for';
 import type { Frame } from './frame';
 import { frameOf } from './frame-of';
 import { glyphsFor } from './glyphs';
@@ -93,7 +93,10 @@ class Screen {
       onGone: () => terminal.gone(),
     });
     this.draw();
-    const stopWatching = watchSize(stdout, () => this.draw('anew'));
+    const stopWatching = watchSize(stdout, () => {
+      this.state = afterResize(this.door.context, this.state, this.shown);
+      this.draw('anew');
+    });
     const suspension = watchSuspension({
       lend: () => {
         this.canvas.close();
