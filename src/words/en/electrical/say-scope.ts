@@ -39,8 +39,11 @@ const known: Readonly<Record<ScopeCircuit['known'], string>> = {
   assumed: 'assumed',
 };
 
+/** Whole from 10 on, as watts are printed everywhere. */
 const bare = ({ low, value, high }: Range) => {
-  const [least, likely, most] = [low, value, high].map((n) => formatQuantity(n, '').trim());
+  const [least, likely, most] = [low, value, high].map((n) =>
+    formatQuantity(n >= 10 ? Math.round(n) : n, '').trim(),
+  );
   return least === most ? likely! : `${likely} (${least} to ${most})`;
 };
 
