@@ -99,11 +99,11 @@ const points: Readonly<Record<QuotePoint, string>> = {
     'Of the battery there: least charging temperature, inverter idle W, black start.',
   'transfer-equipment': 'Transfer equipment: listing, rating, neutral switched or solid, one bond.',
   'circuits-moved': 'Circuits moved, shared neutrals found, effect on GFCI and AFCI breakers.',
-  'loads-shed': 'Loads shed, in which order, and what happens at empty.',
+  'loads-shed': 'Loads shed, their order, and at empty.',
   'largest-motor': 'The largest motor it starts, shown by a test with the rest running.',
   'permit-and-fees': 'Permit, inspection and utility application: who files and who pays.',
   commissioning: 'A test with the main off and us present; transfer order put at the panel.',
-  'price-of-unmet': 'Price of anything asked here that is not met.',
+  'price-of-unmet': 'Price of what is not met.',
 };
 
 const questions: Readonly<Record<SiteQuestion, string>> = {
@@ -112,8 +112,8 @@ const questions: Readonly<Record<SiteQuestion, string>> = {
   'panel-kind': 'Which kind of panel is it, and is it sound?',
   'free-spaces': 'Which spaces are free, and are there two side by side?',
   'circuit-labels': 'Which breaker feeds what?',
-  'neutral-bond': 'Where is the one neutral-to-ground bond? Is there a ground electrode?',
-  'shared-neutrals': 'Do chosen circuits share a neutral?',
+  'neutral-bond': 'Neutral bond, ground electrode: where?',
+  'shared-neutrals': 'Which circuits share neutrals?',
   'battery-distances': 'How far are doors, windows and cars from the place of the battery?',
   'solar-side': 'On which side of the transfer equipment does the solar connect?',
 };

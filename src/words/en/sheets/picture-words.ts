@@ -18,7 +18,7 @@ export const deviceWords = {
   automatic: 'Automatic transfer switch',
   panel: 'Panel',
   backedUp: 'Panel of the circuits carried',
-  circuits: 'Circuits that are carried',
+  circuits: 'Circuits carried',
   inlet: 'Power inlet, outdoors',
   portable: 'Portable generator',
   vehicle: 'Vehicle with an outlet',
