@@ -6,13 +6,13 @@ import { formatQuantity, formatRange } from './format-quantity';
  *
  * | Unit | Shown |
  * |---|---|
- * | h | whole hours, minutes below one |
+ * | h | whole hours, whole minutes below one |
  * | $ | whole dollars, from 1,000 to the nearest ten; an amount in whole dollars as it is |
  * | W, VA | whole; from 10,000 as kW, three digits |
  * | all others | three digits, or whole numbers |
  */
 export function shownValue(value: number, unit: string): number {
-  if (unit === 'h') return Math.abs(value) < 1 ? value : Math.round(value);
+  if (unit === 'h') return Math.abs(value) < 1 ? Math.round(60 * value) / 60 : Math.round(value);
   if (unit === '$') return shownDollars(value);
   return unit === 'W' || unit === 'VA' ? Math.round(value) : value;
 }

@@ -72,7 +72,11 @@ function neighbors({ advice, home }: Plan, words: Words): string[] {
   if (advice.neighbors === null)
     return advice.beside
       .slice(0, 2)
-      .map((one) => its.beside(besideIt(one, words)) + above(one.costUsd.value, advice, words));
+      .map(
+        (one) =>
+          its.beside(besideIt(one, words)) +
+          (isAbove(one.costUsd.value, advice) ? its.alsoAbove : ''),
+      );
   const { cheaper, dearer } = advice.neighbors;
   const own = advice.list[advice.advised ?? -1]?.missed ?? [];
   const inShort = (line: Line, lessCareful: Dearer['lessCareful'] = null) =>
@@ -91,11 +95,14 @@ function neighbors({ advice, home }: Plan, words: Words): string[] {
 }
 
 /** By how much a price is above the money told; empty where it is not, or nothing was told. */
-function above(usd: number, { reason }: Plan['advice'], words: Words): string {
+function above(usd: number, { reason }: Pick<Plan['advice'], 'reason'>, words: Words): string {
   const { budgetUsd } = reason;
-  if (budgetUsd === null || usd <= budgetUsd) return '';
+  if (budgetUsd === null || !isAbove(usd, { reason })) return '';
   return words.sheets.family.above(words.quantity(Math.round(usd - budgetUsd), '$'));
 }
+
+const isAbove = (usd: number, { reason: { budgetUsd } }: Pick<Plan['advice'], 'reason'>) =>
+  budgetUsd !== null && usd > budgetUsd;
 
 /** What is to find out stands in a part of its own. */
 function steps({ nextSteps, home }: Plan, words: Words): string[] {

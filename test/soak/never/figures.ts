@@ -35,7 +35,7 @@ export const frontAsPlanned: Held = ({ plan, front }) => {
     (route.costUsd.value === 0 && front.includes('What to buy: nothing'))
       ? []
       : [`the price ${price} is not on the first page`]),
-    ...(hours !== null && hours[1] !== formatQuantity(Math.round(likely!), 'h')
+    ...(hours !== null && hours[1] !== inWords(likely!)
       ? [`lasts ${likely} h, but "${hours[0]}"`]
       : []),
   ];
@@ -70,3 +70,7 @@ export const fileAsPlanned: Held = ({ plan, data }) => {
     ...(typeof said === 'string' || near(said.value, hours!.value) ? [] : ['other hours']),
   ];
 };
+
+/** Whole hours, and whole minutes below one. */
+const inWords = (hours: number): string =>
+  hours < 1 ? `${Math.round(60 * hours)} min` : formatQuantity(Math.round(hours), 'h');

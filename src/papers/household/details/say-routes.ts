@@ -76,8 +76,12 @@ export function carried({ must }: RouteCounts, words: Words): string {
 /** Where cans are still to be filled: today, and then. */
 export function howLong(route: Route, { onceStored }: RouteCounts, words: Words): string {
   const say = words.household.routes;
-  const hoursOf = ({ carries, lasting }: Route) =>
-    carries.length === 0 ? say.noPower : say.hours(lasting.hours);
+  const hoursOf = ({ carries, lasting: { hours, how } }: Route) => {
+    if (carries.length === 0) return say.noPower;
+    return how.code === 'vehicle-away'
+      ? say.whileAtHome(say.hours(how.storeHours))
+      : say.hours(hours);
+  };
   return onceStored === null
     ? hoursOf(route)
     : say.onceCansAreFilled(hoursOf(route), hoursOf(onceStored.route));

@@ -8,6 +8,10 @@ import { sayFigure } from '../say-figure';
 /** From here on nobody counts the hours. */
 const TWO_WEEKS_HOURS = 336;
 
+/** "35 h", "two weeks or more". */
+export const cappedHours = (hours: number): string =>
+  hours >= TWO_WEEKS_HOURS ? 'two weeks or more' : shown(hours, 'h');
+
 /** The routes side by side. */
 export const routes = {
   title: 'The routes side by side',
@@ -25,11 +29,10 @@ export const routes = {
   hours(hours: Route['lasting']['hours']): string {
     if (hours === null) return 'while the gas flows';
     if (hours.low >= TWO_WEEKS_HOURS) return 'two weeks or more';
-    const [likely, careful] = [hours.value, hours.low].map((h) =>
-      h >= TWO_WEEKS_HOURS ? 'two weeks or more' : shown(h, 'h'),
-    ) as [string, string];
+    const [likely, careful] = [hours.value, hours.low].map(cappedHours) as [string, string];
     return likely === careful ? likely : `${likely} (${careful})`;
   },
+  whileAtHome: (hours: string) => `${hours} while it stands at home`,
   onceCansAreFilled: (today: string, then: string) => `${today}; with the cans filled ${then}`,
   noPrices: 'none',
   years: (from: number, to: number) => (from === to ? String(from) : `${from} to ${to}`),

@@ -3,6 +3,7 @@ import { shown } from '../../../quantity/shown';
 import type { Route } from '../../../routes/route';
 import { inSentence, listOf } from '../list-of';
 import { sayPart } from '../parts/say-part';
+import { cappedHours } from './routes';
 
 /** Below this a whole number of hours would be 0. */
 const LEAST_HOURS = 0.5;
@@ -38,9 +39,8 @@ function howLong({ lasting: { hours, how } }: Route): string {
 }
 
 function ofCharge(hours: Figure): string {
-  const h = (value: number) => shown(value, 'h');
   // What rounds to no hour at all is said in words: "about 0 h" reads as if it ran.
   if (hours.value < LEAST_HOURS) return 'less than half an hour';
-  const careful = hours.low < LEAST_HOURS ? 'less than half an hour' : h(hours.low);
-  return `about ${h(hours.value)}, careful count ${careful}`;
+  const careful = hours.low < LEAST_HOURS ? 'less than half an hour' : cappedHours(hours.low);
+  return `about ${cappedHours(hours.value)}, careful count ${careful}`;
 }
