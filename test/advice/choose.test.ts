@@ -42,3 +42,15 @@ test('and the reason says that none is worth its price, not that none fits the m
     'No route within the $9,000 you told us carries what must run for long enough to be worth its price. Getting ready costs little and is worth doing first.',
   );
 });
+
+test('nor is a pump that keeps the house dry left without a battery for its few hours', () => {
+  const wet = asUsual(houseWith({ 'must-run': ['sump', 'fridge'] }));
+  const sump = wet.home.loads.find(({ id }) => id === 'sump');
+  expect(sump).toBeDefined();
+  const one = pack(600, 2);
+  const guard: Weighed = { ...one, living: wet, counted: { ...one.counted, carries: ['sump'] } };
+  expect(chooseOf([guard], null)!.usd).toBe(600);
+  expect(
+    chooseOf([{ ...guard, counted: { ...one.counted, carries: ['fridge'] } }], null),
+  ).toBeNull();
+});

@@ -1,3 +1,4 @@
+import { neverLessened } from '../../home/loads/never-lessened';
 import { givesPower } from './candidate';
 import { isEnough } from './enough';
 import type { Weighed } from './unbeaten';
@@ -19,9 +20,14 @@ export function chooseOf(all: readonly Weighed[], budgetUsd: number | null): Wei
 /** A tenth of the job or less, %, is about as good as none of it. Our judgement. */
 const HARDLY = 10;
 
-/** No money is spent on that; where life hangs on a device, an hour's bridge is something. */
-const isAsGoodAsNone = ({ usd, value: { devices, odds, long, share } }: Weighed): boolean =>
-  usd > 0 && devices === null && odds <= NEAR && !long && share <= HARDLY;
+/** No money is spent on that; but an hour's bridge for health or a dry house is something. */
+const isAsGoodAsNone = (one: Weighed): boolean => {
+  const { devices, odds, long, share } = one.value;
+  const guards = one.living.home.loads.some(
+    (load) => neverLessened(load) && one.counted.carries.includes(load.id),
+  );
+  return one.usd > 0 && devices === null && !guards && odds <= NEAR && !long && share <= HARDLY;
+};
 
 /** Outages in a hundred that are no difference between two ways of living. Our judgement. */
 export const ALIKE = 1;
