@@ -1,10 +1,16 @@
 import { describe, expect, test } from 'vitest';
+import { loadsIn } from '../../src/advice/ride/route-loads';
 import { KWH_PER_MILE, vehicleOf } from '../../src/home/vehicle';
 import { SyntheticYears } from '../../src/home/weather/synthetic-years';
 import type { RouteKind } from '../../src/kinds/route-kind';
+import { neededForEveryStart } from '../../src/outage/every-start';
+import { startsOfPieces } from '../../src/outage/season-pieces';
+import { valuesInSeason } from '../../src/outage/season-starts';
 import { ladderOf } from '../../src/plan/ladder/ladder';
+import { energyOf } from '../../src/plan/ride-through/battery-ride';
 import { walkLadder } from '../../src/plan/ride-through/ladder-walk';
 import { neighborsOf } from '../../src/plan/ride-through/neighbors';
+import { seasonNet } from '../../src/plan/ride-through/season-net';
 import { variantsOf } from '../../src/plan/ride-through/variants';
 import { walkedRide } from '../../src/plan/ride-through/walked-ride';
 import { total } from '../../src/routes/costs';
@@ -116,6 +122,20 @@ describe('the sizes beside a route', () => {
       ) as [number[], number[]];
       expect(more.length).toBeGreaterThan(0);
       expect(Math.max(0, ...less)).toBeLessThanOrEqual(Math.min(...more));
+    }
+  });
+
+  test('are counted from the hours of the season alone, as from all hours of the record', () => {
+    const route = routeOf(plan, 'battery-circuits');
+    const { pieces, netKwh } = seasonNet(plan.home, few, route, { season: 'winter' });
+    const loads = loadsIn(plan.home, route, 'must')!;
+    const all = energyOf(few, route, { loads, season: 'winter' }).netKwh;
+    expect(netKwh.length).toBeLessThan(all.length / 3);
+    const needed = startsOfPieces(pieces, neededForEveryStart(netKwh, 48));
+    const ofAll = valuesInSeason(pieces.season, neededForEveryStart(all, 48));
+    expect(needed.length).toBe(ofAll.length);
+    for (const [start, kwh] of needed.entries()) {
+      if (Math.abs(kwh - ofAll[start]!) > 1e-9) expect(kwh).toBe(ofAll[start]);
     }
   });
 

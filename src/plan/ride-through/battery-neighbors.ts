@@ -1,17 +1,15 @@
 import { goalShare } from '../../advice/ride/goal-share';
-import { loadsIn } from '../../advice/ride/route-loads';
 import type { Home, Season } from '../../home/home';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { neededForEveryStart } from '../../outage/every-start';
-import { shareOfSeason } from '../../outage/season-starts';
-import { giveBack } from '../../outage/spare-hours';
-import { monthsOf, usableOf } from '../../routes/battery-hours';
+import { startsOfPieces } from '../../outage/season-pieces';
+import { usableOf } from '../../routes/battery-hours';
 import { part } from '../../routes/costs';
 import type { Route } from '../../routes/route';
 import { batteryStepsKwh, solarStepsKw } from '../../tables/generic-steps';
-import { energyOf } from './battery-ride';
 import { priceOfExchange } from './price-of-exchange';
 import type { Neighbor, NeighborStep } from './ride-through';
+import { seasonNet } from './season-net';
 import { stepsBeside } from './steps-beside';
 
 interface Size {
@@ -42,12 +40,11 @@ export function batteryNeighbors(
       needs.get(size.solarKw) ?? neededWith(home, drawn, route, { season, solarKw: size.solarKw });
     needs.set(size.solarKw, needed);
     const usableKwh = usableOf(home, size.kwh);
-    const rides = (start: number) => needed[start]! <= usableKwh + 1e-9;
     return {
       step: stepTo(size, now),
       nameplateKwh: size.kwh,
       solarKw: size.solarKw,
-      odds: shareOfSeason(monthsOf[season], needed.length, rides),
+      odds: shareWithin(needed, usableKwh),
       carefulOdds: goalShare(
         home,
         drawn,
@@ -64,17 +61,21 @@ export function batteryNeighbors(
   });
 }
 
+/** Usable storage, kWh, that each start hour of the season asks for; the rest of the year is not looked at. */
 function neededWith(
   home: Home,
   drawn: SyntheticYears,
   route: Route,
-  { season, solarKw }: { season: Season; solarKw: number },
+  of: { season: Season; solarKw: number },
 ): Float64Array {
-  const loads = loadsIn(home, route, 'must') ?? [];
-  const { netKwh, overloadKwh } = energyOf(drawn, route, { loads, season }, solarKw);
-  const needed = neededForEveryStart(netKwh, Math.round(home.goalHours.value));
-  giveBack(netKwh, overloadKwh);
-  return needed;
+  const { pieces, netKwh } = seasonNet(home, drawn, route, of);
+  return startsOfPieces(pieces, neededForEveryStart(netKwh, pieces.tailHours));
+}
+
+function shareWithin(needed: Float64Array, usableKwh: number): number {
+  let rides = 0;
+  for (const kwh of needed) if (kwh <= usableKwh + 1e-9) rides += 1;
+  return needed.length === 0 ? 0 : rides / needed.length;
 }
 
 function stepTo(size: Size, now: Size): NeighborStep {

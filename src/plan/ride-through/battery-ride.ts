@@ -88,19 +88,17 @@ export function batteryOdds(
   return odds;
 }
 
-/** Net energy of every hour for a route's battery with these loads and so much sun; to be given back when nothing reads it. */
-export function energyOf(
-  drawn: SyntheticYears,
-  route: Route,
-  fed: Fed,
-  solarKw = route.solarKw ?? 0,
-) {
+/** Net energy of every hour for a route's battery with these loads; to be given back when nothing reads it. */
+export function energyOf(drawn: SyntheticYears, route: Route, fed: Fed) {
   const loadKw = drawn.loadKw(fed.loads);
   const energy = {
     netKwh: borrowHours(loadKw.length),
     overloadKwh: borrowHours(loadKw.length),
   };
-  netEnergy({ loadKw, supplyKw: drawn.sunKw(solarKw), limits: storeLimits(route, fed) }, energy);
+  netEnergy(
+    { loadKw, supplyKw: drawn.sunKw(route.solarKw ?? 0), limits: storeLimits(route, fed) },
+    energy,
+  );
   return energy;
 }
 

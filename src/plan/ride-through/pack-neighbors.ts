@@ -1,16 +1,15 @@
 import { goalShare } from '../../advice/ride/goal-share';
-import { loadsIn } from '../../advice/ride/route-loads';
 import type { Home, Season } from '../../home/home';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { hoursSurvived } from '../../outage/hours-survived';
-import { shareOfSeason } from '../../outage/season-starts';
-import { monthsOf } from '../../routes/battery-hours';
+import { startsOfPieces } from '../../outage/season-pieces';
+import type { SeasonNet } from '../../routes/battery-hours';
 import { part } from '../../routes/costs';
 import type { Route } from '../../routes/route';
 import { type PackStep, packSteps } from '../../tables/generic-steps';
-import { energyOf } from './battery-ride';
 import { priceOfExchange } from './price-of-exchange';
 import type { Neighbor } from './ride-through';
+import { seasonNet } from './season-net';
 import { stepsBeside } from './steps-beside';
 
 /** Beside a plug-in battery: the next packs down and up. One that cannot run or start the loads has no odds. */
@@ -25,27 +24,27 @@ export function packNeighbors(
   const isPack = route.parts.some((one) => one.equipmentClass === 'power-pack');
   if (nameplateKwh === null || usableKwh === null || power === null || !isPack) return [];
   const usableShare = usableKwh / nameplateKwh;
-  const { netKwh } = energyOf(drawn, route, { loads: loadsIn(home, route, 'must') ?? [], season });
-  const goal = Math.round(home.goalHours.value);
+  const net = seasonNet(home, drawn, route, { season });
   return stepsBeside(packSteps(), nameplateKwh, ({ kwh }) => kwh).map((step) => {
     const able = runs(step, power);
-    const survived = able
-      ? hoursSurvived({ netKwh, capKwh: step.kwh * usableShare, limitHours: goal })
-      : null;
     return {
       step: { code: 'pack', larger: step.kwh >= nameplateKwh, kwh: step.kwh },
       nameplateKwh: step.kwh,
       solarKw: 0,
-      odds:
-        survived === null
-          ? null
-          : shareOfSeason(monthsOf[season], survived.length, (s) => survived[s]! >= goal),
+      odds: able ? shareThrough(net, step.kwh * usableShare) : null,
       carefulOdds: able
         ? goalShare(home, drawn, withSize(route, step), { season, careful: true })
         : null,
       costUsd: priceOfExchange(route, part('power-pack', step.kwh)),
     };
   });
+}
+
+/** Share of the season's starts from which a full pack of so much usable lasts through the goal. */
+function shareThrough({ pieces, netKwh }: SeasonNet, capKwh: number): number {
+  const goal = pieces.tailHours;
+  const hours = startsOfPieces(pieces, hoursSurvived({ netKwh, capKwh, limitHours: goal }));
+  return hours.length === 0 ? 0 : hours.filter((lasts) => lasts >= goal).length / hours.length;
 }
 
 /** The route with another pack, as much of it usable as of the one it has. */
