@@ -1,10 +1,13 @@
 import { expect, test } from 'vitest';
+import interview from '#compiled/questions.js';
 import { chooseOf } from '../../src/advice/list/choose';
 import { asUsual } from '../../src/advice/list/living';
 import type { Weighed } from '../../src/advice/list/unbeaten';
+import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { preparation } from '../../src/routes/kinds/preparation';
 import { whole } from '../../src/routes/sized';
 import { english } from '../../src/words/en';
+import { answersOf } from '../households/read-household';
 import { houseWith } from '../plan/electrical/electrical-home';
 
 const living = asUsual(houseWith({}));
@@ -44,7 +47,7 @@ test('and the reason says that none is worth its price, not that none fits the m
 });
 
 test('nor is a pump that keeps the house dry left without a battery for its few hours', () => {
-  const wet = asUsual(houseWith({ 'must-run': ['sump', 'fridge'] }));
+  const wet = asUsual(homeFromAnswers(interview, answersOf('mill-lane'), '2026-11-25'));
   const sump = wet.home.loads.find(({ id }) => id === 'sump');
   expect(sump).toBeDefined();
   const one = pack(600, 2);
