@@ -35,16 +35,16 @@ export function outlookOf(home: Home): Outlook {
   } as const;
   const make = (
     given: { low: number; value: number; high: number },
-    is: Pick<Figure, 'unit' | 'name'>,
-  ) => figure({ ...given, ...is, source });
+    as: Pick<Figure, 'unit' | 'is'>,
+  ) => figure({ ...given, ...as, source });
   return {
-    ordinaryTimes: make(ordinary.times, { unit: 'per year', name: 'ordinary outages' }),
-    ordinaryHours: make(ordinary.hours, { unit: 'h', name: 'hours of ordinary outages in a year' }),
-    majorTimes: make(major.times, { unit: 'per year', name: 'major outages' }),
-    majorHours: make(major.hours, { unit: 'h', name: 'hours of major outages in a year' }),
+    ordinaryTimes: make(ordinary.times, { unit: 'per year', is: 'ordinary-outages' }),
+    ordinaryHours: make(ordinary.hours, { unit: 'h', is: 'ordinary-hours' }),
+    majorTimes: make(major.times, { unit: 'per year', is: 'major-outages' }),
+    majorHours: make(major.hours, { unit: 'h', is: 'major-hours' }),
     chanceOfGoal: make(
       { low: chance.low * 100, value: chance.value * 100, high: chance.high * 100 },
-      { unit: '%', name: 'chance of at least one outage of this length in ten years' },
+      { unit: '%', is: 'chance-in-ten-years' },
     ),
     fromState: outlook.fromState,
     record,

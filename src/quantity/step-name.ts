@@ -7,6 +7,8 @@ export type NamedStep =
   | { readonly code: 'load-line'; readonly line: unknown }
   /** What a dollar in so many years is worth today. */
   | { readonly code: 'dollar-in-years'; readonly years: number }
+  | { readonly code: 'energy-of-day'; readonly season: string }
+  | { readonly code: 'propane-for'; readonly use: string }
   /** A way to need less, and a thing bought beside the route: their ids. */
   | { readonly code: 'measure'; readonly id: unknown }
   /** Share of a life of so many years that is left after so many. */
@@ -110,6 +112,25 @@ export type PlainStep =
   | 'balance'
   | 'hard-day'
   | 'design-cold'
+  | 'pack-hours'
+  | 'hours-until-away'
+  | 'hours-fuel-lasts'
+  | 'battery-hours'
+  | 'route-cost'
+  | 'fuel-burned'
+  | 'hours-on-fuel'
+  | 'fuel-filled'
+  | 'propane-of-house'
+  | 'walked-hours'
+  | 'all-running'
+  | 'all-running-va'
+  | 'hardest-start'
+  | 'use-on-bill'
+  | 'ordinary-outages'
+  | 'ordinary-hours'
+  | 'major-outages'
+  | 'major-hours'
+  | 'chance-in-ten-years'
   | 'size-sold'
   | 'size-with-own'
   | 'money-now'

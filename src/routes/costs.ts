@@ -84,7 +84,7 @@ export const isOwned = ({ costUsd }: Part): boolean => costUsd.source.kind === '
 export function total(parts: readonly Part[]): Figure {
   return addFigures(
     parts.map((p) => p.costUsd),
-    { unit: '$', name: 'cost of the route' },
+    { unit: '$', is: 'route-cost' },
   );
 }
 

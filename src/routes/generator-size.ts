@@ -88,7 +88,7 @@ export function fuelUse(wish: FuelWish): FuelUse {
     low: perDay(type.efficiencyHigh, type.noLoadRatioLow),
     high: perDay(type.efficiencyLow, type.noLoadRatioHigh, wish.hungry),
     unit: `${heat.unit}/day`,
-    name: 'fuel burned a day',
+    is: 'fuel-burned',
     as: () => steps(type.efficiency, type.noLoadRatio),
     endAs: (end) =>
       end === 'low'
@@ -152,7 +152,7 @@ export function fuelHours(fuel: FuelUse): Figure | null {
     { by: 'ratio', of: [HOURS_IN_DAY, fuel.atHand], under: [fuel.perDay] },
     {
       unit: 'h',
-      name: 'hours the fuel at hand lasts',
+      is: 'hours-on-fuel',
       source: formula('fuel at hand / fuel a day x 24', [fuel.atHand, fuel.perDay]),
     },
   );

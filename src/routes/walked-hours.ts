@@ -52,7 +52,7 @@ export function walkedHours(
     low: Math.min(value, low),
     high: Math.max(value, high),
     unit: 'h',
-    name: 'hours battery and fuel last',
+    is: 'walked-hours',
     source: {
       ...formula('walked hour by hour over the drawn years, charge and fuel together'),
       ends: 'careful-or-lucky',

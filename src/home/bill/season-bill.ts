@@ -23,5 +23,5 @@ export function billMonths({ meanC }: Climate, season: Season): readonly number[
 /** Use on a bill, kWh a day. */
 export function billFigure(value: number, label: string): Figure {
   const source = { kind: 'told', label } as const;
-  return figure({ value, unit: 'kWh/day', name: 'use on the bill', source });
+  return figure({ value, unit: 'kWh/day', is: 'use-on-bill', source });
 }

@@ -26,7 +26,7 @@ export function demandOf(loads: readonly Load[], goalSeasons: readonly Season[])
 
 function dayOf(on: readonly Load[], season: Season): Figure {
   const each = on.map((load) => load.kwhPerDay[season]);
-  return addFigures(each, { unit: 'kWh/day', name: `energy of a ${season} day` });
+  return addFigures(each, { unit: 'kWh/day', is: { code: 'energy-of-day', season } });
 }
 
 /** Of that what a source is held to, without the energy. */
@@ -59,14 +59,14 @@ function seasonDemand(on: readonly Load[], season: Season) {
     running.map((l) => l.runningWatts),
     {
       unit: 'W',
-      name: 'everything of these running at once',
+      is: 'all-running',
     },
   );
   const runningVa = addFigures(
     running.map((l) => l.runningVa),
     {
       unit: 'VA',
-      name: 'apparent power of everything running at once',
+      is: 'all-running-va',
     },
   );
   return { runningWatts, runningVa, ...startOf(running, runningVa) };
@@ -89,7 +89,7 @@ function startOf(running: readonly Load[], runningVa: Figure) {
     low: Math.min(peak('low').peakVa, likely.peakVa),
     high: Math.max(peak('high').peakVa, likely.peakVa),
     unit: 'VA',
-    name: 'the hardest start on top of what runs',
+    is: 'hardest-start',
     as: () =>
       addFigures([runningVa, ...likely.starting.flatMap((id) => stepOf(running, id))], AT_START),
     endAs: (end) =>

@@ -62,7 +62,7 @@ function withFuel(home: Home, fuel: FuelUse, gallons: number): FuelUse {
   const atHand = figure({
     value: gallons,
     unit: 'gal',
-    name: 'fuel once the cans are filled',
+    is: 'fuel-filled',
     source: formula('fuel the goal takes, as far as the usual limit goes'),
     as: () => cansSteps(home, fuel),
   });

@@ -34,7 +34,7 @@ function propaneBeside(home: Home, carried: readonly Load[]) {
   const parts = [...heat(home, carried), ...hotWater(home, carried), ...cooking(home)];
   const besidePerDay = addFigures(
     parts.map(({ perDay }) => perDay),
-    { unit: 'gal/day', name: 'propane the house itself burns from the tank' },
+    { unit: 'gal/day', is: 'propane-of-house' },
   );
   return { besidePerDay, besideFor: parts.map(({ use }) => use) };
 }
@@ -94,7 +94,7 @@ function burned(use: PropaneUse, gallons: (end: 'low' | 'value' | 'high') => num
     low: gallons('low'),
     high: gallons('high'),
     unit: 'gal/day',
-    name: `propane for ${use}`,
+    is: { code: 'propane-for', use },
     source: formula(`${use}, from the same tank`, [], 'common practice, no source'),
   });
   return { use, perDay };

@@ -150,7 +150,7 @@ function countedLasting(home: Home, chosen: Chosen): Lasting {
   const hours: Figure = figure({
     ...inHours,
     unit: 'h',
-    name: 'hours from a full battery',
+    is: 'battery-hours',
     source: {
       ...formula(
         'every hour of 100 drawn years as the start: reached by 9, by 5 and by 1 of 10',

@@ -116,7 +116,7 @@ function hoursOnDays(usableKwh: number, daysAt: (pick: End) => readonly PackDay[
     low: hours('high'),
     high: hours('low'),
     unit: 'h',
-    name: 'hours the pack lasts',
+    is: 'pack-hours',
     source: {
       ...formula('usable energy against the use of a hard day, idle draw and losses counted'),
       ends: 'use-of-a-day',

@@ -128,7 +128,7 @@ function untilAway({ homeByHour }: HomeVehicle, hours: Figure): Figure {
   } as const;
   const value = Math.min(hours.value, stays[12]!);
   const high = Math.max(value, Math.min(hours.high, stays.at(-1)!));
-  return figure({ ...hours, low: 0, value, high, name: 'hours until the vehicle leaves', source });
+  return figure({ ...hours, low: 0, value, high, is: 'hours-until-away', source });
 }
 
 function awayHours({ homeByHour }: HomeVehicle): number {
@@ -174,7 +174,7 @@ function unknownHours() {
     value: 0,
     high: 24,
     unit: 'h',
-    name: 'hours the fuel lasts',
+    is: 'hours-fuel-lasts',
     source: { ...formula('the fuel in its tank is not known'), ends: 'nothing-known' },
   });
 }

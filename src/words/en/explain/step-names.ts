@@ -105,6 +105,25 @@ const names: Readonly<Record<PlainStep, string>> = {
   'design-cold': 'cold that 99 hours in 100 do not go below',
   'size-sold': 'a size that is sold; nothing that costs less does as much here',
   'size-with-own': 'what you have, with what is bought beside it',
+  'pack-hours': 'hours the pack lasts',
+  'hours-until-away': 'hours until the vehicle leaves',
+  'hours-fuel-lasts': 'hours the fuel lasts',
+  'battery-hours': 'hours from a full battery',
+  'route-cost': 'cost of the route',
+  'fuel-burned': 'fuel burned a day',
+  'hours-on-fuel': 'hours the fuel at hand lasts',
+  'fuel-filled': 'fuel once the cans are filled',
+  'propane-of-house': 'propane the house itself burns from the tank',
+  'walked-hours': 'hours battery and fuel last',
+  'all-running': 'everything of these running at once',
+  'all-running-va': 'apparent power of everything running at once',
+  'hardest-start': 'the hardest start on top of what runs',
+  'use-on-bill': 'use on the bill',
+  'ordinary-outages': 'ordinary outages',
+  'ordinary-hours': 'hours of ordinary outages in a year',
+  'major-outages': 'major outages',
+  'major-hours': 'hours of major outages in a year',
+  'chance-in-ten-years': 'chance of at least one outage of this length in ten years',
   'money-now': 'what you can spend now',
   'money-later': 'what you could add over two years',
   'money-told': 'the money you told us',
@@ -128,6 +147,10 @@ export function stepName(name: StepName): string {
   switch (name.code) {
     case 'load-line':
       return sayLoadLine(name.line as LineIs);
+    case 'energy-of-day':
+      return `energy of a ${name.season} day`;
+    case 'propane-for':
+      return `propane for ${name.use}`;
     case 'measure':
       return sayMeasure(name.id as MeasureId).short;
     case 'dollar-in-years':
