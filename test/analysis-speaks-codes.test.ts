@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { answerName } from '../src/words/en/explain/answer-names';
 import { sentencesIn } from './sentences-in';
 
 /** Rooms that analyze: what they hand on are ids, codes and figures, and `words` makes the sentences. */
@@ -60,4 +61,24 @@ test('the scan sees what it is there to see', () => {
   );
   expect(sentencesIn("return { code: 'over-budget', hours };")).toHaveLength(0);
   expect(sentencesIn("throw new RangeError('hours must be above zero');")).toHaveLength(0);
+});
+
+/** Rooms whose figures are named by codes alone; those of `home` still name theirs by what a load is called. */
+const codedNames = ['kinds', 'outage', 'routes', 'advice'];
+
+test('no figure of these rooms is named in words: give it a code of quantity/step-name.ts', () => {
+  const named = files
+    .filter((file) => codedNames.includes(file.split('/')[0]!))
+    .filter((file) => /\bname: ['`]/.test(readFileSync(join('src', file), 'utf8')));
+  expect(named).toEqual([]);
+});
+
+test('an answer that becomes a figure has a name in words/en/explain/answer-names.ts', () => {
+  const asked = files.flatMap((file) => [
+    ...readFileSync(join('src', file), 'utf8').matchAll(
+      /\b(?:asFigure\(context|answerFigure\(facts, widths), '([\w-]+)'/g,
+    ),
+  ]);
+  expect(asked.length).toBeGreaterThan(15);
+  expect(asked.map(([, id]) => id!).filter((id) => answerName(id) === '')).toEqual([]);
 });

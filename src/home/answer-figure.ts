@@ -11,7 +11,7 @@ export function answerFigure(
   facts: Facts,
   widths: Widths,
   id: QuestionId,
-  as: { unit: string; name: string; nameplate?: boolean },
+  as: { unit: string; nameplate?: boolean },
 ): Figure | null {
   const value = facts.number(id);
   if (value === null) return null;
@@ -21,7 +21,7 @@ export function answerFigure(
     low: width?.low ?? value,
     high: width?.high ?? value,
     unit: as.unit,
-    name: as.name,
+    is: { code: 'answer', question: id },
     source: sourceOfAnswer(facts, id, as.nameplate),
   });
 }

@@ -35,7 +35,7 @@ export function buildHome(
     facts,
     site,
     people:
-      answerFigure(facts, widths, 'people-count', { unit: 'people', name: 'people' }) ??
+      answerFigure(facts, widths, 'people-count', { unit: 'people' }) ??
       figure({ value: 1, unit: 'people', source: { kind: 'assumed', label: 'at least one' } }),
     lifeSupport: lifeSupport(facts),
     loads,
@@ -45,9 +45,7 @@ export function buildHome(
       good: demandOf(ranked('must', 'good'), goalSeasons),
       all: demandOf(loads, goalSeasons),
     },
-    goalHours: wholeHours(
-      answerFigure(facts, widths, 'goal-hours', { unit: 'h', name: 'how long to manage' })!,
-    ),
+    goalHours: wholeHours(answerFigure(facts, widths, 'goal-hours', { unit: 'h' })!),
     goalSeasons,
     billYear,
     billCheck: checkBill({ facts, loads: usual, climate, hours, billYear }),

@@ -7,6 +7,8 @@ export type NamedStep =
   | { readonly code: 'load-line'; readonly line: unknown }
   /** What a dollar in so many years is worth today. */
   | { readonly code: 'dollar-in-years'; readonly years: number }
+  /** An answer to a question that asks for a number. */
+  | { readonly code: 'answer'; readonly question: string }
   | { readonly code: 'energy-of-day'; readonly season: string }
   | { readonly code: 'propane-for'; readonly use: string }
   /** A way to need less, and a thing bought beside the route: their ids. */
@@ -113,6 +115,7 @@ export type PlainStep =
   | 'hard-day'
   | 'design-cold'
   | 'pack-hours'
+  | 'fuel-at-hand'
   | 'hours-until-away'
   | 'hours-fuel-lasts'
   | 'battery-hours'

@@ -125,7 +125,7 @@ function shareOfTank(tank: Figure, generator: Figure, beside: Figure): Figure {
     low: Math.min(value, share(tank.low, generator.high, beside.high)),
     high: Math.max(value, share(tank.high, generator.low, beside.low)),
     unit: tank.unit,
-    name: 'fuel at hand',
+    is: 'fuel-at-hand',
     as: () => ofTank(tank, generator, beside),
     endAs: (end) => {
       const burned = otherEnd[end];
@@ -159,13 +159,13 @@ export function fuelHours(fuel: FuelUse): Figure | null {
 }
 
 /** Where none is kept now: two cans of 5 gal, as much as many places allow. */
-function wouldKeep(name: string): Figure {
+function wouldKeep(): Figure {
   const source = {
     kind: 'assumed',
     label: 'assumed: cans of 5 gallons, two at most, which you would have to fill and keep',
   } as const;
   const { low, likely: value, high } = practiceRange('cans-kept');
-  return figure({ value, low, high, unit: 'gal', name, source });
+  return figure({ value, low, high, unit: 'gal', is: 'fuel-at-hand', source });
 }
 
 /** What a portable generator would burn here: propane where there is a tank and no gasoline is wanted. */
@@ -181,20 +181,16 @@ export const PROPANE_USABLE = practiceRange('propane-usable-share');
 export function fuelAtHand(home: Home, widths: Widths, fuel: GeneratorFuel): Figure | null {
   if (fuel === 'natural-gas') return null;
   const { facts } = home;
-  const name = 'fuel at hand';
   if (fuel !== 'propane') {
-    const kept = answerFigure(facts, widths, keptIn(fuel), { unit: 'gal', name });
-    return kept !== null && kept.value > 0 ? kept : wouldKeep(name);
+    const kept = answerFigure(facts, widths, keptIn(fuel), { unit: 'gal' });
+    return kept !== null && kept.value > 0 ? kept : wouldKeep();
   }
-  const tank = answerFigure(facts, widths, 'propane-gallons', {
-    unit: 'gal',
-    name: 'propane in the tank',
-  });
+  const tank = answerFigure(facts, widths, 'propane-gallons', { unit: 'gal' });
   if (tank === null) {
     return figure({
       value: 0,
       unit: 'gal',
-      name,
+      is: 'fuel-at-hand',
       source: { kind: 'assumed', label: 'no propane tank is known' },
     });
   }
@@ -203,7 +199,7 @@ export function fuelAtHand(home: Home, widths: Widths, fuel: GeneratorFuel): Fig
     low: tank.low * PROPANE_USABLE.low,
     high: tank.high * PROPANE_USABLE.high,
     unit: 'gal',
-    name,
+    is: 'fuel-at-hand',
     source: formula(
       '80 to 100 % of the gallons in the tank can be burned',
       [tank],

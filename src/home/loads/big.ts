@@ -1,5 +1,5 @@
 import type { ChoiceId, QuestionId } from '#compiled/question-ids.js';
-import { timesFigure } from '../../quantity/figure-arithmetic';
+import { formula, timesFigure } from '../../quantity/figure-arithmetic';
 import type { HouseholdLoadId } from '../../tables/household-loads';
 import type { Load } from '../home';
 import { tonsFromArea } from './compressor';
@@ -52,11 +52,15 @@ const makers: Readonly<Record<ChoiceId<'big-loads'>, ((context: LoadContext) => 
 
 /** A charger may draw 80 % of its breaker for hours (NEC 625.42 with 210.20): W = breaker A x 0.8 x 240 V. */
 function carCharger(context: LoadContext): Load {
-  const breaker = asFigure(context, 'ev-breaker', 'A', 'breaker of the car charger', true);
+  const breaker = asFigure(context, 'ev-breaker', 'A', true);
   const runningWatts =
     breaker === null
       ? undefined
-      : timesFigure(breaker, 0.8 * 240, { unit: 'W', name: 'power of the car charger' });
+      : timesFigure(breaker, 0.8 * 240, {
+          unit: 'W',
+          name: 'power of the car charger',
+          source: formula('breaker of the car charger x 192', [breaker]),
+        });
   return makeLoad('ev-charger-240', {
     rank: 'wait',
     runningWatts,

@@ -7,8 +7,8 @@ import { makeLoad } from './make-load';
 
 /** Refrigerators and freezers. */
 export function coldFood(context: LoadContext): Load[] {
-  const fridges = howMany(context, 'fridge-count', 'fridge', 'refrigerators');
-  const freezers = howMany(context, 'freezer-count', 'freezer', 'freezers');
+  const fridges = howMany(context, 'fridge-count', 'fridge');
+  const freezers = howMany(context, 'freezer-count', 'freezer');
   const loads: Load[] = [];
   if (fridges !== null) {
     const rank = rankOf(context.facts, ['fridge']);
@@ -29,14 +29,13 @@ function howMany(
   context: LoadContext,
   id: 'fridge-count' | 'freezer-count',
   key: 'fridge' | 'freezer',
-  name: string,
 ): Figure | null {
   const { facts } = context;
-  const count = asFigure(context, id, 'count', name);
+  const count = asFigure(context, id, 'count');
   const ticked = facts.told('must-run') && facts.has('must-run', key);
   if (ticked && !facts.told(id) && (count === null || count.value < 1)) {
     const source = { kind: 'told', label: 'you said it must keep running' } as const;
-    return figure({ value: 1, unit: 'count', name, source });
+    return figure({ value: 1, unit: 'count', is: { code: 'answer', question: id }, source });
   }
   return count !== null && count.value > 0 ? count : null;
 }

@@ -13,7 +13,7 @@ const USUAL_FACTOR = operand(practice('compressor-power-factor'), 'count', 'powe
 
 /** Tons of cooling from floor area: one ton for 600 ft2 (500 to 800). */
 export function tonsFromArea(context: LoadContext): Figure {
-  const area = asFigure(context, 'home-area', 'ft2', 'floor area');
+  const area = asFigure(context, 'home-area', 'ft2');
   const usual = practiceRange('usual-floor-area');
   const perTon = practiceRange('ton-per-ft2');
   const ft2 = area?.value ?? usual.likely;
@@ -34,7 +34,7 @@ export function tonsFromArea(context: LoadContext): Figure {
 
 /** Running power from the running amps on the outdoor label, or undefined when it was not read. */
 export function compressorWatts(context: LoadContext, id: QuestionId): Figure | undefined {
-  const amps = asFigure(context, id, 'A', 'running amps on the outdoor label', true);
+  const amps = asFigure(context, id, 'A', true);
   if (amps === null) return undefined;
   return worked(
     { by: 'ratio', of: [amps, SUPPLY, USUAL_FACTOR], under: [] },
@@ -64,7 +64,7 @@ interface StartOf {
  */
 export function compressorStart(context: LoadContext, given: StartOf): Figure | undefined {
   const name = 'starting demand of the compressor';
-  const label = asFigure(context, given.startAmps, 'A', 'locked-rotor amps on the label', true);
+  const label = asFigure(context, given.startAmps, 'A', true);
   if (label !== null) {
     const source = {
       kind: 'nameplate',

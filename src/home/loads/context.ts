@@ -17,8 +17,7 @@ export function asFigure(
   { facts, widths }: LoadContext,
   id: QuestionId,
   unit: string,
-  name: string,
   nameplate = false,
 ): Figure | null {
-  return answerFigure(facts, widths, id, { unit, name, nameplate });
+  return answerFigure(facts, widths, id, { unit, nameplate });
 }

@@ -30,8 +30,7 @@ export function cooling(context: LoadContext): Load[] {
 }
 
 function central(context: LoadContext): Load {
-  const tons =
-    asFigure(context, 'cool-tons', 'tons', 'size of the air conditioner') ?? tonsFromArea(context);
+  const tons = asFigure(context, 'cool-tons', 'tons') ?? tonsFromArea(context);
   const watts = compressorWatts(context, 'cool-run-amps');
   return makeLoad('central-ac', {
     rank: rankOf(context.facts, ['cool']),
@@ -51,9 +50,9 @@ function central(context: LoadContext): Load {
 
 function roomCooler(context: LoadContext, row: 'room-ac' | 'mini-split'): Load {
   const { facts } = context;
-  const count = asFigure(context, 'room-cool-count', 'count', 'room coolers') ?? undefined;
+  const count = asFigure(context, 'room-cool-count', 'count') ?? undefined;
   const each = facts.told('room-cool-watts')
-    ? asFigure(context, 'room-cool-watts', 'W', 'power on the label', true)
+    ? asFigure(context, 'room-cool-watts', 'W', true)
     : null;
   const runningWatts =
     each === null

@@ -55,7 +55,7 @@ export function heating(context: LoadContext): Load[] {
 const OF_LABEL = practiceRange('heater-share-of-label');
 
 function fuelHeater(context: LoadContext, row: HouseholdLoadId): Load {
-  const label = asFigure(context, 'heat-watts', 'W', 'power on the heater label', true);
+  const label = asFigure(context, 'heat-watts', 'W', true);
   const runningWatts =
     label === null
       ? undefined
@@ -81,8 +81,7 @@ function fuelHeater(context: LoadContext, row: HouseholdLoadId): Load {
 }
 
 function heatPump(context: LoadContext): Load {
-  const tons =
-    asFigure(context, 'heat-pump-tons', 'tons', 'size of the heat pump') ?? tonsFromArea(context);
+  const tons = asFigure(context, 'heat-pump-tons', 'tons') ?? tonsFromArea(context);
   const watts = compressorWatts(context, 'heat-pump-run-amps');
   const cools = context.facts.is('cool-main', 'heat-pump');
   return makeLoad('heat-pump', {
@@ -105,7 +104,7 @@ function heatPump(context: LoadContext): Load {
 
 /** Resistance heat: one load, always off in an outage, for a bank is larger than most sources. */
 function strips(context: LoadContext, name: string, given: Partial<Better> = {}): Load[] {
-  const kw = asFigure(context, 'heat-strips', 'kW', 'electric heating elements');
+  const kw = asFigure(context, 'heat-strips', 'kW');
   if (kw === null || kw.high <= 0) return [];
   const banks = worked(
     { by: 'ratio', of: [kw], under: [operand(5, 'kW', 'bank-size')] },
@@ -115,7 +114,11 @@ function strips(context: LoadContext, name: string, given: Partial<Better> = {})
     name,
     rank: 'wait',
     count: banks,
-    runningWatts: timesFigure(kw, WATTS_IN_KW, { unit: 'W', name: `running power of ${name}` }),
+    runningWatts: timesFigure(kw, WATTS_IN_KW, {
+      unit: 'W',
+      name: `running power of ${name}`,
+      source: formula('electric heating elements x 1000', [kw]),
+    }),
     follows: 'cold',
     offInOutage: true,
     restsOn: ['heat-main', 'heat-strips'],

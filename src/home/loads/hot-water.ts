@@ -31,7 +31,7 @@ export function hotWater(context: LoadContext): Load[] {
     offInOutage: kind === 'tankless-electric',
     restsOn: ['water-heater', 'people-count'],
   });
-  const people = asFigure(context, 'people-count', 'people', 'people');
+  const people = asFigure(context, 'people-count', 'people');
   if (people === null) return [load];
   const ofRow = operand(PEOPLE_OF_ROW, 'people', 'people-of-row', { kind: 'practice' });
   const share = worked(

@@ -6,7 +6,7 @@ import { asFigure, type LoadContext } from './context';
 
 /** The load with its energy of a day by the hours of use that were told or are assumed; as it was where neither is. */
 export function byHoursTold(context: LoadContext, load: Load, hoursId: QuestionId): Load {
-  const hours = asFigure(context, hoursId, 'h', `hours a day of the ${load.name}`);
+  const hours = asFigure(context, hoursId, 'h');
   if (hours === null) return load;
   return {
     ...load,

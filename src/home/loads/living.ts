@@ -63,7 +63,7 @@ function work(context: LoadContext): Load[] {
   const { facts } = context;
   const gear = facts.choice('work-gear');
   const rows = (gear !== null && workRows[gear]) || [];
-  const hours = asFigure(context, 'work-hours', 'h', 'hours of work a day');
+  const hours = asFigure(context, 'work-hours', 'h');
   return rows.map((row) => {
     const load = makeLoad(row, {
       rank: rankOf(facts, ['work']),

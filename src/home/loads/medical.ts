@@ -66,8 +66,7 @@ export function medical(context: LoadContext): Load[] {
 }
 
 function deviceLoad(context: LoadContext, device: Device): Load {
-  const runningWatts =
-    asFigure(context, device.watts, 'W', `power of the ${device.name}`, true) ?? undefined;
+  const runningWatts = asFigure(context, device.watts, 'W', true) ?? undefined;
   const load = makeLoad(device.row, {
     id: device.ticked,
     name: device.name,

@@ -38,15 +38,13 @@ function well(context: LoadContext): Load[] {
   if (!facts.is('water-source', 'well', 'shallow-pump')) return [];
   const volts = facts.is('well-volts', 'v120') ? 120 : 240;
   // The question file says what a pump of unknown strength counts as; before it is asked it counts as 1 hp.
-  const hp =
-    asFigure(context, 'well-hp', 'hp', 'well pump size')?.value ??
-    householdLoad('well-pump-1hp').hp!;
+  const hp = asFigure(context, 'well-hp', 'hp')?.value ?? householdLoad('well-pump-1hp').hp!;
   const known = facts.told('well-hp');
   const row =
     volts === 120 && hp <= 0.55 ? 'jet-pump' : known ? rowByHp('well-pump', hp) : 'well-pump';
-  const amps = asFigure(context, 'well-run-amps', 'A', 'running amps on the pump label', true);
+  const amps = asFigure(context, 'well-run-amps', 'A', true);
   const runningWatts = amps === null ? undefined : wattsFromAmps(amps, volts, row);
-  const minutes = asFigure(context, 'well-minutes', 'min', 'minutes the pump runs a day');
+  const minutes = asFigure(context, 'well-minutes', 'min');
   const watts = runningWatts ?? wattsOf(row);
   return [
     makeLoad(row, {
@@ -84,7 +82,7 @@ function waste(context: LoadContext): Load[] {
   const { facts } = context;
   if (!facts.is('waste', 'septic-pump', 'grinder')) return [];
   const row = facts.is('waste', 'grinder') ? 'grinder-pump' : 'septic-pump';
-  const hp = asFigure(context, 'waste-hp', 'hp', 'waste pump size');
+  const hp = asFigure(context, 'waste-hp', 'hp');
   const base = householdLoad(row);
   const size = operand(base.hp!, 'hp', 'row-size', sourceOfRow(base));
   const by =
@@ -107,7 +105,7 @@ function sump(context: LoadContext): Load[] {
   const { facts } = context;
   if (!facts.is('sump', 'one', 'one-with-battery')) return [];
   const row = facts.told('sump-hp') ? rowByHp('sump', facts.number('sump-hp')!) : 'sump';
-  const amps = asFigure(context, 'sump-amps', 'A', 'amps on the sump pump label', true);
+  const amps = asFigure(context, 'sump-amps', 'A', true);
   const runningWatts =
     amps === null
       ? undefined
@@ -121,7 +119,7 @@ function sump(context: LoadContext): Load[] {
           },
         });
   const startVa = amps === null ? undefined : startOfSump(amps);
-  const minutes = asFigure(context, 'sump-minutes', 'min', 'minutes it runs in the worst hour');
+  const minutes = asFigure(context, 'sump-minutes', 'min');
   return [
     makeLoad(row, {
       id: 'sump',

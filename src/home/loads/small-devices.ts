@@ -27,7 +27,7 @@ export function smallDevices(context: LoadContext): Load[] {
   const named = small.filter(({ ticked }) => context.facts.has('medical-devices', ticked));
   const first = named[0];
   if (first === undefined) return [];
-  const watts = asFigure(context, 'other-medical-watts', 'W', 'power of these devices', true);
+  const watts = asFigure(context, 'other-medical-watts', 'W', true);
   const load = makeLoad(named.length === 1 ? first.row : 'medical-bed', {
     id: 'other-medical',
     name: calledTogether(named),

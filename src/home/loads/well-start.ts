@@ -20,7 +20,7 @@ const name = 'starting demand of the well pump';
  * 120 V from the horsepower table; else the range of its row, whose high end is the two-wire motor.
  */
 export function wellStart(context: LoadContext, given: WellStart): Figure {
-  const label = asFigure(context, 'well-start-amps', 'A', 'locked-rotor amps on the label', true);
+  const label = asFigure(context, 'well-start-amps', 'A', true);
   if (label !== null) {
     const source = {
       kind: 'nameplate',

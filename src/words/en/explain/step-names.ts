@@ -3,6 +3,7 @@ import type { PlainStep, StepName } from '../../../quantity/step-name';
 import type { MeasureId } from '../../../tables/measures';
 import { sayLoadLine } from '../electrical/say-load-line';
 import { sayMeasure } from '../say-measures';
+import { answerName } from './answer-names';
 
 const names: Readonly<Record<PlainStep, string>> = {
   'watts-in-kw': 'watts in a kilowatt',
@@ -105,6 +106,7 @@ const names: Readonly<Record<PlainStep, string>> = {
   'design-cold': 'cold that 99 hours in 100 do not go below',
   'size-sold': 'a size that is sold; nothing that costs less does as much here',
   'size-with-own': 'what you have, with what is bought beside it',
+  'fuel-at-hand': 'fuel at hand',
   'pack-hours': 'hours the pack lasts',
   'hours-until-away': 'hours until the vehicle leaves',
   'hours-fuel-lasts': 'hours the fuel lasts',
@@ -147,6 +149,8 @@ export function stepName(name: StepName): string {
   switch (name.code) {
     case 'load-line':
       return sayLoadLine(name.line as LineIs);
+    case 'answer':
+      return answerName(name.question);
     case 'energy-of-day':
       return `energy of a ${name.season} day`;
     case 'propane-for':
