@@ -52,10 +52,13 @@ export function timesFigure(one: Figure, by: number | Spread | Figure, as: Label
       unit: as.unit ?? one.unit,
       name: as.name ?? (as.is === undefined ? one.name : undefined),
       is: as.is,
-      source: as.source ?? formula(`${one.name ?? one.unit} x ${factor.value}`, [one]),
+      source: as.source ?? formula(`${one.name ?? one.unit} x ${fourDigits(factor.value)}`, [one]),
     },
   );
 }
+
+/** No factor is known better, and none is promised better in a file. */
+const fourDigits = (value: number) => Number(value.toPrecision(4));
 
 /** A bare factor: what the result says of itself is what there is to say of it. */
 function factorOf(by: number | Spread, source: Source = { kind: 'formula', label: '' }) {

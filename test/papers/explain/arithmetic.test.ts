@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { shownFor, stepOf, stepsUnder } from '../../../src/papers/explain/by-hand';
 import { explainText, figureList } from '../../../src/papers/explain/explain-text';
+import { planYaml } from '../../../src/papers/plan-file/to-yaml';
 import { type Explainable, explainable } from '../../../src/plan/explain/explainable';
 import { atEnd } from '../../../src/quantity/at-end';
 import type { Figure } from '../../../src/quantity/figure';
@@ -97,6 +98,10 @@ describe.each(['birch-street', 'mill-lane', 'ridge-road', 'tower-six'])('%s', (n
 
   test('a figure is shown with one rounding on every paper and screen', () => {
     expect(roundedOtherwise(planOf(name), answersOf(name))).toEqual([]);
+  });
+
+  test('the plan file promises no more digits than four, in what it says of a source too', () => {
+    expect(planYaml(planOf(name), english).match(/from: .*\d\.\d{8,}.*/g)).toBeNull();
   });
 
   test('no line is wider than 80 columns', () => {
