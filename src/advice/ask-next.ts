@@ -63,7 +63,8 @@ function weightiestNext(answers: Answers, bank: Bank, ranked: readonly Question[
     all.push(...tried);
     const looks = i === 0 && draws !== null;
     const turned = looks ? foundTogether(answers, bank, ranked, draws) : null;
-    if (turned !== null) return ask({ ...turned, forbids: [], leaving: false, weight: 1 }, 1);
+    if (turned !== null)
+      return ask({ ...turned, forbids: [], leaving: false, hurts: false, weight: 1 }, 1);
   }
   const quiet = draws === null ? all.filter(({ weight }) => weight === 0) : [];
   for (const some of batches(quiet, LISTED_FIRST)) {

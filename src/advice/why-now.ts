@@ -16,6 +16,8 @@ export type WhyNow =
   | { readonly code: 'could-forbid'; readonly routes: readonly RouteKind[] }
   /** The hour at which somebody who lives by a device has to leave is made of it. */
   | { readonly code: 'when-to-leave' }
+  /** What is there already can hurt, and brings cautions of its own. */
+  | { readonly code: 'may-hurt-here' }
   /** Decides whether this route, closed so far, is possible; `usd`: how far the price moves, 0 where that is no weight. */
   | {
       readonly code: 'opens-route';

@@ -18,6 +18,8 @@ export interface Candidate {
   readonly forbids: readonly RouteKind[];
   /** It moves the hour at which somebody who lives by a device has to leave. */
   readonly leaving: boolean;
+  /** What it finds here can hurt whatever is bought. */
+  readonly hurts: boolean;
   /** 0: not worth asking. */
   readonly weight: number;
 }
@@ -34,8 +36,11 @@ export function tryQuickly(answers: Answers, bank: Bank, question: Question): Ca
   const forbids = couldForbid(effect, onTheTable(now));
   const leaving = movesLeaving(now.home, question.id);
   const measured = effect.ifTold >= CHANGES_NOTHING ? effect.expected : 0;
-  const weight = isSafety({ forbids, leaving }) ? Math.max(SAFETY_WEIGHT, measured) : measured;
-  return { question, effect, forbids, leaving, weight };
+  const hurts = (canHurt as readonly string[]).includes(question.id);
+  const weight = isSafety({ forbids, leaving, hurts })
+    ? Math.max(SAFETY_WEIGHT, measured)
+    : measured;
+  return { question, effect, forbids, leaving, hurts, weight };
 }
 
 /** The same by the plan's own list, where the quick weighing found it worth asking: null where the list comes to the same and no safety hangs on it. */
@@ -50,8 +55,9 @@ export function foundByTheList(now: Trial, one: Candidate): Candidate | null {
   return effect.buys >= BUYS_THE_SAME ? { ...one, effect, weight: effect.buys } : null;
 }
 
-const isSafety = ({ forbids, leaving }: Pick<Candidate, 'forbids' | 'leaving'>) =>
-  forbids.length > 0 || leaving;
+type Safety = Pick<Candidate, 'forbids' | 'leaving' | 'hurts'>;
+
+const isSafety = ({ forbids, leaving, hurts }: Safety) => forbids.length > 0 || leaving || hurts;
 
 /** Routes advised, laid beside, or closed only for want of an answer. */
 function onTheTable(now: Trial): RouteKind[] {
@@ -63,11 +69,16 @@ function onTheTable(now: Trial): RouteKind[] {
   );
 }
 
-export function whyOf(now: Trial, { effect, forbids, leaving }: Candidate): WhyNow {
+export function whyOf(now: Trial, { effect, forbids, leaving, hurts }: Candidate): WhyNow {
   if (leaving && forbids.length === 0) return { code: 'when-to-leave' };
+  if (hurts && forbids.length === 0 && effect.ifTold < CHANGES_NOTHING)
+    return { code: 'may-hurt-here' };
   if (effect.ifTold < CHANGES_NOTHING) return { code: 'could-forbid', routes: forbids };
   return whyNow(now, effect, liveAdvice(now).route);
 }
+
+/** A battery, a generator or a cord with two plugs brings cautions of its own: asked before enough is known. */
+const canHurt: readonly QuestionId[] = ['own-sources'];
 
 /** What the hour of leaving is made of: where to, how long the trip takes, and whether a closed road would stop it. */
 const leaving: readonly QuestionId[] = ['leave-place', 'trip-hours', 'road-out'];

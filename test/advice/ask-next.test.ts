@@ -106,3 +106,10 @@ test('where somebody lives by a device, what makes the hour of leaving is asked 
   const trip = asked.find((next) => next.code === 'ask' && next.questionId === 'trip-hours');
   expect(trip).toMatchObject({ whyNow: { code: 'when-to-leave' } });
 });
+
+test('what is there already is asked before enough, for it can hurt whatever is bought', () => {
+  const { 'own-sources': _, ...answers } = file;
+  expect(askNext(answers, bank)).toMatchObject({ code: 'ask', questionId: 'own-sources' });
+  const { 'own-sources': __, ...talked } = whole.answers;
+  expect(askNext(talked, bank).code).toBe('ask');
+});

@@ -30,6 +30,8 @@ export function sayWhyNow(why: WhyNow): string {
       return `It is about safety, and could rule out ${either(why.routes)}.`;
     case 'when-to-leave':
       return 'It decides when to leave with the device.';
+    case 'may-hurt-here':
+      return 'It decides which dangers at your home we must warn of.';
     case 'opens-route':
       return `It decides whether ${routeInSentence[why.route]} is possible${jobs[why.job]}${difference(why.usd)}.`;
     case 'closes-route':
