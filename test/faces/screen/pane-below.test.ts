@@ -9,9 +9,11 @@ import { draftMaker } from '../../../src/plan/draft/draft-of';
 import { answersOf } from '../../households/read-household';
 import { context as talk } from '../every-view';
 
-/** So little money that the furnace and more cannot be carried. */
-const told = { ...answersOf('birch-street'), 'budget-now': 600, 'budget-later': 0 };
-const draft = showDraft(draftMaker(interview)(told));
+/** The plan so far of a home, as if it carried neither heat nor cold food. */
+const told = answersOf('birch-street');
+const whole = showDraft(draftMaker(interview)(told));
+const route = { ...whole.glance.route!, leavesOut: ['Furnace', 'Refrigerator'] };
+const draft = { ...whole, glance: { ...whole.glance, route } };
 const glyphs = glyphsFor({ LANG: 'C.UTF-8' });
 const context = { ...talk, guided: true, short: false };
 
@@ -33,7 +35,6 @@ const without = (shown: Map<string, string>) =>
   [...shown].filter(([, text]) => !text.includes('It leaves out: furnace')).map(([id]) => id);
 
 test('what the plan so far leaves out is seen below every question of an 80 by 24 window', () => {
-  expect(draft.glance.route!.leavesOut.length).toBeGreaterThan(1);
   const shown = screens(80, 24);
   expect(shown.size).toBeGreaterThan(40);
   expect(without(shown)).toEqual([]);
