@@ -39,6 +39,7 @@ export function onAct(context: Context, state: State, act: Act): State {
     case 'found':
       return nextFound(context, { ...state, walking: walkIds(context, state.answers) });
     case 'help':
+      if (state.view === 'tonight') return { ...state, view: 'tonight-help', row: 0, scroll: 0 };
       return { ...state, view: 'help', row: 0, scroll: 0, digits: '', error: null, notice: null };
     case 'back':
       return goBack(context, state);

@@ -152,6 +152,8 @@ export function goBack(context: Context, state: State): State {
     const row = firstRow(questionAt(context, state.at));
     return { ...state, view: 'ask', row, unusual: null, label: null, error: null };
   }
+  if (state.view === 'tonight-help')
+    return { ...state, view: 'tonight', row: NO_ROW, scroll: 0, error: null };
   if (state.view === 'walk') return { ...toCheck(context, state), row: NO_ROW };
   if (state.walking !== null) return toWalk(setAside(context, state));
   if (state.view === 'read-back') return { ...toCheck(context, state), row: NO_ROW };

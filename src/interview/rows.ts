@@ -67,6 +67,8 @@ export function rowsOf(context: Context, state: State): Row[] {
       return [];
     case 'enough':
       return enoughRows(context, state);
+    case 'tonight-help':
+      return [act('back', words.backToPage)];
     case 'tonight':
       return [act('go-on', words.toPlanning), act('stop-now', words.endTonight)];
     case 'first-plan':

@@ -29,6 +29,7 @@ export type View =
   | 'help'
   | 'act-now'
   | 'tonight'
+  | 'tonight-help'
   | 'first-plan'
   | 'wait'
   | 'enough'

@@ -23,6 +23,7 @@ export function setAside(context: Context, state: State): State {
       'walk',
       'act-now',
       'tonight',
+      'tonight-help',
       'first-plan',
       'wait',
       'enough',

@@ -14,6 +14,7 @@ export const words = {
   walk: (count: number) => `My list to look at: ${count}`,
   found: 'Enter what I found, in the order of the list',
   back: 'Go back one question',
+  backToPage: 'Back to the page',
   help: 'Why we ask, and how to find out',
   stop: 'Save and stop',
   draft: 'See the answers so far and write a draft plan',

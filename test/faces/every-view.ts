@@ -46,6 +46,7 @@ export const views: readonly (readonly [name: string, state: State, title: strin
   ['help', reduce(context, at('main-amps'), { type: 'act', act: 'help' }), 'What number'],
   ['act now', danger('gas-smell', 'unwell', 'water-electric'), 'Do this now'],
   ['tonight', { ...danger('power-off'), view: 'tonight', row: -1 }, 'What to do tonight'],
+  ['tonight-help', { ...danger('power-off'), view: 'tonight-help' }, 'What to do tonight'],
   ['first plan', { ...later, view: 'first-plan' }, 'A first plan'],
   ['waiting', { ...later, view: 'wait' }, 'One moment'],
   [

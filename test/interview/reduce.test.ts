@@ -315,6 +315,15 @@ test('"not sure" is no fault: it says what is taken until somebody knows, and mo
   expect(state.notice).toBe('Water source: until you know, we take "A well with a pump".');
 });
 
+test('a question mark over the page for tonight says what it is for, and leads back to it', () => {
+  const page: State = { ...begin(context, {}), view: 'tonight', row: -1 };
+  const mark: Event = { type: 'key', key: { name: 'text', text: '?' } };
+  const help = reduce(context, page, mark);
+  expect(help.view).toBe('tonight-help');
+  for (const key of press('enter', 'escape'))
+    expect(reduce(context, help, key)).toMatchObject({ view: 'tonight', row: -1 });
+});
+
 describe('the short consult', () => {
   test('asks only its questions, and an unasked one stays open', () => {
     const short = { ...context, short: true };

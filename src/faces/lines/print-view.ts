@@ -9,7 +9,7 @@ import { checkTitle, openWords } from '../check-words';
 import { labelWords } from '../label-words';
 import { leftWords, placeWords } from '../place-words';
 import { planSoFarTitle, type SoFar, WAITING } from '../plan-so-far';
-import { SOURCE, TONIGHT_TITLE, tonightTexts } from '../tonight-texts';
+import { SOURCE, TONIGHT_HELP, TONIGHT_TITLE, tonightTexts } from '../tonight-texts';
 import { unsureWords } from '../unsure-words';
 import { WALK_TITLE, walkHint, walkTexts } from '../walk-texts';
 import { WELCOME, WELCOME_TITLE } from '../welcome-words';
@@ -40,6 +40,8 @@ export function printView(
       return walkLines(context, state);
     case 'wait':
       return [WAITING];
+    case 'tonight-help':
+      return [...TONIGHT_HELP];
     case 'tonight':
       return tonightLines(context, state);
     case 'first-plan':

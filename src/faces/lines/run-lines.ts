@@ -186,7 +186,8 @@ class Lines {
       for (const word of lineWords(this.door.context, this.state)) this.said.add(word);
     }
     // Help is said in full at once; there is nothing to leave.
-    if (this.state.view === 'help') this.happen({ type: 'act', act: 'back' });
+    if (['help', 'tonight-help'].includes(this.state.view))
+      this.happen({ type: 'act', act: 'back' });
     if (this.state.view === 'welcome') {
       this.happen({ type: 'act', act: 'begin' });
       this.before = this.state;

@@ -14,7 +14,7 @@ export function eventFor(state: State, key: Key, shown: Pick<Frame, 'maxScroll' 
   if (key.name === 'page-up') return { type: 'scroll', by: -page };
   const more = state.scroll < shown.maxScroll;
   if (key.name === 'down' && more) return { type: 'scroll', by: 1 };
-  const passesOver = state.view === 'help' || state.view === 'welcome';
+  const passesOver = ['help', 'tonight-help', 'welcome'].includes(state.view);
   if (key.name === 'enter' && more && !passesOver) return { type: 'scroll', by: page };
   if (key.name === 'up' && state.row <= 0 && state.scroll > 0) return { type: 'scroll', by: -1 };
   return plain;

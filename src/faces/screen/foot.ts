@@ -55,16 +55,24 @@ function footWords(context: Context, state: State, question: Question): string[]
     case 'welcome':
       return ['Enter begin', 'Ctrl+S or Ctrl+C stop'];
     case 'help':
+    case 'tonight-help':
       return ['Up Down read on', 'Enter or Esc back', 'Ctrl+S save and stop'];
     case 'label':
     case 'unusual':
       return [chooseOr(state, 'Enter choose'), 'Esc back', 'Ctrl+S save and stop'];
     case 'wait':
       return ['Esc back', 'Ctrl+S save and stop'];
+    case 'tonight':
+      return [
+        'Up Down read and move',
+        'Enter choose',
+        '? help',
+        'Esc back',
+        'Ctrl+S save and stop',
+      ];
     case 'walk':
     case 'enough':
     case 'first-plan':
-    case 'tonight':
     case 'act-now':
     case 'read-back':
     case 'compare':

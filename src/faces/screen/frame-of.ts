@@ -13,7 +13,7 @@ import { labelFrame } from './views/label';
 import { planSoFarFrame } from './views/plan-so-far';
 import { readBackFrame } from './views/read-back';
 import { readingFrame } from './views/reading';
-import { tonightFrame } from './views/tonight';
+import { tonightFrame, tonightHelpFrame } from './views/tonight';
 import { unusualFrame } from './views/unusual';
 import { walkFrame } from './views/walk';
 import { welcomeFrame } from './views/welcome';
@@ -74,6 +74,8 @@ function viewFrame(parts: FrameParts, width: number, pane: PaneBelow): Frame {
       return walkFrame(parts, width);
     case 'wait':
       return readingFrame(parts, width, { title: WAITING, text: [] });
+    case 'tonight-help':
+      return tonightHelpFrame(parts, width);
     case 'tonight':
       return tonightFrame(parts, width);
     case 'first-plan':

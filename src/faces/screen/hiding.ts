@@ -90,7 +90,7 @@ function hiddenSpan(span: Span, hide: Hide): Span {
 
 /** Whether a view holds nothing of this home, or what must be read at once: then no word of it is hidden. */
 export function isCommon({ view, at }: State, interview: Interview): boolean {
-  if (['welcome', 'act-now', 'tonight'].includes(view)) return true;
+  if (['welcome', 'act-now', 'tonight', 'tonight-help'].includes(view)) return true;
   return view === 'help' && !tellsOfHidden(interview, questionAt({ interview }, at));
 }
 

@@ -8,7 +8,8 @@ import type { Key } from './key';
 /** Letters on a list: Space ticks, digits move, `?` helps; a paste or any other letter does nothing. */
 export function onListText(context: Context, state: State, key: Key & { name: 'text' }): State {
   if (key.pasted) return state;
-  if (key.text === '?' && state.view === 'ask') return onAct(context, state, 'help');
+  if (key.text === '?' && (state.view === 'ask' || state.view === 'tonight'))
+    return onAct(context, state, 'help');
   if (state.view !== 'ask') return state;
   const question = questionAt(context, state.at);
   if (key.text === ' ') {

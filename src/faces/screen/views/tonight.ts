@@ -1,4 +1,4 @@
-import { SOURCE, TONIGHT_TITLE, tonightTexts } from '../../tonight-texts';
+import { SOURCE, TONIGHT_HELP, TONIGHT_TITLE, tonightTexts } from '../../tonight-texts';
 import type { Frame, FrameParts } from '../frame';
 import { type Line, styled, wrapText } from '../line';
 import { labelLines } from '../row-lines';
@@ -15,5 +15,14 @@ export function tonightFrame(parts: FrameParts, width: number): Frame {
       ...styled(wrapText(`${SOURCE}: ${source}.`, width), { dim: true }),
     ],
   );
+  return readingFrame(parts, width, { title: TONIGHT_TITLE, text });
+}
+
+/** What the page is for, until a key leads back to it. */
+export function tonightHelpFrame(parts: FrameParts, width: number): Frame {
+  const text = TONIGHT_HELP.flatMap((says, i): Line[] => [
+    ...(i > 0 ? [[]] : []),
+    ...styled(wrapText(says, width)),
+  ]);
   return readingFrame(parts, width, { title: TONIGHT_TITLE, text });
 }
