@@ -110,3 +110,14 @@ test('a month that keeps far less than the one before has a ceiling too: no batt
     if (kwh < setting.problem.floorKwh[h]! - 1e-9) throw new Error(`below the floor at ${h}`);
   });
 });
+
+test('a tariff is laid out on the same days once, whatever the reserve, and anew on others', () => {
+  const { input, layout } = demoSetting('B');
+  const reserved = settingOfYear({ ...input, floorKwhByMonth: Array(12).fill(1) });
+  const again = settingOfYear(input);
+  expect(reserved.layout).toBe(again.layout);
+  const [first, ...rest] = input.days;
+  const others = settingOfYear({ ...input, days: [...rest, first!] });
+  expect(others.layout).not.toBe(again.layout);
+  expect(again.layout).toEqual(layout);
+});

@@ -50,10 +50,21 @@ export interface DispatchYear {
   readonly wear: number;
 }
 
+const layouts = new WeakMap<Tariff, { days: readonly BillDay[]; layout: TariffHours }>();
+
+/** The last days a tariff was laid out on are kept: every route and every reserve is asked about on the same ones. */
+function layoutOf(tariff: Tariff, days: readonly BillDay[]): TariffHours {
+  const known = layouts.get(tariff);
+  if (known?.days === days) return known.layout;
+  const layout = tariffHours(tariff, days);
+  layouts.set(tariff, { days, layout });
+  return layout;
+}
+
 /** Lay out a year for a battery: prices by the hour, the floor, and the bill without a battery. */
 export function settingOfYear(input: DispatchYearInput): YearSetting {
   const { tariff, days, loadKwh, solarKwh, battery } = input;
-  const layout = tariffHours(tariff, days);
+  const layout = layoutOf(tariff, days);
   const { exportAllowed, batteryMayExport, gridMayCharge } = input;
   const open = {
     battery,
