@@ -11,14 +11,14 @@ import { moneySchema } from '../../../src/papers/plan-file/money-schema';
 import { makePlan } from '../../../src/plan/make-plan';
 import { readHome } from '../../../src/store/read-home';
 import { english } from '../../../src/words/en';
+import { frozenPlan, sharedBank } from '../../frozen-plans';
 import { folder } from '../../households/read-household';
 import { peakAndRest } from './peak-and-rest';
 
 const read = readHome(join(folder, 'mill-lane.home.yaml'), interview);
 if (!read.ok) throw new Error('mill-lane is not sound');
 const mill = read.answers;
-const planWith = (changed: Answers) =>
-  makePlan(interview, { ...mill, ...changed }, '2026-11-25', 12);
+const planWith = (changed: Answers) => frozenPlan({ ...mill, ...changed }, '2026-11-25', 12);
 const moneyWith = (changed: Answers) => planWith(changed).money;
 const battery = (changed: Answers, kind = 'battery-circuits') =>
   moneyWith(changed).routes.find((route) => route.kind === kind)!;
@@ -176,7 +176,14 @@ test('holds no broken number for any answers about money, and fits its schema', 
   });
   fc.assert(
     fc.property(answers, (changed) => {
-      const plan = makePlan(interview, { ...mill, ...changed } as Answers, '2026-11-25', 3);
+      const plan = makePlan(
+        interview,
+        { ...mill, ...changed } as Answers,
+        '2026-11-25',
+        3,
+        null,
+        sharedBank,
+      );
       const data = moneyData(plan, english);
       expect(moneySchema.safeParse(data).error?.issues ?? []).toEqual([]);
       const all = stringify(data) + sayMoney(plan, 'engine-cords', english).join('\n');
