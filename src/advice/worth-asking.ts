@@ -77,8 +77,8 @@ export function whyOf(now: Trial, { effect, forbids, leaving, hurts }: Candidate
   return whyNow(now, effect, liveAdvice(now).route);
 }
 
-/** A battery, a generator or a cord with two plugs brings cautions of its own: asked before enough is known. */
-const canHurt: readonly QuestionId[] = ['own-sources'];
+/** A battery, a generator, a cord with two plugs, an electric car bring cautions of their own: asked before enough is known. */
+const canHurt: readonly QuestionId[] = ['own-sources', 'big-loads'];
 
 /** What the hour of leaving is made of: where to, how long the trip takes, and whether a closed road would stop it. */
 const leaving: readonly QuestionId[] = ['leave-place', 'trip-hours', 'road-out'];

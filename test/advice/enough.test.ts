@@ -1,8 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { askNext } from '../../src/advice/ask-next';
 import { DRAWS, drawnAnswers } from '../../src/advice/drawn-answers';
-import { bankOf, CHANGES_NOTHING, effectOf } from '../../src/advice/effect-of-answers';
+import { bankOf, effectOf } from '../../src/advice/effect-of-answers';
 import { foundTogether } from '../../src/advice/found-together';
 import { rank } from '../../src/advice/list/list-of';
 import { liveAdvice } from '../../src/advice/live-advice';
@@ -17,18 +16,6 @@ const question = (id: string) => interview.questions.find((one) => one.id === id
 function without(answers: Answers, ids: readonly string[]): Answers {
   return Object.fromEntries(Object.entries(answers).filter(([id]) => !ids.includes(id)));
 }
-
-test('an answer that changes what the list buys is asked, though one size of each route buys the same', () => {
-  const home: Answers = { ...completeHome(10), 'home-elevation': NOT_SURE };
-  const open = without(home, ['transfer-existing']);
-  expect(home['transfer-existing']).toBe('interlock');
-  const quick = effectOf(open, bank, question('transfer-existing'));
-  expect(quick.ifTold).toBeLessThan(CHANGES_NOTHING);
-  expect(liveAdvice(bank.trialOf(home)).route.costUsd.value).toBeLessThan(
-    0.9 * liveAdvice(bank.trialOf(open)).route.costUsd.value,
-  );
-  expect(askNext(open, bank)).toMatchObject({ code: 'ask', questionId: 'transfer-existing' });
-});
 
 test('answers that change what to buy only together are found by whole files', () => {
   const pair = ['battery-kwh', 'battery-kind'];
