@@ -42,6 +42,8 @@ figure svg { width: 100%; height: auto; max-height: 26rem; }
   .boxes { padding-left: 0; }
   .fridge .flow, .family .flow, .quote .flow { columns: 2; column-gap: 6mm; column-rule: 1px solid #000; }
   .fridge .flow { font-size: 10.2pt; }
+  .fridge .flow.larger { font-size: 11pt; }
+  .fridge .flow.largest { font-size: 12pt; }
   .quote .flow { font-size: 9.4pt; line-height: 1.15; }
   .quote figure svg { max-height: 44mm; }
   .quote .flow h2 { font-size: 11pt; border-bottom: 0; }

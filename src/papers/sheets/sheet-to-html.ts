@@ -1,6 +1,7 @@
 import type { Words } from '../../words/words';
 import { htmlPage } from '../document/html-page';
 import { blocksToHtml, escapeHtml } from '../document/to-html';
+import { printSize } from './print-size';
 import type { Sheet } from './sheet';
 
 /** One sheet as a section that prints on a page of its own. */
@@ -17,6 +18,9 @@ export function sheetPage(sheet: Sheet, { language }: Pick<Words, 'language'>): 
   return htmlPage({ title: sheet.title, language, body });
 }
 
-function contents({ purpose, blocks }: Sheet, headingLevel: 2 | 3): string {
-  return `<p>${escapeHtml(purpose)}</p>\n<div class="flow">${blocksToHtml(blocks, headingLevel)}</div>`;
+function contents({ id, purpose, blocks }: Sheet, headingLevel: 2 | 3): string {
+  const html = blocksToHtml(blocks, headingLevel);
+  const size = id === 'fridge' ? printSize(html) : 'plain';
+  const flow = size === 'plain' ? 'flow' : `flow ${size}`;
+  return `<p>${escapeHtml(purpose)}</p>\n<div class="${flow}">${html}</div>`;
 }
