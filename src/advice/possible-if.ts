@@ -81,7 +81,7 @@ export interface Planned {
   readonly advised: AdvisedDoes;
 }
 
-/** Drawn years that sizes on a condition go by, the first of the plan's: they are for weighing, not for buying. */
+/** Drawn years that sizes on a condition go by: they are for weighing, not for buying. */
 const IF_YEARS = 5;
 
 /** The routes possible on a condition, those with the fewest conditions first. A route that anything closes for good is none. */

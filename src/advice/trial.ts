@@ -16,7 +16,7 @@ import type { SizeKind } from './list/source';
 import { type PlainAdvice, plainAdvice } from './plain-advice';
 import { remembered } from './remembered';
 
-/** Drawn years of a trial: the first of the plan's hundred. */
+/** Drawn years of a trial. Not the first of the plan's hundred: months keep their means over all years that are drawn. */
 export const TRIAL_YEARS = 5;
 
 /** The advice a set of answers would get, on a few drawn years. */
