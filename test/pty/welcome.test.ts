@@ -106,7 +106,7 @@ describe('the first screen', () => {
 });
 
 describe('a screen that others see', () => {
-  it('hides the name until Ctrl+O, closes at the next key, and names no file at the end', async () => {
+  it('hides the name until Ctrl+O, closes at the next key or at the same, and names no file at the end', async () => {
     const folder = folderWith({ kim: begun('kim') });
     const terminal = await atHomes({ folder, args: ['--shared-screen'] });
     await terminal.shows('Ctrl+O show');
@@ -121,7 +121,10 @@ describe('a screen that others see', () => {
     await terminal.shows('Hidden on a shared screen');
     terminal.press('\x0f');
     await terminal.shows('Someone over 65');
+    // A list stays open while one chooses in it; the key that opened it hides it again.
     terminal.press('\x1b[B');
+    await terminal.shows('> 1. [ ]');
+    terminal.press('\x0f');
     await terminal.hides('Someone over 65');
     terminal.press('\x13');
     await terminal.ended();

@@ -71,6 +71,6 @@ export const fileAsPlanned: Held = ({ plan, data }) => {
   ];
 };
 
-/** Whole hours, and whole minutes below one. */
+/** Whole hours, and whole minutes below one; none is 0 h. */
 const inWords = (hours: number): string =>
-  hours < 1 ? `${Math.round(60 * hours)} min` : formatQuantity(Math.round(hours), 'h');
+  hours > 0 && hours < 1 ? `${Math.round(60 * hours)} min` : formatQuantity(Math.round(hours), 'h');

@@ -87,6 +87,8 @@ export const frontPage = {
     const asked = given.reached
       ? `You asked for ${goal}${given.carefulFallsShort ? '; the careful count falls short' : ''}.`
       : `On a hard day it does not reach the ${goal} you asked for${given.enoughByOdds ? '; it carries at least 9 in 10 such outages' : ''}.`;
+    if (stored === null && hours.value === 0)
+      return `${howLongHead(given.onlyPart)}: not known yet, and none is counted until you tell more of what it runs on. You asked for ${goal}.${given.more}`;
     return `${howLongHead(given.onlyPart)}: ${likely}, careful count ${bad}${states}. ${asked}${given.more}`;
   },
 
