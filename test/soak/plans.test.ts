@@ -19,6 +19,10 @@ test.each(together.plans)(
 test('whatever is held has spoken of some of them, or of the demo homes', () => {
   // Few homes made up by chance keep cans to fill.
   for (const name of DEMOS) tryPlan(name, answersOf(name), tally);
+  for (const gallons of [0, 5]) {
+    const cans = { ...answersOf('birch-street'), 'gasoline-gallons': gallons };
+    tryPlan(`birch-street with ${gallons} gal`, cans, tally);
+  }
   expect(tally.faults).toEqual([]);
   const dumb = Object.keys(held).filter((what) => (tally.spoke[what] ?? 0) < 3);
   expect(dumb).toEqual([]);
