@@ -21,6 +21,6 @@ export function sheetPage(sheet: Sheet, { language }: Pick<Words, 'language'>): 
 function contents({ id, purpose, blocks }: Sheet, headingLevel: 2 | 3): string {
   const html = blocksToHtml(blocks, headingLevel);
   const size = id === 'fridge' ? printSize(html) : 'plain';
-  const flow = size === 'plain' ? 'flow' : `flow ${size}`;
+  const flow = ['flow', ...(size === 'plain' ? [] : [size])].join(' ');
   return `<p>${escapeHtml(purpose)}</p>\n<div class="${flow}">${html}</div>`;
 }
