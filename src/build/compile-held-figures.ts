@@ -10,14 +10,17 @@ const FILES = ['climate-stations.csv', 'climate-diffuse.csv', 'climate-spread.cs
 export function compileHeldFigures(from: string, to: string): void {
   mkdirSync(to, { recursive: true });
   const held = heldFigures(stationRows(from));
-  const text = JSON.stringify(Object.fromEntries(held));
+  // Of a few stations only is it ever read: each is a text of its own.
+  const text = JSON.stringify(
+    Object.fromEntries([...held].map(([id, figures]) => [id, JSON.stringify(figures)])),
+  );
   writeFileSync(
     join(to, 'climate-held.js'),
     `export default JSON.parse(${JSON.stringify(text)});\n`,
   );
   writeFileSync(
     join(to, 'climate-held.d.ts'),
-    'declare const held: Record<string, Record<string, number>>;\nexport default held;\n',
+    '/** Figures by column, as JSON, by station. */\ndeclare const held: Record<string, string>;\nexport default held;\n',
   );
 }
 

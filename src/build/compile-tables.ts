@@ -2,6 +2,7 @@ import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { parseDocument } from 'yaml';
 import { prettifyError } from 'zod';
+import { asLines, type Row } from '../tables/lines-table';
 import { tableFileSchema } from '../tables/table-schema';
 import { readCsv } from './read-csv';
 
@@ -14,6 +15,9 @@ function rowIds(rows: readonly unknown[]): string {
   if (ids.some((id) => typeof id !== 'string') || new Set(ids).size < ids.length) return '';
   return `export type RowId = ${ids.map((id) => `'${id}'`).join(' | ')};\n`;
 }
+
+/** Long tables of which a plan takes few rows: read a row at a time. */
+const linesTables: readonly string[] = ['climate-stations', 'climate-diffuse', 'climate-spread'];
 
 /** Check every table in `from` and its rooms and write it to `to` as a module the program can import, by its name alone. */
 export function compileTables(from: string, to: string): void {
@@ -34,11 +38,18 @@ export function compileTables(from: string, to: string): void {
     if (!read.success) throw new Error(`${path}: ${prettifyError(read.error)}`);
     const { rowsFrom, rows, ...about } = read.data;
     const all = rows ?? readCsv(readFileSync(join(dirname(path), rowsFrom!), 'utf8'), rowsFrom!);
-    const text = JSON.stringify({ name, ...about, rows: all });
+    const inLines = linesTables.includes(name);
+    const text = JSON.stringify({
+      name,
+      ...about,
+      ...(inLines ? asLines(all as Row[]) : { rows: all }),
+    });
     writeFileSync(join(to, `${name}.js`), `export default JSON.parse(${JSON.stringify(text)});\n`);
     writeFileSync(
       join(to, `${name}.d.ts`),
-      `import type { Table } from '../../../src/tables/table';\ndeclare const table: Table<never>;\nexport default table;\n${rowIds(all)}`,
+      inLines
+        ? "import type { LinesTable } from '../../../src/tables/lines-table';\ndeclare const table: LinesTable;\nexport default table;\n"
+        : `import type { Table } from '../../../src/tables/table';\ndeclare const table: Table<never>;\nexport default table;\n${rowIds(all)}`,
     );
   }
 }

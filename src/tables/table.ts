@@ -26,7 +26,7 @@ export interface TableSource {
 }
 
 /** One line that names a table's source, for a person to read. */
-export function citeTable(table: Table<unknown>): string {
+export function citeTable(table: Pick<Table<unknown>, 'source'>): string {
   const { title, publisher, edition, section, standing } = table.source;
   const parts = [publisher, title, edition, section].filter(Boolean).join(', ');
   if (standing === 'published') return parts;

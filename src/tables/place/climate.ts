@@ -2,7 +2,7 @@ import heldFigures from '#compiled/climate-held.js';
 import diffuse from '#compiled/tables/climate-diffuse.js';
 import spread from '#compiled/tables/climate-spread.js';
 import stations from '#compiled/tables/climate-stations.js';
-import type { Table } from '../table';
+import { type LinesTable, rowAt } from '../lines-table';
 import { type Climate, type ClimateRow, climateOfRow } from './climate-row';
 
 export type { Climate } from './climate-row';
@@ -22,49 +22,67 @@ export interface Station {
 }
 
 /** The published monthly figures as they stand. */
-export const climateStations: Table<ClimateRow> = stations;
-export const climateDiffuse: Table<ClimateRow> = diffuse;
-export const climateSpread: Table<ClimateRow> = spread;
+export const climateStations: LinesTable = stations;
 
 let made: readonly Station[] | null = null;
 
 /** Every station; made once, on first use, and each climate when it is first asked for. */
 export function allStations(): readonly Station[] {
-  made ??= climateStations.rows.map(toStation);
+  made ??= climateStations.lines.map(toStation);
   return made;
 }
 
-function toStation(row: ClimateRow): Station {
+function toStation(line: string, at: number): Station {
   let climate: Climate | null = null;
   let held: Climate | null = null;
+  const row = Object.fromEntries(
+    line.split('\t', PLACE.length).map((text, i) => [PLACE[i]!, text]),
+  ) as Record<(typeof PLACE)[number], string>;
   const whole = () => ({
-    ...row,
-    ...rowOf(climateDiffuse, row.id),
-    ...rowOf(climateSpread, row.id),
+    ...rowAt(climateStations, at),
+    ...rowOf(diffuse, row.id),
+    ...rowOf(spread, row.id),
   });
   return {
-    id: String(row.id),
-    name: String(row.name),
-    state: String(row.state),
-    latDeg: row.lat as number,
-    lonDeg: row.lon as number,
-    elevationM: row.elevation_m as number,
-    utcOffsetH: row.utc_offset_h as number,
+    id: row.id,
+    name: row.name,
+    state: row.state,
+    latDeg: Number(row.lat),
+    lonDeg: Number(row.lon),
+    elevationM: Number(row.elevation_m),
+    utcOffsetH: Number(row.utc_offset_h),
     // A place looks at every station but takes the climate of a few.
     get climate() {
       climate ??= climateOfRow(whole());
       return climate;
     },
     get held() {
-      held ??= climateOfRow({ ...whole(), ...heldFigures[String(row.id)] });
+      held ??= climateOfRow({ ...whole(), ...heldOf(row.id) });
       return held;
     },
   };
 }
 
-/** The three tables list the same stations, not in the same order. */
-function rowOf(table: Table<ClimateRow>, id: ClimateRow[string] | undefined): ClimateRow {
-  const row = table.rows.find((one) => one.id === id);
-  if (row === undefined) throw new RangeError(`${table.name} has no station ${id}`);
-  return row;
+/** What stands before the monthly columns. */
+const PLACE = ['id', 'name', 'state', 'lat', 'lon', 'elevation_m', 'utc_offset_h'] as const;
+
+/** Odd months of a station, drawn in; none where all stand as published. */
+function heldOf(id: string): ClimateRow {
+  const text = heldFigures[id];
+  return text === undefined ? {} : (JSON.parse(text) as ClimateRow);
 }
+
+const places = new WeakMap<LinesTable, ReadonlyMap<string, number>>();
+
+/** The three tables list the same stations, not in the same order. */
+function rowOf(table: LinesTable, id: string): ClimateRow {
+  const byId = places.get(table) ?? placesOf(table);
+  places.set(table, byId);
+  const at = byId.get(id);
+  if (at === undefined) throw new RangeError(`${table.name} has no station ${id}`);
+  return rowAt(table, at);
+}
+
+/** Each line begins with its station. */
+const placesOf = ({ lines }: LinesTable): ReadonlyMap<string, number> =>
+  new Map(lines.map((line, at) => [line.slice(0, line.indexOf('\t')), at]));
