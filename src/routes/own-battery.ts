@@ -4,7 +4,9 @@ import { coldCapacity } from '../physics/cold-battery';
 import { type BatteryType, batteryType, coldPoints } from '../tables/battery-types';
 import { practice } from '../tables/practice-figures';
 import { cellC, INDOORS_C, PLANNED_AGE_YEARS } from './battery-hours';
+import { owned } from './costs';
 import { shareAtItsCurrent, shareAtItsTemperature } from './own-lead-acid';
+import type { Part } from './route';
 
 /** A battery the household has already, as it can be counted on in an outage. */
 export interface OwnBattery {
@@ -84,3 +86,7 @@ export function ownPack(home: Home): OwnBattery | null {
   const own = ownBattery(home);
   return own?.form === 'pack' ? own : null;
 }
+
+/** Theirs among the parts of a route that counts on it. */
+export const ownBatteryPart = ({ nameplateKwh }: OwnBattery): Part =>
+  owned({ code: 'own-battery', kwh: nameplateKwh }, 'battery', nameplateKwh);

@@ -34,3 +34,19 @@ test('and no sheet asks to have it quoted', () => {
   expect(plan.electrical.scope.requirements).toEqual([]);
   expect(plan.advice.route.kind).toBe('own-battery');
 });
+
+test('where more is added to it, both stand among the parts and only the new one has a price and is to be quoted', () => {
+  const plan = frozenPlan({ ...after, 'goal-hours': 72 }, '2026-11-25', 5);
+  const { route } = plan.advice;
+  expect(route.kind).toBe('battery-circuits');
+  const theirs = route.parts.find(({ called }) => called.code === 'own-battery')!;
+  expect(theirs).toMatchObject({ called: { kwh: 13.5 }, costUsd: { value: 0 } });
+  const bought = route.parts.find(({ called }) => called.code === 'battery-with-inverter')!;
+  expect(bought.costUsd.value).toBeGreaterThan(0);
+  const quote = sheetToMarkdown(sheetsOf(plan, english).find(({ id }) => id === 'quote')!);
+  // Both together are asked for as such, in words and in the diagram.
+  expect(quote).toMatch(
+    /Usable energy: 14\.4 kWh at five years old, with the 13\.5 kWh battery that\s+is there/,
+  );
+  expect(quote).toMatch(/Battery with inverter \*, 14\.4 kWh\s+with the 13\.5 kWh there/);
+});

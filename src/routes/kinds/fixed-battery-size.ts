@@ -19,7 +19,7 @@ import { budgetUsd } from '../budget';
 import { part, total } from '../costs';
 import type { Fitted } from '../fit-power';
 import { hungryShare } from '../hungry-share';
-import { ownFixedBattery } from '../own-battery';
+import { ownBatteryPart, ownFixedBattery } from '../own-battery';
 import { ownPanelParts } from '../own-panels';
 import type { Part, SizeByOdds } from '../route';
 
@@ -190,6 +190,7 @@ export function partsOf(
   const wiring =
     traitsOf[variant.kind].connection === 'house' ? part('load-control') : part('backup-subpanel');
   const soft = fitted.softStarter ? [part('soft-starter')] : [];
+  const own = ownFixedBattery(home);
   const battery = variant.solar ? 'battery-with-solar' : 'battery';
   return [
     part(battery, nameplateKwh, {
@@ -197,6 +198,7 @@ export function partsOf(
       kwh: nameplateKwh,
       inverterWatts: fitted.step.watts,
     }),
+    ...(own === null ? [] : [ownBatteryPart(own)]),
     ...solar,
     ...ownPanelParts(home),
     wiring,

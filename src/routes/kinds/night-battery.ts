@@ -1,9 +1,9 @@
 import type { Home } from '../../home/home';
 import { batteryStepsKwh, powerSteps } from '../../tables/generic-steps';
 import { limitsOf, usableOf } from '../battery-hours';
-import { owned, part } from '../costs';
+import { part } from '../costs';
 import { type Fitted, fitPower } from '../fit-power';
-import { type OwnBattery, ownFixedBattery } from '../own-battery';
+import { type OwnBattery, ownBatteryPart, ownFixedBattery } from '../own-battery';
 import { loadsOf } from '../pick-loads';
 import type { Part } from '../route';
 import type { If } from '../stops/condition';
@@ -65,7 +65,7 @@ export function nightBattery(
         kwh: nameplateKwh,
         inverterWatts: null,
       }),
-      ...(own === null ? [] : [ownPart(own)]),
+      ...(own === null ? [] : [ownBatteryPart(own)]),
       part('backup-subpanel'),
     ],
     ifs: besideOwn(home),
@@ -79,13 +79,10 @@ function theirsAlone(home: Home, own: OwnBattery, fitted: Fitted): NightBattery 
     fitted,
     nameplateKwh,
     usableKwh,
-    parts: [ownPart(own), ...(backed ? [] : [part('backup-subpanel')])],
+    parts: [ownBatteryPart(own), ...(backed ? [] : [part('backup-subpanel')])],
     ifs: [...(backed ? [] : [NOT_BACKED]), ...reserveIfs(home)],
   };
 }
-
-const ownPart = ({ nameplateKwh }: OwnBattery) =>
-  owned({ code: 'own-battery', kwh: nameplateKwh }, 'battery', nameplateKwh);
 
 const carriesAsMuch = (theirs: Fitted, bought: Fitted | null) =>
   bought === null || theirs.carried.length >= bought.carried.length;

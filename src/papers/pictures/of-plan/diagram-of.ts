@@ -25,14 +25,16 @@ export function diagramOf({ advice: { route }, home }: Plan, words: Words): Pict
     ? words.sheets.devices.amps(words.quantity(home.facts.number('main-amps')!, 'A'))
     : '';
   const own = thereAlready(route);
-  const { sized, told } = words.sheets.devices;
-  /** The size planned, or what is on the label where nothing is bought. */
+  const { sized, sizedWith, told } = words.sheets.devices;
+  /** The size planned, with what is there in it where more is bought; what is on the label where nothing is. */
   const size = (planned: number | null, label: number | null, buys: boolean, unit: Unit) =>
     label !== null && !buys
       ? told(words.quantity(label, unit))
       : planned === null
         ? ''
-        : sized(words.quantity(planned, unit));
+        : label === null
+          ? sized(words.quantity(planned, unit))
+          : sizedWith(words.quantity(planned, unit), words.quantity(label, unit));
   const generator = size(route.generator?.ratedKw ?? null, own.generatorKw, false, 'kW');
   const battery: Device = {
     name: words.sheets.devices.battery,

@@ -29,6 +29,7 @@ export const deviceWords = {
   disconnect: 'Battery disconnect, outside',
   amps: (amps: string) => `${amps}, as found`,
   sized: (size: string) => `${size}, planning size`,
+  sizedWith: (size: string, there: string) => `${size} with the ${there} there`,
   told: (size: string) => `${size}, as told`,
 };
 
