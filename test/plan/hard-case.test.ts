@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import { sayHardCase } from '../../src/papers/household/details/say-hard-case';
+import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { formatQuantity } from '../../src/quantity/format-quantity';
+import { onceStored } from '../../src/routes/fuel/once-stored';
 import { english } from '../../src/words/en';
 import { planOf } from '../households/read-household';
 
@@ -88,3 +90,20 @@ test.each(['birch-street', 'tower-six', 'ridge-road', 'mill-lane'])(
     }
   },
 );
+
+test('where there is no fuel today by the careful count, the case is drawn with the cans filled, and says so', () => {
+  const plan = planOf('birch-street', { 'gasoline-gallons': 'not sure' });
+  const { badCase } = plan.rideThrough.routes[0]!;
+  const stored = onceStored(plan.home, plan.advice.route)!;
+  expect(plan.advice.route.lasting.hours!.low).toBe(0);
+  expect(badCase!.storedGal).toBe(stored.gallons);
+  expect(badCase!.endsAfter ?? badCase!.hours.length).toBeGreaterThan(24);
+  expect(badCase!.hours[0]!.fuelLeft).toBeGreaterThan(0);
+  const says = planMarkdown(plan, english);
+  expect(says).toContain(`is harder) with ${stored.gallons} gal stored it`);
+  expect(says).toMatch(
+    new RegExp(`day by day, both ways \\(.+, with ${stored.gallons} gal stored\\)`),
+  );
+  // With some here today it is drawn on that.
+  expect(planOf('birch-street').rideThrough.routes[0]!.badCase!.storedGal).toBeUndefined();
+});

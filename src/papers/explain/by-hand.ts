@@ -1,8 +1,8 @@
 import { type Figure, figure } from '../../quantity/figure';
 import { type Made, operandsOf, worth } from '../../quantity/made';
 
-/** Digits behind the point at most: no figure here is known so well. */
-const MOST_PLACES = 9;
+/** Digits behind the point at most: no figure here is known so well, but a third of $10,000 needs them to come out by hand. */
+const MOST_PLACES = 12;
 
 /** Digits behind the point with which a value shows at least three digits: 1487 -> 0, 13.4 -> 1, 0.576 -> 3. */
 export function plainPlaces({ value, unit }: Figure): number {

@@ -59,6 +59,9 @@ function routeData(route: RouteRide, words: Words): Data['routes'][number] {
             month: route.badCase.month + 1,
             hourOfDay: route.badCase.hourOfDay,
             endsAfterHours: route.badCase.endsAfter ?? 'ridden through',
+            ...(route.badCase.storedGal !== undefined && {
+              storedGal: round(route.badCase.storedGal),
+            }),
             loadKw: route.badCase.hours.map((h) => round(h.loadKw)),
             servedKw: route.badCase.hours.map((h) => round(h.servedKw)),
             sunKw: route.badCase.hours.map((h) => round(h.sunKw)),

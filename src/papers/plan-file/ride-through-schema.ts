@@ -60,6 +60,10 @@ export const rideThroughSchema = z.strictObject({
           month: z.number().int().min(1).max(12),
           hourOfDay: z.number().int(),
           endsAfterHours: z.union([z.number(), z.literal('ridden through')]),
+          storedGal: z
+            .number()
+            .optional()
+            .describe('Counted once the cans are filled, where there is none today.'),
           loadKw: z.array(z.number()),
           servedKw: z.array(z.number()).describe('Of it, what was given.'),
           sunKw: z.array(z.number()),

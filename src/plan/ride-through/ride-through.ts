@@ -30,6 +30,8 @@ export interface BadCase {
   readonly hours: readonly BadCaseHour[];
   /** Hours until the first that is not fully served; null when the whole goal is ridden through. */
   readonly endsAfter: number | null;
+  /** Gallons counted, where by the careful count there is none today and cans are still to be filled; else missing. */
+  readonly storedGal?: number;
 }
 
 /** What is larger or smaller: storage, kWh; sun or a generator, kW; fuel, gal. */

@@ -7,6 +7,7 @@ import { vehicleOf } from '../../home/vehicle';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { generatorOdds } from '../../outage/generator-odds';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
+import { onceStored } from '../../routes/fuel/once-stored';
 import type { Route } from '../../routes/route';
 import { failingOf, failsFirst } from './failing';
 import { goalWalks } from './goal-walks';
@@ -45,8 +46,16 @@ export function walkedRide(home: Home, drawn: SyntheticYears, route: Route, seas
     unservedKwh,
     unservedHours,
     failsFirst: failsFirst(failingOf(must), route),
-    badCase: hardCase(home, drawn, route, season),
+    badCase: caseToDraw(home, drawn, route, season),
   };
+}
+
+/** On the fuel of today; where that is none by the careful count, once the cans are filled: an empty case shows nothing. */
+function caseToDraw(home: Home, drawn: SyntheticYears, route: Route, season: Season) {
+  const today = hardCase(home, drawn, route, season);
+  const stored = today?.endsAfter === 0 ? onceStored(home, route) : null;
+  const then = stored === null ? null : hardCase(home, drawn, stored.route, season);
+  return then === null ? today : { ...then, storedGal: stored!.gallons };
 }
 
 function oddsOf(way: Walkable, lengths: readonly number[], season: Season): Odds[] {

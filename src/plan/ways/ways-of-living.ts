@@ -6,6 +6,7 @@ import { type Measure, measuresOf, thriftySum } from '../../home/measures/measur
 import { type Turn, turnsOf } from '../../home/measures/turns-of';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import type { Figure } from '../../quantity/figure';
+import { onceStored } from '../../routes/fuel/once-stored';
 import type { Route } from '../../routes/route';
 import { hardCase } from '../ride-through/hard-case';
 import type { RideThrough } from '../ride-through/ride-through-of';
@@ -65,7 +66,9 @@ function daysInWays(home: Home, drawn: SyntheticYears, route: Route, ride: RideT
   const own = ride.routes.find((one) => one.kind === route.kind)?.badCase ?? null;
   if (own === null || livedHome(home, 'thrifty').loads === home.loads) return null;
   const other: Way = route.way === 'usual' ? 'thrifty' : 'usual';
-  const lived = inWay(home, route, other);
+  const counted =
+    own.storedGal === undefined ? null : onceStored(livedHome(home, route.way), route);
+  const lived = inWay(home, counted?.route ?? route, other);
   const { season } = ride;
   const hours = hoursInWay(home, drawn, lived, season)?.careful ?? Infinity;
   const others = hardCase(livedHome(home, other), drawn, lived, season, hours);

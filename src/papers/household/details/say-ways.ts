@@ -40,13 +40,16 @@ export function namedTurns({ home, waysOfLiving }: Plan, words: Words) {
 }
 
 /** Day by day of the route advised; a stop is said once, where it falls. */
-function daysTable({ advice, waysOfLiving: { days } }: Plan, words: Words): string[] {
+function daysTable(plan: Plan, words: Words): string[] {
+  const { advice, rideThrough } = plan;
+  const { days } = plan.waysOfLiving;
   if (days === null) return [];
+  const drawn = rideThrough.routes.find((one) => one.kind === advice.route.kind)?.badCase;
   const say = words.household.ways;
   const cell = (all: readonly DayOfCase[], i: number) =>
     i > 0 && all[i - 1]?.stoppedAfter != null ? say.off : say.day(all[i]!);
   return [
-    say.daysOf(words.routeTitle(advice.route.called)),
+    say.daysOf(words.routeTitle(advice.route.called), drawn?.storedGal ?? null),
     table(
       say.dayColumns,
       days.usual.map((one, i) => [

@@ -69,6 +69,7 @@ function hardCase(plan: Plan, words: Words): Picture | null {
     words.sheets.pictures.hardCase(
       span(badCase.hours.length),
       badCase.endsAfter === null ? null : span(badCase.endsAfter),
+      badCase.storedGal === undefined ? null : words.quantity(badCase.storedGal, 'gal'),
     ),
   );
 }

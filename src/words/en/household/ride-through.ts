@@ -101,9 +101,11 @@ export const rideThrough = {
     return `Kept for outages, to carry 9 in 10 of ${goal}: ${said}.`;
   },
   hardCase(bad: BadCase, season: Season, goalHours: number): string {
+    const stored =
+      bad.storedGal === undefined ? '' : ` with ${formatQuantity(bad.storedGal, 'gal')} stored`;
     const when = `${months[bad.month]}, starting at ${bad.hourOfDay}:00`;
     return bad.endsAfter === null
-      ? `By the careful count (drawn for ${when}; one start in ten in ${season} is harder) it is ridden through for all of ${span(goalHours)}.`
-      : `By the careful count (drawn for ${when}; one start in ten in ${season} is harder) it ends after ${span(bad.endsAfter)}.`;
+      ? `By the careful count (drawn for ${when}; one start in ten in ${season} is harder)${stored} it is ridden through for all of ${span(goalHours)}.`
+      : `By the careful count (drawn for ${when}; one start in ten in ${season} is harder)${stored} it ends after ${span(bad.endsAfter)}.`;
   },
 };

@@ -65,7 +65,8 @@ export const ways = {
   tableOf: (goalHours: number, season: string) =>
     `Both ways with the same equipment, of 100 outages of ${formatQuantity(goalHours, 'h')} in ${season} (careful count after the slash):`,
   columns: ['Route', 'As usual', 'Thriftily'],
-  daysOf: (title: string) => `The careful count day by day, both ways (${inSentence(title)}):`,
+  daysOf: (title: string, storedGal: number | null) =>
+    `The careful count day by day, both ways (${inSentence(title)}${storedGal === null ? '' : `, with ${formatQuantity(storedGal, 'gal')} stored`}):`,
   off: 'off',
   dayColumns: ['After', 'As usual', 'Thriftily'],
   after: (hours: number) => formatQuantity(hours, 'h'),

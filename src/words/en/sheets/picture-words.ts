@@ -43,9 +43,9 @@ export const pictureWords = {
     isNew: 'new, to be quoted',
     head: ['From', 'To', 'Known of it'],
   }),
-  hardCase: (goal: string, after: string | null) => ({
+  hardCase: (goal: string, after: string | null, stored: string | null) => ({
     title: 'The careful count, hour by hour',
-    description: `An outage of ${goal} by the careful count: what was wanted, what was given, the sun, and what is left. ${after === null ? 'It lasts to the end.' : `The first hour that is not fully served comes after ${after}.`}`,
+    description: `An outage of ${goal} by the careful count${stored === null ? '' : `, with ${stored} stored`}: what was wanted, what was given, the sun, and what is left. ${after === null ? 'It lasts to the end.' : `The first hour that is not fully served comes after ${after}.`}`,
     hours: 'hours without power',
     kilowatts: 'kW',
     wanted: 'wanted',
