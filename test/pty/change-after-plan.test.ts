@@ -41,6 +41,6 @@ it('leads from the plan over what if to the question, to both plans, and back to
   await terminal.ended();
   expect(readFileSync(file, 'utf8')).toContain(goal);
   // Nothing was made anew, so nothing changed since.
-  expect(terminal.text()).toContain('Your papers:');
+  await terminal.shows('Your papers:');
   expect(terminal.text()).not.toContain('Since the plan of');
 }, 60_000);

@@ -70,6 +70,7 @@ export function openTerminal(
         reject(new Error(`waited for ${what}; the screen shows:\n${lines().join('\n')}`));
       }, LIMIT_MS);
       wake = () => {
+        if (left === null && isDrawing(raw)) return;
         const found = look();
         if (found === null || found === false) return;
         clearTimeout(timer);
@@ -104,5 +105,10 @@ export function openTerminal(
     },
   };
 }
+
+/** Synchronized output (mode 2026): what stands between the two is half a screen. */
+const [BEGINS, ENDS] = ['\x1b[?2026h', '\x1b[?2026l'];
+
+const isDrawing = (raw: string): boolean => raw.lastIndexOf(BEGINS) > raw.lastIndexOf(ENDS);
 
 export type OpenTerminal = ReturnType<typeof openTerminal>;
