@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Answers } from '../../src/interview/answers';
+import { picturesOf } from '../../src/papers/pictures/of-plan/pictures-of';
 import { oneRoomOf } from '../../src/plan/one-room';
 import { LONGEST_PAUSE } from '../../src/routes/kinds/generator-blocks';
 import { carriesAllMust } from '../../src/routes/must-carried';
@@ -130,4 +131,12 @@ describe('what nobody wished for is not bought', () => {
     expect(untold.home.loads.filter(({ rank }) => rank === 'good')).toEqual([]);
     expect(comfort.home.loads.some(({ rank }) => rank === 'good')).toBe(true);
   });
+});
+
+test('the picture of what each dollar buys says why the one advised stands lower', () => {
+  const described = (changed: Answers) =>
+    picturesOf(plan(changed), english).get('dollars')!.drawing.description;
+  const why = 'The one advised carries all that must run; what stands higher carries a part of it';
+  expect(described({})).toContain(why);
+  expect(described({ 'goal-hours': 24 })).not.toContain(why);
 });

@@ -113,6 +113,7 @@ function ladder(plan: Plan, words: Words): Picture | null {
 /** The list that nothing beats, lettered from the cheapest; how far each carries is the share of what must run times its odds. */
 function dollars({ advice, rideThrough }: Plan, words: Words): Picture | null {
   const { list, advised, reason } = advice;
+  const own = advised === null ? null : list[advised]!;
   if (list.length < 2) return null;
   return dollarsPicture(
     list.map((line, i) => ({
@@ -123,7 +124,12 @@ function dollars({ advice, rideThrough }: Plan, words: Words): Picture | null {
     })),
     {
       budgetUsd: reason.budgetUsd,
-      words: words.sheets.pictures.dollars(words.quantity(rideThrough.goalHours, 'h')),
+      words: words.sheets.pictures.dollars(
+        words.quantity(rideThrough.goalHours, 'h'),
+        own !== null &&
+          own.carried.carried === own.carried.of &&
+          list.some((line) => line.value.share > own.value.share && line.usd < own.usd),
+      ),
     },
   );
 }

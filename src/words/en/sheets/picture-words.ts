@@ -103,9 +103,10 @@ export const pictureWords = {
     kept: 'Charge to keep',
     task: 'What',
   },
-  dollars: (goal: string) => ({
+  /** `lower`: something cheaper does more by this measure, for a part of what must run only. */
+  dollars: (goal: string, lower: boolean) => ({
     title: 'What each dollar buys',
-    description: `The choices that nothing else beats: price across, and up how much of the job each does in an outage of ${goal}: the things it carries times the hours it carries them.`,
+    description: `The choices that nothing else beats: price across, and up how much of the job each does in an outage of ${goal}: the things it carries times the hours it carries them.${lower ? ' The one advised carries all that must run; what stands higher carries a part of it for longer.' : ''}`,
     across: 'price',
     up: `% of the job for ${goal}`,
     budget: 'what you can spend',
