@@ -74,6 +74,8 @@ describe('a generator run by a timetable', () => {
   test('is never told where something it carries must not stop', () => {
     const closing: Answers[] = [
       { 'medical-devices': ['cpap'] },
+      { 'medical-devices': ['fridge-medicine'] },
+      { waste: 'grinder', 'must-run': ['heat', 'well', 'fridge', 'waste'] },
       { 'people-risk': ['baby'] },
       { 'people-risk': ['none'], 'heat-cold': 'cold' },
       { 'people-risk': 'not sure' },

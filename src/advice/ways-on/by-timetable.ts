@@ -1,8 +1,9 @@
 import type { Facts } from '../../home/facts';
 import type { Home, Load } from '../../home/home';
+import { neverLessened } from '../../home/loads/never-lessened';
 import { harms } from '../../home/measures/harms';
+import { closedBy } from '../../home/measures/not-where';
 import { cools, warms } from '../../home/measures/warm-and-cool';
-import { isHealthDevice } from '../../home/people/health-devices';
 import { lifeSupport } from '../../home/people/life-support';
 import { hasPortableGenerator } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
@@ -17,8 +18,8 @@ import type { Timetable } from './ways-on';
 
 /**
  * The generator within the money that carries all, run in the morning and the evening only, so that its fuel lasts
- * longer. Null where it lasts no longer then, and where something it carries must not stop: a device for health, a pump that keeps the house
- * dry, heat or cooling where a room without it harms somebody here.
+ * longer. Null where it lasts no longer then, and where something it carries must not stop: a device for health, a refrigerator with
+ * medicine in it, a pump that keeps the house dry or takes its waste, heat or cooling where a room without it harms somebody here.
  */
 export function byTimetable(home: Home, chosen: Weighed | null): Timetable | null {
   if (chosen === null || !chosen.value.long) return null;
@@ -45,8 +46,9 @@ export function byTimetable(home: Home, chosen: Weighed | null): Timetable | nul
 }
 
 function mustNotStop(home: Home, load: Load): boolean {
-  if (load.life || isHealthDevice(load) || load.id === 'sump') return true;
   const { facts, goalSeasons } = home;
+  if (neverLessened(load)) return true;
+  if (load.id === 'fridge' && closedBy(facts, ['medicine-in-fridge']) !== null) return true;
   return (
     (warms(load) && goalSeasons.includes('winter') && harmsSomebody(facts, 'cold')) ||
     (cools(load) && goalSeasons.includes('summer') && harmsSomebody(facts, 'heat'))
