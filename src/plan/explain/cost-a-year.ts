@@ -26,17 +26,11 @@ const own = ({ money, advice }: Plan) =>
 export function costOverYears(plan: Plan): Figure | null {
   const route = own(plan);
   if (route === undefined) return null;
-  const { low, likely: value, high } = route.money.lifeCycleCost;
-  const source = { kind: 'formula', label: '' } as const;
-  return figure({
-    value,
-    low,
-    high,
-    ...USD,
-    source,
-    as: () => costSteps(route, plan, 'likely'),
-    endAs: (end) => costSteps(route, plan, end),
-  });
+  return inDollars(
+    route.money.lifeCycleCost,
+    () => costSteps(route, plan, 'likely'),
+    (end) => costSteps(route, plan, end),
+  );
 }
 
 /** The same after what comes off the bill, as a level sum a year. */
@@ -44,17 +38,20 @@ export function costAYear(plan: Plan): Figure | null {
   const route = own(plan);
   const costs = costOverYears(plan);
   if (route === undefined || costs === null) return null;
-  const { low, likely: value, high } = route.money.costPerYear;
-  const source = { kind: 'formula', label: '' } as const;
-  return figure({
-    value,
-    low,
-    high,
-    ...USD,
-    source,
-    as: () => levelled(costs, route, 'likely'),
-    endAs: (end) => levelled(atEnd(costs, end), route, end),
-  });
+  return inDollars(
+    route.money.costPerYear,
+    () => levelled(costs, route, 'likely'),
+    (end) => levelled(atEnd(costs, end), route, end),
+  );
+}
+
+/** A sum with the steps it and its ends are worked out in. */
+function inDollars(
+  { low, likely: value, high }: { low: number; likely: number; high: number },
+  as: () => Figure,
+  endAs: (end: 'low' | 'high') => Figure,
+): Figure {
+  return figure({ value, low, high, ...USD, source: { kind: 'formula', label: '' }, as, endAs });
 }
 
 /** Costs less what comes off the bill in the same case, spread evenly over the years. */
