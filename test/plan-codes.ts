@@ -18,7 +18,7 @@ export function planCodes(plan: Plan): Codes {
     job: jobCodes(plan),
     loads: plan.home.loads.map(loadCodes),
     billCheck: plan.billCheck,
-    outlook: plan.outlook,
+    outlook: outlookCodes(plan),
     routes: plan.routes.map(routeCodes),
     advised: plan.advice.route.kind,
     beside: plan.advice.beside.map((route) => route.kind),
@@ -37,6 +37,7 @@ export function planCodes(plan: Plan): Codes {
     electricianFor: plan.electricianFor,
     electrical: {
       ...plan.electrical,
+      scope: scopeCodes(plan),
       toSettle: plan.electrical.toSettle.map(({ id, questions }) => ({ id, questions })),
     },
     addOns: plan.addOns.map(({ id, ...usd }) => usd),
@@ -72,6 +73,20 @@ function rideCodes({ rideThrough }: Plan) {
     variants: ride.variants.map(({ use, ...odds }) => odds),
   }));
   return { ...rideThrough, routes };
+}
+
+/** Whose record it is goes with the source of its figures. */
+function outlookCodes({ outlook: { record, ...outlook } }: Plan) {
+  return outlook;
+}
+
+/** Of where a power comes from only the kind, and only where it is all that goes on. */
+function scopeCodes({ electrical: { scope } }: Plan) {
+  const circuits = scope.circuits.map(({ how, ...circuit }) => ({
+    ...circuit,
+    ...(how.is === undefined && { how: how.kind }),
+  }));
+  return { ...scope, circuits };
 }
 
 function fuelCodes({ fuelToStore }: Plan) {

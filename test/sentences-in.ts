@@ -5,7 +5,7 @@ const reasoned: readonly [about: string, at: RegExp][] = [
   // A figure never travels without them, and they are the same in every paper.
   [
     'what a figure is and where it comes from',
-    /\b(?:name|unit|label|cite\w*|source|title)\b|CITE|BASIS/,
+    /\b(?:name|unit|cite\w*|title)\b|\bsource: $|CITE|BASIS/,
   ],
   // A code of `rules/rule.ts`; the type `Who` lets no other sentence stand there.
   ['who does a piece of work', /\bwho: $/],
@@ -13,10 +13,12 @@ const reasoned: readonly [about: string, at: RegExp][] = [
   ['a fault in a file', /\.describe\(|message:|path:|fault/],
 ];
 
-/** Calls that take what a figure is called, or the arithmetic and source of one, among their arguments. */
-const MAKES_A_FIGURE = /\b(?:formula|asFigure|figureOf|billFigure)$/;
+/** A call whose first argument is a code, and a later one the citation of a published source. */
+const CITES = /\bformula\($/;
+/** Calls that take what a figure is called among their arguments. */
+const MAKES_A_FIGURE = /\b(?:asFigure|figureOf)$/;
 /** Tables of what a figure or a load is called. */
-const OF_NAMES = /\bconst \w*(?:names|Names|labels|Labels)\b[^=;]*= $/;
+const OF_NAMES = /\bconst \w*(?:names|Names)\b[^=;]*= $/;
 
 /** What stands before the brackets that are open around a place, the innermost first. */
 function openAround(code: string, at: number): string[] {
@@ -30,6 +32,13 @@ function openAround(code: string, at: number): string[] {
     }
   }
   return before;
+}
+
+/** A later argument of a call that ends with a citation. */
+function isCitation(code: string, at: number): boolean {
+  const [before] = openAround(code, at);
+  const open = before === undefined ? -1 : code.lastIndexOf(`${before}(`, at) + before.length + 1;
+  return CITES.test(`${before}(`) && code.slice(open, at).includes(',');
 }
 
 /** An argument of a call that makes a figure, or a line of a table of names. */
@@ -56,7 +65,8 @@ export function sentencesIn(text: string): string[] {
       const before = code.slice(Math.max(0, found.index - 60), found.index);
       const excused =
         reasoned.some(([, at]) => at.test(line) || at.test(before)) ||
-        namesAFigure(code, found.index);
+        namesAFigure(code, found.index) ||
+        isCitation(code, found.index);
       return !excused && isSentence(found[1] ?? found[2] ?? found[3] ?? '');
     })
     .map(([literal]) => literal);

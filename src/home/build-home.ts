@@ -36,7 +36,7 @@ export function buildHome(
     site,
     people:
       answerFigure(facts, widths, 'people-count', { unit: 'people' }) ??
-      figure({ value: 1, unit: 'people', source: { kind: 'assumed', label: 'at least one' } }),
+      figure({ value: 1, unit: 'people', source: { kind: 'assumed', is: 'one-at-least' } }),
     lifeSupport: lifeSupport(facts),
     loads,
     usualLoads: usual,

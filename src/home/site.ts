@@ -31,7 +31,7 @@ function toldF(facts: Facts, id: 'place-lowest' | 'place-highest'): number | nul
 }
 
 function toldHeight(feet: number): Figure {
-  const source = { kind: 'told', label: 'you told us' } as const;
+  const source = { kind: 'told', is: 'told' } as const;
   return figure({ value: feet, unit: 'ft', name: 'height above the sea', source });
 }
 
@@ -47,7 +47,7 @@ function heightOfStations(place: Place): Figure {
     name: 'height above the sea',
     source: {
       kind: 'table',
-      label: 'height of the weather stations nearby',
+      is: 'height-of-stations',
       cite: 'TMY3, NREL/TP-581-43156',
     },
   });

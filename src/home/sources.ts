@@ -3,34 +3,27 @@ import { type Figure, figure, type Source } from '../quantity/figure';
 import type { HouseholdLoadRow, Triple } from '../tables/household-loads';
 import type { Facts } from './facts';
 
-/** Source words for an answer: told, read off a label, or assumed. */
+/** Source of an answer: told, read off a label, or assumed. */
 export function sourceOfAnswer(facts: Facts, id: QuestionId, nameplate = false): Source {
   if (facts.told(id)) {
     return nameplate
-      ? { kind: 'nameplate', label: 'the label you read', question: id }
-      : { kind: 'told', label: 'you told us', question: id };
+      ? { kind: 'nameplate', is: 'label-read', question: id }
+      : { kind: 'told', is: 'told', question: id };
   }
   return {
     kind: 'assumed',
-    label: 'assumed, because it is not known',
+    is: 'not-known',
     cite: `answer "${id}"`,
     question: id,
   };
 }
-
-const standingLabels: Readonly<Record<HouseholdLoadRow['standing'], string>> = {
-  published: '',
-  practice: ' (common practice)',
-  memory: ' (from memory)',
-  judgement: ' (our judgement)',
-};
 
 /** Source of a row of the household-load table. */
 export function sourceOfRow(row: HouseholdLoadRow): Source {
   const kind = row.standing === 'practice' ? 'practice' : 'table';
   return {
     kind,
-    label: `typical for ${row.name.toLowerCase()}${standingLabels[row.standing]}`,
+    is: { code: 'load-row', row: row.id, standing: row.standing },
     cite: row.source,
   };
 }

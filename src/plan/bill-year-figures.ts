@@ -6,11 +6,7 @@ import { formula } from '../quantity/figure-arithmetic';
 /** Twelve bills and what they split into, for the plan file; null where they were not told or show no use. */
 export function billYearFigures({ kwhPerDay, fit, heating, cooling }: BillYear) {
   if (fit === null) return null;
-  const source = formula(
-    'least squares of the twelve bills on the usual degree days of the place, base 65 F, month by month as this home heats and cools',
-    [],
-    DEGREE_DAY_CITE,
-  );
+  const source = formula('bills-fit', [], DEGREE_DAY_CITE);
   const of = (value: number, unit: string): Figure => figure({ value, unit, source });
   return {
     monthsKwh: kwhPerDay.map((kwh, month) => kwh * MONTH_DAYS[month]!),

@@ -2,7 +2,7 @@ import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../home/home';
 import { chanceOfLongOutage, outageOutlook, yearlyOutages } from '../outage/expected-outages';
 import { type Figure, figure } from '../quantity/figure';
-import { sayOutageRecord } from '../tables/outage-statistics';
+import { type OutageRecord, outageRecord } from '../tables/outage-statistics';
 
 /** What outages to expect here, ordinary and major apart; weak evidence, with wide ranges. */
 export interface Outlook {
@@ -14,7 +14,7 @@ export interface Outlook {
   readonly chanceOfGoal: Figure;
   readonly fromState: boolean;
   /** Whose record of which years went in: the source of the figures. */
-  readonly record: string;
+  readonly record: OutageRecord;
 }
 
 /** Published rates of the state, moved by what the household has lived through. */
@@ -27,10 +27,10 @@ export function outlookOf(home: Home): Outlook {
   });
   const { ordinary, major } = yearlyOutages(outlook);
   const chance = chanceOfLongOutage(outlook, { hours: home.goalHours.value });
-  const record = sayOutageRecord(home.site.state);
+  const record = outageRecord(home.site.state);
   const source = {
     kind: 'table',
-    label: `${record}; and your own years`,
+    is: { code: 'outage-record', record },
     cite: 'EIA Electric Power Annual, chapter 11, form EIA-861',
   } as const;
   const make = (

@@ -1,5 +1,6 @@
 import { type Figure, figure, type Source, WorkedOut } from './figure';
 import { endsOf, type Made, operandsOf, worth } from './made';
+import type { Origin } from './origin';
 import type { Spread } from './spread';
 import type { StepName } from './step-name';
 
@@ -18,7 +19,7 @@ export function worked(made: Made, as: Labelled & { unit: string }): Figure {
     unit: as.unit,
     name: as.name,
     is: as.is,
-    source: as.source ?? formula('worked out', operandsOf(made)),
+    source: as.source ?? formula('worked-out', operandsOf(made)),
   });
   return new WorkedOut(plain, () => made);
 }
@@ -28,9 +29,9 @@ export function operand(
   value: number,
   unit: string,
   is: StepName,
-  { kind = 'formula', label = '', ...more }: Partial<Source> = {},
+  { kind = 'formula', ...more }: Partial<Source> = {},
 ): Figure {
-  return figure({ value, unit, is, source: { kind, label, ...more } });
+  return figure({ value, unit, is, source: { kind, ...more } });
 }
 
 export const WATTS_IN_KW = operand(1000, 'count', 'watts-in-kw');
@@ -39,7 +40,7 @@ export const HOURS_IN_DAY = operand(24, 'count', 'hours-in-day');
 
 /** Sum of figures of one unit: low ends together, likely together, high ends together. Empty: zero. */
 export function addFigures(figures: readonly Figure[], as: Labelled & { unit: string }): Figure {
-  const source = as.source ?? formula('the sum of its parts', figures);
+  const source = as.source ?? formula('sum-of-parts', figures);
   return worked({ by: 'sum', of: figures }, { ...as, source });
 }
 
@@ -52,7 +53,7 @@ export function timesFigure(one: Figure, by: number | Spread | Figure, as: Label
       unit: as.unit ?? one.unit,
       name: as.name ?? (as.is === undefined ? one.name : undefined),
       is: as.is,
-      source: as.source ?? formula(`${one.name ?? one.unit} x ${fourDigits(factor.value)}`, [one]),
+      source: as.source ?? formula({ code: 'times', factor: fourDigits(factor.value) }, [one]),
     },
   );
 }
@@ -61,7 +62,7 @@ export function timesFigure(one: Figure, by: number | Spread | Figure, as: Label
 const fourDigits = (value: number) => Number(value.toPrecision(4));
 
 /** A bare factor: what the result says of itself is what there is to say of it. */
-function factorOf(by: number | Spread, source: Source = { kind: 'formula', label: '' }) {
+function factorOf(by: number | Spread, source: Source = { kind: 'formula' }) {
   const {
     low,
     likely: value,
@@ -83,6 +84,6 @@ export function largerFigure(a: Figure, b: Figure): Figure {
 }
 
 /** Source of a figure worked out from others. */
-export function formula(label: string, from: readonly Figure[] = [], cite?: string): Source {
-  return { kind: 'formula', label, from, ...(cite === undefined ? {} : { cite }) };
+export function formula(is: Origin, from: readonly Figure[] = [], cite?: string): Source {
+  return { kind: 'formula', is, from, ...(cite === undefined ? {} : { cite }) };
 }

@@ -2,9 +2,10 @@ import type { FigureEnd } from './at-end';
 import type { Counted } from './counted';
 import type { EndRule } from './end-rule';
 import type { Made } from './made';
+import type { Origin } from './origin';
 import type { StepName } from './step-name';
 
-/** Where a figure came from. `kind` is the sort of evidence, `label` the words a person reads. */
+/** Where a figure came from. `kind` is the sort of evidence, `is` what it rests on, as a code that `words` says. */
 export interface Source {
   readonly kind:
     | 'told' // the household typed it
@@ -13,7 +14,7 @@ export interface Source {
     | 'formula' // worked out; `from` names the inputs
     | 'practice' // common practice, no published source
     | 'assumed'; // assumed because the household was not sure or was not asked
-  readonly label: string;
+  readonly is?: Origin;
   /** Published source of a table row, or the arithmetic of a formula. */
   readonly cite?: string;
   readonly from?: readonly Figure[];

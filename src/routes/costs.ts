@@ -14,7 +14,7 @@ export function part(equipmentClass: EquipmentClass, units = 1, called?: PartNam
 /** The price of one unit of a class, from the table. */
 function eachOf(equipmentClass: EquipmentClass): Figure {
   const { low, likely: value, high, name, year, source: cite } = equipmentCost(equipmentClass);
-  const source = { kind: 'table', label: `price range of ${year}`, cite } as const;
+  const source = { kind: 'table', is: { code: 'price-range', year }, cite } as const;
   return figure({ low, value, high, unit: '$', name, source });
 }
 
@@ -35,7 +35,11 @@ export function partBySize(equipmentClass: EquipmentClass, share: number, called
   const row = equipmentCost(equipmentClass);
   const at = Math.min(1, Math.max(0, share));
   const value = row.low + at * (row.high - row.low);
-  const source = { kind: 'table', label: `price range of ${row.year}`, cite: row.source } as const;
+  const source = {
+    kind: 'table',
+    is: { code: 'price-range', year: row.year },
+    cite: row.source,
+  } as const;
   const usd: Figure = figure({
     low: Math.max(row.low * BELOW_LEAST, value * (1 - EITHER_WAY)),
     value,
@@ -71,7 +75,7 @@ export function partBySize(equipmentClass: EquipmentClass, share: number, called
 
 /** Something the household has already, of a class whose upkeep it goes on paying. */
 export function owned(called: PartName, equipmentClass: EquipmentClass, units = 1): Part {
-  const source = { kind: 'told', label: 'you have it already' } as const;
+  const source = { kind: 'told', is: 'there-already' } as const;
   const { name } = equipmentCost(equipmentClass);
   const costUsd = figure({ value: 0, unit: '$', name, source });
   return { called, year: 0, costUsd, equipmentClass, units };
@@ -95,7 +99,7 @@ function priced(given: Pick<Part, 'called' | 'equipmentClass' | 'units'>, usd: F
     {
       unit: '$',
       name,
-      source: { kind: 'table', label: `price range of ${year}`, cite },
+      source: { kind: 'table', is: { code: 'price-range', year }, cite },
     },
   );
   return { ...given, year, costUsd };

@@ -94,11 +94,7 @@ export function fuelUse(wish: FuelWish): FuelUse {
       end === 'low'
         ? steps(type.efficiencyHigh, type.noLoadRatioLow)
         : steps(type.efficiencyLow, type.noLoadRatioHigh, wish.hungry),
-    source: formula(
-      'fuel line of a small generator: idle burn plus fuel for each kWh',
-      [],
-      'heat content: AFDC; efficiency: common practice',
-    ),
+    source: formula('fuel-line', [], 'heat content: AFDC; efficiency: common practice'),
   });
   const { atHand, besidePerDay, besideFor } = wish;
   const shared = atHand !== null && besidePerDay !== undefined && besidePerDay.high > 0;
@@ -131,11 +127,7 @@ function shareOfTank(tank: Figure, generator: Figure, beside: Figure): Figure {
       const burned = otherEnd[end];
       return ofTank(atEnd(tank, end), atEnd(generator, burned), atEnd(beside, burned));
     },
-    source: formula('contents of the tank x own burn / all that burns from it', [
-      tank,
-      generator,
-      beside,
-    ]),
+    source: formula('share-of-tank', [tank, generator, beside]),
   });
 }
 
@@ -153,7 +145,7 @@ export function fuelHours(fuel: FuelUse): Figure | null {
     {
       unit: 'h',
       is: 'hours-on-fuel',
-      source: formula('fuel at hand / fuel a day x 24', [fuel.atHand, fuel.perDay]),
+      source: formula('fuel-over-burn', [fuel.atHand, fuel.perDay]),
     },
   );
 }
@@ -162,7 +154,7 @@ export function fuelHours(fuel: FuelUse): Figure | null {
 function wouldKeep(): Figure {
   const source = {
     kind: 'assumed',
-    label: 'assumed: cans of 5 gallons, two at most, which you would have to fill and keep',
+    is: 'cans-to-fill',
   } as const;
   const { low, likely: value, high } = practiceRange('cans-kept');
   return figure({ value, low, high, unit: 'gal', is: 'fuel-at-hand', source });
@@ -191,7 +183,7 @@ export function fuelAtHand(home: Home, widths: Widths, fuel: GeneratorFuel): Fig
       value: 0,
       unit: 'gal',
       is: 'fuel-at-hand',
-      source: { kind: 'assumed', label: 'no propane tank is known' },
+      source: { kind: 'assumed', is: 'no-tank' },
     });
   }
   return figure({
@@ -200,10 +192,6 @@ export function fuelAtHand(home: Home, widths: Widths, fuel: GeneratorFuel): Fig
     high: tank.high * PROPANE_USABLE.high,
     unit: 'gal',
     is: 'fuel-at-hand',
-    source: formula(
-      '80 to 100 % of the gallons in the tank can be burned',
-      [tank],
-      'common practice, no source',
-    ),
+    source: formula('usable-of-tank', [tank], 'common practice, no source'),
   });
 }

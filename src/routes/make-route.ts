@@ -56,7 +56,7 @@ export function lasts(hours: Figure | null, reachesGoal: boolean, how: HowLong):
 const zeroHours = figure({
   value: 0,
   unit: 'h',
-  source: { kind: 'formula', label: 'no power from this route' },
+  source: { kind: 'formula', is: 'no-power' },
 });
 
 /** Hours against the goal. */

@@ -54,7 +54,7 @@ export function walkedHours(
     unit: 'h',
     is: 'walked-hours',
     source: {
-      ...formula('walked hour by hour over the drawn years, charge and fuel together'),
+      ...formula('walked'),
       ends: 'careful-or-lucky',
     },
   });

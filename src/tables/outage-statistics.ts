@@ -90,25 +90,34 @@ export function stateOutages(state: string): OrdinaryAndMajor | null {
   return poolYears(rows, nationalOutages());
 }
 
-/**
- * Whose record of outages stands for a home and of which years, in words; a place our table has no figures of is named
- * with the gap.
- */
-export function sayOutageRecord(state: string | null): string {
-  const code = state?.toUpperCase() ?? null;
-  const own = outagesByState.rows.filter((row) => row.state === code);
-  const nation = `the outage record of the US, ${sayYears(outagesNational.rows)}`;
-  if (code === null) return nation;
-  if (own.length > 0) {
-    return `the outage record of ${stateName(code)}, ${sayYears(own)}, with ${nation}`;
-  }
-  return `${nation}: our table has no figures of ${stateName(code)}`;
+/** Years of a table that are pooled. */
+export interface PooledYears {
+  readonly count: number;
+  readonly first: number;
+  readonly last: number;
 }
 
-/** The years that are pooled: "2014 to 2023", or "6 years of 2014 to 2023" where some are missing. */
-function sayYears(rows: readonly OutageYear[]): string {
+/** Whose record of outages stands for a home, and of which years. */
+export interface OutageRecord {
+  /** Null: the nation's alone. */
+  readonly state: string | null;
+  /** Null where our table has no figures of the state. */
+  readonly own: PooledYears | null;
+  readonly nation: PooledYears;
+}
+
+/** The record that stands for a home in this state; `null`: no state is known. */
+export function outageRecord(state: string | null): OutageRecord {
+  const code = state?.toUpperCase() ?? null;
+  const own = outagesByState.rows.filter((row) => row.state === code);
+  return {
+    state: code === null ? null : stateName(code),
+    own: own.length > 0 ? pooled(own) : null,
+    nation: pooled(outagesNational.rows),
+  };
+}
+
+function pooled(rows: readonly OutageYear[]): PooledYears {
   const years = splitYears(rows).map(({ year }) => year);
-  const [first, last] = [Math.min(...years), Math.max(...years)];
-  const whole = `${first} to ${last}`;
-  return years.length === last - first + 1 ? whole : `${years.length} years of ${whole}`;
+  return { count: years.length, first: Math.min(...years), last: Math.max(...years) };
 }

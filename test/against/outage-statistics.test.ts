@@ -1,12 +1,13 @@
 import { describe, expect, it, test } from 'vitest';
 import {
   nationalOutages,
+  outageRecord,
   outagesByState,
   outagesNational,
   poolYears,
-  sayOutageRecord,
   stateOutages,
 } from '../../src/tables/outage-statistics';
+import { sayOutageRecord } from '../../src/words/en/place/say-outage-record';
 
 /** Minutes an interruption as printed, all events: EIA Electric Power Annual 2023, Table 11.1, any method. */
 const CAIDI_NATIONAL = [179.6, 164.5, 192.9, 339.3, 261.5, 214.8, 341.7, 308.8, 238.8, 256.6];
@@ -116,11 +117,11 @@ describe('outage statistics, against the arithmetic of the EIA tables', () => {
 });
 
 test('the record that stands for a home is named with its years, and a place without one with the gap', () => {
-  expect(sayOutageRecord('me')).toContain('outage record of Maine, 2014 to 2023,');
-  expect(sayOutageRecord('MA')).toContain(
+  expect(sayOutageRecord(outageRecord('me'))).toContain('outage record of Maine, 2014 to 2023,');
+  expect(sayOutageRecord(outageRecord('MA'))).toContain(
     'outage record of Massachusetts, 9 years of 2014 to 2023,',
   );
-  expect(sayOutageRecord('HI')).toContain('outage record of Hawaii, 2015 to 2020,');
-  expect(sayOutageRecord('PR')).toContain('our table has no figures of Puerto Rico');
-  expect(sayOutageRecord(null)).toMatch(/of the US, \d{4} to \d{4}$/);
+  expect(sayOutageRecord(outageRecord('HI'))).toContain('outage record of Hawaii, 2015 to 2020,');
+  expect(sayOutageRecord(outageRecord('PR'))).toContain('our table has no figures of Puerto Rico');
+  expect(sayOutageRecord(outageRecord(null))).toMatch(/of the US, \d{4} to \d{4}$/);
 });

@@ -4,6 +4,7 @@ import { checkTariff } from '../../src/bill/tariff/check-tariff';
 import { demoTariff } from '../../src/bill/tariff/demo-tariffs';
 import { matchBill } from '../../src/bill/tariff/match-bill';
 import { tariffFromBill } from '../../src/bill/tariff/tariff-from-bill';
+import { sayOrigin } from '../../src/words/en/explain/say-origin';
 import { sayBillFit } from '../../src/words/en/money/say-bill-fit';
 
 describe('a bill held against the prices given', () => {
@@ -80,10 +81,10 @@ describe('not sure: the average price of the state', () => {
   test('carries the year and the source', () => {
     const { price, tariff } = assumedTariff('CT');
     expect(price.value).toBeCloseTo(0.2875, 9);
-    expect(price.source.label).toContain('2024 average of Connecticut');
-    expect(price.source.label).toContain('in April 2025 it was 32.3 cents');
-    expect(assumedTariff('TX').price.source.label).toContain('2023 average of Texas');
-    expect(assumedTariff('TX').price.source.label).toContain(
+    expect(sayOrigin(price.source)).toContain('2024 average of Connecticut');
+    expect(sayOrigin(price.source)).toContain('in April 2025 it was 32.3 cents');
+    expect(sayOrigin(assumedTariff('TX').price.source)).toContain('2023 average of Texas');
+    expect(sayOrigin(assumedTariff('TX').price.source)).toContain(
       'no later price of it is in our table',
     );
     expect(price.source.cite).toContain('Electric Power Annual');

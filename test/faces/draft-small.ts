@@ -3,7 +3,7 @@ import type { Answers } from '../../src/interview/answers';
 import type { DraftLoad } from '../../src/plan/draft/draft';
 import { figure } from '../../src/quantity/figure';
 
-const source = { kind: 'assumed', label: 'made up for the tests' } as const;
+const source = { kind: 'assumed' } as const;
 
 /** A made-up draft: the pump as told, or a wide guess when not sure. */
 export function draftSmall(answers: Answers): ShownDraft {

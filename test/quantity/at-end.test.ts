@@ -5,7 +5,7 @@ import { figure } from '../../src/quantity/figure';
 import { addFigures, worked } from '../../src/quantity/figure-arithmetic';
 import { worth } from '../../src/quantity/made';
 
-const source = { kind: 'table', label: 'a row' } as const;
+const source = { kind: 'table' } as const;
 const ranged = (low: number, value: number, high: number, unit = 'gal') =>
   figure({ low, value, high, unit, source });
 

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { figure } from '../../src/quantity/figure';
 import { fuelHours, fuelUse } from '../../src/routes/generator-size';
 
-const source = { kind: 'assumed', label: 'assumed' } as const;
+const source = { kind: 'assumed' } as const;
 
 test('a full tank that is well known, shared with a house that burns little: its share stays in order, and hours with it', () => {
   for (const besidePerDay of [0.1, 1, 4, 20]) {

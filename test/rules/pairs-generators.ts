@@ -144,6 +144,6 @@ export const generatorPairs = [
 ];
 
 function feet(value: number) {
-  const source = { kind: 'told', label: 'made up for a test' } as const;
+  const source = { kind: 'told' } as const;
   return { value, low: value, high: value, unit: 'ft', source };
 }

@@ -7,7 +7,7 @@ import { type Known, type Resolved, resolve } from '../../src/interview/question
 import { figure } from '../../src/quantity/figure';
 import { placeOf } from '../../src/tables/place/place';
 
-const source = { kind: 'told', label: 'made up for a test' } as const;
+const source = { kind: 'told' } as const;
 const plain = (value: number, unit: string) => figure({ value, unit, source });
 const nothing: Demand = {
   runningWatts: plain(0, 'W'),

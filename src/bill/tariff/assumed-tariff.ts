@@ -1,10 +1,5 @@
 import { type Figure, figure } from '../../quantity/figure';
-import {
-  newestPrice,
-  priceByState,
-  type StatePriceRow,
-  statePrice,
-} from '../../tables/prices/electricity-price';
+import { newestPrice, priceByState, statePrice } from '../../tables/prices/electricity-price';
 import { citeTable } from '../../tables/table';
 import type { Tariff } from './tariff';
 import { tariffFromBill } from './tariff-from-bill';
@@ -25,7 +20,12 @@ export function assumedTariff(state: string | null): { tariff: Tariff; price: Fi
     name: `average price of a kWh in ${row.name}`,
     source: {
       kind: 'assumed',
-      label: `the ${year} average of ${row.name}, because you were not sure${laterLabel(row)}`,
+      is: {
+        code: 'state-average',
+        state: row.name,
+        year,
+        laterCents: row.centsPerKwhApril2025,
+      },
       cite: row.standing === 'memory' ? 'from memory, not re-read' : citeTable(priceByState),
     },
   });
@@ -37,12 +37,3 @@ export function assumedTariff(state: string | null): { tariff: Tariff; price: Fi
   });
   return { tariff: { ...tariff, name: `Assumed: average of ${row.name}` }, price };
 }
-
-/** The price has moved since: by how much, where a later month is known, and that it is not, where none is. */
-const laterLabel = ({ centsPerKwhApril2025: later }: StatePriceRow) =>
-  later === null ? laterLabels.notKnown : laterLabels.known(later);
-
-const laterLabels = {
-  notKnown: '; no later price of it is in our table, and prices have mostly risen since',
-  known: (cents: number) => `; in April 2025 it was ${cents.toFixed(1)} cents`,
-};

@@ -42,8 +42,8 @@ export function checkBill(given: BillCheckOf): BillCheck {
   if (solar === null) {
     return no('own-solar-not-known');
   }
-  const label = `${kwh} kWh on the bill${solar > 0 ? ` + ${solar} kWh of own solar` : ''}, over ${DAYS.toFixed(1)} days`;
-  return against(given, seasonOf(facts), billFigure((kwh + solar) / DAYS, label));
+  const is = { code: 'one-bill', kwh, solarKwh: solar, days: DAYS } as const;
+  return against(given, seasonOf(facts), billFigure((kwh + solar) / DAYS, is));
 }
 
 type Held = Exclude<BillCheck, { verdict: 'not-possible' }>;
@@ -59,9 +59,7 @@ function against(
     {
       unit: 'kWh/day',
       name: `all the loads named, on an average ${season} day`,
-      source: formula(
-        'the sum of all loads named, heating and cooling at an average day of the season',
-      ),
+      source: formula('sum-of-usual-day'),
     },
   );
   const months = billYear === null ? null : billMonths(climate, season);

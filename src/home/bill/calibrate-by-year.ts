@@ -91,7 +91,7 @@ function scaledByParts(load: Load, { heating, cooling }: BillYear, hours: Climat
   const all = warmed + cooled;
   const mild = all > 0 ? (heat * warmed + cool * cooled) / all : heats ? heat : cool;
   const by = { winter: heats ? heat : 1, summer: cools ? cool : 1, mild };
-  return scaledBy(load, by, { label: 'set by your twelve bills', cite: DEGREE_DAY_CITE });
+  return scaledBy(load, by, 'twelve', DEGREE_DAY_CITE);
 }
 
 const sum = (numbers: readonly number[]) => numbers.reduce((a, b) => a + b, 0);

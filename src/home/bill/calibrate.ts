@@ -55,8 +55,6 @@ function calibrateByTwo({ facts, loads, hours }: CalibrationOf): Calibration {
   const found = { what, season, billedPerDay: billed, countedPerDay: counted, factor } as const;
   if (!believed(factor)) return none({ code: 'two-bills-too-far', ...found });
   const by = { winter: factor, summer: factor, mild: factor };
-  const scaled = loads.map((load) =>
-    weathered.includes(load) ? scaledBy(load, by, { label: 'set by your two bills' }) : load,
-  );
+  const scaled = loads.map((load) => (weathered.includes(load) ? scaledBy(load, by, 'two') : load));
   return { loads: scaled, finding: { code: 'two-bills', ...found } };
 }

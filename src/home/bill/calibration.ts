@@ -57,14 +57,16 @@ export function believed(factor: number): boolean {
 export function scaledBy(
   load: Load,
   factor: Readonly<Record<Season, number>>,
-  source: { label: string; cite?: string },
+  bills: 'two' | 'twelve',
+  cite?: string,
 ): Load {
   const scaled = (season: Season) => {
     const likely = factor[season];
     if (likely === 1) return load.kwhPerDay[season];
     const by = { low: Math.min(1, likely), likely, high: Math.max(1, likely) };
-    const label = `${source.label}, x ${likely.toFixed(2)}`;
-    return timesFigure(load.kwhPerDay[season], by, { source: { kind: 'told', ...source, label } });
+    const is = { code: 'set-by-bills', bills, factor: likely } as const;
+    const source = { kind: 'told', is, ...(cite !== undefined && { cite }) } as const;
+    return timesFigure(load.kwhPerDay[season], by, { source });
   };
   return {
     ...load,

@@ -1,5 +1,5 @@
 import { type Figure, figure } from '../../quantity/figure';
-import { MONTH_NAMES } from '../../quantity/month-names';
+import type { Origin } from '../../quantity/origin';
 import type { Climate } from '../../tables/place/climate';
 import type { Season } from '../home';
 import type { BillYear } from './bill-year';
@@ -8,7 +8,7 @@ import type { BillYear } from './bill-year';
 export function seasonBill(billYear: BillYear, climate: Climate, season: Season): Figure {
   const months = billMonths(climate, season);
   const kwh = months.reduce((sum, month) => sum + billYear.kwhPerDay[month]!, 0) / months.length;
-  return billFigure(kwh, `your bills of ${months.map((m) => MONTH_NAMES[m]).join(' and ')}`);
+  return billFigure(kwh, { code: 'bills-of', months });
 }
 
 /** The months whose bills stand for a season, January 0. */
@@ -21,7 +21,7 @@ export function billMonths({ meanC }: Climate, season: Season): readonly number[
 }
 
 /** Use on a bill, kWh a day. */
-export function billFigure(value: number, label: string): Figure {
-  const source = { kind: 'told', label } as const;
+export function billFigure(value: number, is: Origin): Figure {
+  const source = { kind: 'told', is } as const;
   return figure({ value, unit: 'kWh/day', is: 'use-on-bill', source });
 }

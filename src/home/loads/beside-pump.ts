@@ -12,7 +12,7 @@ export function besidePump({ facts, climate }: LoadContext, load: Load): Load {
   if (climate === null) return load;
   const { winter, mild, summer } = load.kwhPerDay;
   const source = formula(
-    'strips start in hours colder than a hard day, when the heat pump lacks heat; at most the usual hours',
+    'strips-in-the-cold',
     [load.runningWatts],
     'NREL/TP-5500-56354 for what a heat pump gives by temperature; usual hours are common practice',
   );

@@ -59,7 +59,7 @@ function carCharger(context: LoadContext): Load {
       : timesFigure(breaker, 0.8 * 240, {
           unit: 'W',
           name: 'power of the car charger',
-          source: formula('breaker of the car charger x 192', [breaker]),
+          source: formula('charger-breaker', [breaker]),
         });
   return makeLoad('ev-charger-240', {
     rank: 'wait',

@@ -34,7 +34,7 @@ function howMany(
   const count = asFigure(context, id, 'count');
   const ticked = facts.told('must-run') && facts.has('must-run', key);
   if (ticked && !facts.told(id) && (count === null || count.value < 1)) {
-    const source = { kind: 'told', label: 'you said it must keep running' } as const;
+    const source = { kind: 'told', is: 'must-run' } as const;
     return figure({ value: 1, unit: 'count', is: { code: 'answer', question: id }, source });
   }
   return count !== null && count.value > 0 ? count : null;
@@ -47,7 +47,7 @@ function inSummer({ climate }: LoadContext, load: Load): Load {
   const warm = timesFigure(summer, climate.warmRoom, {
     name: `${summer.name} in a warm room`,
     source: formula(
-      `a day in a room at 70 °F x ${climate.warmRoom.likely.toFixed(2)} for a kitchen as warm as outdoors`,
+      { code: 'warm-kitchen', factor: climate.warmRoom.likely },
       [summer],
       'Harrington, Aye & Fuller 2018 for the effect; its size from memory',
     ),

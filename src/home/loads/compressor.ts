@@ -26,7 +26,7 @@ export function tonsFromArea(context: LoadContext): Figure {
     name: 'size of the compressor',
     source: {
       kind: 'practice',
-      label: 'one ton for 500 to 800 square feet, between 1.5 and 5 tons',
+      is: 'floor-area',
       cite: 'common practice, no source',
     },
   });
@@ -43,7 +43,7 @@ export function compressorWatts(context: LoadContext, id: QuestionId): Figure | 
       name: 'running power of the compressor',
       source: {
         kind: 'nameplate',
-        label: 'running amps on the label x 240 V x power factor 0.9',
+        is: 'compressor-amps-read',
         from: [amps],
       },
     },
@@ -68,7 +68,7 @@ export function compressorStart(context: LoadContext, given: StartOf): Figure | 
   if (label !== null) {
     const source = {
       kind: 'nameplate',
-      label: 'locked-rotor amps on the label x 240 V',
+      is: { code: 'start-read', volts: VOLTS },
       from: [label],
     } as const;
     return timesFigure(label, SUPPLY, { unit: 'VA', name, source });
@@ -81,7 +81,7 @@ export function compressorStart(context: LoadContext, given: StartOf): Figure | 
       name,
       source: {
         kind: 'practice',
-        label: 'variable-speed: starts at about its running power',
+        is: 'starts-as-it-runs',
         cite: 'common practice, no source',
       },
     });
@@ -95,7 +95,7 @@ function bandOf(tons: Figure, name: string): Figure {
   const likely = row(tons.value);
   const source = {
     kind: 'table',
-    label: 'locked-rotor amps usual on labels of this size x 240 V (from memory)',
+    is: 'compressor-labels',
     cite: 'typical compressor labels, from memory',
   } as const;
   return figure({

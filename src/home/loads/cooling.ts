@@ -64,7 +64,7 @@ function roomCooler(context: LoadContext, row: 'room-ac' | 'mini-split'): Load {
             name: 'running power of the room coolers',
             source: {
               kind: 'nameplate',
-              label: 'the label you read x how many there are',
+              is: 'label-times-count',
               from: [each],
             },
           },

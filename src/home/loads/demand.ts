@@ -101,7 +101,10 @@ function startOf(running: readonly Load[], runningVa: Figure) {
         AT_START,
       ),
     source: formula(
-      `all running, with ${likely.starting.flatMap((id) => namesOf(running, id)).join(' and ') || 'nothing'} starting`,
+      {
+        code: 'all-running',
+        starting: likely.starting.flatMap((id) => namesOf(running, id)),
+      },
       [runningVa],
       'largest start plus the next largest that starts by itself; common practice, no source',
     ),

@@ -63,7 +63,7 @@ function fuelHeater(context: LoadContext, row: HouseholdLoadId): Load {
           name: 'running power of the heater',
           source: {
             kind: 'nameplate',
-            label: 'the label you read, usually run at 50 to 100 % of it',
+            is: 'heater-label',
             cite: 'common practice, no source',
             from: [label],
           },
@@ -117,7 +117,7 @@ function strips(context: LoadContext, name: string, given: Partial<Better> = {})
     runningWatts: timesFigure(kw, WATTS_IN_KW, {
       unit: 'W',
       name: `running power of ${name}`,
-      source: formula('electric heating elements x 1000', [kw]),
+      source: formula('element-kilowatts', [kw]),
     }),
     follows: 'cold',
     offInOutage: true,
@@ -141,7 +141,7 @@ function mainStrips(context: LoadContext, name: string): Load[] {
 function mainHeatKwh(watts: Figure): Figure {
   const hours = practiceRange('main-electric-heat-hours');
   const { low, likely: value, high } = hours;
-  const source = { kind: 'assumed', label: 'our judgement' } as const;
+  const source = { kind: 'assumed', is: 'judgement' } as const;
   const aDay = figure({ low, value, high, unit: 'h', is: 'hours-of-running', source });
   return worked(
     { by: 'ratio', of: [watts, aDay], under: [WATTS_IN_KW] },
@@ -149,7 +149,7 @@ function mainHeatKwh(watts: Figure): Figure {
       unit: 'kWh/day',
       name: 'energy of electric heat on a winter day',
       source: formula(
-        `running power x ${hours.likely} h (${hours.low} to ${hours.high} h)`,
+        { code: 'hours-of-day', hours: [low, value, high] },
         [watts],
         'our judgement',
       ),

@@ -29,7 +29,7 @@ export function everyDayOf({ name, runningWatts: watts }: Load, hours: Figure): 
     {
       unit: 'kWh/day',
       name: `energy of the ${name}`,
-      source: formula('power x hours a day', [watts, hours]),
+      source: formula('hours-a-day', [watts, hours]),
     },
   );
   return { winter: day, summer: day, mild: day };

@@ -164,7 +164,7 @@ function weatherEnergy(better: Better, season: Season, watts: Figure): Figure | 
     high: add(2),
     unit: 'h',
     is: 'hours-of-running',
-    source: { kind: 'formula', label: '', cite, ends: 'usual-sizing' },
+    source: { kind: 'formula', cite, ends: 'usual-sizing' },
     ...(follows === 'cold' &&
       better.heatsBy !== 'pump' && {
         as: () => climate.heatingSteps(season, 'value') ?? operand(add(1), 'h', 'hours-of-running'),
@@ -177,7 +177,7 @@ function weatherEnergy(better: Better, season: Season, watts: Figure): Figure | 
       unit: 'kWh/day',
       name: `energy on a hard ${season} day`,
       source: formula(
-        `running power x ${add(1).toFixed(1)} h (${add(0).toFixed(1)} to ${add(2).toFixed(1)} h) on a hard ${season} day of this climate`,
+        { code: 'hours-by-climate', season, hours: [add(0), add(1), add(2)] },
         [watts],
         cite,
       ),

@@ -1,7 +1,6 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import { type Figure, figure, WorkedOut } from '../../quantity/figure';
 import { largerFigure, operand, timesFigure, worked } from '../../quantity/figure-arithmetic';
-import { formatQuantity } from '../../quantity/format-quantity';
 import { type PracticeId, practiceRange } from '../../tables/practice-figures';
 import type { Facts } from '../facts';
 import type { Load, Season } from '../home';
@@ -84,7 +83,7 @@ function reading(facts: Facts, id: QuestionId, { unit, within, name }: ReadAs): 
     high: value * high,
     unit,
     name,
-    source: { kind: 'told', label: 'you measured it', question: id },
+    source: { kind: 'told', is: 'measured', question: id },
   });
 }
 
@@ -93,9 +92,9 @@ function notBelow(measured: Figure, counted: Figure): Figure {
   if (measured.value >= counted.value) {
     return figure({ ...measured, high: Math.max(measured.high, counted.high) });
   }
-  const read = formatQuantity(measured.value, measured.unit);
-  const label = `${counted.source.label}; you measured ${read}, which is less and is not counted`;
-  const kept = { ...counted, source: { ...counted.source, label } };
+  const { value: read, unit } = measured;
+  const is = { code: 'measured-less', counted: counted.source.is, read, unit } as const;
+  const kept = { ...counted, source: { ...counted.source, is } };
   return new WorkedOut(kept, () => counted.made);
 }
 

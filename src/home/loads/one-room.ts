@@ -74,7 +74,7 @@ function heater(context: LoadContext): Load {
       name: 'running power of a plug-in heater',
       source: {
         kind: 'table',
-        label: 'a plug-in heater, low to high setting',
+        is: 'plug-heater',
         cite: 'DOE wattage list 750 to 1500 W',
       },
     }),
@@ -115,7 +115,7 @@ function byBills(load: Load, big: readonly Load[], named: readonly Load[]): Load
     const [plain, by] = [load.kwhPerDay[season], share(season)];
     if (by === 1) return [season, plain] as const;
     const kwh = (at: number) => Math.min(most, at);
-    const source = formula(`what the bills say of the whole home, x ${by.toFixed(2)}`, [plain]);
+    const source = formula({ code: 'room-by-bills', factor: by }, [plain]);
     const value = kwh(plain.value * by);
     return [
       season,

@@ -114,7 +114,7 @@ function sump(context: LoadContext): Load[] {
           name: 'running power of the sump pump',
           source: {
             kind: 'nameplate',
-            label: 'amps on the label x 115 V x power factor 0.8 to 1',
+            is: 'sump-amps-read',
             from: [amps],
           },
         });
@@ -146,11 +146,7 @@ function startOfSump(amps: Figure): Figure {
     high: va.high,
     unit: 'VA',
     name: 'starting demand of the sump pump',
-    source: formula(
-      '4 to 8 times the amps on the label x 115 V',
-      [amps],
-      'common practice, no source',
-    ),
+    source: formula('start-multiple', [amps], 'common practice, no source'),
   });
 }
 
@@ -158,7 +154,7 @@ function wattsOf(row: HouseholdLoadId): Figure {
   const [low, value, high] = householdLoad(row).runningWatts;
   const source = {
     kind: 'table',
-    label: 'typical for its size',
+    is: 'usual-of-size',
     cite: householdLoad(row).source,
   } as const;
   return figure({ low, value, high, unit: 'W', source });
@@ -175,7 +171,7 @@ function wattsFromAmps(amps: Figure, volts: number, row: HouseholdLoadId): Figur
       name: 'running power of the well pump',
       source: {
         kind: 'nameplate',
-        label: `amps on the label x ${volts} V x power factor ${powerFactor}`,
+        is: { code: 'pump-amps-read', volts, powerFactor },
         from: [amps],
       },
     },
@@ -189,10 +185,7 @@ function everyDay(watts: Figure, minutes: Figure): Record<Season, Figure> {
     {
       unit: 'kWh/day',
       name: 'energy of the pump',
-      source: formula('running power x minutes a day, the same every day of the year', [
-        watts,
-        minutes,
-      ]),
+      source: formula('minutes-a-day', [watts, minutes]),
     },
   );
   return { winter: day, summer: day, mild: day };
@@ -219,10 +212,7 @@ function stormDay(watts: Figure, minutesAnHour: Figure): Record<Season, Figure> 
     as: () => steps(watts, minutesAnHour),
     endAs: (end) =>
       steps(atEnd(watts, end), atEnd(minutesAnHour, end), ...(end === 'low' ? [quarter] : [])),
-    source: formula(
-      'running power x minutes in the worst hour x 24; the drawn weather has no rain, so any day counts as a storm',
-      [watts, minutesAnHour],
-    ),
+    source: formula('storm-hour', [watts, minutesAnHour]),
   });
   return { winter: day, summer: day, mild: day };
 }

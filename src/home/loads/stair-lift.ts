@@ -20,7 +20,7 @@ export function stairLift({ facts }: LoadContext): Load[] {
     high: CHARGER_WATTS.high,
     unit: 'W',
     name: 'power of the charger of the stair lift',
-    source: { kind: 'assumed', label: 'usual for a lift with its own battery; common practice' },
+    source: { kind: 'assumed', is: 'lift-with-battery' },
   });
   const lift = makeLoad('stairlift', {
     name: 'Charger of the stair lift',

@@ -24,7 +24,7 @@ export function withStoredWater(facts: Facts, loads: readonly Load[]): Load[] {
       {
         source: {
           kind: 'told',
-          label: `stored water covers ${Math.round(100 * (1 - share))} % of what ${GALLONS_A_PERSON} gal a person a day ask`,
+          is: { code: 'stored-water', share: 1 - share, gallonsAPerson: GALLONS_A_PERSON },
           cite: 'Sphere Handbook 2018, water supply standard 2.1: 15 L a person a day (from memory)',
           from: [kwh],
         },

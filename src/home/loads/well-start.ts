@@ -24,7 +24,7 @@ export function wellStart(context: LoadContext, given: WellStart): Figure {
   if (label !== null) {
     const source = {
       kind: 'nameplate',
-      label: `locked-rotor amps on the label x ${given.volts} V`,
+      is: { code: 'start-read', volts: given.volts },
       from: [label],
     } as const;
     return timesFigure(label, operand(given.volts, 'V', 'supply-volts'), {
@@ -54,7 +54,7 @@ function softStart({ runningAmps, volts }: WellStart): Figure {
     name,
     source: {
       kind: 'practice',
-      label: `soft start: ${times.low} to ${times.high} times the running current`,
+      is: { code: 'soft-start', low: times.low, high: times.high },
       cite: 'common practice, no source',
     },
   });
@@ -72,7 +72,7 @@ function fromTable({ hp, volts }: WellStart): Figure {
     name,
     source: {
       kind: 'table',
-      label: `locked-rotor amps of ${hp} hp at 115 V (${volts} V supply)`,
+      is: { code: 'start-by-horsepower', hp, volts },
       cite: 'NEC Table 430.251(A)',
     },
   });
@@ -91,7 +91,7 @@ function fromRow(id: HouseholdLoadId, threeWire: boolean): Figure {
     name,
     source: {
       kind: 'table',
-      label: `usual for a ${threeWire ? 'three-wire' : 'two-wire'} pump of this size (from memory)`,
+      is: { code: 'start-usual', wires: threeWire ? 'three' : 'two' },
       cite: row.source,
     },
   });

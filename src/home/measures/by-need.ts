@@ -15,7 +15,7 @@ function allotted(load: Load, kwh: { low: number; likely: number }, row: Measure
       const value = Math.min(usual.value, kwh.likely);
       const source = {
         kind: 'table',
-        label: `an allotment a day, measure "${row.id}"`,
+        is: { code: 'allotment', measure: row.id },
         cite: row.source,
         from: [usual],
       } as const;

@@ -11,7 +11,7 @@ export function lessened(load: Load, share: Triple, row: MeasureRow): Load {
       const usual = load.kwhPerDay[season];
       const source = {
         kind: 'table',
-        label: `what is left of it with the measure "${row.id}"`,
+        is: { code: 'left-by-measure', measure: row.id },
         cite: row.source,
         from: [usual],
       } as const;

@@ -70,7 +70,7 @@ function measuresHere(home: Home): Measure[] {
  */
 export function thriftySum(home: Home, measures: readonly Measure[]) {
   const taken = measures.filter(({ use, saves }) => use === 'thrifty' && saves.of === 'must');
-  const source = { kind: 'formula', label: 'the sum of what its measures cost' } as const;
+  const source = { kind: 'formula', is: 'sum-of-measures' } as const;
   return {
     saves: savesOf(home, home.loads, thriftyLoads(home, home.loads)),
     costUsd: addFigures(
@@ -108,7 +108,7 @@ function measure(
       high: Math.round(units * row.high),
       unit: '$',
       is: { code: 'measure', id: row.id },
-      source: { kind: 'table', label: `prices of ${year}`, cite: row.source },
+      source: { kind: 'table', is: { code: 'prices', year }, cite: row.source },
     }),
     who: row.who,
     notWhere: row.notWhere,

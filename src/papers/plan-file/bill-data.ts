@@ -13,22 +13,22 @@ export function billData({ billCheck }: Plan, words: Words): PlanData['billCheck
     verdict: billCheck.verdict,
     code: billCheck.code,
     says,
-    bill: figureData(billCheck.billKwhPerDay),
-    loads: figureData(billCheck.loadsKwhPerDay),
+    bill: figureData(billCheck.billKwhPerDay, words),
+    loads: figureData(billCheck.loadsKwhPerDay, words),
     season: billCheck.season,
   };
 }
 
-export function billYearData({ home: { billYear } }: Plan): PlanData['billYear'] {
+export function billYearData({ home: { billYear } }: Plan, words: Words): PlanData['billYear'] {
   const figures = billYear === null ? null : billYearFigures(billYear);
   if (figures === null) return null;
   const { monthsKwh, ...split } = figures;
   const data = {
-    anyWeather: figureData(split.anyWeather),
-    withCold: figureData(split.withCold),
-    withHeat: figureData(split.withHeat),
-    misfit: figureData(split.misfit),
-    explained: figureData(split.explained),
+    anyWeather: figureData(split.anyWeather, words),
+    withCold: figureData(split.withCold, words),
+    withHeat: figureData(split.withHeat, words),
+    misfit: figureData(split.misfit, words),
+    explained: figureData(split.explained, words),
   };
   return { monthsKwh: monthsKwh.map(round), ...data };
 }

@@ -17,7 +17,7 @@ export function cautionData(home: Home, c: Finding, words: Words): PlanData['cau
     figures: (c.figures ?? []).map((one) => ({
       load: one.load,
       at: one.at,
-      figure: figureData(one.figure),
+      figure: figureData(one.figure, words),
     })),
     outOfSeason: outOfSeason(home, c.id),
     careful: c.careful,

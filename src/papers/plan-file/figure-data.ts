@@ -1,15 +1,17 @@
 import type { z } from 'zod';
 import type { Figure } from '../../quantity/figure';
+import type { Words } from '../../words/words';
 import type { figure as figureSchema } from './shared-schema';
 
-export function figureData(figure: Figure): z.infer<typeof figureSchema> {
-  const { label, cite } = figure.source;
+export function figureData(figure: Figure, words: Words): z.infer<typeof figureSchema> {
+  const { cite } = figure.source;
+  const origin = words.origin(figure.source);
   return {
     value: round(figure.value),
     low: round(figure.low),
     high: round(figure.high),
     unit: figure.unit,
-    from: cite === undefined ? label : `${label} [${cite}]`,
+    from: cite === undefined ? origin : `${origin} [${cite}]`,
   };
 }
 

@@ -8,18 +8,19 @@ import type { PlanData } from './plan-schema';
 /** How a rank is called. */
 const ranks = { must: 'must keep running', good: 'good to have', wait: 'can wait' } as const;
 
-export function loadData(load: Load): PlanData['loads'][number] {
+export function loadData(load: Load, words: Words): PlanData['loads'][number] {
   return {
     id: load.id,
     name: load.name,
     rank: ranks[load.rank],
     lifeSupport: load.life,
     volts: load.volts,
-    running: figureData(load.runningWatts),
-    apparent: figureData(load.runningVa),
-    startingCurrent: load.startAmps === null ? 'no motor to start' : figureData(load.startAmps),
-    starting: load.startVa === null ? 'no motor to start' : figureData(load.startVa),
-    energy: seasonData(load.kwhPerDay),
+    running: figureData(load.runningWatts, words),
+    apparent: figureData(load.runningVa, words),
+    startingCurrent:
+      load.startAmps === null ? 'no motor to start' : figureData(load.startAmps, words),
+    starting: load.startVa === null ? 'no motor to start' : figureData(load.startVa, words),
+    energy: seasonData(load.kwhPerDay, words),
     shareByHour: load.shape.map((share) => round(share)),
     offInOutage: load.offInOutage,
     restsOn: [...load.restsOn],
@@ -32,13 +33,13 @@ export function demandData(
   words: Words,
 ): PlanData['demand']['mustRun'] {
   return {
-    running: figureData(demand.runningWatts),
-    apparent: figureData(demand.runningVa),
-    starting: figureData(demand.startVa),
+    running: figureData(demand.runningWatts, words),
+    apparent: figureData(demand.runningVa, words),
+    starting: figureData(demand.startVa, words),
     hardestStart:
       demand.hardestStart === null ? 'none' : namedLoad(words, home, demand.hardestStart),
     startsTogether: namedLoads(words, home, demand.startsTogether),
-    energy: seasonData(demand.kwhPerDay),
+    energy: seasonData(demand.kwhPerDay, words),
     wattsByHour: {
       winter: demand.wattsByHour.winter.map(round),
       summer: demand.wattsByHour.summer.map(round),
@@ -48,10 +49,10 @@ export function demandData(
   };
 }
 
-function seasonData(given: Readonly<Record<Season, Figure>>) {
+function seasonData(given: Readonly<Record<Season, Figure>>, words: Words) {
   return {
-    winter: figureData(given.winter),
-    summer: figureData(given.summer),
-    mild: figureData(given.mild),
+    winter: figureData(given.winter, words),
+    summer: figureData(given.summer, words),
+    mild: figureData(given.mild, words),
   };
 }

@@ -35,8 +35,8 @@ export function routeData(
         : {
             continuousWatts: round(route.power.continuousWatts),
             startVa: round(route.power.startVa),
-            asksRunning: figureData(route.power.runningWatts),
-            asksStarting: figureData(route.power.startDemandVa),
+            asksRunning: figureData(route.power.runningWatts, words),
+            asksStarting: figureData(route.power.startDemandVa, words),
           },
     nameplateKwh: route.nameplateKwh === null ? 'none' : round(route.nameplateKwh),
     usableKwh: route.usableKwh === null ? 'none' : round(route.usableKwh),
@@ -53,18 +53,19 @@ export function routeData(
         ? 'none'
         : {
             fuel: route.fuel.fuel,
-            perDay: figureData(route.fuel.perDay),
-            atHand: route.fuel.atHand === null ? 'piped' : figureData(route.fuel.atHand),
+            perDay: figureData(route.fuel.perDay, words),
+            atHand: route.fuel.atHand === null ? 'piped' : figureData(route.fuel.atHand, words),
           },
     gap: transferData(route.transferTime, words),
     lasts: words.howLong(route.lasting),
-    lastsHours: route.lasting.hours === null ? 'no end foreseen' : figureData(route.lasting.hours),
+    lastsHours:
+      route.lasting.hours === null ? 'no end foreseen' : figureData(route.lasting.hours, words),
     reachesGoal: route.lasting.reachesGoal,
-    cost: figureData(route.costUsd),
+    cost: figureData(route.costUsd, words),
     parts: route.parts.map((p) => ({
       code: p.called.code,
       name: words.part(p.called),
-      cost: figureData(p.costUsd),
+      cost: figureData(p.costUsd, words),
       year: p.year,
     })),
     notes: said(route.notes, words.routeNote),

@@ -7,7 +7,7 @@ import type { PlanData } from './plan-schema';
 export function thereData({ whatIsThere }: Plan, words: Words): PlanData['whatIsThere'] {
   return whatIsThere.map((one) => ({
     id: one.id,
-    size: one.size === null ? 'not told' : figureData(one.size),
+    size: one.size === null ? 'not told' : figureData(one.size, words),
     ageYears: one.ageYears === null ? 'not asked' : round(one.ageYears),
     needs: [...one.needs],
     counts: one.counts,

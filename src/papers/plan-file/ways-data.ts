@@ -13,9 +13,9 @@ export function waysData({ home, waysOfLiving }: Plan, words: Words): PlanData['
   const { season, usual, thrifty, thriftyUsd, turns, measures, routes, days } = waysOfLiving;
   return {
     season,
-    usual: profileData(usual),
-    thrifty: profileData(thrifty),
-    thriftyCost: figureData(thriftyUsd),
+    usual: profileData(usual, words),
+    thrifty: profileData(thrifty, words),
+    thriftyCost: figureData(thriftyUsd, words),
     turns: turns.map(({ load, hours }) => ({
       load: namedLoad(words, home, load),
       hours: hours.map(([from, until]): [number, number] => [from, until]),
@@ -35,11 +35,11 @@ export function waysData({ home, waysOfLiving }: Plan, words: Words): PlanData['
   };
 }
 
-function profileData({ kwhPerDay, runningWatts, startVa, wattsByHour }: Profile) {
+function profileData({ kwhPerDay, runningWatts, startVa, wattsByHour }: Profile, words: Words) {
   return {
-    energy: figureData(kwhPerDay),
-    running: figureData(runningWatts),
-    starting: figureData(startVa),
+    energy: figureData(kwhPerDay, words),
+    running: figureData(runningWatts, words),
+    starting: figureData(startVa, words),
     wattsByHour: wattsByHour.map(round),
   };
 }
@@ -85,7 +85,7 @@ function measureData(one: Measure, home: Plan['home'], words: Words) {
     savesKwhPerDay: round(saves.kwhPerDay),
     savesPackKwhPerDay: round(saves.packKwhPerDay),
     loads: namedLoads(words, home, loads),
-    cost: figureData(costUsd),
+    cost: figureData(costUsd, words),
     who: words.whoMay(who),
     notWhere: notWhere.map(words.notWhere),
     gallons,

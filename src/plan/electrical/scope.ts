@@ -24,8 +24,8 @@ export interface ScopeCircuit {
   /** null: no motor. */
   readonly startVa: Range | null;
   readonly rank: 'must' | 'optional';
-  /** Label of the source of its power. */
-  readonly how: string;
+  /** Where its power comes from; of what tells of somebody's health its kind alone. */
+  readonly how: Source;
   /** How its power is known, in a word: read or told goes before what was worked out from it. */
   readonly known: Source['kind'];
 }
@@ -49,7 +49,7 @@ export function scopeOf(home: Home, route: Route): Scope {
   };
 }
 
-/** The label of a device's figure names the device, so only its numbers go on. */
+/** The name of a device's figure names the device, so only its numbers go on. */
 const rangeOf = ({ low, value, high }: Figure): Range => ({ low, value, high });
 
 function circuit(load: Load): ScopeCircuit {
@@ -61,7 +61,7 @@ function circuit(load: Load): ScopeCircuit {
     watts: rangeOf(runningWatts),
     startVa: startVa === null ? null : rangeOf(startVa),
     rank: load.rank === 'must' ? 'must' : 'optional',
-    how: unnamed ? runningWatts.source.kind : runningWatts.source.label,
+    how: unnamed ? { kind: runningWatts.source.kind } : runningWatts.source,
     known: knownAs(runningWatts),
   };
 }

@@ -51,7 +51,7 @@ function inDollars(
   as: () => Figure,
   endAs: (end: 'low' | 'high') => Figure,
 ): Figure {
-  return figure({ value, low, high, ...USD, source: { kind: 'formula', label: '' }, as, endAs });
+  return figure({ value, low, high, ...USD, source: { kind: 'formula' }, as, endAs });
 }
 
 /** Costs less what comes off the bill in the same case, spread evenly over the years. */
@@ -79,7 +79,7 @@ export function savingsAYear(plan: Plan): Figure | null {
       },
       USD,
     );
-  return figure({ value: savings, ...USD, source: { kind: 'formula', label: '' }, as: steps });
+  return figure({ value: savings, ...USD, source: { kind: 'formula' }, as: steps });
 }
 
 function costSteps(
@@ -122,7 +122,7 @@ function pricedIn({ called, equipmentClass, cost, quoted }: CostPart, { parts }:
   const { low, likely: value, high } = cost;
   if (own !== undefined && own.costUsd.low === low && own.costUsd.high === high) return own.costUsd;
   const { name } = equipmentCost(equipmentClass);
-  const source = { kind: quoted ? 'told' : 'formula', label: '' } as const;
+  const source = { kind: quoted ? 'told' : 'formula' } as const;
   const steps = own === undefined ? {} : { as: () => own.costUsd };
   return figure({ value, low, high, ...USD, name, source, ...steps });
 }

@@ -41,7 +41,7 @@ export function deviceHours({ advice, healthFirst, home, weatherYears }: Plan): 
     value: covered.likelyHours,
     low: Math.min(covered.likelyHours, covered.carefulHours),
     unit: 'h',
-    source: { kind: 'formula', label: '', counted, ends: 'careful-count' },
+    source: { kind: 'formula', counted, ends: 'careful-count' },
   });
 }
 

@@ -49,7 +49,7 @@ function asCounted(
 ): Figure {
   const { everyHours, careful, stores } = given;
   const span = monthsOf[rideThrough.season];
-  const source = { kind: 'formula', label: '' } as const;
+  const source = { kind: 'formula' } as const;
   return figure({
     value: 100 * share,
     unit: 'count',

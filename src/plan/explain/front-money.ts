@@ -57,7 +57,7 @@ export function besidePrice({ addOns }: Plan): Figure | null {
   if (addOns.length === 0) return null;
   const each = addOns.map(({ id, usdLow: low, usdLikely: value, usdHigh: high, year }) => {
     const { name, source: cite } = equipmentCost(id);
-    const source = { kind: 'table', label: `price range of ${year}`, cite } as const;
+    const source = { kind: 'table', is: { code: 'price-range', year }, cite } as const;
     return figure({ low, value, high, ...USD, name, source });
   });
   return addFigures(each, USD);

@@ -13,7 +13,7 @@ export function leaveHours({ home: { facts }, lifeFirst, healthFirst }: Plan): F
   return figure({
     value: hours,
     ...H,
-    source: { kind: 'formula', label: '' },
+    source: { kind: 'formula' },
     as: () => {
       const told = tripTold ? sourceOfAnswer(facts, 'trip-hours') : { kind: 'assumed' as const };
       const trip = operand(tripHours, 'h', tripTold ? 'trip' : 'trip-not-known', told);

@@ -44,7 +44,6 @@ function usualHours(plan: Plan): Figure | null {
     unit: 'h',
     source: {
       kind: 'formula',
-      label: '',
       ends: 'careful-count',
       ...(counted !== null && { counted }),
     },

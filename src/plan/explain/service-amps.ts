@@ -17,7 +17,7 @@ export function serviceAmps({ electrical, home }: Plan): Figure | null {
     value: largest.amps,
     high: Math.max(largest.amps, largest.carefulAmps),
     unit: 'A',
-    source: { kind: 'formula', label: '' },
+    source: { kind: 'formula' },
     as: () => amps(sumOf(largest.lines), volts),
     endAs: () => {
       const careful = carefulSum(home, largest.edition, largest.method);

@@ -18,7 +18,6 @@ export function sourceSize({ advice: { route } }: Plan): Figure | null {
     unit: 'W',
     source: {
       kind: 'formula',
-      label: '',
       counted: {
         code: 'size-that-holds',
         isTheirs: parts.some(isOwned),

@@ -16,7 +16,7 @@ const KWH = { unit: 'kWh' } as const;
 export function usableBattery({ home, advice: { route } }: Plan): Figure | null {
   const { usableKwh, nameplateKwh, kind } = route;
   if (usableKwh === null) return null;
-  const source = { kind: 'formula', label: '' } as const;
+  const source = { kind: 'formula' } as const;
   const plain = { value: usableKwh, ...KWH, source };
   if (nameplateKwh === null) return figure(plain);
   const nameplate = operand(nameplateKwh, 'kWh', 'nameplate');

@@ -42,7 +42,7 @@ function hoursOf({ line }: NonNullable<NonNullable<Plan['advice']['waysOn']>['on
   if (line.hours === null || line.reaches) return null;
   const { likely, careful } = line.hours;
   if (own?.value === likely && own.low === careful) return own;
-  const source = { kind: 'formula', label: '', ends: 'careful-count' } as const;
+  const source = { kind: 'formula', ends: 'careful-count' } as const;
   return figure({
     value: likely,
     low: Math.min(likely, careful),

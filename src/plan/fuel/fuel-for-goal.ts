@@ -32,7 +32,7 @@ export function carefulGallons(home: Home, { perDay, besidePerDay }: FuelUse): F
 }
 
 function carefulDay(perDay: Figure, is: StepName): Figure {
-  const source = { kind: 'formula', label: '' } as const;
+  const source = { kind: 'formula' } as const;
   const as = () => atEnd(perDay, 'high');
   return figure({ value: perDay.high, unit: perDay.unit, is, source, as });
 }

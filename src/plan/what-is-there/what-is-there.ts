@@ -111,7 +111,7 @@ function told(facts: Facts, id: Question, ...choices: readonly string[]): boolea
 
 function size(facts: Facts, id: Question, unit: string): Figure | null {
   const value = facts.told(id) ? facts.number(id) : null;
-  const source = { kind: 'told', label: 'you told us' } as const;
+  const source = { kind: 'told', is: 'told' } as const;
   return value === null ? null : figure({ value, unit, source });
 }
 

@@ -63,7 +63,7 @@ function withFuel(home: Home, fuel: FuelUse, gallons: number): FuelUse {
     value: gallons,
     unit: 'gal',
     is: 'fuel-filled',
-    source: formula('fuel the goal takes, as far as the usual limit goes'),
+    source: formula('fuel-for-goal'),
     as: () => cansSteps(home, fuel),
   });
   return { ...fuel, atHand };

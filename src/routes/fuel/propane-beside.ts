@@ -95,7 +95,7 @@ function burned(use: PropaneUse, gallons: (end: 'low' | 'value' | 'high') => num
     high: gallons('high'),
     unit: 'gal/day',
     is: { code: 'propane-for', use },
-    source: formula(`${use}, from the same tank`, [], 'common practice, no source'),
+    source: formula({ code: 'from-same-tank', use }, [], 'common practice, no source'),
   });
   return { use, perDay };
 }

@@ -152,11 +152,7 @@ function countedLasting(home: Home, chosen: Chosen): Lasting {
     unit: 'h',
     is: 'battery-hours',
     source: {
-      ...formula(
-        'every hour of 100 drawn years as the start: reached by 9, by 5 and by 1 of 10',
-        [],
-        'weather drawn from TMY3 statistics (NREL/TP-581-43156)',
-      ),
+      ...formula('every-start', [], 'weather drawn from TMY3 statistics (NREL/TP-581-43156)'),
       ends: 'one-start-in-ten',
     },
   });

@@ -118,7 +118,7 @@ function hoursOnDays(usableKwh: number, daysAt: (pick: End) => readonly PackDay[
     unit: 'h',
     is: 'pack-hours',
     source: {
-      ...formula('usable energy against the use of a hard day, idle draw and losses counted'),
+      ...formula('hard-day-use'),
       ends: 'use-of-a-day',
     },
   });

@@ -9,7 +9,7 @@ export function preparation(): Route {
   const none = figure({
     value: 0,
     unit: 'h',
-    source: { kind: 'formula', label: 'no power from this route' },
+    source: { kind: 'formula', is: 'no-power' },
   });
   return makeRoute('preparation', {
     transferTime: transferTime('stays-dark'),

@@ -123,7 +123,7 @@ function untilAway({ homeByHour }: HomeVehicle, hours: Figure): Figure {
     .map((_, start) => homeByHour.findIndex((_, i) => homeByHour[(start + i) % 24] === 0))
     .sort((a, b) => a - b);
   const source = {
-    ...formula('hours until it is away, from each hour of the day', [hours]),
+    ...formula('until-it-is-away', [hours]),
     ends: 'when-it-is-away',
   } as const;
   const value = Math.min(hours.value, stays[12]!);
@@ -175,6 +175,6 @@ function unknownHours() {
     high: 24,
     unit: 'h',
     is: 'hours-fuel-lasts',
-    source: { ...formula('the fuel in its tank is not known'), ends: 'nothing-known' },
+    source: { ...formula('vehicle-fuel'), ends: 'nothing-known' },
   });
 }

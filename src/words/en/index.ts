@@ -8,6 +8,7 @@ import { sayOtherRoute } from './changes/say-other-route';
 import { sayContradiction } from './contradictions/say-contradiction';
 import { forElectrician } from './electrical';
 import { explain } from './explain';
+import { sayOrigin } from './explain/say-origin';
 import { firstSentence } from './first-sentence';
 import { firstSentences } from './first-sentences';
 import { form } from './form';
@@ -77,6 +78,7 @@ export const english = {
   firstSentence,
   firstSentences,
   figure: sayFigure,
+  origin: sayOrigin,
   usd,
   dollarRange: range,
   bill: sayBill,

@@ -147,7 +147,7 @@ describe('the check against twelve bills', () => {
     if (billCheck.verdict === 'not-possible') return;
     expect(billCheck.season).toBe('mild');
     expect(billCheck.billKwhPerDay.value).toBeCloseTo((150 / 30 + 150 / 31) / 2, 9);
-    expect(billCheck.billKwhPerDay.source.label).toBe('your bills of April and October');
+    expect(billCheck.billKwhPerDay.source.is).toEqual({ code: 'bills-of', months: [3, 9] });
   });
 
   test('what must run is held against winter and summer, and points at the twelve', () => {

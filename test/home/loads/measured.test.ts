@@ -7,6 +7,7 @@ import { loadsOfHome } from '../../../src/home/loads/loads-of-home';
 import { measuredThings } from '../../../src/home/loads/measured-things';
 import type { Answers } from '../../../src/interview/answers';
 import { resolve } from '../../../src/interview/questions/resolve';
+import { sayOrigin } from '../../../src/words/en/explain/say-origin';
 import { answersOf } from '../../households/read-household';
 
 const widths = widthsOf(interview);
@@ -90,7 +91,8 @@ describe('of a device for health and of a pump that keeps the house dry', () => 
       value: counted.runningWatts.value,
       high: counted.runningWatts.high,
     });
-    expect(now.runningWatts.source.label).toContain(`you measured ${read} W`);
+    expect(now.runningWatts.source.is).toMatchObject({ code: 'measured-less', read, unit: 'W' });
+    expect(sayOrigin(now.runningWatts.source)).toContain(`; you measured ${read} W`);
     expect(now.kwhPerDay).toEqual(counted.kwhPerDay);
   });
 

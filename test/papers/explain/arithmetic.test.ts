@@ -34,9 +34,9 @@ function silentEnds(root: Figure): Figure[] {
     ...stepsUnder(end).flatMap(({ made }) => operandsOf(made)),
   ]);
   return all.map(shownFor).filter((one) => {
-    const { label, cite, ends: rule, question } = one.source;
+    const { is, cite, ends: rule, question } = one.source;
     const says =
-      (label !== '' && label !== 'worked out') ||
+      (is !== undefined && is !== 'worked-out') ||
       [cite, rule, question].some((x) => x !== undefined);
     return one.end !== undefined && stepOf(one) === undefined && !says;
   });

@@ -46,7 +46,7 @@ test('the same answers give the same glance, whichever were asked about before',
 });
 
 test('hours in the pane carry their unit on both ends where these differ', () => {
-  const plain = { kind: 'assumed', label: 'made up' } as const;
+  const plain = { kind: 'assumed' } as const;
   const hours = (low: number, value: number, source: Source = plain) =>
     aboutHours(figure({ low, value, high: value, unit: 'h', name: 'hours', source }));
   expect(hours(12, 18)).toBe('about 12 to 18 h');

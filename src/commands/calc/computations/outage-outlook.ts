@@ -4,12 +4,9 @@ import {
   type YearlyOutages,
   yearlyOutages,
 } from '../../../outage/expected-outages';
-import {
-  outagesByState,
-  outagesNational,
-  sayOutageRecord,
-} from '../../../tables/outage-statistics';
+import { outageRecord, outagesByState, outagesNational } from '../../../tables/outage-statistics';
 import { citeTable } from '../../../tables/table';
+import { sayOutageRecord } from '../../../words/en/place/say-outage-record';
 import type { Calculation, Outcome } from '../calculation';
 import type { Values } from '../values';
 
@@ -86,7 +83,7 @@ function outlookOf(values: Values): Outcome {
       percent('high', chance.high),
     ],
     notes: [
-      `What went in: ${sayOutageRecord(values.wordOrNull('state'))}.`,
+      `What went in: ${sayOutageRecord(outageRecord(values.wordOrNull('state')))}.`,
       'Averages over customers say little about one home: take it as weak evidence.',
     ],
   };

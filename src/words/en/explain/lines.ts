@@ -2,6 +2,7 @@ import type { FigureEnd } from '../../../quantity/at-end';
 import type { Source } from '../../../quantity/figure';
 import { sayCounted } from './say-counted';
 import { endOf, sayEnd } from './say-end';
+import { sayOrigin } from './say-origin';
 
 /** A figure that is worked out in the lines below it. */
 export function head(value: string, name: string, end?: FigureEnd): string {
@@ -39,7 +40,8 @@ function originOfEnd(source: Told, end: FigureEnd): string {
   return origin(source);
 }
 
-function origin({ kind, label, cite, asked, counted }: Told): string {
+function origin(source: Told): string {
+  const { kind, is, cite, asked, counted } = source;
   const about = asked === null ? '' : `: "${asked}"`;
   if (kind === 'told' && asked !== null) return `you told us${about}`;
   if (kind === 'nameplate' && asked !== null) return `you read it on the label${about}`;
@@ -47,8 +49,8 @@ function origin({ kind, label, cite, asked, counted }: Told): string {
   const says =
     counted !== undefined
       ? sayCounted(counted)
-      : kind === 'practice' && label === ''
+      : kind === 'practice' && is === undefined
         ? 'common practice, no source'
-        : label;
+        : sayOrigin(source);
   return [says, cite === undefined ? '' : `[${cite}]`].filter(Boolean).join(' ');
 }

@@ -1,5 +1,6 @@
 import type { Home } from '../../../home/home';
 import type { HomeTariff } from '../../../plan/money/tariff-of';
+import { sayOrigin } from '../explain/say-origin';
 import { sayOwnTariff } from '../say-own-tariff';
 import { sayPrices } from '../say-prices';
 import { sayTariffProblem } from '../tariff/say-tariff-problem';
@@ -17,7 +18,7 @@ export function sayTariff(home: Home, { tariff, from }: HomeTariff): string {
         from.problem === null
           ? ''
           : `The prices told do not fit together: ${sayTariffProblem(from.problem)} `;
-      return `${wrong}You told us no price, so we count ${cents} cents a kWh at all hours: ${from.price.source.label}. Your own price may lie a quarter away.`;
+      return `${wrong}You told us no price, so we count ${cents} cents a kWh at all hours: ${sayOrigin(from.price.source)}. Your own price may lie a quarter away.`;
     }
   }
 }
