@@ -12,6 +12,7 @@ import { besideOf } from './beside';
 import { carriedBy } from './carried';
 import { firstBuy } from './first-buy';
 import { givesPower } from './list/candidate';
+import { tooDear } from './list/choose';
 import { isEnough } from './list/enough';
 import { linesOf, type Ranked, rank } from './list/list-of';
 import { neighborsOf } from './list/neighbors';
@@ -70,6 +71,7 @@ export function onlyReady(kinds: readonly SizedKind[]): Advice {
       budgetUsd: null,
       laterUsd: 0,
       cheapest: null,
+      tooDear: null,
       lessPluggedIn: false,
       thriftily: false,
       oneRoom: null,
@@ -97,6 +99,7 @@ function reasonOf(
   oneRoom: OneRoom | null,
 ): Reason {
   const cheapest = [...able].sort((a, b) => a.costUsd.value - b.costUsd.value)[0] ?? null;
+  const dear = tooDear(all, budgetUsd, chosen);
   return {
     code: chosen === null ? withoutSource(home, cheapest, budgetUsd) : codeOf(home, chosen),
     budgetUsd,
@@ -105,11 +108,17 @@ function reasonOf(
       cheapest === null
         ? null
         : { kind: cheapest.kind, called: cheapest.called, usd: cheapest.costUsd.value },
+    tooDear: dear === null || chosen === null ? null : besideChosen(dear, chosen),
     thriftily: chosen?.living.way === 'thrifty',
     lessPluggedIn: chosen !== null && servesForOneJob(chosen, able),
     oneRoom: oneRoom?.doesItWithin ? { heats: oneRoom.heats, cools: oneRoom.cools } : null,
     others: otherEnough(all, chosen),
   };
+}
+
+function besideChosen({ sized, usd }: Weighed, chosen: Weighed): Reason['tooDear'] {
+  const { kind, called } = sized.route;
+  return { kind, called, larger: kind === chosen.counted.kind, usd, apartUsd: usd - chosen.usd };
 }
 
 function withoutSource(home: Home, cheapest: Route | null, budgetUsd: number | null): ReasonCode {

@@ -16,6 +16,16 @@ export interface Reason {
     readonly called: RouteTitle;
     readonly usd: number;
   } | null;
+  /** Where none is enough: what within the money does more, for a price that what it adds is not worth. */
+  readonly tooDear: {
+    readonly kind: RouteKind;
+    readonly called: RouteTitle;
+    /** It is of the kind of the one advised. */
+    readonly larger: boolean;
+    /** The likely price, and how far above that of the one advised, $. */
+    readonly usd: number;
+    readonly apartUsd: number;
+  } | null;
   /** It stands for a battery for one job of the same price: with the rest unplugged it lasts as long. */
   readonly lessPluggedIn: boolean;
   /** It counts on living thriftily. */

@@ -38,6 +38,8 @@ export interface Load {
   readonly selfStarting: boolean;
   /** It fills a battery of its own, so that nothing stops while its source is switched off. */
   readonly ownBattery?: true;
+  /** A household does without it for the time of an outage, or the same by hand, and nobody is harmed. */
+  readonly otherwise?: true;
   /** It runs from a low-voltage outlet of a pack, whose inverter may rest meanwhile. */
   readonly dcFed?: true;
   /** Energy of a day in each season as the home normally uses it, kWh/day. */

@@ -28,6 +28,8 @@ export interface HouseholdLoadRow {
   selfStarting: boolean;
   /** It fills a battery of its own, so that nothing stops while its source is switched off. */
   ownBattery?: true;
+  /** A household does without it for the time of an outage, or the same by hand, and nobody is harmed. */
+  otherwise?: true;
   /** Id of a row of the load shapes. */
   shape: string;
   /** A plausible range only: never plan on it, ask the supplier. */

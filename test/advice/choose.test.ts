@@ -10,6 +10,8 @@ import { english } from '../../src/words/en';
 import { answersOf } from '../households/read-household';
 import { houseWith } from '../plan/electrical/electrical-home';
 
+const noDevice = () => null;
+
 const living = asUsual(houseWith({}));
 
 /** A pack of a price that does so much of the job, and the devices where life hangs on them. */
@@ -20,14 +22,14 @@ function pack(usd: number, share: number, devices: number | null = null): Weighe
 }
 
 test('no money is spent on what does a tenth of the job or less', () => {
-  expect(chooseOf([pack(600, 1), pack(3200, 7)], null)).toBeNull();
-  expect(chooseOf([pack(600, 1), pack(3200, 30)], null)!.usd).toBe(3200);
+  expect(chooseOf([pack(600, 1), pack(3200, 7)], null, noDevice)).toBeNull();
+  expect(chooseOf([pack(600, 1), pack(3200, 30)], null, noDevice)!.usd).toBe(3200);
   // What is there already costs nothing.
-  expect(chooseOf([pack(0, 7)], null)!.usd).toBe(0);
+  expect(chooseOf([pack(0, 7)], null, noDevice)!.usd).toBe(0);
 });
 
 test('where life hangs on a device, a short bridge is still bought', () => {
-  expect(chooseOf([pack(3200, 3, 0)], null)!.usd).toBe(3200);
+  expect(chooseOf([pack(3200, 3, 0)], null, noDevice)!.usd).toBe(3200);
 });
 
 test('and the reason says that none is worth its price, not that none fits the money', () => {
@@ -36,6 +38,7 @@ test('and the reason says that none is worth its price, not that none fits the m
     budgetUsd: 9000,
     laterUsd: 0,
     cheapest: null,
+    tooDear: null,
     lessPluggedIn: false,
     thriftily: false,
     oneRoom: null,
@@ -52,8 +55,8 @@ test('nor is a pump that keeps the house dry left without a battery for its few 
   expect(sump).toBeDefined();
   const one = pack(600, 2);
   const guard: Weighed = { ...one, living: wet, counted: { ...one.counted, carries: ['sump'] } };
-  expect(chooseOf([guard], null)!.usd).toBe(600);
+  expect(chooseOf([guard], null, noDevice)!.usd).toBe(600);
   expect(
-    chooseOf([{ ...guard, counted: { ...one.counted, carries: ['fridge'] } }], null),
+    chooseOf([{ ...guard, counted: { ...one.counted, carries: ['fridge'] } }], null, noDevice),
   ).toBeNull();
 });

@@ -128,7 +128,7 @@ function leastByList({ loadKw, sunKw }: Problem): { usd: number; kwh: number; kw
       meanShare: ({ route }: { route: Route }) => served(route).meanShare,
     },
   } as unknown as Count;
-  const chosen = chooseOf(new Scale(() => count).unbeaten(candidates), null);
+  const chosen = chooseOf(new Scale(() => count).unbeaten(candidates), null, () => null);
   return chosen === null || chosen.value.odds < 90
     ? null
     : { usd: chosen.usd, kwh: chosen.counted.usableKwh!, kw: chosen.counted.solarKw! };

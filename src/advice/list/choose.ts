@@ -1,20 +1,53 @@
 import { neverLessened } from '../../home/loads/never-lessened';
 import { givesPower } from './candidate';
+import { addedGuardsUsd, type DeviceShare, earnsItsPrice } from './earns-its-price';
 import { isEnough } from './enough';
+import { NEAR } from './near';
 import type { Weighed } from './unbeaten';
-import { compareValues, type Value } from './value';
+import { compareValues } from './value';
 
-/** The one to advise of the unbeaten, within the money told; null where it buys none of them, or none worth its price. */
-export function chooseOf(all: readonly Weighed[], budgetUsd: number | null): Weighed | null {
+/**
+ * The one to advise of the unbeaten, within the money told; null where it buys none of them, or none worth its price.
+ * @param all cheapest first
+ */
+export function chooseOf(
+  all: readonly Weighed[],
+  budgetUsd: number | null,
+  devices: DeviceShare,
+): Weighed | null {
   const payable = all.filter(({ usd }) => budgetUsd === null || usd <= budgetUsd);
   const enough = payable.find(isEnough);
   if (enough !== undefined) return withItsCans(asUsualIfAsGood(enough, payable), payable);
-  const best = payable.reduce<Weighed | null>(
-    (a, b) => (a === null || compareValues(b.value, a.value) >= 0 ? b : a),
+  const earned = bestOf(payable, (b, a) => earnsItsPrice(b, a, devices));
+  const best = earned === null || isAsGoodAsNone(earned) ? bestOf(payable, () => true) : earned;
+  if (best === null || isAsGoodAsNone(best)) return null;
+  return withItsCans(payable.find((one) => isNear(one, best))!, payable);
+}
+
+/**
+ * Where none is enough: the one within the money that does the most, where what it adds to the one advised is not worth its price; null
+ * where that one comes about as near.
+ */
+export function tooDear(
+  all: readonly Weighed[],
+  budgetUsd: number | null,
+  chosen: Weighed | null,
+): Weighed | null {
+  if (chosen === null || isEnough(chosen)) return null;
+  const payable = all.filter(({ usd }) => budgetUsd === null || usd <= budgetUsd);
+  const most = bestOf(payable, () => true);
+  return most === null || most.usd <= chosen.usd || isNear(chosen, most) ? null : most;
+}
+
+/** From the cheapest on, whatever is worth as much or more and is worth its price: with more money the same steps, and then more. */
+function bestOf(
+  payable: readonly Weighed[],
+  isWorthIt: (dearer: Weighed, cheaper: Weighed) => boolean,
+): Weighed | null {
+  return payable.reduce<Weighed | null>(
+    (a, b) => (a === null || (compareValues(b.value, a.value) >= 0 && isWorthIt(b, a)) ? b : a),
     null,
   );
-  if (best === null || isAsGoodAsNone(best)) return null;
-  return withItsCans(payable.find(({ value }) => isNear(value, best.value))!, payable);
 }
 
 /** A tenth of the job or less, %, is about as good as none of it. Our judgement. */
@@ -57,18 +90,17 @@ function withItsCans(one: Weighed, payable: readonly Weighed[]): Weighed {
   return sibling ?? one;
 }
 
-/** So many outages in a hundred, or so much of the job, are not worth the next larger thing. Our judgement. */
-export const NEAR = 5;
-
 /**
- * Where none is enough, the cheapest that comes about as near as the best that can be paid. More money never makes
- * it worse, for the best only gets better.
+ * Where none is enough, the cheapest that comes about as near as the best that is worth its price, and leaves out nothing that alone is
+ * worth the difference. More money never makes it worse, for the best only gets better.
  */
-function isNear(value: Value, best: Value): boolean {
+function isNear(one: Weighed, best: Weighed): boolean {
+  const { devices, odds, share, long } = one.value;
   return (
-    (best.devices ?? 0) - (value.devices ?? 0) <= NEAR &&
-    best.odds - value.odds <= NEAR &&
-    best.share - value.share <= NEAR &&
-    (!best.long || value.long)
+    (best.value.devices ?? 0) - (devices ?? 0) <= NEAR &&
+    best.value.odds - odds <= NEAR &&
+    best.value.share - share <= NEAR &&
+    (!best.value.long || long) &&
+    addedGuardsUsd(best, one) <= best.usd - one.usd
   );
 }

@@ -84,7 +84,7 @@ export function rank(
     all,
     weighed: candidates,
     scale,
-    chosen: chooseOf(all, budget),
+    chosen: chooseOf(all, budget, (one) => scale.deviceShare(one)),
     reaching: all.find(reachesGoal) ?? null,
     budgetUsd: budget,
   };

@@ -1,7 +1,7 @@
 import type { Route } from '../../routes/route';
 import { practice } from '../../tables/practice-figures';
-import { NEAR } from './choose';
 import type { Line } from './line';
+import { NEAR } from './near';
 import { compareValues } from './value';
 
 /** The lines of the list to lay beside the one advised. */

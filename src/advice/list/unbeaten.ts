@@ -1,3 +1,4 @@
+import { isHealthDevice } from '../../home/people/health-devices';
 import type { SizeOdds } from '../ride/size-odds';
 import type { Candidate } from './candidate';
 import { isEnough } from './enough';
@@ -32,6 +33,16 @@ export class Scale {
     const value = this.values.get(candidate) ?? worthOf(candidate, by, odds);
     this.values.set(candidate, value);
     return { ...candidate, value };
+  }
+
+  /** Share of the goal's hours, %, for which it carries the devices alone, careful; null where there are none. */
+  deviceShare({ living, counted }: Candidate): number | null {
+    const devices = living.home.loads.filter(isHealthDevice);
+    if (devices.length === 0) return null;
+    const loads = devices.filter(({ id }) => counted.carries.includes(id));
+    const feeding = { route: counted, loads, careful: true };
+    const meanShare = this.countOf(living).odds.meanShare(feeding);
+    return Math.round((100 * meanShare * loads.length) / devices.length);
   }
 
   /**

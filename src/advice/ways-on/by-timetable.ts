@@ -2,7 +2,7 @@ import type { Facts } from '../../home/facts';
 import type { Home, Load } from '../../home/home';
 import { neverLessened } from '../../home/loads/never-lessened';
 import { harms } from '../../home/measures/harms';
-import { closedBy } from '../../home/measures/not-where';
+import { holdsMedicine } from '../../home/measures/holds-medicine';
 import { cools, warms } from '../../home/measures/warm-and-cool';
 import { lifeSupport } from '../../home/people/life-support';
 import { hasPortableGenerator } from '../../kinds/ask-traits';
@@ -47,8 +47,7 @@ export function byTimetable(home: Home, chosen: Weighed | null): Timetable | nul
 
 function mustNotStop(home: Home, load: Load): boolean {
   const { facts, goalSeasons } = home;
-  if (neverLessened(load)) return true;
-  if (load.id === 'fridge' && closedBy(facts, ['medicine-in-fridge']) !== null) return true;
+  if (neverLessened(load) || holdsMedicine(home, load)) return true;
   return (
     (warms(load) && goalSeasons.includes('winter') && harmsSomebody(facts, 'cold')) ||
     (cools(load) && goalSeasons.includes('summer') && harmsSomebody(facts, 'heat'))

@@ -1,6 +1,5 @@
 import type { Home, Load } from '../../home/home';
-import { neverLessened } from '../../home/loads/never-lessened';
-import { harms } from '../../home/measures/harms';
+import { guards } from '../../home/measures/guards';
 import { loadsOf } from '../../routes/pick-loads';
 import { hardestSeason } from '../hardest-season';
 
@@ -11,11 +10,6 @@ import { hardestSeason } from '../hardest-season';
 export function mayGo(home: Home): Load[] {
   const season = hardestSeason(home);
   return loadsOf(home, ['must'])
-    .filter((load) => !neverLessened(load) && !keepsWell(home, load))
+    .filter((load) => !guards(home, load))
     .sort((a, b) => b.kwhPerDay[season].value - a.kwhPerDay[season].value);
-}
-
-function keepsWell({ facts }: Home, { follows }: Load): boolean {
-  if (follows === 'neither') return false;
-  return harms(facts, 'cold') || harms(facts, 'heat');
 }

@@ -84,6 +84,7 @@ export function makeLoad(rowId: HouseholdLoadId, better: Better): Load {
         : timesFigure(startVa, 1 / volts, { unit: 'A', name: `starting current of ${name}` }),
     selfStarting: row.selfStarting,
     ...(row.ownBattery && { ownBattery: row.ownBattery }),
+    ...(row.otherwise && { otherwise: row.otherwise }),
     kwhPerDay:
       better.kwhPerDay ??
       (Object.fromEntries(seasons.map((s) => [s, perDay(s)])) as Record<Season, Figure>),

@@ -3,6 +3,7 @@ import type { Reason, ReasonCode } from '../../advice/reason';
 import { sayShare } from './household/share';
 import { sayRouteTitle, theRoute } from './routes/route-titles';
 import { usd } from './say-dollars';
+import { sentenceCase } from './sentence-case';
 import { sayToldMoney } from './told-money';
 import { warmOrCool } from './warm-or-cool';
 
@@ -34,10 +35,18 @@ const sentences: Readonly<Record<ReasonCode, (reason: Reason) => string>> = {
   'cheapest-enough-but-off': (reason) =>
     `No backup carries all that you named. Of all routes and sizes that carry the rest through at least 9 of 10 such outages${asUsual(reason)}, it costs least${butFor(reason)}${fits(reason)}.${sayOthers(reason)}`,
   'nearest-all': (reason) =>
-    `No route ${within(reason)} does the whole job${wholeHome(reason)}. This one comes about as near as any: it carries all that must run for much of the time.`,
+    `No route ${within(reason)} does the whole job${wholeHome(reason)}. ${near(reason)} all that must run for much of the time.`,
   'nearest-part': (reason) =>
-    `No route ${within(reason)} does the whole job${wholeHome(reason)}. This one comes about as near as any: it carries the most of what must run for much of the time.`,
+    `No route ${within(reason)} does the whole job${wholeHome(reason)}. ${near(reason)} ${reason.tooDear === null ? 'the most of what must run for much of the time' : 'a part of what must run'}.`,
 };
+
+/** "About as near as any" is not true where money was kept back: then what would do more is named, with its price. */
+function near({ tooDear }: Reason): string {
+  if (tooDear === null) return 'This one comes about as near as any: it carries';
+  const { called, larger, apartUsd } = tooDear;
+  const more = larger ? 'A larger size of it' : sentenceCase(theRoute(called));
+  return `${more} does more of it, for ${usd(apartUsd)} more, ${usd(tooDear.usd)} in all. We judge that what it adds is not worth that. This one carries`;
+}
 
 /** Where one room in its place would do it within the money, "the whole job" is that of the whole home, and the room is named. */
 const wholeHome = ({ oneRoom }: Reason) =>
