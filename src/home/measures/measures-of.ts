@@ -24,6 +24,8 @@ export interface Measure {
   readonly saves: Saves;
   /** The loads that change or go. */
   readonly loads: readonly LoadId[];
+  /** Those of them that need no power at all with it. */
+  readonly ends: readonly LoadId[];
   /** What it costs, $ of the table's year. */
   readonly costUsd: Figure;
   readonly who: MeasureRow['who'];
@@ -47,20 +49,24 @@ export function measuresOf(home: Home): readonly Measure[] {
   return known;
 }
 
+const nothing = { loads: [], ends: [] } as const;
+
 function measuresHere(home: Home): Measure[] {
   return measureTable.rows.flatMap((row) => {
     const counted = countedAlready(home, row.id);
     if (counted !== null)
-      return [measure(home, row, { use: 'counted', saves: counted, loads: [] })];
+      return [measure(home, row, { use: 'counted', saves: counted, ...nothing })];
     if (row.id === 'start-order') {
       const saves = apartStarts(home.loads, home.goalSeasons);
-      return saves === null ? [] : [measure(home, row, { use: row.use, saves, loads: [] })];
+      return saves === null ? [] : [measure(home, row, { use: row.use, saves, ...nothing })];
     }
     const after = withMeasure(home, home.loads, row);
     if (after === home.loads) return [];
     const saves = savesOf(home, home.loads, after) ?? savesBesideOthers(home, row);
     if (saves === null) return [];
-    return [measure(home, row, { use: row.use, saves, loads: changedLoads(home.loads, after) })];
+    const loads = changedLoads(home.loads, after);
+    const ends = loads.filter((id) => !after.some((load) => load.id === id));
+    return [measure(home, row, { use: row.use, saves, loads, ends })];
   });
 }
 
@@ -94,7 +100,7 @@ function countedAlready(home: Home, id: MeasureId): Saves | null {
 function measure(
   home: Home,
   row: MeasureRow,
-  given: Pick<Measure, 'use' | 'saves' | 'loads'>,
+  given: Pick<Measure, 'use' | 'saves' | 'loads' | 'ends'>,
 ): Measure {
   const gallons = row.each === 'gallon' ? gallonsToStore(home, row) : null;
   const units = row.each === 'person' ? Math.max(1, home.people.value) : (gallons ?? 1);

@@ -84,3 +84,23 @@ describe('what has to be found in the dark', () => {
     expect(textOf('upstairs-flat', 'fridge')).not.toMatch(/your house|the house/);
   });
 });
+
+describe('what the route gives no power is set no lower, in the sheet or on the first page', () => {
+  const lower = english.measure('heat-lower').short;
+
+  test.each(['orchard-bend', 'elm-row'])('%s: the furnace is off at once', (name) => {
+    const plan = frozenPlan(answersOf(name), '2026-11-25', 5);
+    const taken = plan.waysOfLiving.measures.find(({ id }) => id === 'heat-lower')!;
+    expect(taken.loads.every((id) => plan.ladder[0]!.switchOff.includes(id))).toBe(true);
+    expect(plan.advice.route.way).toBe('thrifty');
+    const fridge = textOf(name, 'fridge');
+    expect(fridge).toContain('Only while you live thriftily');
+    expect(fridge).not.toContain(lower);
+    expect(textOf(name, 'family')).not.toContain(lower);
+  });
+
+  test('what does without power altogether is still said', () => {
+    expect(textOf('orchard-bend', 'fridge')).toContain(english.measure('stove-heat').short);
+    expect(textOf('elm-row', 'fridge')).toContain(english.measure('lantern').short);
+  });
+});

@@ -24,12 +24,18 @@ function ownInWays({ waysOfLiving, advice }: Plan) {
 
 const byThrift = ({ usual, thrifty }: RouteInWays) => thrifty.reaches && !usual.reaches;
 
-/** What living thriftily means for what must run here: hours of what has no power from the route are nobody's. */
+/**
+ * What living thriftily means for what must run here: hours of what has no power from the route are nobody's, nor is it set lower. What
+ * does without power altogether is said whatever the route gives.
+ */
 function meansOf(plan: Plan, taken: readonly Measure[], words: Words) {
   const { carries } = plan.advice.route;
   const must = new Set(plan.mustRun.map((load) => load.id).filter((id) => carries.includes(id)));
   return {
-    measures: taken.filter((one) => !inTurns.includes(one.id)),
+    measures: taken.filter(
+      ({ id, ends, loads }) =>
+        !inTurns.includes(id) && (ends.length > 0 || loads.some((load) => carries.includes(load))),
+    ),
     turns: namedTurns(plan, words).filter(({ load }) => must.has(load)),
   };
 }
