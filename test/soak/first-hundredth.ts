@@ -5,7 +5,9 @@ import { parts } from './parts';
 const SHARE = 100;
 
 /** Tries of the parts that take longest, fewer than a hundredth: what fits in the time of a test run. */
-const FIT: Readonly<Record<string, number>> = { interviews: 200, files: 60, keys: 25, enough: 1 };
+const FIT: Readonly<Record<string, number>> = { interviews: 100, files: 60, keys: 25 };
+/** Where a part begins in a test, if not at 1: the first home of `enough` has a talk of 36 answers, dearer than four of these. */
+const FROM: Readonly<Record<string, number>> = { enough: 5 };
 
 /** Which parts share a test file: long ones in files of their own, so that files can be run beside each other. */
 export const together = {
@@ -16,11 +18,12 @@ export const together = {
   terminals: ['kills', 'keys'],
 } as const;
 
-/** The first hundredth of a part, at least two tries, or as many as fit; what was met, and every fault. */
+/** A hundredth of a part, at least two tries, or as many as fit; what was met, and every fault. */
 export async function firstHundredth(name: string, tally: Tally = emptyTally()): Promise<Tally> {
   const part = parts[name]!;
   const count = FIT[name] ?? Math.max(2, Math.ceil(part.whole / SHARE));
-  for (let seed = 1; seed <= count; seed++) await tryPart(part, seed, tally, 'light');
+  const from = FROM[name] ?? 1;
+  for (let seed = from; seed < from + count; seed++) await tryPart(part, seed, tally, 'light');
   return tally;
 }
 

@@ -16,7 +16,7 @@ import { tryPlan } from '../try-plan';
 /** Of so many interviews one is planned whole. */
 const PLANNED = 50;
 /** In a test, of so many one is advised. */
-const LIGHT = 10;
+const LIGHT = 5;
 /** Drawn years of weather behind the advice. */
 const YEARS = 2;
 const AS_OF = '2026-11-25';
