@@ -1,12 +1,11 @@
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
+import { runHere } from './run-here';
+import { runProgram } from './run-program';
 
-const program = fileURLToPath(new URL('../../src/bin/lampkeeper.mjs', import.meta.url));
 let folder = '';
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'lampkeeper-form-'));
@@ -17,29 +16,28 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
-const form = (...args: string[]) =>
-  spawnSync(process.execPath, [program, 'form', ...args], { cwd: folder, encoding: 'utf8' });
+const form = (...args: string[]) => runHere(folder, ['form', ...args]);
 
-test('the form of a home holds what is on its list, by place, with room to write', () => {
-  const { status, stdout } = form('oak');
-  expect(status).toBe(0);
-  expect(stdout).toMatch(
+test('the form of a home holds what is on its list, by place, with room to write', async () => {
+  const { code, out } = await form('oak');
+  expect(code).toBe(0);
+  expect(out).toMatch(
     /# To look at: oak[\s\S]*## At the electric panel[\s\S]*main breaker[\s\S]*____ amps[\s\S]*## At the pumps and the water[\s\S]*____ horsepower/,
   );
-  expect(stdout).not.toContain('before you would leave');
+  expect(out).not.toContain('before you would leave');
   // A well pump is there, a blank each for what it runs and starts at; nobody told of a heat pump.
-  expect(stdout).toMatch(/\| Well pump \| _+ \| _+ \| {2}\|/);
-  expect(stdout).not.toContain('| Heat pump |');
+  expect(out).toMatch(/\| Well pump \| _+ \| _+ \| {2}\|/);
+  expect(out).not.toContain('| Heat pump |');
 });
 
-test('the form alone is the whole bank, each question once, the walk behind the talk', () => {
-  const { status, stdout } = form();
-  expect(status).toBe(0);
+test('the form alone is the whole bank, each question once, the walk behind the talk', async () => {
+  const { code, out } = await form();
+  expect(code).toBe(0);
   const asked = interview.questions
     .filter(({ id, topic }) => id !== 'now-danger' && topic !== 'measured')
     .map(({ ask }) => ask);
-  for (const ask of new Set(asked)) expect(stdout).toContain(`**${ask}**`);
-  const heads = [...stdout.matchAll(/^## (.*)$/gm)].map(([, head]) => head);
+  for (const ask of new Set(asked)) expect(out).toContain(`**${ask}**`);
+  const heads = [...out.matchAll(/^## (.*)$/gm)].map(([, head]) => head);
   expect(heads.slice(-7)).toEqual([
     'At the electric panel',
     'At the heating and cooling',
@@ -51,12 +49,12 @@ test('the form alone is the whole bank, each question once, the walk behind the 
   ]);
   const things = interview.questions.find(({ id }) => id === 'measured')!.choices!;
   for (const { label, alone } of things) {
-    if (alone !== true) expect(stdout).toContain(`| ${label} | ____`);
+    if (alone !== true) expect(out).toContain(`| ${label} | ____`);
   }
-  expect(stdout).toContain('call 911');
+  expect(out).toContain('call 911');
 });
 
-test('a home that is not there is said, and nothing is printed', () => {
-  expect(form('nobody.home.yaml')).toMatchObject({ status: 1, stdout: '' });
-  expect(form('a', 'b').status).toBe(2);
+test('a home that is not there is said, and nothing is printed', async () => {
+  expect(await form('nobody.home.yaml')).toMatchObject({ code: 1, out: '' });
+  expect(runProgram(folder, ['form', 'a', 'b']).code).toBe(2);
 });

@@ -1,4 +1,3 @@
-import { spawnSync } from 'node:child_process';
 import {
   copyFileSync,
   mkdtempSync,
@@ -12,9 +11,10 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeEach, expect, test } from 'vitest';
 import { parse } from 'yaml';
+import { runHere } from './run-here';
+import { runProgram } from './run-program';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const program = join(root, 'src/bin/lampkeeper.mjs');
 const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-own-tariff-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
@@ -41,34 +41,21 @@ beforeEach(() => {
 
 const read = (...path: string[]) => readFileSync(join(folder, ...path), 'utf8');
 
-const run = (...args: string[]) => told('', ...args);
+const run = (...args: string[]) => runHere(folder, args);
 
-/** Run the program with something on standard input. */
-function told(input: string, ...args: string[]) {
-  const env = { ...process.env, npm_lifecycle_event: '' };
-  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], {
-    cwd: folder,
-    env,
-    encoding: 'utf8',
-    input,
-    maxBuffer: 64e6,
-  });
-  return { code: status, out: stdout, err: stderr };
-}
-
-test('the plan counts with the tariff of a file, names it, and the home file gives the same papers again', () => {
-  const first = run('plan', 'kim.home.yaml', '--tariff', 'rate.yaml', '--out', 'first');
+test('the plan counts with the tariff of a file, names it, and the home file gives the same papers again', async () => {
+  const first = await run('plan', 'kim.home.yaml', '--tariff', 'rate.yaml', '--out', 'first');
   expect(first.code).toBe(0);
   expect(first.err).toContain('"Evening rate" now stands in kim.home.yaml');
   expect(read('first', 'kim.plan.md')).toContain(
     'your own tariff, "Evening rate": 13.0 to 47.0 cents a kWh',
   );
   rmSync(join(folder, 'rate.yaml'));
-  expect(run('check', 'kim.home.yaml')).toMatchObject({
+  expect(await run('check', 'kim.home.yaml')).toMatchObject({
     code: 0,
     out: expect.stringContaining('the tariff "Evening rate"'),
   });
-  expect(run('plan', 'kim.home.yaml', '--out', 'second').code).toBe(0);
+  expect((await run('plan', 'kim.home.yaml', '--out', 'second')).code).toBe(0);
   const papers = readdirSync(join(folder, 'first')).sort();
   expect(papers).toContain('kim.plan.yaml');
   expect(readdirSync(join(folder, 'second')).sort()).toEqual(papers);
@@ -77,23 +64,23 @@ test('the plan counts with the tariff of a file, names it, and the home file giv
   expect(data.money.tariffInFull.seasons[0].periods[0].price).toBe(0.47);
 });
 
-test('a file with a fault is said line by line, and nothing at all is written', () => {
+test('a file with a fault is said line by line, and nothing at all is written', async () => {
   const faulty = rate.replace('[[16, 21]]', '[[16, 21]], note: mine').replace('0.13', '13');
   writeFileSync(join(folder, 'rate.yaml'), faulty);
   const home = read('kim.home.yaml');
-  const refused = run('plan', 'kim.home.yaml', '--tariff', 'rate.yaml', '--out', 'papers');
+  const refused = await run('plan', 'kim.home.yaml', '--tariff', 'rate.yaml', '--out', 'papers');
   expect(refused).toMatchObject({ code: 1, out: '' });
   expect(refused.err).toMatch(/^rate\.yaml:9:\d+: seasons 1, periods 1: "note" does not belong/);
   expect(readdirSync(folder).sort()).toEqual(['kim.home.yaml', 'rate.yaml']);
   expect(read('kim.home.yaml')).toBe(home);
-  expect(run('check', 'rate.yaml')).toMatchObject({ code: 1, out: refused.err });
-  const begun = run('new.home.yaml', '--plain', '--tariff', 'rate.yaml');
+  expect(await run('check', 'rate.yaml')).toMatchObject({ code: 1, out: refused.err });
+  const begun = await run('new.home.yaml', '--plain', '--tariff', 'rate.yaml');
   expect(begun).toMatchObject({ code: 1, err: refused.err });
   expect(readdirSync(folder)).not.toContain('new.home.yaml');
 });
 
-test('a fault in the tariff of a home file has the line of the home file', () => {
-  expect(told('9\nlane-house\n', '--plain', '--tariff', 'rate.yaml').code).toBe(0);
+test('a fault in the tariff of a home file has the line of the home file', async () => {
+  expect(runProgram(folder, ['--plain', '--tariff', 'rate.yaml'], '9\nlane-house\n').code).toBe(0);
   writeFileSync(
     join(folder, 'lane-house.home.yaml'),
     read('lane-house.home.yaml').replace('0.47', '47'),
@@ -101,14 +88,18 @@ test('a fault in the tariff of a home file has the line of the home file', () =>
   const line = read('lane-house.home.yaml')
     .split('\n')
     .findIndex((text) => text.includes('price: 47'));
-  const checked = run('check', 'lane-house.home.yaml');
+  const checked = await run('check', 'lane-house.home.yaml');
   expect(checked.code).toBe(1);
   expect(checked.out).toMatch(new RegExp(`^lane-house\\.home\\.yaml:${line + 1}:\\d+: .*dollars`));
-  expect(run('plan', 'lane-house.home.yaml')).toMatchObject({ code: 1, out: '', err: checked.out });
+  expect(await run('plan', 'lane-house.home.yaml')).toMatchObject({
+    code: 1,
+    out: '',
+    err: checked.out,
+  });
 });
 
-test('calc bill takes the same file: 100 kWh, each line as on paper', () => {
-  const { code, out } = run(
+test('calc bill takes the same file: 100 kWh, each line as on paper', async () => {
+  const { code, out } = await run(
     'calc',
     'bill',
     '--tariff',
@@ -125,21 +116,21 @@ test('calc bill takes the same file: 100 kWh, each line as on paper', () => {
   const untaxed = 9 + dollars('Energy, evening') + dollars('Energy, rest');
   expect(Math.abs(dollars('city tax') - 0.05 * untaxed)).toBeLessThan(0.006); // half a cent
   expect(result[0].value).toBeCloseTo(untaxed + dollars('city tax'), 9);
-  expect(run('calc', 'pump-power', '--tariff', 'rate.yaml').code).toBe(2);
-  expect(run('calc', 'bill', 'tariff=own', 'kwh=100')).toMatchObject({
+  expect((await run('calc', 'pump-power', '--tariff', 'rate.yaml')).code).toBe(2);
+  expect(await run('calc', 'bill', 'tariff=own', 'kwh=100')).toMatchObject({
     code: 1,
     err: expect.stringContaining('--tariff my-rate.yaml'),
   });
 });
 
-test('the interview takes it too, and keeps it with the first answers', () => {
-  const begun = told('9\nlane-house\n', '--plain', '--tariff', 'rate.yaml');
+test('the interview takes it too, and keeps it with the first answers', async () => {
+  const begun = runProgram(folder, ['--plain', '--tariff', 'rate.yaml'], '9\nlane-house\n');
   expect(begun.err).toContain('lane-house.home.yaml');
-  expect(run('check', 'lane-house.home.yaml').out).toContain('the tariff "Evening rate"');
+  expect((await run('check', 'lane-house.home.yaml')).out).toContain('the tariff "Evening rate"');
 });
 
-test('the form is published', () => {
-  const schema = JSON.parse(run('schema', 'tariff').out);
+test('the form is published', async () => {
+  const schema = JSON.parse((await run('schema', 'tariff')).out);
   expect(schema.properties).toHaveProperty('lampkeeperTariff');
-  expect(JSON.parse(run('schema', 'home').out).properties).toHaveProperty('tariff');
+  expect(JSON.parse((await run('schema', 'home')).out).properties).toHaveProperty('tariff');
 });

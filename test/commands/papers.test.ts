@@ -1,4 +1,3 @@
-import { spawnSync } from 'node:child_process';
 import {
   copyFileSync,
   mkdtempSync,
@@ -12,9 +11,10 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
+import { runHere } from './run-here';
+import { runProgram } from './run-program';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const program = join(root, 'src/bin/lampkeeper.mjs');
 
 /** Invented: told so little that its plan takes half the time, for tests that do not look at what a plan says. */
 const thin = 'lampkeeperHome: 1\nanswers:\n  home-name: thin\n  people-count: 2\n';
@@ -29,24 +29,16 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
-/** Run the program as a shell would, in the folder of the home. */
-function run(...args: string[]): { code: number | null; out: string; err: string } {
-  const env = { ...process.env, npm_lifecycle_event: '' };
-  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...args], {
-    cwd: folder,
-    env,
-    encoding: 'utf8',
-    maxBuffer: 64e6,
-  });
-  return { code: status, out: stdout, err: stderr };
-}
+/** A command carried out in the folder of the home. */
+const run = (...args: string[]) => runHere(folder, args);
 
 const read = (...path: string[]) => readFileSync(join(folder, ...path), 'utf8');
 
 describe('the commands on a home file', () => {
-  it('print a plan and leave the home file alone', () => {
+  it('print a plan and leave the home file alone', async () => {
     const before = read('kim.home.yaml');
-    const first = run('plan', 'kim.home.yaml');
+    // The built program; what is written from here on must be the same to the byte.
+    const first = runProgram(folder, ['plan', 'kim.home.yaml']);
     expect(first).toMatchObject({ code: 0, err: '' });
     printed = first.out;
     expect(first.out).toContain('# Backup power plan: kim');
@@ -54,8 +46,8 @@ describe('the commands on a home file', () => {
     expect(readdirSync(folder).sort()).toEqual(['kim.home.yaml', 'thin.home.yaml']);
   });
 
-  it('write the papers of the same plan, to the byte', () => {
-    expect(run('plan', 'kim.home.yaml', '--out', 'papers').code).toBe(0);
+  it('write the papers of the same plan, to the byte', async () => {
+    expect((await run('plan', 'kim.home.yaml', '--out', 'papers')).code).toBe(0);
     expect(readdirSync(join(folder, 'papers')).sort()).toEqual([
       'kim.inspector.html',
       'kim.insurer.html',
@@ -68,86 +60,80 @@ describe('the commands on a home file', () => {
     ]);
     const body = read('papers', 'kim.plan.md').split('\n<!-- ')[0]!;
     expect(body.trimEnd()).toBe(printed.trimEnd());
-    const data = JSON.parse(run('plan', 'kim.home.yaml', '--json').out);
+    const data = JSON.parse((await run('plan', 'kim.home.yaml', '--json')).out);
     expect(parse(read('papers', 'kim.plan.yaml'))).toEqual(data);
   });
 
-  it('write nothing over what somebody changed until forced, and then the same bytes again', () => {
-    expect(run('plan', 'thin.home.yaml', '--out', 'papers').code).toBe(0);
+  it('write nothing over what somebody changed until forced, and then the same bytes again', async () => {
+    expect((await run('plan', 'thin.home.yaml', '--out', 'papers')).code).toBe(0);
     const papers = () => [read('papers', 'thin.plan.md'), read('papers', 'thin.plan.yaml')];
     const before = papers();
     const mine = `${before[1]}# my note\n`;
     writeFileSync(join(folder, 'papers', 'thin.plan.yaml'), mine);
-    const refused = run('plan', 'thin.home.yaml', '--out', 'papers');
+    const refused = await run('plan', 'thin.home.yaml', '--out', 'papers');
     expect(refused).toMatchObject({ code: 1, err: expect.stringContaining('--force') });
     expect(papers()).toEqual([before[0], mine]);
-    expect(run('plan', 'thin.home.yaml', '--out', 'papers', '--force').code).toBe(0);
+    expect((await run('plan', 'thin.home.yaml', '--out', 'papers', '--force')).code).toBe(0);
     expect(papers()).toEqual(before);
   });
 
-  it('count ages of figures from the day asked for', () => {
-    const later = JSON.parse(run('plan', 'thin.home.yaml', '--as-of', '2031-06-01', '--json').out);
+  it('count ages of figures from the day asked for', async () => {
+    const later = JSON.parse(
+      (await run('plan', 'thin.home.yaml', '--as-of', '2031-06-01', '--json')).out,
+    );
     expect(later.asOf).toBe('2031-06-01');
-    expect(run('plan', 'kim.home.yaml', '--as-of', 'June')).toMatchObject({
+    expect(await run('plan', 'kim.home.yaml', '--as-of', 'June')).toMatchObject({
       code: 2,
       err: expect.stringContaining('2026-11-25'),
     });
   });
 
-  it('check a file and say line, column and what to do', () => {
-    expect(run('check', 'kim.home.yaml').code).toBe(0);
+  it('check a file and say line, column and what to do', async () => {
+    expect((await run('check', 'kim.home.yaml')).code).toBe(0);
     const broken = read('kim.home.yaml').replace(/^( *people-count:.*)$/m, '  people-count: many');
     expect(broken).toContain('people-count: many');
     writeFileSync(join(folder, 'broken.home.yaml'), broken);
-    const checked = run('check', 'broken.home.yaml');
+    const checked = await run('check', 'broken.home.yaml');
     const line = broken.split('\n').findIndex((text) => text.includes('people-count: many')) + 1;
     expect(checked.code).toBe(1);
     expect(checked.out).toMatch(new RegExp(`^broken\\.home\\.yaml:${line}:\\d+: `));
-    const refused = run('plan', 'broken.home.yaml');
+    const refused = await run('plan', 'broken.home.yaml');
     expect(refused).toMatchObject({ code: 1, out: '', err: checked.out });
     rmSync(join(folder, 'broken.home.yaml'));
   });
 
-  it('tell a missing file from a wrong call', () => {
-    expect(run('plan', 'nobody.home.yaml')).toMatchObject({
-      code: 1,
-      err: expect.stringContaining('Check the name'),
-    });
+  it('tell a missing file from a wrong call', async () => {
+    const missing = { code: 1, err: expect.stringContaining('Check the name') };
+    expect(await run('plan', 'nobody.home.yaml')).toMatchObject(missing);
+    expect(runProgram(folder, ['plan', 'nobody.home.yaml'])).toMatchObject(missing);
+    expect(runProgram(folder, ['brew'])).toMatchObject({ code: 2, out: '' });
     for (const wrong of [['plan'], ['check'], ['schema', 'house'], ['--no-such'], ['brew']]) {
-      const { code, out, err } = run(...wrong);
+      const { code, out, err } = await run(...wrong);
       expect({ wrong, code, out }).toEqual({ wrong, code: 2, out: '' });
       expect(err).toMatch(/lampkeeper /);
     }
   });
 
-  it('print the form of the two files', () => {
-    const home = JSON.parse(run('schema', 'home').out);
+  it('print the form of the two files', async () => {
+    const home = JSON.parse((await run('schema', 'home')).out);
     expect(JSON.stringify(home)).toContain('people-count');
-    expect(JSON.parse(run('schema', 'plan').out)).toHaveProperty('$schema');
+    expect(JSON.parse((await run('schema', 'plan')).out)).toHaveProperty('$schema');
   });
 
-  it('ask line by line where there is no terminal, and keep what was answered', () => {
-    const env = { ...process.env, npm_lifecycle_event: '' };
-    const asked = spawnSync(process.execPath, [program], {
-      cwd: folder,
-      env,
-      input: '9\nlane-house\n',
-      encoding: 'utf8',
-    });
-    expect(asked.stdout).toContain('Is anyone at home more at risk');
-    expect(asked.stderr).toContain('lane-house.home.yaml');
+  it('ask line by line where there is no terminal, and keep what was answered', async () => {
+    const asked = runProgram(folder, [], '9\nlane-house\n');
+    expect(asked.out).toContain('Is anyone at home more at risk');
+    expect(asked.err).toContain('lane-house.home.yaml');
     expect(read('lane-house.home.yaml')).toContain('now-danger');
-    expect(run('check', 'lane-house.home.yaml').code).toBe(0);
+    expect((await run('check', 'lane-house.home.yaml')).code).toBe(0);
   });
 
   it('leave no file of a name that was taken back, and keep a named file by its name', () => {
-    const say = (args: string[], input: string) =>
-      spawnSync(process.execPath, [program, ...args], { cwd: folder, input, encoding: 'utf8' });
-    say([], '9\nfamily-name\nback\nblue-house\n3\n');
+    runProgram(folder, [], '9\nfamily-name\nback\nblue-house\n3\n');
     expect(readdirSync(folder)).toContain('blue-house.home.yaml');
     expect(readdirSync(folder)).not.toContain('family-name.home.yaml');
-    const again = say(['blue-house.home.yaml'], '9\ndraft\n2\nred-house\nstop\n');
-    expect(again.stdout).toContain('This home is named after its file, blue-house.home.yaml.');
+    const again = runProgram(folder, ['blue-house.home.yaml'], '9\ndraft\n2\nred-house\nstop\n');
+    expect(again.out).toContain('This home is named after its file, blue-house.home.yaml.');
     expect(read('blue-house.home.yaml')).toContain('home-name: blue-house');
   });
 });

@@ -1,38 +1,35 @@
-import { spawnSync } from 'node:child_process';
 import { copyFileSync, mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { folder } from '../households/read-household';
+import { runHere } from './run-here';
+import { runProgram } from './run-program';
 
-const program = join(import.meta.dirname, '../../src/bin/lampkeeper.mjs');
 const place = mkdtempSync(join(tmpdir(), 'lampkeeper-pictures-'));
 copyFileSync(join(folder, 'tower-six.home.yaml'), join(place, 'oak.home.yaml'));
 
 const pictures = (locale: string, ...args: string[]) =>
-  spawnSync(process.execPath, [program, 'pictures', ...args], {
-    cwd: place,
-    encoding: 'utf8',
-    env: { ...process.env, LC_ALL: locale, TERM: 'xterm' },
-  });
+  runHere(place, ['pictures', ...args], { LC_ALL: locale, TERM: 'xterm' });
 
-test('are drawn in blocks or in letters, by what the terminal shows, in 80 columns', () => {
-  const { status, stdout } = pictures('C.UTF-8', 'oak');
-  expect(status).toBe(0);
-  expect(stdout).toContain('█');
-  const plain = pictures('C', 'oak').stdout;
+test('are drawn in blocks or in letters, by what the terminal shows, in 80 columns', async () => {
+  const { code, out } = await pictures('C.UTF-8', 'oak');
+  expect(code).toBe(0);
+  expect(out).toContain('█');
+  const plain = (await pictures('C', 'oak')).out;
   expect(plain).not.toMatch(/[▀-▟●]/);
-  for (const line of `${stdout}\n${plain}`.split('\n'))
+  for (const line of `${out}\n${plain}`.split('\n'))
     expect(line.length, line).toBeLessThanOrEqual(80);
 });
 
-test('with --plain are lines of figures', () => {
-  const { stdout } = pictures('C.UTF-8', 'oak', '--plain');
-  expect(stdout).toMatch(/^- E\*; Price \$860; How much of the job 100%$/m);
-  expect(stdout).not.toContain('█');
+test('with --plain are lines of figures', async () => {
+  const { out } = await pictures('C.UTF-8', 'oak', '--plain');
+  expect(out).toMatch(/^- E\*; Price \$860; How much of the job 100%$/m);
+  expect(out).not.toContain('█');
 });
 
-test('take one home', () => {
-  expect(pictures('C').status).toBe(2);
-  expect(pictures('C', 'nobody.home.yaml')).toMatchObject({ status: 1, stdout: '' });
+test('take one home', async () => {
+  expect((await pictures('C')).code).toBe(2);
+  expect(runProgram(place, ['pictures']).code).toBe(2);
+  expect(await pictures('C', 'nobody.home.yaml')).toMatchObject({ code: 1, out: '' });
 });
