@@ -64,10 +64,10 @@ test('the scan sees what it is there to see', () => {
   expect(sentencesIn("throw new RangeError('hours must be above zero');")).toHaveLength(0);
 });
 
-/** Rooms whose figures are named by codes alone; those of `home` still name theirs by what a load is called. */
-const codedNames = ['kinds', 'outage', 'routes', 'advice'];
+/** Rooms where nothing is named in words; `home` still names its loads and `bill` the parts of a tariff. */
+const codedNames = ['kinds', 'tables', 'outage', 'routes', 'rules', 'advice'];
 
-test('no figure of these rooms is named in words: give it a code of quantity/step-name.ts', () => {
+test('no figure of these rooms is named in words: give it a code of quantity/figure-name.ts', () => {
   const named = files
     .filter((file) => codedNames.includes(file.split('/')[0]!))
     .filter((file) => /\bname: ['`]/.test(readFileSync(join('src', file), 'utf8')));

@@ -32,7 +32,7 @@ function toldF(facts: Facts, id: 'place-lowest' | 'place-highest'): number | nul
 
 function toldHeight(feet: number): Figure {
   const source = { kind: 'told', is: 'told' } as const;
-  return figure({ value: feet, unit: 'ft', name: 'height above the sea', source });
+  return figure({ value: feet, unit: 'ft', name: 'elevation', source });
 }
 
 function heightOfStations(place: Place): Figure {
@@ -44,7 +44,7 @@ function heightOfStations(place: Place): Figure {
     low: feet - spread,
     high: feet + spread,
     unit: 'ft',
-    name: 'height above the sea',
+    name: 'elevation',
     source: {
       kind: 'table',
       is: 'height-of-stations',

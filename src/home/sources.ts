@@ -1,5 +1,6 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import { type Figure, figure, type Source } from '../quantity/figure';
+import type { FigureName } from '../quantity/figure-name';
 import type { HouseholdLoadRow, Triple } from '../tables/household-loads';
 import type { Facts } from './facts';
 
@@ -32,7 +33,7 @@ export function sourceOfRow(row: HouseholdLoadRow): Source {
 export function figureOf(
   [low, likely, high]: Triple,
   unit: string,
-  name: string,
+  name: FigureName,
   source: Source,
 ): Figure {
   return figure({ low, value: likely, high, unit, name, source });

@@ -1,4 +1,5 @@
 import { type Figure, figure, type Source, WorkedOut } from './figure';
+import type { FigureName } from './figure-name';
 import { endsOf, type Made, operandsOf, worth } from './made';
 import type { Origin } from './origin';
 import type { Spread } from './spread';
@@ -6,7 +7,7 @@ import type { StepName } from './step-name';
 
 export interface Labelled {
   readonly unit?: string;
-  readonly name?: string;
+  readonly name?: FigureName;
   readonly is?: StepName;
   readonly source?: Source;
 }

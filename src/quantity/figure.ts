@@ -1,6 +1,7 @@
 import type { FigureEnd } from './at-end';
 import type { Counted } from './counted';
 import type { EndRule } from './end-rule';
+import type { FigureName } from './figure-name';
 import type { Made } from './made';
 import type { Origin } from './origin';
 import type { StepName } from './step-name';
@@ -34,8 +35,8 @@ export interface Figure {
   /** SI or trade unit as printed: W, kW, kWh, VA, A, h, ft2, F, $, kWh/day ... */
   readonly unit: string;
   readonly source: Source;
-  /** What the figure is, in words: "running power of the furnace". */
-  readonly name?: string;
+  /** What the figure is, as a code that `words` says: running power of the furnace. */
+  readonly name?: FigureName;
   /** The same as a code, for a figure that stands only in the steps of another. */
   readonly is?: StepName;
   /** The step that gave the likely value; missing where it was told, read in a table or counted. */
@@ -52,7 +53,7 @@ export interface FigureParts {
   high?: number;
   unit: string;
   source: Source;
-  name?: string;
+  name?: FigureName;
   is?: StepName;
   /** The same value as a figure that knows its steps; asked for only when somebody wants to see them. */
   as?: () => Figure;
@@ -67,11 +68,11 @@ export interface FigureParts {
 export function figure(parts: FigureParts): Figure {
   const { value, low = value, high = value, unit, source, name, is, as, endAs } = parts;
   if (![value, low, high].every(Number.isFinite)) {
-    throw new RangeError(`figure ${name ?? ''} must be finite: ${low} ${value} ${high} ${unit}`);
+    throw new RangeError(`figure ${spelled(name)} must be finite: ${low} ${value} ${high} ${unit}`);
   }
   if (low > value || value > high) {
     throw new RangeError(
-      `figure ${name ?? ''} out of order: ${low} <= ${value} <= ${high} ${unit}`,
+      `figure ${spelled(name)} out of order: ${low} <= ${value} <= ${high} ${unit}`,
     );
   }
   const plain: Figure = {
@@ -87,6 +88,9 @@ export function figure(parts: FigureParts): Figure {
   return new WorkedOut(plain, () => (as === undefined ? undefined : sameValue(plain, as())), endAs);
 }
 
+/** For whoever mends a fault of ours. */
+const spelled = (name: FigureName | undefined) => (name === undefined ? '' : JSON.stringify(name));
+
 /**
  * A figure that knows the step it came from. The step is no property of its own: a copy that changes the value loses
  * it, so that no figure can carry the arithmetic of another.
@@ -97,7 +101,7 @@ export class WorkedOut implements Figure {
   readonly high: number;
   readonly unit: string;
   readonly source: Source;
-  declare readonly name?: string;
+  declare readonly name?: FigureName;
   declare readonly is?: StepName;
   declare readonly end?: FigureEnd;
   readonly #made: () => Made | undefined;
@@ -132,7 +136,7 @@ const SAME = 1e-9;
 function sameValue(one: Figure, steps: Figure): Made | undefined {
   if (Math.abs(steps.value - one.value) > SAME * Math.max(1, Math.abs(one.value))) {
     throw new RangeError(
-      `steps of ${one.name ?? ''} give ${steps.value}, not ${one.value} ${one.unit}`,
+      `steps of ${spelled(one.name)} give ${steps.value}, not ${one.value} ${one.unit}`,
     );
   }
   return steps.made;

@@ -13,10 +13,13 @@ export function part(equipmentClass: EquipmentClass, units = 1, called?: PartNam
 
 /** The price of one unit of a class, from the table. */
 function eachOf(equipmentClass: EquipmentClass): Figure {
-  const { low, likely: value, high, name, year, source: cite } = equipmentCost(equipmentClass);
+  const { low, likely: value, high, year, source: cite } = equipmentCost(equipmentClass);
   const source = { kind: 'table', is: { code: 'price-range', year }, cite } as const;
-  return figure({ low, value, high, unit: '$', name, source });
+  return figure({ low, value, high, unit: '$', name: nameOf(equipmentClass), source });
 }
+
+const nameOf = (equipmentClass: EquipmentClass) =>
+  ({ code: 'equipment', class: equipmentClass }) as const;
 
 function unitsOf(equipmentClass: EquipmentClass, units: number): Figure {
   const { unit } = equipmentCost(equipmentClass);
@@ -76,8 +79,7 @@ export function partBySize(equipmentClass: EquipmentClass, share: number, called
 /** Something the household has already, of a class whose upkeep it goes on paying. */
 export function owned(called: PartName, equipmentClass: EquipmentClass, units = 1): Part {
   const source = { kind: 'told', is: 'there-already' } as const;
-  const { name } = equipmentCost(equipmentClass);
-  const costUsd = figure({ value: 0, unit: '$', name, source });
+  const costUsd = figure({ value: 0, unit: '$', name: nameOf(equipmentClass), source });
   return { called, year: 0, costUsd, equipmentClass, units };
 }
 
@@ -93,12 +95,12 @@ export function total(parts: readonly Part[]): Figure {
 }
 
 function priced(given: Pick<Part, 'called' | 'equipmentClass' | 'units'>, usd: Figure): Part {
-  const { name, year, source: cite } = equipmentCost(given.equipmentClass);
+  const { year, source: cite } = equipmentCost(given.equipmentClass);
   const costUsd = worked(
     { by: 'rounded', of: [usd], to: 10 },
     {
       unit: '$',
-      name,
+      name: nameOf(given.equipmentClass),
       source: { kind: 'table', is: { code: 'price-range', year }, cite },
     },
   );

@@ -42,13 +42,13 @@ describe('an engine run by a timetable', () => {
 
 describe('the sump pump with a battery of its own', () => {
   test('is priced wherever it is advised, and apart from the route', () => {
-    const { low, likely, high, name, year, standing } = equipmentCost('sump-battery');
+    const { low, likely, high, year, standing } = equipmentCost('sump-battery');
     expect(standing).toBe('memory');
     expect(birch.addOns).toMatchObject([
       { id: 'sump-battery', usdLow: low, usdLikely: likely, usdHigh: high, year },
     ]);
     expect(planMarkdown(birch, english)).toContain(
-      `${name}: $${likely} ($${low} to $${high.toLocaleString('en-US')})`,
+      `${english.part({ code: 'sump-battery' })}: $${likely} ($${low} to $${high.toLocaleString('en-US')})`,
     );
     expect(birch.advice.route.parts.map(({ equipmentClass }) => equipmentClass)).not.toContain(
       'sump-battery',

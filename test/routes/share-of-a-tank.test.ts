@@ -13,10 +13,10 @@ test('a full tank that is well known, shared with a house that burns little: its
       siteKw: 4.5,
       wattsByHour: Array.from({ length: 24 }, () => 400),
       hungry: 1.6,
-      atHand: figure({ value: 100, low: 99, high: 101, unit: 'gal', name: 'tank', source }),
+      atHand: figure({ value: 100, low: 99, high: 101, unit: 'gal', source }),
       besidePerDay: figure({
         ...{ value: besidePerDay, low: besidePerDay, high: besidePerDay },
-        ...{ unit: 'gal/day', name: 'beside', source },
+        ...{ unit: 'gal/day', source },
       }),
     });
     const { atHand, perDay } = fuel;

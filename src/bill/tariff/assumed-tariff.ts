@@ -17,7 +17,7 @@ export function assumedTariff(state: string | null): { tariff: Tariff; price: Fi
     low: 0.75 * value,
     high: Math.max(1.25 * value, (1.1 * (row.centsPerKwhApril2025 ?? 0)) / 100),
     unit: '$/kWh',
-    name: `average price of a kWh in ${row.name}`,
+    name: { code: 'average-price', state: row.name },
     source: {
       kind: 'assumed',
       is: {

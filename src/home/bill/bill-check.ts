@@ -58,7 +58,7 @@ function against(
     loads.map((load) => usualDay(load, season, hours)),
     {
       unit: 'kWh/day',
-      name: `all the loads named, on an average ${season} day`,
+      name: { code: 'usual-day', season },
       source: formula('sum-of-usual-day'),
     },
   );

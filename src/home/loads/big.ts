@@ -58,7 +58,7 @@ function carCharger(context: LoadContext): Load {
       ? undefined
       : timesFigure(breaker, 0.8 * 240, {
           unit: 'W',
-          name: 'power of the car charger',
+          name: 'car-charger-power',
           source: formula('charger-breaker', [breaker]),
         });
   return makeLoad('ev-charger-240', {

@@ -45,7 +45,7 @@ function inSummer({ climate }: LoadContext, load: Load): Load {
   const { summer } = load.kwhPerDay;
   if (climate === null) return { ...load, follows: 'room' };
   const warm = timesFigure(summer, climate.warmRoom, {
-    name: `${summer.name} in a warm room`,
+    name: { code: 'in-warm-room', day: summer.name },
     source: formula(
       { code: 'warm-kitchen', factor: climate.warmRoom.likely },
       [summer],

@@ -1,6 +1,7 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import { type Figure, figure } from '../../quantity/figure';
 import { operand, timesFigure, worked } from '../../quantity/figure-arithmetic';
+import type { FigureName } from '../../quantity/figure-name';
 import { compressorLabels } from '../../tables/electrical/compressor-labels';
 import { practice, practiceRange } from '../../tables/practice-figures';
 import { asFigure, type LoadContext } from './context';
@@ -23,7 +24,7 @@ export function tonsFromArea(context: LoadContext): Figure {
     low: clamp((area?.low ?? usual.low) / perTon.high),
     high: clamp((area?.high ?? usual.high) / perTon.low),
     unit: 'tons',
-    name: 'size of the compressor',
+    name: 'compressor-size',
     source: {
       kind: 'practice',
       is: 'floor-area',
@@ -40,7 +41,7 @@ export function compressorWatts(context: LoadContext, id: QuestionId): Figure | 
     { by: 'ratio', of: [amps, SUPPLY, USUAL_FACTOR], under: [] },
     {
       unit: 'W',
-      name: 'running power of the compressor',
+      name: 'compressor-power',
       source: {
         kind: 'nameplate',
         is: 'compressor-amps-read',
@@ -63,7 +64,7 @@ interface StartOf {
  * current; else the band of labels of that size. Undefined: the table row decides.
  */
 export function compressorStart(context: LoadContext, given: StartOf): Figure | undefined {
-  const name = 'starting demand of the compressor';
+  const name = 'compressor-start';
   const label = asFigure(context, given.startAmps, 'A', true);
   if (label !== null) {
     const source = {
@@ -75,7 +76,7 @@ export function compressorStart(context: LoadContext, given: StartOf): Figure | 
   }
   if (context.facts.told(given.kind) && context.facts.is(given.kind, 'variable')) {
     const running =
-      given.watts ?? timesFigure(given.tons, 1000, { unit: 'W', name: 'running power' });
+      given.watts ?? timesFigure(given.tons, 1000, { unit: 'W', name: 'power-by-size' });
     return timesFigure(running, practiceRange('variable-speed-start'), {
       unit: 'VA',
       name,
@@ -89,7 +90,7 @@ export function compressorStart(context: LoadContext, given: StartOf): Figure | 
   return bandOf(given.tons, name);
 }
 
-function bandOf(tons: Figure, name: string): Figure {
+function bandOf(tons: Figure, name: FigureName): Figure {
   const row = (size: number) =>
     compressorLabels.rows.find((r) => r.tons >= size - 1e-9) ?? compressorLabels.rows.at(-1)!;
   const likely = row(tons.value);

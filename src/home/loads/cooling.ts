@@ -61,7 +61,7 @@ function roomCooler(context: LoadContext, row: 'room-ac' | 'mini-split'): Load {
           each,
           { low: 0.6 * (count?.low ?? 1), likely: count?.value ?? 1, high: count?.high ?? 1 },
           {
-            name: 'running power of the room coolers',
+            name: 'room-coolers-power',
             source: {
               kind: 'nameplate',
               is: 'label-times-count',

@@ -60,7 +60,7 @@ function fuelHeater(context: LoadContext, row: HouseholdLoadId): Load {
     label === null
       ? undefined
       : timesFigure(label, OF_LABEL, {
-          name: 'running power of the heater',
+          name: 'heater-power',
           source: {
             kind: 'nameplate',
             is: 'heater-label',
@@ -116,7 +116,7 @@ function strips(context: LoadContext, name: string, given: Partial<Better> = {})
     count: banks,
     runningWatts: timesFigure(kw, WATTS_IN_KW, {
       unit: 'W',
-      name: `running power of ${name}`,
+      name: { code: 'running-power', load: name },
       source: formula('element-kilowatts', [kw]),
     }),
     follows: 'cold',
@@ -147,7 +147,7 @@ function mainHeatKwh(watts: Figure): Figure {
     { by: 'ratio', of: [watts, aDay], under: [WATTS_IN_KW] },
     {
       unit: 'kWh/day',
-      name: 'energy of electric heat on a winter day',
+      name: 'electric-heat-energy',
       source: formula(
         { code: 'hours-of-day', hours: [low, value, high] },
         [watts],

@@ -28,7 +28,7 @@ export function everyDayOf({ name, runningWatts: watts }: Load, hours: Figure): 
     { by: 'ratio', of: [watts, hours], under: [WATTS_IN_KW] },
     {
       unit: 'kWh/day',
-      name: `energy of the ${name}`,
+      name: { code: 'energy-by-hours', load: name },
       source: formula('hours-a-day', [watts, hours]),
     },
   );

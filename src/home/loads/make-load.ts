@@ -53,16 +53,18 @@ export function makeLoad(rowId: HouseholdLoadId, better: Better): Load {
   const source = sourceOfRow(row);
   const times = (f: Figure) => (better.count === undefined ? f : timesCount(f, better.count));
   const volts = better.volts ?? row.volts;
-  const table = times(figureOf(row.runningWatts, 'W', `running power of ${name}`, source));
+  const table = times(
+    figureOf(row.runningWatts, 'W', { code: 'running-power', load: name }, source),
+  );
   const runningWatts = better.runningWatts ?? table;
   const powerFactor = operand(row.powerFactor, 'count', 'power-factor', source);
   const runningVa = worked(
     { by: 'ratio', of: [runningWatts], under: [powerFactor] },
-    { unit: 'VA', name: `apparent power of ${name}` },
+    { unit: 'VA', name: { code: 'apparent-power', load: name } },
   );
   const startVa = startOf(row.motor, better.startVa, () =>
     largerFigure(
-      times(figureOf(row.startingVa, 'VA', `starting demand of ${name}`, source)),
+      times(figureOf(row.startingVa, 'VA', { code: 'starting-demand', load: name }, source)),
       runningVa,
     ),
   );
@@ -81,7 +83,10 @@ export function makeLoad(rowId: HouseholdLoadId, better: Better): Load {
     startAmps:
       startVa === null
         ? null
-        : timesFigure(startVa, 1 / volts, { unit: 'A', name: `starting current of ${name}` }),
+        : timesFigure(startVa, 1 / volts, {
+            unit: 'A',
+            name: { code: 'starting-current', load: name },
+          }),
     selfStarting: row.selfStarting,
     ...(row.ownBattery && { ownBattery: row.ownBattery }),
     ...(row.otherwise && { otherwise: row.otherwise }),
@@ -111,7 +116,7 @@ function energyOf(
   table: Figure,
   as: { name: string; source: Figure['source']; times: (f: Figure) => Figure },
 ): Figure {
-  const plain = as.times(figureOf(kwh, 'kWh/day', `energy of ${as.name}`, as.source));
+  const plain = as.times(figureOf(kwh, 'kWh/day', { code: 'energy', load: as.name }, as.source));
   if (running === table) return plain;
   const likely = (plain.value * running.value) / table.value;
   const ends = [
@@ -176,7 +181,7 @@ function weatherEnergy(better: Better, season: Season, watts: Figure): Figure | 
     { by: 'ratio', of: [watts, hours], under: [WATTS_IN_KW] },
     {
       unit: 'kWh/day',
-      name: `energy on a hard ${season} day`,
+      name: { code: 'hard-day', season },
       source: formula(
         { code: 'hours-by-climate', season, hours: [add(0), add(1), add(2)] },
         [watts],

@@ -1,6 +1,7 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import { type Figure, figure, WorkedOut } from '../../quantity/figure';
 import { largerFigure, operand, timesFigure, worked } from '../../quantity/figure-arithmetic';
+import type { FigureName } from '../../quantity/figure-name';
 import { type PracticeId, practiceRange } from '../../tables/practice-figures';
 import type { Facts } from '../facts';
 import type { Load, Season } from '../home';
@@ -25,7 +26,7 @@ function measuredLoad(facts: Facts, load: Load, of: ReadOf): Load {
   const watts = read(of.watts, {
     unit: 'W',
     within: 'meter-reading',
-    name: `running power of ${load.name}`,
+    name: { code: 'running-power', load: load.name },
   });
   const start =
     load.startVa === null
@@ -33,12 +34,12 @@ function measuredLoad(facts: Facts, load: Load, of: ReadOf): Load {
       : read(of.start, {
           unit: 'VA',
           within: 'start-reading',
-          name: `starting demand of ${load.name}`,
+          name: { code: 'starting-demand', load: load.name },
         });
   const day = read(of.day, {
     unit: 'kWh/day',
     within: 'day-reading',
-    name: `energy of ${load.name}`,
+    name: { code: 'energy', load: load.name },
   });
   if (watts === null && start === null && day === null) return load;
   const careful = neverLessened(load);
@@ -55,7 +56,10 @@ function measuredLoad(facts: Facts, load: Load, of: ReadOf): Load {
     startVa,
     startAmps:
       startVa &&
-      timesFigure(startVa, 1 / load.volts, { unit: 'A', name: `starting current of ${load.name}` }),
+      timesFigure(startVa, 1 / load.volts, {
+        unit: 'A',
+        name: { code: 'starting-current', load: load.name },
+      }),
     kwhPerDay: day === null ? byWatts(load, runningWatts) : byDay(load, day),
     restsOn: [...load.restsOn, ...[of.watts, of.start, of.day].filter(isTold(facts))],
   };
@@ -70,7 +74,7 @@ interface ReadAs {
   readonly unit: string;
   /** How wide a reading of its kind is. */
   readonly within: PracticeId;
-  readonly name: string;
+  readonly name: FigureName;
 }
 
 /** What was read, as wide as such a meter and such days are. */
@@ -103,7 +107,7 @@ function apparent(load: Load, watts: Figure): Figure {
   const factor = load.runningWatts.value / load.runningVa.value;
   return worked(
     { by: 'ratio', of: [watts], under: [operand(factor, 'count', 'power-factor')] },
-    { unit: 'VA', name: `apparent power of ${load.name}` },
+    { unit: 'VA', name: { code: 'apparent-power', load: load.name } },
   );
 }
 

@@ -71,7 +71,7 @@ function heater(context: LoadContext): Load {
       value: PLUG_HEATER_WATTS.likely,
       low: PLUG_HEATER_WATTS.low,
       unit: 'W',
-      name: 'running power of a plug-in heater',
+      name: 'plug-heater-power',
       source: {
         kind: 'table',
         is: 'plug-heater',

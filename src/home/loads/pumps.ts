@@ -111,7 +111,7 @@ function sump(context: LoadContext): Load[] {
       ? undefined
       : timesFigure(amps, practiceRange('pump-watts-per-amp-115v'), {
           unit: 'W',
-          name: 'running power of the sump pump',
+          name: 'sump-power',
           source: {
             kind: 'nameplate',
             is: 'sump-amps-read',
@@ -145,7 +145,7 @@ function startOfSump(amps: Figure): Figure {
     low: va.low,
     high: va.high,
     unit: 'VA',
-    name: 'starting demand of the sump pump',
+    name: 'sump-start',
     source: formula('start-multiple', [amps], 'common practice, no source'),
   });
 }
@@ -168,7 +168,7 @@ function wattsFromAmps(amps: Figure, volts: number, row: HouseholdLoadId): Figur
     { by: 'ratio', of: [amps, supply, factor], under: [] },
     {
       unit: 'W',
-      name: 'running power of the well pump',
+      name: 'well-power',
       source: {
         kind: 'nameplate',
         is: { code: 'pump-amps-read', volts, powerFactor },
@@ -184,7 +184,7 @@ function everyDay(watts: Figure, minutes: Figure): Record<Season, Figure> {
     { by: 'ratio', of: [watts, minutes], under: [MINUTES_IN_HOUR, WATTS_IN_KW] },
     {
       unit: 'kWh/day',
-      name: 'energy of the pump',
+      name: 'pump-energy',
       source: formula('minutes-a-day', [watts, minutes]),
     },
   );
@@ -208,7 +208,7 @@ function stormDay(watts: Figure, minutesAnHour: Figure): Record<Season, Figure> 
     low: kwh(watts.low, minutesAnHour.low, LEAST_STORM_SHARE),
     high: kwh(watts.high, minutesAnHour.high, 1),
     unit: 'kWh/day',
-    name: 'energy of the sump pump on a storm day',
+    name: 'sump-storm-day',
     as: () => steps(watts, minutesAnHour),
     endAs: (end) =>
       steps(atEnd(watts, end), atEnd(minutesAnHour, end), ...(end === 'low' ? [quarter] : [])),

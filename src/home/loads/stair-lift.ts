@@ -19,7 +19,7 @@ export function stairLift({ facts }: LoadContext): Load[] {
     low: CHARGER_WATTS.low,
     high: CHARGER_WATTS.high,
     unit: 'W',
-    name: 'power of the charger of the stair lift',
+    name: 'lift-charger-power',
     source: { kind: 'assumed', is: 'lift-with-battery' },
   });
   const lift = makeLoad('stairlift', {

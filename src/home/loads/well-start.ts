@@ -13,7 +13,7 @@ interface WellStart {
   readonly row: HouseholdLoadId;
 }
 
-const name = 'starting demand of the well pump';
+const name = 'well-start';
 
 /**
  * Apparent power at the start of a well pump: locked-rotor amps on the label; a soft start from the running current;

@@ -15,6 +15,12 @@ export interface ToExplain {
   readonly columns: number;
 }
 
+/** What a figure is; empty where its steps are all there is to say. */
+function nameOf({ name, is }: Figure, { explain }: Words): string {
+  if (name !== undefined) return explain.figureName(name);
+  return is === undefined ? '' : explain.stepName(is);
+}
+
 /**
  * The arithmetic of a figure, line by line: each step under the one it serves, down to answers and tables. Then the same
  * of the ends of its range, where it has one.
@@ -32,7 +38,7 @@ export function arithmetic({ id, figure, asked, words, columns }: ToExplain): st
     const given = shownFor(one);
     const write = (text: string) => lines.push(...wrapped(text, '  '.repeat(depth), columns));
     const { source, end } = given;
-    const name = given.name ?? (given.is === undefined ? '' : explain.stepName(given.is));
+    const name = nameOf(given, words);
     const made = stepOf(given);
     const question = source.question === undefined ? null : asked(source.question);
     const head = explain.head(print(given), name, end);

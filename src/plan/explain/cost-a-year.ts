@@ -11,7 +11,6 @@ import { type Figure, figure } from '../../quantity/figure';
 import { addFigures, operand, timesFigure, worked } from '../../quantity/figure-arithmetic';
 import type { StepName } from '../../quantity/step-name';
 import type { Route } from '../../routes/route';
-import { equipmentCost } from '../../tables/prices/equipment-costs';
 import { type MoneyOfRoute, REAL_RATE, STUDY_YEARS } from '../money/plan-money';
 import type { Plan } from '../plan';
 
@@ -121,7 +120,7 @@ function pricedIn({ called, equipmentClass, cost, quoted }: CostPart, { parts }:
   );
   const { low, likely: value, high } = cost;
   if (own !== undefined && own.costUsd.low === low && own.costUsd.high === high) return own.costUsd;
-  const { name } = equipmentCost(equipmentClass);
+  const name = { code: 'equipment', class: equipmentClass } as const;
   const source = { kind: quoted ? 'told' : 'formula' } as const;
   const steps = own === undefined ? {} : { as: () => own.costUsd };
   return figure({ value, low, high, ...USD, name, source, ...steps });

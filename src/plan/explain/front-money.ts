@@ -56,9 +56,9 @@ export function thriftPrice({ advice, waysOfLiving }: Plan): Figure | null {
 export function besidePrice({ addOns }: Plan): Figure | null {
   if (addOns.length === 0) return null;
   const each = addOns.map(({ id, usdLow: low, usdLikely: value, usdHigh: high, year }) => {
-    const { name, source: cite } = equipmentCost(id);
+    const { source: cite } = equipmentCost(id);
     const source = { kind: 'table', is: { code: 'price-range', year }, cite } as const;
-    return figure({ low, value, high, ...USD, name, source });
+    return figure({ low, value, high, ...USD, name: { code: 'equipment', class: id }, source });
   });
   return addFigures(each, USD);
 }

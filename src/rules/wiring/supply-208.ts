@@ -24,6 +24,8 @@ export const supply208: Rule = {
 
 function at208({ id, name, runningWatts }: Load): RuleFigure {
   const { watts } = resistiveLoadAt({ ratedWatts: 1, ratedVolts: 240, volts: 208 });
-  const figure = timesFigure(runningWatts, watts, { name: `power of ${name} at 208 V` });
+  const figure = timesFigure(runningWatts, watts, {
+    name: { code: 'power-at-208-volts', load: name },
+  });
   return { load: id, name, at: 'at-208-volts', figure };
 }

@@ -6,7 +6,6 @@ export type EquipmentClass = RowId;
 
 export interface EquipmentCostRow {
   class: EquipmentClass;
-  name: string;
   /** What `low`, `likely` and `high` are for one of. */
   unit: 'job' | 'kWh' | 'W';
   low: number;

@@ -39,7 +39,7 @@ describe('one word for the machine', () => {
 
   test('in the words of every rule and the names of what is bought', () => {
     const words = sentencesIn(english.rules);
-    const names = equipmentCosts.rows.map((row) => row.name);
+    const names = equipmentCosts.rows.map((row) => english.part({ code: row.class }));
     expect([...words, ...names].flatMap(saidOtherwise)).toEqual([]);
   });
 

@@ -48,7 +48,7 @@ test('the same answers give the same glance, whichever were asked about before',
 test('hours in the pane carry their unit on both ends where these differ', () => {
   const plain = { kind: 'assumed' } as const;
   const hours = (low: number, value: number, source: Source = plain) =>
-    aboutHours(figure({ low, value, high: value, unit: 'h', name: 'hours', source }));
+    aboutHours(figure({ low, value, high: value, unit: 'h', source }));
   expect(hours(12, 18)).toBe('about 12 to 18 h');
   expect(hours(33.4, 85.7)).toBe('about 33 h to 3 days 14 h');
   expect(hours(0.2, 86)).toBe('up to about 3 days 14 h');

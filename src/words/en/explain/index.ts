@@ -1,4 +1,5 @@
 import { exactly } from './exactly';
+import { sayFigureName } from './figure-names';
 import { asAbove, from, head, shownElsewhere } from './lines';
 import { endTitle } from './say-end';
 import { step } from './step';
@@ -10,6 +11,7 @@ export const explain = {
   exactly,
   asAbove,
   endTitle,
+  figureName: sayFigureName,
   from,
   head,
   how,

@@ -1,4 +1,4 @@
-import type { Source } from '../../../quantity/figure';
+import type { Figure, Source } from '../../../quantity/figure';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import type { Origin, OriginOf, PlainOrigin } from '../../../quantity/origin';
 import type { HouseholdLoadId, HouseholdLoadRow } from '../../../tables/household-loads';
@@ -6,6 +6,7 @@ import type { OutageRecord } from '../../../tables/outage-statistics';
 import { sayLoadRow } from '../loads/load-rows';
 import { months } from '../months';
 import { sayOutageRecord } from '../place/say-outage-record';
+import { sayFigureName } from './figure-names';
 
 const plain: Readonly<Record<PlainOrigin, string>> = {
   told: 'you told us',
@@ -69,7 +70,7 @@ function named(is: OriginOf, from: Source['from']): string {
     case 'load-row':
       return ofRow(is.row as HouseholdLoadId, is.standing as HouseholdLoadRow['standing']);
     case 'times':
-      return `${from?.[0]?.name ?? from?.[0]?.unit} x ${is.factor}`;
+      return `${from?.map(called).join('')} x ${is.factor}`;
     case 'one-bill': {
       const solar = is.solarKwh > 0 ? ` + ${is.solarKwh} kWh of own solar` : '';
       return `${is.kwh} kWh on the bill${solar}, over ${is.days.toFixed(1)} days`;
@@ -120,6 +121,9 @@ function named(is: OriginOf, from: Source['from']): string {
       return `${sayOutageRecord(is.record as OutageRecord)}; and your own years`;
   }
 }
+
+/** What is multiplied. */
+const called = ({ name, unit }: Figure) => (name === undefined ? unit : sayFigureName(name));
 
 /** What was counted before somebody measured. */
 const before = (is: Origin | undefined, from: Source['from']) =>
