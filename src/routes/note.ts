@@ -1,5 +1,7 @@
 import type { Season } from '../home/home';
 import type { Figure } from '../quantity/figure';
+import type { Stretches } from '../tables/run-hours';
+import type { BetweenBlocks } from './kinds/generator-blocks';
 
 /** What is good to know of a route, where it takes no figure. */
 export type PlainNote =
@@ -9,7 +11,9 @@ export type PlainNote =
   | 'counted-five-years-old'
   | 'inverter-not-known'
   | 'more-fuel-expected'
+  | 'no-drain-between'
   | 'no-refill-counted'
+  | 'no-timetable-for-medicine'
   | 'service-and-test-runs'
   | 'sized-for-life'
   | 'soft-starter-counted'
@@ -34,14 +38,15 @@ export type Note =
       readonly ofKwh: number;
     }
   | { readonly code: 'only-what-it-keeps'; readonly kwh: number }
-  /** Run morning and evening only: fuel a day, how long that lasts, and names of what stands still between. */
-  | {
+  /** Run in some hours of the day only: fuel a day, how long that lasts, names of what stands still between, and what that does. */
+  | ({
       readonly code: 'by-timetable';
+      readonly runHours: Stretches;
       readonly burnsPerDay: number;
       readonly unit: string;
       readonly lastsHours: number | null;
       readonly still: readonly string[];
-    }
+    } & BetweenBlocks)
   | { readonly code: 'no-timetable-for'; readonly name: string }
   | { readonly code: 'less-on-this-fuel'; readonly share: number }
   | { readonly code: 'less-at-this-height'; readonly watts: number; readonly ofWatts: number }

@@ -4,6 +4,7 @@ import { picturesOf } from '../../src/papers/pictures/of-plan/pictures-of';
 import { oneRoomOf } from '../../src/plan/one-room';
 import { LONGEST_PAUSE } from '../../src/routes/kinds/generator-blocks';
 import { carriesAllMust } from '../../src/routes/must-carried';
+import { runHours } from '../../src/tables/run-hours';
 import { english } from '../../src/words/en';
 import { frozenPlan } from '../frozen-plans';
 
@@ -60,7 +61,7 @@ describe('a generator run by a timetable', () => {
     // By hand: gallons / (gallons a day in seven hours) x 24; the idle burn is that of 7 hours of 24.
     expect(way.hours).toBeGreaterThan(2 * advice.list[advice.advised!]!.hours!.likely);
     expect(way.hours).toBeLessThan((24 / 7) * advice.list[advice.advised!]!.hours!.likely);
-    expect(way).toMatchObject({ coldFoodWarms: true, roomCools: true, roomWarms: false });
+    expect(way).toMatchObject({ coldFoodSafeHours: 4, roomCools: true, roomWarms: false });
     // USDA: a refrigerator kept shut is safe for about 4 hours; the longest pause is from 9 pm to 6 am.
     expect(LONGEST_PAUSE).toBe(9);
     const says = english.household.waysOn;
@@ -83,6 +84,39 @@ describe('a generator run by a timetable', () => {
     ];
     const told = closing.map((one) => plan(one).advice.waysOn?.timetable ?? null);
     expect(told).toEqual(closing.map(() => null));
+  });
+});
+
+describe('the note of the same timetable beside the route', () => {
+  const notes = (changed: Answers) => {
+    const { notes } = plan(changed).routes.find(({ kind }) => kind === 'engine-inlet')!;
+    return notes.map(english.routeNote).join(' ');
+  };
+
+  test('says the same hours, and what to look at between them, as the way on does', () => {
+    const way = plan({}).advice.waysOn!.timetable!;
+    expect(way.runHours).toEqual(runHours);
+    const says = notes({});
+    expect(says).toContain('Run only from 6 to 9 am and 5 to 9 pm, it burns');
+    for (const one of [/A shut refrigerator [^.]*\./, /The house cools [^.]*\./]) {
+      const [sentence] = one.exec(english.household.waysOn.timetable(way))!;
+      expect(says).toContain(sentence);
+    }
+    // Nothing is said of what is not carried, and of no winter where the goal is a summer.
+    const summer = notes({ 'goal-season': 'summer', 'must-run': ['heat', 'well', 'lights'] });
+    expect(summer).not.toContain('A shut refrigerator');
+    expect(summer).not.toContain('The house cools');
+  });
+
+  test('and for what it must never be done: medicine that is kept cold, devices, drains', () => {
+    const medicine = english.routeNote('no-timetable-for-medicine');
+    expect(notes({})).not.toContain(medicine);
+    expect(notes({ 'medical-devices': ['fridge-medicine'] })).toContain(medicine);
+    // Nobody told: the careful branch.
+    expect(notes({ 'medical-devices': 'not sure' })).toContain(medicine);
+    expect(notes({ 'medical-devices': ['cpap'] })).toContain('never run the generator');
+    const waste: Answers = { waste: 'grinder', 'must-run': ['heat', 'well', 'fridge', 'waste'] };
+    expect(notes(waste)).toContain(english.routeNote('no-drain-between'));
   });
 });
 

@@ -16,7 +16,7 @@ describe('an engine run by a timetable', () => {
     planOf('birch-street', changed).advice.route.notes.map(sayNote).join('\n');
 
   test('says which of the loads it carries stand still between the hours', () => {
-    const still = /these stand still: (.*)\.$/m.exec(
+    const still = /these stand still: ([^.]*)\./m.exec(
       birch.advice.route.notes.map(sayNote).join('\n'),
     )![1]!;
     expect(still.split(', ').sort()).toEqual(

@@ -8,9 +8,8 @@ import { lifeSupport } from '../../home/people/life-support';
 import { hasPortableGenerator } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { fuelHours } from '../../routes/generator-size';
-import { blockFuel, LONGEST_PAUSE } from '../../routes/kinds/generator-blocks';
-import { foodSafety } from '../../tables/food-safety';
-import { namedValue } from '../../tables/named-values';
+import { betweenBlocks, blockFuel } from '../../routes/kinds/generator-blocks';
+import { runHours } from '../../tables/run-hours';
 import { hardestSeason } from '../hardest-season';
 import { lineOf } from '../list/line';
 import type { Weighed } from '../list/unbeaten';
@@ -35,13 +34,10 @@ export function byTimetable(home: Home, chosen: Weighed | null): Timetable | nul
   if (hours <= (route.lasting.hours?.value ?? Infinity)) return null;
   return {
     line: lineOf(chosen, true),
+    runHours,
     gallons: fuel.atHand.value,
     hours,
-    coldFoodWarms:
-      carried.some(({ id }) => id === 'fridge') &&
-      LONGEST_PAUSE > namedValue(foodSafety, 'closed-fridge').value,
-    roomCools: carried.some(warms) && home.goalSeasons.includes('winter'),
-    roomWarms: carried.some(cools) && home.goalSeasons.includes('summer'),
+    ...betweenBlocks(home, carried),
   };
 }
 

@@ -1,4 +1,6 @@
 import type { LoadId } from '../../home/loads/load-id';
+import type { BetweenBlocks } from '../../routes/kinds/generator-blocks';
+import type { Stretches } from '../../tables/run-hours';
 import type { Line } from '../list/line';
 
 /** Ways on where nothing within the money reaches the goal; each null where it leads nowhere. */
@@ -20,16 +22,13 @@ export interface WaysOn {
   readonly timetable: Timetable | null;
 }
 
-export interface Timetable {
+export interface Timetable extends BetweenBlocks {
   readonly line: Line;
-  /** Fuel once its cans are filled, gal, and how long that lasts from 6 to 9 and 17 to 21 only, on hard days, h. */
+  /** The hours of the day in which it runs. */
+  readonly runHours: Stretches;
+  /** Fuel once its cans are filled, gal, and how long that lasts in those hours only, on hard days, h. */
   readonly gallons: number;
   readonly hours: number;
-  /** Between the hours a shut refrigerator warms past what is safe. */
-  readonly coldFoodWarms: boolean;
-  /** Heat, or cooling, stops between the hours. */
-  readonly roomCools: boolean;
-  readonly roomWarms: boolean;
 }
 
 export interface OneRoom {

@@ -70,7 +70,7 @@ export function waysOnData({ advice, home }: Plan, words: Words): PlanData['ways
             ...of(timetable.line),
             gallons: round(timetable.gallons),
             hours: round(timetable.hours),
-            coldFoodWarms: timetable.coldFoodWarms,
+            coldFoodWarms: timetable.coldFoodSafeHours !== null,
             roomCools: timetable.roomCools,
             roomWarms: timetable.roomWarms,
           },

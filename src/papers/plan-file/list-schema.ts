@@ -50,7 +50,7 @@ export const waysOnSchema = z.union([
       .union([
         wayOn.extend({
           gallons: z.number().describe('Fuel once the cans are filled, gal.'),
-          hours: z.number().describe('How long that lasts from 6 to 9 and 17 to 21 only, h.'),
+          hours: z.number().describe('How long that lasts in the hours of the timetable only, h.'),
           coldFoodWarms: z.boolean(),
           roomCools: z.boolean(),
           roomWarms: z.boolean(),

@@ -1,13 +1,18 @@
 import type { Home, Load, Season } from '../../home/home';
+import { holdsMedicine } from '../../home/measures/holds-medicine';
+import { cools, warms } from '../../home/measures/warm-and-cool';
+import { foodSafety } from '../../tables/food-safety';
+import { namedValue } from '../../tables/named-values';
+import { runHours } from '../../tables/run-hours';
 import type { Fitted } from '../fit-power';
 import { fuelHours, fuelUse } from '../generator-size';
 import { hungryShare } from '../hungry-share';
 import type { Note } from '../note';
 import type { FuelUse, GeneratorSize } from '../route';
 
-/** Hours in which a generator with real work to do would be run: 6 to 9 and 17 to 21. */
+/** 1 in the hours in which a generator with real work to do would be run. */
 const BLOCKS = Array.from({ length: 24 }, (_, h) =>
-  (h >= 6 && h < 9) || (h >= 17 && h < 21) ? 1 : 0,
+  runHours.some(([from, until]) => h >= from && h < until) ? 1 : 0,
 );
 
 interface Of {
@@ -47,6 +52,25 @@ function longestPause(runs: readonly number[]): number {
   return Math.max(...pauses);
 }
 
+/** What is no longer as it should be between the blocks. */
+export interface BetweenBlocks {
+  /** So long a shut refrigerator stays safe, h, where they are further apart and it is carried; null elsewhere. */
+  readonly coldFoodSafeHours: number | null;
+  /** Heat, or cooling, stops between the hours. */
+  readonly roomCools: boolean;
+  readonly roomWarms: boolean;
+}
+
+export function betweenBlocks({ goalSeasons }: Home, carried: readonly Load[]): BetweenBlocks {
+  const safe = namedValue(foodSafety, 'closed-fridge').value;
+  const warmsFood = carried.some(({ id }) => id === 'fridge') && LONGEST_PAUSE > safe;
+  return {
+    coldFoodSafeHours: warmsFood ? safe : null,
+    roomCools: carried.some(warms) && goalSeasons.includes('winter'),
+    roomWarms: carried.some(cools) && goalSeasons.includes('summer'),
+  };
+}
+
 /** What running in blocks would burn, what stands still between them, and for what it must never be done. */
 export function blockNotes(home: Home, { fitted, generator, fuel, season }: Of): Note[] {
   const blocks = blockFuel(fitted.carried, { generator, fuel, season });
@@ -54,7 +78,15 @@ export function blockNotes(home: Home, { fitted, generator, fuel, season }: Of):
   const still = fitted.carried.filter((load) => !hasItsOwnBattery(load)).map((load) => load.name);
   const { perDay, unit } = blocks;
   return [
-    { code: 'by-timetable', burnsPerDay: perDay.value, unit, lastsHours: hours, still },
+    {
+      code: 'by-timetable',
+      runHours,
+      burnsPerDay: perDay.value,
+      unit,
+      lastsHours: hours,
+      still,
+      ...betweenBlocks(home, fitted.carried),
+    },
     ...never(home, fitted.carried),
   ];
 }
@@ -83,13 +115,15 @@ export function blockWatts(loads: readonly Load[], season: Season): number[] {
 /** Charged in the hours of the generator, it goes on between them. */
 const hasItsOwnBattery = ({ id }: Load) => ['phone-charging', 'laptop'].includes(id);
 
-function never({ facts }: Home, carried: readonly Load[]): Note[] {
+function never(home: Home, carried: readonly Load[]): Note[] {
   const devices = carried.filter((load) => load.life || load.restsOn.includes('medical-devices'));
   const lines: Note[] = devices.map(({ name }) => ({ code: 'no-timetable-for', name }));
+  if (carried.some((load) => holdsMedicine(home, load))) lines.push('no-timetable-for-medicine');
   if (carried.some((load) => load.id === 'sump')) {
     lines.push(
-      facts.is('sump', 'one-with-battery') ? 'sump-on-its-battery' : 'water-rises-between',
+      home.facts.is('sump', 'one-with-battery') ? 'sump-on-its-battery' : 'water-rises-between',
     );
   }
+  if (carried.some((load) => load.id === 'waste')) lines.push('no-drain-between');
   return lines;
 }

@@ -3,6 +3,7 @@ import { shown } from '../../../quantity/shown';
 import type { MustCarried } from '../../../routes/must-carried';
 import { inSentence, listOf } from '../list-of';
 import { theRoute } from '../routes/route-titles';
+import { sayBetweenBlocks, sayRunHours } from '../say-between-blocks';
 import { usd } from '../say-dollars';
 import { sentenceCase } from '../sentence-case';
 import { warmOrCool } from '../warm-or-cool';
@@ -50,26 +51,9 @@ export const waysOn = {
     return `One ${room(way)} for all of you, in place of the whole home: ${titleOf(line)}, ${usd(line.usd)}, with about ${usd(way.unitsUsd)} for ${unit(way)}, ${far}.`;
   },
   timetable(way: Timetable): string {
-    const between = [
-      ...(way.roomCools
-        ? [
-            'The house cools between those hours: hang a thermometer, and run it sooner, before a room is below 60 °F.',
-          ]
-        : []),
-      ...(way.roomWarms
-        ? [
-            'The house warms between those hours: hang a thermometer, and leave before a room stays above 90 °F.',
-          ]
-        : []),
-      ...(way.coldFoodWarms
-        ? [
-            'A shut refrigerator stays safe for 4 h only, so put ice in it, and throw out food that was above 40 °F for over 2 hours.',
-          ]
-        : []),
-    ];
     return [
       `By a timetable: ${timetableWords(way)}. All else stands still between those hours. No odds here count on it.`,
-      ...between,
+      ...sayBetweenBlocks(way),
     ].join(' ');
   },
   /** The ways that lead somewhere, in one line for the first page. */
@@ -143,7 +127,7 @@ const room = (way: OneRoom) => `${warmOrCool(way, 'or')} room`;
 
 /** "the generator run only from 6 to 9 am and 5 to 9 pm, so that 25 gal last about 4 days 22 h". */
 const timetableWords = (way: Timetable) =>
-  `the generator run only from 6 to 9 am and 5 to 9 pm, so that ${shown(way.gallons, 'gal')} last about ${span(way.hours)}${notFor(way)}`;
+  `the generator run only ${sayRunHours(way.runHours)}, so that ${shown(way.gallons, 'gal')} last about ${span(way.hours)}${notFor(way)}`;
 
 function notFor({ roomCools, roomWarms }: Timetable): string {
   if (!roomCools && !roomWarms) return '';

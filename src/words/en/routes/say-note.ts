@@ -1,6 +1,7 @@
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { shown } from '../../../quantity/shown';
 import type { Note, PlainNote, PropaneUse } from '../../../routes/note';
+import { sayBetweenBlocks, sayRunHours } from '../say-between-blocks';
 
 const plain: Readonly<Record<PlainNote, string>> = {
   'counted-five-years-old': 'Counted at five years old, when about a tenth has faded.',
@@ -9,6 +10,10 @@ const plain: Readonly<Record<PlainNote, string>> = {
   'soft-starter-counted': 'A soft starter on the compressor is counted in.',
   'sump-on-its-battery':
     'Caution: between the hours the sump pump hangs on its own battery; when that is empty, water rises.',
+  'no-drain-between':
+    'Caution: while the sewage pump stands still, let as little water as you can down the drains: it comes up again indoors.',
+  'no-timetable-for-medicine':
+    'Caution: never run the generator by such a timetable where the refrigerator holds medicine that must stay cold: it would warm up between the hours.',
   'water-rises-between':
     'Caution: water rises while the sump pump stands still. When water comes in, run the generator through, or give the pump a battery of its own.',
   'inverter-not-known':
@@ -65,7 +70,8 @@ function byTimetable(note: Extract<Note, { code: 'by-timetable' }>): string {
   const lasts =
     note.lastsHours === null ? '' : `, and the fuel lasts about ${shown(note.lastsHours, 'h')}`;
   const still = note.still.length > 0 ? ` and these stand still: ${note.still.join(', ')}` : '';
-  return `Run only from 6 to 9 in the morning and 5 to 9 in the evening it burns about ${formatQuantity(note.burnsPerDay, note.unit)} a day${lasts}; between those hours the house is without power${still}.`;
+  const runs = `Run only ${sayRunHours(note.runHours)}, it burns about ${formatQuantity(note.burnsPerDay, note.unit)} a day${lasts}; between those hours the house is without power${still}.`;
+  return [runs, ...sayBetweenBlocks(note)].join(' ');
 }
 
 const propaneUses: Readonly<Record<PropaneUse, string>> = {
