@@ -4,7 +4,7 @@ import { hardDaysC } from '../../home/weather/climate-hours';
 import { type Figure, figure } from '../../quantity/figure';
 import { addFigures, formula } from '../../quantity/figure-arithmetic';
 import { fuelHeat, type GeneratorFuel } from '../../tables/fuels';
-import { practice, practiceRange } from '../../tables/practice-figures';
+import { practiceRange } from '../../tables/practice-figures';
 import type { Note, PropaneUse } from '../note';
 import type { FuelUse } from '../route';
 
@@ -21,12 +21,13 @@ const HEATING_INDEX = ends('house-heating-index');
 /** A water heater with its pilot, gal a person and day; a stove, gal a day. */
 const HOT_WATER_GAL = ends('propane-hot-water');
 const COOKING_GAL = ends('propane-cooking');
-/** A usual house where its size is not known, sq ft. */
-const USUAL_SQFT = practice('usual-floor-area');
+/** A house whose size nobody told, sq ft: from a small one to a large one, so that the tank is counted shorter by the careful end. */
+const USUAL_SQFT = ends('usual-floor-area');
 
 /**
  * Gallons a day that the house itself burns from the propane tank while this generator runs what it carries: a furnace
- * or boiler only where it has power, a heater that needs none, a water heater and a stove in any case.
+ * or boiler only where it has power, a heater that needs none, a water heater and a stove in any case. What nobody told is
+ * counted by its careful end: fewer hours.
  *
  *   heat: index x floor area x degree days of a hard winter day / heat of a gallon
  */
@@ -61,10 +62,10 @@ function heat(home: Home, carried: readonly Load[]): Burned[] {
   if (!home.goalSeasons.includes('winter') || !(powered || flame)) return [];
   const { hardCold } = hardDaysC(site.place.climate);
   const degreeDaysF = 1.8 * Math.max(0, BALANCE_C - hardCold);
-  const sqft = facts.number('home-area') ?? USUAL_SQFT;
+  const told = facts.told('home-area') ? facts.number('home-area') : null;
   const { higherBtu } = fuelHeat.rows.find((row) => row.fuel === 'propane')!;
-  const gallons = (end: 'low' | 'value' | 'high') =>
-    (HEATING_INDEX[end] * sqft * degreeDaysF) / higherBtu;
+  const gallons: EndOf = (end) =>
+    (HEATING_INDEX[end] * (told ?? USUAL_SQFT[end]) * degreeDaysF) / higherBtu;
   return [burned('heat', gallons)];
 }
 
@@ -74,12 +75,23 @@ function hotWater(home: Home, carried: readonly Load[]): Burned[] {
   const burns =
     facts.is('water-heater', 'gas-pilot') ||
     (facts.is('water-heater', 'gas-plug', 'tankless-gas') && powered);
-  return burns ? [burned('hot-water', (end) => HOT_WATER_GAL[end] * people[end])] : [];
+  return burnedIf(burns, facts.open('water-heater'), 'hot-water', (end) => {
+    return HOT_WATER_GAL[end] * people[end];
+  });
 }
 
 function cooking({ facts }: Home): Burned[] {
-  return facts.is('cook-main', 'gas') ? [burned('cooking', (end) => COOKING_GAL[end])] : [];
+  const burns = facts.is('cook-main', 'gas');
+  return burnedIf(burns, facts.open('cook-main'), 'cooking', (end) => COOKING_GAL[end]);
 }
+
+/** Where nobody told whether it burns propane, the high end counts that it does. */
+function burnedIf(burns: boolean, open: boolean, use: PropaneUse, gallons: EndOf): Burned[] {
+  if (burns) return [burned(use, gallons)];
+  return open ? [burned(use, (end) => (end === 'high' ? gallons('high') : 0))] : [];
+}
+
+type EndOf = (end: 'low' | 'value' | 'high') => number;
 
 /** What the house burns propane for, and how much. */
 interface Burned {
@@ -88,7 +100,7 @@ interface Burned {
   readonly perDay: Figure;
 }
 
-function burned(use: PropaneUse, gallons: (end: 'low' | 'value' | 'high') => number): Burned {
+function burned(use: PropaneUse, gallons: EndOf): Burned {
   const perDay = figure({
     value: gallons('value'),
     low: gallons('low'),

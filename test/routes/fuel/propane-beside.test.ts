@@ -59,3 +59,26 @@ describe('propane', () => {
     expect(route.fuel!.besidePerDay).toBeUndefined();
   });
 });
+
+describe('what nobody told of the house shortens the careful hours of its tank, and never lengthens them', () => {
+  const lowOf = (changed: object) => fuelOf({ ...gasHouse, ...changed }).hours.low;
+
+  test('the size of the house: a large one is counted', () => {
+    const unknown = lowOf({ 'home-area': 'not sure' });
+    expect(unknown).toBeCloseTo(lowOf({ 'home-area': 3000 }), 6);
+    expect(unknown).toBeLessThan(lowOf({ 'home-area': 1800 }));
+    expect(fuelOf({ ...gasHouse, 'home-area': 'not sure' }).hours.value).toBeCloseTo(
+      fuelOf({ ...gasHouse, 'home-area': 1800 }).hours.value,
+      6,
+    );
+  });
+
+  test.each([
+    ['water-heater', 'gas-pilot', 'electric-tank'],
+    ['cook-main', 'gas', 'electric'],
+  ])('%s: it is counted to burn', (id, burns, none) => {
+    const { hours } = fuelOf({ ...gasHouse, [id]: 'not sure' });
+    expect(hours.low).toBeCloseTo(lowOf({ [id]: burns }), 6);
+    expect(hours.value).toBeCloseTo(fuelOf({ ...gasHouse, [id]: none }).hours.value, 6);
+  });
+});
