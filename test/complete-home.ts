@@ -9,6 +9,7 @@ import { homeFromAnswers } from '../src/plan/home-from-answers';
 import { billFit } from '../src/plan/money/bill-fit';
 import { tariffOf } from '../src/plan/money/tariff-of';
 import { seeded } from './fixtures/random-problem';
+import { likelyAnswerTo } from './likely-answer';
 import { answerTo, type Draw, pick, type Random } from './random-answer';
 import { comesBackTo, hangOnIt } from './random-home';
 
@@ -28,29 +29,40 @@ const needed = (id: string, safety = false) => safety || interview.mattersMost.i
  * The same seed gives the same home.
  */
 export function completeHome(seed: number): Answers {
+  return madeUp(seed, answerTo);
+}
+
+/** The same, its answers drawn as often as households give them (`likely-answer.ts`), and not each as often as any other. */
+export function likelyHome(seed: number): Answers {
+  return madeUp(seed, likelyAnswerTo);
+}
+
+type AnswerTo = typeof answerTo;
+
+function madeUp(seed: number, answerTo: AnswerTo): Answers {
   const random = seeded(seed ^ 0xc0de);
   for (;;) {
-    let answers = comeBack(filled({}, random), random);
+    let answers = comeBack(filled({}, random, answerTo), random, answerTo);
     for (let round = 0; round < ROUNDS; round++) {
       const home = homeFromAnswers(interview, answers, AS_OF);
       const [first] = contradictions(home, answers);
       if (first === undefined) return answers;
-      answers = filled(withoutOne(answers, first, random), random);
+      answers = filled(withoutOne(answers, first, random), random, answerTo);
     }
   }
 }
 
 /** What must run is answered once more, when all that it can hold is told. */
-function comeBack(answers: Answers, random: Random): Answers {
+function comeBack(answers: Answers, random: Random, answerTo: AnswerTo): Answers {
   const question = interview.questions.find((one) => one.id === comesBackTo)!;
   const known = new Map(resolve(interview.questions, answers, 'assume'));
   const again = answerTo(question, { random, known, commonShare: 0, usualOnly: true });
   const kept = Object.entries(answers).filter(([id]) => !hangOnIt.includes(id));
-  return filled({ ...Object.fromEntries(kept), [comesBackTo]: again }, random);
+  return filled({ ...Object.fromEntries(kept), [comesBackTo]: again }, random, answerTo);
 }
 
 /** Each question that applies has the answer it had, or where it had none a new one. */
-function filled(before: Answers, random: Random): Answers {
+function filled(before: Answers, random: Random, answerTo: AnswerTo): Answers {
   const known = new Map<string, Known>();
   const draw: Draw = { random, known, commonShare: 0.8, usualOnly: true };
   const answers: Record<string, Answer> = {};

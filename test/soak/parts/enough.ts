@@ -8,7 +8,7 @@ import type { PlanFacts } from '../../../src/plan/changes/plan-facts';
 import { quickPlans } from '../../../src/plan/changes/quick-plan';
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
 import { AS_OF, bankForTalks, filled, talk } from '../../bench/talk';
-import { completeHome } from '../../complete-home';
+import { completeHome, likelyHome } from '../../complete-home';
 import { met, note, type Part, type Tally } from '../part';
 import { type Advised as Told, unsafeDifference } from '../unsafe-difference';
 
@@ -27,25 +27,35 @@ interface Advised extends Told {
   readonly advice: PlainAdvice;
 }
 
-/** What is advised once enough was told, against the advice of all that the home knows: homes made up by chance. */
-export const enough: Part = {
-  whole: 200,
-  of: 'home',
-  try(seed, tally) {
-    // A height drawn by chance does not belong to the ZIP code drawn beside it.
-    const home = filled({ ...completeHome(seed), 'home-elevation': NOT_SURE });
-    const bank = bankForTalks();
-    const turns = talk(bank, home);
-    const told = advised(bank, turns.at(-1)!.before);
-    const whole = advised(bank, home);
-    met(tally, homes);
-    met(tally, 'answers until enough, in all', turns.length - 1);
-    note(tally, `home ${seed}`, 'no unsafe difference', unsafeDifference(told, whole));
-    compare(tally, seed, told.facts, whole.facts);
-    if (!sameAdvice(quick(told), quick(whole)))
-      met(tally, 'of them by the quick weighing of the talk');
-  },
-};
+/**
+ * What is advised once enough was told, against the advice of all that the home knows: homes made up by chance, each answer as
+ * often as households give it. Of these so many may get other advice and no more.
+ */
+export const enough: Part = partOf(likelyHome, MAY_DIFFER);
+
+/** The same with each answer as often as any other, so that what is rare is common: how many differ is counted, and held to nothing. */
+export const enoughEven: Part = partOf(completeHome, null);
+
+function partOf(homeOf: (seed: number) => Answers, mayDiffer: number | null): Part {
+  return {
+    whole: 200,
+    of: 'home',
+    try(seed, tally) {
+      // A height drawn by chance does not belong to the ZIP code drawn beside it.
+      const home = filled({ ...homeOf(seed), 'home-elevation': NOT_SURE });
+      const bank = bankForTalks();
+      const turns = talk(bank, home);
+      const told = advised(bank, turns.at(-1)!.before);
+      const whole = advised(bank, home);
+      met(tally, homes);
+      met(tally, 'answers until enough, in all', turns.length - 1);
+      note(tally, `home ${seed}`, 'no unsafe difference', unsafeDifference(told, whole));
+      compare(tally, seed, told.facts, whole.facts, mayDiffer);
+      if (!sameAdvice(quick(told), quick(whole)))
+        met(tally, 'of them by the quick weighing of the talk');
+    },
+  };
+}
 
 function advised(bank: Bank, answers: Answers): Advised {
   const { routes, advice } = bank.trialOf(answers);
@@ -56,13 +66,20 @@ function advised(bank: Bank, answers: Answers): Advised {
 }
 
 /** Each home that differs is named; that too many do is a fault of the one that makes them so. */
-function compare(tally: Tally, seed: number, told: PlanFacts, whole: PlanFacts): void {
+function compare(
+  tally: Tally,
+  seed: number,
+  told: PlanFacts,
+  whole: PlanFacts,
+  mayDiffer: number | null,
+): void {
   if (!sameAdvice(told, whole)) {
     met(tally, `home ${seed}: ${inShort(told)}, with the whole file ${inShort(whole)}`);
     met(tally, others);
   }
+  if (mayDiffer === null) return;
   const [differ, of] = [tally.spoke[others] ?? 0, tally.spoke[homes]!];
-  const tooMany = of >= FEWEST && differ > MAY_DIFFER * of && !sameAdvice(told, whole);
+  const tooMany = of >= FEWEST && differ > mayDiffer * of && !sameAdvice(told, whole);
   note(tally, `home ${seed}`, 'of a hundred homes 95 get the advice of the whole file', [
     ...(tooMany ? [`${differ} of ${of} get another`] : []),
   ]);

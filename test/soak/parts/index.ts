@@ -1,7 +1,7 @@
 import type { Part } from '../part';
 import { agree } from './agree';
 import { disk } from './disk';
-import { enough } from './enough';
+import { enough, enoughEven } from './enough';
 import { files } from './files';
 import { hazards } from './hazards';
 import { homes } from './homes';
@@ -26,6 +26,7 @@ export const parts: Readonly<Record<string, Part>> = {
   lists,
   agree,
   enough,
+  'enough-even': enoughEven,
   moves,
   pane,
   sheets,
