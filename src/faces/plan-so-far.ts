@@ -10,11 +10,14 @@ export const WAITING = 'One moment: looking for the question that could change y
 
 const FIRST_PLAN_TITLE = 'A first plan. It is a draft, not for buying from.';
 const NO_PLAN_TITLE = 'No plan yet: too little is told to advise anything.';
+const STILL_NO_PLAN =
+  'Still no plan: nothing we could ask now stands in for the answer that was not sure.';
 
 /** What stands over the plan so far: where the opening ends, and where nothing still open would change what to buy. */
 export function planSoFarTitle(context: Context, state: State, draft: SoFar | null): string {
-  if (state.view === 'enough') return enoughTitle(context, state);
-  return missingOf(draft).length > 0 ? NO_PLAN_TITLE : FIRST_PLAN_TITLE;
+  const none = missingOf(draft).length > 0;
+  if (state.view === 'enough') return none ? STILL_NO_PLAN : enoughTitle(context, state);
+  return none ? NO_PLAN_TITLE : FIRST_PLAN_TITLE;
 }
 
 /** What the answers add up to, or that there are no sums just now. */

@@ -58,6 +58,19 @@ test('where the opening ends and nothing can be advised, it says so and names th
   expect(planSoFarTitle(context, state, told)).toMatch(/^A first plan/);
 });
 
+test('where the questions end and what must run is still not sure, it says that there is no plan, and names the answer', () => {
+  const answers = { ...flat, 'must-run': NOT_SURE };
+  const next = { code: 'enough', sharpen: 3 } as const;
+  const state: State = { ...at(answers), view: 'enough', next };
+  const draft = draftOf(answers);
+  expect(planSoFarTitle(context, state, draft)).toMatch(/^Still no plan/);
+  expect(planSoFar(context, state, draft).join(' ')).toContain(
+    'This answer decides: Must keep running.',
+  );
+  const told = draftOf({ ...flat, 'must-run': ['fridge'], 'battery-place': 'living-space' });
+  expect(planSoFarTitle(context, state, told)).toMatch(/^Nothing we could still ask/);
+});
+
 test('where nothing can be advised yet, a device that life hangs on is told of all the same, and first', () => {
   const station = (devices: Answers) => {
     const answers = { ...flat, 'must-run': NOT_SURE, ...devices };
