@@ -19,7 +19,7 @@ const ventilator: Answers = {
 const homeOf = (answers: Answers) => homeFromAnswers(interview, answers, '2026-11-25');
 const asked = (answers: Answers) =>
   relevant({ interview, short: false } as Parameters<typeof relevant>[0], answers).map((q) => q.id);
-const linesOf = (answers: Answers) => leavingPoint(homeOf(answers)).map(english.leaving).join('\n');
+const linesOf = (answers: Answers) => english.leavings(leavingPoint(homeOf(answers))).join('\n');
 
 test('one road out brings the leaving of a device forward, and its line says so', () => {
   // Three times 1 h and two hours; four more where the road may be closed.
@@ -48,11 +48,27 @@ test('with one road out a person at risk leaves at the first figure, and an orde
   const baby = { ...answersOf('birch-street'), 'people-risk': ['baby'] };
   expect(linesOf({ ...baby, 'road-out': 'more' })).toMatch(/leave by 60 °F/);
   const one = linesOf({ ...baby, 'road-out': 'one' });
-  expect(one).toMatch(/leave when the room falls to 65 °F, because only one road/);
+  expect(one).toMatch(/leave when the room falls to 65 °F or reaches 86 °F, because only one road/);
   expect(one).not.toMatch(/leave by 60 °F/);
   expect(one).toMatch(/^Only one road leads out: go at the first warning/m);
   expect(linesOf({ ...baby, 'road-out': NOT_SURE })).toMatch(/^If only one road/m);
   expect(linesOf({ ...baby, 'road-out': 'more' })).not.toMatch(/only one road/i);
+});
+
+test('the same person is told of once, with the limits of a cold and of a hot room', () => {
+  const both = { ...answersOf('birch-street'), 'people-risk': ['baby'], 'heat-cold': 'both' };
+  const lines = linesOf({ ...both, 'road-out': 'more' });
+  expect(lines).toContain(
+    'For a person at risk: act when the room falls to 65 °F or reaches 86 °F and leave by 60 °F or 90 °F, unless',
+  );
+  expect(lines.match(/person at risk/g)).toHaveLength(1);
+  const one = linesOf({ ...both, 'road-out': 'one' });
+  expect(one).toContain(
+    'leave when the room falls to 65 °F or reaches 86 °F, because only one road',
+  );
+  // By cold alone, that alone.
+  const cold = linesOf({ ...both, 'people-risk': ['none'], 'heat-cold': 'cold' });
+  expect(cold).not.toContain('86 °F');
 });
 
 test('the road is asked about only where leaving early matters', () => {

@@ -65,7 +65,7 @@ function detailSections(plan: Plan, words: Words): string[][] {
       say.nothingLeftOut,
     ),
     sayCautions(plan, words),
-    titledList(`## ${say.leaving}`, plan.leavingPoint.map(words.leaving)),
+    titledList(`## ${say.leaving}`, words.leavings(plan.leavingPoint)),
     sayElectricianPoints(plan, words),
     titledList(`## ${say.electricalFigures}`, electricalLines(plan, words)),
     sayLadder(plan, words),

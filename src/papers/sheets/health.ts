@@ -39,7 +39,7 @@ export function healthSheet(plan: Plan, words: Words): Sheet | null {
           })),
       ...section(words.sheets.health.leave, {
         kind: 'bullets',
-        items: leavingForPeople(home).map(words.leaving),
+        items: words.leavings(leavingForPeople(home)),
       }),
       ...section(words.sheets.health.clinician, {
         kind: 'blanks',

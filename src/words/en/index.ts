@@ -15,7 +15,7 @@ import { form } from './form';
 import { household } from './household';
 import { sayShare } from './household/share';
 import { sayJob } from './job/say-job';
-import { sayLeaving } from './leaving/say-leaving';
+import { sayLeaving, sayLeavings } from './leaving/say-leaving';
 import { inSentence, listOf } from './list-of';
 import { loadName, loadNames } from './load-names';
 import { sayBill } from './money/say-bill';
@@ -114,6 +114,7 @@ export const english = {
   explain,
   lifeFirst: sayLifeFirst,
   leaving: sayLeaving,
+  leavings: sayLeavings,
   job: sayJob,
   basis: sayBasis,
   failsFirst: sayFailsFirst,

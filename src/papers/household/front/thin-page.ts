@@ -29,7 +29,7 @@ export function thinPage(plan: Plan, words: Words): string[] {
     ]),
     `## ${say.anyHome}`,
     bullets(thinCautions(plan, words)),
-    ...titledList(`## ${headings.leaving}`, plan.leavingPoint.map(words.leaving)),
+    ...titledList(`## ${headings.leaving}`, words.leavings(plan.leavingPoint)),
     ...titledList(`## ${headings.nextSteps}`, [
       say.goOn(plan.name),
       ...plan.nextSteps

@@ -26,7 +26,7 @@ function leaveForPeople(home: Home, words: Words): string[] {
   const device = lines.find((line) => line.code === 'device');
   if (device !== undefined) return [words.leaving(device)];
   const now = lines.filter(({ code }) => code !== 'device' && harmfulSeason(home, code));
-  return now.length > 0 ? [words.household.frontPage.leave(now.map(words.leaving))] : [];
+  return now.length > 0 ? [words.household.frontPage.leave(words.leavings(now))] : [];
 }
 
 /** Fire and water that were told leave no time to read on: the order comes first. */

@@ -30,30 +30,41 @@ export function sayLeaving(line: LeavingLine): string {
       return sayLeaveWithDevice(line.first);
     case 'cold':
     case 'heat':
-      return byRoom(line);
+      return byRoom([line]);
     default:
       return plain[line.code];
   }
 }
 
-const roomLimits = {
-  cold: 'act when the room falls to 65 °F and leave by 60 °F, unless the clinician gave other limits.',
-  heat: 'act when the room reaches 86 °F and leave by 90 °F, unless the clinician gave other limits.',
+type RoomLine = Extract<PersonLine, { code: 'cold' | 'heat' }>;
+
+const isRoom = (line: LeavingLine): line is RoomLine =>
+  line.code === 'cold' || line.code === 'heat';
+
+/** All of them, the limits of a cold and of a hot room in one: they are for the same person. */
+export function sayLeavings(lines: readonly LeavingLine[]): string[] {
+  const rooms = lines.filter(isRoom);
+  return lines.flatMap((line) => {
+    if (!isRoom(line)) return [sayLeaving(line)];
+    return line === rooms[0] ? [byRoom(rooms)] : [];
+  });
+}
+
+/** What the room does when something is to be done, and the room that is left. */
+const limits = {
+  cold: { act: 'falls to 65 °F', leave: '60 °F' },
+  heat: { act: 'reaches 86 °F', leave: '90 °F' },
 } as const;
 
-/** The same with one road out. */
-const withOneRoad = {
-  cold: 'leave when the room falls to 65 °F, because only one road leads out, unless the clinician gave other limits.',
-  heat: 'leave when the room reaches 86 °F, because only one road leads out, unless the clinician gave other limits.',
-} as const;
-
-function byRoom({
-  code,
-  careful,
-  oneRoad,
-}: Extract<PersonLine, { code: 'cold' | 'heat' }>): string {
-  const who = careful
+function byRoom(lines: readonly RoomLine[]): string {
+  const who = lines.every(({ careful }) => careful)
     ? 'If a baby, an older, pregnant or ill person is here'
     : 'For a person at risk';
-  return `${who}: ${(oneRoad ? withOneRoad : roomLimits)[code]}`;
+  const act = lines.map(({ code }) => limits[code].act).join(' or ');
+  const by = lines.map(({ code }) => limits[code].leave).join(' or ');
+  // With one road out nobody waits for the second figure.
+  const what = lines.some(({ oneRoad }) => oneRoad)
+    ? `leave when the room ${act}, because only one road leads out`
+    : `act when the room ${act} and leave by ${by}`;
+  return `${who}: ${what}, unless the clinician gave other limits.`;
 }
