@@ -59,7 +59,7 @@ function counts(question: Question, among = homes): boolean {
     const known = kept.get(home);
     if (known !== undefined) return known;
     const bare = homeAsked(interview, home, question);
-    const ways = bare === null ? [] : waysOf(question, filled(interview, bare));
+    const ways = bare === null ? [] : waysOf(question, only(filled(interview, bare)));
     kept.set(home, ways);
     return ways;
   };
@@ -73,10 +73,22 @@ function counts(question: Question, among = homes): boolean {
   );
 }
 
+/** The home as it is, which many questions share, and with other answers to this one. */
 function waysOf(question: Question, asked: Answers): Answers[] {
-  return waysToAnswer(question)
+  const others = waysToAnswer(question)
     .slice(0, WAYS)
     .map((answer): Answers => ({ ...asked, [question.id]: answer }));
+  return [asked, ...others];
+}
+
+const filledHomes = new Map<string, Answers>();
+
+/** One object for the same answers, so that what is made of them is made once. */
+function only(answers: Answers): Answers {
+  const key = JSON.stringify(answers);
+  const known = filledHomes.get(key) ?? answers;
+  filledHomes.set(key, known);
+  return known;
 }
 
 test('every question changes something besides being said back', () => {

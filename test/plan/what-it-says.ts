@@ -43,17 +43,27 @@ export function askedOf(answers: Answers, but: string): string {
   return [...known.keys()].filter((id) => id !== but).join(' ');
 }
 
+/** What is said of one thing, made once for all that ask. */
+function once<Of extends object>(says: (of: Of) => string): (of: Of) => string {
+  const known = new WeakMap<Of, string>();
+  return (of) => {
+    const said = known.get(of) ?? says(of);
+    known.set(of, said);
+    return said;
+  };
+}
+
 /** Loads, demand, life support and bill check of a home by numbers, and its cautions for every route by id. */
-export function homeSays(home: Home): string {
+export const homeSays = once((home: Home) => {
   const ids = home.loads.map((load) => [load.id, load.rank, load.follows, load.volts]);
   const { goalSeasons, lifeSupport } = home;
   const cautions = findings(home, routeKinds).map((one) => [one.id, one.severity, one.careful]);
   return JSON.stringify([ids, goalSeasons, lifeSupport, cautions, bare(home, notSaid)]);
-}
+});
 
 /** Routes, sizes, odds and prices. */
-export function routesOf(home: Home): string {
-  return JSON.stringify(
+export const routesOf = once((home: Home) =>
+  JSON.stringify(
     allRoutes(home, drawnAt(home), widths).map((route) => [
       route.kind,
       route.verdict,
@@ -63,8 +73,8 @@ export function routesOf(home: Home): string {
       route.leavesOut.map((one) => one.load),
       bare(route, notSaid),
     ]),
-  );
-}
+  ),
+);
 
 /** The bill as it is read and the tariff that comes of it. */
 export function billOf(home: Home): string {
@@ -73,6 +83,10 @@ export function billOf(home: Home): string {
 
 /** The rest of a plan: money, electrical points, steps, the leaving point. */
 export function planOf(answers: Answers, id: string): string {
+  return withoutEcho(planSays(answers), answers[id]);
+}
+
+const planSays = once((answers: Answers) => {
   const { home, assumptions, toFindOut, sources, ...plan } = makePlan(
     interview,
     answers,
@@ -85,8 +99,8 @@ export function planOf(answers: Answers, id: string): string {
   const ladder = plan.ladder.map((step) => step.switchOff);
   const leaving = plan.leavingPoint.map(english.leaving);
   const said = [steps, ladder, leaving, plan.advice.route.kind, bare(plan, notSaid)];
-  return withoutEcho(JSON.stringify(said), answers[id]);
-}
+  return JSON.stringify(said);
+});
 
 /** A number that was answered is an echo where it stands again. */
 function withoutEcho(text: string, answer: Answer | undefined): string {
