@@ -68,12 +68,21 @@ function candidates(question: Question): Answer[] {
   return [...new Set([low, high, ...tried]), NOT_SURE];
 }
 
-const applies = (question: Question, answers: Answers) =>
-  question.when === undefined || holds(question.when, resolve(questions, answers, 'leave'));
+const under = new Map<Condition, readonly Question[]>();
+
+/** All that a condition rests on: no other question can move it, and resolving all of them each time takes seconds. */
+function questionsUnder(condition: Condition): readonly Question[] {
+  const known = under.get(condition) ?? restsOn(condition);
+  under.set(condition, known);
+  return known;
+}
+
+const applies = ({ when }: Question, answers: Answers) =>
+  when === undefined || holds(when, resolve(questionsUnder(when), answers, 'leave'));
 
 /** As the program judges it: what is asked later counts as "not sure" until it is asked. */
-const isOffered = (choice: Choice, answers: Answers) =>
-  choice.when === undefined || holds(choice.when, resolve(questions, answers, 'assume'));
+const isOffered = ({ when }: Choice, answers: Answers) =>
+  when === undefined || holds(when, resolve(questionsUnder(when), answers, 'assume'));
 
 /** A choice may be chosen only where it is offered. */
 function mayAnswer(question: Question, answer: Answer, answers: Answers): boolean {
