@@ -114,10 +114,41 @@ describe('the keyboard, through a pseudo-terminal', () => {
     expect(stateOf(terminal).answers['home-name']).toBe('oak-house');
   });
 
-  it('drops sequences it does not know, Ctrl+F1 among them, and lives on', async () => {
+  it('edits the field: drops what it does not know, erases, shows the cursor, and asks why in between', async () => {
     const terminal = await atName();
+    // Sequences it does not know, Ctrl+F1 among them.
     terminal.press('a\x1b[1;5Pb\x1b[15~c\x1b[I\x1b[<0;3;4M\x1b]0;x\x07d\x1b[[Ae');
     await terminal.shows('[ abcde ');
+    // Backspace, held.
+    terminal.press('fgh');
+    await terminal.shows('[ abcdefgh ');
+    terminal.press('\x7f\x7f\x7f\x7f\x7f');
+    await terminal.shows('[ abc ');
+    terminal.press('\x7f'.repeat(50));
+    await terminal.hides('[ a');
+    expect(terminal.text()).toContain(NAME);
+    // An emoji goes whole.
+    terminal.press('a👩‍🌾');
+    await terminal.shows('👩');
+    terminal.press('\x7f');
+    await terminal.hides('👩');
+    await terminal.shows('[ a ');
+    // The terminal's own cursor stands behind the typed text.
+    terminal.press('sh');
+    await terminal.shows('[ ash ');
+    const y = terminal.lines().findIndex((line) => line.includes('[ ash'));
+    const x = terminal.lines()[y]!.indexOf('ash') + 3;
+    await terminal.until('the cursor', () => {
+      const at = terminal.cursor();
+      return at.x === x && at.y === y;
+    });
+    // Why it is asked leaves the text as it was.
+    terminal.press('?');
+    await terminal.shows('> Back to the question');
+    terminal.press('\x1b');
+    await terminal.shows('[ ash ');
+    terminal.press('\r');
+    await terminal.shows(WATER);
   });
 
   it('puts together a sequence that comes in two pieces', async () => {
@@ -125,48 +156,6 @@ describe('the keyboard, through a pseudo-terminal', () => {
     terminal.press('\x1b');
     terminal.press('[B');
     await terminal.shows('> 1. [ ] I smell gas');
-  });
-
-  it('erases many letters when Backspace is held', async () => {
-    const terminal = await atName();
-    terminal.press('abcdefgh');
-    await terminal.shows('[ abcdefgh ');
-    terminal.press('\x7f\x7f\x7f\x7f\x7f');
-    await terminal.shows('[ abc ');
-    terminal.press('\x7f'.repeat(50));
-    await terminal.hides('[ a');
-    expect(terminal.text()).toContain(NAME);
-  });
-
-  it('erases a typed emoji whole', async () => {
-    const terminal = await atName();
-    terminal.press('a👩‍🌾');
-    await terminal.shows('👩');
-    terminal.press('\x7f');
-    await terminal.hides('👩');
-    await terminal.shows('[ a ');
-    terminal.press('b\r');
-    await terminal.shows(WATER);
-  });
-
-  it('puts the terminal’s own cursor behind the typed text', async () => {
-    const terminal = await atName();
-    terminal.press('oak');
-    await terminal.shows('[ oak ');
-    const y = terminal.lines().findIndex((line) => line.includes('[ oak'));
-    const x = terminal.lines()[y]!.indexOf('oak') + 3;
-    await terminal.until('the cursor', () => {
-      const at = terminal.cursor();
-      return at.x === x && at.y === y;
-    });
-  });
-
-  it('asks why on ?, and leaves the typed text as it was', async () => {
-    const terminal = await atName();
-    terminal.press('oak?');
-    await terminal.shows('> Back to the question');
-    terminal.press('\x1b');
-    await terminal.shows('[ oak ');
   });
 
   it('neither stops nor goes on by an Enter too many where a danger is told', async () => {
@@ -206,21 +195,20 @@ describe('the keyboard, through a pseudo-terminal', () => {
     });
   });
 
-  it('keeps what stands in the field through a change of the window', async () => {
+  it('keeps the field through a change of the window, each answer before the next question, and goes back on Esc', async () => {
     const terminal = await atName();
     terminal.press('oak-hou');
     await terminal.shows('[ oak-hou ');
     terminal.resize({ columns: 44, rows: 20 });
     terminal.press('se');
     await terminal.shows('[ oak-house ');
-  });
-
-  it('goes back on Esc, with the answer as it was', async () => {
-    const terminal = await atName();
-    terminal.press('oak\r');
-    await terminal.shows(WATER);
+    terminal.press('\r');
+    await terminal.shows('Where does your water');
+    const saved = readFileSync(join(terminal.folder, 'saved.jsonl'), 'utf8').trim().split('\n');
+    const { answers } = JSON.parse(saved.at(-1)!);
+    expect(answers).toEqual({ 'now-danger': ['none'], 'home-name': 'oak-house' });
     terminal.press('\x1b');
-    await terminal.shows('[ oak ');
+    await terminal.shows('[ oak-house ');
   });
 
   it('takes Tab as not sure and says the range that leaves', async () => {
@@ -288,15 +276,6 @@ describe('the keyboard, through a pseudo-terminal', () => {
     expect(saved).toContain('now-danger');
     terminal.press('oak\r');
     await terminal.shows(WATER);
-  });
-
-  it('keeps each answer before the next question', async () => {
-    const terminal = await atName();
-    terminal.press('oak\r');
-    await terminal.shows(WATER);
-    const saved = readFileSync(join(terminal.folder, 'saved.jsonl'), 'utf8').trim().split('\n');
-    const { answers } = JSON.parse(saved.at(-1)!);
-    expect(answers).toEqual({ 'now-danger': ['none'], 'home-name': 'oak' });
   });
 
   it('says that the answers cannot be kept for as long as they cannot', async () => {
