@@ -10,7 +10,7 @@ export function unsureWords(context: Context, state: State, question: Question):
   const assume = assumedOf(context, state, question);
   if (question.kind === 'name') return because;
   const why = /[.!?]$/.test(because) ? because : `${because}.`;
-  if (assume === null) return `We assume nothing. ${why}`;
+  if (assume === null) return question.kind === 'number' ? why : `We assume nothing. ${why}`;
   const said = sayAnswer(question, assume);
   const unit = question.unit ?? 'count';
   const range =

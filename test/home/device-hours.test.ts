@@ -51,6 +51,51 @@ test('a power chair that was named is called by its name', () => {
   });
 });
 
+test('a device nobody told the watts or hours of counts by its own row, asked or not', () => {
+  const nebulizer = { 'medical-devices': ['nebuliser'] };
+  const unsure = { 'other-medical-watts': 'not sure', 'other-medical-hours': 'not sure' };
+  for (const told of [{}, unsure]) {
+    const { kwhPerDay, runningWatts } = loadOf('other-medical', { ...nebulizer, ...told });
+    // Sessions of minutes at 60 to 180 W: a day's use is a tenth of a kilowatt-hour, and under a half at most.
+    expect(runningWatts).toMatchObject({ low: 60, value: 120, high: 180 });
+    expect(kwhPerDay.summer.value).toBeCloseTo(0.12 * 0.7, 9);
+    expect(kwhPerDay.summer.high).toBeCloseTo(0.18 * 2, 9);
+  }
+});
+
+test('a device a life may hang on runs all day at its high end until its hours are told', () => {
+  for (const ticked of ['suction', 'feeding-pump', 'other-device']) {
+    const { kwhPerDay, runningWatts, life } = loadOf('other-medical', {
+      'medical-devices': [ticked],
+    });
+    expect(life).toBe(true);
+    expect(kwhPerDay.winter.high).toBeCloseTo((24 * runningWatts.high) / 1000, 9);
+  }
+});
+
+test('several devices add up until they are told together', () => {
+  const named = { 'medical-devices': ['nebuliser', 'medical-bed'] };
+  const one = (ticked: string) => loadOf('other-medical', { 'medical-devices': [ticked] });
+  const [nebulizer, bed, both] = [
+    one('nebuliser'),
+    one('medical-bed'),
+    loadOf('other-medical', named),
+  ];
+  for (const end of ['low', 'value', 'high'] as const) {
+    expect(both.runningWatts[end]).toBeCloseTo(
+      nebulizer.runningWatts[end] + bed.runningWatts[end],
+      9,
+    );
+    expect(both.startVa![end]).toBeCloseTo(nebulizer.startVa![end] + bed.startVa![end], 9);
+    expect(both.kwhPerDay.winter[end]).toBeCloseTo(
+      nebulizer.kwhPerDay.winter[end] + bed.kwhPerDay.winter[end],
+      9,
+    );
+  }
+  const told = loadOf('other-medical', { ...named, 'other-medical-hours': 2 });
+  expect(told.kwhPerDay.winter.value).toBeCloseTo((both.runningWatts.value * 2) / 1000, 9);
+});
+
 test('heat tape that was told is counted, at the rank it was given', () => {
   const tape = { 'freeze-risk': ['heat-tape'] };
   // 5 to 8 W a foot, common practice: some tens of feet on a thermostat take 1 to 5 kWh on a hard winter day.

@@ -48,6 +48,7 @@ describe('every household load', () => {
         'cpap-heated',
         'dialysis',
         'feeding-pump',
+        'health-device',
         'infusion-pump',
         'medical-bed',
         'medicine-fridge',

@@ -1,6 +1,8 @@
 import type { ChoiceId } from '#compiled/question-ids.js';
+import type { Figure } from '../../quantity/figure';
+import { addFigures } from '../../quantity/figure-arithmetic';
 import type { HouseholdLoadId } from '../../tables/household-loads';
-import type { Load } from '../home';
+import { type Load, type Season, seasons } from '../home';
 import { asFigure, type LoadContext } from './context';
 import { byHoursTold } from './hours-told';
 import { makeLoad } from './make-load';
@@ -19,24 +21,46 @@ const small: readonly SmallDevice[] = [
   { ticked: 'nebuliser', row: 'nebuliser', name: 'Nebulizer', life: false },
   { ticked: 'power-chair', row: 'power-wheelchair', name: 'Power wheelchair charger', life: false },
   { ticked: 'medical-bed', row: 'medical-bed', name: 'Medical bed or lift', life: false },
-  { ticked: 'other-device', row: 'medical-bed', name: 'Another health device', life: true },
+  { ticked: 'other-device', row: 'health-device', name: 'Another health device', life: true },
 ];
 
-/** One load for all of them, called by what was named, at the watts and hours told for them together. */
+/** One load for all of them, called by what was named: at the watts and hours told for them together, each by its own row until then. */
 export function smallDevices(context: LoadContext): Load[] {
   const named = small.filter(({ ticked }) => context.facts.has('medical-devices', ticked));
   const first = named[0];
   if (first === undefined) return [];
-  const watts = asFigure(context, 'other-medical-watts', 'W', true);
-  const load = makeLoad(named.length === 1 ? first.row : 'medical-bed', {
+  const as = {
     id: 'other-medical',
     name: calledTogether(named),
     rank: 'must',
     life: named.some(({ life }) => life),
-    runningWatts: watts ?? undefined,
-    restsOn: ['medical-devices', 'other-medical-watts'],
-  });
+    restsOn: ['medical-devices', 'other-medical-watts', 'other-medical-hours'],
+  } as const;
+  const runningWatts = asFigure(context, 'other-medical-watts', 'W', true) ?? undefined;
+  const together = runningWatts === undefined && named.length > 1 ? inAll(named) : { runningWatts };
+  const load = makeLoad(named.length === 1 ? first.row : 'health-device', { ...as, ...together });
   return [byHoursTold(context, load, 'other-medical-hours')];
+}
+
+/** What several devices use by their rows: each on, and each started, beside the others. */
+function inAll(named: readonly SmallDevice[]) {
+  const loads = named.map(({ row }) => makeLoad(row, { rank: 'must', restsOn: [] }));
+  const sum = (unit: string, of: (load: Load) => Figure, name: string) =>
+    addFigures(loads.map(of), { unit, name });
+  return {
+    runningWatts: sum('W', (load) => load.runningWatts, 'running power of these devices'),
+    startVa: sum(
+      'VA',
+      (load) => load.startVa ?? load.runningVa,
+      'starting demand of these devices',
+    ),
+    kwhPerDay: Object.fromEntries(
+      seasons.map((season) => [
+        season,
+        sum('kWh/day', (load) => load.kwhPerDay[season], 'energy of these devices'),
+      ]),
+    ) as Record<Season, Figure>,
+  };
 }
 
 /** "Suction or cough machine with nebulizer, power wheelchair charger and medical bed or lift". */
