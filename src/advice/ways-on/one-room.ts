@@ -46,11 +46,13 @@ export function oneRoom(
   const line = lineOf(countedIn(room.home, drawn, best), true);
   const carriedWhole = !missed.some((load: Load) => warms(load) || cools(load));
   if (carriedWhole && !line.reaches && !lastsMuchLonger(line, chosen)) return null;
+  const withinMoney = withinBudgetUsd(home, line.usd + room.usd);
   return {
     line,
     units: room.units.map(({ id }) => id),
     unitsUsd: room.usd,
-    doesItWithin: line.reaches && withinBudgetUsd(home, line.usd + room.usd),
+    doesItWithin: line.reaches && withinMoney,
+    keepsRoom: withinMoney && !carriedWhole && line.value.long,
     heats: room.units.some(warms),
     cools: room.units.some((unit) => !warms(unit) && cools(unit)),
   };

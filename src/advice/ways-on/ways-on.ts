@@ -39,6 +39,8 @@ export interface OneRoom {
   readonly unitsUsd: number;
   /** It reaches the goal, and with what the room takes it is within the money: the whole job is done, though not in the whole home. */
   readonly doesItWithin: boolean;
+  /** What is advised leaves out the heat or the cooling of the whole home; this is within the money with the unit, and lasts for long. */
+  readonly keepsRoom: boolean;
   readonly heats: boolean;
   readonly cools: boolean;
 }

@@ -28,6 +28,9 @@ const roomUnits: readonly { load: LoadId; buys: AddOnId }[] = [
   { load: 'room-cooler', buys: 'room-cooler' },
 ];
 
+/** The sums of the plan count on it: without it the one room is neither warm nor cool. */
+export const isCountedOn = ({ id }: AddOn): boolean => roomUnits.some(({ buys }) => buys === id);
+
 /** Told or asked for, and of use in a season the plan is for. */
 function isWanted({ facts, goalSeasons }: Home, load: Load): boolean {
   const listed = facts.told('must-run') && load.rank === 'must';

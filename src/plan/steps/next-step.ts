@@ -42,12 +42,17 @@ type Step =
       readonly how: string;
     }
   | { readonly id: 'find-out-first'; readonly conditions: readonly ConditionCode[] }
-  /** They said they need the whole home; one room would do the whole job within their money. */
-  | { readonly id: 'one-room'; readonly way: OneRoom }
+  /**
+   * The whole home counts, as they said or because nobody has asked; one room within their money would do the whole job, or is kept warm
+   * or cool where the home is not.
+   */
+  | { readonly id: 'one-room'; readonly way: OneRoom; readonly asked: boolean }
   /** What living thriftily takes stands on the same list, $; `waitsUsd`: what more money must be there first, $, 0 for none. */
   | {
       readonly id: 'buy';
       readonly parts: readonly Part[];
+      /** For the one room that the sums count on. */
+      readonly roomUnits: readonly AddOn[];
       readonly thriftUsd: number;
       readonly waitsUsd: number;
     }

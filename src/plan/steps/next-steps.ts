@@ -10,7 +10,7 @@ import type { Electrical } from '../electrical/electrical';
 import type { FuelToStore } from '../fuel/fuel-to-store';
 import type { ToFindOut } from '../sureness/worth-finding-out';
 import { thriftCostUsd } from '../thrift-cost';
-import type { AddOn } from './add-ons';
+import { type AddOn, isCountedOn } from './add-ons';
 import type { NextStep } from './next-step';
 import { alarmStep, medicalSteps } from './safety-steps';
 
@@ -92,8 +92,9 @@ function findOutSteps({ toFindOut }: Of): NextStep[] {
 /** Theirs to decide: the plan stays with the whole home, as they told. */
 function oneRoomStep({ home, advice: { waysOn } }: Of): NextStep[] {
   const way = waysOn?.oneRoom ?? null;
-  return home.lifeSupport === 'no' && way?.doesItWithin
-    ? [{ id: 'one-room', way, who: 'household' }]
+  if (home.lifeSupport !== 'no' || way === null) return [];
+  return way.doesItWithin || way.keepsRoom
+    ? [{ id: 'one-room', way, asked: home.facts.told('one-room'), who: 'household' }]
     : [];
 }
 
@@ -107,7 +108,7 @@ function findOutFirst({ advice, possibleIf }: Of): NextStep[] {
 }
 
 /** What is plugged in is bought by the household; what is wired in begins with quotes. */
-function buySteps({ advice }: Of): NextStep[] {
+function buySteps({ advice, addOns }: Of): NextStep[] {
   const { route, firstBuy } = advice;
   const traits = traitsOf[route.kind];
   const first = buyFirst(advice);
@@ -117,7 +118,14 @@ function buySteps({ advice }: Of): NextStep[] {
   const thriftUsd = first.length > 0 ? 0 : thriftCostUsd(advice);
   return [
     ...first,
-    { id: 'buy', parts, thriftUsd, waitsUsd: firstBuy?.shortUsd ?? 0, who: 'household' },
+    {
+      id: 'buy',
+      parts,
+      roomUnits: addOns.filter(isCountedOn),
+      thriftUsd,
+      waitsUsd: firstBuy?.shortUsd ?? 0,
+      who: 'household',
+    },
   ];
 }
 
@@ -185,7 +193,10 @@ function wiredSteps({ home: { facts }, advice: { route } }: Of): NextStep[] {
 }
 
 /** What the size, the fuel and the cautions of the route advised still ask of the household. */
-function sourceSteps({ advice, electrical, fuelToStore, addOns }: Of): NextStep[] {
+function sourceSteps(given: Of): NextStep[] {
+  const { advice, electrical, fuelToStore } = given;
+  const bought = buySteps(given).some(({ id }) => id === 'buy');
+  const addOns = given.addOns.filter((one) => !(bought && isCountedOn(one)));
   const shortfalls = electrical.highEnd.filter(({ route }) => route === advice.route.kind);
   const steps: NextStep[] = [];
   if (shortfalls.length > 0) {

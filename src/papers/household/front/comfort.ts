@@ -23,9 +23,14 @@ export function comfort(
   };
   // Who leaves when the power fails waits for no thermometer.
   const staysHere = home.lifeSupport === 'no' || lifeFirst?.leaveAtOnce !== true;
+  // The ways on stand on the page only where nobody's life hangs on a device.
+  const room = lifeFirst?.told ? null : (advice.waysOn?.oneRoom ?? null);
+  const near = room?.keepsRoom ? room : null;
   return [
-    ...(heat.length > 0 ? [say.noHeat(because(heat, say.buildingHeats), staysHere)] : []),
+    ...(heat.length > 0
+      ? [say.noHeat(because(heat, say.buildingHeats), staysHere, near?.heats === true)]
+      : []),
     ...(night === null ? [] : [words.noHeatAtNight(night)]),
-    ...(cool.length > 0 ? [say.noCooling(because(cool, ''), staysHere)] : []),
+    ...(cool.length > 0 ? [say.noCooling(because(cool, ''), staysHere, near?.cools === true)] : []),
   ];
 }

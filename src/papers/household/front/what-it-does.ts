@@ -2,6 +2,7 @@ import { isSource, outletsOnly } from '../../../kinds/ask-traits';
 import { traitsOf } from '../../../kinds/route-traits';
 import { isWired } from '../../../plan/electrical/route-traits';
 import type { Plan } from '../../../plan/plan';
+import { isCountedOn } from '../../../plan/steps/add-ons';
 import { thriftCostUsd } from '../../../plan/thrift-cost';
 import type { Words } from '../../../words/words';
 import { sayAboveTold, sayHighAbove } from '../say-above-told';
@@ -11,8 +12,8 @@ import { sayBothWays } from './say-thriftily';
 /** What to buy; where life hangs on a device, only beside what comes before. */
 export function buy(plan: Plan, words: Words): string {
   const { addOns, lifeFirst } = plan;
-  const beside = addOns.length > 0 && !lifeFirst?.told;
-  return purchase(plan, words, beside ? words.household.frontPage.addOns(addOns) : '');
+  const beside = lifeFirst?.told ? [] : addOns.filter((one) => !isCountedOn(one));
+  return purchase(plan, words, beside.length > 0 ? words.household.frontPage.addOns(beside) : '');
 }
 
 /** The same without what is worth having beside it. */
@@ -28,6 +29,7 @@ export function purchase(plan: Plan, words: Words, also = ''): string {
     aboveTold: sayAboveTold(plan, words),
     installed: isWired(route),
     thriftUsd: thriftCostUsd(advice),
+    roomUnits: plan.addOns.filter(isCountedOn),
     highAbove: sayHighAbove(plan, words),
     first: advice.firstBuy === null ? '' : words.firstBuy(advice.firstBuy),
     also,

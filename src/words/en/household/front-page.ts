@@ -9,7 +9,7 @@ import { inSentence, listOf } from '../list-of';
 import { sayPart } from '../parts/say-part';
 import { sayRouteTitle } from '../routes/route-titles';
 import { sayFigure } from '../say-figure';
-import { sayThrift } from '../say-thrift';
+import { sayRoomUnits, sayThrift } from '../say-thrift';
 import { addOnName, addOnUsd } from '../steps/say-add-on';
 
 const whole = (hours: number) => shown(hours, 'h');
@@ -34,6 +34,8 @@ export const frontPage = {
       aboveTold: string;
       installed: boolean;
       thriftUsd: number;
+      /** For the one room that the sums count on. */
+      roomUnits: readonly AddOn[];
       /** Where the high end of the price is above the money told, with a space before it. */
       highAbove: string;
       /** What comes first where the money of now does not buy all, with a space before it. */
@@ -47,7 +49,7 @@ export const frontPage = {
       bridge: 'Beside that, and only as a bridge',
     }[given.head];
     const made = parts.map((part) => inSentence(sayPart(part.called))).join('; ');
-    return `${head}: ${inSentence(sayRouteTitle(called))}, ${sayFigure(costUsd)}${given.aboveTold}${given.installed ? ' installed' : ''}: ${made}${sayThrift(given.thriftUsd)}.${given.highAbove}${given.first}${given.also}`;
+    return `${head}: ${inSentence(sayRouteTitle(called))}, ${sayFigure(costUsd)}${given.aboveTold}${given.installed ? ' installed' : ''}: ${made}${sayRoomUnits(given.roomUnits)}${sayThrift(given.thriftUsd)}.${given.highAbove}${given.first}${given.also}`;
   },
   buyNothing: ({ called, parts }: Route, also: string) =>
     `What to buy: nothing. Use ${inSentence(sayRouteTitle(called))}: ${parts.map((part) => inSentence(sayPart(part.called))).join('; ')}.${also}`,
@@ -104,10 +106,10 @@ export const frontPage = {
   cheapestForAll: ({ called, costUsd }: Route) =>
     ` Cheapest that does the whole job: ${inSentence(sayRouteTitle(called))}, about ${shown(costUsd.value, '$')}.`,
 
-  noHeat: (because: string, staysHere: boolean) =>
-    `Expect no heat while the power is out: ${because}.${staysHere ? ' Live in one room, hang a thermometer in it, and leave before it stays below 60 °F.' : ''}`,
-  noCooling: (because: string, staysHere: boolean) =>
-    `Expect no cooling while the power is out: ${because}. ${staysHere ? 'Have a cool place to go to, and leave before a room stays above 90 °F; a fan alone does not protect above that.' : 'A fan alone does not protect above 90 °F.'}`,
+  noHeat: (because: string, staysHere: boolean, room: boolean) =>
+    `Expect no heat while the power is out: ${because}.${room ? ' One warm room is within your money; "Ways on" below says how.' : ''}${staysHere ? ' Live in one room, hang a thermometer in it, and leave before it stays below 60 °F.' : ''}`,
+  noCooling: (because: string, staysHere: boolean, room: boolean) =>
+    `Expect no cooling while the power is out: ${because}.${room ? ' One cool room is within your money; "Ways on" below says how.' : ''} ${staysHere ? 'Have a cool place to go to, and leave before a room stays above 90 °F; a fan alone does not protect above that.' : 'A fan alone does not protect above 90 °F.'}`,
   buildingHeats: 'the building heats your home, and its boiler needs power too',
   /** A unit for one room that nobody may have is not "the" unit of this home. */
   notRun: (names: readonly string[], forOneRoom: boolean) =>

@@ -97,9 +97,9 @@ export const waysOn = {
       ? `Ways on: none of more money, a shorter goal or fewer things does ${nearer === '' ? 'it' : 'all of it'} here.${nearer} Plan to leave.`
       : `Ways on, ${ways.join(' Or, ')}${nearer}`;
   },
-  /** The step of a household that said it needs the whole home. */
-  decideOnRoom: (way: OneRoom) =>
-    `Decide together whether one ${room(way)} is enough for all of you; if it is, change that answer and plan again before you buy. ${sentenceCase(unitsWith(way))} then do the whole job within your money.`,
+  /** The step of a household that said it needs the whole home, or was not asked. */
+  decideOnRoom: (way: OneRoom, asked: boolean) =>
+    `Decide together whether one ${room(way)} is enough for all of you; if it is, ${asked ? 'change that answer' : 'tell us so'} and plan again before you buy. ${sentenceCase(unitsWith(way))} ${way.doesItWithin ? 'then do the whole job within your money' : `are within your money, and keep one ${room(way)} for ${lasting(way.line)}`}.`,
   leaveWhenItEnds: (hours: number | null) =>
     `When to leave: ${hours === null ? 'before it ends' : `before it ends, after about ${span(hours)}`}, or as soon as the room stays below 60 °F or above 90 °F.`,
 };

@@ -49,12 +49,13 @@ export function sayStep(step: NextStep, home: Named): string {
     case 'find-out-first':
       return sayFindOutFirst(step.conditions);
     case 'one-room':
-      return waysOn.decideOnRoom(step.way);
+      return waysOn.decideOnRoom(step.way, step.asked);
     case 'buy':
       return sayBuyStep(
         step.parts.map((part) => sayPart(part.called)),
         step.thriftUsd,
         step.waitsUsd,
+        step.roomUnits,
       );
     case 'buy-first':
       return sayBuyFirstStep(
