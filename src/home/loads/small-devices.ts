@@ -7,6 +7,8 @@ import { asFigure, type LoadContext } from './context';
 import { byHoursTold } from './hours-told';
 import { makeLoad } from './make-load';
 
+type NamedByLoad = 'running-power' | 'starting-demand' | 'energy';
+
 interface SmallDevice {
   readonly ticked: ChoiceId<'medical-devices'>;
   readonly row: HouseholdLoadId;
@@ -37,28 +39,22 @@ export function smallDevices(context: LoadContext): Load[] {
     restsOn: ['medical-devices', 'other-medical-watts', 'other-medical-hours'],
   } as const;
   const runningWatts = asFigure(context, 'other-medical-watts', 'W', true) ?? undefined;
-  const together = runningWatts === undefined && named.length > 1 ? inAll(named) : { runningWatts };
+  const together =
+    runningWatts === undefined && named.length > 1 ? inAll(named, as.name) : { runningWatts };
   const load = makeLoad(named.length === 1 ? first.row : 'health-device', { ...as, ...together });
   return [byHoursTold(context, load, 'other-medical-hours')];
 }
 
 /** What several devices use by their rows: each on, and each started, beside the others. */
-function inAll(named: readonly SmallDevice[]) {
+function inAll(named: readonly SmallDevice[], name: string) {
   const loads = named.map(({ row }) => makeLoad(row, { rank: 'must', restsOn: [] }));
-  const sum = (unit: string, of: (load: Load) => Figure, name: string) =>
-    addFigures(loads.map(of), { unit, name });
+  const sum = (unit: string, code: NamedByLoad, of: (load: Load) => Figure) =>
+    addFigures(loads.map(of), { unit, name: { code, load: name } });
   return {
-    runningWatts: sum('W', (load) => load.runningWatts, 'running power of these devices'),
-    startVa: sum(
-      'VA',
-      (load) => load.startVa ?? load.runningVa,
-      'starting demand of these devices',
-    ),
+    runningWatts: sum('W', 'running-power', (load) => load.runningWatts),
+    startVa: sum('VA', 'starting-demand', (load) => load.startVa ?? load.runningVa),
     kwhPerDay: Object.fromEntries(
-      seasons.map((season) => [
-        season,
-        sum('kWh/day', (load) => load.kwhPerDay[season], 'energy of these devices'),
-      ]),
+      seasons.map((season) => [season, sum('kWh/day', 'energy', (load) => load.kwhPerDay[season])]),
     ) as Record<Season, Figure>,
   };
 }

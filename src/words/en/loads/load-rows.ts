@@ -82,6 +82,7 @@ const names: Readonly<Record<HouseholdLoadId, string>> = {
   'feeding-pump': 'Feeding pump',
   'infusion-pump': 'Infusion pump',
   'power-wheelchair': 'Power wheelchair charger',
+  'health-device': 'Another health device',
   'medical-bed': 'Medical bed or powered air mattress',
   dialysis: 'Home dialysis',
   'medicine-fridge': 'Small fridge for medicine',
