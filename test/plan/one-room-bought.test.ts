@@ -38,7 +38,8 @@ test('the unit of the one room stands on the list of what is bought and in the s
 });
 
 test('where the cooling of the whole home is left out, one room within the money is a step before buying', () => {
-  for (const more of [{}, { 'one-room': 'no' }] as const) {
+  const asked: Answers[] = [{}, { 'one-room': 'no' }];
+  for (const more of asked) {
     const plan = planWith(more);
     expect(plan.comfortLost.cool).not.toEqual([]);
     const step = plan.nextSteps.find(({ id }) => id === 'one-room');
