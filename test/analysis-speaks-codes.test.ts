@@ -27,7 +27,15 @@ const reasons: Readonly<Record<string, string>> = {
 };
 
 /** Sentences still made where they are decided, by file. The numbers may only get smaller. */
-const left: Readonly<Record<string, number>> = {};
+const left: Readonly<Record<string, number>> = {
+  // A tariff names its parts itself, as its file does: seasons, periods and charges.
+  'bill/tariff/assumed-tariff.ts': 1,
+  'bill/tariff/demo-tariffs.ts': 1,
+  'bill/tariff/export-from-bill.ts': 2,
+  'bill/tariff/in-season.ts': 3,
+  'bill/tariff/tariff-from-bill.ts': 4,
+  'bill/tariff/with-more-lines.ts': 2,
+};
 
 const files = rooms.flatMap((room) =>
   readdirSync(join('src', room), { recursive: true, encoding: 'utf8' })
@@ -58,19 +66,26 @@ test('the scan sees what it is there to see', () => {
   expect(sentencesIn('return `about $'.concat('{Math.round(hours)} h from full`;'))).toHaveLength(
     1,
   );
+  expect(sentencesIn("timesFigure(watts, 2, { name: 'running power of the pump' });")).toHaveLength(
+    1,
+  );
+  expect(sentencesIn("makeLoad('well', { name: 'A well pump' });")).toHaveLength(1);
+  expect(sentencesIn("const heaterNames = { boiler: 'the hot boiler' };")).toHaveLength(1);
   expect(sentencesIn("return { code: 'over-budget', hours };")).toHaveLength(0);
   expect(sentencesIn("const source = { kind: 'told', label: 'you told us so' };")).toHaveLength(1);
   expect(sentencesIn("formula('power x hours a day', [watts])")).toHaveLength(1);
   expect(sentencesIn("throw new RangeError('hours must be above zero');")).toHaveLength(0);
 });
 
-/** Rooms where nothing is named in words; `home` still names its loads and `bill` the parts of a tariff. */
-const codedNames = ['kinds', 'tables', 'outage', 'routes', 'rules', 'advice'];
+/** Rooms where nothing is named in words; `bill` names the parts of a tariff, and `physics` what its faults speak of. */
+const codedNames = ['kinds', 'tables', 'home', 'outage', 'routes', 'rules', 'advice'];
 
-test('no figure of these rooms is named in words: give it a code of quantity/figure-name.ts', () => {
+test('nothing of these rooms is named in words: give it a code of quantity/figure-name.ts or home/loads/load-name.ts', () => {
   const named = files
     .filter((file) => codedNames.includes(file.split('/')[0]!))
-    .filter((file) => /\bname: ['`]/.test(readFileSync(join('src', file), 'utf8')));
+    .filter((file) =>
+      /\b(?:name|label|called): ['`][^'`\n]*[ A-Z]/.test(readFileSync(join('src', file), 'utf8')),
+    );
   expect(named).toEqual([]);
 });
 

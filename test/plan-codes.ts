@@ -82,8 +82,9 @@ function outlookCodes({ outlook: { record, ...outlook } }: Plan) {
 
 /** Of where a power comes from only the kind, and only where it is all that goes on. */
 function scopeCodes({ electrical: { scope } }: Plan) {
-  const circuits = scope.circuits.map(({ how, ...circuit }) => ({
+  const circuits = scope.circuits.map(({ how, called, ...circuit }) => ({
     ...circuit,
+    ...(called === null && { name: null }),
     ...(how.is === undefined && { how: how.kind }),
   }));
   return { ...scope, circuits };
@@ -112,7 +113,7 @@ function jobCodes({ home, job, jobTold }: Plan) {
 /** "1,487" as it stands in a sentence. */
 const asNumber = ([said]: RegExpMatchArray) => Number(said.replaceAll(',', ''));
 
-function loadCodes({ restsOn, name, ...load }: Load) {
+function loadCodes({ restsOn, called, ...load }: Load) {
   return load;
 }
 

@@ -1,11 +1,14 @@
 /** No sentences to a household, and where they may stay. */
 const reasoned: readonly [about: string, at: RegExp][] = [
   // Its message is for whoever called it wrongly.
-  ['a fault of our own code', /new RangeError\(|must(?:Not)?Be|requireWithin|throw new Error\(/],
-  // A figure never travels without them, and they are the same in every paper.
   [
-    'what a figure is and where it comes from',
-    /\b(?:name|unit|cite\w*|title)\b|\bsource: $|CITE|BASIS/,
+    'a fault of our own code',
+    /new RangeError\(|must(?:Not)?Be|requireWithin|demandRange|throw new Error\(/,
+  ],
+  // Titles of published sources and units of a figure are the same in every language.
+  [
+    'what a figure is counted in and what is cited',
+    /\b(?:unit|cite\w*|title)\b|\bsource: $|CITE|BASIS/,
   ],
   // A code of `rules/rule.ts`; the type `Who` lets no other sentence stand there.
   ['who does a piece of work', /\bwho: $/],
@@ -15,10 +18,6 @@ const reasoned: readonly [about: string, at: RegExp][] = [
 
 /** A call whose first argument is a code, and a later one the citation of a published source. */
 const CITES = /\bformula\($/;
-/** Calls that take what a figure is called among their arguments. */
-const MAKES_A_FIGURE = /\b(?:asFigure|figureOf)$/;
-/** Tables of what a figure or a load is called. */
-const OF_NAMES = /\bconst \w*(?:names|Names)\b[^=;]*= $/;
 
 /** What stands before the brackets that are open around a place, the innermost first. */
 function openAround(code: string, at: number): string[] {
@@ -41,10 +40,6 @@ function isCitation(code: string, at: number): boolean {
   return CITES.test(`${before}(`) && code.slice(open, at).includes(',');
 }
 
-/** An argument of a call that makes a figure, or a line of a table of names. */
-const namesAFigure = (code: string, at: number) =>
-  openAround(code, at).some((before) => MAKES_A_FIGURE.test(before) || OF_NAMES.test(before));
-
 const LITERAL = /'((?:[^'\\\n]|\\.)*)'|"((?:[^"\\\n]|\\.)*)"|`((?:[^`\\]|\\.)*)`/g;
 
 const withoutComments = (text: string) =>
@@ -65,7 +60,6 @@ export function sentencesIn(text: string): string[] {
       const before = code.slice(Math.max(0, found.index - 60), found.index);
       const excused =
         reasoned.some(([, at]) => at.test(line) || at.test(before)) ||
-        namesAFigure(code, found.index) ||
         isCitation(code, found.index);
       return !excused && isSentence(found[1] ?? found[2] ?? found[3] ?? '');
     })

@@ -1,9 +1,9 @@
-import type { Draft, DraftLoad } from '../plan/draft/draft';
 import type { Figure } from '../quantity/figure';
 import { formatQuantity } from '../quantity/format-quantity';
 import { shownRange } from '../quantity/shown';
+import type { ShownDraft, ShownLoad } from './shown-draft';
 
-type Sums = Omit<Draft, 'glance'>;
+type Sums = Pick<ShownDraft, 'runningWatts' | 'startVa' | 'kwhPerDay' | 'season' | 'unsureCount'>;
 
 /** A figure with the range it may have. */
 export function sayFigure({ low, value, high, unit }: Figure): string {
@@ -20,7 +20,7 @@ export function sumWords(draft: Sums): string[] {
   ].filter((words) => words !== null);
 }
 
-export const RANK_WORDS: Readonly<Record<DraftLoad['rank'], string>> = {
+export const RANK_WORDS: Readonly<Record<ShownLoad['rank'], string>> = {
   must: 'Must keep running',
   good: 'Good to have',
   wait: 'Can wait',
@@ -32,7 +32,7 @@ const UNTOLD = 'Counted until you tell us';
  * Names of the loads of each rank that has any, must first. What nobody told of is named only where it counts, and
  * as what it is.
  */
-export function rankWords(draft: Sums): string[] {
+export function rankWords(draft: Pick<ShownDraft, 'ranked' | 'loads'>): string[] {
   const told = draft.loads.filter((load) => load.told);
   const untold = draft.loads.filter(
     (load) => !load.told && (!draft.ranked || load.rank === 'must'),

@@ -7,6 +7,7 @@ import type { BillYear } from './bill/bill-year';
 import type { CalibrationFinding } from './bill/calibration';
 import type { Facts } from './facts';
 import type { LoadId } from './loads/load-id';
+import type { LoadName } from './loads/load-name';
 
 export type { Season };
 
@@ -21,7 +22,7 @@ export type Way = 'usual' | 'thrifty';
 /** One thing in the home that uses electricity. */
 export interface Load {
   readonly id: LoadId;
-  readonly name: string;
+  readonly called: LoadName;
   readonly rank: Rank;
   /** Somebody's life or health hangs on it. */
   readonly life: boolean;

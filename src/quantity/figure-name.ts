@@ -3,7 +3,7 @@ export type FigureName = PlainFigureName | FigureNameOf;
 
 /** One that speaks of something else. */
 export type FigureNameOf =
-  /** Of a load: its name. */
+  /** Of a load: its `LoadName`. */
   | {
       readonly code:
         | 'running-power'
@@ -13,7 +13,7 @@ export type FigureNameOf =
         | 'energy'
         | 'energy-by-hours'
         | 'power-at-208-volts';
-      readonly load: string;
+      readonly load: unknown;
     }
   /** A thing to buy: its class. */
   | { readonly code: 'equipment'; readonly class: string }

@@ -42,8 +42,8 @@ export type OriginOf =
     }
   | { readonly code: 'hours-of-day'; readonly hours: readonly [number, number, number] }
   | { readonly code: 'warm-kitchen'; readonly factor: number }
-  /** All loads running, with these starting. */
-  | { readonly code: 'all-running'; readonly starting: readonly string[] }
+  /** All loads running, with these starting: what each is called. */
+  | { readonly code: 'all-running'; readonly starting: readonly unknown[] }
   | { readonly code: 'from-same-tank'; readonly use: string }
   /** The average price of a year in a state, and that of April 2025 where it is known, cents a kWh. */
   | {

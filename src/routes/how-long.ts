@@ -1,3 +1,4 @@
+import type { LoadName } from '../home/loads/load-name';
 import type { Figure } from '../quantity/figure';
 import type { GeneratorFuel } from '../tables/fuels';
 
@@ -12,8 +13,8 @@ export type HoursOf =
     }
   | { readonly code: 'cans-filled'; readonly gallons: number }
   | { readonly code: 'full-pack'; readonly kwh: number }
-  /** A battery for one job, by the names of what it carries. */
-  | { readonly code: 'one-job'; readonly kwh: number; readonly names: readonly string[] };
+  /** A battery for one job, by what it carries is called. */
+  | { readonly code: 'one-job'; readonly kwh: number; readonly jobs: readonly LoadName[] };
 
 /** How long a route lasts, as a code; `words` says it beside the hours. */
 export type HowLong =

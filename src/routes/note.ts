@@ -1,4 +1,5 @@
 import type { Season } from '../home/home';
+import type { LoadName } from '../home/loads/load-name';
 import type { Figure } from '../quantity/figure';
 import type { Stretches } from '../tables/run-hours';
 import type { BetweenBlocks } from './kinds/generator-blocks';
@@ -38,16 +39,16 @@ export type Note =
       readonly ofKwh: number;
     }
   | { readonly code: 'only-what-it-keeps'; readonly kwh: number }
-  /** Run in some hours of the day only: fuel a day, how long that lasts, names of what stands still between, and what that does. */
+  /** Run in some hours of the day only: fuel a day, how long that lasts, what stands still between, and what that does. */
   | ({
       readonly code: 'by-timetable';
       readonly runHours: Stretches;
       readonly burnsPerDay: number;
       readonly unit: string;
       readonly lastsHours: number | null;
-      readonly still: readonly string[];
+      readonly still: readonly LoadName[];
     } & BetweenBlocks)
-  | { readonly code: 'no-timetable-for'; readonly name: string }
+  | { readonly code: 'no-timetable-for'; readonly called: LoadName }
   | { readonly code: 'less-on-this-fuel'; readonly share: number }
   | { readonly code: 'less-at-this-height'; readonly watts: number; readonly ofWatts: number }
   | {

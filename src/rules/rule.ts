@@ -1,5 +1,6 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../home/home';
+import type { LoadName } from '../home/loads/load-name';
 import type { RouteTraits } from '../kinds/route-traits';
 import type { Figure } from '../quantity/figure';
 import type { RuleId, RuleRow } from '../tables/rules';
@@ -14,7 +15,7 @@ export type Severity = RuleRow['severity'];
 export interface RuleFigure {
   /** Id of the load it belongs to. */
   readonly load: string;
-  readonly name: string;
+  readonly called: LoadName;
   readonly at: 'start' | 'running' | 'at-208-volts';
   readonly figure: Figure;
 }

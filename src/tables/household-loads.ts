@@ -10,7 +10,6 @@ export type HouseholdLoadId = RowId;
 
 export interface HouseholdLoadRow {
   id: HouseholdLoadId;
-  name: string;
   /** Set where the figures are for one ton, or one bank, and must be multiplied. */
   per?: string;
   hp?: number;

@@ -80,9 +80,10 @@ describe('NEC Annex D, example D1(a), standard method', () => {
 
 describe('NEC Annex D, example D1(b), motors added', () => {
   const legs = legCurrents({ legA: 78, neutral: 61, legB: 78 }, [
-    { label: '230 V air conditioner', kind: '240', amps: 6 },
-    { label: '115 V air conditioner and dishwasher', kind: '120', ampsA: 12, ampsB: 10 },
-    { label: 'disposer', kind: '120', ampsA: 0, ampsB: 8 },
+    // 230 V air conditioner; 115 V air conditioner and dishwasher; disposer.
+    { kind: '240', amps: 6 },
+    { kind: '120', ampsA: 12, ampsB: 10 },
+    { kind: '120', ampsA: 0, ampsB: 8 },
   ]);
 
   test('puts 99 A on line A', () => {

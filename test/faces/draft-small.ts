@@ -1,6 +1,5 @@
-import type { ShownDraft } from '../../src/faces/shown-draft';
+import type { ShownDraft, ShownLoad } from '../../src/faces/shown-draft';
 import type { Answers } from '../../src/interview/answers';
-import type { DraftLoad } from '../../src/plan/draft/draft';
 import { figure } from '../../src/quantity/figure';
 
 const source = { kind: 'assumed' } as const;
@@ -13,7 +12,7 @@ export function draftSmall(answers: Answers): ShownDraft {
     typeof said === 'number'
       ? figure({ value: said, unit: 'W', source })
       : figure({ value: 1000, low: 600, high: 2000, unit: 'W', source });
-  const loads: DraftLoad[] =
+  const loads: ShownLoad[] =
     said === undefined
       ? []
       : [{ id: 'well', name: 'well pump', rank: 'must', runningWatts, told: true }];

@@ -3,6 +3,7 @@ import type { Draft } from '../../plan/draft/draft';
 import type { Glance } from '../../plan/draft/glance';
 import { sayContradiction } from '../../words/en/contradictions/say-contradiction';
 import { possibleIf as wouldBe } from '../../words/en/household/possible-if';
+import { sayLoadName } from '../../words/en/loads/say-load-name';
 import { sayRouteTitle } from '../../words/en/routes/route-titles';
 import { sayIf } from '../../words/en/routes/say-if';
 
@@ -15,6 +16,7 @@ export function showDraft(draft: Draft): ShownDraft {
   const { possible } = draft.glance;
   return {
     ...draft,
+    loads: draft.loads.map(({ called, ...load }) => ({ ...load, name: sayLoadName(called) })),
     glance: showGlance(draft.glance),
     lines: [...(possible === null ? [] : [wouldBe.inPane(possible)]), ...lines],
   };
@@ -23,6 +25,14 @@ export function showDraft(draft: Draft): ShownDraft {
 /** Titles and conditions in words. */
 export function showGlance({ route, ...glance }: Glance): ShownGlance {
   if (route === null) return { ...glance, route };
-  const { called, ifs, ...rest } = route;
-  return { ...glance, route: { ...rest, title: sayRouteTitle(called), ifs: ifs.map(sayIf) } };
+  const { called, ifs, leavesOut, ...rest } = route;
+  return {
+    ...glance,
+    route: {
+      ...rest,
+      title: sayRouteTitle(called),
+      ifs: ifs.map(sayIf),
+      leavesOut: leavesOut.map(sayLoadName),
+    },
+  };
 }

@@ -42,7 +42,7 @@ const makers: Readonly<Record<ChoiceId<'big-loads'>, ((context: LoadContext) => 
   'second-cooling': (context) =>
     makeLoad('central-ac', {
       id: 'second-ac',
-      name: 'Second air conditioner',
+      called: { code: 'second-ac' },
       rank: 'wait',
       count: tonsFromArea(context),
       offInOutage: true,

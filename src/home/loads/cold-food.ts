@@ -18,7 +18,12 @@ export function coldFood(context: LoadContext): Load[] {
   if (freezers !== null) {
     const rank = rankOf(context.facts, ['freezer']);
     const id = 'freezer-chest';
-    const of = { name: 'Freezer', rank, count: freezers, restsOn: ['freezer-count'] } as const;
+    const of = {
+      called: { code: 'freezer' },
+      rank,
+      count: freezers,
+      restsOn: ['freezer-count'],
+    } as const;
     loads.push(inSummer(context, makeLoad(id, of)));
   }
   return loads;

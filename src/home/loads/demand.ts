@@ -103,7 +103,7 @@ function startOf(running: readonly Load[], runningVa: Figure) {
     source: formula(
       {
         code: 'all-running',
-        starting: likely.starting.flatMap((id) => namesOf(running, id)),
+        starting: likely.starting.flatMap((id) => calledBy(running, id)),
       },
       [runningVa],
       'largest start plus the next largest that starts by itself; common practice, no source',
@@ -118,8 +118,8 @@ function startOf(running: readonly Load[], runningVa: Figure) {
 
 const AT_START = { unit: 'VA' };
 
-const namesOf = (loads: readonly Load[], id: Load['id']) =>
-  loads.filter((load) => load.id === id).map(({ name }) => name);
+const calledBy = (loads: readonly Load[], id: Load['id']) =>
+  loads.filter((load) => load.id === id).map(({ called }) => called);
 
 /** What a load asks for in the moment it starts, above what it takes while it runs. */
 function stepOf(

@@ -14,6 +14,7 @@ import { besidePump } from './beside-pump';
 import { compressorStart, compressorWatts, tonsFromArea } from './compressor';
 import { asFigure, type LoadContext } from './context';
 import { rankOf } from './load-keys';
+import type { LoadName } from './load-name';
 import { type Better, makeLoad } from './make-load';
 
 const fuelHeaters: Readonly<Partial<Record<ChoiceId<'heat-main'>, HouseholdLoadId>>> = {
@@ -23,17 +24,10 @@ const fuelHeaters: Readonly<Partial<Record<ChoiceId<'heat-main'>, HouseholdLoadI
   pellet: 'pellet-stove',
 };
 
-const heaterNames: Readonly<Partial<Record<HouseholdLoadId, string>>> = {
-  'furnace-gas': 'Furnace',
-  'furnace-oil': 'Oil furnace',
-  boiler: 'Boiler',
-  'pellet-stove': 'Pellet stove',
-};
-
-const stripNames = {
-  backup: 'Backup heating strips',
-  furnace: 'Electric furnace',
-  baseboard: 'Electric baseboard heat',
+const heaterNames: Readonly<Partial<Record<HouseholdLoadId, LoadName>>> = {
+  'furnace-gas': { code: 'furnace' },
+  'furnace-oil': { code: 'oil-furnace' },
+  boiler: { code: 'boiler' },
 };
 
 /** Whatever of the heating uses electricity. A wood stove and a gas heater without a plug use none. */
@@ -43,11 +37,11 @@ export function heating(context: LoadContext): Load[] {
   const row = fuelHeaters[kind];
   if (row !== undefined) return [fuelHeater(context, row)];
   if (kind === 'heat-pump') {
-    const backup = strips(context, stripNames.backup);
+    const backup = strips(context, 'backup-strips');
     return [heatPump(context), ...backup.map((load) => besidePump(context, load))];
   }
-  if (kind === 'electric-furnace') return mainStrips(context, stripNames.furnace);
-  if (kind === 'baseboard') return mainStrips(context, stripNames.baseboard);
+  if (kind === 'electric-furnace') return mainStrips(context, 'electric-furnace');
+  if (kind === 'baseboard') return mainStrips(context, 'baseboard');
   return [];
 }
 
@@ -70,7 +64,7 @@ function fuelHeater(context: LoadContext, row: HouseholdLoadId): Load {
         });
   const rank = rankOf(context.facts, ['heat']);
   return makeLoad(row, {
-    name: heaterNames[row],
+    called: heaterNames[row],
     rank,
     runningWatts,
     follows: 'cold',
@@ -85,7 +79,7 @@ function heatPump(context: LoadContext): Load {
   const watts = compressorWatts(context, 'heat-pump-run-amps');
   const cools = context.facts.is('cool-main', 'heat-pump');
   return makeLoad('heat-pump', {
-    name: 'Heat pump',
+    called: { code: 'heat-pump' },
     follows: cools ? 'both' : 'cold',
     heatsBy: 'pump',
     climate: context.climate,
@@ -102,21 +96,24 @@ function heatPump(context: LoadContext): Load {
   });
 }
 
+type StripName = 'backup-strips' | 'electric-furnace' | 'baseboard';
+
 /** Resistance heat: one load, always off in an outage, for a bank is larger than most sources. */
-function strips(context: LoadContext, name: string, given: Partial<Better> = {}): Load[] {
+function strips(context: LoadContext, code: StripName, given: Partial<Better> = {}): Load[] {
   const kw = asFigure(context, 'heat-strips', 'kW');
   if (kw === null || kw.high <= 0) return [];
   const banks = worked(
     { by: 'ratio', of: [kw], under: [operand(5, 'kW', 'bank-size')] },
     { unit: 'count', is: 'banks' },
   );
+  const called: LoadName = { code };
   const load = makeLoad('heat-strips', {
-    name,
+    called,
     rank: 'wait',
     count: banks,
     runningWatts: timesFigure(kw, WATTS_IN_KW, {
       unit: 'W',
-      name: { code: 'running-power', load: name },
+      name: { code: 'running-power', load: called },
       source: formula('element-kilowatts', [kw]),
     }),
     follows: 'cold',
@@ -127,9 +124,9 @@ function strips(context: LoadContext, name: string, given: Partial<Better> = {})
   return [load];
 }
 
-function mainStrips(context: LoadContext, name: string): Load[] {
+function mainStrips(context: LoadContext, code: StripName): Load[] {
   const rank = rankOf(context.facts, ['heat']);
-  const loads = strips(context, name, { rank, climate: context.climate });
+  const loads = strips(context, code, { rank, climate: context.climate });
   if (context.climate !== null) return loads;
   return loads.map((load) => ({
     ...load,

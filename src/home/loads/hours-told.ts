@@ -23,12 +23,15 @@ function shapeFor(shape: readonly number[], hours: number): readonly number[] {
 }
 
 /** Energy of a day from the hours of use, the same in every season. */
-export function everyDayOf({ name, runningWatts: watts }: Load, hours: Figure): Load['kwhPerDay'] {
+export function everyDayOf(
+  { called, runningWatts: watts }: Load,
+  hours: Figure,
+): Load['kwhPerDay'] {
   const day = worked(
     { by: 'ratio', of: [watts, hours], under: [WATTS_IN_KW] },
     {
       unit: 'kWh/day',
-      name: { code: 'energy-by-hours', load: name },
+      name: { code: 'energy-by-hours', load: called },
       source: formula('hours-a-day', [watts, hours]),
     },
   );

@@ -27,14 +27,22 @@ export function living(context: LoadContext): Load[] {
   // The lights are settled by the ranking, the last question of this topic.
   if (facts.applies('must-run')) {
     loads.push(
-      makeLoad('lights-led', { name: 'Lights', rank: rank('lights'), restsOn: ['must-run'] }),
+      makeLoad('lights-led', {
+        called: { code: 'lights' },
+        rank: rank('lights'),
+        restsOn: ['must-run'],
+      }),
     );
     loads.push(
-      makeLoad('phone-charging', { name: 'Phones', rank: rank('phones'), restsOn: ['must-run'] }),
+      makeLoad('phone-charging', {
+        called: { code: 'phones' },
+        rank: rank('phones'),
+        restsOn: ['must-run'],
+      }),
     );
     loads.push(
       makeLoad('house-standby', {
-        name: 'Chargers and boxes that are always on',
+        called: { code: 'always-on' },
         rank: 'wait',
         wired: true,
         restsOn: [],
@@ -46,7 +54,11 @@ export function living(context: LoadContext): Load[] {
   const internet = kind === null ? undefined : internetRows[kind];
   if (internet !== undefined) {
     loads.push(
-      makeLoad(internet, { name: 'Internet', rank: rank('internet'), restsOn: ['internet-kind'] }),
+      makeLoad(internet, {
+        called: { code: 'internet' },
+        rank: rank('internet'),
+        restsOn: ['internet-kind'],
+      }),
     );
   }
   loads.push(...work(context));

@@ -12,5 +12,5 @@ type OwnId =
   | 'room-heater'
   | 'room-cooler';
 
-/** What a load is called in the program; its name is for people and is never compared. */
+/** What a load is in the program; what people call it is its `LoadName`, and is never compared. */
 export type LoadId = HouseholdLoadId | ChoiceId<'medical-devices'> | OwnId;

@@ -21,11 +21,13 @@ import { seasons } from '../home';
 import { figureOf, sourceOfRow } from '../sources';
 import type { ClimateHours } from '../weather/climate-hours';
 import type { LoadId } from './load-id';
+import type { LoadName } from './load-name';
 
 /** What this home knows better than the table row. */
 export interface Better {
   readonly id?: LoadId;
-  readonly name?: string;
+  /** Left out: as its row. */
+  readonly called?: LoadName;
   readonly rank: Rank;
   readonly life?: boolean;
   readonly volts?: 120 | 240;
@@ -49,31 +51,31 @@ export interface Better {
 /** A load from its row of the household-load table, with whatever this home knows better put in its place. */
 export function makeLoad(rowId: HouseholdLoadId, better: Better): Load {
   const row = householdLoad(rowId);
-  const name = better.name ?? row.name;
+  const called = better.called ?? { code: 'row', row: rowId };
   const source = sourceOfRow(row);
   const times = (f: Figure) => (better.count === undefined ? f : timesCount(f, better.count));
   const volts = better.volts ?? row.volts;
   const table = times(
-    figureOf(row.runningWatts, 'W', { code: 'running-power', load: name }, source),
+    figureOf(row.runningWatts, 'W', { code: 'running-power', load: called }, source),
   );
   const runningWatts = better.runningWatts ?? table;
   const powerFactor = operand(row.powerFactor, 'count', 'power-factor', source);
   const runningVa = worked(
     { by: 'ratio', of: [runningWatts], under: [powerFactor] },
-    { unit: 'VA', name: { code: 'apparent-power', load: name } },
+    { unit: 'VA', name: { code: 'apparent-power', load: called } },
   );
   const startVa = startOf(row.motor, better.startVa, () =>
     largerFigure(
-      times(figureOf(row.startingVa, 'VA', { code: 'starting-demand', load: name }, source)),
+      times(figureOf(row.startingVa, 'VA', { code: 'starting-demand', load: called }, source)),
       runningVa,
     ),
   );
   const perDay = (season: Season): Figure =>
     weatherEnergy(better, season, runningWatts) ??
-    energyOf(dailyKwh(row, season), runningWatts, table, { name, source, times });
+    energyOf(dailyKwh(row, season), runningWatts, table, { called, source, times });
   return {
     id: better.id ?? rowId,
-    name,
+    called,
     rank: better.rank,
     life: better.life ?? false,
     volts,
@@ -85,7 +87,7 @@ export function makeLoad(rowId: HouseholdLoadId, better: Better): Load {
         ? null
         : timesFigure(startVa, 1 / volts, {
             unit: 'A',
-            name: { code: 'starting-current', load: name },
+            name: { code: 'starting-current', load: called },
           }),
     selfStarting: row.selfStarting,
     ...(row.ownBattery && { ownBattery: row.ownBattery }),
@@ -114,9 +116,9 @@ function energyOf(
   kwh: Triple,
   running: Figure,
   table: Figure,
-  as: { name: string; source: Figure['source']; times: (f: Figure) => Figure },
+  as: { called: LoadName; source: Figure['source']; times: (f: Figure) => Figure },
 ): Figure {
-  const plain = as.times(figureOf(kwh, 'kWh/day', { code: 'energy', load: as.name }, as.source));
+  const plain = as.times(figureOf(kwh, 'kWh/day', { code: 'energy', load: as.called }, as.source));
   if (running === table) return plain;
   const likely = (plain.value * running.value) / table.value;
   const ends = [

@@ -26,7 +26,7 @@ function measuredLoad(facts: Facts, load: Load, of: ReadOf): Load {
   const watts = read(of.watts, {
     unit: 'W',
     within: 'meter-reading',
-    name: { code: 'running-power', load: load.name },
+    name: { code: 'running-power', load: load.called },
   });
   const start =
     load.startVa === null
@@ -34,12 +34,12 @@ function measuredLoad(facts: Facts, load: Load, of: ReadOf): Load {
       : read(of.start, {
           unit: 'VA',
           within: 'start-reading',
-          name: { code: 'starting-demand', load: load.name },
+          name: { code: 'starting-demand', load: load.called },
         });
   const day = read(of.day, {
     unit: 'kWh/day',
     within: 'day-reading',
-    name: { code: 'energy', load: load.name },
+    name: { code: 'energy', load: load.called },
   });
   if (watts === null && start === null && day === null) return load;
   const careful = neverLessened(load);
@@ -58,7 +58,7 @@ function measuredLoad(facts: Facts, load: Load, of: ReadOf): Load {
       startVa &&
       timesFigure(startVa, 1 / load.volts, {
         unit: 'A',
-        name: { code: 'starting-current', load: load.name },
+        name: { code: 'starting-current', load: load.called },
       }),
     kwhPerDay: day === null ? byWatts(load, runningWatts) : byDay(load, day),
     restsOn: [...load.restsOn, ...[of.watts, of.start, of.day].filter(isTold(facts))],
@@ -107,7 +107,7 @@ function apparent(load: Load, watts: Figure): Figure {
   const factor = load.runningWatts.value / load.runningVa.value;
   return worked(
     { by: 'ratio', of: [watts], under: [operand(factor, 'count', 'power-factor')] },
-    { unit: 'VA', name: { code: 'apparent-power', load: load.name } },
+    { unit: 'VA', name: { code: 'apparent-power', load: load.called } },
   );
 }
 

@@ -4,6 +4,7 @@ import type { Load } from '../home';
 import { maskForLife } from '../people/life-support';
 import { asFigure, type LoadContext } from './context';
 import { byHoursTold } from './hours-told';
+import type { LoadName } from './load-name';
 import { makeLoad } from './make-load';
 import { smallDevices } from './small-devices';
 
@@ -12,7 +13,8 @@ interface Device {
   readonly row: HouseholdLoadId;
   readonly watts: QuestionId;
   readonly hours: QuestionId;
-  readonly name: string;
+  /** Where it is not called as its row. */
+  readonly called?: LoadName;
   readonly life: boolean;
 }
 
@@ -23,7 +25,6 @@ const devices: readonly Device[] = [
     row: 'oxygen-concentrator',
     watts: 'oxygen-watts',
     hours: 'oxygen-hours',
-    name: 'Oxygen concentrator',
     life: true,
   },
   {
@@ -31,7 +32,6 @@ const devices: readonly Device[] = [
     row: 'ventilator',
     watts: 'ventilator-watts',
     hours: 'ventilator-hours',
-    name: 'Ventilator',
     life: true,
   },
   {
@@ -39,7 +39,7 @@ const devices: readonly Device[] = [
     row: 'cpap-heated',
     watts: 'cpap-watts',
     hours: 'cpap-hours',
-    name: 'CPAP',
+    called: { code: 'cpap' },
     life: false,
   },
   {
@@ -47,7 +47,6 @@ const devices: readonly Device[] = [
     row: 'dialysis',
     watts: 'dialysis-watts',
     hours: 'dialysis-hours',
-    name: 'Home dialysis',
     life: true,
   },
 ];
@@ -69,7 +68,7 @@ function deviceLoad(context: LoadContext, device: Device): Load {
   const runningWatts = asFigure(context, device.watts, 'W', true) ?? undefined;
   const load = makeLoad(device.row, {
     id: device.ticked,
-    name: device.name,
+    called: device.called,
     rank: 'must',
     life: device.life || (device.ticked === 'cpap' && maskForLife(context.facts)),
     runningWatts,

@@ -63,7 +63,7 @@ function isWholeHome({ facts }: LoadContext, load: Load): boolean {
 function heater(context: LoadContext): Load {
   const load = makeLoad('space-heater', {
     id: 'room-heater',
-    name: 'Plug-in heater for one room',
+    called: { code: 'room-heater' },
     rank: rankOf(context.facts, ['heat']),
     follows: 'cold',
     climate: context.climate,
@@ -90,7 +90,7 @@ function heater(context: LoadContext): Load {
 function cooler(context: LoadContext): Load {
   return makeLoad('room-ac-inverter', {
     id: 'room-cooler',
-    name: 'Air conditioner for one room',
+    called: { code: 'room-cooler' },
     rank: rankOf(context.facts, ['cool']),
     follows: 'heat',
     climate: context.climate,

@@ -49,7 +49,7 @@ function well(context: LoadContext): Load[] {
   return [
     makeLoad(row, {
       id: 'well',
-      name: 'Well pump',
+      called: { code: 'well-pump' },
       rank: rankOf(facts, ['well']),
       volts,
       wired: true,
@@ -92,7 +92,7 @@ function waste(context: LoadContext): Load[] {
   return [
     makeLoad(row, {
       id: 'waste',
-      name: row === 'grinder-pump' ? 'Sewage grinder pump' : 'Septic pump',
+      called: { code: row === 'grinder-pump' ? 'grinder-pump' : 'septic-pump' },
       rank: rankOf(facts, ['waste']),
       count: by,
       wired: true,
@@ -123,7 +123,7 @@ function sump(context: LoadContext): Load[] {
   return [
     makeLoad(row, {
       id: 'sump',
-      name: 'Sump pump',
+      called: { code: 'sump-pump' },
       rank: rankOf(facts, ['sump']),
       runningWatts,
       startVa,

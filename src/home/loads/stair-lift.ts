@@ -23,7 +23,7 @@ export function stairLift({ facts }: LoadContext): Load[] {
     source: { kind: 'assumed', is: 'lift-with-battery' },
   });
   const lift = makeLoad('stairlift', {
-    name: 'Charger of the stair lift',
+    called: { code: 'lift-charger' },
     rank: 'must',
     runningWatts,
     restsOn,

@@ -94,7 +94,7 @@ export function roofDoubt(facts: Facts): { roofFt2: number; floorFt2: number } |
 function openFt2(areaFt2: number, tiltDeg: number): number {
   const planFt2 = areaFt2 / slopeFactor(tiltDeg);
   const planDepthFt = Math.sqrt(planFt2 / EAVE_PER_DEPTH);
-  const face: RoofFace = { name: 'the roof', eaveFt: planFt2 / planDepthFt, planDepthFt, tiltDeg };
+  const face: RoofFace = { name: 'roof', eaveFt: planFt2 / planDepthFt, planDepthFt, tiltDeg };
   const roof = { faces: [face], planFt2: 2 * planFt2, sprinklered: false };
   return usableRoof(roof, roofPathways.rows).totalFt2;
 }

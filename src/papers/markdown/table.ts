@@ -26,7 +26,8 @@ export const rowsAsLines = (heads: readonly string[], rows: readonly (readonly s
   rows.map((cells) => asLine(heads, cells));
 
 function asLine([, ...heads]: readonly string[], [name = '', ...cells]: readonly string[]): string {
-  return `${name}: ${cells.map((cell, i) => `${lowered(heads[i]!)} ${cell}`).join('; ')}.`;
+  const each = cells.map((cell, i) => `${lowered(heads[i]!)} ${cell}`);
+  return `${name}: ${each.join('; ')}.`;
 }
 
 /** A head goes on inside a line; one of a single letter, or of capitals, is a sign and stays. */

@@ -99,7 +99,11 @@ function scopeData(scope: Electrical['scope'], words: Words) {
     codes.map((code) => ({ code, says: says(code) }));
   return {
     purpose: say.purpose(scope.purpose),
-    circuits: scope.circuits.map((one) => ({ ...one, ...say.circuit(one) })),
+    circuits: scope.circuits.map((one) => {
+      const { name, watts, startVa, how } = say.circuit(one);
+      const { volts, rank, known } = one;
+      return { name, volts, watts, startVa, rank, how, known };
+    }),
     requirements: said(scope.requirements, say.requirement),
     quotePoints: coded(scope.quotePoints, say.quotePoint),
     siteQuestions: coded(scope.siteQuestions, say.siteQuestion),

@@ -11,7 +11,7 @@ const ranks = { must: 'must keep running', good: 'good to have', wait: 'can wait
 export function loadData(load: Load, words: Words): PlanData['loads'][number] {
   return {
     id: load.id,
-    name: load.name,
+    name: words.called(load.called),
     rank: ranks[load.rank],
     lifeSupport: load.life,
     volts: load.volts,

@@ -19,7 +19,10 @@ export function blankQuote({ home, advice }: Plan, first: string, words: Words):
     ...lines.map(([key, says]) => `#${key}: # ${says}`),
     ...(circuits.length === 0
       ? []
-      : [`# ${say.circuits}`, ...circuits.map(({ id, name }) => `#   ${id}: ${name}`)]),
+      : [
+          `# ${say.circuits}`,
+          ...circuits.map(({ id, called }) => `#   ${id}: ${words.called(called)}`),
+        ]),
     '',
   ].join('\n');
 }

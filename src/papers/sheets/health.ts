@@ -56,7 +56,9 @@ export function healthSheet(plan: Plan, words: Words): Sheet | null {
 function carried({ healthFirst, home }: Plan, words: Words): string[] {
   const names = (ids: readonly string[]) =>
     words.listOf(
-      home.loads.filter(({ id }) => ids.includes(id)).map(({ name }) => words.inSentence(name)),
+      home.loads
+        .filter(({ id }) => ids.includes(id))
+        .map(({ called }) => words.inSentence(words.called(called))),
     );
   if (healthFirst === null || healthFirst.carried.length === 0)
     return [words.sheets.health.nothing];

@@ -1,6 +1,8 @@
+import type { LineName } from './line-is';
+
 /** A load by name with its nameplate VA. */
 export interface NamedVa {
-  readonly name: string;
+  readonly name: LineName;
   readonly va: number;
 }
 

@@ -9,9 +9,8 @@ export interface LegCurrents {
 
 /** A motor load: both legs at 240 V, or 120 V loads that face each other on legs A and B (0 for none). */
 export type MotorOnLegs =
-  | { readonly label: string; readonly kind: '240'; readonly amps: number }
+  | { readonly kind: '240'; readonly amps: number }
   | {
-      readonly label: string;
       readonly kind: '120';
       readonly ampsA: number;
       readonly ampsB: number;

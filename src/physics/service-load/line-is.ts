@@ -1,3 +1,6 @@
+/** What a load of a calculation is called: as somebody typed it, or a code that words say. */
+export type LineName = string | { readonly code: string };
+
 /** Heating or cooling, and the share of its nameplate that is counted. */
 export type ClimateShare =
   | 'cooling-whole'
@@ -44,8 +47,8 @@ export type LineIs =
   | {
       readonly code: 'fixed-appliances' | 'other-appliances';
       readonly share: number;
-      readonly names: readonly string[];
+      readonly names: readonly LineName[];
     }
   /** One load by its name. */
-  | { readonly code: 'load'; readonly name: string }
+  | { readonly code: 'load'; readonly name: LineName }
   | { readonly code: 'climate'; readonly of: ClimateShare; readonly leftOut: boolean };

@@ -1,6 +1,7 @@
 import { cookingDemandVa } from './cooking-demand';
 import type { CookingDemand, DwellingLoads, ServiceLoadRules } from './dwelling';
 import { generalLines, lightingDemandLines } from './general-load';
+import type { LineName } from './line-is';
 import { countedLine, type ServiceLoad, serviceLoad } from './load-lines';
 
 /**
@@ -11,7 +12,7 @@ export function neutralLoad(given: {
   generalDemandVa: number;
   cookingDemandVa: number;
   dryerVa: number;
-  other120V: readonly { readonly name: string; readonly va: number }[];
+  other120V: readonly { readonly name: LineName; readonly va: number }[];
   share: number;
   volts: number;
 }): ServiceLoad {

@@ -115,7 +115,7 @@ function leftOut(home: Home, route: Route): LoadFact[] {
   const out = new Set(route.leavesOut.filter(({ must }) => must).map(({ load }) => load));
   const loads =
     route.carries.length === 0 ? mustLoads(home) : home.loads.filter(({ id }) => out.has(id));
-  return loads.map(({ id, name }) => ({ id, name }));
+  return loads.map(({ id, called }) => ({ id, name: called }));
 }
 
 const spanOf = ({ low, value, high }: Figure): Span => ({ low, likely: value, high });

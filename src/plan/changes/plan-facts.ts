@@ -1,4 +1,5 @@
 import type { Season } from '../../home/home';
+import type { LoadName } from '../../home/loads/load-name';
 import type { RouteKind } from '../../kinds/route-kind';
 import type { RouteTitle } from '../../kinds/route-title';
 import type { Severity } from '../../rules/rule';
@@ -32,10 +33,10 @@ export interface OddsFact {
   readonly stored: number | null;
 }
 
-/** A load, with what the household calls it. */
+/** A load, with what it is called: a code, or as a plan file says it. */
 export interface LoadFact {
   readonly id: string;
-  readonly name: string;
+  readonly name: LoadName | string;
 }
 
 export interface CautionFact {

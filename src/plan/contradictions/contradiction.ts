@@ -2,6 +2,7 @@ import type { ChoiceId, QuestionId } from '#compiled/question-ids.js';
 import type { BillMismatch } from '../../bill/tariff/match-bill';
 import type { Tariff } from '../../bill/tariff/tariff';
 import type { Home } from '../../home/home';
+import type { LoadName } from '../../home/loads/load-name';
 import type { Answers } from '../../interview/answers';
 
 /** Whose voltage, amps or start were told, where they do not fit. */
@@ -49,7 +50,7 @@ export type Mismatch =
       readonly gallons: number;
       readonly fuelHours: number;
     }
-  | { readonly id: 'must-run-at-240'; readonly loadNames: readonly string[] }
+  | { readonly id: 'must-run-at-240'; readonly loads: readonly LoadName[] }
   | { readonly id: 'deep-pump-at-120'; readonly depthFt: number }
   | {
       readonly id: 'pump-volts-amps';

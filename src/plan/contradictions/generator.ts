@@ -47,7 +47,7 @@ export const mustRunAt240: Check = (home) => {
   if (loads.length === 0) return null;
   return {
     id: 'must-run-at-240',
-    loadNames: loads.map((load) => load.name),
+    loads: loads.map((load) => load.called),
     questions: ['must-run', 'engine-volts'],
   };
 };

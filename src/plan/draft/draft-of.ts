@@ -63,8 +63,8 @@ export function draftMaker(
 const ANY_DAY = '2026-01-01';
 
 function draftLoad(facts: Facts, load: Load): DraftLoad {
-  const { id, name, rank, runningWatts } = load;
-  return { id, name, rank, runningWatts, told: wasTold(facts, load) };
+  const { id, called, rank, runningWatts } = load;
+  return { id, called, rank, runningWatts, told: wasTold(facts, load) };
 }
 
 /** Until the ranking is asked, every load that may run in an outage counts; then only what must. */

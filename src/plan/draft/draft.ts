@@ -1,4 +1,5 @@
 import type { Season } from '../../home/home';
+import type { LoadName } from '../../home/loads/load-name';
 import type { Figure } from '../../quantity/figure';
 import type { Contradiction } from '../contradictions/contradiction';
 import type { Glance } from './glance';
@@ -6,7 +7,7 @@ import type { Glance } from './glance';
 /** A load as the draft beside the question shows it. */
 export interface DraftLoad {
   readonly id: string;
-  readonly name: string;
+  readonly called: LoadName;
   readonly rank: 'must' | 'good' | 'wait';
   readonly runningWatts: Figure;
   /** The household told of it; false: counted because nobody knows. */

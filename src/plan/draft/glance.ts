@@ -8,6 +8,7 @@ import {
 } from '../../advice/possible-if';
 import type { Trial } from '../../advice/trial';
 import type { Home } from '../../home/home';
+import type { LoadName } from '../../home/loads/load-name';
 import { livedHome } from '../../home/measures/lived-home';
 import { isSource } from '../../kinds/ask-traits';
 import type { RouteKind } from '../../kinds/route-kind';
@@ -49,8 +50,8 @@ export interface GlanceRoute {
     readonly hours: Figure;
     readonly reachesGoal: boolean;
   } | null;
-  /** Names of what must run and is not carried. */
-  readonly leavesOut: readonly string[];
+  /** What must run and is not carried. */
+  readonly leavesOut: readonly LoadName[];
   /** What has to be true before it works. */
   readonly ifs: readonly If[];
 }
@@ -90,7 +91,7 @@ function glanceRoute(home: Home, route: Route): GlanceRoute {
   const { hours, reachesGoal } = lasting;
   const filled = onceStored(livedHome(home, route.way), route);
   const left = new Set(route.leavesOut.filter((one) => one.must).map((one) => one.load));
-  const leavesOut = home.loads.filter(({ id }) => left.has(id)).map(({ name }) => name);
+  const leavesOut = home.loads.filter(({ id }) => left.has(id)).map(({ called }) => called);
   return {
     kind,
     called,

@@ -28,13 +28,11 @@ export function carriedLegs(loads: readonly Load[]): LegCurrents {
 }
 
 interface Amps {
-  readonly label: string;
   readonly amps: number;
   readonly motor: boolean;
 }
 
 const ampsOf = (load: Load): Amps => ({
-  label: load.name,
   amps: load.runningVa.value / load.volts,
   motor: load.startVa !== null,
 });
@@ -44,7 +42,6 @@ const sum = (of: readonly Amps[]) => of.reduce((total, one) => total + one.amps,
 /** Motors of the two legs pair by pair, as the example lays them: the neutral carries the larger of each pair. */
 function facing(onA: readonly Amps[], onB: readonly Amps[]): MotorOnLegs[] {
   return Array.from({ length: Math.max(onA.length, onB.length) }, (_, i) => ({
-    label: [onA[i]?.label, onB[i]?.label].filter(Boolean).join(' and '),
     kind: '120',
     ampsA: onA[i]?.amps ?? 0,
     ampsB: onB[i]?.amps ?? 0,

@@ -37,7 +37,7 @@ const coolers = ['central-ac', 'second-ac', 'mini-split', 'room-ac', 'evaporativ
 export function dwellingLoads(home: Home, volts: number, end: End): DwellingLoads {
   const { facts, loads } = home;
   const named = (load: Load): ApplianceVa => ({
-    name: load.name,
+    name: load.called,
     va: Math.max(leastVa(home, load), Math.round(va(load, end))),
     ...(neverReduced.includes(load.id) && { fastened: false }),
     ...(load.volts === 120 && { onNeutral: true }),
@@ -46,7 +46,9 @@ export function dwellingLoads(home: Home, volts: number, end: End): DwellingLoad
     floorAreaFt2: facts.number('home-area') ?? practice('usual-floor-area'),
     smallApplianceCircuits: 2,
     laundryCircuits: 1,
-    cooking: facts.is('cook-main', 'electric') ? [{ name: 'Range, assumed', va: RANGE_VA }] : [],
+    cooking: facts.is('cook-main', 'electric')
+      ? [{ name: { code: 'range-assumed' }, va: RANGE_VA }]
+      : [],
     dryerVa: facts.has('big-loads', 'electric-dryer') ? DRYER_VA : null,
     appliances: loads.filter((load) => fixedAppliances.includes(load.id)).map(named),
     chargers: loads.filter(isCharger).map(named),

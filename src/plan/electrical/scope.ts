@@ -1,4 +1,5 @@
 import type { Home, Load } from '../../home/home';
+import type { LoadName } from '../../home/loads/load-name';
 import { tellsOfHealth } from '../../home/people/health-devices';
 import { hasFixedGenerator } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
@@ -18,7 +19,7 @@ import { thereAlready } from './there-already';
 /** A circuit of the route advised, as an electrician quotes it; what tells of somebody's health is named by its rank only. */
 export interface ScopeCircuit {
   /** null: an outlet circuit that may not fail, whatever hangs on it. */
-  readonly name: string | null;
+  readonly called: LoadName | null;
   readonly volts: number;
   readonly watts: Range;
   /** null: no motor. */
@@ -56,7 +57,7 @@ function circuit(load: Load): ScopeCircuit {
   const { runningWatts, startVa } = load;
   const unnamed = tellsOfHealth(load);
   return {
-    name: unnamed ? null : load.name,
+    called: unnamed ? null : load.called,
     volts: load.volts,
     watts: rangeOf(runningWatts),
     startVa: startVa === null ? null : rangeOf(startVa),

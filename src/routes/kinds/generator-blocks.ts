@@ -75,7 +75,7 @@ export function betweenBlocks({ goalSeasons }: Home, carried: readonly Load[]): 
 export function blockNotes(home: Home, { fitted, generator, fuel, season }: Of): Note[] {
   const blocks = blockFuel(fitted.carried, { generator, fuel, season });
   const hours = fuelHours(blocks)?.value ?? null;
-  const still = fitted.carried.filter((load) => !hasItsOwnBattery(load)).map((load) => load.name);
+  const still = fitted.carried.filter((load) => !hasItsOwnBattery(load)).map((load) => load.called);
   const { perDay, unit } = blocks;
   return [
     {
@@ -117,7 +117,7 @@ const hasItsOwnBattery = ({ id }: Load) => ['phone-charging', 'laptop'].includes
 
 function never(home: Home, carried: readonly Load[]): Note[] {
   const devices = carried.filter((load) => load.life || load.restsOn.includes('medical-devices'));
-  const lines: Note[] = devices.map(({ name }) => ({ code: 'no-timetable-for', name }));
+  const lines: Note[] = devices.map(({ called }) => ({ code: 'no-timetable-for', called }));
   if (carried.some((load) => holdsMedicine(home, load))) lines.push('no-timetable-for-medicine');
   if (carried.some((load) => load.id === 'sump')) {
     lines.push(

@@ -41,7 +41,7 @@ export function singleBatterySizes(home: Home): Route[] {
 
 function oneJobRoute(home: Home, loads: readonly Load[], size: PackSize): Route {
   const demand = demandOf(loads, home.goalSeasons);
-  const names = loads.map((load) => load.name);
+  const jobs = loads.map((load) => load.called);
   return makeRoute('single-battery', {
     carries: loads.map((load) => load.id),
     leavesOut: loadsOf(home, ['must'])
@@ -56,7 +56,7 @@ function oneJobRoute(home: Home, loads: readonly Load[], size: PackSize): Route 
     nameplateKwh: size.nameplateKwh,
     usableKwh: size.usableKwh,
     transferTime: transferTime('ready-at-device'),
-    lasting: lastsHours(home, size.hours, { code: 'one-job', kwh: size.nameplateKwh, names }),
+    lasting: lastsHours(home, size.hours, { code: 'one-job', kwh: size.nameplateKwh, jobs }),
     parts: loads[0]!.id === 'sump' ? [part('sump-battery')] : packParts(size, buy),
     notes: ['beside-any-larger-route'],
   });

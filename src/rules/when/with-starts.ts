@@ -8,8 +8,10 @@ export function withStarts(
   ids: readonly string[],
 ): Trigger | null {
   if (trigger === null) return null;
-  const figures = home.loads.flatMap(({ id, name, startVa }): RuleFigure[] =>
-    ids.includes(id) && startVa !== null ? [{ load: id, name, at: 'start', figure: startVa }] : [],
+  const figures = home.loads.flatMap(({ id, called, startVa }): RuleFigure[] =>
+    ids.includes(id) && startVa !== null
+      ? [{ load: id, called, at: 'start', figure: startVa }]
+      : [],
   );
   return figures.length > 0 ? { ...trigger, figures } : trigger;
 }

@@ -22,10 +22,10 @@ export const supply208: Rule = {
   },
 };
 
-function at208({ id, name, runningWatts }: Load): RuleFigure {
+function at208({ id, called, runningWatts }: Load): RuleFigure {
   const { watts } = resistiveLoadAt({ ratedWatts: 1, ratedVolts: 240, volts: 208 });
   const figure = timesFigure(runningWatts, watts, {
-    name: { code: 'power-at-208-volts', load: name },
+    name: { code: 'power-at-208-volts', load: called },
   });
-  return { load: id, name, at: 'at-208-volts', figure };
+  return { load: id, called, at: 'at-208-volts', figure };
 }

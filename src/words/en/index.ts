@@ -18,6 +18,7 @@ import { sayJob } from './job/say-job';
 import { sayLeaving, sayLeavings } from './leaving/say-leaving';
 import { inSentence, listOf } from './list-of';
 import { loadName, loadNames } from './load-names';
+import { sayLoadName } from './loads/say-load-name';
 import { sayBill } from './money/say-bill';
 import { sayBillFit } from './money/say-bill-fit';
 import { sayCarriesOver } from './money/say-carries-over';
@@ -125,6 +126,7 @@ export const english = {
   addOn: { name: addOnName, because: addOnBecause, cost: addOnCost },
   willNotDo: sayWillNot,
   noHeatAtNight: sayNoHeatAtNight,
+  called: sayLoadName,
   loadName,
   loadNames,
   changes: sayChanges,

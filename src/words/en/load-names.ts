@@ -1,11 +1,13 @@
 import type { Home } from '../../home/home';
 import type { LoadId } from '../../home/loads/load-id';
+import { sayLoadName } from './loads/say-load-name';
 
 type Named = Pick<Home, 'loads'>;
 
 /** What people call a load of this home. */
 export function loadName({ loads }: Named, id: LoadId): string {
-  return loads.find((load) => load.id === id)?.name ?? id;
+  const load = loads.find((one) => one.id === id);
+  return load === undefined ? id : sayLoadName(load.called);
 }
 
 /** Names in the order of the ids. */

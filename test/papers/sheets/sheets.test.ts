@@ -195,7 +195,7 @@ describe('what a stranger is handed', () => {
         '7531',
         '05401',
         'Burlington',
-        ...device.map(({ name }) => name),
+        ...device.map(({ called }) => english.called(called)),
       ])
         expect(page.toLowerCase(), `${sheet.id} holds ${word}`).not.toContain(
           String(word).toLowerCase(),

@@ -4,6 +4,7 @@ import { showDraft } from '../../../src/commands/talk/show-draft';
 import { rankWords, widthWords } from '../../../src/faces/draft-words';
 import { NOT_SURE } from '../../../src/interview/answers';
 import { draftMaker } from '../../../src/plan/draft/draft-of';
+import { sayLoadName } from '../../../src/words/en/loads/say-load-name';
 import { answersOf } from '../../households/read-household';
 
 describe('beside the question', () => {
@@ -21,7 +22,9 @@ describe('beside the question', () => {
 
   test('heat that the building makes for everyone is no load of this home', () => {
     const loads = (heat: string) =>
-      draftOf({ 'home-kind': 'apartment', 'heat-main': heat }).loads.map((load) => load.name);
+      draftOf({ 'home-kind': 'apartment', 'heat-main': heat }).loads.map((load) =>
+        sayLoadName(load.called),
+      );
     expect(loads('boiler')).toContain('Boiler');
     expect(loads('building')).not.toContain('Boiler');
     expect(loads('building')).toEqual(loads('none'));
@@ -44,13 +47,15 @@ describe('what nobody told, beside the question', () => {
   const allUnsure = Object.fromEntries(interview.questions.map(({ id }) => [id, NOT_SURE]));
 
   test('is never called what must keep running: it counts until it is told', () => {
-    const words = rankWords(draftOf(allUnsure));
+    const words = rankWords(showDraft(draftOf(allUnsure)));
     expect(words.join(' ')).not.toMatch(/Must keep running|Good to have|Can wait/);
     expect(words).toEqual([expect.stringMatching(/^Counted until you tell us: .*Furnace/)]);
   });
 
   test('is left out where it does not count', () => {
-    const words = rankWords(draftOf({ 'must-run': ['fridge'], 'home-kind': 'apartment' }));
+    const words = rankWords(
+      showDraft(draftOf({ 'must-run': ['fridge'], 'home-kind': 'apartment' })),
+    );
     // These stood on the list of what must run and were not ticked; nothing is taken to be wished for beyond it.
     expect(words).toEqual([
       'Must keep running: Refrigerator',
@@ -59,7 +64,7 @@ describe('what nobody told, beside the question', () => {
   });
 
   test('a kind of heater nobody is sure of counts, and is not said to be there', () => {
-    const words = rankWords(draftOf({ 'must-run': ['heat'], 'heat-main': NOT_SURE }));
+    const words = rankWords(showDraft(draftOf({ 'must-run': ['heat'], 'heat-main': NOT_SURE })));
     expect(words).toEqual([
       'Can wait: Lights, Phones, Microwave oven',
       'Counted until you tell us: Furnace',
@@ -67,7 +72,7 @@ describe('what nobody told, beside the question', () => {
   });
 
   test('what was told keeps its rank', () => {
-    const words = rankWords(draftOf(answersOf('birch-street')));
+    const words = rankWords(showDraft(draftOf(answersOf('birch-street'))));
     expect(words[0]).toMatch(/^Must keep running: Furnace, Sump pump, Refrigerator/);
     expect(words.join(' ')).not.toContain('Counted until');
   });

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { Load } from '../../../src/home/home';
 import { carriedLegs } from '../../../src/plan/electrical/carried-legs';
 
-const load = (name: string, volts: 120 | 240, amps: number, motor: boolean) =>
-  ({ name, volts, runningVa: { value: amps * volts }, startVa: motor ? {} : null }) as Load;
+const load = (_name: string, volts: 120 | 240, amps: number, motor: boolean) =>
+  ({ volts, runningVa: { value: amps * volts }, startVa: motor ? {} : null }) as Load;
 
 describe('amps on the legs of what a source carries', () => {
   // NEC Annex D example D1(b), motors alone: 12 A faces 10 A and 8 A, 6 A on both legs, a quarter of the 12 A on top.

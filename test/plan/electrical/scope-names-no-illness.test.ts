@@ -14,9 +14,9 @@ test.each([
     { ...home, loads: [...home.loads, load] },
     { ...advice.route, carries: [...advice.route.carries, load.id] },
   );
-  const unnamed = circuits.filter(({ name }) => name === null);
+  const unnamed = circuits.filter(({ called }) => called === null);
   expect(unnamed).toHaveLength(1);
   expect(unnamed[0]!.watts.value).toBe(load.runningWatts.value);
-  expect(unnamed[0]!.how).not.toMatch(/lift/i);
-  expect(circuits.some(({ name }) => name === 'Furnace')).toBe(true);
+  expect(JSON.stringify(unnamed[0]!)).not.toMatch(/lift/i);
+  expect(circuits.some(({ called }) => called?.code === 'furnace')).toBe(true);
 });

@@ -100,7 +100,7 @@ export const deadlyFirst: Held = ({ plan }) =>
 export const nothingPrivate: Held = ({ plan, answers }) => {
   const named = { ...plan, name: 'quibbleworth' };
   const zip = String(answers['home-zip'] ?? 'no place');
-  const devices = plan.home.loads.filter(tellsOfHealth).map((load) => load.name);
+  const devices = plan.home.loads.filter(tellsOfHealth).map((load) => english.called(load.called));
   return sheetsOf(named, english)
     .filter((sheet) => mayHold[sheet.id].length === 0)
     .flatMap((sheet) => {

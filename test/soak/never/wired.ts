@@ -58,8 +58,10 @@ export const unreadMain: Held = ({ plan }) => {
 /** What the electrician reads names no illness. */
 export const noIllness: Held = ({ plan }) => {
   const illness = /oxygen|ventilator|cpap|dialysis|suction|nebuli|feeding/i;
-  if (!plan.home.loads.some((load) => illness.test(load.name))) return null;
-  return illness.test(JSON.stringify(plan.electrical.scope.circuits))
+  if (!plan.home.loads.some((load) => illness.test(english.called(load.called)))) return null;
+  return illness.test(
+    JSON.stringify(plan.electrical.scope.circuits.map(english.forElectrician.circuit)),
+  )
     ? ['an illness stands in the scope of work']
     : [];
 };

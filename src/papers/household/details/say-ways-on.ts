@@ -15,7 +15,7 @@ export function sayWaysOn(plan: Plan, words: Words): string[] {
       say.moreMoney(waysOn.moreMoney),
       ...(waysOn.littleMore === null ? [] : [say.littleMore(waysOn.littleMore)]),
       say.shorterGoal(waysOn.shorterGoal),
-      say.lessCarried(waysOn.lessCarried, lessOf(plan)),
+      say.lessCarried(waysOn.lessCarried, lessOf(plan, words)),
       ...(waysOn.oneRoom === null ? [] : [say.oneRoom(waysOn.oneRoom, plan.rideThrough.goalHours)]),
       ...(waysOn.timetable === null ? [] : [say.timetable(waysOn.timetable)]),
     ]),
@@ -25,17 +25,19 @@ export function sayWaysOn(plan: Plan, words: Words): string[] {
 /** In one line for the first page. */
 export function waysOnLine(plan: Plan, words: Words): string[] {
   const { waysOn } = plan.advice;
-  return waysOn === null ? [] : [words.household.waysOn.onFrontPage(waysOn, lessOf(plan))];
+  return waysOn === null ? [] : [words.household.waysOn.onFrontPage(waysOn, lessOf(plan, words))];
 }
 
 /** What would be done without, and whether the home is then cold or hot where that harms. */
-function lessOf({ advice, home }: Plan) {
+function lessOf({ advice, home }: Plan, words: Words) {
   const less = advice.waysOn?.lessCarried ?? null;
   if (less === null) return { names: [], heat: false, cool: false };
   const without: readonly string[] = less.without;
   const lost = comfortLost(home, less.line.route!);
   return {
-    names: home.loads.filter(({ id }) => without.includes(id)).map(({ name }) => name),
+    names: home.loads
+      .filter(({ id }) => without.includes(id))
+      .map(({ called }) => words.called(called)),
     heat: lost.heat.some((id) => without.includes(id)),
     cool: lost.cool.some((id) => without.includes(id)),
   };

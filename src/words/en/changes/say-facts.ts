@@ -4,6 +4,7 @@ import { formatQuantity } from '../../../quantity/format-quantity';
 import { shown } from '../../../quantity/shown';
 import { sayShare } from '../household/share';
 import { inSentence, listOf } from '../list-of';
+import { sayLoadName } from '../loads/say-load-name';
 import { sayRouteTitle } from '../routes/route-titles';
 import { usd } from '../say-dollars';
 import { sentenceCase } from '../sentence-case';
@@ -132,5 +133,5 @@ function sayRefill(facts: PlanFacts): string {
 function sayLeftOut({ leavesOut, lasts }: PlanFacts): string {
   if (lasts.code === 'no-power') return 'All that must keep running.';
   if (leavesOut.length === 0) return 'Nothing that must keep running.';
-  return `${sentenceCase(listOf(leavesOut.map(({ name }) => inSentence(name))))}.`;
+  return `${sentenceCase(listOf(leavesOut.map(({ name }) => inSentence(typeof name === 'string' ? name : sayLoadName(name)))))}.`;
 }

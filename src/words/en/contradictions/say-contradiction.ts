@@ -1,6 +1,7 @@
 import type { Mismatch, PlainMismatch } from '../../../plan/contradictions/contradiction';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { shown } from '../../../quantity/shown';
+import { sayLoadName } from '../loads/say-load-name';
 import { sayBillFit, sayExpected } from '../money/say-bill-fit';
 import { healthDeviceNames, motorNames } from './device-names';
 import { plainContradictions } from './plain-contradictions';
@@ -54,9 +55,9 @@ const withFigures: Say = {
     ],
     asks: 'Keep more fuel as far as the fire department allows, run less, or plan a shorter time?',
   }),
-  'must-run-at-240': ({ loadNames }) => ({
+  'must-run-at-240': ({ loads }) => ({
     answers: [
-      `These must run and need 240 V: ${loadNames.join(', ')}.`,
+      `These must run and need 240 V: ${loads.map(sayLoadName).join(', ')}.`,
       'The generator gives 120 V only.',
     ],
     asks: 'Is the generator really 120 V only? Then it cannot run these, whatever its watts.',

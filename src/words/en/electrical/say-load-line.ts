@@ -1,4 +1,11 @@
-import type { ClimateShare, CookingHow, LineIs } from '../../../physics/service-load/line-is';
+import type { LoadName } from '../../../home/loads/load-name';
+import type {
+  ClimateShare,
+  CookingHow,
+  LineIs,
+  LineName,
+} from '../../../physics/service-load/line-is';
+import { sayLoadName } from '../loads/say-load-name';
 
 const shares: Readonly<Record<ClimateShare, string>> = {
   'cooling-whole': 'Cooling at 100 %',
@@ -51,14 +58,20 @@ export function sayLoadLine(is: LineIs): string {
     case 'dryer-share':
       return `Dryer at ${percent(is.share)}`;
     case 'fixed-appliances':
-      return `Fixed appliances at ${is.share * 100} %: ${is.names.join(', ')}`;
+      return `Fixed appliances at ${is.share * 100} %: ${is.names.map(lineName).join(', ')}`;
     case 'other-appliances':
-      return `Other appliances at ${is.share * 100} %: ${is.names.join(', ')}`;
+      return `Other appliances at ${is.share * 100} %: ${is.names.map(lineName).join(', ')}`;
     case 'load':
-      return is.name;
+      return lineName(is.name);
     case 'climate':
       return is.leftOut ? `${shares[is.of]}, left out as smaller` : shares[is.of];
   }
+}
+
+/** As somebody typed it, or what the code says. */
+function lineName(name: LineName): string {
+  if (typeof name === 'string') return name;
+  return name.code === 'range-assumed' ? 'Range, assumed' : sayLoadName(name as LoadName);
 }
 
 const notes = { 0: '', 1: ', note 1', 2: ', notes 1 and 2' };

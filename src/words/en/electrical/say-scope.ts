@@ -9,6 +9,7 @@ import type {
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { shownRange } from '../../../quantity/shown';
 import { sayOrigin } from '../explain/say-origin';
+import { sayLoadName } from '../loads/say-load-name';
 import { sayRouteTitle } from '../routes/route-titles';
 import { sayTransferTime } from '../say-transfer-time';
 
@@ -19,14 +20,14 @@ export const sayPurpose = ({ hours, seasons, called }: ScopePurpose): string =>
   `Optional standby: keep the listed loads for ${formatQuantity(hours, 'h')} in ${seasons.join(' and ')}. ${sayRouteTitle(called)}.`;
 
 /** A circuit as an electrician quotes it. */
-export function sayCircuit({ name, watts, startVa, how }: ScopeCircuit): {
+export function sayCircuit({ called, watts, startVa, how }: ScopeCircuit): {
   name: string;
   watts: string;
   startVa: string;
   how: string;
 } {
   return {
-    name: name ?? 'Outlet circuit that may not fail',
+    name: called === null ? 'Outlet circuit that may not fail' : sayLoadName(called),
     watts: range(watts, 'W'),
     startVa: startVa === null ? 'no motor' : range(startVa, 'VA'),
     how: how.is === undefined ? how.kind : sayOrigin(how),

@@ -1,5 +1,7 @@
 import type { PlainPart } from '../../../bill/lifecycle/part-name';
+import type { LoadName } from '../../../home/loads/load-name';
 import type { FigureName, PlainFigureName } from '../../../quantity/figure-name';
+import { sayLoadName } from '../loads/say-load-name';
 import { sayPart } from '../parts/say-part';
 
 const plain: Readonly<Record<PlainFigureName, string>> = {
@@ -27,19 +29,19 @@ export function sayFigureName(name: FigureName): string {
   if (typeof name === 'string') return plain[name];
   switch (name.code) {
     case 'running-power':
-      return `running power of ${name.load}`;
+      return `running power of ${ofLoad(name.load)}`;
     case 'apparent-power':
-      return `apparent power of ${name.load}`;
+      return `apparent power of ${ofLoad(name.load)}`;
     case 'starting-demand':
-      return `starting demand of ${name.load}`;
+      return `starting demand of ${ofLoad(name.load)}`;
     case 'starting-current':
-      return `starting current of ${name.load}`;
+      return `starting current of ${ofLoad(name.load)}`;
     case 'energy':
-      return `energy of ${name.load}`;
+      return `energy of ${ofLoad(name.load)}`;
     case 'energy-by-hours':
-      return `energy of the ${name.load}`;
+      return `energy of the ${ofLoad(name.load)}`;
     case 'power-at-208-volts':
-      return `power of ${name.load} at 208 V`;
+      return `power of ${ofLoad(name.load)} at 208 V`;
     case 'equipment':
       return sayPart({ code: name.class as PlainPart });
     case 'usual-day':
@@ -52,3 +54,5 @@ export function sayFigureName(name: FigureName): string {
       return `average price of a kWh in ${name.state}`;
   }
 }
+
+const ofLoad = (called: unknown) => sayLoadName(called as LoadName);

@@ -1,9 +1,11 @@
+import type { LoadName } from '../../../home/loads/load-name';
 import type { Figure, Source } from '../../../quantity/figure';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import type { Origin, OriginOf, PlainOrigin } from '../../../quantity/origin';
 import type { HouseholdLoadId, HouseholdLoadRow } from '../../../tables/household-loads';
 import type { OutageRecord } from '../../../tables/outage-statistics';
 import { sayLoadRow } from '../loads/load-rows';
+import { sayLoadName } from '../loads/say-load-name';
 import { months } from '../months';
 import { sayOutageRecord } from '../place/say-outage-record';
 import { sayFigureName } from './figure-names';
@@ -112,7 +114,7 @@ function named(is: OriginOf, from: Source['from']): string {
     case 'warm-kitchen':
       return `a day in a room at 70 °F x ${is.factor.toFixed(2)} for a kitchen as warm as outdoors`;
     case 'all-running':
-      return `all running, with ${is.starting.join(' and ') || 'nothing'} starting`;
+      return `all running, with ${is.starting.map((one) => sayLoadName(one as LoadName)).join(' and ') || 'nothing'} starting`;
     case 'from-same-tank':
       return `${is.use}, from the same tank`;
     case 'state-average':

@@ -1,5 +1,6 @@
 import type { RuleFigure, Who } from '../../../rules/rule';
 import { inSentence } from '../list-of';
+import { sayLoadName } from '../loads/say-load-name';
 import { sayFigure } from '../say-figure';
 
 const at = { start: 'at the start', running: 'while it runs', 'at-208-volts': 'at 208 V' } as const;
@@ -14,7 +15,7 @@ export const cautions = {
   who: (who: readonly Who[]) => `(Who: ${who.join(', ')}.)`,
   /** A figure of this home behind a caution, with a space before it: "Your well pump: 9,120 VA (...) at the start." */
   figure: (one: RuleFigure) =>
-    ` Your ${inSentence(one.name)}: ${sayFigure(one.figure)} ${at[one.at]}.`,
+    ` Your ${inSentence(sayLoadName(one.called))}: ${sayFigure(one.figure)} ${at[one.at]}.`,
   otherSeason: (season: 'winter' | 'summer') =>
     `For an outage in ${season}, though you asked for the other season:`,
   unasked: 'These hold until an answer says otherwise:',

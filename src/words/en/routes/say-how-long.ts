@@ -2,6 +2,7 @@ import { formatQuantity } from '../../../quantity/format-quantity';
 import { shown } from '../../../quantity/shown';
 import type { HoursOf, HowLong } from '../../../routes/how-long';
 import type { Lasting } from '../../../routes/route';
+import { sayLoadName } from '../loads/say-load-name';
 import { hoursRange } from './hours-range';
 
 type Plain = 'cannot' | 'no-power' | 'needs-no-power' | 'while-fuel' | 'while-street-gas';
@@ -82,6 +83,6 @@ function hoursOf(given: HoursOf): string {
     case 'full-pack':
       return `A full pack of ${given.kwh} kWh`;
     case 'one-job':
-      return `${given.kwh} kWh for ${given.names.join(' and ').toLowerCase()}`;
+      return `${given.kwh} kWh for ${given.jobs.map(sayLoadName).join(' and ').toLowerCase()}`;
   }
 }

@@ -1,6 +1,7 @@
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { shown } from '../../../quantity/shown';
 import type { Note, PlainNote, PropaneUse } from '../../../routes/note';
+import { sayLoadName } from '../loads/say-load-name';
 import { sayBetweenBlocks, sayRunHours } from '../say-between-blocks';
 
 const plain: Readonly<Record<PlainNote, string>> = {
@@ -50,7 +51,7 @@ export function sayNote(note: Note): string {
     case 'by-timetable':
       return byTimetable(note);
     case 'no-timetable-for':
-      return `Caution: never run the generator by such a timetable for the ${note.name}: it would stop between the hours.`;
+      return `Caution: never run the generator by such a timetable for the ${sayLoadName(note.called)}: it would stop between the hours.`;
     case 'less-on-this-fuel':
       return `On this fuel it gives about ${note.share < 0.15 ? 'a tenth' : 'a fifth'} less than on gasoline; the label for this fuel goes first (common practice, no source).`;
     case 'less-at-this-height':
@@ -69,7 +70,10 @@ const kwh = (amount: number) => formatQuantity(amount, 'kWh');
 function byTimetable(note: Extract<Note, { code: 'by-timetable' }>): string {
   const lasts =
     note.lastsHours === null ? '' : `, and the fuel lasts about ${shown(note.lastsHours, 'h')}`;
-  const still = note.still.length > 0 ? ` and these stand still: ${note.still.join(', ')}` : '';
+  const still =
+    note.still.length > 0
+      ? ` and these stand still: ${note.still.map(sayLoadName).join(', ')}`
+      : '';
   const runs = `Run only ${sayRunHours(note.runHours)}, it burns about ${formatQuantity(note.burnsPerDay, note.unit)} a day${lasts}; between those hours the house is without power${still}.`;
   return [runs, ...sayBetweenBlocks(note)].join(' ');
 }

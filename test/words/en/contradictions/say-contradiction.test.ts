@@ -28,7 +28,7 @@ const examples: Readonly<Record<Mismatch['id'], Mismatch>> = {
     },
   },
   'goal-beyond-fuel': { id: 'goal-beyond-fuel', goalHours: 19, gallons: 3, fuelHours: 7.4 },
-  'must-run-at-240': { id: 'must-run-at-240', loadNames: ['Well pump'] },
+  'must-run-at-240': { id: 'must-run-at-240', loads: [{ code: 'well-pump' }] },
   'deep-pump-at-120': { id: 'deep-pump-at-120', depthFt: 353 },
   'pump-volts-amps': { id: 'pump-volts-amps', hp: 2, volts: 240, tableAmps: 10, amps: 33 },
   'start-below-run': { id: 'start-below-run', motor: 'heat-pump', runAmps: 27, startAmps: 13 },
