@@ -1,6 +1,7 @@
 import type { Hide } from '../../interview/hide-words';
 import type { Key } from '../../interview/keys/key';
 import { NO_ROW } from '../../interview/keys/no-row';
+import { rowOfDigits } from '../../interview/keys/row-of-digits';
 import { words } from '../../interview/words';
 import {
   type HomeChoice,
@@ -12,6 +13,7 @@ import {
 import { glyphsFor } from './glyphs';
 import { hidingKeys } from './hiding';
 import { homesFrame, homesHelpFrame } from './homes-frame';
+import { rowAfterKey } from './list-row';
 import { runView } from './run-view';
 
 export interface HomesShown {
@@ -77,33 +79,14 @@ export function chooseHome({ homes, stdin, stdout, hide }: HomesShown): Promise<
 
 /** The list after a key that chooses nothing and leaves nothing. */
 export function onHomesKey(given: At, key: Key, count: number): At {
-  const to = (row: number): At => ({ row, digits: '', error: null });
-  const last = count - 1;
-  switch (key.name) {
-    case 'up':
-      return to(given.row <= 0 ? last : given.row - 1);
-    case 'down':
-      return to(given.row >= last ? 0 : given.row + 1);
-    case 'page-up':
-      return to(Math.max(0, given.row - 8));
-    case 'page-down':
-      return to(Math.min(last, given.row + 8));
-    case 'home':
-      return to(0);
-    case 'end':
-      return to(last);
-    case 'enter':
-      return { ...given, error: words.moveFirst };
-    case 'text':
-      return /^[0-9]$/.test(key.text) ? toDigit(given, key.text, count) : given;
-    default:
-      return given;
-  }
+  const row = rowAfterKey(key, given.row, count);
+  if (row !== null) return { row, digits: '', error: null };
+  if (key.name === 'enter') return { ...given, error: words.moveFirst };
+  return key.name === 'text' && /^[0-9]$/.test(key.text) ? toDigit(given, key.text, count) : given;
 }
 
 function toDigit(given: At, digit: string, count: number): At {
-  const both = Number(given.digits + digit);
-  const number = both <= count ? both : Number(digit);
-  if (number < 1 || number > count) return { ...given, digits: '', error: words.noSuchLine(digit) };
-  return { row: number - 1, digits: String(number), error: null };
+  const named = rowOfDigits(given.digits, digit, count);
+  if (named === null) return { ...given, digits: '', error: words.noSuchLine(digit) };
+  return { ...named, error: null };
 }

@@ -4,6 +4,7 @@ import { rowsOf } from '../rows';
 import type { Context, State } from '../state';
 import { words } from '../words';
 import type { Key } from './key';
+import { rowOfDigits } from './row-of-digits';
 
 /** Letters on a list: Space ticks, digits move, `?` helps; a paste or any other letter does nothing. */
 export function onListText(context: Context, state: State, key: Key & { name: 'text' }): State {
@@ -34,12 +35,9 @@ export function isStray({ digits }: State): boolean {
 function moveToDigit(context: Context, state: State, digit: string): State {
   if (isStray(state)) return state;
   const count = offered(context, state, questionAt(context, state.at)).length;
-  const both = Number(state.digits + digit);
-  const number = both <= count ? both : Number(digit);
-  if (number < 1 || number > count) {
-    return { ...state, digits: STRAY, error: words.noSuchLine(digit) };
-  }
-  return { ...state, row: number - 1, digits: String(number), error: null };
+  const named = rowOfDigits(state.digits, digit, count);
+  if (named === null) return { ...state, digits: STRAY, error: words.noSuchLine(digit) };
+  return { ...state, ...named, error: null };
 }
 
 /** Tick or untick a choice; one that stands alone clears the others and is cleared by them. */

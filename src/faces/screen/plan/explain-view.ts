@@ -4,6 +4,7 @@ import { type Frame, frameHeight } from '../frame';
 import type { Glyphs } from '../glyphs';
 import { withHidingKeys } from '../hiding';
 import { type Line, shorten } from '../line';
+import { rowAfterKey } from '../list-row';
 import { labelLines } from '../row-lines';
 import { scrollLines } from '../scroll-lines';
 import type { Size } from '../watch-size';
@@ -57,21 +58,9 @@ export function explainView(figures: readonly ExplainedFigure[], glyphs: Glyphs)
 }
 
 function inList(state: State, key: Key, count: number): State {
-  switch (key.name) {
-    case 'up':
-      return { ...state, row: (state.row + count - 1) % count };
-    case 'down':
-      return { ...state, row: (state.row + 1) % count };
-    case 'home':
-      return { ...state, row: 0 };
-    case 'end':
-      return { ...state, row: count - 1 };
-    case 'enter':
-    case 'right':
-      return { ...state, scroll: 0 };
-    default:
-      return state;
-  }
+  const row = rowAfterKey(key, state.row, count);
+  if (row !== null) return { ...state, row };
+  return key.name === 'enter' || key.name === 'right' ? { ...state, scroll: 0 } : state;
 }
 
 function inFigure(state: State, key: Key, page: number): State {

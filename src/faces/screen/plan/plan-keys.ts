@@ -1,6 +1,8 @@
 import { editField } from '../../../interview/keys/field-keys';
 import type { Key } from '../../../interview/keys/key';
+import { rowOfDigits } from '../../../interview/keys/row-of-digits';
 import { fieldOf } from '../../../interview/keys/text-field';
+import { rowAfterKey } from '../list-row';
 import { findIn, type Hit } from './find-in-plan';
 import { BEGINNING, lineOf, passageAt } from './passage';
 import type { LaidOut } from './plan-lines';
@@ -94,24 +96,13 @@ function inKeys(state: PlanState, key: Key, { keysScroll, page }: Shown): PlanSt
 }
 
 function inSections(state: PlanState, key: Key, plan: LaidOut): PlanState {
-  const last = plan.sections.length;
-  const to = (row: number): PlanState => ({ ...state, row, digits: '' });
+  const count = plan.sections.length + 1;
   const letter = letterOf(key);
   if (letter === '/') return { ...state, view: 'find', field: fieldOf('') };
-  if (/^[0-9]$/.test(letter)) return toDigit(state, letter, last + 1);
+  if (/^[0-9]$/.test(letter)) return toDigit(state, letter, count);
+  const row = rowAfterKey(key, state.row, count);
+  if (row !== null) return { ...state, row, digits: '' };
   switch (key.name) {
-    case 'up':
-      return to(state.row <= 0 ? last : state.row - 1);
-    case 'down':
-      return to(state.row >= last ? 0 : state.row + 1);
-    case 'page-up':
-      return to(Math.max(0, state.row - 8));
-    case 'page-down':
-      return to(Math.min(last, state.row + 8));
-    case 'home':
-      return to(0);
-    case 'end':
-      return to(last);
     case 'enter':
     case 'right':
       // Whoever only looked at the list goes on where they read.
@@ -126,10 +117,9 @@ function inSections(state: PlanState, key: Key, plan: LaidOut): PlanState {
 }
 
 function toDigit(state: PlanState, digit: string, count: number): PlanState {
-  const both = Number(state.digits + digit);
-  const number = both <= count ? both : Number(digit);
-  if (number < 1 || number > count) return { ...state, digits: '', says: LOOKED.noSection(digit) };
-  return { ...state, row: number - 1, digits: String(number) };
+  const named = rowOfDigits(state.digits, digit, count);
+  if (named === null) return { ...state, digits: '', says: LOOKED.noSection(digit) };
+  return { ...state, ...named };
 }
 
 function inFind(state: PlanState, key: Key, shown: Shown): PlanState {
