@@ -1,3 +1,5 @@
+import type { Key } from './key';
+
 /** A line of typed text and the cursor in it, counted in graphemes (what a person calls a letter). */
 export interface TextField {
   readonly text: string;
@@ -84,4 +86,36 @@ export function wordRight({ text, cursor }: TextField): number {
 
 function isSpace(letter: string | undefined): boolean {
   return letter !== undefined && /^\s$/.test(letter);
+}
+
+/** The field after an editing key. */
+export function editField({ field }: { readonly field: TextField }, key: Key): TextField {
+  switch (key.name) {
+    case 'text':
+      return insertText(field, key.text);
+    case 'backspace':
+      return eraseLeft(field);
+    case 'left':
+      return moveCursor(field, -1);
+    case 'right':
+      return moveCursor(field, 1);
+    case 'home':
+      return { ...field, cursor: 0 };
+    case 'end':
+      return fieldOf(field.text);
+    case 'delete':
+      return eraseRight(field);
+    case 'word-left':
+      return moveCursor(field, wordLeft(field) - field.cursor);
+    case 'word-right':
+      return moveCursor(field, wordRight(field) - field.cursor);
+    case 'erase-word':
+      return eraseBetween(field, wordLeft(field), field.cursor);
+    case 'erase-right':
+      return eraseBetween(field, field.cursor, graphemes(field.text).length);
+    case 'ctrl-u':
+      return fieldOf('');
+    default:
+      return field;
+  }
 }

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { begin } from '../../../src/interview/begin';
-import { editField } from '../../../src/interview/keys/field-keys';
 import type { Key } from '../../../src/interview/keys/key';
 import {
+  editField,
   eraseLeft,
   fieldOf,
   graphemes,

@@ -1,7 +1,6 @@
-import { editField } from '../../../interview/keys/field-keys';
 import type { Key } from '../../../interview/keys/key';
 import { rowOfDigits } from '../../../interview/keys/row-of-digits';
-import { fieldOf } from '../../../interview/keys/text-field';
+import { editField, fieldOf } from '../../../interview/keys/text-field';
 import { rowAfterKey } from '../list-row';
 import { findIn, type Hit } from './find-in-plan';
 import { BEGINNING, lineOf, passageAt } from './passage';
