@@ -59,9 +59,9 @@ export const unreadMain: Held = ({ plan }) => {
 export const noIllness: Held = ({ plan }) => {
   const illness = /oxygen|ventilator|cpap|dialysis|suction|nebuli|feeding/i;
   if (!plan.home.loads.some((load) => illness.test(english.called(load.called)))) return null;
-  return illness.test(
-    JSON.stringify(plan.electrical.scope.circuits.map(english.forElectrician.circuit)),
-  )
+  const { circuits } = plan.electrical.scope;
+  const said = circuits.map(({ called }) => called && english.called(called));
+  return illness.test(JSON.stringify([circuits, said]))
     ? ['an illness stands in the scope of work']
     : [];
 };
