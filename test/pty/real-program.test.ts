@@ -48,10 +48,15 @@ async function atHours(): Promise<OpenTerminal> {
 }
 
 describe('the program itself, through a pseudo-terminal', () => {
-  it('keeps each answer in the home file, and goes on where it stopped', async () => {
+  it('keeps each answer in the home file, lets a second window only look, and goes on where it stopped', async () => {
     const first = await atHours();
+    const second = await start({ args: ['oak-lane.home.yaml'], folder: first.folder });
+    await second.shows('This home is open in another window');
+    second.press('\x03');
+    await second.ended();
     first.press('4\r');
     await first.hides(HOURS);
+    expect(readFileSync(join(first.folder, 'oak-lane.home.yaml'), 'utf8')).toMatch(/goal-hours: 4/);
     first.press('\x13');
     expect((await first.ended()).exitCode).toBe(0);
     await first.shows('To go on: lampkeeper oak-lane.home.yaml');
@@ -70,28 +75,11 @@ describe('the program itself, through a pseudo-terminal', () => {
     });
   });
 
-  it('leaves on Ctrl+C with 130, the answers kept and the terminal as it was found', async () => {
-    const terminal = await atHours();
-    terminal.press('12\x03');
-    expect((await terminal.ended()).exitCode).toBe(130);
-    expect(existsSync(join(terminal.folder, 'oak-lane.home.yaml'))).toBe(true);
-    await terminal.shows('Stopped.');
-    // The cursor is shown again, and no mode we set is left on.
-    const raw = terminal.raw();
-    expect(raw.lastIndexOf('\x1b[?25h')).toBeGreaterThan(raw.lastIndexOf('\x1b[?25l'));
-    expect(raw.lastIndexOf('\x1b[?2004l')).toBeGreaterThan(raw.lastIndexOf('\x1b[?2004h'));
-  });
-
-  it('shows the act-now words before anything else when something is wrong', async () => {
+  it('shows the act-now words before anything else, prints them once more after leaving, and keeps what was told', async () => {
     const terminal = await start();
     terminal.press('2 \r');
     await terminal.shows('Leave now, and take everyone with you');
     expect(terminal.text()).not.toContain(NAME);
-  });
-
-  it('prints what to do once more after leaving at a danger, and keeps what was told', async () => {
-    const terminal = await start();
-    terminal.press('2 \r');
     await terminal.shows('> Read this first');
     terminal.press('\x1b[B\r');
     expect((await terminal.ended()).exitCode).toBe(0);
@@ -102,14 +90,22 @@ describe('the program itself, through a pseudo-terminal', () => {
   });
 
   it.each([
-    ['Ctrl+C', (terminal: OpenTerminal) => terminal.press('\x03')],
-    ['the end of its terminal', (terminal: OpenTerminal) => terminal.kill('SIGHUP')],
-  ])('shows a number begun before %s again, and asks for Enter', async (_, leave) => {
+    ['Ctrl+C', 130, (terminal: OpenTerminal) => terminal.press('\x03')],
+    ['the end of its terminal', null, (terminal: OpenTerminal) => terminal.kill('SIGHUP')],
+  ])('shows a number begun before %s again, and asks for Enter', async (_, code, leave) => {
     const first = await atHours();
     first.press('12');
     await first.shows('[ 12 ');
     leave(first);
-    await first.ended();
+    const { exitCode } = await first.ended();
+    if (code !== null) {
+      expect(exitCode).toBe(code);
+      await first.shows('Stopped.');
+      // The cursor is shown again, and no mode we set is left on.
+      const raw = first.raw();
+      expect(raw.lastIndexOf('\x1b[?25h')).toBeGreaterThan(raw.lastIndexOf('\x1b[?25l'));
+      expect(raw.lastIndexOf('\x1b[?2004l')).toBeGreaterThan(raw.lastIndexOf('\x1b[?2004h'));
+    }
     const kept = readFileSync(join(first.folder, 'oak-lane.home.yaml'), 'utf8');
     expect(kept).toMatch(/unfinished:\n {2}goal-hours: "12"/);
     expect(kept.match(/goal-hours/g)).toHaveLength(1);
@@ -157,18 +153,6 @@ describe('the program itself, through a pseudo-terminal', () => {
     lines.press('yes\r');
     await lines.shows('Why now: ');
     expect(lines.text()).toContain(asked.trim());
-  });
-
-  it('lets a second window only look', async () => {
-    const first = await atHours();
-    const { folder } = first;
-    const second = await start({ args: ['oak-lane.home.yaml'], folder });
-    await second.shows('This home is open in another window');
-    second.press('\x03');
-    await second.ended();
-    first.press('4\r');
-    await first.hides(HOURS);
-    expect(readFileSync(join(folder, 'oak-lane.home.yaml'), 'utf8')).toMatch(/goal-hours: 4/);
   });
 
   it('leads from the plan to the homes of the folder, and to another home from there', async () => {
