@@ -3,9 +3,10 @@ import type { Figure } from '../quantity/figure';
 import { budgetUsd } from '../routes/budget';
 import { cansGal } from '../routes/fuel/fuel-containers';
 import type { Route } from '../routes/route';
+import { thriftily } from './list/living';
 import type { Trial } from './trial';
 
-/** Whether two trials have the same loads, routes, goal and money, so that the whole list comes to the same. */
+/** Whether two trials have the same loads in both ways of living, the same routes, goal and money, so that the whole list comes to the same. */
 export function sameMakings(a: Trial, b: Trial): boolean {
   return a === b || makingsOf(a) === makingsOf(b);
 }
@@ -16,12 +17,15 @@ function makingsOf(trial: Trial): string {
   const known = found.get(trial);
   if (known !== undefined) return known;
   const { home, routes } = trial;
+  const thrifty = thriftily(home);
   const made = [
     budgetUsd(home),
     home.goalHours.value,
     home.lifeSupport,
     JSON.stringify(trial.drawn.roof),
     ...home.loads.filter((one) => !one.offInOutage).map(ofLoad),
+    thrifty?.extraUsd,
+    ...(thrifty?.home.loads ?? []).filter((one) => !one.offInOutage).map(ofLoad),
     ...routes.map((route) => ofRoute(home, route)),
   ].join('\n');
   found.set(trial, made);

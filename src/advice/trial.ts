@@ -1,3 +1,4 @@
+import type { QuestionId } from '#compiled/question-ids.js';
 import type { Widths } from '../home/answer-figure';
 import { buildHome, widthsOf } from '../home/build-home';
 import { Facts } from '../home/facts';
@@ -31,6 +32,15 @@ export interface Trial {
 }
 
 /**
+ * What the list asks of a home besides what its routes are sized by: measures of living thriftily, cans, money. A trial is of
+ * these answers too, or two that the list tells apart would be one. `test/advice/list-asks.test.ts` finds one that is missing.
+ */
+const askedByTheList: readonly QuestionId[] = [
+  ...(['phone-works', 'cook-without', 'heat-cold', 'people-risk', 'heat-second'] as const),
+  ...(['gas-supply', 'gasoline-gallons', 'budget-now', 'budget-later'] as const),
+];
+
+/**
  * Makes trials of answers to one interview. What a changed answer does not touch is not worked out again: home, each kind
  * of route and the advice are remembered by the answers they ask for, and the drawn weather by its place. The same answers
  * give the same trial, whatever was tried before; where nothing that is asked for differs, it is the very same object.
@@ -48,6 +58,7 @@ export function trials(
   const kindsOf = sizers(widths);
   const size: SizeKind = (kind, home, drawn) => sizedKind(kind, home, drawn, widths);
   const trialOf = remembered((known): Trial => {
+    for (const id of askedByTheList) known.get(id);
     const core = homeOf(known);
     const drawn = drawnAt(core, roofAt(known), known);
     const kinds = kindsOf(core, drawn, known);
