@@ -5,8 +5,9 @@ import type { Bank } from './effect-of-answers';
 import { drawsThatCount, foundTogether } from './found-together';
 import { likeliestFirst } from './likeliest-first';
 import { stayInTopic } from './stay-in-topic';
+import { inOnePiece, type Steps } from './steps';
 import type { WhyNow } from './why-now';
-import { type Candidate, foundByTheList, heldByTheList, tryQuickly, whyOf } from './worth-asking';
+import { type Candidate, heldByTheList, tryQuickly, whyOf } from './worth-asking';
 
 /** What to ask next and why, or that nothing left open would change what to buy. */
 export type Next =
@@ -25,17 +26,19 @@ export type Next =
 
 /** How many of the likeliest are tried before one is asked. */
 const TRIED_FIRST = 20;
-/** How many of those that are left are weighed by the whole list at once. */
-const LISTED_FIRST = 10;
 
 /**
  * The question to ask next: the opening in its order; a text that belongs to what was told; then the one that could change
  * the advice most. The twenty that usually change most are tried first, by one size of each route, and what that finds is held
  * against the plan's own list. Where it finds nothing, whole files are drawn to see whether answers change the purchase
- * together; then the others are tried. In a long talk the list is asked of each of them in place of the draws. The same answers
- * give the same question.
+ * together; then the others are tried. The same answers give the same question.
  */
 export function askNext(answers: Answers, bank: Bank): Next {
+  return inOnePiece(nextInSteps(answers, bank));
+}
+
+/** The same step by step, each a few hundredths of a second, for whoever listens between them. */
+export function* nextInSteps(answers: Answers, bank: Bank): Steps<Next> {
   const open = openQuestions(answers, bank);
   const opening = bank.interview.opening.find((id) => open.some((one) => one.id === id));
   if (opening !== undefined) {
@@ -46,41 +49,45 @@ export function askNext(answers: Answers, bank: Bank): Next {
   const text = open.find(({ kind }) => kind === 'text');
   if (text !== undefined)
     return { code: 'ask', questionId: text.id, whyNow: { code: 'in-its-words' }, openCount: 1 };
-  return weightiestNext(answers, bank, likeliestFirst(open));
+  return yield* weightiestNext(answers, bank, likeliestFirst(open));
 }
 
-function weightiestNext(answers: Answers, bank: Bank, ranked: readonly Question[]): Next {
+function* weightiestNext(answers: Answers, bank: Bank, ranked: readonly Question[]): Steps<Next> {
   const now = bank.trialOf(answers);
   const ask = (next: Candidate, openCount: number): Next => {
     return { code: 'ask', questionId: next.question.id, whyNow: whyOf(now, next), openCount };
   };
-  const draws = drawsThatCount(answers);
+  const draws = drawsThatCount(answers, now);
   const all: Candidate[] = [];
   for (const [i, some] of batches(ranked, TRIED_FIRST).entries()) {
-    const tried = some.map((one) => tryQuickly(answers, bank, one));
-    const next = heaviest(answers, bank, tried);
+    const tried: Candidate[] = [];
+    for (const one of some) {
+      tried.push(tryQuickly(answers, bank, one));
+      yield;
+    }
+    const next = yield* heaviest(answers, bank, tried);
     if (next !== null) return ask(next.held, next.openCount);
     all.push(...tried);
     const looks = i === 0 && draws !== null;
-    const turned = looks ? foundTogether(answers, bank, ranked, draws) : null;
+    const turned = looks ? yield* foundTogether(answers, bank, ranked, draws) : null;
     if (turned !== null)
       return ask({ ...turned, forbids: [], leaving: false, hurts: false, weight: 1 }, 1);
-  }
-  const quiet = draws === null ? all.filter(({ weight }) => weight === 0) : [];
-  for (const some of batches(quiet, LISTED_FIRST)) {
-    const worth = some.flatMap((one) => foundByTheList(now, one) ?? []);
-    if (worth.length > 0) return ask(stayInTopic(bank.interview, answers, worth), worth.length);
   }
   const sharpen = ({ effect }: Candidate) => effect.tried.some((one) => one.change.sharpens);
   return { code: 'enough', sharpen: all.filter(sharpen).length };
 }
 
 /** The weightiest that the list holds for worth asking, and how many were left then. */
-function heaviest(answers: Answers, bank: Bank, tried: readonly Candidate[]) {
+function* heaviest(
+  answers: Answers,
+  bank: Bank,
+  tried: readonly Candidate[],
+): Steps<{ held: Candidate; openCount: number } | null> {
   let worth = tried.filter(({ weight }) => weight > 0);
   while (worth.length > 0) {
     const next = stayInTopic(bank.interview, answers, worth);
     const held = heldByTheList(bank.trialOf(answers), next);
+    yield;
     if (held !== null) return { held, openCount: worth.length };
     worth = worth.filter((one) => one !== next);
   }

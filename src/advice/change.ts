@@ -34,8 +34,6 @@ export interface Change {
   readonly sharpens: boolean;
   /** The one measure of all this; 0 where nothing changes. */
   readonly weight: number;
-  /** The same of what is bought alone: another kind of route, or a price that differs by more than a tenth. */
-  readonly buys: number;
 }
 
 /** Added to both prices, so that a few dollars on a small sum weigh little, $. Our judgement. */
@@ -72,7 +70,6 @@ export function changeBetween(now: Trial, then: Trial, by: Weighing = quickly): 
     turned,
     sharpens: by === quickly && sharpens(now, then),
     weight,
-    buys: Number(route) + (samePrice(a.costUsd.value, b.costUsd.value) ? 0 : moved),
   };
 }
 

@@ -7,7 +7,7 @@ import { likelyAnswers, unsureShare } from './likely-answers';
 import { usualHere } from './usual-here';
 
 /** How many whole files are drawn: a prime, so that every question goes through its answers in an order of its own. */
-export const DRAWS = 17;
+export const DRAWS = 31;
 
 /**
  * All that is still open, answered at once as one home of many might: draw `k` of `DRAWS`. Over all draws each question

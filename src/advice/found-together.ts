@@ -6,6 +6,7 @@ import type { Bank, Effect, Tried } from './effect-of-answers';
 import { byTheList } from './listed-effect';
 import { liveAdvice } from './live-advice';
 import { sameMakings } from './makings';
+import type { Steps } from './steps';
 import type { Trial } from './trial';
 
 /** A question at which what to buy turned, others being answered with it. */
@@ -17,28 +18,31 @@ export interface Turned {
 /** In how many draws another thing must be bought before something is asked: the longer the talk, the more. Our judgement. */
 const patience = [
   { answersBelow: 24, draws: 1 },
-  { answersBelow: 30, draws: 2 },
+  { answersBelow: 36, draws: 2 },
 ];
+/** A home that pumps its own water has more to tell, and is asked so many more. Our judgement. */
+const OWN_WATER = 8;
 
 /** In so many draws; null where the talk is long enough, and only what changes the purchase by itself is still asked. */
-export function drawsThatCount(answers: Answers): number | null {
+export function drawsThatCount(answers: Answers, { home }: Trial): number | null {
   const told = Object.keys(answers).length;
-  return patience.find(({ answersBelow }) => told < answersBelow)?.draws ?? null;
+  const more = home.facts.is('water-source', 'well', 'shallow-pump') ? OWN_WATER : 0;
+  return patience.find(({ answersBelow }) => told < answersBelow + more)?.draws ?? null;
 }
 
 /**
  * Answers that change what to buy only together, found by whole files. In the order handed in they are put in one by one,
  * and the one at which the purchase turns is the one to ask; null where fewer than `enough` draws buy another thing.
  */
-export function foundTogether(
+export function* foundTogether(
   answers: Answers,
   bank: Bank,
   open: readonly Question[],
   enough: number,
-): Turned | null {
+): Steps<Turned | null> {
   const found: { question: Question; tried: Tried }[] = [];
   for (let k = 0; k < DRAWS && found.length < enough; k++) {
-    const tried = turnedAt(answers, bank, inOrder(drawnAnswers(answers, bank, k), open));
+    const tried = yield* turnedAt(answers, bank, inOrder(drawnAnswers(answers, bank, k), open));
     const question = tried === null ? undefined : askable(tried.id, bank, open);
     if (tried !== null && question !== undefined) found.push({ question, tried });
   }
@@ -59,18 +63,25 @@ function inOrder(drawn: Answers, open: readonly Question[]): Given[] {
 }
 
 /** The first answer with which another thing is bought, by halving; null where it is the same with all of them. */
-function turnedAt(answers: Answers, bank: Bank, given: readonly Given[]) {
+function* turnedAt(
+  answers: Answers,
+  bank: Bank,
+  given: readonly Given[],
+): Steps<(Tried & { readonly id: string }) | null> {
   const now = bank.trialOf(answers);
   const after = (count: number) =>
     bank.trialOf({ ...answers, ...Object.fromEntries(given.slice(0, count)) });
   let [same, turned] = [0, given.length];
   let trial = after(turned);
-  if (buysTheSame(now, trial)) return null;
+  const alike = buysTheSame(now, trial);
+  yield;
+  if (alike) return null;
   while (turned - same > 1) {
     const middle = Math.floor((same + turned) / 2);
     const tried = after(middle);
     if (buysTheSame(now, tried)) same = middle;
     else [turned, trial] = [middle, tried];
+    yield;
   }
   const [id, answer] = given[turned - 1]!;
   return { id, answer, share: 1 / DRAWS, change: changeBetween(now, trial, byTheList), trial };

@@ -26,8 +26,6 @@ export interface Candidate {
 
 /** A safety question that could forbid a route on the table, or moves the hour of leaving, weighs at least this. Our judgement. */
 const SAFETY_WEIGHT = 0.1;
-/** Below this mean change of the purchase, by the whole list, what nothing else calls for is not asked. Our judgement. */
-const BUYS_THE_SAME = 0.01;
 
 /** By one size of each route. */
 export function tryQuickly(answers: Answers, bank: Bank, question: Question): Candidate {
@@ -47,12 +45,6 @@ export function tryQuickly(answers: Answers, bank: Bank, question: Question): Ca
 export function heldByTheList(now: Trial, one: Candidate): Candidate | null {
   const effect = listedEffect(now, one.effect, one.question);
   return isSafety(one) || effect.ifTold >= CHANGES_NOTHING ? { ...one, effect } : null;
-}
-
-/** The same where the quick weighing found nothing: null unless another thing would be bought, or at another price. */
-export function foundByTheList(now: Trial, one: Candidate): Candidate | null {
-  const effect = listedEffect(now, one.effect, one.question);
-  return effect.buys >= BUYS_THE_SAME ? { ...one, effect, weight: effect.buys } : null;
 }
 
 type Safety = Pick<Candidate, 'forbids' | 'leaving' | 'hurts'>;

@@ -6,6 +6,7 @@ import { foundTogether } from '../../src/advice/found-together';
 import { rank } from '../../src/advice/list/list-of';
 import { liveAdvice } from '../../src/advice/live-advice';
 import { sameMakings } from '../../src/advice/makings';
+import { inOnePiece } from '../../src/advice/steps';
 import { type Answers, NOT_SURE } from '../../src/interview/answers';
 import { completeHome } from '../complete-home';
 import { answersOf } from '../households/read-household';
@@ -24,9 +25,9 @@ test('answers that change what to buy only together are found by whole files', (
   const bought = (answers: Answers) => liveAdvice(bank.trialOf(answers)).route.kind;
   for (const id of pair) expect(bought({ ...open, [id]: home[id]! })).toBe(bought(open));
   expect(bought(home)).not.toBe(bought(open));
-  const found = foundTogether(open, bank, pair.map(question), 1);
+  const found = inOnePiece(foundTogether(open, bank, pair.map(question), 1));
   expect(pair).toContain(found?.question.id);
-  expect(foundTogether(home, bank, [], 1)).toBeNull();
+  expect(inOnePiece(foundTogether(home, bank, [], 1))).toBeNull();
 });
 
 describe('the draws', () => {
