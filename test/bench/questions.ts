@@ -3,7 +3,7 @@ import { liveAdvice } from '../../src/advice/live-advice';
 import { type Trial, trials } from '../../src/advice/trial';
 import { type Answers, NOT_SURE } from '../../src/interview/answers';
 import { completeHome } from '../complete-home';
-import { AS_OF, bankForTalks, filled, type Turn, talk, talkHomes } from './talk';
+import { AS_OF, bankForTalks, filled, type Turn, talk, talkAhead, talkHomes } from './talk';
 
 /** Price within this share is the same advice. */
 const SAME_PRICE = 0.1;
@@ -14,10 +14,11 @@ const SAME_PRICE = 0.1;
  */
 export function benchQuestions(): string[] {
   const lines = [
-    'home           file  first  right  right+price  enough  safety  jumps   ms50   ms95',
+    'home           file  first  right  right+price  enough  safety  jumps   ms50   ms95  ahead50  ahead95',
   ];
   const all: number[] = [];
   const live: number[] = [];
+  const allAhead: number[] = [];
   const hundred = trials(interview, AS_OF, 100);
   let alike = 0;
   for (const [name, home] of talkHomes('test')) {
@@ -32,6 +33,8 @@ export function benchQuestions(): string[] {
     if (hundred(home).advice.route.kind === whole.advice.route.kind) alike += 1;
     const ms = turns.map((turn) => turn.ms).sort((a, b) => a - b);
     all.push(...ms);
+    const ahead = talkAhead(home).sort((a, b) => a - b);
+    allAhead.push(...ahead);
     lines.push(
       [
         name.padEnd(13),
@@ -45,19 +48,25 @@ export function benchQuestions(): string[] {
             .length,
         ).padStart(7),
         String(jumps(turns)).padStart(6),
-        ...[0.5, 0.95].map((at) => ms[Math.floor(at * (ms.length - 1))]!.toFixed(0).padStart(6)),
+        ...[0.5, 0.95].map((at) => shareAt(ms, at).toFixed(0).padStart(6)),
+        ...[0.5, 0.95].map((at) => shareAt(ahead, at).toFixed(0).padStart(8)),
       ].join(' '),
     );
   }
   all.sort((a, b) => a - b);
+  allAhead.sort((a, b) => a - b);
   lines.push(
-    `next question, processor time: 95 of 100 within ${all[Math.floor(0.95 * (all.length - 1))]!.toFixed(0)} ms`,
+    `next question, processor time: 95 of 100 within ${shareAt(all, 0.95).toFixed(0)} ms where nothing was read ahead`,
+    `sums and next question after the opening, worked out ahead while each is read: 95 of 100 within ${shareAt(allAhead, 0.95).toFixed(0)} ms (aim 400), ${allAhead.filter((ms) => ms > 400).length} of ${allAhead.length} above`,
     `live advice, processor time: ${middle(live).toFixed(1)} ms in the middle (8 at most)`,
     `five drawn years advise the kind of route that a hundred do: ${alike} of ${talkHomes('test').size} homes`,
     randomHomes(),
   );
   return lines;
 }
+
+const shareAt = (sorted: readonly number[], at: number): number =>
+  sorted[Math.floor(at * (sorted.length - 1))]!;
 
 /** The whole list of a trial that is made already, once, ms. */
 function liveMs(trial: Trial): number {

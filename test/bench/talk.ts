@@ -3,7 +3,10 @@ import { join } from 'node:path';
 import interview from '#compiled/questions.js';
 import { askNext, type Next } from '../../src/advice/ask-next';
 import { type Bank, bankOf } from '../../src/advice/effect-of-answers';
+import { type DraftAll, draftAll } from '../../src/commands/talk/draft-all';
 import { type Answer, type Answers, NOT_SURE } from '../../src/interview/answers';
+import type { NextStep } from '../../src/interview/next-step';
+import type { Question } from '../../src/interview/questions/question';
 import { resolve } from '../../src/interview/questions/resolve';
 import { parseHome } from '../../src/store/read-home';
 
@@ -53,6 +56,62 @@ export function talk(bank: Bank, home: Answers): Turn[] {
     if (next.code === 'enough') return turns;
     answers = { ...answers, [next.questionId]: home[next.questionId] ?? NOT_SURE };
   }
+}
+
+/** How fast a question is read, words a minute: a usual silent reader of plain text. */
+const WORDS_A_MINUTE = 230;
+
+/** How long a question is read before it is answered: what it asks, its hint, why it is asked, and its lines, ms. */
+export function readingMs({ ask, hint, choices = [] }: Question, why: string): number {
+  const text = [ask, hint, why, ...choices.map(({ label }) => label)].join(' ');
+  return (60_000 * text.split(/\s+/).filter((word) => word !== '').length) / WORDS_A_MINUTE;
+}
+
+/**
+ * The same talk beside the thread of the screen, with what it works out ahead while each question is read, and no longer.
+ * Processor time from each answer until the sums beside the question and the next question are found, ms; the opening left out.
+ */
+export function talkAhead(home: Answers): number[] {
+  const all = draftAll(null, AS_OF);
+  const found: number[] = [];
+  let answers: Record<string, Answer> = {};
+  for (;;) {
+    let next: NextStep | null = null;
+    const ms = spent(() => {
+      all.draftOf(answers);
+      next = all.next(answers);
+    });
+    const step = next as NextStep | null;
+    const opening = interview.opening.some((id) => answers[id] === undefined && id === asked(step));
+    if (!opening) found.push(ms);
+    if (step?.code !== 'ask') return found;
+    const question = interview.questions.find(({ id }) => id === step.questionId)!;
+    readAhead(all, all.likelyAfter(answers, question.id), readingMs(question, step.why));
+    answers = { ...answers, [question.id]: home[question.id] ?? NOT_SURE };
+  }
+}
+
+const asked = (step: NextStep | null) => (step?.code === 'ask' ? step.questionId : null);
+
+/** One after the other until the time is up; what is not found by then is laid down. */
+function readAhead(all: DraftAll, after: readonly Answers[], ms: number): void {
+  let left = ms;
+  for (const answers of after) {
+    const steps = all.nextInSteps(answers);
+    for (let done = false; !done; ) {
+      left -= spent(() => {
+        done = steps.next().done === true;
+      });
+      if (left <= 0) return;
+    }
+  }
+}
+
+function spent(work: () => void): number {
+  const start = process.cpuUsage();
+  work();
+  const { user, system } = process.cpuUsage(start);
+  return (user + system) / 1000;
 }
 
 export const bankForTalks = () => bankOf(interview, AS_OF);

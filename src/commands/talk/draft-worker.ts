@@ -1,7 +1,8 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import type { Found } from '../../faces/door';
-import { draftSafely, nextSafely } from '../../faces/draft-safely';
+import { draftSafely } from '../../faces/draft-safely';
 import type { Answers } from '../../interview/answers';
+import type { NextStep } from '../../interview/next-step';
 import type { Tried } from '../../interview/what-if/tried';
 import { draftAll } from './draft-all';
 import type { WhatIfAll } from './what-if-all';
@@ -47,9 +48,10 @@ port.on('message', (ask: Ask | WhatIfAsk) => {
   const say = (found: Found) => port.postMessage({ id, ...found } satisfies Answered);
   say({ draft: draftSafely(later, answers) });
   if (!wantsNext) return;
-  const next = nextSafely(later, answers);
-  say({ next });
-  if (next?.code === 'ask') readAhead(id, all.likelyAfter(answers, next.questionId));
+  look(id, answers, (next) => {
+    say({ next });
+    if (next?.code === 'ask') readAhead(id, all.likelyAfter(answers, next.questionId));
+  });
 });
 
 /** Its sums and words are loaded when it is asked first. */
@@ -59,15 +61,38 @@ async function answerWhatIf({ id, answers, tried }: WhatIfAsk): Promise<void> {
   port.postMessage({ id, whatIf: of(answers, tried) } satisfies WhatIfAnswered);
 }
 
-/** While the question is read, what would follow its likeliest answers is worked out: it is remembered, and nothing else. */
+/** While the question is read, what would follow each likely answer is worked out: it is remembered, and nothing else. */
 function readAhead(id: number, [first, ...rest]: readonly Answers[]): void {
-  if (first === undefined) return;
-  // What is asked meanwhile is heard between any two.
-  setImmediate(() =>
-    setImmediate(() => {
-      if (id !== newest) return;
-      nextSafely(later, first);
-      readAhead(id, rest);
-    }),
-  );
+  if (first !== undefined) look(id, first, () => readAhead(id, rest));
+}
+
+/** So long nobody is heard, ms. */
+const SLICE_MS = 20;
+
+/** What comes next, found in slices: what is asked meanwhile is heard between any two, and ends the looking. Null where it cannot be found. */
+function look(id: number, answers: Answers, found: (next: NextStep | null) => void): void {
+  const steps = all.nextInSteps(answers);
+  const slice = () => {
+    if (id !== newest) return;
+    const end = performance.now() + SLICE_MS;
+    let next: NextStep | null = null;
+    try {
+      for (;;) {
+        const step = steps.next();
+        if (step.done === true) {
+          next = step.value;
+          break;
+        }
+        if (performance.now() > end) {
+          // Twice: what came meanwhile is taken between.
+          setImmediate(() => setImmediate(slice));
+          return;
+        }
+      }
+    } catch {
+      next = null;
+    }
+    found(next);
+  };
+  slice();
 }

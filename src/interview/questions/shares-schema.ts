@@ -8,6 +8,8 @@ export const sharesFileSchema = z.record(
   z.strictObject({
     of: z.record(z.string(), percent).optional(),
     unsure: percent,
+    /** Of a number: what is often typed. */
+    often: z.array(z.number()).min(1).optional(),
     /** A source, or `judgement`. */
     from: z.string().min(8),
   }),
