@@ -3,7 +3,7 @@ import { traitsOf } from '../kinds/route-traits';
 import type { Route } from '../routes/route';
 import { ALIKE } from './list/choose';
 import { isEnough, reachesGoal } from './list/enough';
-import { rank } from './list/list-of';
+import { rank, type UsualPart, usualPart } from './list/list-of';
 import { thriftily } from './list/living';
 import { thriftAlone } from './list/thrift-alone';
 import type { Weighed } from './list/unbeaten';
@@ -29,7 +29,8 @@ export function liveAdvice(trial: Trial): LiveAdvice {
 
 function weighed(trial: Trial): LiveAdvice {
   const { home, drawn, kinds, size } = trial;
-  const chosen = enoughAsUsual(trial) ?? rank(home, drawn, kinds, size, true).chosen;
+  const usual = usualPart(home, drawn, kinds);
+  const chosen = enoughAsUsual(trial, usual) ?? rank(home, drawn, kinds, size, true, usual).chosen;
   const ready = kinds.find(({ route }) => !isSource(traitsOf[route.kind]))!.route;
   return chosen === null
     ? { route: ready, reaches: false }
@@ -40,10 +41,10 @@ function weighed(trial: Trial): LiveAdvice {
  * What is enough as usual, where no thrifty way could be chosen before it: with these odds none is better by more than is told
  * apart, and something has to give power. Null where the thrifty ways have to be looked at, which takes five times as long.
  */
-function enoughAsUsual({ home, drawn, kinds }: Trial): Weighed | null {
+function enoughAsUsual({ home, drawn, kinds }: Trial, usual: UsualPart): Weighed | null {
   const thrifty = thriftily(home);
   if (thrifty !== null && thriftAlone(thrifty) !== null) return null;
-  const { all, chosen } = rank(home, drawn, kinds, null, true);
+  const { all, chosen } = rank(home, drawn, kinds, null, true, usual);
   const first = all.find(isEnough);
   return first !== undefined && first.value.odds >= 100 - ALIKE ? chosen : null;
 }

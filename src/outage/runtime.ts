@@ -40,10 +40,14 @@ export interface Runtime {
  * usable / (P / eta_d + idle).
  */
 export function batteryRuntime(input: RuntimeInput): Runtime {
-  const net = netKwhByHour(input);
-  const hoursByStart = Array.from({ length: 24 }, (_, start) =>
-    hoursFrom(start, net, input.usableKwh),
-  );
+  return runtimeOn(netKwhByHour(input), input.usableKwh);
+}
+
+/** The same of a day whose net energy is known, for many sizes of one battery. */
+export function runtimeOn(net: Float64Array, usableKwh: number): Runtime {
+  mustNotBeNegative('usableKwh', usableKwh, 'kWh');
+  const hoursByStart: (number | null)[] = [];
+  for (let start = 0; start < 24; start++) hoursByStart.push(hoursFrom(start, net, usableKwh));
   const sorted = [...hoursByStart].sort((a, b) => (a ?? Infinity) - (b ?? Infinity));
   return {
     hoursByStart,
@@ -55,32 +59,36 @@ export function batteryRuntime(input: RuntimeInput): Runtime {
   };
 }
 
-function netKwhByHour(input: RuntimeInput): Float64Array {
+/** What each hour of the day adds to the store, or takes from it, kWh inside the battery. */
+export function netKwhByHour(input: Omit<RuntimeInput, 'usableKwh'>): Float64Array {
   const { loadWattsByHour, solarWattsByHour, inverterIdleWatts, dischargeEfficiency } = input;
   const chargeEfficiency = input.chargeEfficiency ?? dischargeEfficiency;
   requireDayProfile('loadWattsByHour', loadWattsByHour);
   if (solarWattsByHour) requireDayProfile('solarWattsByHour', solarWattsByHour);
-  mustNotBeNegative('usableKwh', input.usableKwh, 'kWh');
   mustNotBeNegative('inverterIdleWatts', inverterIdleWatts, 'W');
   mustBeShare('dischargeEfficiency', dischargeEfficiency);
   mustBeShare('chargeEfficiency', chargeEfficiency);
-  return Float64Array.from({ length: 24 }, (_, hour) => {
+  const net = new Float64Array(24);
+  for (let hour = 0; hour < 24; hour++) {
     const surplus = (solarWattsByHour?.[hour] ?? 0) - loadWattsByHour[hour]!;
     const stored = surplus >= 0 ? surplus * chargeEfficiency : surplus / dischargeEfficiency;
-    return (stored - inverterIdleWatts) / 1000;
-  });
+    net[hour] = (stored - inverterIdleWatts) / 1000;
+  }
+  return net;
 }
 
 function hoursFrom(start: number, net: Float64Array, usableKwh: number): number | null {
   let store = usableKwh;
   let dayBefore = usableKwh;
+  let hourOfDay = start;
   // A day's sums that no longer change the store for the worse go on for ever; slower decline ends after a year.
   for (let hours = 0; hours < HOURS_PER_YEAR; hours++) {
     if (hours > 0 && hours % 24 === 0) {
       if (store >= dayBefore) return null; // the same day again can only repeat
       dayBefore = store;
     }
-    const change = net[(start + hours) % 24]!;
+    const change = net[hourOfDay]!;
+    hourOfDay = hourOfDay === 23 ? 0 : hourOfDay + 1;
     if (store + change < 0) return hours + store / -change;
     store = Math.min(store + change, usableKwh);
   }

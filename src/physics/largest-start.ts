@@ -30,31 +30,43 @@ export function largestStart<Id extends string>(given: {
   loads: readonly StartingLoad<Id>[];
   startsKeptApart: boolean;
 }): LargestStart<Id> {
-  for (const load of given.loads) {
+  const { loads, startsKeptApart } = given;
+  for (const load of loads) {
+    if (isPower(load.runningVa) && isPower(load.startingVa)) continue;
     mustNotBeNegative(`${load.id} runningVa`, load.runningVa, 'VA');
     mustNotBeNegative(`${load.id} startingVa`, load.startingVa, 'VA');
   }
-  const runningVa = given.loads.reduce((sum, load) => sum + load.runningVa, 0);
-  const steps = given.loads.filter((l) => step(l) > 0).sort((a, b) => step(b) - step(a));
-  const starting = given.startsKeptApart ? steps.slice(0, 1) : hardestTogether(steps);
-  const selfStarting = steps.filter((l) => l.selfStarting);
+  const runningVa = loads.reduce((sum, load) => sum + load.runningVa, 0);
+  const first = hardest(loads, () => true);
+  const second =
+    first === null || startsKeptApart
+      ? null
+      : hardest(loads, (l) => l !== first && (first.selfStarting || l.selfStarting));
+  const starting = [first, second].filter((one) => one !== null);
   return {
     runningVa,
     peakVa: runningVa + sumOfSteps(starting),
     starting: starting.map((l) => l.id),
-    allSelfStartingVa: runningVa + sumOfSteps(selfStarting),
+    get allSelfStartingVa() {
+      const all = loads.filter((l) => l.selfStarting).sort((a, b) => step(b) - step(a));
+      return runningVa + sumOfSteps(all);
+    },
   };
 }
 
-/** The hardest one or two of loads sorted by falling step; of two, at most one waits for a hand. */
-function hardestTogether<Id extends string>(
-  steps: readonly StartingLoad<Id>[],
-): StartingLoad<Id>[] {
-  const [first, ...rest] = steps;
-  if (first === undefined) return [];
-  const second = rest.find((load) => first.selfStarting || load.selfStarting);
-  return second === undefined ? [first] : [first, second];
+/** The one with the largest step, of equal ones the first; null where none takes more to start than to run. */
+function hardest<Id extends string>(
+  loads: readonly StartingLoad<Id>[],
+  counts: (load: StartingLoad<Id>) => boolean,
+): StartingLoad<Id> | null {
+  let most: StartingLoad<Id> | null = null;
+  for (const load of loads) {
+    if (step(load) > (most === null ? 0 : step(most)) && counts(load)) most = load;
+  }
+  return most;
 }
 
+/** Names are put together for a bad one alone: this is asked thousands of times. */
+const isPower = (va: number) => va >= 0 && va < Infinity;
 const step = (load: StartingLoad) => Math.max(0, load.startingVa - load.runningVa);
 const sumOfSteps = (loads: readonly StartingLoad[]) => loads.reduce((sum, l) => sum + step(l), 0);

@@ -67,7 +67,7 @@ export interface FigureParts {
  */
 export function figure(parts: FigureParts): Figure {
   const { value, low = value, high = value, unit, source, name, is, as, endAs } = parts;
-  if (![value, low, high].every(Number.isFinite)) {
+  if (!(Number.isFinite(value) && Number.isFinite(low) && Number.isFinite(high))) {
     throw new RangeError(`figure ${spelled(name)} must be finite: ${low} ${value} ${high} ${unit}`);
   }
   if (low > value || value > high) {

@@ -8,12 +8,12 @@ import type { Candidate } from './candidate';
 import { chooseOf } from './choose';
 import { reachesGoal } from './enough';
 import { type Line, lineOf, ownThere } from './line';
-import { asUsual, thriftily } from './living';
+import { asUsual, type Living, thriftily } from './living';
 import { MOST_LINES, shortlist } from './shortlist';
-import { livedSources, type SizeKind, usualSources } from './source';
+import { livedSources, type SizeKind, type Source, usualSources } from './source';
 import { thriftAlone } from './thrift-alone';
-import { Scale, type Weighed } from './unbeaten';
-import { NO_VALUE, weighingOf } from './value';
+import { type Count, Scale, type Weighed } from './unbeaten';
+import { NO_VALUE, type Value, weighingOf } from './value';
 
 /** What nothing beats, and the one of it to advise. */
 export interface Ranked {
@@ -34,6 +34,7 @@ export interface Ranked {
  * @param kinds as they are sized for the usual way; null: they are sized here as far as needed
  * @param sizeKind sizes a kind for the thrifty way; null: only the usual way is weighed
  * @param payableOnly nothing above the money told is looked at
+ * @param known the usual way of the same home and kinds, where a list of it was made already
  */
 export function rank(
   home: Home,
@@ -41,30 +42,17 @@ export function rank(
   kinds: readonly SizedKind[] | null,
   sizeKind: SizeKind | null,
   payableOnly = false,
+  known = usualPart(home, drawn, kinds),
 ): Ranked {
-  const season = hardestSeason(home);
   const budget = budgetUsd(home);
   const most = budget ?? Infinity;
-  const usual = asUsual(home);
+  const { living: usual } = known;
   const thrifty = sizeKind === null ? null : thriftily(home);
-  const counts = new Map(
-    [usual, thrifty]
-      .filter((living) => living !== null)
-      .map((living) => [
-        living,
-        {
-          by: weighingOf(living.home, kinds ?? []),
-          odds: new SizeOdds(living.home, drawn, season),
-        },
-      ]),
-  );
-  const scale = new Scale((living) => counts.get(living)!);
+  const counts = new Map([[usual, known.count]]);
+  if (thrifty !== null) counts.set(thrifty, countOf(thrifty, drawn, kinds));
+  const scale = new Scale((living) => counts.get(living)!, known.values);
   const sources = [
-    ...(kinds !== null
-      ? usualSources(usual, kinds)
-      : sizeKind === null
-        ? []
-        : livedSources(usual, drawn, sizeKind)),
+    ...(known.sources ?? (sizeKind === null ? [] : livedSources(usual, drawn, sizeKind))),
     ...(thrifty === null || sizeKind === null ? [] : livedSources(thrifty, drawn, sizeKind)),
   ]
     .filter(({ leastUsd }) => !payableOnly || leastUsd <= most)
@@ -89,6 +77,39 @@ export function rank(
     budgetUsd: budget,
   };
 }
+
+/** The usual way of living, with what was counted of it: two lists of one home share it. */
+export interface UsualPart {
+  readonly living: Living;
+  readonly count: Count;
+  /** Null: the kinds are not sized yet. */
+  readonly sources: readonly Source[] | null;
+  readonly values: Map<Candidate, Value>;
+}
+
+/** Nothing is counted yet. */
+export function usualPart(
+  home: Home,
+  drawn: SyntheticYears,
+  kinds: readonly SizedKind[] | null,
+): UsualPart {
+  const living = asUsual(home);
+  return {
+    living,
+    count: countOf(living, drawn, kinds),
+    sources: kinds === null ? null : usualSources(living, kinds),
+    values: new Map(),
+  };
+}
+
+const countOf = (
+  { home }: Living,
+  drawn: SyntheticYears,
+  kinds: readonly SizedKind[] | null,
+): Count => ({
+  by: weighingOf(home, kinds ?? []),
+  odds: new SizeOdds(home, drawn, hardestSeason(home)),
+});
 
 /** Nothing can be worth more. */
 const isTop = ({ living, value }: Weighed): boolean =>

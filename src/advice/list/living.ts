@@ -1,6 +1,6 @@
 import type { Home, Way } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
-import { measuresOf, thriftySum } from '../../home/measures/measures-of';
+import { thriftyCost } from '../../home/measures/measures-of';
 
 /** A way of living: the home whose loads are those of it, and what it costs on top of every route, $. */
 export interface Living {
@@ -16,9 +16,5 @@ export const asUsual = (home: Home): Living => ({ way: 'usual', home, extraUsd: 
 export function thriftily(home: Home): Living | null {
   const lived = livedHome(home, 'thrifty');
   if (lived.loads === home.loads) return null;
-  return {
-    way: 'thrifty',
-    home: lived,
-    extraUsd: thriftySum(home, measuresOf(home)).costUsd.value,
-  };
+  return { way: 'thrifty', home: lived, extraUsd: thriftyCost(home).value };
 }

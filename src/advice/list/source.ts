@@ -1,6 +1,7 @@
 import type { Home } from '../../home/home';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { type RouteKind, routeKinds } from '../../kinds/route-kind';
+import { onceMade } from '../../quantity/once-made';
 import { leastUsd } from '../../routes/least-usd';
 import type { SizedKind } from '../../routes/sized';
 import { type Candidate, candidatesOf } from './candidate';
@@ -15,11 +16,11 @@ export interface Source {
   readonly candidates: () => readonly Candidate[];
 }
 
-/** The kinds as they are sized already for the usual way. */
+/** The kinds as they are sized already for the usual way; the candidates of each are made once. */
 export function usualSources(living: Living, kinds: readonly SizedKind[]): Source[] {
   return kinds.map((sized) => ({
     leastUsd: leastUsd(living.home, sized.route.kind),
-    candidates: () => candidatesOf(living, sized),
+    candidates: onceMade(() => candidatesOf(living, sized)),
   }));
 }
 

@@ -19,9 +19,11 @@ export interface Count {
 
 /** Counts what candidates are worth, each once, and which of them nothing beats. */
 export class Scale {
-  private readonly values = new Map<Candidate, Value>();
-
-  constructor(readonly countOf: (living: Living) => Count) {}
+  /** @param values what was counted already, on a scale of the same counts */
+  constructor(
+    readonly countOf: (living: Living) => Count,
+    private readonly values = new Map<Candidate, Value>(),
+  ) {}
 
   /** The most it can come to, before anything is counted. */
   bound(candidate: Candidate): Value {

@@ -12,6 +12,7 @@ import { cutWindows, type Served, servedOf } from '../../outage/windows';
 import { hoursOnBattery } from '../../outage/windows-on-battery';
 import { hoursOnGenerator } from '../../outage/windows-on-generator';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
+import type { HourSeries } from '../../quantity/hour-series';
 import { monthsOf } from '../../routes/battery-hours';
 import { hungryShare, raisedKw } from '../../routes/hungry-share';
 import type { Route } from '../../routes/route';
@@ -36,6 +37,7 @@ export class SizeOdds {
   private readonly starts: (years: number) => readonly number[];
   private readonly pieces: SeasonPieces;
   private readonly kept = new Map<string, unknown>();
+  private last: (Feeding & { readonly years: number; readonly served: Served }) | null = null;
 
   constructor(
     private readonly home: Home,
@@ -84,8 +86,18 @@ export class SizeOdds {
     return quantileInPlace(this.hoursServed(feeding, this.drawn.years), 1 - share) ?? 0;
   }
 
+  /** What was asked last is kept: the odds of a size and its mean share are asked one after the other. */
   private sampled(feeding: Feeding, years: number): Served {
-    return servedOf(this.hoursServed(feeding, years), this.goal);
+    const { last } = this;
+    const same =
+      last?.route === feeding.route &&
+      last.loads === feeding.loads &&
+      last.careful === feeding.careful &&
+      last.years === years;
+    if (last !== null && same) return last.served;
+    const served = servedOf(this.hoursServed(feeding, years), this.goal);
+    this.last = { ...feeding, years, served };
+    return served;
   }
 
   /** From sampled starts of the first drawn years. */
@@ -126,7 +138,7 @@ export class SizeOdds {
 
   /** Usable storage that each start hour of the season asks for, kWh. */
   private needed(feeding: Feeding): Float64Array {
-    return this.once(`needed:${this.netKey(feeding)}`, () => {
+    return this.once(`needed:${this.netKey(feeding, this.drawn.years)}`, () => {
       const { netKwh, overloadKwh } = netEnergy({
         loadKw: cutToPieces(this.pieces, this.drawn.loadKw(feeding.loads)),
         supplyKw: cutToPieces(this.pieces, this.drawn.sunKw(feeding.route.solarKw ?? 0)),
@@ -140,7 +152,7 @@ export class SizeOdds {
   }
 
   private netWindows(feeding: Feeding, years: number): NetEnergy {
-    return this.once(`windows:${years}:${this.netKey(feeding)}`, () =>
+    return this.once(`windows:${years}:${this.netKey(feeding, years)}`, () =>
       netEnergy({
         loadKw: this.loadWindows(feeding, years),
         supplyKw: this.sunWindows(feeding.route.solarKw ?? 0, years),
@@ -179,15 +191,33 @@ export class SizeOdds {
     return Float64Array.from(this.starts(years), (start) => walk({ start, ...outage }).hoursServed);
   }
 
-  private netKey({ route, loads, careful }: Feeding): string {
+  private netKey({ route, loads, careful }: Feeding, years: number): string {
     const { idleKw, dischargeKw } = storeLimits(route, { loads, season: this.season, careful });
-    return `${careful} ${route.solarKw ?? 0} ${dischargeKw} ${idleKw} ${keyOf(loads)}`;
+    const solarKw = route.solarKw ?? 0;
+    const plenty = !careful && dischargeKw >= this.mostPassing(loads, solarKw, years);
+    return `${careful} ${solarKw} ${plenty ? '' : dischargeKw} ${idleKw} ${keyOf(loads)}`;
+  }
+
+  /** The most that an hour takes out of a battery or puts in, kW: an inverter that passes it limits nothing. */
+  private mostPassing(loads: readonly Load[], solarKw: number, years: number): number {
+    const ofLoads = this.once(`most:${years}:${keyOf(loads)}`, () =>
+      mostOf(this.drawn.loadKw(loads, years)),
+    );
+    const ofSun =
+      solarKw === 0 ? 0 : this.once(`most-sun:${solarKw}`, () => mostOf(this.drawn.sunKw(solarKw)));
+    return Math.max(ofLoads, ofSun);
   }
 
   private once<T>(key: string, make: () => T): T {
     if (!this.kept.has(key)) this.kept.set(key, make());
     return this.kept.get(key) as T;
   }
+}
+
+function mostOf(hourly: HourSeries): number {
+  let most = 0;
+  for (let i = 0; i < hourly.length; i++) if (hourly[i]! > most) most = hourly[i]!;
+  return most;
 }
 
 /** Drawn years that tell how much of the job is done where the goal is not reached. */
@@ -200,8 +230,16 @@ const MANY_STARTS = 1000;
 const isWalked = ({ generator, usableKwh, kind }: Route): boolean =>
   traitsOf[kind].vehicle || (generator !== null && usableKwh !== null);
 
-/** What the hours of loads, likely and hungry, depend on. */
+const keys = new WeakMap<readonly Load[], string>();
+
+/** What the hours of loads, likely and hungry, depend on; made once for each list. */
 function keyOf(loads: readonly Load[]): string {
+  const known = keys.get(loads) ?? madeKey(loads);
+  keys.set(loads, known);
+  return known;
+}
+
+function madeKey(loads: readonly Load[]): string {
   return loads
     .map(({ id, steadyShape, kwhPerDay: { winter, summer, mild } }) =>
       [

@@ -73,16 +73,7 @@ function seasonDemand(on: readonly Load[], season: Season) {
 }
 
 function startOf(running: readonly Load[], runningVa: Figure) {
-  const peak = (end: End) =>
-    largestStart({
-      startsKeptApart: false,
-      loads: running.map((load) => ({
-        id: load.id,
-        runningVa: load.runningVa[end],
-        startingVa: load.startVa?.[end] ?? load.runningVa[end],
-        selfStarting: load.selfStarting,
-      })),
-    });
+  const peak = (end: End) => hardestStart(running, end);
   const likely = peak('value');
   const startVa = figure({
     value: likely.peakVa,
@@ -117,6 +108,16 @@ function startOf(running: readonly Load[], runningVa: Figure) {
 }
 
 const AT_START = { unit: 'VA' };
+
+function hardestStart(running: readonly Load[], end: End) {
+  const loads = running.map((load) => ({
+    id: load.id,
+    runningVa: load.runningVa[end],
+    startingVa: load.startVa?.[end] ?? load.runningVa[end],
+    selfStarting: load.selfStarting,
+  }));
+  return largestStart({ startsKeptApart: false, loads });
+}
 
 const calledBy = (loads: readonly Load[], id: Load['id']) =>
   loads.filter((load) => load.id === id).map(({ called }) => called);

@@ -52,38 +52,54 @@ export function measuresOf(home: Home): readonly Measure[] {
 const nothing = { loads: [], ends: [] } as const;
 
 function measuresHere(home: Home): Measure[] {
-  return measureTable.rows.flatMap((row) => {
-    const counted = countedAlready(home, row.id);
-    if (counted !== null)
-      return [measure(home, row, { use: 'counted', saves: counted, ...nothing })];
-    if (row.id === 'start-order') {
-      const saves = apartStarts(home.loads, home.goalSeasons);
-      return saves === null ? [] : [measure(home, row, { use: row.use, saves, ...nothing })];
-    }
-    const after = withMeasure(home, home.loads, row);
-    if (after === home.loads) return [];
-    const saves = savesOf(home, home.loads, after) ?? savesBesideOthers(home, row);
-    if (saves === null) return [];
-    const loads = changedLoads(home.loads, after);
-    const ends = loads.filter((id) => !after.some((load) => load.id === id));
-    return [measure(home, row, { use: row.use, saves, loads, ends })];
-  });
+  return measureTable.rows.flatMap((row) => measureHere(home, row) ?? []);
 }
+
+/** One row of the table; null where it has no effect here. */
+function measureHere(home: Home, row: MeasureRow): Measure | null {
+  const counted = countedAlready(home, row.id);
+  if (counted !== null) return measure(home, row, { use: 'counted', saves: counted, ...nothing });
+  if (row.id === 'start-order') {
+    const saves = apartStarts(home.loads, home.goalSeasons);
+    return saves === null ? null : measure(home, row, { use: row.use, saves, ...nothing });
+  }
+  const after = withMeasure(home, home.loads, row);
+  if (after === home.loads) return null;
+  const saves = savesOf(home, home.loads, after) ?? savesBesideOthers(home, row);
+  if (saves === null) return null;
+  const loads = changedLoads(home.loads, after);
+  const ends = loads.filter((id) => !after.some((load) => load.id === id));
+  return measure(home, row, { use: row.use, saves, loads, ends });
+}
+
+/** What the thrifty way costs, $, as `thriftySum` says: only what has a price is looked at. */
+export function thriftyCost(home: Home): Figure {
+  const known =
+    costs.get(home) ?? costOf(pricedThrift.flatMap((row) => measureHere(home, row) ?? []));
+  costs.set(home, known);
+  return known;
+}
+
+const costs = new WeakMap<Home, Figure>();
+const pricedThrift = measureTable.rows.filter((row) => row.use === 'thrifty' && row.high > 0);
 
 /**
  * What the thrifty way takes off in all, and what it costs, $: of its measures those that take something off what must run, for no lantern
  * is needed to carry a laptop. Nothing where none has an effect.
  */
 export function thriftySum(home: Home, measures: readonly Measure[]) {
-  const taken = measures.filter(({ use, saves }) => use === 'thrifty' && saves.of === 'must');
-  const source = { kind: 'formula', is: 'sum-of-measures' } as const;
   return {
     saves: savesOf(home, home.loads, thriftyLoads(home, home.loads)),
-    costUsd: addFigures(
-      taken.map(({ costUsd }) => costUsd).filter(({ high }) => high > 0),
-      { unit: '$', source },
-    ),
+    costUsd: costOf(measures),
   };
+}
+
+function costOf(measures: readonly Measure[]): Figure {
+  const taken = measures.filter(({ use, saves }) => use === 'thrifty' && saves.of === 'must');
+  return addFigures(
+    taken.map(({ costUsd }) => costUsd).filter(({ high }) => high > 0),
+    { unit: '$', source: { kind: 'formula', is: 'sum-of-measures' } },
+  );
 }
 
 /** Some do nothing alone: a pack's inverter rests only once all else is off in those hours. */

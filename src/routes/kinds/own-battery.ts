@@ -2,7 +2,7 @@ import type { Home } from '../../home/home';
 import { ownSolarKw } from '../../home/solar/own-solar';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { onceMade } from '../../quantity/once-made';
-import { goalHours, goalNet, hoursFrom, sizeFor } from '../battery-hours';
+import { goalHours, goalNet, hoursFrom, longestCounted, sizeFor } from '../battery-hours';
 import { owned, part } from '../costs';
 import { fitPower } from '../fit-power';
 import { cannot, makeRoute } from '../make-route';
@@ -37,14 +37,31 @@ export function ownBatteryRoute(home: Home, drawn: SyntheticYears): Route | null
     return cannot('own-battery', [{ code: 'own-battery-too-weak' }]);
   }
   const solarKw = ownSolarKw(home.facts);
-  const nets = goalHours(home, drawn, fitted.carried).map((hours) => ({
-    pieces: hours.pieces,
-    netKwh: goalNet(hours, own.watts / 1000, solarKw),
-  }));
-  const size = sizeFor(home, nets);
+  const nets = onceMade(() =>
+    goalHours(home, drawn, fitted.carried).map((hours) => ({
+      pieces: hours.pieces,
+      netKwh: goalNet(hours, own.watts / 1000, solarKw),
+    })),
+  );
+  const by = (name: string) => [
+    name,
+    ...home.goalSeasons,
+    longestCounted(home),
+    own.watts,
+    solarKw,
+  ];
+  const size = drawn.counted(
+    fitted.carried,
+    [...by('own-storage'), Math.round(home.goalHours.value)],
+    () => sizeFor(home, nets()),
+  );
   const asked = sizedByYears(home) ? size.nineYearsInTenKwh : size.nineOutagesInTenKwh;
   const { nameplateKwh, usableKwh } = own;
-  const hours = onceMade(() => hoursFrom(nets, usableKwh));
+  const hours = onceMade(() =>
+    drawn.counted(fitted.carried, [...by('own-hours'), usableKwh], () =>
+      hoursFrom(nets(), usableKwh),
+    ),
+  );
   const reaches = usableKwh >= asked;
   return makeRoute('own-battery', {
     ifs: [

@@ -1,7 +1,7 @@
 import type { Home, Load } from '../../home/home';
 import { peakOf } from '../../home/loads/demand';
 import { PACK_IDLE_WATTS, packIdleWatts } from '../../home/loads/pack-idle';
-import { batteryRuntime, type RuntimeInput } from '../../outage/runtime';
+import { netKwhByHour, runtimeOn } from '../../outage/runtime';
 import { splitRoundTrip } from '../../physics/round-trip';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { type Figure, figure } from '../../quantity/figure';
@@ -80,16 +80,20 @@ export function packHours(home: Home, loads: readonly Load[], usableKwh: number)
   return packHoursBySize(home, loads)(usableKwh);
 }
 
-/** The same at many sizes, what the loads use in each hour of a day worked out once. */
+/** The same at many sizes, what a day takes out of the pack worked out once. */
 function packHoursBySize(home: Home, loads: readonly Load[]): (usableKwh: number) => Figure {
+  const { dischargeEfficiency } = splitRoundTrip(lfp.roundTrip);
   const days = (pick: End) =>
     onceMade(() =>
-      home.goalSeasons.map((season) => ({
-        loadWattsByHour: Array.from({ length: 24 }, (_, h) =>
-          loads.reduce((sum, l) => sum + l.kwhPerDay[season][pick] * l.shape[h]! * 1000, 0),
-        ),
-        inverterIdleWatts: leftOn(home, pick) ? PACK_IDLE_WATTS : packIdleWatts(loads, season),
-      })),
+      home.goalSeasons.map((season) =>
+        netKwhByHour({
+          loadWattsByHour: Array.from({ length: 24 }, (_, h) =>
+            loads.reduce((sum, l) => sum + l.kwhPerDay[season][pick] * l.shape[h]! * 1000, 0),
+          ),
+          inverterIdleWatts: leftOn(home, pick) ? PACK_IDLE_WATTS : packIdleWatts(loads, season),
+          dischargeEfficiency,
+        }),
+      ),
     );
   const byPick = { low: days('low'), value: days('value'), high: days('high') };
   return (usableKwh) => hoursOnDays(usableKwh, (pick) => byPick[pick]());
@@ -98,16 +102,12 @@ function packHoursBySize(home: Home, loads: readonly Load[]): (usableKwh: number
 /** End of a figure. */
 type End = 'low' | 'value' | 'high';
 
-/** A day of a pack by the hour. */
-type PackDay = Pick<RuntimeInput, 'loadWattsByHour' | 'inverterIdleWatts'>;
-
-function hoursOnDays(usableKwh: number, daysAt: (pick: End) => readonly PackDay[]): Figure {
-  const { dischargeEfficiency } = splitRoundTrip(lfp.roundTrip);
+/** @param daysAt net energy of a hard day by the hour, one for each season of the goal */
+function hoursOnDays(usableKwh: number, daysAt: (pick: End) => readonly Float64Array[]): Figure {
   const hours = (pick: End) =>
     Math.min(
-      ...daysAt(pick).map((day) => {
-        const runtime = batteryRuntime({ usableKwh, ...day, dischargeEfficiency });
-        const { hardHours, typicalHours } = runtime;
+      ...daysAt(pick).map((net) => {
+        const { hardHours, typicalHours } = runtimeOn(net, usableKwh);
         return (pick === 'high' ? hardHours : typicalHours) ?? HOURS_PER_YEAR;
       }),
     );

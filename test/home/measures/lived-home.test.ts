@@ -4,6 +4,7 @@ import type { Demand, Home } from '../../../src/home/home';
 import { seasons } from '../../../src/home/home';
 import { neverLessened } from '../../../src/home/loads/never-lessened';
 import { livedHome } from '../../../src/home/measures/lived-home';
+import { measuresOf, thriftyCost, thriftySum } from '../../../src/home/measures/measures-of';
 import type { Answers } from '../../../src/interview/answers';
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
 import { answersOf } from '../../households/read-household';
@@ -23,6 +24,14 @@ const homes: Home[] = [
 const ends = ['low', 'value', 'high'] as const;
 
 describe('both ways of living, of 124 homes', () => {
+  test('what thrift costs, looked for alone, is what the sum of all measures says', () => {
+    const sums = homes.map((home) => thriftySum(home, measuresOf(home)).costUsd);
+    expect(homes.map((home) => ends.map((end) => thriftyCost(home)[end]))).toEqual(
+      sums.map((sum) => ends.map((end) => sum[end])),
+    );
+    expect(new Set(sums.map(({ value }) => value)).size).toBeGreaterThan(3);
+  });
+
   test('thrifty never carries more energy, power or start than as usual, at any end of a figure', () => {
     for (const home of homes) {
       const thrifty = livedHome(home, 'thrifty');
