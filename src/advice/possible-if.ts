@@ -9,6 +9,7 @@ import type { Interview } from '../interview/questions/question';
 import { resolve } from '../interview/questions/resolve';
 import type { RouteKind } from '../kinds/route-kind';
 import { sizedKind } from '../routes/all-routes';
+import { budgetUsd } from '../routes/budget';
 import { onceStored } from '../routes/fuel/once-stored';
 import type { Route } from '../routes/route';
 import type { Stop } from '../routes/stops/stop';
@@ -66,6 +67,8 @@ export interface PossibleIf {
   /** What papers say of each of these beside. */
   readonly counts: CountsByKind;
   readonly gain: IfGain;
+  /** One of those that bring the gain is within the money told, or a little above; where life may hang on it, whatever it costs. */
+  readonly payable: boolean;
   /** What can kill and comes with these routes: said wherever they are. */
   readonly cautions: readonly Finding[];
 }
@@ -110,7 +113,7 @@ export function possibleIf(planned: Planned): PossibleIf[] {
         (a, b) => shareOfJob(home, b) - shareOfJob(home, a) || a.costUsd.value - b.costUsd.value,
       ),
       counts: countsByKind(home, routes),
-      gain: gainOf(home, routes, planned.advised),
+      ...gainAndPrice(home, routes, planned.advised),
       cautions: deadly(home, routes),
     }));
 }
@@ -118,17 +121,39 @@ export function possibleIf(planned: Planned): PossibleIf[] {
 /** So much more of the job is more of it. Our judgement. */
 const MORE_SHARE = 0.05;
 
-function gainOf(home: Home, routes: readonly Route[], advised: AdvisedDoes): IfGain {
+/** So far above the money told a price is still worth knowing of, as a share of the money. Our judgement. */
+const LITTLE_ABOVE = 0.25;
+
+/** What they bring, and whether any of those that bring it can be paid. */
+function gainAndPrice(
+  home: Home,
+  routes: readonly Route[],
+  advised: AdvisedDoes,
+): Pick<PossibleIf, 'gain' | 'payable'> {
+  const { gain, by } = gainOf(home, routes, advised);
+  const most = (1 + LITTLE_ABOVE) * (budgetUsd(home) ?? Infinity);
+  const payable = home.lifeSupport !== 'no' || by.some(({ costUsd }) => costUsd.value <= most);
+  return { gain, payable };
+}
+
+function gainOf(
+  home: Home,
+  routes: readonly Route[],
+  advised: AdvisedDoes,
+): { gain: IfGain; by: readonly Route[] } {
   const whole = routes.filter((route) =>
     doesWholeJob(home, onceStored(home, route)?.route ?? route),
   );
-  const most = Math.max(...routes.map((route) => shareOfJob(home, route)));
-  if (whole.length === 0 && most > advised.share + MORE_SHARE) return 'more';
-  if (whole.length === 0)
-    return routes.some((route) => asMuchForLess(home, route, advised))
-      ? 'as-much-for-less'
-      : 'other-way';
-  return whole.some(({ costUsd }) => costUsd.value < advised.usd) ? 'all-for-less' : 'all';
+  if (whole.length > 0) {
+    const less = whole.filter(({ costUsd }) => costUsd.value < advised.usd);
+    return less.length > 0 ? { gain: 'all-for-less', by: less } : { gain: 'all', by: whole };
+  }
+  const more = routes.filter((route) => shareOfJob(home, route) > advised.share + MORE_SHARE);
+  if (more.length > 0) return { gain: 'more', by: more };
+  const asMuch = routes.filter((route) => asMuchForLess(home, route, advised));
+  return asMuch.length > 0
+    ? { gain: 'as-much-for-less', by: asMuch }
+    : { gain: 'other-way', by: [] };
 }
 
 const asMuchForLess = (home: Home, route: Route, advised: AdvisedDoes): boolean =>
@@ -187,6 +212,9 @@ function deadly(home: Home, routes: readonly Route[]): Finding[] {
   ).filter(({ id, severity }) => severity === 5 && !anyway.has(id));
 }
 
-/** The one to find out before money is spent: the first that would do more of the job, or it for less; null where none would. */
+/**
+ * The one to find out before money is spent: the first that would do more of the job, or it for less, for a price that can be paid; null
+ * where none would.
+ */
 export const firstWorth = (all: readonly PossibleIf[]): PossibleIf | null =>
-  all.find(({ gain }) => gain !== 'other-way') ?? null;
+  all.find(({ gain, payable }) => gain !== 'other-way' && payable) ?? null;

@@ -33,3 +33,15 @@ test('a pad too near a window: the first page says what a place 20 feet away wou
 test('where the place is there, nothing has to be true first', () => {
   expect(front({ 'engine-place': 'open-20ft' }).lines).toEqual([]);
 });
+
+test('a condition whose routes no money here can buy sends nobody to look for it on the first page', () => {
+  const closed = { ...pad, 'must-run': ['heat', 'fridge', 'lights'] };
+  const rich = front(closed);
+  expect(rich.lines).toHaveLength(1);
+  const poor = front({ ...closed, 'budget-now': 300 });
+  const named = poor.plan.possibleIf.filter(({ gain }) => gain !== 'other-way');
+  expect(named.length).toBeGreaterThan(0);
+  expect(named.map(({ payable }) => payable)).toEqual(named.map(() => false));
+  expect(poor.lines).toEqual([]);
+  expect(poor.plan.nextSteps.map(({ id }) => id)).not.toContain('find-out-first');
+});

@@ -6,7 +6,7 @@ import type { Words } from '../../../words/words';
  * route: those stand with what can kill in a section of their own. Where life hangs on a device the page has other things to say first.
  */
 export function possibleIfLine({ possibleIf, advice, lifeFirst }: Plan, words: Words): string[] {
-  const first = possibleIf.find(({ gain }) => gain !== 'other-way');
+  const first = possibleIf.find(({ gain, payable }) => gain !== 'other-way' && payable);
   const done = advice.advised !== null && advice.list[advice.advised]?.reaches === true;
   if (first === undefined || done || lifeFirst?.told) return [];
   return [
