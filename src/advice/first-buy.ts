@@ -1,4 +1,5 @@
 import type { Home } from '../home/home';
+import { isPack } from '../kinds/ask-traits';
 import type { RouteKind } from '../kinds/route-kind';
 import type { RouteTitle } from '../kinds/route-title';
 import { traitsOf } from '../kinds/route-traits';
@@ -19,6 +20,8 @@ export interface FirstBuy {
   readonly part: FirstPart | null;
   /** Price of the rest then, likely $; of the whole where nothing of it comes first. */
   readonly restUsd: number;
+  /** Where the low end of its price is within the money of now, that end, $; null elsewhere, and where a part comes first. */
+  readonly lowUsd: number | null;
   /** What it takes to live thriftily until then, likely $; null where that changes nothing, or is more than there is now. */
   readonly thriftUsd: number | null;
 }
@@ -27,6 +30,8 @@ export interface FirstPart {
   readonly kind: RouteKind;
   readonly called: RouteTitle;
   readonly parts: readonly Part[];
+  /** A smaller pack, beside which another comes later: its size, kWh; null for any other part. */
+  readonly packKwh: number | null;
   /** With the way of living of the route advised, likely $. */
   readonly usd: number;
 }
@@ -48,11 +53,13 @@ export function firstBuy(
     parts.map((one) => scale.weigh(one)),
   );
   const thrift = thriftily(home)?.extraUsd ?? null;
+  const lowUsd = chosen.sized.route.costUsd.low + chosen.living.extraUsd;
   return {
     nowUsd,
     shortUsd: chosen.usd - nowUsd,
     part,
     restUsd: part === null ? chosen.usd : restUsd(chosen.sized.route, part),
+    lowUsd: part === null && lowUsd <= nowUsd ? lowUsd : null,
     thriftUsd: thrift !== null && thrift <= nowUsd ? thrift : null,
   };
 }
@@ -61,13 +68,20 @@ export function firstBuy(
 function partNow(chosen: Weighed, parts: readonly Weighed[]): FirstPart | null {
   const [best] = [...parts].sort((a, b) => compareValues(b.value, a.value) || a.usd - b.usd);
   if (best === undefined || best.usd >= chosen.usd) return null;
-  const { kind, called, parts: made } = best.sized.whole();
-  return { kind, called, parts: made, usd: best.usd };
+  const { kind, called, parts: made, nameplateKwh } = best.sized.whole();
+  const packKwh = isPack(traitsOf[kind]) ? nameplateKwh : null;
+  return { kind, called, parts: made, packKwh, usd: best.usd };
 }
 
-/** Its generator, battery and panels are those of the other, lived with alike, and nothing of its wiring is thrown away. */
+/**
+ * Its generator, battery and panels are those of the other, lived with alike, and nothing of its wiring is thrown away; or it is a smaller
+ * pack of the kind, which runs its own things beside a second one.
+ */
 function isPartOf(one: Candidate, whole: Candidate): boolean {
   const [a, b] = [one.counted, whole.counted];
+  if (isPack(traitsOf[a.kind]) && a.kind === b.kind) {
+    return one.living === whole.living && a.nameplateKwh! < b.nameplateKwh!;
+  }
   const [x, y] = [traitsOf[a.kind], traitsOf[b.kind]];
   return (
     one.living === whole.living &&
@@ -89,10 +103,12 @@ const MOST_WASTED = 0.1;
 const wastesLittle = (one: Candidate, whole: Candidate): boolean =>
   one.usd + restUsd(whole.sized.route, one.sized.route) <= (1 + MOST_WASTED) * whole.usd;
 
-/** What of the whole is not bought yet. */
+/** What of the whole is not bought yet; of a pack what the smaller one leaves. */
 function restUsd(whole: Route, { parts }: Pick<FirstPart, 'parts'>): number {
-  const bought = new Set(parts.map(({ equipmentClass }) => equipmentClass));
-  return whole.parts
-    .filter(({ equipmentClass }) => !bought.has(equipmentClass))
-    .reduce((sum, { costUsd }) => sum + costUsd.value, 0);
+  const bought = new Map(parts.map((part) => [part.equipmentClass, part.costUsd.value]));
+  return whole.parts.reduce(
+    (sum, { equipmentClass, costUsd }) =>
+      sum + Math.max(0, costUsd.value - (bought.get(equipmentClass) ?? 0)),
+    0,
+  );
 }

@@ -42,6 +42,34 @@ describe('a purchase above the money of now', () => {
     expect(english.step(buy!, plan.home)).toContain('and $540 more is there, buy:');
   });
 
+  test('a smaller pack comes first, and a second beside it later', () => {
+    const { chosen: pack, first: now } = firstOf('elm-row', 900, 6000);
+    expect(pack.counted.kind).toBe('power-pack');
+    const { part, restUsd } = now!;
+    expect(part!.kind).toBe('power-pack');
+    expect(part!.packKwh).toBeLessThan(pack.counted.nameplateKwh!);
+    expect(part!.packKwh).toBeGreaterThan(0);
+    expect(part!.usd + restUsd).toBeCloseTo(pack.usd, 6);
+    expect(english.firstBuy(now!)).toMatch(
+      /First, with the \$900 you have now: one of [\d.]+ kWh, about \$[\d,]+\. A second beside it, about \$[\d,]+, can wait/,
+    );
+  });
+
+  test('what waits whole says why, and that a low price fits where it does', () => {
+    const { chosen: whole, first: now } = firstOf('ridge-road', 3000, 4000);
+    expect(now!.part).toBeNull();
+    const { low } = whole.sized.route.costUsd;
+    expect(low).toBeLessThanOrEqual(3000);
+    expect(now!.lowUsd).toBeCloseTo(low + whole.living.extraUsd, 6);
+    const says = english.firstBuy(now!);
+    expect(says).toContain('nothing that money buys now would stay a part of it.');
+    expect(says).toContain('a low one fits what you have: ask for prices now.');
+    // Where even the low end is above it, nothing of the kind is said.
+    const { first: less } = firstOf('ridge-road', 1000, 6000);
+    expect(less!.lowUsd).toBeNull();
+    expect(english.firstBuy(less!)).not.toContain('a low one');
+  });
+
   test('is bought at once where the money of now does, or none is for later', () => {
     expect(firstOf('birch-street', 5000, 4000).first).toBeNull();
     expect(firstOf('birch-street', 5000, 0).first).toBeNull();

@@ -1,17 +1,25 @@
 import type { FirstBuy } from '../../advice/first-buy';
+import { formatQuantity } from '../../quantity/format-quantity';
 import { inSentence } from './list-of';
 import { theRoute } from './routes/route-titles';
 import { usd } from './say-dollars';
 
 /** What the money there now buys, and what waits for later money; with a space before it. */
-export function sayFirstBuy({ nowUsd, shortUsd, part, restUsd, thriftUsd }: FirstBuy): string {
+export function sayFirstBuy(first: FirstBuy): string {
+  const { nowUsd, shortUsd, part, restUsd, lowUsd, thriftUsd } = first;
+  if (part !== null && part.packKwh !== null)
+    return ` First, with the ${usd(nowUsd)} you have now: one of ${formatQuantity(part.packKwh, 'kWh')}, about ${usd(part.usd)}. A second beside it, about ${usd(restUsd)}, can wait for later money.`;
   if (part !== null)
     return ` First, with the ${usd(nowUsd)} you have now: ${theRoute(part.called)}, about ${usd(part.usd)}, which stays a part of it. The rest, about ${usd(restUsd)}, can wait for later money.`;
   const waits =
     nowUsd > 0
-      ? ` It costs ${usd(shortUsd)} more than the ${usd(nowUsd)} you have now, so it waits.`
+      ? ` It costs ${usd(shortUsd)} more than the ${usd(nowUsd)} you have now, so it waits: nothing that money buys now would stay a part of it.`
       : ' All your money is for later, so it waits.';
-  return `${waits}${untilThen(thriftUsd)}`;
+  const low =
+    lowUsd === null
+      ? ''
+      : ` Prices begin at about ${usd(lowUsd)}, and a low one fits what you have: ask for prices now.`;
+  return `${waits}${low}${untilThen(thriftUsd)}`;
 }
 
 function untilThen(thriftUsd: number | null): string {
