@@ -62,12 +62,12 @@ describe('a purchase above the money of now', () => {
     expect(low).toBeLessThanOrEqual(3000);
     expect(now!.lowUsd).toBeCloseTo(low + whole.living.extraUsd, 6);
     const says = english.firstBuy(now!);
-    expect(says).toContain('nothing that money buys now would stay a part of it.');
-    expect(says).toContain('a low one fits what you have: ask for prices now.');
+    expect(says).toContain('so all of it waits.');
+    expect(says).toContain('would fit: ask now.');
     // Where even the low end is above it, nothing of the kind is said.
     const { first: less } = firstOf('ridge-road', 1000, 6000);
     expect(less!.lowUsd).toBeNull();
-    expect(english.firstBuy(less!)).not.toContain('a low one');
+    expect(english.firstBuy(less!)).not.toContain('low quote');
   });
 
   test('is bought at once where the money of now does, or none is for later', () => {

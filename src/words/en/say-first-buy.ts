@@ -13,12 +13,9 @@ export function sayFirstBuy(first: FirstBuy): string {
     return ` First, with the ${usd(nowUsd)} you have now: ${theRoute(part.called)}, about ${usd(part.usd)}, which stays a part of it. The rest, about ${usd(restUsd)}, can wait for later money.`;
   const waits =
     nowUsd > 0
-      ? ` It costs ${usd(shortUsd)} more than the ${usd(nowUsd)} you have now, so it waits: nothing that money buys now would stay a part of it.`
+      ? ` It costs ${usd(shortUsd)} more than the ${usd(nowUsd)} you have now, so all of it waits.`
       : ' All your money is for later, so it waits.';
-  const low =
-    lowUsd === null
-      ? ''
-      : ` Prices begin at about ${usd(lowUsd)}, and a low one fits what you have: ask for prices now.`;
+  const low = lowUsd === null ? '' : ` A low quote (${usd(lowUsd)}) would fit: ask now.`;
   return `${waits}${low}${untilThen(thriftUsd)}`;
 }
 
