@@ -6,17 +6,27 @@ import type { Part } from './route';
 
 /** A part priced from the table: so many units of its class. */
 export function part(equipmentClass: EquipmentClass, units = 1, called?: PartName): Part {
-  const each = eachOf(equipmentClass);
+  const each = priceOf(equipmentClass);
   const usd = units === 1 ? each : timesFigure(each, unitsOf(equipmentClass, units));
   return priced({ called: called ?? { code: equipmentClass }, equipmentClass, units }, usd);
 }
 
-/** The price of one unit of a class, from the table. */
-function eachOf(equipmentClass: EquipmentClass): Figure {
-  const { low, likely: value, high, year, source: cite } = equipmentCost(equipmentClass);
-  const source = { kind: 'table', is: { code: 'price-range', year }, cite } as const;
-  return figure({ low, value, high, unit: '$', name: nameOf(equipmentClass), source });
+/** The price of one unit of a class, $, from the table. */
+export function priceOf(equipmentClass: EquipmentClass): Figure {
+  const row = equipmentCost(equipmentClass);
+  const { low, likely: value, high } = row;
+  return figure({
+    low,
+    value,
+    high,
+    unit: '$',
+    name: nameOf(equipmentClass),
+    source: rangeOf(row),
+  });
 }
+
+const rangeOf = ({ year, source: cite }: ReturnType<typeof equipmentCost>) =>
+  ({ kind: 'table', is: { code: 'price-range', year }, cite }) as const;
 
 const nameOf = (equipmentClass: EquipmentClass) =>
   ({ code: 'equipment', class: equipmentClass }) as const;
@@ -38,11 +48,7 @@ export function partBySize(equipmentClass: EquipmentClass, share: number, called
   const row = equipmentCost(equipmentClass);
   const at = Math.min(1, Math.max(0, share));
   const value = row.low + at * (row.high - row.low);
-  const source = {
-    kind: 'table',
-    is: { code: 'price-range', year: row.year },
-    cite: row.source,
-  } as const;
+  const source = rangeOf(row);
   const usd: Figure = figure({
     low: Math.max(row.low * BELOW_LEAST, value * (1 - EITHER_WAY)),
     value,
@@ -95,14 +101,10 @@ export function total(parts: readonly Part[]): Figure {
 }
 
 function priced(given: Pick<Part, 'called' | 'equipmentClass' | 'units'>, usd: Figure): Part {
-  const { year, source: cite } = equipmentCost(given.equipmentClass);
+  const row = equipmentCost(given.equipmentClass);
   const costUsd = worked(
     { by: 'rounded', of: [usd], to: 10 },
-    {
-      unit: '$',
-      name: nameOf(given.equipmentClass),
-      source: { kind: 'table', is: { code: 'price-range', year }, cite },
-    },
+    { unit: '$', name: nameOf(given.equipmentClass), source: rangeOf(row) },
   );
-  return { ...given, year, costUsd };
+  return { ...given, year: row.year, costUsd };
 }

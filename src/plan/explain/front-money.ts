@@ -4,7 +4,7 @@ import { sourceOfAnswer } from '../../home/sources';
 import { atEnd } from '../../quantity/at-end';
 import { type Figure, figure } from '../../quantity/figure';
 import { addFigures, operand, worked } from '../../quantity/figure-arithmetic';
-import { equipmentCost } from '../../tables/prices/equipment-costs';
+import { priceOf } from '../../routes/costs';
 import type { Plan } from '../plan';
 import { thriftCostUsd } from '../thrift-cost';
 
@@ -55,11 +55,7 @@ export function thriftPrice({ advice, waysOfLiving }: Plan): Figure | null {
 /** What is worth having beside the route, all of it together; null without any. */
 export function besidePrice({ addOns }: Plan): Figure | null {
   if (addOns.length === 0) return null;
-  const each = addOns.map(({ id, usdLow: low, usdLikely: value, usdHigh: high, year }) => {
-    const { source: cite } = equipmentCost(id);
-    const source = { kind: 'table', is: { code: 'price-range', year }, cite } as const;
-    return figure({ low, value, high, ...USD, name: { code: 'equipment', class: id }, source });
-  });
+  const each = addOns.map(({ id }) => priceOf(id));
   return addFigures(each, USD);
 }
 
