@@ -23,6 +23,7 @@ import { findings } from '../rules/find';
 import type { Finding } from '../rules/rule';
 import { practice } from '../tables/practice-figures';
 import { carefulHours, shareOfJob } from './beside';
+import { littleAboveUsd } from './little-above';
 import { putIn } from './put-in';
 import { type CountsByKind, countsByKind } from './route-counts';
 import { doesWholeJob } from './whole-job';
@@ -121,9 +122,6 @@ export function possibleIf(planned: Planned): PossibleIf[] {
 /** So much more of the job is more of it. Our judgement. */
 const MORE_SHARE = 0.05;
 
-/** So far above the money told a price is still worth knowing of, as a share of the money. Our judgement. */
-const LITTLE_ABOVE = 0.25;
-
 /** What they bring, and whether any of those that bring it can be paid. */
 function gainAndPrice(
   home: Home,
@@ -131,7 +129,7 @@ function gainAndPrice(
   advised: AdvisedDoes,
 ): Pick<PossibleIf, 'gain' | 'payable'> {
   const { gain, by } = gainOf(home, routes, advised);
-  const most = (1 + LITTLE_ABOVE) * (budgetUsd(home) ?? Infinity);
+  const most = littleAboveUsd(budgetUsd(home));
   const payable = home.lifeSupport !== 'no' || by.some(({ costUsd }) => costUsd.value <= most);
   return { gain, payable };
 }

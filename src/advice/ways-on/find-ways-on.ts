@@ -9,6 +9,7 @@ import { ENOUGH, isEnough, reachesGoal } from '../list/enough';
 import { lineOf } from '../list/line';
 import type { Ranked } from '../list/list-of';
 import type { SizeKind } from '../list/source';
+import { littleAboveUsd } from '../little-above';
 import { byTimetable } from './by-timetable';
 import { lessCarried } from './less-carried';
 import { oneRoom } from './one-room';
@@ -39,15 +40,12 @@ function moreMoney({ all, budgetUsd }: Ranked): WaysOn['moreMoney'] {
   return { line: lineOf(reaching, false), moreUsd: reaching.usd - budgetUsd };
 }
 
-/** So far above the money told a price is still a little more, as a share of the money. Our judgement. */
-const LITTLE = 0.25;
-
 /** The first above the money: where it buys no source at all, or one that leaves out what a little more carries too. */
 function littleMore({ all, chosen, budgetUsd }: Ranked): WaysOn['littleMore'] {
   if (budgetUsd === null || chosen?.value.long) return null;
   const next = all.find(
     ({ usd, value }) =>
-      usd > budgetUsd && usd <= (1 + LITTLE) * budgetUsd && (chosen === null || value.long),
+      usd > budgetUsd && usd <= littleAboveUsd(budgetUsd) && (chosen === null || value.long),
   );
   if (next === undefined || reachesGoal(next)) return null;
   return { line: lineOf(next, false), moreUsd: next.usd - budgetUsd };
