@@ -29,6 +29,7 @@ interface Of {
 export function nextSteps(given: Of): NextStep[] {
   const { home, advice } = given;
   const power = isSource(traitsOf[advice.route.kind]);
+  const buying = buySteps(given);
   return [
     ...medicalSteps(home),
     ...settleSteps(given),
@@ -36,7 +37,7 @@ export function nextSteps(given: Of): NextStep[] {
     alarmStep(home),
     ...oneRoomStep(given),
     ...findOutFirst(given),
-    ...buySteps(given),
+    ...buying,
     {
       id: 'store-water' as const,
       animals: hasAnimals(home),
@@ -45,7 +46,7 @@ export function nextSteps(given: Of): NextStep[] {
     ...associationStep(given),
     ...wiredSteps(given),
     ...findOutSteps(given),
-    ...sourceSteps(given),
+    ...sourceSteps(given, buying),
     ...(power
       ? [
           {
@@ -193,9 +194,9 @@ function wiredSteps({ home: { facts }, advice: { route } }: Of): NextStep[] {
 }
 
 /** What the size, the fuel and the cautions of the route advised still ask of the household. */
-function sourceSteps(given: Of): NextStep[] {
+function sourceSteps(given: Of, buying: readonly NextStep[]): NextStep[] {
   const { advice, electrical, fuelToStore } = given;
-  const bought = buySteps(given).some(({ id }) => id === 'buy');
+  const bought = buying.some(({ id }) => id === 'buy');
   const addOns = given.addOns.filter((one) => !(bought && isCountedOn(one)));
   const shortfalls = electrical.highEnd.filter(({ route }) => route === advice.route.kind);
   const steps: NextStep[] = [];
