@@ -1,21 +1,24 @@
 import type { Widths } from '../home/answer-figure';
 import type { Home } from '../home/home';
+import { livedHome } from '../home/measures/lived-home';
 import type { SyntheticYears } from '../home/weather/synthetic-years';
 import { type RouteKind, routeKinds } from '../kinds/route-kind';
 import { powerSteps } from '../tables/generic-steps';
+import { buysGenerator } from './buys-generator';
 import { fedHome } from './fed-home';
 import { batteryGenerator } from './kinds/battery-generator';
 import { batteryCircuits, batterySolar, batteryWhole } from './kinds/fixed-battery';
 import { nightSteps } from './kinds/night-battery';
 import { ownBatteryRoute } from './kinds/own-battery';
-import { generatorCords, generatorInlet } from './kinds/portable-generator';
+import { ownGenerator } from './kinds/own-generator';
+import { type Buying, generatorCords, generatorInlet } from './kinds/portable-generator';
 import { powerPack, powerPackSizes } from './kinds/power-pack';
 import { preparation } from './kinds/preparation';
 import { singleBattery, singleBatterySizes } from './kinds/single-battery';
 import { standbyGenerator } from './kinds/standby-generator';
 import { vehicle, vehicleInlet } from './kinds/vehicle';
 import { cannot } from './make-route';
-import { withAllLeftOut } from './must-carried';
+import { mustMissed, withAllLeftOut } from './must-carried';
 import { loadsOf } from './pick-loads';
 import type { Route } from './route';
 import { oneSize, type SizedKind, whole } from './sized';
@@ -33,9 +36,9 @@ const sizers: Readonly<Record<RouteKind, Sizer>> = {
   'single-battery': (home) => ofSizes(singleBattery(home), () => singleBatterySizes(home)),
   'power-pack': (home) => ofSizes(powerPack(home), () => powerPackSizes(home)),
   'engine-cords': (home, _, widths) =>
-    ofWatts('engine', (most) => generatorCords(home, widths, most)),
+    ofPortable(home, (lived, buying) => generatorCords(lived, widths, buying)),
   'engine-inlet': (home, _, widths) =>
-    ofWatts('engine', (most) => generatorInlet(home, widths, most)),
+    ofPortable(home, (lived, buying) => generatorInlet(lived, widths, buying)),
   'standby-engine': (home, _, widths) =>
     ofWatts('standby', (most) => standbyGenerator(home, widths, most)),
   'battery-circuits': batteryCircuits,
@@ -103,18 +106,44 @@ function ofSizes(route: Route, sizes: () => readonly Route[]): SizedKind {
 /** A generator: as large as all it is to carry asks, and every smaller one with what that leaves out. */
 function ofWatts(steps: 'engine' | 'standby', make: (mostWatts: number) => Route): SizedKind {
   const route = make(Infinity);
-  const ratedWatts = isBought(route) ? 1000 * route.generator!.ratedKw : 0;
+  const ratedWatts = buysGenerator(route) ? 1000 * route.generator!.ratedKw : 0;
   const smaller = powerSteps(steps).filter(({ watts }) => watts < ratedWatts - 1);
   return ofSizes(route, () => smaller.map(({ watts }) => make(watts)));
 }
 
-/** The generator is bought: one that is there has one size. */
-const isBought = ({ parts }: Route): boolean =>
-  parts.some(
-    ({ equipmentClass, costUsd }) =>
-      (equipmentClass === 'portable-engine' || equipmentClass === 'standby-engine') &&
-      costUsd.high > 0,
-  );
+/**
+ * A portable one: that which is there, and beside it the sizes to buy that carry more of what must run. One that carries
+ * it all in the thrifty way of living is not bought a second time.
+ */
+function ofPortable(home: Home, make: (home: Home, buying: Buying) => Route): SizedKind {
+  const there = ofWatts('engine', (mostWatts) => make(home, { mostWatts }));
+  if (ownGenerator(home) === null) return there;
+  const missed = leastMissed(home, there.route, make);
+  if (missed === 0) return there;
+  const bought = ofWatts('engine', (mostWatts) => make(home, { mostWatts, anew: true }));
+  if (there.route.verdict === 'cannot') return bought;
+  const carriesMore = (route: Route) => missedIn(home, route) < missed;
+  return {
+    route: there.route,
+    sizes: () => [...there.sizes(), ...bought.sizes().filter(({ route }) => carriesMore(route))],
+  };
+}
+
+/** How many of the things that must run the one that is there cannot carry, in the way of living that asks least of it. */
+function leastMissed(
+  home: Home,
+  there: Route,
+  make: (home: Home, buying: Buying) => Route,
+): number {
+  const missed = missedIn(home, there);
+  if (missed === 0) return 0;
+  const thrifty = livedHome(home, 'thrifty');
+  return Math.min(missed, missedIn(thrifty, make(thrifty, {})));
+}
+
+/** A route here has no way of living yet: it is that of the home it was made for. */
+const missedIn = (home: Home, route: Route): number =>
+  mustMissed(home, { ...route, way: home.way }).length;
 
 /** Without a load that must run there is nothing to size a source for. */
 function forNothing({ facts }: Home, route: Route): Route {

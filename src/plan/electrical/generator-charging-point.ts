@@ -2,6 +2,7 @@ import type { Home } from '../../home/home';
 import { hasFixedBattery, hasGenerator } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { largestChargerWatts } from '../../physics/generator-charging';
+import { buysGenerator } from '../../routes/buys-generator';
 import { LOAD_SHARE } from '../../routes/fit-power';
 import { ownGenerator } from '../../routes/kinds/own-generator';
 import type { Route } from '../../routes/route';
@@ -11,9 +12,10 @@ import type { TransferPoint } from './transfer-point';
 /** Power factor of a charger without correction: the careful end. */
 const CHARGER_POWER_FACTOR = practice('charger-power-factor');
 
-/** How large a charger the generator of this route, or the generator here now, may feed. Null without either. */
+/** How large a charger the generator bought for this route, or the one here now, may feed. Null without either. */
 export function generatorChargingPoint(home: Home, route: Route): TransferPoint | null {
-  const told = home.facts.told('engine-watts') ? home.facts.number('engine-watts') : null;
+  const here = home.facts.told('engine-watts') && !buysGenerator(route);
+  const told = here ? home.facts.number('engine-watts') : null;
   // On propane or piped gas a portable set gives less than its gasoline label says.
   const own = told === null ? null : told * (ownGenerator(home)?.fuelShare ?? 1);
   const generator = hasGenerator(traitsOf[route.kind]) && !hasFixedBattery(traitsOf[route.kind]);

@@ -1,6 +1,7 @@
 import type { Home } from '../../home/home';
 import { traitsOf } from '../../kinds/route-traits';
 import { smallestWire, type WireSize } from '../../physics/wire-size';
+import { buysGenerator } from '../../routes/buys-generator';
 import { ownGenerator } from '../../routes/kinds/own-generator';
 import type { Route } from '../../routes/route';
 import { breakerAtLeast } from '../../tables/electrical/breaker-sizes';
@@ -63,10 +64,14 @@ export function wireRuns(home: Home, route: Route): WireRun[] {
   return asks.filter((ask) => ask !== null).map(sized);
 }
 
+/** What is bought for an inlet gives 240 V; what is there gives its own. */
+const voltsOfSet = (home: Home, route: Route): number =>
+  buysGenerator(route) ? 240 : (ownGenerator(home)?.volts ?? 240);
+
 function inlet(home: Home, route: Route): Ask | null {
   if (traitsOf[route.kind].connection !== 'inlet' || route.power === null) return null;
   // A set of 120 V has an inlet of its own voltage, where the same watts lose four times the share.
-  const volts = traitsOf[route.kind].vehicle ? 120 : (ownGenerator(home)?.volts ?? 240);
+  const volts = traitsOf[route.kind].vehicle ? 120 : voltsOfSet(home, route);
   const loadAmps = Math.min(volts === 120 ? 30 : 50, route.power.continuousWatts / volts);
   const breakerAmps = loadAmps <= 30 ? 30 : 50;
   return {

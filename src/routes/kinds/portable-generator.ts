@@ -44,18 +44,29 @@ const withInlet: Variant = {
   cords: false,
 };
 
+/** What is bought: no larger one than that, W; anew, though one is there. */
+export interface Buying {
+  readonly mostWatts?: number;
+  readonly anew?: boolean;
+}
+
 /** A portable generator outdoors, heavy cords through a door to what plugs in. */
-export function generatorCords(home: Home, widths: Widths, mostWatts = Infinity): Route {
-  return portable(home, widths, withCords, mostWatts);
+export function generatorCords(home: Home, widths: Widths, buying: Buying = {}): Route {
+  return portable(home, widths, withCords, buying);
 }
 
 /** A portable generator outdoors, one cord to an inlet, a listed interlock or transfer switch to the panel. */
-export function generatorInlet(home: Home, widths: Widths, mostWatts = Infinity): Route {
-  return portable(home, widths, withInlet, mostWatts);
+export function generatorInlet(home: Home, widths: Widths, buying: Buying = {}): Route {
+  return portable(home, widths, withInlet, buying);
 }
 
-/** @param mostWatts no larger one is bought: where that is too little for all, the hardest things are left out */
-function portable(home: Home, widths: Widths, variant: Variant, mostWatts: number): Route {
+/** Where the most that is bought is too little for all, the hardest things are left out. */
+function portable(
+  home: Home,
+  widths: Widths,
+  variant: Variant,
+  { mostWatts = Infinity, anew = false }: Buying,
+): Route {
   const stops = [
     ...generatorStops(home),
     ...ruleStops(home),
@@ -63,7 +74,7 @@ function portable(home: Home, widths: Widths, variant: Variant, mostWatts: numbe
     ...(variant.cords ? [] : wiringStops(home)),
   ];
   if (stops.length > 0) return cannot(variant.kind, stops);
-  const own = ownGenerator(home);
+  const own = anew ? null : ownGenerator(home);
   const wanted = wantedLoads(home, variant, own?.volts ?? 240);
   const fitted = fitPower({
     loads: wanted.loads,
