@@ -10,7 +10,6 @@ import { batteryGenerator } from './kinds/battery-generator';
 import { batteryCircuits, batterySolar, batteryWhole } from './kinds/fixed-battery';
 import { nightSteps } from './kinds/night-battery';
 import { ownBatteryRoute } from './kinds/own-battery';
-import { ownGenerator } from './kinds/own-generator';
 import { type Buying, generatorCords, generatorInlet } from './kinds/portable-generator';
 import { powerPack, powerPackSizes } from './kinds/power-pack';
 import { preparation } from './kinds/preparation';
@@ -36,11 +35,11 @@ const sizers: Readonly<Record<RouteKind, Sizer>> = {
   'single-battery': (home) => ofSizes(singleBattery(home), () => singleBatterySizes(home)),
   'power-pack': (home) => ofSizes(powerPack(home), () => powerPackSizes(home)),
   'engine-cords': (home, _, widths) =>
-    ofPortable(home, (lived, buying) => generatorCords(lived, widths, buying)),
+    ofGenerator('engine', home, (lived, buying) => generatorCords(lived, widths, buying)),
   'engine-inlet': (home, _, widths) =>
-    ofPortable(home, (lived, buying) => generatorInlet(lived, widths, buying)),
+    ofGenerator('engine', home, (lived, buying) => generatorInlet(lived, widths, buying)),
   'standby-engine': (home, _, widths) =>
-    ofWatts('standby', (most) => standbyGenerator(home, widths, most)),
+    ofGenerator('standby', home, (lived, buying) => standbyGenerator(lived, widths, buying)),
   'battery-circuits': batteryCircuits,
   'battery-whole': batteryWhole,
   'battery-solar': batterySolar,
@@ -103,25 +102,19 @@ function ofSizes(route: Route, sizes: () => readonly Route[]): SizedKind {
   };
 }
 
-/** A generator: as large as all it is to carry asks, and every smaller one with what that leaves out. */
-function ofWatts(steps: 'engine' | 'standby', make: (mostWatts: number) => Route): SizedKind {
-  const route = make(Infinity);
-  const ratedWatts = buysGenerator(route) ? 1000 * route.generator!.ratedKw : 0;
-  const smaller = powerSteps(steps).filter(({ watts }) => watts < ratedWatts - 1);
-  return ofSizes(route, () => smaller.map(({ watts }) => make(watts)));
-}
+type Making = (home: Home, buying: Buying) => Route;
+type Steps = 'engine' | 'standby';
 
 /**
- * A portable one: that which is there, and beside it the sizes to buy that carry more of what must run. One that carries
- * it all in the thrifty way of living is not bought a second time.
+ * The generator that is there, and beside it the sizes to buy that carry more of what must run. One that carries it all in
+ * the thrifty way of living is not bought a second time.
  */
-function ofPortable(home: Home, make: (home: Home, buying: Buying) => Route): SizedKind {
-  const there = ofWatts('engine', (mostWatts) => make(home, { mostWatts }));
-  if (ownGenerator(home) === null) return there;
+function ofGenerator(steps: Steps, home: Home, make: Making): SizedKind {
+  const there = ofWatts(steps, (mostWatts) => make(home, { mostWatts }));
+  if (there.route.verdict === 'cannot' || buysGenerator(there.route)) return there;
   const missed = leastMissed(home, there.route, make);
   if (missed === 0) return there;
-  const bought = ofWatts('engine', (mostWatts) => make(home, { mostWatts, anew: true }));
-  if (there.route.verdict === 'cannot') return bought;
+  const bought = ofWatts(steps, (mostWatts) => make(home, { mostWatts, anew: true }));
   const carriesMore = (route: Route) => missedIn(home, route) < missed;
   return {
     route: there.route,
@@ -129,12 +122,16 @@ function ofPortable(home: Home, make: (home: Home, buying: Buying) => Route): Si
   };
 }
 
+/** As large as all it is to carry asks, and every smaller one with what that leaves out. */
+function ofWatts(steps: Steps, make: (mostWatts: number) => Route): SizedKind {
+  const route = make(Infinity);
+  const ratedWatts = buysGenerator(route) ? 1000 * route.generator!.ratedKw : 0;
+  const smaller = powerSteps(steps).filter(({ watts }) => watts < ratedWatts - 1);
+  return ofSizes(route, () => smaller.map(({ watts }) => make(watts)));
+}
+
 /** How many of the things that must run the one that is there cannot carry, in the way of living that asks least of it. */
-function leastMissed(
-  home: Home,
-  there: Route,
-  make: (home: Home, buying: Buying) => Route,
-): number {
+function leastMissed(home: Home, there: Route, make: Making): number {
   const missed = missedIn(home, there);
   if (missed === 0) return 0;
   const thrifty = livedHome(home, 'thrifty');

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { buysGenerator } from '../../src/routes/buys-generator';
 import { mustMissed } from '../../src/routes/must-carried';
 import { frozenPlan } from '../frozen-plans';
 import { answersOf } from '../households/read-household';
@@ -35,4 +36,17 @@ test('one that is strong enough is not bought again', () => {
     ({ equipmentClass, costUsd }) => equipmentClass === 'portable-engine' && costUsd.high > 0,
   );
   expect(bought).toEqual([]);
+});
+
+test('so it is with one that starts by itself', () => {
+  const fixed = {
+    'own-sources': ['engine-standby'],
+    'engine-fuel': 'natural-gas',
+    'budget-now': 9000,
+  };
+  const routesOf = (changed: object) => planWith({ ...fixed, ...changed }).advice.list;
+  const bought = (changed: object) =>
+    routesOf(changed).some(({ route }) => route?.kind === 'standby-engine' && buysGenerator(route));
+  expect(bought({ 'engine-watts': 2000, 'engine-volts': 'v120' })).toBe(true);
+  expect(bought({ 'engine-watts': 10_000, 'engine-volts': 'v240' })).toBe(false);
 });

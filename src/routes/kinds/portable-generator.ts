@@ -60,7 +60,7 @@ export function generatorInlet(home: Home, widths: Widths, buying: Buying = {}):
   return portable(home, widths, withInlet, buying);
 }
 
-/** Where the most that is bought is too little for all, the hardest things are left out. */
+/** Theirs where it carries something, else one to buy. Where the most is too little for all, the hardest things are left out. */
 function portable(
   home: Home,
   widths: Widths,
@@ -84,7 +84,10 @@ function portable(
     maySoftStart: !variant.cords,
     source: own === null ? 'portable-generator' : 'own-generator',
   });
-  if (fitted === null) return cannot(variant.kind, [{ code: 'portable-carries-nothing' }]);
+  if (fitted === null) {
+    if (own !== null) return portable(home, widths, variant, { mostWatts, anew: true });
+    return cannot(variant.kind, [{ code: 'portable-carries-nothing' }]);
+  }
   return describe(home, widths, {
     variant: variant,
     own,

@@ -27,11 +27,15 @@ import {
   ownStandbyStops,
   ownStandbyTransfer,
 } from './own-standby';
-import { ALL_DAY, hardestSeason } from './portable-generator';
+import { ALL_DAY, type Buying, hardestSeason } from './portable-generator';
 
 /** A fixed generator outdoors with a transfer switch: theirs where it carries something, else one to buy. */
-export function standbyGenerator(home: Home, widths: Widths, mostWatts = Infinity): Route {
-  const own = ownStandby(home);
+export function standbyGenerator(
+  home: Home,
+  widths: Widths,
+  { mostWatts = Infinity, anew = false }: Buying = {},
+): Route {
+  const own = anew ? null : ownStandby(home);
   const theirs = own === null ? null : ownRoute(home, widths, own);
   return theirs ?? boughtRoute(home, widths, mostWatts);
 }
