@@ -50,7 +50,7 @@ export function glanceSentences(glance: ShownGlance): GlanceSentence[] {
     ...place,
     ...as('life', life(glance)),
     ...as('route', [`${isSource ? title : ready}.`]),
-    ...as('price', [`About ${priceWords(costUsd)}.`]),
+    ...as('price', [`About ${priceWords(costUsd)}.`, ...aboveWords(route)]),
     ...as('lasts', isSource ? [lastsWords(route, glance.goalHours)] : []),
     ...as('leaves-out', leavesOut.length === 0 ? [] : [leavesOutWords(leavesOut)]),
     ...as(
@@ -59,6 +59,14 @@ export function glanceSentences(glance: ShownGlance): GlanceSentence[] {
     ),
   ];
 }
+
+/** Why nothing is bought, where it is the money. */
+const aboveWords = ({ sourceAboveUsd }: ShownRoute): string[] =>
+  sourceAboveUsd === null
+    ? []
+    : [
+        `The money you told us buys no source of power that helps here; the cheapest costs about ${shown(sourceAboveUsd, '$')}.`,
+      ];
 
 const leavesOutWords = (names: readonly string[]) =>
   `It leaves out: ${names.map(lower).join(', ')}.`;

@@ -38,6 +38,7 @@ export function draftSmall(answers: Answers): ShownDraft {
             kind: 'power-pack',
             title: 'A made-up pack',
             isSource: true,
+            sourceAboveUsd: null,
             costUsd: runningWatts,
             hours: null,
             reachesGoal: true,

@@ -15,6 +15,7 @@ import type { RouteKind } from '../../kinds/route-kind';
 import type { RouteTitle } from '../../kinds/route-title';
 import { traitsOf } from '../../kinds/route-traits';
 import type { Figure } from '../../quantity/figure';
+import { withinBudgetUsd } from '../../routes/budget';
 import { onceStored } from '../../routes/fuel/once-stored';
 import type { Route } from '../../routes/route';
 import type { If } from '../../routes/stops/condition';
@@ -40,6 +41,8 @@ export interface GlanceRoute {
   readonly called: RouteTitle;
   /** Something is bought; false where getting ready is all that is advised. */
   readonly isSource: boolean;
+  /** The cheapest source that carries something, $, where nothing is bought because it is above the money told; else null. */
+  readonly sourceAboveUsd: number | null;
   readonly costUsd: Figure;
   /** Hours; null when no end is foreseen while the supply holds. */
   readonly hours: Figure | null;
@@ -65,7 +68,7 @@ export function glanceOf(
   const { goalHours, lifeSupport } = home;
   const missing = missingForAdvice(home);
   const live = missing.length > 0 ? null : liveAdvice(trial);
-  const route = live === null ? null : glanceRoute(home, live.route);
+  const route = live === null ? null : glanceRoute(trial, live.route);
   const possible = live === null ? null : possibleBeside(trial, live, ifOf);
   return { missing, route, possible, nearTown: nearTown(home), goalHours, lifeSupport };
 }
@@ -86,7 +89,8 @@ function nearTown({ facts, site }: Home): string | null {
   return facts.told('home-zip') && nearest !== undefined ? sayStation(nearest) : null;
 }
 
-function glanceRoute(home: Home, route: Route): GlanceRoute {
+function glanceRoute(trial: Trial, route: Route): GlanceRoute {
+  const { home } = trial;
   const { kind, called, costUsd, lasting, ifs } = route;
   const { hours, reachesGoal } = lasting;
   const filled = onceStored(livedHome(home, route.way), route);
@@ -96,6 +100,7 @@ function glanceRoute(home: Home, route: Route): GlanceRoute {
     kind,
     called,
     isSource: isSource(traitsOf[kind]),
+    sourceAboveUsd: isSource(traitsOf[kind]) ? null : sourceAboveUsd(trial),
     costUsd,
     hours,
     reachesGoal,
@@ -110,4 +115,15 @@ function glanceRoute(home: Home, route: Route): GlanceRoute {
     leavesOut,
     ifs,
   };
+}
+
+/** Sizes are priced by what is likely, as the list is. */
+function sourceAboveUsd({ home, kinds }: Trial): number | null {
+  const prices = kinds
+    .filter(({ route }) => isSource(traitsOf[route.kind]))
+    .flatMap(({ sizes }) => sizes())
+    .filter(({ route }) => route.carries.length > 0)
+    .map(({ route }) => route.costUsd.value);
+  const cheapestUsd = Math.min(...prices);
+  return prices.length === 0 || withinBudgetUsd(home, cheapestUsd) ? null : cheapestUsd;
 }

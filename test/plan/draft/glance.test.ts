@@ -95,6 +95,23 @@ test('where fuel is still to be stored, the pane says how long it lasts with it,
   expect(says).not.toContain('falls short');
 });
 
+test('where nothing is bought because of the money, the pane says so and from what price on it could be', () => {
+  const poor = { ...plainHouse, 'engine-place': 'open-20ft', 'budget-now': 100 };
+  const { route } = draftOf(poor).glance;
+  expect(route!.isSource).toBe(false);
+  expect(route!.sourceAboveUsd).toBeGreaterThan(100);
+  // A size of that price is on the list of the plan.
+  const { list } = frozenPlan({ ...poor, 'budget-now': 1500 }, '2026-11-25', 5).advice;
+  expect(list.map(({ usd }) => usd)).toContain(route!.sourceAboveUsd);
+  expect(glanceWords(showDraft(draftOf(poor)).glance)).toContainEqual(
+    expect.stringMatching(/^The money you told us buys no source .+ costs about \$\d+\.$/),
+  );
+  // With enough money something is bought, and nothing of this is said.
+  const { route: rich } = draftOf({ ...poor, 'budget-now': 9000 }).glance;
+  expect(rich!.isSource).toBe(true);
+  expect(rich!.sourceAboveUsd).toBe(null);
+});
+
 test('where the money buys no source, the plan says what a little more would buy', () => {
   const { waysOn, route } = frozenPlan(plainHouse, '2026-11-25', 5).advice;
   expect(route.kind).toBe('preparation');
