@@ -81,8 +81,7 @@ const withoutMoney: readonly ReasonCode[] = ['too-little-told', 'nothing-named',
 const READY = 'Getting ready costs little and is worth doing first.';
 const NO_MONEY_TOLD =
   'You told us no amount of money, so none set a limit here: say what you can spend, and this may change.';
-const LESS_PLUGGED_IN =
-  'With less plugged in it lasts longer, as long as a battery for one job of the same size.';
+const LESS_PLUGGED_IN = 'With fewer things plugged in it lasts longer.';
 
 const THRIFTILY =
   'It counts on living thriftily in the outage: lanterns for ceiling lights, and things used by turns.';
