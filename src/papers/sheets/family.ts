@@ -70,13 +70,7 @@ function decided(plan: Plan, words: Words): string[] {
 function neighbors({ advice, home }: Plan, words: Words): string[] {
   const its = words.sheets.family;
   if (advice.neighbors === null)
-    return advice.beside
-      .slice(0, 2)
-      .map(
-        (one) =>
-          its.beside(besideIt(one, words)) +
-          (isAbove(one.costUsd.value, advice) ? its.alsoAbove : ''),
-      );
+    return advice.beside.slice(0, 2).map((one) => its.beside(besideIt(one, advice, words)));
   const { cheaper, dearer } = advice.neighbors;
   const own = advice.list[advice.advised ?? -1]?.missed ?? [];
   const inShort = (line: Line, lessCareful: Dearer['lessCareful'] = null) =>
@@ -126,7 +120,7 @@ function short(step: NextStep, home: Home, words: Words): string {
   return whole.includes(step.id) ? what : words.firstSentence(what);
 }
 
-function besideIt(route: Route, words: Words): string {
+function besideIt(route: Route, advice: Plan['advice'], words: Words): string {
   const its = words.sheets.family;
   const { hours } = route.lasting;
   const lasts =
@@ -135,5 +129,7 @@ function besideIt(route: Route, words: Words): string {
       : hours === null
         ? its.otherGas
         : its.otherHours(words.quantity(Math.round(hours.value), 'h'));
-  return its.other(words.routeTitle(route.called), words.quantity(route.costUsd.value, '$'), lasts);
+  const price = words.quantity(route.costUsd.value, '$');
+  const above = isAbove(route.costUsd.value, advice);
+  return its.other(words.routeTitle(route.called), price, above, lasts);
 }

@@ -12,10 +12,10 @@ export const familyWords = {
     `${gain === 'better' ? 'Next better' : 'As usual, with nothing turned off'}, ${line}`,
   /** Of a neighbor that costs more than was told; the details say what was told. */
   above: (byUsd: string) => ` It is ${byUsd} above your money.`,
-  /** Of a route beside, whose price alone stands in the details. */
-  alsoAbove: ' It is above your money.',
   beside: (other: string) => `Beside it: ${other}`,
-  other: (title: string, price: string, lasting: string) => `${title}, about ${price}, ${lasting}.`,
+  /** Of a price above the money told the details say by how much. */
+  other: (title: string, price: string, above: boolean, lasting: string) =>
+    `${title}, about ${price}${above ? ' (above your money)' : ''}, ${lasting}.`,
   otherHours: (hours: string) => `lasts about ${hours}`,
   otherGas: 'runs while the gas flows',
   otherNone: 'gives no power',
