@@ -1,7 +1,9 @@
 import { defineConfig } from 'vitest/config';
+import { runCompiled } from './test/compiled/run-compiled.mjs';
 import { LongestFirst } from './test/longest-first.mjs';
 
 export default defineConfig({
+  plugins: [runCompiled()],
   test: {
     include: ['test/**/*.test.{ts,tsx}'],
     setupFiles: ['./test/same-seed.ts'],
@@ -14,5 +16,6 @@ export default defineConfig({
     isolate: false,
     maxWorkers: '100%',
     sequence: { sequencer: LongestFirst },
+    server: { deps: { external: [/\/dist\/tests\//] } },
   },
 });

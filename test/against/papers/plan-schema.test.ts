@@ -1,4 +1,4 @@
-import { Ajv2020 } from 'ajv/dist/2020';
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { expect, test } from 'vitest';
 import { planData } from '../../../src/papers/plan-file/plan-data';
 import { planJsonSchema } from '../../../src/papers/plan-file/plan-schema';

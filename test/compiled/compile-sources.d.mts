@@ -1,0 +1,1 @@
+export function compileSources(root: string): Promise<Map<string, string>>;
