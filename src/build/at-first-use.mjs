@@ -13,10 +13,16 @@ const EMOJI = [
   'const rgiEmojiRegex = /^\\p{RGI_Emoji}$/v;',
   'let rgi; const rgiEmojiRegex = { test: (text) => (rgi ??= /^\\p{RGI_Emoji}$/v).test(text) };',
 ];
+/** The layout of the screen stands in the program as text. Fetched, as from a server, it loads all that Node speaks to servers with. */
+const LAYOUT = [
+  'return w||"function"!=typeof fetch?Promise.resolve()',
+  'return !0?Promise.resolve()',
+];
 
 const CHANGED = {
   'string-width/index.js': [SEGMENTER, EMOJI],
   'ink/node_modules/wrap-ansi/node_modules/string-width/index.js': [SEGMENTER],
+  'yoga-layout/dist/binaries/yoga-wasm-base64-esm.js': [LAYOUT],
 };
 
 /** For the bundler. A package that says it otherwise after an update stops the build, so that it is looked at again. */
@@ -27,10 +33,13 @@ export function atFirstUse(root) {
   return {
     name: 'at-first-use',
     setup(build) {
-      build.onLoad({ filter: /[\\/]string-width[\\/]index\.js$/ }, ({ path }) => {
-        const changed = changes.get(path);
-        return changed && { contents: changedText(path, changed), loader: 'js' };
-      });
+      build.onLoad(
+        { filter: /[\\/](string-width[\\/]index|yoga-wasm-base64-esm)\.js$/ },
+        ({ path }) => {
+          const changed = changes.get(path);
+          return changed && { contents: changedText(path, changed), loader: 'js' };
+        },
+      );
     },
   };
 }

@@ -4,25 +4,27 @@ import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import stringWidth from 'string-width';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, expect, test, vi } from 'vitest';
 import { atFirstUse } from '../../src/build/at-first-use.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'at-first-use-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
-const outfile = join(folder, 'width.mjs');
-beforeAll(() =>
-  build({
-    stdin: { contents: "export { default } from 'string-width';", resolveDir: root },
+/** A package as the program holds it; gives where it stands. */
+async function bundled(name: string): Promise<string> {
+  const outfile = join(folder, `${name}.mjs`);
+  await build({
+    stdin: { contents: `export { default } from '${name}';`, resolveDir: root },
     outfile,
     bundle: true,
     platform: 'node',
     target: 'node20',
     format: 'esm',
     plugins: [atFirstUse(root)],
-  }),
-);
+  });
+  return pathToFileURL(outfile).href;
+}
 
 test('what takes long to make is made at the first letter beyond ASCII, once', async () => {
   const intl: { Segmenter: typeof Intl.Segmenter } = Intl;
@@ -34,7 +36,7 @@ test('what takes long to make is made at the first letter beyond ASCII, once', a
       made += 1;
     }
   };
-  const { default: width } = (await import(pathToFileURL(outfile).href)) as {
+  const { default: width } = (await import(await bundled('string-width'))) as {
     default: typeof stringWidth;
   };
   expect(width('backup power')).toBe(12);
@@ -54,6 +56,19 @@ test('what takes long to make is made at the first letter beyond ASCII, once', a
   }
   expect(made).toBe(1);
   intl.Segmenter = Segmenter;
+});
+
+test('the layout of the screen is fetched from nowhere', async () => {
+  const fetches = vi.spyOn(globalThis, 'fetch');
+  const { default: layout } = (await import(await bundled('yoga-layout'))) as {
+    default: typeof import('yoga-layout').default;
+  };
+  const node = layout.Node.create();
+  node.setWidth(80);
+  node.calculateLayout(undefined, undefined);
+  expect(node.getComputedWidth()).toBe(80);
+  expect(fetches).not.toHaveBeenCalled();
+  fetches.mockRestore();
 });
 
 test('a package that says it otherwise stops the build', async () => {

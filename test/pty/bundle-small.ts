@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { atFirstUse } from '../../src/build/at-first-use.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -17,6 +18,7 @@ export async function bundleSmall(name: string): Promise<string> {
     platform: 'node',
     target: 'node20',
     format: 'esm',
+    minify: true,
     jsx: 'automatic',
     logLevel: 'error',
     define: { 'process.env.NODE_ENV': '"production"' },
@@ -24,6 +26,7 @@ export async function bundleSmall(name: string): Promise<string> {
       js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);",
     },
     plugins: [
+      atFirstUse(root),
       {
         name: 'empty-devtools',
         setup(b) {
