@@ -8,39 +8,68 @@ interface Step<T> {
   made?: { readonly value: T };
 }
 
-/** How many results are kept before all are forgotten: enough for the trials of a few answers. */
-const KEPT = 400;
+/** How many results are kept before those not asked for since are forgotten; at most twice as many stand. */
+const KEPT = 200;
 
 /**
  * A function of what is known that is worked out once for all answers it does not ask for. It must rest on nothing else,
  * so it asks in the same order as long as it finds the same; what was asked is a path, and what was made stands at its end.
  */
 export function remembered<T>(make: (known: Resolved) => T): (known: Resolved) => T {
-  let root: Step<T> = { next: new Map() };
+  let now: Step<T> = { next: new Map() };
+  let before: Step<T> = { next: new Map() };
   let kept = 0;
+  const keep = (asked: Iterable<string>, known: Resolved, made: { readonly value: T }) => {
+    if (kept >= KEPT) {
+      [before, now] = [now, { next: new Map() }];
+      kept = 0;
+    }
+    endOf(now, asked, known).made = made;
+    kept += 1;
+  };
   return (known) => {
-    let at: Step<T> | undefined = root;
-    while (at !== undefined) {
-      if (at.made !== undefined) return at.made.value;
-      at = at.id === undefined ? undefined : at.next.get(foundAs(known, at.id));
+    const here = pathOf(now, known);
+    if (here.made !== undefined) return here.made.value;
+    const there = pathOf(before, known);
+    if (there.made !== undefined) {
+      keep(there.asked, known, there.made);
+      return there.made.value;
     }
     const watched = new AskedFor(known);
     const value = make(watched);
-    if (kept >= KEPT) {
-      root = { next: new Map() };
-      kept = 0;
-    }
-    let end = root;
-    for (const id of watched.asked) {
-      end.id ??= id;
-      if (end.id !== id) throw new Error(`asked for ${id} where it asked for ${end.id} before`);
-      const found = foundAs(known, id);
-      const next = end.next.get(found) ?? { next: new Map() };
-      end.next.set(found, next);
-      end = next;
-    }
-    end.made = { value };
-    kept += 1;
+    keep(watched.asked, known, { value });
     return value;
   };
+}
+
+interface Path<T> {
+  readonly asked: readonly string[];
+  readonly made?: { readonly value: T };
+}
+
+/** What was asked for, as long as it was found to be what is known now. */
+function pathOf<T>(root: Step<T>, known: Resolved): Path<T> {
+  const asked: string[] = [];
+  let at: Step<T> | undefined = root;
+  while (at !== undefined) {
+    if (at.made !== undefined) return { asked, made: at.made };
+    if (at.id === undefined) break;
+    asked.push(at.id);
+    at = at.next.get(foundAs(known, at.id));
+  }
+  return { asked };
+}
+
+/** The step at which what was asked for ends. */
+function endOf<T>(root: Step<T>, asked: Iterable<string>, known: Resolved): Step<T> {
+  let end = root;
+  for (const id of asked) {
+    end.id ??= id;
+    if (end.id !== id) throw new Error(`asked for ${id} where it asked for ${end.id} before`);
+    const found = foundAs(known, id);
+    const next = end.next.get(found) ?? { next: new Map() };
+    end.next.set(found, next);
+    end = next;
+  }
+  return end;
 }

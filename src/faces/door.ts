@@ -31,6 +31,8 @@ export interface Found {
 export interface Apart {
   /** Only the newest answers count; `found` may be called twice. */
   look(answers: Answers, wantsNext: boolean, found: (found: Found) => void): void;
+  /** What the answers would be if the question on the screen were entered as it stands: nothing is told of it, it is only sooner found. */
+  lean(answers: Answers): void;
   close(): void;
 }
 

@@ -30,6 +30,14 @@ test('of a number what is often typed goes first, and a sump amperage nobody rea
   expect(ahead('sump-amps')[0]).toBe(NOT_SURE);
 });
 
+test('of a list every tick alone is among them too, and every two', () => {
+  const lists = ahead('big-loads').map((one) => JSON.stringify([one].flat().sort()));
+  for (const alone of [['none'], ['washer'], ['hot-tub']])
+    expect(lists).toContain(JSON.stringify(alone));
+  expect(lists).toContain(JSON.stringify(['dehumidifier', 'washer']));
+  expect(lists.length).toBeGreaterThan(70);
+});
+
 test('what was found before is there at once, whatever the order of the answers, and is what is found in one piece', () => {
   const { 'cook-main': _, cords: __, ...some } = house;
   const find = foundNext(bank);
@@ -44,6 +52,16 @@ test('what was found before is there at once, whatever the order of the answers,
   const turned = Object.fromEntries(Object.entries(some).reverse());
   expect(find(turned).next().done).toBe(true);
   expect(inOnePiece(find(turned))).toBe(inOnePiece(find(some)));
+});
+
+test('what was begun is gone on with, by whoever comes to it first', () => {
+  const { 'cook-main': _, ...some } = house;
+  const find = foundNext(bank);
+  const [one, other] = [find(some), find(some)];
+  for (let i = 0; i < 10; i++) one.next();
+  const next = inOnePiece(other);
+  expect(next).toEqual(askNext(some, bankOf(interview, '2026-11-28')));
+  expect(one.next()).toEqual({ done: true, value: next });
 });
 
 test('what is laid down half way leaves nothing behind that changes what is found', () => {

@@ -75,3 +75,16 @@ test('a function remembers by what it asks for, and by nothing else', () => {
   ]);
   expect(made).toBe(3);
 });
+
+test('what is asked for again and again stays, however much is tried beside it; what is not is forgotten', () => {
+  let made = 0;
+  const pumps = remembered((known) => {
+    made += 1;
+    return String(known.get('well-hp')?.value);
+  });
+  const at = (hp: number) => pumps(new Map([['well-hp', { value: hp, how: 'told' as const }]]));
+  for (let hp = 1; hp <= 1000; hp++) expect([at(hp), at(0.5)]).toEqual([String(hp), '0.5']);
+  expect(made).toBe(1001);
+  expect([at(1000), made]).toEqual(['1000', 1001]);
+  expect([at(1), made]).toEqual(['1', 1002]);
+});

@@ -3,7 +3,8 @@ import { join } from 'node:path';
 import interview from '#compiled/questions.js';
 import { askNext, type Next } from '../../src/advice/ask-next';
 import { type Bank, bankOf } from '../../src/advice/effect-of-answers';
-import { type DraftAll, draftAll } from '../../src/commands/talk/draft-all';
+import { type Ahead, aheadBy } from '../../src/commands/talk/ahead';
+import { draftAll } from '../../src/commands/talk/draft-all';
 import { type Answer, type Answers, NOT_SURE } from '../../src/interview/answers';
 import type { NextStep } from '../../src/interview/next-step';
 import type { Question } from '../../src/interview/questions/question';
@@ -68,7 +69,14 @@ export function readingMs({ ask, hint, choices = [] }: Question, why: string): n
 }
 
 /**
- * The same talk beside the thread of the screen, with what it works out ahead while each question is read, and no longer.
+ * From the last key of an answer to Enter, ms: one key of somebody who types seldom. What moves or thinks in between takes longer.
+ * Source: keystroke-level model of Card, Moran and Newell 1980, from memory.
+ */
+const LAST_KEY_MS = 280;
+
+/**
+ * The same talk beside the thread of the screen, with what it works out ahead while each question is read and from the last key
+ * before Enter on, and no longer.
  * Processor time from each answer until the sums beside the question and the next question are found, ms; the opening left out.
  */
 export function talkAhead(home: Answers): number[] {
@@ -86,24 +94,27 @@ export function talkAhead(home: Answers): number[] {
     if (!opening) found.push(ms);
     if (step?.code !== 'ask') return found;
     const question = interview.questions.find(({ id }) => id === step.questionId)!;
-    readAhead(all, all.likelyAfter(answers, question.id), readingMs(question, step.why));
-    answers = { ...answers, [question.id]: home[question.id] ?? NOT_SURE };
+    const ahead = aheadBy(all);
+    ahead.begin(all.likelyAfter(answers, question.id));
+    takeSteps(ahead, readingMs(question, step.why));
+    const answer = home[question.id] ?? NOT_SURE;
+    answers = { ...answers, [question.id]: answer };
+    // "Not sure" is one key, and nothing is seen of it before.
+    if (answer === NOT_SURE) continue;
+    ahead.lean(answers);
+    takeSteps(ahead, LAST_KEY_MS);
   }
 }
 
 const asked = (step: NextStep | null) => (step?.code === 'ask' ? step.questionId : null);
 
-/** One after the other until the time is up; what is not found by then is laid down. */
-function readAhead(all: DraftAll, after: readonly Answers[], ms: number): void {
+/** Until the time is up; what is not found by then is laid down. */
+function takeSteps(ahead: Ahead, ms: number): void {
   let left = ms;
-  for (const answers of after) {
-    const steps = all.nextInSteps(answers);
-    for (let done = false; !done; ) {
-      left -= spent(() => {
-        done = steps.next().done === true;
-      });
-      if (left <= 0) return;
-    }
+  for (let more = true; more && left > 0; ) {
+    left -= spent(() => {
+      more = ahead.step();
+    });
   }
 }
 

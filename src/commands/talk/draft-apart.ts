@@ -2,7 +2,7 @@ import { Worker } from 'node:worker_threads';
 import type { Tariff } from '../../bill/tariff/tariff';
 import type { Apart, Found } from '../../faces/door';
 import { SUMS_FAILED } from '../../faces/draft-safely';
-import type { Answered, Ask } from './draft-worker';
+import type { Answered, Ask, LeanAsk } from './draft-worker';
 
 /** The thread beside the keys. It is started at the first look, and ends with the program. */
 export function draftApart(tariff: Tariff | null, asOf: string): Apart {
@@ -30,6 +30,9 @@ export function draftApart(tariff: Tariff | null, asOf: string): Apart {
       found = tell;
       worker ??= start();
       worker.postMessage({ id: newest, answers, wantsNext } satisfies Ask);
+    },
+    lean(answers) {
+      worker?.postMessage({ leaning: answers } satisfies LeanAsk);
     },
     close() {
       newest += 1;

@@ -8,6 +8,7 @@ import { reduce } from '../../interview/reduce';
 import type { State } from '../../interview/state';
 import { isCertainNext, stepOf } from '../../interview/step';
 import { setAside } from '../../interview/unfinished';
+import { wouldAnswer } from '../../interview/would-answer';
 import { changeWords } from '../change-words';
 import { afterSaving, type Door, type Found, type Later } from '../door';
 import { draftSafely, nextSafely, SUMS_FAILED } from '../draft-safely';
@@ -239,6 +240,7 @@ class Screen {
     if (key.name === 'show') return;
     this.keep(key.name === 'enter');
     this.onward();
+    this.lean();
     this.compare();
     if (isCertainNext(this.door.context, before, this.state)) {
       this.standing.set(stepOf(this.state));
@@ -300,6 +302,12 @@ class Screen {
       this.onFound(answers, { draft: draftSafely(later, answers) });
       if (wantsNext) this.onFound(answers, { next: nextSafely(later, answers) });
     }
+  }
+
+  /** What Enter would answer now is looked at while somebody still thinks about it. */
+  private lean(): void {
+    const answers = wouldAnswer(this.door.context, this.state);
+    if (answers !== null) this.later?.apart?.lean(answers);
   }
 
   private onFound(answers: Answers, { draft, next }: Found): void {
