@@ -16,7 +16,7 @@ export function foundNext(bank: Bank): (answers: Answers) => Steps<Next> {
   const found = new Map<string, Next>();
   const begun = new Map<string, Steps<Next>>();
   return function* (answers) {
-    const key = JSON.stringify(Object.entries(answers).sort(([a], [b]) => (a < b ? -1 : 1)));
+    const key = answersKey(answers);
     for (;;) {
       // Whoever looks for the same beside us may have come to the end.
       const known = found.get(key);
@@ -33,6 +33,10 @@ export function foundNext(bank: Bank): (answers: Answers) => Steps<Next> {
     }
   };
 }
+
+/** The same for the same answers, in whatever order they were given. */
+export const answersKey = (answers: Answers): string =>
+  JSON.stringify(Object.entries(answers).sort(([a], [b]) => (a < b ? -1 : 1)));
 
 function keep<T>(all: Map<string, T>, key: string, value: T, most: number): void {
   if (all.size >= most) all.delete(all.keys().next().value!);

@@ -8,7 +8,7 @@ import { likelyAnswers, unsureShare } from './likely-answers';
 /**
  * What could be answered to a question, the likeliest first, for whoever works ahead while it is read: each choice, the list
  * most homes tick, numbers that are often typed, the ends of the usual range, and "not sure". Behind these, as long as there
- * is time: lists of one tick, and of two.
+ * is time: lists of one tick.
  */
 export function answersAhead(question: Question, known: Resolved): Answer[] {
   const unsure = unsureShare(question);
@@ -24,7 +24,7 @@ export function answersAhead(question: Question, known: Resolved): Answer[] {
     ...told,
     { answer: NOT_SURE, share: unsure },
   ];
-  const inOrder = [...byShare(all), ...fewTicks(question, known)];
+  const inOrder = [...byShare(all), ...alone(question, known)];
   const found = new Set<string>();
   return inOrder.filter((one) => {
     const key = JSON.stringify(one);
@@ -35,17 +35,9 @@ export function answersAhead(question: Question, known: Resolved): Answer[] {
 const byShare = (all: readonly { answer: Answer; share: number }[]): Answer[] =>
   [...all].sort((a, b) => b.share - a.share).map(({ answer }) => answer);
 
-/** Lists of a line that stands alone, of one tick, and of two: the likeliest first, as if each were ticked by itself. */
-function fewTicks({ id, kind, choices = [] }: Question, known: Resolved): Answer[] {
+/** Each line ticked alone, the likeliest first. */
+function alone({ id, kind, choices = [] }: Question, known: Resolved): Answer[] {
   if (kind !== 'choices') return [];
   const offered = choices.filter(({ when }) => when === undefined || holds(when, known));
-  const share = (choice: string) => shares[id]?.of[choice] ?? 0;
-  const [alone, ticks] = [true, false].map((is) =>
-    offered.filter((one) => (one.alone === true) === is).map((one) => one.id),
-  ) as [string[], string[]];
-  const one = [...alone, ...ticks].map((a) => ({ answer: [a], share: share(a) }));
-  const two = ticks.flatMap((a, i) =>
-    ticks.slice(i + 1).map((b) => ({ answer: [a, b], share: share(a) * share(b) })),
-  );
-  return byShare([...one, ...two]);
+  return byShare(offered.map((one) => ({ answer: [one.id], share: shares[id]?.of[one.id] ?? 0 })));
 }

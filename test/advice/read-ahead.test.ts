@@ -30,12 +30,10 @@ test('of a number what is often typed goes first, and a sump amperage nobody rea
   expect(ahead('sump-amps')[0]).toBe(NOT_SURE);
 });
 
-test('of a list every tick alone is among them too, and every two', () => {
-  const lists = ahead('big-loads').map((one) => JSON.stringify([one].flat().sort()));
-  for (const alone of [['none'], ['washer'], ['hot-tub']])
-    expect(lists).toContain(JSON.stringify(alone));
-  expect(lists).toContain(JSON.stringify(['dehumidifier', 'washer']));
-  expect(lists.length).toBeGreaterThan(70);
+test('of a list every tick alone is among them too', () => {
+  const lists = ahead('big-loads').map((one) => JSON.stringify(one));
+  for (const { id } of question('big-loads').choices!)
+    expect(lists).toContain(JSON.stringify([id]));
 });
 
 test('what was found before is there at once, whatever the order of the answers, and is what is found in one piece', () => {

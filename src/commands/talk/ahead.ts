@@ -5,16 +5,24 @@ import type { DraftAll } from './draft-all';
 export interface Ahead {
   /** Another question stands: the answers as they could be after it, likeliest first. */
   begin(likely: readonly Answers[]): void;
-  /** What they would be if it were entered as it stands: that goes before all others. */
+  /** What they would be if it were entered as it stands: that goes before all others, with the sums beside it. */
   lean(answers: Answers): void;
   /** One step on; false where nothing is left. */
   step(): boolean;
 }
 
-export function aheadBy({ nextInSteps }: Pick<DraftAll, 'nextInSteps'>): Ahead {
+export function aheadBy({
+  nextInSteps,
+  draftOf,
+}: Pick<DraftAll, 'nextInSteps' | 'draftOf'>): Ahead {
   let leaning: Answers | null = null;
   let likely: readonly Answers[] = [];
   let begun: { readonly answers: Answers; readonly steps: Iterator<unknown> } | null = null;
+  function* withSums(answers: Answers) {
+    draftOf(answers);
+    yield;
+    yield* nextInSteps(answers);
+  }
   const isDone = (steps: Iterator<unknown>): boolean => {
     try {
       return steps.next().done === true;
@@ -34,7 +42,10 @@ export function aheadBy({ nextInSteps }: Pick<DraftAll, 'nextInSteps'>): Ahead {
     step() {
       const answers = leaning ?? likely[0];
       if (answers === undefined) return false;
-      if (begun?.answers !== answers) begun = { answers, steps: nextInSteps(answers) };
+      if (begun?.answers !== answers) {
+        const steps = answers === leaning ? withSums(answers) : nextInSteps(answers);
+        begun = { answers, steps };
+      }
       if (isDone(begun.steps)) {
         begun = null;
         if (answers === leaning) leaning = null;

@@ -1,7 +1,7 @@
 import interview from '#compiled/questions.js';
 import type { Next } from '../../advice/ask-next';
 import { bankOf } from '../../advice/effect-of-answers';
-import { foundNext } from '../../advice/found-next';
+import { answersKey, foundNext } from '../../advice/found-next';
 import { answersAhead } from '../../advice/read-ahead';
 import { inOnePiece, type Steps } from '../../advice/steps';
 import type { Tariff } from '../../bill/tariff/tariff';
@@ -32,11 +32,27 @@ export function draftAll(tariff: Tariff | null, asOf: string): DraftAll {
         ...answers,
         [questionId]: answer,
       })),
-    draftOf: (answers) => showDraft(draftOf(answers)),
+    draftOf: lately((answers) => showDraft(draftOf(answers))),
     next: (answers) => said(inOnePiece(find(answers))),
     *nextInSteps(answers) {
       return said(yield* find(answers));
     },
+  };
+}
+
+/** How many drafts are kept: those of what was leaned towards last. */
+const DRAFTS_KEPT = 3;
+
+/** The last few are there at once. */
+function lately<T>(make: (answers: Answers) => T): (answers: Answers) => T {
+  const kept = new Map<string, T>();
+  return (answers) => {
+    const key = answersKey(answers);
+    const made = kept.get(key) ?? make(answers);
+    kept.delete(key);
+    kept.set(key, made);
+    if (kept.size > DRAFTS_KEPT) kept.delete(kept.keys().next().value!);
+    return made;
   };
 }
 

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { aheadBy } from '../../../src/commands/talk/ahead';
+import type { ShownDraft } from '../../../src/faces/shown-draft';
 import type { Answers } from '../../../src/interview/answers';
 
 /** Three steps for each, written down. */
@@ -8,6 +9,10 @@ function threeSteps() {
   const ended = new Map<string, number>();
   return {
     taken,
+    draftOf(answers: Answers) {
+      taken.push(`${answers.a} sums`);
+      return {} as ShownDraft;
+    },
     *nextInSteps(answers: Answers) {
       const name = String(answers.a);
       while ((ended.get(name) ?? 0) < 2) {
@@ -40,7 +45,7 @@ test('what is leaned towards goes first, and what was begun is gone on with behi
   ahead.step();
   ahead.lean({ a: 7 });
   while (ahead.step());
-  expect(all.taken).toEqual(['1', '7', '7', '7 done', '1', '1 done']);
+  expect(all.taken).toEqual(['1', '7 sums', '7', '7', '7 done', '1', '1 done']);
 });
 
 test('of several that are leaned towards the newest counts, and with another question none', () => {
@@ -51,11 +56,12 @@ test('of several that are leaned towards the newest counts, and with another que
   ahead.step();
   ahead.begin([{ a: 3 }]);
   ahead.step();
-  expect(all.taken).toEqual(['2', '3']);
+  expect(all.taken).toEqual(['2 sums', '3']);
 });
 
 test('what cannot be found is passed over', () => {
   const ahead = aheadBy({
+    ...threeSteps(),
     // biome-ignore lint/correctness/useYield: it fails before its first step
     *nextInSteps() {
       throw new Error('no sums');
@@ -63,4 +69,15 @@ test('what cannot be found is passed over', () => {
   });
   ahead.begin([{ a: 1 }, { a: 2 }]);
   expect([ahead.step(), ahead.step()]).toEqual([true, false]);
+});
+
+test('where the sums fail nothing is worked out ahead', () => {
+  const ahead = aheadBy({
+    ...threeSteps(),
+    draftOf() {
+      throw new Error('no sums');
+    },
+  });
+  ahead.lean({ a: 1 });
+  expect(ahead.step()).toBe(false);
 });
