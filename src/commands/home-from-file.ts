@@ -16,7 +16,7 @@ export type FileHome =
       readonly unfinished: Unfinished;
       readonly asOf: string;
       /** The household's own tariff, where the file holds one. */
-      readonly tariff: Tariff | null;
+      readonly tariff: Tariff<string> | null;
       /** What stands in the file and is not read: the first of it. */
       readonly remarks: readonly Fault[];
     }

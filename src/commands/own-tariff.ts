@@ -5,7 +5,7 @@ import type { PlaceIn } from '../store/place-in';
 import { readYamlFile } from '../store/read-yaml-file';
 
 export type OwnTariff =
-  | { readonly ok: true; readonly tariff: Tariff }
+  | { readonly ok: true; readonly tariff: Tariff<string> }
   | { readonly ok: false; readonly says: string; readonly faults: readonly Fault[] };
 
 /** The tariff in a file of its own, or every fault in it as text: place, what is wrong, what to do. */

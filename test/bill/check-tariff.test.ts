@@ -5,6 +5,7 @@ import { readTariff } from '../../src/bill/tariff/read-tariff';
 import type { Tariff, TariffSeason } from '../../src/bill/tariff/tariff';
 import { sayTariffFault } from '../../src/words/en/tariff/say-tariff-fault';
 import { sayTariffProblem } from '../../src/words/en/tariff/say-tariff-problem';
+import { tariffInWords } from '../../src/words/en/tariff/tariff-in-words';
 
 const season = (change: Partial<TariffSeason>): TariffSeason => ({
   name: 'all year',
@@ -106,11 +107,12 @@ test('a period may run past midnight', () => {
 });
 
 test('the four demo tariffs fit the schema and are whole', () => {
-  for (const demo of demoTariffs.rows) expect(readTariff(demo).faults, demo.name).toEqual([]);
+  for (const demo of demoTariffs.rows.map(tariffInWords))
+    expect(readTariff(demo).faults, demo.name).toEqual([]);
 });
 
 test('a word the form does not know is named', () => {
-  const read = readTariff({ ...demoTariffs.rows[0], fixd: 3 });
+  const read = readTariff({ ...tariffInWords(demoTariffs.rows[0]!), fixd: 3 });
   expect(read.tariff).toBeNull();
   expect(sayTariffFault(read.faults[0]!)).toContain('fixd');
 });

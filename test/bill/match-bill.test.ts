@@ -51,7 +51,7 @@ describe('a tariff from what is printed', () => {
       fixedPerMonth: 14,
       energy: {
         kind: 'by-clock',
-        periods: [{ name: 'peak', price: 0.36, days: 'every', hours: [[16, 21]] }],
+        periods: [{ is: 'peak', price: 0.36, days: 'every', hours: [[16, 21]] }],
         otherPrice: 0.16,
       },
       demand: null,

@@ -3,6 +3,7 @@ import { demoTariffs } from '../../src/bill/tariff/demo-tariffs';
 import { readTariff, readTariffFile } from '../../src/bill/tariff/read-tariff';
 import { tariffJsonSchema } from '../../src/bill/tariff/tariff-schema';
 import { sayTariffFault } from '../../src/words/en/tariff/say-tariff-fault';
+import { tariffInWords } from '../../src/words/en/tariff/tariff-in-words';
 
 const whole = {
   lampkeeperTariff: 1,
@@ -26,7 +27,7 @@ const withSeason = (changed: object) => ({ ...whole, seasons: [{ ...season, ...c
 
 test('a whole tariff is read, and so is every demo tariff with its first line', () => {
   expect(readTariffFile(whole).tariff?.name).toBe('mine');
-  for (const demo of demoTariffs.rows) {
+  for (const demo of demoTariffs.rows.map(tariffInWords)) {
     expect(readTariffFile({ lampkeeperTariff: 1, ...demo }).tariff, demo.name).toEqual(demo);
   }
 });

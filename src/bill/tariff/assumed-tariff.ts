@@ -35,5 +35,5 @@ export function assumedTariff(state: string | null): { tariff: Tariff; price: Fi
     demand: null,
     export: { kind: 'not-sure', price: null },
   });
-  return { tariff: { ...tariff, name: `Assumed: average of ${row.name}` }, price };
+  return { tariff: { ...tariff, name: { code: 'state-average', state: row.name } }, price };
 }

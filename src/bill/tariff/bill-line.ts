@@ -1,20 +1,26 @@
+import type { TariffName } from './tariff-name';
+
 /** What a line of a bill is; names are those of the tariff. */
 export type LineIs =
   | { readonly code: PlainLine }
   /** `season` where the tariff has more than one. */
-  | { readonly code: 'energy-period'; readonly season: string | null; readonly period: string }
+  | {
+      readonly code: 'energy-period';
+      readonly season: TariffName | null;
+      readonly period: TariffName;
+    }
   /** `tier` counts from 1. */
   | { readonly code: 'energy-tier'; readonly tier: number }
-  | { readonly code: 'baseline-credit'; readonly season: string }
+  | { readonly code: 'baseline-credit'; readonly season: TariffName }
   | {
       readonly code: 'demand';
-      readonly charge: string;
+      readonly charge: TariffName;
       readonly peak: PeakFrom;
       /** A month before had a higher peak, and its share is billed. */
       readonly heldUp: boolean;
     }
   /** A rider or a tax by its own name. */
-  | { readonly code: 'named'; readonly name: string };
+  | { readonly code: 'named'; readonly name: TariffName };
 
 export type PlainLine =
   | 'fixed-charge'

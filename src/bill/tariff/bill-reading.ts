@@ -23,7 +23,7 @@ export interface ClockPrices {
   readonly kind: 'by-clock';
   /** Dearest first; the price of all other hours is `otherPrice`. */
   readonly periods: readonly {
-    readonly name: string;
+    readonly is: 'peak' | 'night';
     readonly price: number;
     readonly days: DayKind;
     readonly hours: readonly ClockRange[];

@@ -1,5 +1,6 @@
 import type { BillReading } from './bill-reading';
 import type { ExportRule, TariffSeason } from './tariff';
+import { named } from './tariff-name';
 
 /** Share of the price of bought power that is paid for sold power when nobody can say. */
 export const usualCreditShare = 0.25;
@@ -23,10 +24,10 @@ export function exportFromBill(reading: BillReading, seasons: readonly TariffSea
   const tiers = reading.energy.kind === 'tiers' ? reading.energy.tiers[0]!.price : 0;
   const credit = price ?? usualCreditShare * (cheapest + tiers);
   if (kind === 'by-hour') return byHour(credit, reading.export.eveningPrice ?? credit);
-  const all = [{ name: 'all hours', price: credit }];
+  const all = [{ name: named('all-hours'), price: credit }];
   return {
     rule: 'net-billing',
-    seasons: [{ name: 'all year', from: '01-01', to: '12-31', periods: all }],
+    seasons: [{ name: named('all-year'), from: '01-01', to: '12-31', periods: all }],
   };
 }
 

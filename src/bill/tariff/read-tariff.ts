@@ -6,7 +6,7 @@ import { TARIFF_KEY, TARIFF_VERSION } from './tariff-key';
 import { tariffSchema } from './tariff-schema';
 
 export type ReadTariff =
-  | { readonly tariff: Tariff; readonly faults: readonly [] }
+  | { readonly tariff: Tariff<string>; readonly faults: readonly [] }
   | { readonly tariff: null; readonly faults: readonly TariffFault[] };
 
 /** From this price on somebody wrote cents, $/kWh. No tariff for a household is near it: our judgement. */

@@ -1,3 +1,5 @@
+import type { TariffName } from './tariff-name';
+
 /** Where in the form of a tariff. */
 export type TariffPath = readonly (string | number)[];
 
@@ -19,39 +21,39 @@ export type TariffProblem =
   | {
       readonly code: 'seasons-overlap';
       readonly list: readonly string[];
-      readonly seasons: readonly string[];
+      readonly seasons: readonly TariffName[];
       readonly day: DayOfYear;
     }
   | ({ readonly code: 'no-period-covers' } & InHour)
-  | ({ readonly code: 'periods-overlap'; readonly periods: readonly string[] } & InHour)
-  | { readonly code: 'last-tier-has-end'; readonly season: string }
-  | { readonly code: 'tier-without-end'; readonly season: string; readonly tier: number }
+  | ({ readonly code: 'periods-overlap'; readonly periods: readonly TariffName[] } & InHour)
+  | { readonly code: 'last-tier-has-end'; readonly season: TariffName }
+  | { readonly code: 'tier-without-end'; readonly season: TariffName; readonly tier: number }
   | {
       readonly code: 'tiers-out-of-order';
-      readonly season: string;
+      readonly season: TariffName;
       readonly tier: number;
       readonly kwh: number;
       readonly beforeKwh: number;
     }
-  | { readonly code: 'tier-basis-missing'; readonly season: string }
-  | { readonly code: 'demand-prices-overlap'; readonly charge: string; readonly day: DayOfYear }
+  | { readonly code: 'tier-basis-missing'; readonly season: TariffName }
+  | { readonly code: 'demand-prices-overlap'; readonly charge: TariffName; readonly day: DayOfYear }
   | {
       readonly code: 'holiday-not-known';
       readonly holiday: string;
       readonly known: readonly string[];
     }
-  | { readonly code: 'netting-by-period'; readonly season: string; readonly periods: number }
+  | { readonly code: 'netting-by-period'; readonly season: TariffName; readonly periods: number }
   | {
       readonly code: 'period-of-no-hours';
-      readonly season: string;
-      readonly period: string;
+      readonly season: TariffName;
+      readonly period: TariffName;
       readonly hour: number;
     }
   /** $/kWh; nobody pays so much, so cents were meant. */
   | { readonly code: 'price-in-cents'; readonly price: number };
 
 interface InHour {
-  readonly season: string;
+  readonly season: TariffName;
   /** 0 to 23. */
   readonly hour: number;
   readonly weekend: boolean;

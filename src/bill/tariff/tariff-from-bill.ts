@@ -2,6 +2,7 @@ import type { BillReading } from './bill-reading';
 import { exportFromBill } from './export-from-bill';
 import { seasonsOf } from './in-season';
 import type { Tariff, TariffSeason } from './tariff';
+import { named } from './tariff-name';
 import { withMoreLines } from './with-more-lines';
 
 /** Holidays most plans without a holiday peak name. Common practice, no source. */
@@ -19,7 +20,7 @@ export function tariffFromBill(reading: BillReading): Tariff {
   const { energy, more } = reading;
   const seasons = energySeasons(energy);
   const tariff: Tariff = {
-    name: 'From your bill',
+    name: named('from-bill'),
     ...(energy.kind === 'by-clock' && energy.holidaysOff && { holidays: usualHolidays }),
     fixed: reading.fixedPerMonth === null ? {} : { perMonth: reading.fixedPerMonth },
     seasons,
@@ -35,10 +36,10 @@ function energySeasons(energy: BillReading['energy']): TariffSeason[] {
   if (energy.kind === 'by-clock') return seasonsOf(energy);
   const price = energy.kind === 'flat' ? energy.price : 0;
   const season = {
-    name: 'all year',
+    name: named('all-year'),
     from: '01-01',
     to: '12-31',
-    periods: [{ name: 'all hours', price }],
+    periods: [{ name: named('all-hours'), price }],
   };
   return [energy.kind === 'tiers' ? { ...season, tiers: energy.tiers } : season];
 }
@@ -47,7 +48,7 @@ function demandFromBill({ demand }: BillReading): Pick<Tariff, 'demand'> {
   if (demand === null) return {};
   const { perKw, hours, ratchet, windowMinutes, rolling } = demand;
   const charge = {
-    name: 'highest use',
+    name: named('highest-use'),
     windowMinutes,
     ...(rolling && { rolling }),
     ...(hours && { days: 'weekdays' as const, hours }),

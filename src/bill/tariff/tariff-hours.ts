@@ -93,7 +93,7 @@ function clockOf(season: TariffSeason, clocks: Map<TariffSeason, Uint8Array>): U
   const clock = Uint8Array.from({ length: 48 }, (_, slot) => {
     const found = periodsAt(season.periods, { weekend: slot >= 24, hour: slot % 24 });
     if (found.length === 0)
-      throw new RangeError(`season "${season.name}" has no price at ${slot % 24}:00`);
+      throw new RangeError(`the season from ${season.from} has no price at ${slot % 24}:00`);
     return found[0]!;
   });
   clocks.set(season, clock);

@@ -1,3 +1,5 @@
+import type { TariffName } from './tariff-name';
+
 /** Which days a period holds on. A holiday named by the tariff counts as a weekend day. */
 export type DayKind = 'every' | 'weekdays' | 'weekends';
 
@@ -5,8 +7,8 @@ export type DayKind = 'every' | 'weekdays' | 'weekends';
 export type ClockRange = readonly [number, number];
 
 /** A price by the clock. A period with no `hours` holds in all hours no other period names. */
-export interface TariffPeriod {
-  readonly name: string;
+export interface TariffPeriod<Name = TariffName> {
+  readonly name: Name;
   /** $/kWh; may be negative. */
   readonly price: number;
   readonly days?: DayKind;
@@ -21,18 +23,18 @@ export interface TariffTier {
   readonly price: number;
 }
 
-export interface TariffSeason {
-  readonly name: string;
+export interface TariffSeason<Name = TariffName> {
+  readonly name: Name;
   /** First and last day, MM-DD; may run over New Year. */
   readonly from: string;
   readonly to: string;
-  readonly periods: readonly TariffPeriod[];
+  readonly periods: readonly TariffPeriod<Name>[];
   readonly tiers?: readonly TariffTier[];
   readonly baselineKwhPerDay?: number;
 }
 
-export interface DemandCharge {
-  readonly name: string;
+export interface DemandCharge<Name = TariffName> {
+  readonly name: Name;
   /** Length of the averaging window that sets the peak. */
   readonly windowMinutes: 15 | 30 | 60;
   /** Any so many minutes in a row count, not only those of the clock. */
@@ -44,22 +46,22 @@ export interface DemandCharge {
   readonly ratchet?: { readonly share: number; readonly months: number };
 }
 
-export interface Rider {
-  readonly name: string;
+export interface Rider<Name = TariffName> {
+  readonly name: Name;
   readonly perKwh?: number;
   readonly perMonth?: number;
   /** Share of the energy charge, 0.05 for 5 %. */
   readonly shareOfEnergy?: number;
 }
 
-export interface Tax {
-  readonly name: string;
+export interface Tax<Name = TariffName> {
+  readonly name: Name;
   readonly share: number;
   /** `charges`: before export credit. `bill`: after it. */
   readonly on: 'charges' | 'bill';
 }
 
-export type ExportRule =
+export type ExportRule<Name = TariffName> =
   | { readonly rule: 'none' }
   | {
       readonly rule: 'net-metering';
@@ -69,16 +71,19 @@ export type ExportRule =
       readonly trueUpMonth: number;
       readonly trueUpPrice: number;
     }
-  | { readonly rule: 'net-billing'; readonly seasons: readonly TariffSeason[] }
+  | { readonly rule: 'net-billing'; readonly seasons: readonly TariffSeason<Name>[] }
   | {
       readonly rule: 'hourly-credit';
       /** $/kWh by month (12) and hour (24). */
       readonly prices: readonly (readonly number[])[];
     };
 
-/** How a household pays for electricity. All money in dollars with no tax unless a tax is named. */
-export interface Tariff {
-  readonly name: string;
+/**
+ * How a household pays for electricity. All money in dollars with no tax unless a tax is named. One that somebody
+ * wrote, or that is written out, has names alone: `Tariff<string>`.
+ */
+export interface Tariff<Name = TariffName> {
+  readonly name: Name;
   readonly about?: string;
   /** MM-DD or a name of us-holidays.ts. */
   readonly holidays?: readonly string[];
@@ -87,16 +92,16 @@ export interface Tariff {
   readonly minimumBill?: number;
   /** Whether tax comes on top of the least bill (`before`, usual and taken where missing) or is in it (`after`). */
   readonly minimumBillTax?: 'before' | 'after';
-  readonly seasons: readonly TariffSeason[];
+  readonly seasons: readonly TariffSeason<Name>[];
   readonly tierBasis?: 'day' | 'month';
   /** A month's tier ends are scaled by days / this; missing, they hold for any month. */
   readonly tierProrateDays?: number;
   /** $/kWh taken off imports up to the season's baseline. */
   readonly baselineCredit?: number;
-  readonly demand?: readonly DemandCharge[];
-  readonly riders?: readonly Rider[];
-  readonly taxes?: readonly Tax[];
-  readonly export: ExportRule;
+  readonly demand?: readonly DemandCharge<Name>[];
+  readonly riders?: readonly Rider<Name>[];
+  readonly taxes?: readonly Tax<Name>[];
+  readonly export: ExportRule<Name>;
   /** What export credit may not pay; the rest is carried. Missing: credit pays all and the bill may go below zero. */
   readonly creditFloor?: 'fixed' | 'fixed-and-demand';
 }

@@ -25,7 +25,8 @@ export function moneyData(
       money.tariff === null
         ? 'off the grid'
         : { code: money.tariff.from.code, says: words.tariff(home, money.tariff) },
-    tariffInFull: money.tariff === null ? 'off the grid' : copyOf(money.tariff.tariff),
+    tariffInFull:
+      money.tariff === null ? 'off the grid' : copyOf(words.tariffInFull(money.tariff.tariff)),
     use: { code: money.use.code, says: words.use(money) },
     billFits: billFitData(money.billFit, words),
     outageHoursPerYear: {

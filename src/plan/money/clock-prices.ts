@@ -12,7 +12,7 @@ export function clockPrices(home: Home): ClockPrices | null {
   if (peak === null || low === null) return null;
   const days = facts.is('peak-days', 'every') ? 'every' : 'weekdays';
   const hours = hoursTold(facts.value('peak-hours')) ?? [[16, 21]];
-  const top = { name: 'peak', price: peak, days, hours } as const;
+  const top = { is: 'peak', price: peak, days, hours } as const;
   const when = {
     ...monthsOf(home),
     ...(facts.is('peak-days', 'workdays') && { holidaysOff: true }),
@@ -31,7 +31,7 @@ type Clocked = ClockPrices['periods'][number];
 function cheapest(told: readonly ClockRange[], peak: Clocked, price: number): Clocked[] {
   const left = hoursWithout(told, peak.hours);
   const cheap = (days: DayKind, hours: readonly ClockRange[]): Clocked => ({
-    name: 'night',
+    is: 'night',
     price,
     days,
     hours,

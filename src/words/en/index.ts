@@ -62,6 +62,7 @@ import { sayStep } from './steps/say-step';
 import { sayAssumption } from './sureness/say-assumption';
 import { sayDecides } from './sureness/say-decides';
 import { sayDraftReason, sayDraftReasonShort } from './sureness/say-draft-reason';
+import { tariffInWords } from './tariff/tariff-in-words';
 import { sayNoHeatAtNight } from './will-not-do/say-no-heat-at-night';
 import { sayWillNot } from './will-not-do/say-will-not';
 
@@ -88,6 +89,7 @@ export const english = {
   rates: sayRates,
   payback: sayPayback,
   tariff: sayTariff,
+  tariffInFull: tariffInWords,
   use: sayUse,
   ceilingNote: sayCeilingNote,
   incentive: sayIncentive,

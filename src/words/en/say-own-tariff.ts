@@ -1,5 +1,6 @@
 import type { Tariff } from '../../bill/tariff/tariff';
 import { listOf } from './list-of';
+import { sayTariffName } from './tariff/say-tariff-name';
 
 const rules: Readonly<Record<Tariff['export']['rule'], string>> = {
   none: 'nothing for solar sent out',
@@ -29,10 +30,12 @@ export function sayOwnTariff(tariff: Tariff): string {
       : [
           `a least bill of $${tariff.minimumBill} ${tariff.minimumBillTax === 'after' ? 'with' : 'before'} tax`,
         ]),
-    ...demand.map(({ name }) => `a demand charge (${name})`),
-    ...riders.map(({ name }) => name),
-    ...taxes.map(({ name, share }) => `${name} of ${Number((100 * share).toFixed(2))} %`),
+    ...demand.map(({ name }) => `a demand charge (${sayTariffName(name)})`),
+    ...riders.map(({ name }) => sayTariffName(name)),
+    ...taxes.map(
+      ({ name, share }) => `${sayTariffName(name)} of ${Number((100 * share).toFixed(2))} %`,
+    ),
     rules[tariff.export.rule],
   ];
-  return `Counted with your own tariff, "${tariff.name}": ${listOf(parts)}. It stands in full in the home file and in the plan file, and goes before your answers about prices.`;
+  return `Counted with your own tariff, "${sayTariffName(tariff.name)}": ${listOf(parts)}. It stands in full in the home file and in the plan file, and goes before your answers about prices.`;
 }

@@ -5,6 +5,7 @@ import { readTariff } from '../../../src/bill/tariff/read-tariff';
 import { tariffFromBill } from '../../../src/bill/tariff/tariff-from-bill';
 import { tariffHours } from '../../../src/bill/tariff/tariff-hours';
 import { billReadingOf } from '../../../src/plan/money/bill-reading-of';
+import { tariffInWords } from '../../../src/words/en/tariff/tariff-in-words';
 import { houseWith } from '../electrical/electrical-home';
 
 const peaks = ['h16-21', 'h17-20', 'h15-19', 'h14-20', 'h12-18', 'h7-23', 'h16-19'];
@@ -47,7 +48,7 @@ describe('three prices by the clock as told', () => {
     (...told) => {
       const tariff = tariffOf(...told);
       expect(checkTariff(tariff)).toEqual([]);
-      expect(readTariff(JSON.parse(JSON.stringify(tariff))).faults).toEqual([]);
+      expect(readTariff(JSON.parse(JSON.stringify(tariffInWords(tariff)))).faults).toEqual([]);
       expect(pricesOf(...told).weekday).toContain(0.1);
     },
   );

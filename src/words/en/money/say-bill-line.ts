@@ -1,4 +1,5 @@
 import type { LineIs, PeakFrom, PlainLine } from '../../../bill/tariff/bill-line';
+import { sayTariffName } from '../tariff/say-tariff-name';
 
 const plain: Readonly<Record<PlainLine, string>> = {
   'fixed-charge': 'Fixed charge',
@@ -16,15 +17,15 @@ const plain: Readonly<Record<PlainLine, string>> = {
 export function sayBillLine(is: LineIs): string {
   switch (is.code) {
     case 'energy-period':
-      return `Energy, ${is.season === null ? '' : `${is.season} `}${is.period}`;
+      return `Energy, ${is.season === null ? '' : `${sayTariffName(is.season)} `}${sayTariffName(is.period)}`;
     case 'energy-tier':
       return `Energy, tier ${is.tier}`;
     case 'baseline-credit':
-      return `Baseline credit, ${is.season}`;
+      return `Baseline credit, ${sayTariffName(is.season)}`;
     case 'demand':
-      return `Demand, ${is.charge}${sayPeak(is.peak)}${is.heldUp ? ' (held up by an earlier month)' : ''}`;
+      return `Demand, ${sayTariffName(is.charge)}${sayPeak(is.peak)}${is.heldUp ? ' (held up by an earlier month)' : ''}`;
     case 'named':
-      return is.name;
+      return sayTariffName(is.name);
     default:
       return plain[is.code];
   }
