@@ -70,7 +70,7 @@ export function whyOf(now: Trial, { effect, forbids, leaving, hurts }: Candidate
 }
 
 /** A battery, a generator, a cord with two plugs, an electric car bring cautions of their own: asked before enough is known. */
-const canHurt: readonly QuestionId[] = ['own-sources', 'big-loads'];
+const canHurt: readonly QuestionId[] = ['own-sources', 'big-loads', 'engine-connect'];
 
 /** What the hour of leaving is made of: where to, how long the trip takes, and whether a closed road would stop it. */
 const leaving: readonly QuestionId[] = ['leave-place', 'trip-hours', 'road-out'];
