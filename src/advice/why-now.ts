@@ -12,6 +12,8 @@ export type WhyNow =
   | { readonly code: 'opening' }
   /** The words of what was just told are copied while they are at hand. */
   | { readonly code: 'in-its-words' }
+  /** It was "not sure", and nothing can be advised without it: asked once more before the end. */
+  | { readonly code: 'asked-again' }
   /** An answer could forbid these routes, which are on the table. */
   | { readonly code: 'could-forbid'; readonly routes: readonly RouteKind[] }
   /** The hour at which somebody who lives by a device has to leave is made of it. */

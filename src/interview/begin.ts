@@ -32,6 +32,7 @@ const blank: State = {
   next: null,
   label: null,
   walking: null,
+  askedAgain: [],
   asksRest: false,
   changing: null,
   fromCheck: false,

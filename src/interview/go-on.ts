@@ -1,7 +1,7 @@
 import { afterChange, backToPlan } from './after-plan';
 import { show } from './begin';
 import { firstRow, NO_ROW } from './keys/no-row';
-import type { NextStep } from './next-step';
+import type { Again, NextStep } from './next-step';
 import { asksOfHome } from './opening';
 import type { Question } from './questions/question';
 import { isToAsk, questionAt, relevant } from './questions/relevant';
@@ -74,6 +74,8 @@ export function takeNext(context: Context, state: State, next: NextStep | null):
   if (state.view !== 'wait') return state;
   if (next === null) return goToNext({ ...context, guided: false }, state);
   if (next.code === 'enough') {
+    const again = next.again.find(({ questionId }) => !state.askedAgain.includes(questionId));
+    if (again !== undefined) return onceMore(context, state, again);
     return { ...state, view: 'enough', next, row: NO_ROW, scroll: 0, error: null };
   }
   // The count never rises while nothing new was brought up.
@@ -81,6 +83,14 @@ export function takeNext(context: Context, state: State, next: NextStep | null):
   const falling = { ...next, left: Math.min(next.left, before) };
   const trail = [...state.trail, state.at];
   return show(context, { ...state, next: falling, trail }, next.questionId);
+}
+
+/** What was "not sure" and nothing can be advised without, once a sitting. */
+function onceMore(context: Context, state: State, { questionId, why }: Again): State {
+  const next: NextStep = { code: 'ask', questionId, why, left: 1 };
+  const trail = [...state.trail, state.at];
+  const askedAgain = [...state.askedAgain, questionId];
+  return show(context, { ...state, next, trail, askedAgain }, questionId);
 }
 
 /** After the opening: forward again to what was left by going back, else the face is asked. */

@@ -12,4 +12,12 @@ export type NextStep =
       readonly code: 'enough';
       /** How many open questions would only sharpen figures. */
       readonly sharpen: number;
+      /** Questions answered "not sure" without which nothing can be advised: put once more before it ends. */
+      readonly again: readonly Again[];
     };
+
+export interface Again {
+  readonly questionId: string;
+  /** One sentence on why it is asked once more. */
+  readonly why: string;
+}

@@ -56,6 +56,8 @@ export interface State {
   readonly next: NextStep | null;
   /** What was looked at and is still to be entered, in the order of the walk; null outside of it. */
   readonly walking: readonly string[] | null;
+  /** Questions put once more before the end, because without them nothing can be advised. */
+  readonly askedAgain: readonly string[];
   /** Nothing open would change what to buy, and the rest is asked all the same. */
   readonly asksRest: boolean;
   /** An answer is changed after a plan: the answers of that plan, and what is still to be answered again; null else. */

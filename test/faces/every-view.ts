@@ -51,7 +51,7 @@ export const views: readonly (readonly [name: string, state: State, title: strin
   ['waiting', { ...later, view: 'wait' }, 'One moment'],
   [
     'enough',
-    { ...later, view: 'enough', next: { code: 'enough', sharpen: 4 } },
+    { ...later, view: 'enough', next: { code: 'enough', sharpen: 4, again: [] } },
     'Nothing we could',
   ],
   ['answers', { ...later, view: 'check', row: 5 }, 'Check your answers'],

@@ -60,7 +60,7 @@ test('where the opening ends and nothing can be advised, it says so and names th
 
 test('where the questions end and what must run is still not sure, it says that there is no plan, and names the answer', () => {
   const answers = { ...flat, 'must-run': NOT_SURE };
-  const next = { code: 'enough', sharpen: 3 } as const;
+  const next = { code: 'enough', sharpen: 3, again: [] } as const;
   const state: State = { ...at(answers), view: 'enough', next };
   const draft = draftOf(answers);
   expect(planSoFarTitle(context, state, draft)).toMatch(/^Still no plan/);

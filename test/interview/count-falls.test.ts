@@ -39,7 +39,8 @@ function said(state: State): { of: string; left: number } | null {
 /** The question looked for after the opening: any that is open, and a count that goes up as often as down; now and then enough. */
 function found(state: State, random: Random): NextStep {
   const open = stillOpen(context, state.answers);
-  if (open.length < 3 || random() < 0.05) return { code: 'enough', sharpen: open.length };
+  if (open.length < 3 || random() < 0.05)
+    return { code: 'enough', sharpen: open.length, again: [] };
   const asked = relevant(context, state.answers).find(({ id }) => state.answers[id] === undefined)!;
   const left = 1 + Math.floor(random() * open.length);
   return { code: 'ask', questionId: asked.id, why: '', left };

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { leftWords } from '../../src/faces/place-words';
 import { enoughTitle } from '../../src/faces/plan-so-far';
 import { whyNowWords } from '../../src/faces/why-now-words';
-import type { Answer } from '../../src/interview/answers';
+import { type Answer, NOT_SURE } from '../../src/interview/answers';
 import { begin } from '../../src/interview/begin';
 import type { Key } from '../../src/interview/keys/key';
 import type { NextStep } from '../../src/interview/next-step';
@@ -79,7 +79,7 @@ describe('after the opening', () => {
   });
 
   test('when nothing would change what to buy it says so, and the rest may be asked in its order', () => {
-    const state = found(waiting, { code: 'enough', sharpen: 11 });
+    const state = found(waiting, { code: 'enough', sharpen: 11, again: [] });
     const left = stillOpen(context, state.answers).length;
     expect(enoughTitle(context, state)).toBe(
       `Nothing we could still ask would change what to buy. 11 of the ${left} questions not answered yet would sharpen the figures.`,
@@ -92,5 +92,25 @@ describe('after the opening', () => {
     const rest = reduce(context, state, { type: 'act', act: 'rest' });
     expect(rest).toMatchObject({ view: 'ask', at: 'water-source' });
     expect(answer(rest, 'town')).toMatchObject({ view: 'ask', at: 'waste' });
+  });
+
+  test('what was not sure and nothing can be advised without comes once more before the end, and not a third time', () => {
+    const why = 'Without it there can be no plan.';
+    const enough: NextStep = {
+      code: 'enough',
+      sharpen: 0,
+      again: [{ questionId: 'home-zip', why }],
+    };
+    const unsure = answer(found(waiting, ask('home-zip')), NOT_SURE);
+    const again = found(answer(found(unsure, ask('goal-hours')), 24), enough);
+    expect(again).toMatchObject({ view: 'ask', at: 'home-zip' });
+    expect(whyNowWords(again)).toEqual(['Why now: without it there can be no plan.']);
+    const back = press(again, 'escape');
+    expect(back).toMatchObject({ view: 'ask', at: 'goal-hours' });
+    expect(answer(back, 48)).toMatchObject({ view: 'ask', at: 'home-zip' });
+    const stillUnsure = found(press(again, 'tab'), enough);
+    expect(stillUnsure).toMatchObject({ view: 'enough', ending: null });
+    const told = found(answer(again, '48911'), { ...enough, again: [] });
+    expect(told).toMatchObject({ view: 'enough', answers: { 'home-zip': '48911' } });
   });
 });

@@ -36,6 +36,6 @@ test('the first page, the list of answers and the end of the questions count by 
   expect(page).toContain(`${open.length} of the ${of} main answers are open`);
   expect(page).toContain(`${safety.length} other questions, about safety, were never asked`);
   expect(openWords(context, answers)).toContain(`About ${unanswered.length} questions are not`);
-  const title = enoughTitle(context, { next: { code: 'enough', sharpen: 3 }, answers });
+  const title = enoughTitle(context, { next: { code: 'enough', sharpen: 3, again: [] }, answers });
   expect(title).toContain(`3 of the ${unanswered.length} questions not answered yet`);
 });

@@ -1,16 +1,17 @@
 import interview from '#compiled/questions.js';
 import type { Next } from '../../advice/ask-next';
-import { bankOf } from '../../advice/effect-of-answers';
+import { type Bank, bankOf } from '../../advice/effect-of-answers';
 import { answersKey, foundNext } from '../../advice/found-next';
 import { answersAhead } from '../../advice/read-ahead';
 import { inOnePiece, type Steps } from '../../advice/steps';
 import type { Tariff } from '../../bill/tariff/tariff';
 import type { Later } from '../../faces/door';
-import type { Answers } from '../../interview/answers';
+import { type Answers, NOT_SURE } from '../../interview/answers';
 import { besideTariff } from '../../interview/beside-tariff';
-import type { NextStep } from '../../interview/next-step';
+import type { Again, NextStep } from '../../interview/next-step';
 import { questionAt } from '../../interview/questions/relevant';
 import { draftMaker } from '../../plan/draft/draft-of';
+import { missingForAdvice } from '../../plan/sureness/floor-of-answers';
 import { sayWhyNow } from '../../words/en/say-why-now';
 import { showDraft } from './show-draft';
 
@@ -33,9 +34,9 @@ export function draftAll(tariff: Tariff | null, asOf: string): DraftAll {
         [questionId]: answer,
       })),
     draftOf: lately((answers) => showDraft(draftOf(answers))),
-    next: (answers) => said(inOnePiece(find(answers))),
+    next: (answers) => said(inOnePiece(find(answers)), answers, bank),
     *nextInSteps(answers) {
-      return said(yield* find(answers));
+      return said(yield* find(answers), answers, bank);
     },
   };
 }
@@ -56,8 +57,15 @@ function lately<T>(make: (answers: Answers) => T): (answers: Answers) => T {
   };
 }
 
-function said(next: Next): NextStep {
-  if (next.code === 'enough') return next;
+function said(next: Next, answers: Answers, bank: Bank): NextStep {
+  if (next.code === 'enough') return { ...next, again: againOf(answers, bank) };
   const { code, questionId, whyNow, openCount } = next;
   return { code, questionId, why: sayWhyNow(whyNow), left: openCount };
+}
+
+/** "Not sure", where nothing can be advised without it. */
+function againOf(answers: Answers, { trialOf }: Bank): Again[] {
+  return missingForAdvice(trialOf(answers).home)
+    .filter((id) => answers[id] === NOT_SURE)
+    .map((questionId) => ({ questionId, why: sayWhyNow({ code: 'asked-again' }) }));
 }

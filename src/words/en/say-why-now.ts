@@ -26,6 +26,8 @@ export function sayWhyNow(why: WhyNow): string {
       return '';
     case 'in-its-words':
       return 'You just told us of a rule: its own words are easy to copy now.';
+    case 'asked-again':
+      return 'Without it there can be no plan. Tell what you know so far; you can change it at any time.';
     case 'could-forbid':
       return `It is about safety, and could rule out ${either(why.routes)}.`;
     case 'when-to-leave':

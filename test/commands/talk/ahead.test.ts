@@ -21,7 +21,7 @@ function threeSteps() {
         yield undefined;
       }
       taken.push(`${name} done`);
-      return { code: 'enough', sharpen: 0 } as const;
+      return { code: 'enough', sharpen: 0, again: [] } as const;
     },
   };
 }
