@@ -3,6 +3,7 @@ import {
   equipmentCost,
   priceAgeYears,
 } from '../../tables/prices/equipment-costs';
+import type { Noise } from '../../tables/prices/noise';
 import type { MoneyRange } from './money-range';
 import type { PartName } from './part-name';
 
@@ -20,7 +21,7 @@ export interface CostPart {
   /** Can be taken along to the next home. */
   readonly movesHouse: boolean;
   readonly leadWeeks: { readonly low: number; readonly high: number };
-  readonly noise: string;
+  readonly noise: Noise;
 }
 
 /** A household's own price for a part, $ in all, of the year it was given. */

@@ -104,7 +104,7 @@ function routeData(
     lifeYears: route.lifeYears ?? 'does not wear',
     upkeepPerYear: round(route.upkeepPerYear),
     leadWeeks: { ...route.leadWeeks },
-    noise: route.noise,
+    noise: words.noise(route.noise),
     movesHouse: namedParts(
       route.parts.filter((part) => part.movesHouse).map(({ called }) => called),
       words,

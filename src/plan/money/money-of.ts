@@ -139,7 +139,7 @@ function moneyOfRoute(
     backupKwhPerYear: ridden.backupKwh,
   });
   const lives = parts.flatMap((part) => part.lifeYears ?? []);
-  const noises = parts.map((part) => part.noise).filter((noise) => noise !== 'none');
+  const heard = parts.map((part) => part.noise).find((noise) => noise.code !== 'none');
   return {
     kind: route.kind,
     called: route.called,
@@ -155,7 +155,7 @@ function moneyOfRoute(
       low: Math.max(0, ...parts.map((part) => part.leadWeeks.low)),
       high: Math.max(0, ...parts.map((part) => part.leadWeeks.high)),
     },
-    noise: noises[0] ?? 'none',
+    noise: heard ?? { code: 'none' },
   };
 }
 

@@ -9,6 +9,7 @@ import type { RouteKind } from '../../kinds/route-kind';
 import type { RouteTitle } from '../../kinds/route-title';
 import { practice } from '../../tables/practice-figures';
 import type { EndedIncentive } from '../../tables/prices/incentives';
+import type { Noise } from '../../tables/prices/noise';
 import type { BetweenOutages } from './between-outages';
 import type { HouseUse } from './house-year';
 import type { JulyBills } from './july-bills';
@@ -38,7 +39,7 @@ export interface MoneyOfRoute {
   readonly lifeYears: number | null;
   readonly upkeepPerYear: number;
   readonly leadWeeks: { readonly low: number; readonly high: number };
-  readonly noise: string;
+  readonly noise: Noise;
 }
 
 /** The money side of a plan. */

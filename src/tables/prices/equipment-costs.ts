@@ -1,5 +1,6 @@
 import costs, { type RowId } from '#compiled/tables/equipment-costs.js';
 import type { Table } from '../table';
+import type { Noise } from './noise';
 
 /** One sort of equipment or work a route can be made of. */
 export type EquipmentClass = RowId;
@@ -26,7 +27,7 @@ export interface EquipmentCostRow {
   /** Weeks from order to working. */
   leadWeeksLow: number;
   leadWeeksHigh: number;
-  noise: string;
+  noise: Noise;
   /** Can be taken along to the next home. */
   movesHouse: boolean;
 }

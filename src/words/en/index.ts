@@ -24,6 +24,7 @@ import { sayBillFit } from './money/say-bill-fit';
 import { sayCarriesOver } from './money/say-carries-over';
 import { sayCeilingNote } from './money/say-ceiling-note';
 import { sayIncentive } from './money/say-incentive';
+import { sayNoise } from './money/say-noise';
 import { sayOldPrice } from './money/say-old-price';
 import { sayPayback } from './money/say-payback';
 import { sayRates } from './money/say-rates';
@@ -93,6 +94,7 @@ export const english = {
   use: sayUse,
   ceilingNote: sayCeilingNote,
   incentive: sayIncentive,
+  noise: sayNoise,
   oldPrice: sayOldPrice,
   carriesOver: sayCarriesOver,
   place: sayPlace,

@@ -38,7 +38,7 @@ function row(route: MoneyOfRoute, words: Words): string[] {
     outageHour(route, words),
     say.life(route.lifeYears),
     words.usd(route.upkeepPerYear),
-    route.noise,
+    words.noise(route.noise),
     say.wait(route.leadWeeks),
   ];
 }
