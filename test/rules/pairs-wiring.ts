@@ -14,7 +14,11 @@ const inlet = { kinds: ['engine-inlet'] } as const;
 export const wiringPairs = [
   pair('panel-work-licensed', { 'who-works': 'self' }, inlet),
   byRoute('interlock-order', ['engine-inlet']),
-  pair('interlock-order', { 'transfer-existing': 'interlock' }),
+  pair(
+    'interlock-order',
+    { 'transfer-existing': 'interlock' },
+    { twin: { 'transfer-existing': 'interlock', 'home-kind': 'apartment' } },
+  ),
   byRoute('transfer-listed', ['standby-engine']),
   pair(
     'neutral-bond',

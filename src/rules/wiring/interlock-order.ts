@@ -2,11 +2,12 @@ import { careful, type Rule, yes } from '../rule';
 import { firstOf } from '../when/first-of';
 import { routeWith } from '../when/route-with';
 
-/** Transfer by hand has one safe order. */
+/** Transfer by hand has one safe order. In an apartment no generator may run at all, and none is told how to start one. */
 export const interlockOrder: Rule = {
   id: 'interlock-order',
   applies: (home, routes) => {
     const { facts } = home;
+    if (facts.told('home-kind') && facts.is('home-kind', 'apartment')) return null;
     const byHand =
       facts.told('transfer-existing') &&
       facts.is('transfer-existing', 'interlock', 'manual-switch');
