@@ -54,4 +54,11 @@ test('it speaks of a route that cannot be used, and of devices that would run fo
   expect(unsafeDifference(hours(48), hours(24))).toEqual([
     'devices for 48 h, with the whole file 24 h',
   ]);
+  // Living thriftily asks less of the same equipment, and the plan says so.
+  const lived = (one: Advised, thriftily: boolean): Advised => ({
+    ...one,
+    facts: { ...one.facts, route: { ...one.facts.route, thriftily } },
+  });
+  expect(unsafeDifference(lived(hours(48), true), lived(hours(24), false))).toEqual([]);
+  expect(unsafeDifference(lived(hours(48), true), lived(hours(24), true))).toHaveLength(1);
 });

@@ -54,9 +54,11 @@ const inGeneral: Partial<Record<RuleId, RuleId>> = {
 const isIdle = (id: RuleId, { facts }: Home) =>
   id === 'interlock-order' && !facts.has('own-sources', 'engine-portable', 'engine-standby');
 
-/** The same equipment, or less, is said to carry the health devices for longer. */
+/** The same equipment, or less, and as much used, is said to carry the health devices for longer. */
 function hopefulDevices(told: PlanFacts, whole: PlanFacts): string[] {
   if (told.route.kind !== whole.route.kind || larger(told, whole)) return [];
+  // Living thriftily the generator runs in the hours of use alone, and the plan says so.
+  if (told.route.thriftily && !whole.route.thriftily) return [];
   const hours = told.devices !== null && told.devices !== 'none-carried' ? told.devices : null;
   if (hours === null) return [];
   const then = whole.devices === null || whole.devices === 'none-carried' ? null : whole.devices;

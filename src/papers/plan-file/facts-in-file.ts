@@ -45,6 +45,7 @@ const compared = z.object({
     .array(
       z.object({
         advised: z.boolean(),
+        way: z.enum(['usual', 'thrifty']).optional(),
         storedGal: z.union([z.number(), z.string()]),
         lastsHours: z.union([z.object({ likely: z.number(), careful: z.number() }), z.string()]),
         reachesGoal: z.boolean(),
@@ -105,6 +106,7 @@ function factsOf(plan: Compared, advised: RouteInFile): PlanFacts {
       called: advised.called ?? null,
       title: advised.title,
       isSource: source,
+      thriftily: thriftily(plan),
     },
     size: {
       usableKwh: orNull(advised.usableKwh),
@@ -131,6 +133,11 @@ const orNull = (value: number | 'none') => (value === 'none' ? null : value);
 /** Power is that of a generator where fuel is burned. */
 function generatorWatts({ fuel, power }: RouteInFile): number | null {
   return fuel === 'none' || power === 'none' ? null : power.continuousWatts;
+}
+
+function thriftily(plan: Compared): boolean | null {
+  const way = advisedLine(plan)?.way;
+  return way === undefined ? null : way === 'thrifty';
 }
 
 const advisedLine = ({ list }: Compared) => list?.find(({ advised }) => advised);

@@ -34,7 +34,9 @@ export function changesBetween(before: PlanFacts, after: PlanFacts): PlanChanges
     code,
     changed:
       JSON.stringify(shown(before, code)) !== JSON.stringify(shown(after, code)) ||
-      (code === 'route' && calledOtherwise(before.route, after.route)),
+      (code === 'route' &&
+        (differ(before.route, after.route, 'called') ||
+          differ(before.route, after.route, 'thriftily'))),
   }));
   const cautionsCome = without(after.cautions, before.cautions);
   const cautionsGo = without(before.cautions, after.cautions);
@@ -57,9 +59,12 @@ function has(facts: PlanFacts, code: Aspect): boolean {
   return code !== 'refill' || facts.refill !== null;
 }
 
-/** A plan file of an earlier form tells no code of the title. */
-const calledOtherwise = (before: PlanFacts['route'], after: PlanFacts['route']) =>
-  before.called !== null && after.called !== null && before.called !== after.called;
+/** What a plan file of an earlier form does not tell differs from nothing. */
+const differ = (
+  before: PlanFacts['route'],
+  after: PlanFacts['route'],
+  what: 'called' | 'thriftily',
+) => before[what] !== null && after[what] !== null && before[what] !== after[what];
 
 /** What of an aspect is printed, rounded no finer than it is printed. */
 function shown(facts: PlanFacts, code: Aspect): unknown {

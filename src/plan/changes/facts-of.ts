@@ -66,6 +66,7 @@ export function factsOf(found: Found): PlanFacts {
       called: route.called,
       title: null,
       isSource: isSource(traitsOf[route.kind]),
+      thriftily: route.way === 'thrifty',
     },
     size: {
       usableKwh: route.usableKwh,

@@ -70,6 +70,8 @@ export interface PlanFacts {
     readonly called: RouteTitle | null;
     readonly title: string | null;
     readonly isSource: boolean;
+    /** It counts on living thriftily; null in a plan file of an earlier form, which does not tell. */
+    readonly thriftily: boolean | null;
   };
   /** Battery, generator and panels of it; null where it has none. */
   readonly size: {

@@ -18,8 +18,12 @@ test('each aspect differs by its own facts and no other', () => {
     called: 'engine-inlet',
     title: null,
     isSource: true,
+    thriftily: false,
   } as const;
   expect(changed({ route: inlet })).toEqual(['route']);
+  const { route } = madeUp();
+  expect(changed({ route: { ...route, thriftily: true } })).toEqual(['route']);
+  expect(changed({ route: { ...route, thriftily: null } })).toEqual([]);
   expect(changed({ size: { usableKwh: 3.6, watts: null, solarKw: null, step: 0 } })).toEqual([
     'route',
   ]);

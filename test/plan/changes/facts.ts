@@ -4,7 +4,13 @@ import type { PlanFacts } from '../../../src/plan/changes/plan-facts';
 export const madeUp = (changed: Partial<PlanFacts> = {}): PlanFacts => ({
   drawnYears: 100,
   undecided: false,
-  route: { kind: 'power-pack', called: 'power-pack', title: null, isSource: true },
+  route: {
+    kind: 'power-pack',
+    called: 'power-pack',
+    title: null,
+    isSource: true,
+    thriftily: false,
+  },
   size: { usableKwh: 1.8, watts: null, solarKw: null, step: 0 },
   usd: { low: 900, likely: 1200, high: 1500 },
   goalHours: 24,

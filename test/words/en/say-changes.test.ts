@@ -75,6 +75,13 @@ test('where life may hang on a device a source is a bridge, and the devices have
   expect(row({ devices: 'none-carried' }, 'Health devices').after).toBe('None of them is carried.');
 });
 
+test('a plan that counts on living thriftily says so', () => {
+  const route = { ...madeUp().route, thriftily: true };
+  expect(row({ route }, 'What to get').after).toBe(
+    'Plug-in power pack, living thriftily: 1.8 kWh to use.',
+  );
+});
+
 test('where nothing changes it says so', () => {
   expect(sayChanges(changesBetween(madeUp(), madeUp())).nothing).toBe(
     'Nothing of the plan changes.',

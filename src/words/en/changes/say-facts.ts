@@ -54,7 +54,8 @@ function sayRoute({ undecided, route, size, onlyBridge }: PlanFacts): string {
   const step = { [-1]: ['one size smaller'], 0: [], 1: ['one size larger'] }[size.step];
   const made = listOf([...step, ...kwh, ...watts, ...solar]);
   const named = route.called === null ? route.title! : sayRouteTitle(route.called);
-  const title = onlyBridge ? `Only as a bridge: ${inSentence(named)}` : named;
+  const lived = route.thriftily === true ? `${named}, living thriftily` : named;
+  const title = onlyBridge ? `Only as a bridge: ${inSentence(lived)}` : lived;
   return made === '' ? `${title}.` : `${title}: ${made}.`;
 }
 
