@@ -65,7 +65,7 @@ const aboveWords = ({ sourceAboveUsd }: ShownRoute): string[] =>
   sourceAboveUsd === null
     ? []
     : [
-        `The money you told us buys no source of power that helps here; the cheapest costs about ${shown(sourceAboveUsd, '$')}.`,
+        `Your money buys no source that helps here; the cheapest is about ${shown(sourceAboveUsd, '$')}.`,
       ];
 
 const leavesOutWords = (names: readonly string[]) =>

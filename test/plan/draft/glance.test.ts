@@ -104,7 +104,9 @@ test('where nothing is bought because of the money, the pane says so and from wh
   const { list } = frozenPlan({ ...poor, 'budget-now': 1500 }, '2026-11-25', 5).advice;
   expect(list.map(({ usd }) => usd)).toContain(route!.sourceAboveUsd);
   expect(glanceWords(showDraft(draftOf(poor)).glance)).toContainEqual(
-    expect.stringMatching(/^The money you told us buys no source .+ costs about \$\d+\.$/),
+    expect.stringMatching(
+      /^Your money buys no source that helps here; the cheapest is about \$\d+\.$/,
+    ),
   );
   // With enough money something is bought, and nothing of this is said.
   const { route: rich } = draftOf({ ...poor, 'budget-now': 9000 }).glance;
