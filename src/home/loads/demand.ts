@@ -5,6 +5,7 @@ import { addFigures, formula, worked } from '../../quantity/figure-arithmetic';
 import { onceMade } from '../../quantity/once-made';
 import type { Demand, Load, Season } from '../home';
 import { seasons } from '../home';
+import { onceForEach } from './once-for-each';
 
 type End = 'low' | 'value' | 'high';
 
@@ -29,11 +30,14 @@ function dayOf(on: readonly Load[], season: Season): Figure {
   return addFigures(each, { unit: 'kWh/day', is: { code: 'energy-of-day', season } });
 }
 
-/** Of that what a source is held to, without the energy. */
-export function peakOf(
-  loads: readonly Load[],
-  goalSeasons: readonly Season[],
-): Omit<Demand, 'kwhPerDay' | 'wattsByHour'> {
+type Peak = Omit<Demand, 'kwhPerDay' | 'wattsByHour'>;
+
+/** Of that what a source is held to, without the energy. Most kinds and sizes of a home carry the same loads: once for all of them. */
+export const peakOf: (loads: readonly Load[], goalSeasons: readonly Season[]) => Peak = onceForEach(
+  (loads, goalSeasons) => peakOfThese(loads, goalSeasons),
+);
+
+function peakOfThese(loads: readonly Load[], goalSeasons: readonly Season[]): Peak {
   const on = loads.filter((load) => !load.offInOutage);
   const each = goalSeasons.map((season) => seasonDemand(on, season));
   const hardest = each.reduce((a, b) => (b.startVa.value > a.startVa.value ? b : a));
