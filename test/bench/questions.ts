@@ -1,40 +1,38 @@
 import interview from '#compiled/questions.js';
+import type { Bank } from '../../src/advice/effect-of-answers';
 import { liveAdvice } from '../../src/advice/live-advice';
 import { type Trial, trials } from '../../src/advice/trial';
 import { type Answers, NOT_SURE } from '../../src/interview/answers';
+import { sayWhyNow } from '../../src/words/en/say-why-now';
 import { completeHome } from '../complete-home';
-import { AS_OF, bankForTalks, filled, type Turn, talk, talkAhead, talkHomes } from './talk';
+import { keyPresses } from './key-presses';
+import { AS_OF, bankForTalks, filled, readingMs, type Turn, talk, talkHomes } from './talk';
 
 /** Price within this share is the same advice. */
 const SAME_PRICE = 0.1;
 
 /**
  * How many questions a talk takes: until the first plan, until its advice is that of the whole file and stays so, until
- * nothing more would change what to buy; and how long the next question takes to find.
+ * nothing more would change what to buy; the keys that answer them, how many are "not sure", how long they are read; and how long
+ * the next question takes to find where nothing is worked out ahead.
  */
 export function benchQuestions(): string[] {
   const lines = [
-    'home           file  first  right  right+price  enough  safety  jumps   ms50   ms95  ahead50  ahead95',
+    'home           file  first  right  right+price  enough  keys  unsure  read s  safety  jumps   ms50   ms95',
   ];
   const all: number[] = [];
-  const live: number[] = [];
-  const allAhead: number[] = [];
   const hundred = trials(interview, AS_OF, 100);
   let alike = 0;
   for (const [name, home] of talkHomes('test')) {
     const bank = bankForTalks();
     const turns = talk(bank, home);
-    // Trials that are made already, by a memory in which nothing is weighed yet.
-    const fresh = bankForTalks();
-    live.push(...turns.map(({ before }) => liveMs(fresh.trialOf(before))));
     const whole = bank.trialOf(home);
     const kindAt = settledAt(turns, (answers) => sameKind(bank.trialOf(answers), whole));
     const priceAt = settledAt(turns, (answers) => samePrice(bank.trialOf(answers), whole));
     if (hundred(home).advice.route.kind === whole.advice.route.kind) alike += 1;
     const ms = turns.map((turn) => turn.ms).sort((a, b) => a - b);
     all.push(...ms);
-    const ahead = talkAhead(home).sort((a, b) => a - b);
-    allAhead.push(...ahead);
+    const work = workOf(bank, home, turns);
     lines.push(
       [
         name.padEnd(13),
@@ -43,22 +41,21 @@ export function benchQuestions(): string[] {
         said(kindAt).padStart(6),
         said(priceAt).padStart(12),
         String(turns.length - 1).padStart(7),
+        String(work.keys).padStart(5),
+        String(work.unsure).padStart(7),
+        work.readSeconds.toFixed(0).padStart(7),
         String(
           turns.filter(({ next }) => next.code === 'ask' && next.whyNow.code === 'could-forbid')
             .length,
         ).padStart(7),
         String(jumps(turns)).padStart(6),
         ...[0.5, 0.95].map((at) => shareAt(ms, at).toFixed(0).padStart(6)),
-        ...[0.5, 0.95].map((at) => shareAt(ahead, at).toFixed(0).padStart(8)),
       ].join(' '),
     );
   }
   all.sort((a, b) => a - b);
-  allAhead.sort((a, b) => a - b);
   lines.push(
     `next question, processor time: 95 of 100 within ${shareAt(all, 0.95).toFixed(0)} ms where nothing was read ahead`,
-    `sums and next question after the opening, worked out ahead while each is read: 95 of 100 within ${shareAt(allAhead, 0.95).toFixed(0)} ms (aim 400), ${allAhead.filter((ms) => ms > 400).length} of ${allAhead.length} above`,
-    `live advice, processor time: ${middle(live).toFixed(1)} ms in the middle (8 at most)`,
     `five drawn years advise the kind of route that a hundred do: ${alike} of ${talkHomes('test').size} homes`,
     randomHomes(),
   );
@@ -68,21 +65,20 @@ export function benchQuestions(): string[] {
 const shareAt = (sorted: readonly number[], at: number): number =>
   sorted[Math.floor(at * (sorted.length - 1))]!;
 
-/** The whole list of a trial that is made already, once, ms. */
-function liveMs(trial: Trial): number {
-  const start = process.cpuUsage();
-  liveAdvice(trial);
-  const { user, system } = process.cpuUsage(start);
-  return (user + system) / 1000;
+/** What a household does until enough is known. */
+function workOf({ knownOf }: Bank, home: Answers, turns: readonly Turn[]) {
+  const work = { keys: 0, unsure: 0, readSeconds: 0 };
+  for (const { before, next } of turns) {
+    if (next.code !== 'ask') continue;
+    const question = interview.questions.find(({ id }) => id === next.questionId)!;
+    const answer = home[question.id] ?? NOT_SURE;
+    work.keys += keyPresses(question, answer, knownOf(before));
+    work.unsure += Number(answer === NOT_SURE);
+    work.readSeconds += readingMs(question, sayWhyNow(next.whyNow)) / 1000;
+  }
+  return work;
 }
 
-/** Those that were remembered cost nothing and are left out. */
-function middle(all: readonly number[]): number {
-  const worked = all.filter((ms) => ms > REMEMBERED_MS).sort((a, b) => a - b);
-  return worked[Math.floor((worked.length - 1) / 2)] ?? 0;
-}
-
-const REMEMBERED_MS = 0.3;
 const RANDOM_HOMES = 10;
 
 /** Homes made up by chance that know everything: the advice once enough is told, against that of the whole file. */
