@@ -7,6 +7,7 @@ import type { PlanData } from '../../src/papers/plan-file/plan-schema';
 import { electricalOf } from '../../src/plan/electrical/electrical';
 import { makePlan } from '../../src/plan/make-plan';
 import type { Plan } from '../../src/plan/plan';
+import { onceMade } from '../../src/quantity/once-made';
 import type { Route } from '../../src/routes/route';
 import { english } from '../../src/words/en';
 
@@ -26,17 +27,27 @@ export interface Seen {
   readonly text: string;
 }
 
+/** What nobody looks at is not written. */
 export function seenOf(answers: Answers): Seen {
   const plan = makePlan(interview, answers, AS_OF, YEARS);
-  const data = planData(plan, english);
-  const text = planMarkdown(plan, english);
+  const data = onceMade(() => planData(plan, english));
+  const text = onceMade(() => planMarkdown(plan, english));
+  const file = onceMade(() => stringify(data(), { aliasDuplicateObjects: false }));
   return {
     answers,
     plan,
-    data,
-    text,
-    file: stringify(data, { aliasDuplicateObjects: false }),
-    front: text.split('\n# The details\n')[0]!,
+    get data() {
+      return data();
+    },
+    get text() {
+      return text();
+    },
+    get file() {
+      return file();
+    },
+    get front() {
+      return text().split('\n# The details\n')[0]!;
+    },
   };
 }
 
