@@ -6,7 +6,7 @@ import { willNotDo } from '../../src/plan/will-not-do';
 import { english } from '../../src/words/en';
 import { answersOf, planOf } from '../households/read-household';
 
-const { advice, routes, home } = planOf('birch-street', {}, 12);
+const { advice, routes, home } = planOf('birch-street');
 const route = routes.find((one) =>
   one.leavesOut.some(({ load, must }) => must && load === 'sump'),
 )!;

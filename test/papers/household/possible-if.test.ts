@@ -7,7 +7,7 @@ import { planData } from '../../../src/papers/plan-file/plan-data';
 import { english } from '../../../src/words/en';
 import { sayRule } from '../../../src/words/rule-sentences';
 import { frozenPlan } from '../../frozen-plans';
-import { answersOf } from '../../households/read-household';
+import { answersOf, planOf } from '../../households/read-household';
 
 const plan = frozenPlan(
   { ...answersOf('mill-lane'), 'engine-place': 'open-closer', 'battery-place': 'not sure' },
@@ -82,7 +82,7 @@ test('the plan file holds the condition, who settles it, and the route as it wou
 });
 
 test('an apartment is told once why no generator is possible', () => {
-  const flat = planMarkdown(frozenPlan(answersOf('tower-six'), '2026-11-25', 3), english);
+  const flat = planMarkdown(planOf('tower-six'), english);
   expect(flat.split('a generator cannot run at an apartment').length - 1).toBe(1);
   expect(flat).not.toContain('## What would be possible, if');
 });

@@ -4,19 +4,18 @@ import { sheetToMarkdown } from '../../../src/papers/sheets/sheet-to-markdown';
 import { sheetsOf } from '../../../src/papers/sheets/sheets-of';
 import { handSteps } from '../../../src/plan/on-the-day/hand-steps';
 import { english } from '../../../src/words/en';
-import { frozenPlan } from '../../frozen-plans';
-import { answersOf, planOf } from '../../households/read-household';
+import { planOf } from '../../households/read-household';
 
 /** Words and names are looked at, no odds: a few drawn years will do. */
+const planFor = (name: string) => planOf(name, {}, 5);
 const textOf = (name: string, id: string) =>
-  sheetToMarkdown(
-    sheetsOf(frozenPlan(answersOf(name), '2026-11-25', 5), english).find(
-      (sheet) => sheet.id === id,
-    )!,
-  ).replace(/\s+/g, ' ');
+  sheetToMarkdown(sheetsOf(planFor(name), english).find((sheet) => sheet.id === id)!).replace(
+    /\s+/g,
+    ' ',
+  );
 
 describe('a generator on a line of gas', () => {
-  const { home } = planOf('ridge-road');
+  const { home } = planFor('ridge-road');
   const portable = Object.values(traitsOf).filter((one) => one.generator === 'portable');
 
   test('is filled by nobody: its valve is opened before the start and shut once it stands', () => {
@@ -40,7 +39,7 @@ describe('a generator on a line of gas', () => {
   });
 
   test('and the sheet for the night reads so: a tank in one home, cans in the other', () => {
-    expect(planOf('ridge-road').advice.route.fuel!.fuel).toBe('propane');
+    expect(planFor('ridge-road').advice.route.fuel!.fuel).toBe('propane');
     expect(textOf('ridge-road', 'fridge')).toContain(english.sheets.handSteps['gas-on']);
     expect(textOf('ridge-road', 'fridge')).not.toContain(english.sheets.handSteps['refuel-cold']);
     expect(textOf('birch-street', 'fridge')).toContain(english.sheets.handSteps['refuel-cold']);
@@ -49,7 +48,7 @@ describe('a generator on a line of gas', () => {
 });
 
 test('no motor is spoken of where none is carried', () => {
-  const plan = planOf('tower-six');
+  const plan = planFor('tower-six');
   const carried = plan.home.loads.filter(({ id }) => plan.advice.route.carries.includes(id));
   expect(carried.length).toBeGreaterThan(2);
   expect(textOf('tower-six', 'fridge')).not.toContain('motor');
@@ -79,7 +78,7 @@ describe('what has to be found in the dark', () => {
   });
 
   test('nobody in a flat is told of a house', () => {
-    const { homeKind } = { homeKind: planOf('upstairs-flat').home.facts };
+    const { homeKind } = { homeKind: planFor('upstairs-flat').home.facts };
     expect(homeKind.is('home-kind', 'apartment')).toBe(true);
     expect(textOf('upstairs-flat', 'fridge')).not.toMatch(/your house|the house/);
   });
@@ -89,7 +88,7 @@ describe('what the route gives no power is set no lower, in the sheet or on the 
   const lower = english.measure('heat-lower').short;
 
   test.each(['orchard-bend', 'elm-row'])('%s: the furnace is off at once', (name) => {
-    const plan = frozenPlan(answersOf(name), '2026-11-25', 5);
+    const plan = planFor(name);
     const taken = plan.waysOfLiving.measures.find(({ id }) => id === 'heat-lower')!;
     expect(taken.loads.every((id) => plan.ladder[0]!.switchOff.includes(id))).toBe(true);
     expect(plan.advice.route.way).toBe('thrifty');

@@ -5,7 +5,7 @@ import { homeFromAnswers } from '../../../src/plan/home-from-answers';
 import { willNotDo } from '../../../src/plan/will-not-do';
 import { english } from '../../../src/words/en';
 import { frozenPlan } from '../../frozen-plans';
-import { answersOf } from '../../households/read-household';
+import { answersOf, planOf } from '../../households/read-household';
 
 const homeWith = (failed: string[]) =>
   homeFromAnswers(
@@ -26,7 +26,7 @@ test('what went wrong before is named where the route carries nothing against it
 });
 
 test('it is said of the route advised, and so is what works against other aims', () => {
-  const plan = frozenPlan(answersOf('ridge-road'), '2026-11-25', 3);
+  const plan = planOf('ridge-road');
   const route = plan.routes.find((one) => one.kind === 'engine-cords')!;
   const said = willNotDo(
     homeWith(['no-water']),

@@ -13,7 +13,7 @@ const routeOf = (plan: Plan, kind: Route['kind']) => plan.routes.find((r) => r.k
 const electricalBy = (plan: Plan, kind: Route['kind']) =>
   electricalOf(plan.home, {}, { route: routeOf(plan, kind), routes: plan.routes });
 
-const ridge = planOf('ridge-road', {}, 12);
+const ridge = planOf('ridge-road');
 
 describe('the electrical half of a demo home', () => {
   test('sizes a 50 A inlet as 6 AWG copper in NM cable and 8 AWG on marked terminals', () => {
@@ -93,7 +93,7 @@ describe('the electrical half of a demo home', () => {
   });
 
   test('asks an apartment to leave every wired way alone', () => {
-    const ways = planOf('tower-six', {}, 12).electrical.connections;
+    const ways = planOf('tower-six').electrical.connections;
     expect(ways.filter((way) => way.fits !== 'no').map((way) => way.way)).toEqual(['cords']);
   });
 

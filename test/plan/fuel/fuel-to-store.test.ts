@@ -13,7 +13,7 @@ const limit = (id: string) => namedValue(fuelStorage, id).value;
 
 describe('fuel for the goal', () => {
   test('three days at the burn of the plan, less what is kept, are the gallons to store', () => {
-    const plan = planOf('birch-street', {}, 12);
+    const plan = planOf('birch-street');
     const gallons = Math.ceil(3 * plan.advice.route.fuel!.perDay.value);
     expect(gallons).toBeLessThanOrEqual(limit('gasoline-total-gal'));
     expect(plan.fuelToStore).toMatchObject({ moreGallons: gallons - 10, reachesGoal: true });
@@ -63,7 +63,7 @@ describe('fuel for the goal', () => {
     const piped = planOf('birch-street', { 'budget-later': 30_000, operators: 'none' });
     expect(piped.advice.route.kind).toBe('standby-engine');
     expect(piped.fuelToStore).toBeNull();
-    expect(planOf('tower-six', {}, 12).fuelToStore).toBeNull();
+    expect(planOf('tower-six').fuelToStore).toBeNull();
   });
 
   test('fuel that may be stored counts where routes are weighed, and the front page says how long it lasts', () => {
@@ -122,7 +122,7 @@ describe('fuel for the goal', () => {
 });
 
 test('an engine fed from the house tank is priced with the connection, not with cans', () => {
-  const { route } = planOf('ridge-road', {}, 12).advice;
+  const { route } = planOf('ridge-road').advice;
   expect(route.fuel?.fuel).toBe('propane');
   const codes = route.parts.map(({ called }) => called.code);
   expect(codes).toContain('connection-to-tank');

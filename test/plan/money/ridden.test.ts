@@ -5,7 +5,7 @@ import type { Plan } from '../../../src/plan/plan';
 import { english } from '../../../src/words/en';
 import { planOf } from '../../households/read-household';
 
-const plan = planOf('mill-lane', {}, 12);
+const plan = planOf('mill-lane');
 const moneyOf = (of: Plan, kind: string) => of.money.routes.find((route) => route.kind === kind)!;
 const routeOf = (of: Plan, kind: string) => of.routes.find((route) => route.kind === kind)!;
 
@@ -128,7 +128,7 @@ test('an old price says which route it is part of, so that it does not gainsay t
 });
 
 test('a price told without a bill is called told, not read off a bill', () => {
-  const text = planMarkdown(planOf('tower-six', {}, 12), english);
+  const text = planMarkdown(planOf('tower-six'), english);
   expect(text).toContain('the prices you told us: one price at all hours, 13.0 cents a kWh');
   expect(text).not.toContain('read off your bill');
 });
