@@ -1,3 +1,4 @@
+import { reference } from '../quantity/cite';
 import { type Figure, figure } from '../quantity/figure';
 import { type Place, placeOf } from '../tables/place/place';
 import type { Facts } from './facts';
@@ -48,7 +49,7 @@ function heightOfStations(place: Place): Figure {
     source: {
       kind: 'table',
       is: 'height-of-stations',
-      cite: 'TMY3, NREL/TP-581-43156',
+      cite: reference('TMY3, NREL/TP-581-43156'),
     },
   });
 }

@@ -14,7 +14,7 @@ export function sourceOfAnswer(facts: Facts, id: QuestionId, nameplate = false):
   return {
     kind: 'assumed',
     is: 'not-known',
-    cite: `answer "${id}"`,
+    cite: [{ answer: id }],
     question: id,
   };
 }

@@ -1,6 +1,7 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../home/home';
 import { chanceOfLongOutage, outageOutlook, yearlyOutages } from '../outage/expected-outages';
+import { reference } from '../quantity/cite';
 import { type Figure, figure } from '../quantity/figure';
 import { type OutageRecord, outageRecord } from '../tables/outage-statistics';
 
@@ -31,7 +32,7 @@ export function outlookOf(home: Home): Outlook {
   const source = {
     kind: 'table',
     is: { code: 'outage-record', record },
-    cite: 'EIA Electric Power Annual, chapter 11, form EIA-861',
+    cite: reference('EIA Electric Power Annual, chapter 11, form EIA-861'),
   } as const;
   const make = (
     given: { low: number; value: number; high: number },

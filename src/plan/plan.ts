@@ -2,6 +2,7 @@ import type { Advice } from '../advice/advice';
 import type { PossibleIf } from '../advice/possible-if';
 import type { CountsByKind } from '../advice/route-counts';
 import type { BillCheck, Home, Load } from '../home/home';
+import type { Cite } from '../quantity/cite';
 import type { Route } from '../routes/route';
 import type { Finding } from '../rules/rule';
 import type { DangerTold } from './cautions/danger-told';
@@ -94,5 +95,5 @@ export interface Plan {
   readonly leavingPoint: readonly LeavingLine[];
   /** Prices that were to be looked at again before the day of the plan. */
   readonly grownOld: readonly GrownOld[];
-  readonly sources: readonly string[];
+  readonly sources: readonly Cite[];
 }

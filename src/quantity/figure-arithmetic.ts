@@ -1,3 +1,4 @@
+import type { Cite } from './cite';
 import { type Figure, figure, type Source, WorkedOut } from './figure';
 import type { FigureName } from './figure-name';
 import { endsOf, type Made, operandsOf, worth } from './made';
@@ -85,6 +86,6 @@ export function largerFigure(a: Figure, b: Figure): Figure {
 }
 
 /** Source of a figure worked out from others. */
-export function formula(is: Origin, from: readonly Figure[] = [], cite?: string): Source {
+export function formula(is: Origin, from: readonly Figure[] = [], cite?: Cite): Source {
   return { kind: 'formula', is, from, ...(cite === undefined ? {} : { cite }) };
 }

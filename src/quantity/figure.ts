@@ -1,4 +1,5 @@
 import type { FigureEnd } from './at-end';
+import type { Cite } from './cite';
 import type { Counted } from './counted';
 import type { EndRule } from './end-rule';
 import type { FigureName } from './figure-name';
@@ -17,7 +18,7 @@ export interface Source {
     | 'assumed'; // assumed because the household was not sure or was not asked
   readonly is?: Origin;
   /** Published source of a table row, or the arithmetic of a formula. */
-  readonly cite?: string;
+  readonly cite?: Cite;
   readonly from?: readonly Figure[];
   /** The question whose answer it is, told or assumed. */
   readonly question?: string;

@@ -94,7 +94,11 @@ export function fuelUse(wish: FuelWish): FuelUse {
       end === 'low'
         ? steps(type.efficiencyHigh, type.noLoadRatioLow)
         : steps(type.efficiencyLow, type.noLoadRatioHigh, wish.hungry),
-    source: formula('fuel-line', [], 'heat content: AFDC; efficiency: common practice'),
+    source: formula(
+      'fuel-line',
+      [],
+      [{ of: 'heat-content', ref: 'AFDC' }, 'efficiency-common-practice'],
+    ),
   });
   const { atHand, besidePerDay, besideFor } = wish;
   const shared = atHand !== null && besidePerDay !== undefined && besidePerDay.high > 0;
@@ -192,6 +196,6 @@ export function fuelAtHand(home: Home, widths: Widths, fuel: GeneratorFuel): Fig
     high: tank.high * PROPANE_USABLE.high,
     unit: 'gal',
     is: 'fuel-at-hand',
-    source: formula('usable-of-tank', [tank], 'common practice, no source'),
+    source: formula('usable-of-tank', [tank], ['common-practice-no-source']),
   });
 }

@@ -2,6 +2,7 @@ import type { QuestionId } from '#compiled/question-ids.js';
 import type { Home } from '../home/home';
 import type { LoadName } from '../home/loads/load-name';
 import type { RouteTraits } from '../kinds/route-traits';
+import type { Cite } from '../quantity/cite';
 import type { Figure } from '../quantity/figure';
 import type { RuleId, RuleRow } from '../tables/rules';
 import type { Reason } from './reason';
@@ -47,7 +48,7 @@ export interface Finding extends Trigger {
   readonly who: readonly Who[];
   /** Told by the household, it is something in use or in place that harms as it is. */
   readonly wrongAsItIs: boolean;
-  readonly cite: string;
+  readonly cite: Cite;
 }
 
 /** An electrician is the first to call. */

@@ -1,4 +1,5 @@
 import loads, { type RowId } from '#compiled/tables/household-loads.js';
+import type { Cite } from '../quantity/cite';
 import type { Table } from './table';
 
 /** Low, likely, high. */
@@ -34,7 +35,7 @@ export interface HouseholdLoadRow {
   /** A plausible range only: never plan on it, ask the supplier. */
   confirmWithSupplier?: true;
   standing: 'published' | 'practice' | 'memory' | 'judgement';
-  source: string;
+  source: Cite;
 }
 
 /** What common loads draw when no label can be read, one row a load. */

@@ -1,4 +1,5 @@
 import measures, { type RowId } from '#compiled/tables/measures.js';
+import type { Cite } from '../quantity/cite';
 import type { Triple } from './household-loads';
 import type { Table } from './table';
 
@@ -51,7 +52,7 @@ export interface MeasureRow {
   who: 'household' | 'gas-fitter' | 'cooling-fitter' | 'contractor';
   notWhere: readonly NotWhere[];
   standing: 'published' | 'practice' | 'memory' | 'judgement';
-  source: string;
+  source: Cite;
 }
 
 /** Ways to need less, one row a way, in the order in which they are told. */

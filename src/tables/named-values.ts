@@ -7,11 +7,10 @@ export interface NamedValueRow {
   unit: string;
   standing: 'published' | 'practice' | 'memory' | 'judgement';
   words?: string;
-  source?: string;
 }
 
 /** The figure called `id`; throws RangeError when the table has none of that name. */
-export function namedValue(table: Table<NamedValueRow>, id: string): NamedValueRow {
+export function namedValue<Row extends NamedValueRow>(table: Table<Row>, id: string): Row {
   const row = table.rows.find((r) => r.id === id);
   if (!row) throw new RangeError(`${table.name} has no figure called ${id}`);
   return row;

@@ -6,8 +6,9 @@ import type { Table } from './table';
 export type PracticeId = RowId;
 
 /** Figures of the trade that no standard fixes: `value` is the likely one, with its range where it has one. */
-export const practiceFigures: Table<NamedValueRow & { id: RowId; low?: number; high?: number }> =
-  figures;
+export const practiceFigures: Table<
+  NamedValueRow & { id: RowId; low?: number; high?: number; source: string }
+> = figures;
 
 const byId = new Map(practiceFigures.rows.map((row) => [row.id, row]));
 

@@ -1,4 +1,5 @@
 import table, { type RowId } from '#compiled/tables/rules.js';
+import type { Cite } from '../quantity/cite';
 import type { Table } from './table';
 
 /** Id of a rule: each has a row, and each row a rule. */
@@ -26,8 +27,8 @@ export interface RuleRow {
   whole?: boolean;
   /** Holds for a route laid beside the advice too, though it cannot kill: it decides whether that route can be had. */
   beside?: boolean;
-  /** Published source with its edition, or how we know it. */
-  cite: string;
+  /** Published sources with their editions, or how we know it. */
+  cite: Cite;
 }
 
 /** How grave each rule is, who may do the work, where it comes from; its words stand in `words`. */

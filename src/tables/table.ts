@@ -1,3 +1,5 @@
+import { type Cite, reference } from '../quantity/cite';
+
 /** A published table as it stands in `src/tables/data`: its rows and where they come from. */
 export interface Table<Row = Record<string, unknown>> {
   readonly name: string;
@@ -25,12 +27,10 @@ export interface TableSource {
   readonly year?: number;
 }
 
-/** One line that names a table's source, for a person to read. */
-export function citeTable(table: Pick<Table<unknown>, 'source'>): string {
+/** A table as it is cited: what it was copied from, or its title and how we know it. */
+export function citeTable(table: Pick<Table<unknown>, 'source'>): Cite {
   const { title, publisher, edition, section, standing } = table.source;
-  const parts = [publisher, title, edition, section].filter(Boolean).join(', ');
-  if (standing === 'published') return parts;
-  if (standing === 'practice') return `common practice, no source (${title})`;
-  if (standing === 'memory') return `${parts} (from memory, not re-read)`;
-  return `our judgement (${title})`;
+  const whole = [publisher, title, edition, section].filter(Boolean).join(', ');
+  if (standing === 'published') return reference(whole);
+  return [{ table: standing === 'memory' ? whole : title, standing }];
 }

@@ -44,7 +44,7 @@ test('every figure of practice is read, lies in its range and says whose it is',
   const { rows } = practiceFigures;
   expect(rows.filter(({ id }) => !code.includes(`'${id}'`)).map(({ id }) => id)).toEqual([]);
   expect(new Set(rows.map(({ id }) => id)).size).toBe(rows.length);
-  for (const { id, value, low = value, high = value, standing, source = '' } of rows) {
+  for (const { id, value, low = value, high = value, standing, source } of rows) {
     expect(low <= value && value <= high, id).toBe(true);
     expect(source.length, id).toBeGreaterThan(4);
     if (standing === 'practice' && !source.includes('makers'))

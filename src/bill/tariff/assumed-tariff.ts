@@ -26,7 +26,7 @@ export function assumedTariff(state: string | null): { tariff: Tariff; price: Fi
         year,
         laterCents: row.centsPerKwhApril2025,
       },
-      cite: row.standing === 'memory' ? 'from memory, not re-read' : citeTable(priceByState),
+      cite: row.standing === 'memory' ? ['from-memory-not-re-read'] : citeTable(priceByState),
     },
   });
   const tariff = tariffFromBill({

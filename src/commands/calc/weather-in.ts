@@ -2,7 +2,7 @@ import { type Weather, weatherYears } from '../../physics/weather/weather-years'
 import { climateStations } from '../../tables/place/climate';
 import type { Place } from '../../tables/place/place';
 import { persistenceFigures } from '../../tables/place/weather-persistence';
-import { citeTable } from '../../tables/table';
+import { citedTables } from './cited-table';
 import type { Values } from './values';
 
 /** Weather years of a place, as many and from the seed that the inputs say. */
@@ -17,4 +17,4 @@ export function weatherIn(place: Place, values: Values): Weather {
 }
 
 /** Where weather years come from. */
-export const weatherSource = `${citeTable(climateStations)}; days after Graham, Hollands & Unny 1988 and Richardson 1981`;
+export const weatherSource = `${citedTables(climateStations)}; days after Graham, Hollands & Unny 1988 and Richardson 1981`;

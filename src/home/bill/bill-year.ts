@@ -1,5 +1,6 @@
 import { type DegreeDayFit, degreeDayFit } from '../../physics/degree-day-fit';
 import { MONTH_DAYS } from '../../physics/weather/calendar';
+import type { Cite } from '../../quantity/cite';
 import type { Climate } from '../../tables/place/climate';
 import type { Facts } from '../facts';
 import type { Load } from '../home';
@@ -8,8 +9,10 @@ import { weatherKwh } from '../weather/weather-kwh';
 import { LEAST_KWH } from './calibration';
 
 /** Where the split of monthly bills comes from. */
-export const DEGREE_DAY_CITE =
-  'degree-day regression of monthly bills: Fels 1986, PRISM, Energy and Buildings 9, 5-18; ASHRAE Guideline 14-2014';
+export const DEGREE_DAY_CITE: Cite = [
+  { of: 'degree-day-regression', ref: 'Fels 1986, PRISM, Energy and Buildings 9, 5-18' },
+  { ref: 'ASHRAE Guideline 14-2014' },
+];
 
 /** Twelve months of a meter, January first, and what of them goes with the weather. */
 export interface BillYear {

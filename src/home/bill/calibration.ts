@@ -1,3 +1,4 @@
+import type { Cite } from '../../quantity/cite';
 import { timesFigure } from '../../quantity/figure-arithmetic';
 import type { Load, Season } from '../home';
 
@@ -58,7 +59,7 @@ export function scaledBy(
   load: Load,
   factor: Readonly<Record<Season, number>>,
   bills: 'two' | 'twelve',
-  cite?: string,
+  cite?: Cite,
 ): Load {
   const scaled = (season: Season) => {
     const likely = factor[season];

@@ -14,7 +14,7 @@ export function besidePump({ facts, climate }: LoadContext, load: Load): Load {
   const source = formula(
     'strips-in-the-cold',
     [load.runningWatts],
-    'NREL/TP-5500-56354 for what a heat pump gives by temperature; usual hours are common practice',
+    [{ of: 'heat-pump-by-temperature', ref: 'NREL/TP-5500-56354' }, 'usual-hours-common-practice'],
   );
   const high = (of: typeof winter) => figure({ ...of, low: 0, value: 0, source });
   return {

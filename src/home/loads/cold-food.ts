@@ -54,7 +54,10 @@ function inSummer({ climate }: LoadContext, load: Load): Load {
     source: formula(
       { code: 'warm-kitchen', factor: climate.warmRoom.likely },
       [summer],
-      'Harrington, Aye & Fuller 2018 for the effect; its size from memory',
+      [
+        { of: 'effect-of-a-warm-room', ref: 'Harrington, Aye & Fuller 2018' },
+        'its-size-from-memory',
+      ],
     ),
   });
   return { ...load, follows: 'room', kwhPerDay: { ...load.kwhPerDay, summer: warm } };

@@ -28,7 +28,7 @@ export function tonsFromArea(context: LoadContext): Figure {
     source: {
       kind: 'practice',
       is: 'floor-area',
-      cite: 'common practice, no source',
+      cite: ['common-practice-no-source'],
     },
   });
 }
@@ -83,7 +83,7 @@ export function compressorStart(context: LoadContext, given: StartOf): Figure | 
       source: {
         kind: 'practice',
         is: 'starts-as-it-runs',
-        cite: 'common practice, no source',
+        cite: ['common-practice-no-source'],
       },
     });
   }
@@ -97,7 +97,7 @@ function bandOf(tons: Figure, name: FigureName): Figure {
   const source = {
     kind: 'table',
     is: 'compressor-labels',
-    cite: 'typical compressor labels, from memory',
+    cite: ['typical-compressor-labels'],
   } as const;
   return figure({
     value: ((likely.lockedRotorLow + likely.lockedRotorHigh) / 2) * VOLTS,

@@ -101,7 +101,7 @@ function startOf(running: readonly Load[], runningVa: Figure) {
         starting: likely.starting.flatMap((id) => calledBy(running, id)),
       },
       [runningVa],
-      'largest start plus the next largest that starts by itself; common practice, no source',
+      ['largest-start-plus-next', 'common-practice-no-source'],
     ),
   });
   return {

@@ -58,7 +58,7 @@ function fuelHeater(context: LoadContext, row: HouseholdLoadId): Load {
           source: {
             kind: 'nameplate',
             is: 'heater-label',
-            cite: 'common practice, no source',
+            cite: ['common-practice-no-source'],
             from: [label],
           },
         });
@@ -148,7 +148,7 @@ function mainHeatKwh(watts: Figure): Figure {
       source: formula(
         { code: 'hours-of-day', hours: [low, value, high] },
         [watts],
-        'our judgement',
+        ['our-judgement'],
       ),
     },
   );

@@ -1,5 +1,6 @@
 import type { QuestionId } from '#compiled/question-ids.js';
 import { atEnd, type FigureEnd } from '../../quantity/at-end';
+import type { Cite } from '../../quantity/cite';
 import { type Figure, figure } from '../../quantity/figure';
 import {
   formula,
@@ -150,9 +151,15 @@ function timesCount(f: Figure, count: Figure): Figure {
   return timesFigure(f, count);
 }
 
-const BY_CLIMATE_CITE =
-  'hours from TMY3 temperatures (NREL/TP-581-43156) and usual sizing; common practice';
-const BY_PUMP_CITE = `${BY_CLIMATE_CITE}; what a heat pump gives by temperature: NREL/TP-5500-56354`;
+const BY_CLIMATE_CITE: Cite = [
+  { of: 'hours-by-weather', ref: 'TMY3 temperatures (NREL/TP-581-43156)' },
+  'usual-sizing',
+  'common-practice',
+];
+const BY_PUMP_CITE: Cite = [
+  ...BY_CLIMATE_CITE,
+  { of: 'heat-pump-by-temperature', ref: 'NREL/TP-5500-56354' },
+];
 
 /** Running power x the hours a day that this climate asks for; undefined where the table's hours stand. */
 function weatherEnergy(better: Better, season: Season, watts: Figure): Figure | undefined {

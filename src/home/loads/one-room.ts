@@ -75,7 +75,7 @@ function heater(context: LoadContext): Load {
       source: {
         kind: 'table',
         is: 'plug-heater',
-        cite: 'DOE wattage list 750 to 1500 W',
+        cite: [{ ref: 'DOE wattage list 750 to 1500 W' }],
       },
     }),
     shape: 'flat',

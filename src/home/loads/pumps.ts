@@ -146,7 +146,7 @@ function startOfSump(amps: Figure): Figure {
     high: va.high,
     unit: 'VA',
     name: 'sump-start',
-    source: formula('start-multiple', [amps], 'common practice, no source'),
+    source: formula('start-multiple', [amps], ['common-practice-no-source']),
   });
 }
 

@@ -25,7 +25,10 @@ export function withStoredWater(facts: Facts, loads: readonly Load[]): Load[] {
         source: {
           kind: 'told',
           is: { code: 'stored-water', share: 1 - share, gallonsAPerson: GALLONS_A_PERSON },
-          cite: 'Sphere Handbook 2018, water supply standard 2.1: 15 L a person a day (from memory)',
+          cite: [
+            { ref: 'Sphere Handbook 2018, water supply standard 2.1: 15 L a person a day' },
+            'from-memory',
+          ],
           from: [kwh],
         },
       },

@@ -55,7 +55,7 @@ function softStart({ runningAmps, volts }: WellStart): Figure {
     source: {
       kind: 'practice',
       is: { code: 'soft-start', low: times.low, high: times.high },
-      cite: 'common practice, no source',
+      cite: ['common-practice-no-source'],
     },
   });
 }
@@ -73,7 +73,7 @@ function fromTable({ hp, volts }: WellStart): Figure {
     source: {
       kind: 'table',
       is: { code: 'start-by-horsepower', hp, volts },
-      cite: 'NEC Table 430.251(A)',
+      cite: [{ ref: 'NEC Table 430.251(A)' }],
     },
   });
 }

@@ -1,3 +1,4 @@
+import { reference } from '../../quantity/cite';
 import type { Figure, Source } from '../../quantity/figure';
 import { operand, worked } from '../../quantity/figure-arithmetic';
 import type { StepName } from '../../quantity/step-name';
@@ -89,7 +90,7 @@ function hoursAsked(climate: Climate): ClimateHours {
   };
 }
 
-const STATIONS = { kind: 'table', cite: 'TMY3, NREL/TP-581-43156' } as const;
+const STATIONS = { kind: 'table', cite: reference('TMY3, NREL/TP-581-43156') } as const;
 
 /** Design hours x (balance - T) / (balance - T_design), in °F. */
 function heatingSteps(airC: number, designC: number, end: End): Figure | null {

@@ -23,7 +23,7 @@ export function cautionData(home: Home, c: Finding, words: Words): PlanData['cau
     careful: c.careful,
     asks: c.asks ?? 'no one question',
     proof: words.rules[c.id].proof ?? 'none asked',
-    cite: c.cite,
+    cite: words.cite(c.cite),
   };
 }
 

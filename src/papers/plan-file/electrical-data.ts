@@ -81,7 +81,7 @@ export function electricalData(
       verdict: point.verdict,
       code: point.code,
       says: say.siting(point),
-      cite: point.cite,
+      cite: words.cite(point.cite),
     })),
     scope: scopeData(electrical.scope, words),
     highEnd: electrical.highEnd.map((short) => ({

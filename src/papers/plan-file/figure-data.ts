@@ -11,7 +11,7 @@ export function figureData(figure: Figure, words: Words): z.infer<typeof figureS
     low: round(figure.low),
     high: round(figure.high),
     unit: figure.unit,
-    from: cite === undefined ? origin : `${origin} [${cite}]`,
+    from: cite === undefined ? origin : `${origin} [${words.cite(cite)}]`,
   };
 }
 

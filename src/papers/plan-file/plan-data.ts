@@ -117,7 +117,7 @@ export function planData(plan: Plan, words: Words): PlanData {
     assumptions: plan.assumptions.map((one) => assumptionData(one, words)),
     nextSteps: plan.nextSteps.map((step) => stepData(plan, step, words)),
     grownOld: plan.grownOld.map((one) => ({ ...one })),
-    sources: [...plan.sources],
+    sources: words.cites(plan.sources),
   };
 }
 

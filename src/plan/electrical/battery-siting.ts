@@ -1,13 +1,14 @@
 import type { Home } from '../../home/home';
 import { storageFindings } from '../../physics/siting/storage-siting';
 import type { StorageFinding, StoragePlace, StorageUnit } from '../../physics/siting/storage-unit';
+import { reference } from '../../quantity/cite';
 import type { Route } from '../../routes/route';
 import { batteryType } from '../../tables/battery-types';
 import { storageLimits } from '../../tables/storage-limits';
 import { isFixedBattery } from './route-traits';
 import type { SitingPoint } from './siting-point';
 
-const cite = 'IRC 2021 R328 (2024: R330), NFPA 855 chapter 15';
+const cite = reference('IRC 2021 R328 (2024: R330), NFPA 855 chapter 15');
 
 const placeOf: Readonly<Record<string, StoragePlace>> = {
   'utility-room': 'utility-space',
@@ -62,7 +63,7 @@ function alwaysNeeded(place: StoragePlace): SitingPoint[] {
     // A smoke alarm is seldom listed for a garage.
     place === 'garage' ? 'heat-detector' : 'smoke-alarm';
   const points: SitingPoint[] = [
-    { verdict: 'needed', code: detector, cite: 'IRC 2021 R328.7' },
+    { verdict: 'needed', code: detector, cite: reference('IRC 2021 R328.7') },
     { verdict: 'needed', code: 'battery-listed', cite },
   ];
   if (place === 'utility-space') {
@@ -75,8 +76,8 @@ function floodPoint({ facts }: Home, place: string): SitingPoint[] {
   if (facts.told('flood-history') && facts.is('flood-history', 'never')) return [];
   const low = place === 'basement' && facts.is('flood-history', 'inside');
   return low
-    ? [{ verdict: 'no', code: 'flooded-basement', cite: 'local flood rules' }]
-    : [{ verdict: 'needed', code: 'above-high-water', cite: 'local flood rules' }];
+    ? [{ verdict: 'no', code: 'flooded-basement', cite: ['local-flood-rules'] }]
+    : [{ verdict: 'needed', code: 'above-high-water', cite: ['local-flood-rules'] }];
 }
 
 const unheated = ['attached-garage', 'detached', 'outside-wall', 'shed-unheated'];
@@ -95,7 +96,7 @@ function temperaturePoints({ site }: Home, place: string): SitingPoint[] {
         code: 'air-range',
         coldF,
         hotF,
-        cite: 'TMY3 climate of the stations used',
+        cite: reference('TMY3 climate of the stations used'),
       },
     ];
   return [
@@ -106,7 +107,7 @@ function temperaturePoints({ site }: Home, place: string): SitingPoint[] {
       hotF,
       coldMonths,
       leastF,
-      cite: 'TMY3 climate of the stations used; common practice for lithium iron phosphate',
+      cite: [{ ref: 'TMY3 climate of the stations used' }, 'lithium-iron-phosphate-practice'],
     },
   ];
 }

@@ -1,5 +1,6 @@
 import type { GeneratorSitingWhy } from '../../physics/siting/generator-siting';
 import type { StorageFindingId } from '../../physics/siting/storage-unit';
+import type { Cite } from '../../quantity/cite';
 
 /** What a place needs, or what stands against it, where it takes no figure. */
 export type PlainSiting =
@@ -51,5 +52,5 @@ export type Siting =
 export type SitingPoint = Siting & {
   /** `no`: not so. `ask`: the department or a measurement decides. `needed`: must be there. `kept`: as answered, the distance is kept. */
   readonly verdict: 'no' | 'ask' | 'needed' | 'kept';
-  readonly cite: string;
+  readonly cite: Cite;
 };

@@ -2,6 +2,7 @@ import type { Home } from '../../home/home';
 import { hasFixedGenerator } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { type GeneratorSpot, generatorSiting } from '../../physics/siting/generator-siting';
+import { reference } from '../../quantity/cite';
 import type { Route } from '../../routes/route';
 import { fuelStorage } from '../../tables/fuel-storage';
 import { namedValue } from '../../tables/named-values';
@@ -47,24 +48,24 @@ function generatorPoints(home: Home, route: Route): SitingPoint[] {
       code: 'generator-distance',
       leastFt,
       why,
-      cite: namedValue(sitingDistances, `${kind}-engine-to-home`).source ?? 'CPSC',
+      cite: namedValue(sitingDistances, `${kind}-engine-to-home`).source,
     },
     {
       verdict: 'needed',
       code: 'co-alarms',
-      cite: 'CPSC; UL 2034',
+      cite: [{ ref: 'CPSC' }, { ref: 'UL 2034' }],
     },
     {
       verdict: 'ask',
       code: 'noise',
-      cite: 'local ordinance',
+      cite: ['local-ordinance'],
     },
   ];
   if (kind === 'standby') {
     points.push({
       verdict: 'needed',
       code: 'stop-outside',
-      cite: 'NEC 2020 445.18(D), 2023 445.19(C)',
+      cite: reference('NEC 2020 445.18(D), 2023 445.19(C)'),
     });
   }
   return points;
@@ -86,7 +87,7 @@ function fuelPoints(home: Home, route: Route): SitingPoint[] {
         canGal: amount('gasoline-can-gal'),
         totalGal,
         overGal,
-        cite: 'usual fire-code limit, from memory; the fire department decides',
+        cite: ['usual-fire-code-limit', 'fire-department-decides'],
       },
     ];
   }
@@ -95,7 +96,7 @@ function fuelPoints(home: Home, route: Route): SitingPoint[] {
     {
       verdict: 'needed',
       code: 'propane-outdoors',
-      cite: 'NFPA 58',
+      cite: reference('NFPA 58'),
     },
   ];
 }
@@ -107,12 +108,12 @@ function shutOffPoints(route: Route): SitingPoint[] {
       {
         verdict: 'needed',
         code: 'battery-disconnect',
-        cite: 'NEC 2020 480.7(B), 706.15(A); 2023 706.15(B)',
+        cite: reference('NEC 2020 480.7(B), 706.15(A), 2023 706.15(B)'),
       },
       {
         verdict: 'needed',
         code: 'battery-signs',
-        cite: 'NEC 702.7, 705.10, 706.15(C)',
+        cite: reference('NEC 702.7, 705.10, 706.15(C)'),
       },
     );
   }
@@ -123,12 +124,12 @@ function shutOffPoints(route: Route): SitingPoint[] {
         verdict: 'needed',
         code: 'roof-paths',
         pathIn: strip!.pathwayIn,
-        cite: 'IRC R324.6, from memory',
+        cite: [{ ref: 'IRC R324.6' }, 'from-memory'],
       },
       {
         verdict: 'needed',
         code: 'rapid-shutdown',
-        cite: 'NEC 690.12 (2017 on)',
+        cite: reference('NEC 690.12 (2017 on)'),
       },
     );
   }

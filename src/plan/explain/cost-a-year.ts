@@ -7,7 +7,7 @@ import {
 import { replacementYears, straightLineResidual } from '../../bill/lifecycle/life-cycle-cost';
 import type { Case } from '../../bill/lifecycle/money-range';
 import { atEnd } from '../../quantity/at-end';
-import { type Figure, figure } from '../../quantity/figure';
+import { type Figure, figure, type Source } from '../../quantity/figure';
 import { addFigures, operand, timesFigure, worked } from '../../quantity/figure-arithmetic';
 import type { StepName } from '../../quantity/step-name';
 import type { Route } from '../../routes/route';
@@ -16,7 +16,10 @@ import type { Plan } from '../plan';
 
 const STUDY = { rate: REAL_RATE, years: STUDY_YEARS };
 const USD = { unit: '$' } as const;
-const FACTOR = { kind: 'table', cite: 'NIST Handbook 135, factors of present value' } as const;
+const FACTOR: Source = {
+  kind: 'table',
+  cite: [{ of: 'factors-of-present-value', ref: 'NIST Handbook 135' }],
+};
 
 const own = ({ money, advice }: Plan) =>
   money.routes.find(({ kind }) => kind === advice.route.kind);

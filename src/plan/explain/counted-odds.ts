@@ -5,6 +5,7 @@ import { everyNthStart } from '../../outage/every-nth-start';
 import { seasonMonths } from '../../outage/season';
 import { SAMPLE_EVERY_HOURS } from '../../outage/walk/sampled-odds';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
+import type { Cite } from '../../quantity/cite';
 import { type Figure, figure } from '../../quantity/figure';
 import { operand, worked } from '../../quantity/figure-arithmetic';
 import { monthsOf } from '../../routes/battery-hours';
@@ -12,7 +13,7 @@ import type { Route } from '../../routes/route';
 import type { Plan } from '../plan';
 import { storesOf } from './stores-of';
 
-const WEATHER_CITE = 'weather drawn from TMY3 statistics (NREL/TP-581-43156)';
+const WEATHER_CITE: Cite = [{ of: 'weather', ref: 'TMY3 statistics (NREL/TP-581-43156)' }];
 
 /**
  * Of a hundred outages of the goal's length that begin in its hardest season, those that the route advised carries

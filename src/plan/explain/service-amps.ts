@@ -1,4 +1,5 @@
 import type { LoadLine } from '../../physics/service-load/load-lines';
+import { reference } from '../../quantity/cite';
 import { type Figure, figure } from '../../quantity/figure';
 import { addFigures, operand, worked } from '../../quantity/figure-arithmetic';
 import { carefulSum } from '../electrical/load-calculation';
@@ -34,12 +35,17 @@ function amps(va: Figure, volts: number): Figure {
 function sumOf(lines: readonly LoadLine[], extraVa = 0): Figure {
   const extra = operand(extraVa, 'VA', 'charger-for-hours', {
     kind: 'table',
-    cite: 'NEC 210.20(A)',
+    cite: reference('NEC 210.20(A)'),
   });
   const counted = lines
     .filter((line) => line.counted)
     .map(({ is, va, section }) =>
-      operand(va, 'VA', { code: 'load-line', line: is }, { kind: 'table', cite: `NEC ${section}` }),
+      operand(
+        va,
+        'VA',
+        { code: 'load-line', line: is },
+        { kind: 'table', cite: reference(`NEC ${section}`) },
+      ),
     );
   return addFigures(extraVa === 0 ? counted : [...counted, extra], {
     unit: 'VA',

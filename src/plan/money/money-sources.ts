@@ -1,4 +1,5 @@
 import type { Home } from '../../home/home';
+import type { Cite } from '../../quantity/cite';
 import { priceByState, statePrice } from '../../tables/prices/electricity-price';
 import { equipmentCosts } from '../../tables/prices/equipment-costs';
 import { fuelPrices } from '../../tables/prices/fuel-prices';
@@ -6,19 +7,33 @@ import { endedIncentives } from '../../tables/prices/incentives';
 import { citeTable } from '../../tables/table';
 import type { PlanMoney } from './plan-money';
 
-const LIFE_CYCLE_CITE =
-  'Life-cycle cost, payback and rate of return: NIST Handbook 135 (1995); ASTM E917, E1121 and E1057';
-const RATE_CITE = 'Rate of 3 % a year above inflation: 10 CFR 436 (from memory, not re-read)';
-const OUTAGES_CITE =
-  'How often outages come and how long they last: EIA Electric Power Annual tables 11.1 and 11.3';
-const LENGTHS_CITE = 'Outage lengths are lognormal: Ahmad & Dobson, arXiv 2603.16841 (2026)';
-const WEAR_CITE =
-  'Battery wear: price of cells and kWh through a warranty (from memory, not re-read)';
-const CREDIT_CITE =
-  'Credit for solar sent out: California Public Utilities Commission, decision D.22-12-056 (2022)';
+const LIFE_CYCLE_CITE: Cite = [
+  {
+    of: 'for-life-cycle-cost',
+    ref: 'NIST Handbook 135 (1995); ASTM E917, E1121 and E1057',
+  },
+];
+const RATE_CITE: Cite = [
+  { of: 'rate-above-inflation', ref: '10 CFR 436' },
+  'from-memory-not-re-read',
+];
+const OUTAGES_CITE: Cite = [
+  { of: 'how-often-outages-come', ref: 'EIA Electric Power Annual tables 11.1 and 11.3' },
+];
+const LENGTHS_CITE: Cite = [
+  { of: 'outage-lengths-lognormal', ref: 'Ahmad & Dobson, arXiv 2603.16841 (2026)' },
+];
+const WEAR_CITE: Cite = ['battery-wear', 'from-memory-not-re-read'];
+const CREDIT_CITE: Cite = [
+  {
+    of: 'credit-for-solar-sent-out',
+    ref: 'California Public Utilities Commission, decision D.22-12-056 (2022)',
+  },
+];
+const HOLIDAYS_CITE: Cite = [{ of: 'holidays', ref: '5 USC 6103(a)' }];
 
 /** What the money of a plan leans on: methods, tables and decisions, only those that were used. */
-export function moneySources(home: Home, { tariff, routes }: PlanMoney): string[] {
+export function moneySources(home: Home, { tariff, routes }: PlanMoney): Cite[] {
   const burns = routes.some(({ ridden }) => ridden.fuelPerYear.likely > 0);
   const works = routes.some(({ between }) => between?.worthRunning === true);
   const guessesCredit =
@@ -34,18 +49,14 @@ export function moneySources(home: Home, { tariff, routes }: PlanMoney): string[
     citeTable(equipmentCosts),
     citeTable(endedIncentives),
     ...(tariff !== null && !tariff.told ? [averagePriceSource(home)] : []),
-    ...(burns ? [citeMemory(fuelPrices.source.title)] : []),
+    ...(burns ? [citeTable(fuelPrices)] : []),
     ...(works ? [WEAR_CITE] : []),
     ...(guessesCredit ? [CREDIT_CITE] : []),
-    ...((tariff?.tariff.holidays ?? []).length > 0 ? ['Holidays: 5 USC 6103(a)'] : []),
+    ...((tariff?.tariff.holidays ?? []).length > 0 ? [HOLIDAYS_CITE] : []),
   ];
 }
 
-function averagePriceSource({ site }: Home): string {
+function averagePriceSource({ site }: Home): Cite {
   const { name, standing } = statePrice(site.state);
-  return standing === 'memory'
-    ? citeMemory(`Average price of a kWh in ${name}`)
-    : citeTable(priceByState);
+  return standing === 'memory' ? [{ averagePriceIn: name }] : citeTable(priceByState);
 }
-
-const citeMemory = (title: string) => `${title} (from memory, not re-read)`;

@@ -27,7 +27,7 @@ export function burnedIn(ratedKw: number, unit: string, kwhPerUnit: number): Bur
   };
 }
 
-const HEAT: Partial<Source> = { kind: 'table', cite: 'AFDC, lower heating value' };
+const HEAT: Partial<Source> = { kind: 'table', cite: [{ ref: 'AFDC, lower heating value' }] };
 const HABIT: Partial<Source> = { kind: 'practice' };
 
 /**

@@ -107,7 +107,7 @@ function burned(use: PropaneUse, gallons: EndOf): Burned {
     high: gallons('high'),
     unit: 'gal/day',
     is: { code: 'propane-for', use },
-    source: formula({ code: 'from-same-tank', use }, [], 'common practice, no source'),
+    source: formula({ code: 'from-same-tank', use }, [], ['common-practice-no-source']),
   });
   return { use, perDay };
 }

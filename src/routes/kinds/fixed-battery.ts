@@ -152,7 +152,11 @@ function countedLasting(home: Home, chosen: Chosen): Lasting {
     unit: 'h',
     is: 'battery-hours',
     source: {
-      ...formula('every-start', [], 'weather drawn from TMY3 statistics (NREL/TP-581-43156)'),
+      ...formula(
+        'every-start',
+        [],
+        [{ of: 'weather', ref: 'TMY3 statistics (NREL/TP-581-43156)' }],
+      ),
       ends: 'one-start-in-ten',
     },
   });

@@ -1,4 +1,5 @@
 import costs, { type RowId } from '#compiled/tables/equipment-costs.js';
+import type { Cite } from '../../quantity/cite';
 import type { Table } from '../table';
 import type { Noise } from './noise';
 
@@ -15,7 +16,7 @@ export interface EquipmentCostRow {
   /** Year whose dollars these are. */
   year: number;
   standing: 'published' | 'practice' | 'memory' | 'judgement';
-  source: string;
+  source: Cite;
   /** Upkeep, $ a year per unit. */
   upkeepLow: number;
   upkeepLikely: number;

@@ -5,6 +5,7 @@ import { sayBillCheck } from './bill/say-bill-check';
 import { sayCalibration } from './bill/say-calibration';
 import { sayChanges } from './changes/say-changes';
 import { sayOtherRoute } from './changes/say-other-route';
+import { sayCite, sayCites } from './cites/say-cite';
 import { sayContradiction } from './contradictions/say-contradiction';
 import { forElectrician } from './electrical';
 import { explain } from './explain';
@@ -82,6 +83,8 @@ export const english = {
   firstSentences,
   figure: sayFigure,
   origin: sayOrigin,
+  cite: sayCite,
+  cites: sayCites,
   usd,
   dollarRange: range,
   bill: sayBill,

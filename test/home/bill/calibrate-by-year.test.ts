@@ -11,6 +11,7 @@ import { MONTH_DAYS, MONTH_OF_DAY } from '../../../src/physics/weather/calendar'
 import { homeFromAnswers } from '../../../src/plan/home-from-answers';
 import { answersToSettle } from '../../../src/plan/sureness/answers-to-settle';
 import { english } from '../../../src/words/en';
+import { sayCites } from '../../../src/words/en/cites/say-cite';
 import { answersOf, planOf } from '../../households/read-household';
 
 type Changed = Record<string, string | number | string[] | number[]>;
@@ -95,7 +96,7 @@ describe('twelve bills', () => {
       'the plan goes by your bills, and heating counts',
     );
     expect(planMarkdown(plan, english)).toContain(english.calibration(plan.home.calibration!));
-    expect(plan.sources.join(' ')).toContain('Fels 1986');
+    expect(sayCites(plan.sources).join(' ')).toContain('Fels 1986');
   });
 
   test('that do not follow the weather change nothing, and say so with the limit; between, the fit is called rough', () => {

@@ -4,6 +4,7 @@ import {
   equipmentCosts,
   priceAgeYears,
 } from '../../../src/tables/prices/equipment-costs';
+import { sayCite } from '../../../src/words/en/cites/say-cite';
 
 test('every cost row is a range in order, with a year, a source and a life', () => {
   expect(equipmentCosts.rows.length).toBeGreaterThan(20);
@@ -14,7 +15,7 @@ test('every cost row is a range in order, with a year, a source and a life', () 
     expect(row.lifeLow <= row.lifeLikely && row.lifeLikely <= row.lifeHigh).toBe(true);
     expect(row.leadWeeksLow <= row.leadWeeksHigh, row.class).toBe(true);
     expect(row.year).toBeGreaterThan(2019);
-    expect(row.source.length).toBeGreaterThan(10);
+    expect(sayCite(row.source).length).toBeGreaterThan(10);
   }
 });
 

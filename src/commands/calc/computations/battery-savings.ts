@@ -1,9 +1,9 @@
 import { dispatchOfYear } from '../../../bill/calculations';
 import { demoTariffs } from '../../../bill/tariff/demo-tariffs';
-import { citeTable } from '../../../tables/table';
 import { sayNotExact } from '../../../words/en/money/say-ceiling-note';
 import { batteryForBills, batteryIn, sayHiddenPeak } from '../battery-for-bills';
 import type { Calculation, Outcome } from '../calculation';
+import { citedTables } from '../cited-table';
 import type { Values } from '../values';
 
 /** What a battery saves on a year's bills. */
@@ -11,7 +11,7 @@ export const batterySavings: Calculation = {
   name: 'battery-savings',
   about: "what a battery saves on a year's bills by a rule, and at the very most",
   inputs: batteryForBills,
-  source: `exact optimum by a value function, a rule that sees only the past; ${citeTable(demoTariffs)}`,
+  source: `exact optimum by a value function, a rule that sees only the past; ${citedTables(demoTariffs)}`,
   example: 'tariff=two-prices kwh-per-year=10791 usable=10 power=5 kept=0',
   run: savingsOf,
 };

@@ -3,9 +3,9 @@ import { type BillDay, daysBetween, monthDays } from '../../../bill/tariff/bill-
 import { demoTariffs } from '../../../bill/tariff/demo-tariffs';
 import { paperBill } from '../../../bill/tariff/paper-bill';
 import { hidesPeak } from '../../../bill/tariff/peak-factors';
-import { citeTable } from '../../../tables/table';
 import { sayBillLine } from '../../../words/en/money/say-bill-line';
 import type { Calculation, Input, Outcome } from '../calculation';
+import { citedTables } from '../cited-table';
 import { tariffIn, tariffInputs } from '../tariff-input';
 import type { Values } from '../values';
 
@@ -47,7 +47,7 @@ export const bill: Calculation = {
       optional: true,
     },
   ],
-  source: `quantity times price, as on the bill; ${citeTable(demoTariffs)}`,
+  source: `quantity times price, as on the bill; ${citedTables(demoTariffs)}`,
   example: 'tariff=flat price=16.5 fixed=12 kwh=899 month=4',
   run: billOf,
 };

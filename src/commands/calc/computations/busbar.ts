@@ -1,8 +1,8 @@
 import { busbarRoom } from '../../../physics/busbar-room';
 import { busbarRoutes } from '../../../tables/electrical/busbar-routes';
-import { citeTable } from '../../../tables/table';
 import { busbarWay } from '../../../words/en/electrical/say-panel';
 import type { Calculation, Outcome } from '../calculation';
+import { citedTables } from '../cited-table';
 import type { Values } from '../values';
 
 const positions = ['opposite-end', 'center-fed-end', 'elsewhere', 'not-known'] as const;
@@ -40,7 +40,7 @@ export const busbar: Calculation = {
       optional: true,
     },
   ],
-  source: citeTable(busbarRoutes),
+  source: citedTables(busbarRoutes),
   example: 'busbar=200 main=200 position=opposite-end',
   run: roomOf,
 };

@@ -7,8 +7,8 @@ import {
   generatorType,
   generatorTypes,
 } from '../../../tables/fuels';
-import { citeTable } from '../../../tables/table';
 import type { Calculation, Outcome } from '../calculation';
+import { citedTables } from '../cited-table';
 import type { Values } from '../values';
 
 /** Fuel a generator burns at part load, and how long a supply lasts. */
@@ -47,7 +47,7 @@ export const generatorFuel: Calculation = {
       optional: true,
     },
   ],
-  source: `${[fuelHeat, generatorTypes].map((t) => citeTable(t)).join('; ')}; straight line of Skarstein & Uhlen 1989`,
+  source: `${citedTables(fuelHeat, generatorTypes)}; straight line of Skarstein & Uhlen 1989`,
   example: 'rated=5 load=2 fuel=gasoline generator=portable at-hand=10',
   run: fuelOf,
 };

@@ -1,8 +1,8 @@
 import { reserveOfYear } from '../../../bill/calculations';
 import { demoTariffs } from '../../../bill/tariff/demo-tariffs';
-import { citeTable } from '../../../tables/table';
 import { batteryForBills, batteryIn, sayHiddenPeak } from '../battery-for-bills';
 import type { Calculation, Outcome } from '../calculation';
+import { citedTables } from '../cited-table';
 import type { Values } from '../values';
 
 /** What it costs to keep charge for outages. */
@@ -10,7 +10,7 @@ export const keptCharge: Calculation = {
   name: 'kept-charge',
   about: 'what keeping charge for outages costs a year in savings given up',
   inputs: batteryForBills,
-  source: `a year's bills by a rule that sees only the past, at each level; ${citeTable(demoTariffs)}`,
+  source: `a year's bills by a rule that sees only the past, at each level; ${citedTables(demoTariffs)}`,
   example: 'tariff=two-prices kwh-per-year=10791 usable=10 power=5 kept=50',
   run: costOf,
 };

@@ -6,8 +6,8 @@ import {
 } from '../../../physics/motor-start';
 import { codeLetterRow, codeLetters } from '../../../tables/electrical/code-letters';
 import { lockedRotorCurrent } from '../../../tables/electrical/locked-rotor-current';
-import { citeTable } from '../../../tables/table';
 import type { Calculation, Outcome } from '../calculation';
+import { citedTables } from '../cited-table';
 import type { Values } from '../values';
 
 /** What a motor draws in the moment it starts: from its label, its code letter, or its horsepower. */
@@ -45,7 +45,7 @@ export const motorStart: Calculation = {
   ],
   source: [
     'label first',
-    ...[codeLetters, lockedRotorCurrent].map((table) => citeTable(table)),
+    ...[codeLetters, lockedRotorCurrent].map((table) => citedTables(table)),
     'four to eight times full load: common practice, no source',
   ].join('; '),
   example: 'volts=115 hp=1',

@@ -5,9 +5,9 @@ import {
   yearlyOutages,
 } from '../../../outage/expected-outages';
 import { outageRecord, outagesByState, outagesNational } from '../../../tables/outage-statistics';
-import { citeTable } from '../../../tables/table';
 import { sayOutageRecord } from '../../../words/en/place/say-outage-record';
 import type { Calculation, Outcome } from '../calculation';
+import { citedTables } from '../cited-table';
 import type { Values } from '../values';
 
 /** Outages to expect in a year, and the chance of a long one. */
@@ -60,7 +60,7 @@ export const outageOutlookOf: Calculation = {
       assumed: 10,
     },
   ],
-  source: `${[outagesNational, outagesByState].map((table) => citeTable(table)).join('; ')}; gamma-Poisson for what you have lived through, lognormal lengths: our judgement`,
+  source: `${citedTables(outagesNational, outagesByState)}; gamma-Poisson for what you have lived through, lognormal lengths: our judgement`,
   example: 'state=ME lived=3 longest=30 h outage=3 days',
   run: outlookOf,
 };

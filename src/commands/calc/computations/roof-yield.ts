@@ -1,7 +1,7 @@
 import { type RoofYield, roofYield } from '../../../physics/panel/roof-yield';
 import { panelAssumption, panelLosses } from '../../../tables/panel-figures';
-import { citeTable } from '../../../tables/table';
 import type { Calculation, Outcome } from '../calculation';
+import { citedTables } from '../cited-table';
 import { monthSteps } from '../month-steps';
 import { panelInputs, panelsIn } from '../panels-input';
 import { placeIn, placeInputs, weatherInputs } from '../place-input';
@@ -27,7 +27,7 @@ export const roofYieldOf: Calculation = {
     ...panelInputs,
     ...weatherInputs,
   ],
-  source: `${weatherSource}; ${citeTable(panelLosses)}; sky of Reindl, Beckman & Duffie 1990`,
+  source: `${weatherSource}; ${citedTables(panelLosses)}; sky of Reindl, Beckman & Duffie 1990`,
   example: 'zip=80202 panels=5 kW tilt=30',
   run: yieldOf,
 };

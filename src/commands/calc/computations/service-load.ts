@@ -11,10 +11,10 @@ import {
   serviceLoadRules,
   serviceLoadRulesOf,
 } from '../../../tables/electrical/service-load-rules';
-import { citeTable } from '../../../tables/table';
 import { sayLoadNote } from '../../../words/en/electrical/say-load-calculation';
 import { sayLoadLine } from '../../../words/en/electrical/say-load-line';
 import type { Calculation, Outcome, Result } from '../calculation';
+import { citedTables } from '../cited-table';
 import type { Values } from '../values';
 import { serviceLoadInputs } from './service-load-inputs';
 
@@ -23,7 +23,7 @@ export const serviceLoadOf: Calculation = {
   name: 'service-load',
   about: 'load of a dwelling line by line, by the code; a planning figure',
   inputs: serviceLoadInputs,
-  source: [serviceLoadRules, cookingDemand].map((table) => citeTable(table)).join('; '),
+  source: citedTables(serviceLoadRules, cookingDemand),
   example: 'method=standard area=1500 cooking=range 12 kW dryer=5.5 kW edition=2017',
   run: loadOf,
 };

@@ -1,7 +1,7 @@
 import { coldFactor, mostLabelVolts, rowAmps, rowVolts } from '../../../physics/panel/row-in-cold';
 import { panelColdFactor, panelColdFactors } from '../../../tables/electrical/panel-cold-factor';
-import { citeTable } from '../../../tables/table';
 import type { Calculation, Outcome, Result, Step } from '../calculation';
+import { citedTables } from '../cited-table';
 import type { Values } from '../values';
 
 const percent = '%/K';
@@ -84,7 +84,7 @@ export const stringVoltage: Calculation = {
       optional: true,
     },
   ],
-  source: `National Electrical Code, 690.7 and 690.8; ${citeTable(panelColdFactors)}`,
+  source: `National Electrical Code, 690.7 and 690.8; ${citedTables(panelColdFactors)}`,
   example: 'in-row=3 voc=22.6 lowest="-18 C" coefficient=-0.28 limit=60',
   run: voltageOf,
 };

@@ -1,7 +1,7 @@
 import { ridesThrough, rideThroughSeconds } from '../../../physics/ride-through';
 import { iticCurve } from '../../../tables/itic-curve';
-import { citeTable } from '../../../tables/table';
 import type { Calculation, Outcome } from '../calculation';
+import { citedTables } from '../cited-table';
 import { percentInput } from '../percent-input';
 import type { Values } from '../values';
 
@@ -20,7 +20,7 @@ export const transferTime: Calculation = {
     },
     percentInput({ key: 'voltage', about: 'what is left of it', from: 0, to: 200, assumed: 0 }),
   ],
-  source: citeTable(iticCurve),
+  source: citedTables(iticCurve),
   example: 'time=20 ms',
   run: stayOn,
 };

@@ -1,8 +1,8 @@
 import { voltageDropByResistance } from '../../../physics/wire-voltage-drop';
 import { reactancePer1000Ft, wireReactance } from '../../../tables/electrical/wire-reactance';
 import { wireResistance } from '../../../tables/electrical/wire-resistance';
-import { citeTable } from '../../../tables/table';
 import type { Calculation, Outcome } from '../calculation';
+import { citedTables } from '../cited-table';
 import type { Values } from '../values';
 
 /** Voltage lost along a wire. */
@@ -27,7 +27,7 @@ export const wireDrop: Calculation = {
     { kind: 'number', key: 'distance', about: 'one way', unit: 'ft', from: 0, to: 5000 },
     { kind: 'number', key: 'volts', about: 'at the supply', unit: 'V', from: 100, to: 250 },
   ],
-  source: [wireResistance, wireReactance].map((table) => citeTable(table)).join('; '),
+  source: citedTables(wireResistance, wireReactance),
   example: 'size=10 amps=24 distance=150 volts=240',
   run: dropOf,
 };

@@ -13,9 +13,9 @@ import {
 } from '../../../tables/electrical/wire-ampacity';
 import { wireReactance } from '../../../tables/electrical/wire-reactance';
 import { wireResistance } from '../../../tables/electrical/wire-resistance';
-import { citeTable } from '../../../tables/table';
 import { wireBecause } from '../../../words/en/electrical/say-wire';
 import type { Calculation, Outcome } from '../calculation';
+import { citedTables } from '../cited-table';
 import type { Values } from '../values';
 import { wireSizeInputs } from './wire-size-inputs';
 
@@ -25,7 +25,7 @@ export const wireSize: Calculation = {
   about: 'thinnest wire for a breaker, a load and a distance; a planning figure',
   inputs: wireSizeInputs,
   source: [wireAmpacity, serviceConductors, wireResistance, wireReactance]
-    .map((table) => citeTable(table))
+    .map((table) => citedTables(table))
     .join('; '),
   example: 'breaker=20 amps=20 distance=100 volts=120 continuous=no column=75',
   run: sizeOf,

@@ -10,6 +10,6 @@ export function saySureness(plan: Plan, words: Words): string[] {
     words.place(place).join(' '),
     say.weather(plan),
     say.outages(plan.outlook),
-    say.sources(plan.sources.length),
+    say.sources(words.cites(plan.sources).length),
   ];
 }

@@ -1,5 +1,6 @@
 import type { FigureEnd } from '../../../quantity/at-end';
 import type { Source } from '../../../quantity/figure';
+import { sayCite } from '../cites/say-cite';
 import { sayCounted } from './say-counted';
 import { endOf, sayEnd } from './say-end';
 import { sayOrigin } from './say-origin';
@@ -52,5 +53,5 @@ function origin(source: Told): string {
       : kind === 'practice' && is === undefined
         ? 'common practice, no source'
         : sayOrigin(source);
-  return [says, cite === undefined ? '' : `[${cite}]`].filter(Boolean).join(' ');
+  return [says, cite === undefined ? '' : `[${sayCite(cite)}]`].filter(Boolean).join(' ');
 }

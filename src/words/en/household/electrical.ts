@@ -9,6 +9,7 @@ import type { WireRun } from '../../../plan/electrical/wires';
 import type { Figure } from '../../../quantity/figure';
 import { formatQuantity } from '../../../quantity/format-quantity';
 import { shown } from '../../../quantity/shown';
+import { sayCite } from '../cites/say-cite';
 import { sayLoadCalculation } from '../electrical/say-load-calculation';
 import { sayMetered } from '../electrical/say-metered';
 import { busbarWay, codeSection } from '../electrical/say-panel';
@@ -26,7 +27,7 @@ export const electrical = {
   /** With a space before it. */
   neutral: (amps: number) => ` The service neutral carries ${Math.round(amps)} A of it (220.61).`,
   metered: (check: MeteredCheck) => `Metered demand: ${sayMetered(check)}`,
-  siting: (point: SitingPoint) => `${saySiting(point)} (${point.cite})`,
+  siting: (point: SitingPoint) => `${saySiting(point)} (${sayCite(point.cite)})`,
   /** `fitting`: the ways by which the source fits; `known`: main and bus are. */
   onThePanel(amps: number, fitting: PanelFit['ways'], known: boolean): string {
     const need = `Source on the panel: 1.25 x its current is ${Math.round(amps)} A`;
