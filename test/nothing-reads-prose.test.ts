@@ -25,7 +25,6 @@ const reads: readonly [string, RegExp][] = [
 
 /** File and reason; each is held to be needed still. */
 const exceptions: Readonly<Record<string, string>> = {
-  'bill/tariff/in-season.ts': 'periods of a tariff are keyed by their names, in the file as here',
   'words/en/first-sentence.ts': 'the one cut for print; nothing is decided by it',
 };
 
