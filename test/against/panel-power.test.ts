@@ -1,8 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { cellTemperatureC } from '../../src/physics/panel/cell-temperature';
 import { combinedLoss } from '../../src/physics/panel/combined-loss';
-import { inverterWatts } from '../../src/physics/panel/inverter-watts';
-import { panelWatts } from '../../src/physics/panel/panel-watts';
+import { cellTemperatureC, inverterWatts, panelWatts } from '../../src/physics/panel/panel-hours';
 import { panelLosses } from '../../src/tables/panel-figures';
 
 describe('test values of the open reference library pvlib', () => {

@@ -12,6 +12,13 @@ const answers = { 'home-name': 'kim', 'people-count': 3, 'people-risk': ['none']
 describe.each([true, false])('to change an answer (short: %s)', (short) => {
   const [, ...words] = changeCall('lampkeeper', short, 'kim.home.yaml').split(' ');
   const args = readArguments(words);
+  const context: Context = {
+    interview,
+    short,
+    listFirst: true,
+    nameProblem: () => null,
+    spareName: () => 'my-home',
+  };
 
   test('is a command that the program takes', () => {
     expect(args).toMatchObject({
@@ -23,13 +30,6 @@ describe.each([true, false])('to change an answer (short: %s)', (short) => {
   });
 
   test('leads to the list of what was asked, past the question about danger', () => {
-    const context: Context = {
-      interview,
-      short,
-      listFirst: true,
-      nameProblem: () => null,
-      spareName: () => 'my-home',
-    };
     const asked = reduce(context, begin(context, answers), { type: 'answer', answer: ['none'] });
     expect(asked).toMatchObject({ view: 'check', row: -1 });
     const count = relevant(context, asked.answers).length;
@@ -40,13 +40,6 @@ describe.each([true, false])('to change an answer (short: %s)', (short) => {
   });
 
   test('a danger still comes first', () => {
-    const context: Context = {
-      interview,
-      short,
-      listFirst: true,
-      nameProblem: () => null,
-      spareName: () => 'my-home',
-    };
     const told = reduce(context, begin(context, answers), {
       type: 'answer',
       answer: ['gas-smell'],

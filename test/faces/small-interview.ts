@@ -1,4 +1,5 @@
 import type { Interview } from '../../src/interview/questions/question';
+import type { Context } from '../../src/interview/state';
 
 const because = 'Made up for the tests.';
 const common = { why: 'We ask because the plan changes with it.', find: 'Look on the label.' };
@@ -151,4 +152,13 @@ export const smallInterview: Interview = {
       unsure: { assume: 24, low: 8, high: 72, because },
     },
   ],
+};
+
+/** A talk about it whose next question is the one worth most. */
+export const guidedContext: Context = {
+  interview: smallInterview,
+  short: false,
+  guided: true,
+  nameProblem: () => null,
+  spareName: () => 'home-1',
 };

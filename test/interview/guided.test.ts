@@ -9,22 +9,15 @@ import type { NextStep } from '../../src/interview/next-step';
 import { stillOpen } from '../../src/interview/questions/relevant';
 import { reduce } from '../../src/interview/reduce';
 import { rowsOf } from '../../src/interview/rows';
-import type { Context, State } from '../../src/interview/state';
-import { smallInterview } from '../faces/small-interview';
+import type { State } from '../../src/interview/state';
+import { guidedContext } from '../faces/small-interview';
 
-const context: Context = {
-  interview: smallInterview,
-  short: false,
-  guided: true,
-  nameProblem: () => null,
-  spareName: () => 'home-1',
-};
 const answer = (state: State, given: Answer) =>
-  reduce(context, state, { type: 'answer', answer: given });
+  reduce(guidedContext, state, { type: 'answer', answer: given });
 const found = (state: State, next: NextStep | null) =>
-  reduce(context, state, { type: 'next', next });
+  reduce(guidedContext, state, { type: 'next', next });
 const press = (state: State, name: Exclude<Key['name'], 'text'>) =>
-  reduce(context, state, { type: 'key', key: { name } });
+  reduce(guidedContext, state, { type: 'key', key: { name } });
 const ask = (questionId: string, left = 3): NextStep => ({
   code: 'ask',
   questionId,
@@ -33,7 +26,7 @@ const ask = (questionId: string, left = 3): NextStep => ({
 });
 
 /** The opening answered: what comes next is waited for. */
-const waiting = answer(answer(begin(context, {}), ['none']), 'kim');
+const waiting = answer(answer(begin(guidedContext, {}), ['none']), 'kim');
 
 describe('after the opening', () => {
   test('the face is waited for, and its question comes with why now and how many more', () => {
@@ -41,7 +34,7 @@ describe('after the opening', () => {
     const state = found(waiting, ask('home-zip'));
     expect(state).toMatchObject({ view: 'ask', at: 'home-zip' });
     expect(whyNowWords(state)).toEqual(['Why now: it decides whether there is a pump.']);
-    expect(leftWords(context, state)).toBe('a few more');
+    expect(leftWords(guidedContext, state)).toBe('a few more');
   });
 
   test('while it is looked for no key answers, and Esc, Ctrl+S and Ctrl+C are heard', () => {
@@ -63,15 +56,15 @@ describe('after the opening', () => {
   test('the count falls, whatever the face counts', () => {
     const first = found(waiting, ask('home-zip', 5));
     const second = found(answer(first, '48911'), ask('goal-hours', 9));
-    expect(leftWords(context, first)).toBe('at least 4 more');
-    expect(leftWords(context, second)).toBe('at least 4 more');
+    expect(leftWords(guidedContext, first)).toBe('at least 4 more');
+    expect(leftWords(guidedContext, second)).toBe('at least 4 more');
   });
 
   test('before it is looked nothing is counted that will hardly be asked', () => {
     const opened = { 'home-name': 'kim', 'water-source': 'well' };
-    expect(leftWords(context, begin(context, opened))).toBe('');
-    const inOpening = begin(context, {});
-    expect(leftWords(context, inOpening)).toBe('about 1 more to a first plan');
+    expect(leftWords(guidedContext, begin(guidedContext, opened))).toBe('');
+    const inOpening = begin(guidedContext, {});
+    expect(leftWords(guidedContext, inOpening)).toBe('about 1 more to a first plan');
   });
 
   test('where it cannot be worked out, the written order goes on', () => {
@@ -80,16 +73,16 @@ describe('after the opening', () => {
 
   test('when nothing would change what to buy it says so, and the rest may be asked in its order', () => {
     const state = found(waiting, { code: 'enough', sharpen: 11, again: [] });
-    const left = stillOpen(context, state.answers).length;
-    expect(enoughTitle(context, state)).toBe(
+    const left = stillOpen(guidedContext, state.answers).length;
+    expect(enoughTitle(guidedContext, state)).toBe(
       `Nothing we could still ask would change what to buy. 11 of the ${left} questions not answered yet would sharpen the figures.`,
     );
-    const acts = rowsOf(context, state).map((row) => (row.kind === 'act' ? row.act : ''));
+    const acts = rowsOf(guidedContext, state).map((row) => (row.kind === 'act' ? row.act : ''));
     expect(acts).toEqual(['write', 'rest', 'draft', 'stop']);
     let pressed = state;
     for (let i = 0; i < 30; i++) pressed = press(pressed, 'enter');
     expect(pressed).toMatchObject({ view: 'enough', ending: null });
-    const rest = reduce(context, state, { type: 'act', act: 'rest' });
+    const rest = reduce(guidedContext, state, { type: 'act', act: 'rest' });
     expect(rest).toMatchObject({ view: 'ask', at: 'water-source' });
     expect(answer(rest, 'town')).toMatchObject({ view: 'ask', at: 'waste' });
   });

@@ -2,18 +2,20 @@ import { describe, expect, it } from 'vitest';
 import { ladderGains } from '../../../src/outage/walk/ladder-gain';
 import { batteryOnly } from './made-up-system';
 
+/** No loss, and no limit that a load of 1 kW meets. */
+const limits = {
+  chargeKw: 5,
+  dischargeKw: 5,
+  chargeEfficiency: 1,
+  dischargeEfficiency: 1,
+  idleKw: 0,
+};
+
 describe('what each rung of the ladder buys', () => {
   it('is the extra hours of a flat load in the dark, by hand', () => {
     const hours = 240;
     const kw = (value: number) => new Float64Array(hours).fill(value);
     const record = { loadsKw: [kw(0.2), kw(0.3), kw(0.5)], solarKw: kw(0) };
-    const limits = {
-      chargeKw: 5,
-      dischargeKw: 5,
-      chargeEfficiency: 1,
-      dischargeEfficiency: 1,
-      idleKw: 0,
-    };
     const ladder = [
       { load: 2, offBelow: 0.75 },
       { load: 1, offBelow: 0.25 },
@@ -34,13 +36,6 @@ describe('what each rung of the ladder buys', () => {
     // From hour 100 on the base load is ten times as large.
     const base = kw(0.2).fill(2, 100);
     const record = { loadsKw: [base, kw(0.3)], solarKw: kw(0) };
-    const limits = {
-      chargeKw: 5,
-      dischargeKw: 5,
-      chargeEfficiency: 1,
-      dischargeEfficiency: 1,
-      idleKw: 0,
-    };
     const ladder = [{ load: 1, offBelow: 2 }];
     const system = { ...batteryOnly(20), battery: { capKwh: 20, limits }, ladder };
     const starts = [0, 0, 0, 0, 0, 0, 0, 0, 0, 120];

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { inverterWatts } from '../../../src/physics/panel/inverter-watts';
+import { inverterWatts } from '../../../src/physics/panel/panel-hours';
 
 const home = { ratedWatts: 4000, ratedEfficiency: 0.96 };
 
