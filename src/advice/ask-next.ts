@@ -71,7 +71,10 @@ function* weightiestNext(answers: Answers, bank: Bank, ranked: readonly Question
     const looks = i === 0 && draws !== null;
     const turned = looks ? yield* foundTogether(answers, bank, ranked, draws) : null;
     if (turned !== null)
-      return ask({ ...turned, forbids: [], leaving: false, hurts: false, weight: 1 }, 1);
+      return ask(
+        { ...turned, forbids: [], leaving: false, hurts: false, owned: false, weight: 1 },
+        1,
+      );
   }
   const sharpen = ({ effect }: Candidate) => effect.tried.some((one) => one.change.sharpens);
   return { code: 'enough', sharpen: all.filter(sharpen).length };

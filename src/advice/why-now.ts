@@ -20,6 +20,8 @@ export type WhyNow =
   | { readonly code: 'when-to-leave' }
   /** What is there already can hurt, and brings cautions of its own. */
   | { readonly code: 'may-hurt-here' }
+  /** What a battery that is there can do hangs on it and on others together. */
+  | { readonly code: 'what-is-owned' }
   /** Decides whether this route, closed so far, is possible; `usd`: how far the price moves, 0 where that is no weight. */
   | {
       readonly code: 'opens-route';

@@ -20,12 +20,14 @@ export interface Candidate {
   readonly leaving: boolean;
   /** What it finds here can hurt whatever is bought. */
   readonly hurts: boolean;
+  /** What a battery that is there can do hangs on it and on others together. */
+  readonly owned: boolean;
   /** 0: not worth asking. */
   readonly weight: number;
 }
 
-/** A safety question that could forbid a route on the table, or moves the hour of leaving, weighs at least this. Our judgement. */
-const SAFETY_WEIGHT = 0.1;
+/** A safety question that could forbid a route on the table, moves the hour of leaving, or one of a battery that is there, weighs at least this. Our judgement. */
+const MUST_WEIGHT = 0.1;
 
 /** By one size of each route. */
 export function tryQuickly(answers: Answers, bank: Bank, question: Question): Candidate {
@@ -35,21 +37,23 @@ export function tryQuickly(answers: Answers, bank: Bank, question: Question): Ca
   const leaving = movesLeaving(now.home, question.id);
   const measured = effect.ifTold >= CHANGES_NOTHING ? effect.expected : 0;
   const hurts = (canHurt as readonly string[]).includes(question.id);
-  const weight = isSafety({ forbids, leaving, hurts })
-    ? Math.max(SAFETY_WEIGHT, measured)
+  const owned = (ofOwnBattery as readonly string[]).includes(question.id);
+  const weight = mustBeAsked({ forbids, leaving, hurts, owned })
+    ? Math.max(MUST_WEIGHT, measured)
     : measured;
-  return { question, effect, forbids, leaving, hurts, weight };
+  return { question, effect, forbids, leaving, hurts, owned, weight };
 }
 
-/** The same by the plan's own list, where the quick weighing found it worth asking: null where the list comes to the same and no safety hangs on it. */
+/** The same by the plan's own list, where the quick weighing found it worth asking: null where the list comes to the same and it need not be asked anyway. */
 export function heldByTheList(now: Trial, one: Candidate): Candidate | null {
   const effect = listedEffect(now, one.effect, one.question);
-  return isSafety(one) || effect.ifTold >= CHANGES_NOTHING ? { ...one, effect } : null;
+  return mustBeAsked(one) || effect.ifTold >= CHANGES_NOTHING ? { ...one, effect } : null;
 }
 
-type Safety = Pick<Candidate, 'forbids' | 'leaving' | 'hurts'>;
+type Must = Pick<Candidate, 'forbids' | 'leaving' | 'hurts' | 'owned'>;
 
-const isSafety = ({ forbids, leaving, hurts }: Safety) => forbids.length > 0 || leaving || hurts;
+const mustBeAsked = ({ forbids, leaving, hurts, owned }: Must) =>
+  forbids.length > 0 || leaving || hurts || owned;
 
 /** Routes advised, laid beside, or closed only for want of an answer. */
 function onTheTable(now: Trial): RouteKind[] {
@@ -61,16 +65,26 @@ function onTheTable(now: Trial): RouteKind[] {
   );
 }
 
-export function whyOf(now: Trial, { effect, forbids, leaving, hurts }: Candidate): WhyNow {
+export function whyOf(now: Trial, { effect, forbids, leaving, hurts, owned }: Candidate): WhyNow {
   if (leaving && forbids.length === 0) return { code: 'when-to-leave' };
   if (hurts && forbids.length === 0 && effect.ifTold < CHANGES_NOTHING)
     return { code: 'may-hurt-here' };
+  if (owned && forbids.length === 0 && effect.ifTold < CHANGES_NOTHING)
+    return { code: 'what-is-owned' };
   if (effect.ifTold < CHANGES_NOTHING) return { code: 'could-forbid', routes: forbids };
   return whyNow(now, effect, liveAdvice(now).route);
 }
 
 /** A battery, a generator, a cord with two plugs, an electric car bring cautions of their own: asked before enough is known. */
 const canHurt: readonly QuestionId[] = ['own-sources', 'big-loads', 'engine-connect'];
+
+/** What is there costs nothing, and whether it does the job hangs on these together: no answer alone changes what to buy. */
+const ofOwnBattery: readonly QuestionId[] = [
+  'battery-kind',
+  'battery-kwh',
+  'battery-kw',
+  'battery-backup',
+];
 
 /** What the hour of leaving is made of: where to, how long the trip takes, and whether a closed road would stop it. */
 const leaving: readonly QuestionId[] = ['leave-place', 'trip-hours', 'road-out'];

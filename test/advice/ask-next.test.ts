@@ -81,6 +81,20 @@ test('a safety question that could close a route on the table is asked before en
     expect(ids(whole.asked)).not.toContain(id);
 });
 
+test('what a battery that is there can do is asked before enough, and of a home without one not', () => {
+  const details = ['battery-kind', 'battery-kwh', 'battery-kw', 'battery-backup'];
+  const owns: Answers = { ...house, 'own-sources': ['home-battery'] };
+  const { asked } = talk(bank, owns, Object.keys(owns));
+  expect(ids(asked)).toEqual(expect.arrayContaining(details));
+  const without = ids(talk(bank, house, Object.keys(house)).asked);
+  for (const id of details) expect(without).not.toContain(id);
+});
+
+test('how a generator is connected is asked before enough, whatever is advised', () => {
+  const owns: Answers = { ...house, 'own-sources': ['engine-portable'] };
+  expect(ids(talk(bank, owns, Object.keys(owns)).asked)).toContain('engine-connect');
+});
+
 test('the place of a generator says which route it decides, and by how many dollars', () => {
   const { 'engine-place': _, ...answers } = house;
   const opening = { ...interview, opening: [] };

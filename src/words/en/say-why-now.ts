@@ -34,6 +34,8 @@ export function sayWhyNow(why: WhyNow): string {
       return 'It decides when to leave with the device.';
     case 'may-hurt-here':
       return 'It decides which dangers at your home we must warn of.';
+    case 'what-is-owned':
+      return 'It tells what the battery you have can do, before you buy anything.';
     case 'opens-route':
       return `It decides whether ${routeInSentence[why.route]} is possible${jobs[why.job]}${difference(why.usd)}.`;
     case 'closes-route':
