@@ -34,15 +34,6 @@ function expectRestored(terminal: OpenTerminal): void {
 }
 
 describe('the keyboard, through a pseudo-terminal', () => {
-  it('takes abc and Enter typed at once', async () => {
-    const terminal = await atName();
-    terminal.press('abc\r');
-    await terminal.shows(WATER);
-    terminal.press('\x13');
-    await terminal.ended();
-    expect(stateOf(terminal).answers['home-name']).toBe('abc');
-  });
-
   it('takes a run of keys in one chunk as far as the opening is fixed, and says it dropped the rest', async () => {
     const terminal = await start();
     terminal.press('3 \roak\r2\r900\r');
@@ -64,9 +55,9 @@ describe('the keyboard, through a pseudo-terminal', () => {
     });
   });
 
-  it('answers nothing by thirty Enters, at once or one by one', async () => {
+  it('takes abc and Enter typed at once, and answers nothing by thirty Enters, at once or one by one', async () => {
     const terminal = await atName();
-    terminal.press('oak\r');
+    terminal.press('abc\r');
     await terminal.shows(WATER);
     terminal.press('\r'.repeat(30));
     await terminal.shows('Error: Go to your answer with Up and Down');
@@ -78,12 +69,12 @@ describe('the keyboard, through a pseudo-terminal', () => {
     expect(terminal.text()).not.toMatch(/^> /m);
     terminal.press('\x13');
     await terminal.ended();
-    expect(stateOf(terminal).answers).toEqual({ 'now-danger': ['none'], 'home-name': 'oak' });
+    expect(stateOf(terminal).answers).toEqual({ 'now-danger': ['none'], 'home-name': 'abc' });
   });
 
-  it('takes an Enter too many as no answer to the number asked back', async () => {
+  it('takes Enter as \\r and as \\n, and one too many as no answer to the number asked back', async () => {
     const terminal = await atName();
-    terminal.press('oak\r');
+    terminal.press('oak\n');
     await terminal.shows(WATER);
     terminal.press('2\r');
     await terminal.shows(WATTS);
@@ -92,14 +83,6 @@ describe('the keyboard, through a pseudo-terminal', () => {
     terminal.press('\r');
     await terminal.shows('Error: Go to the line you choose');
     await terminal.shows('5,000 W is more or less');
-  });
-
-  it('takes Enter as \\r and as \\n', async () => {
-    const terminal = await atName();
-    terminal.press('oak\n');
-    await terminal.shows(WATER);
-    terminal.press('1\r');
-    await terminal.shows(WASTE);
   });
 
   it('keeps a pasted line end from entering', async () => {
@@ -151,15 +134,11 @@ describe('the keyboard, through a pseudo-terminal', () => {
     await terminal.shows(WATER);
   });
 
-  it('puts together a sequence that comes in two pieces', async () => {
+  it('puts together a sequence that comes in two pieces, and neither stops nor goes on by an Enter too many where a danger is told', async () => {
     const terminal = await start();
     terminal.press('\x1b');
     terminal.press('[B');
     await terminal.shows('> 1. [ ] I smell gas');
-  });
-
-  it('neither stops nor goes on by an Enter too many where a danger is told', async () => {
-    const terminal = await start();
     terminal.press('\t\r\r\r\r');
     await terminal.shows('Check these now');
     terminal.press('\r');
