@@ -4,6 +4,7 @@ import { checkTariff } from '../../src/bill/tariff/check-tariff';
 import { demoTariff } from '../../src/bill/tariff/demo-tariffs';
 import { matchBill } from '../../src/bill/tariff/match-bill';
 import { tariffFromBill } from '../../src/bill/tariff/tariff-from-bill';
+import { sayCite } from '../../src/words/en/cites/say-cite';
 import { sayOrigin } from '../../src/words/en/explain/say-origin';
 import { sayBillFit } from '../../src/words/en/money/say-bill-fit';
 
@@ -87,7 +88,7 @@ describe('not sure: the average price of the state', () => {
     expect(sayOrigin(assumedTariff('TX').price.source)).toContain(
       'no later price of it is in our table',
     );
-    expect(price.source.cite).toContain('Electric Power Annual');
+    expect(sayCite(price.source.cite!)).toContain('Electric Power Annual');
     expect(checkTariff(tariff)).toEqual([]);
   });
   test('an unknown state takes the country', () => {

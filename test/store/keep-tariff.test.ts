@@ -8,6 +8,10 @@ import { readTariff } from '../../src/bill/tariff/read-tariff';
 import { keepTariff, withTariff } from '../../src/store/keep-tariff';
 import { parseHome } from '../../src/store/read-home';
 import { homeText } from '../../src/store/write-home';
+import { tariffInWords } from '../../src/words/en/tariff/tariff-in-words';
+
+/** As somebody would have written them. */
+const written = demoTariffs.rows.map(tariffInWords);
 
 const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-tariff-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -19,7 +23,7 @@ answers:
   goal-hours: 24 h # a day
 `;
 
-test.each(demoTariffs.rows.map((tariff) => [tariff.name, tariff] as const))(
+test.each(written.map((tariff) => [tariff.name, tariff] as const))(
   '%s is kept in a home file and read back the same, notes and answers untouched',
   (_, tariff) => {
     const text = withTariff(home, tariff);
@@ -33,12 +37,12 @@ test.each(demoTariffs.rows.map((tariff) => [tariff.name, tariff] as const))(
 );
 
 test('a second tariff takes the place of the first', () => {
-  const [one, other] = demoTariffs.rows;
+  const [one, other] = written;
   expect(withTariff(withTariff(home, one!), other!)).toBe(withTariff(home, other!));
 });
 
 test('the interview writes the tariff of a home back with its answers', () => {
-  const tariff = demoTariffs.rows[2]!;
+  const tariff = written[2]!;
   const read = parseHome(
     homeText(interview, { answers: { 'goal-hours': 24 }, asOf: '2026-11-25', tariff }),
     interview,
@@ -50,7 +54,7 @@ test('the interview writes the tariff of a home back with its answers', () => {
 test('a file that cannot be written is said, and stays as it is', () => {
   const path = join(folder, 'kim.home.yaml');
   writeFileSync(path, home);
-  expect(keepTariff(path, demoTariffs.rows[0]!)).toBeNull();
+  expect(keepTariff(path, written[0]!)).toBeNull();
   expect(readFileSync(path, 'utf8')).toContain('tariff:');
   expect(keepTariff(join(folder, 'nobody.home.yaml'), {})).toContain('Check the name');
 });

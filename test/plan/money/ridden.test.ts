@@ -92,7 +92,7 @@ describe('wear and replacement', () => {
 
 describe('what the money leans on', () => {
   test('is among the sources: the method, the record of outages, and fuel where it is burned', () => {
-    const all = plan.sources.join('\n');
+    const all = english.cites(plan.sources).join('\n');
     expect(all).toContain('NIST Handbook 135');
     expect(all).toContain('EIA Electric Power Annual tables 11.1');
     expect(all).toContain('Retail prices of about 2023 to 2025');
@@ -101,7 +101,8 @@ describe('what the money leans on', () => {
   test('is the price table of the states only where no price was told', () => {
     const table = 'Average';
     const open = planOf('mill-lane', { 'bill-price': 'not sure' });
-    const more = open.sources.filter((source) => !plan.sources.includes(source));
+    const before = english.cites(plan.sources);
+    const more = english.cites(open.sources).filter((source) => !before.includes(source));
     expect(more.join('\n')).toMatch(/EIA|Energy Information Administration/);
     expect(english.tariff(open.home, open.money.tariff!)).toContain(table.toLowerCase());
   });
