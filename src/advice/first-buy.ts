@@ -46,7 +46,8 @@ export function firstBuy(
   const nowUsd = budgetUsd - later;
   if (chosen.usd <= nowUsd) return null;
   const parts = weighed.filter(
-    (one) => one.usd <= nowUsd && isPartOf(one, chosen) && wastesLittle(one, chosen),
+    (one) =>
+      one.usd <= nowUsd && isBought(one) && isPartOf(one, chosen) && wastesLittle(one, chosen),
   );
   const part = partNow(
     chosen,
@@ -72,6 +73,10 @@ function partNow(chosen: Weighed, parts: readonly Weighed[]): FirstPart | null {
   const packKwh = isPack(traitsOf[kind]) ? nameplateKwh : null;
   return { kind, called, parts: made, packKwh, usd: best.usd };
 }
+
+/** What is all there already is used, and not bought first. */
+const isBought = ({ sized }: Candidate) =>
+  sized.route.parts.some(({ costUsd }) => costUsd.value > 0);
 
 /**
  * Its generator, battery and panels are those of the other, lived with alike, and nothing of its wiring is thrown away; or it is a smaller

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { firstBuy } from '../../src/advice/first-buy';
+import type { Answers } from '../../src/interview/answers';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { english } from '../../src/words/en';
 import { answersOf, planOf } from '../households/read-household';
@@ -8,8 +9,8 @@ import { randomHome } from '../random-home';
 import { caseOf } from './list-case';
 
 /** A home with so much money now and so much later: what is advised, and what comes first. */
-function firstOf(name: string, now: number, later: number) {
-  const answers = { ...answersOf(name), 'budget-now': now, 'budget-later': later };
+function firstOf(name: string, now: number, later: number, told: Answers = {}) {
+  const answers = { ...answersOf(name), ...told, 'budget-now': now, 'budget-later': later };
   const home = homeFromAnswers(interview, answers, '2026-11-25');
   const { ranked } = caseOf(home);
   return { home, chosen: ranked.chosen!, first: firstBuy(home, ranked) };
@@ -70,6 +71,21 @@ describe('a purchase above the money of now', () => {
     expect(english.firstBuy(less!)).not.toContain('low quote');
   });
 
+  test('what is all there already is not bought first', () => {
+    const { chosen: inlet, first: now } = firstOf('birch-street', 50, 4000, {
+      'own-sources': ['engine-portable'],
+      'engine-watts': 7500,
+      'engine-volts': 'v240',
+      'engine-kind': 'ordinary',
+      'engine-fuel': 'gasoline',
+      cords: 'heavy',
+    });
+    expect(inlet.counted.kind).toBe('engine-inlet');
+    expect(inlet.usd).toBeGreaterThan(50);
+    expect(now!.part).toBeNull();
+    expect(now!.restUsd).toBe(inlet.usd);
+  });
+
   test('is bought at once where the money of now does, or none is for later', () => {
     expect(firstOf('birch-street', 5000, 4000).first).toBeNull();
     expect(firstOf('birch-street', 5000, 0).first).toBeNull();
@@ -102,6 +118,7 @@ test('of homes made up by chance: what comes first costs no more than there is n
     if (first.part === null) continue;
     parts++;
     expect(first.part.usd).toBeLessThanOrEqual(first.nowUsd);
+    expect(first.part.parts.some(({ costUsd }) => costUsd.value > 0)).toBe(true);
     expect(first.part.usd + first.restUsd).toBeLessThanOrEqual(1.1 * usd);
     expect(first.part.usd + first.restUsd).toBeGreaterThanOrEqual(
       ranked.chosen!.sized.route.costUsd.value - 1,
