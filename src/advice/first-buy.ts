@@ -96,11 +96,15 @@ function isPartOf(one: Candidate, whole: Candidate): boolean {
     (a.generator === null || a.generator.ratedKw === b.generator?.ratedKw) &&
     (a.nameplateKwh === null || (a.nameplateKwh === b.nameplateKwh && x.battery === y.battery)) &&
     (a.solarKw === null || a.solarKw === b.solarKw) &&
+    storedFuel(a) <= storedFuel(b) &&
     x.vehicle === (x.vehicle && y.vehicle) &&
     x.owned === y.owned &&
     (x.connection === 'outlets' || x.connection === y.connection)
   );
 }
+
+/** Fuel it is counted with, its cans filled, in its own unit; 0 where none is kept. */
+const storedFuel = ({ fuel }: Route): number => fuel?.atHand?.value ?? 0;
 
 /** So much more than the whole may a part and the rest cost together, as cords do that an inlet makes needless. Our judgement. */
 const MOST_WASTED = 0.1;

@@ -6,6 +6,8 @@ import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { english } from '../../src/words/en';
 import { answersOf, planOf } from '../households/read-household';
 import { randomHome } from '../random-home';
+import { emptyTally, tryPart } from '../soak/part';
+import { agree } from '../soak/parts/agree';
 import { caseOf } from './list-case';
 
 /** A home with so much money now and so much later: what is advised, and what comes first. */
@@ -90,6 +92,14 @@ describe('a purchase above the money of now', () => {
     expect(firstOf('birch-street', 5000, 4000).first).toBeNull();
     expect(firstOf('birch-street', 5000, 0).first).toBeNull();
   });
+});
+
+test('what comes first asks for no more fuel to be stored than the whole does', async () => {
+  const tally = emptyTally();
+  // Here cords with full cans would be worth most of what is a part.
+  await tryPart(agree, 198, tally);
+  expect(tally.faults).toEqual([]);
+  expect(tally.spoke['one count of gallons']).toBe(1);
 });
 
 /** Money in all, of which so much of the price of what is advised is there now. */
