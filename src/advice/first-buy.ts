@@ -75,8 +75,7 @@ function partNow(chosen: Weighed, parts: readonly Weighed[]): FirstPart | null {
 }
 
 /** What is all there already is used, and not bought first. */
-const isBought = ({ sized }: Candidate) =>
-  sized.route.parts.some(({ costUsd }) => costUsd.value > 0);
+const isBought = ({ sized }: Candidate) => sized.route.costUsd.value > 0;
 
 /**
  * Its generator, battery and panels are those of the other, lived with alike, and nothing of its wiring is thrown away; or it is a smaller

@@ -5,7 +5,13 @@ import { AskedFor, foundAs } from './asked-for';
 interface Step<T> {
   id?: string;
   readonly next: Map<string, Step<T>>;
-  made?: { readonly value: T };
+  made?: Made<T>;
+}
+
+interface Made<T> {
+  readonly value: T;
+  /** What was asked for until it was made, in that order; what it holds may ask for more later. */
+  readonly asked: readonly string[];
 }
 
 /** How many results are kept before those not asked for since are forgotten; at most twice as many stand. */
@@ -19,45 +25,34 @@ export function remembered<T>(make: (known: Resolved) => T): (known: Resolved) =
   let now: Step<T> = { next: new Map() };
   let before: Step<T> = { next: new Map() };
   let kept = 0;
-  const keep = (asked: Iterable<string>, known: Resolved, made: { readonly value: T }) => {
+  const keep = (known: Resolved, made: Made<T>): T => {
     if (kept >= KEPT) {
       [before, now] = [now, { next: new Map() }];
       kept = 0;
     }
-    endOf(now, asked, known).made = made;
+    endOf(now, made.asked, known).made = made;
     kept += 1;
+    return made.value;
   };
   return (known) => {
-    const here = pathOf(now, known);
-    if (here.made !== undefined) return here.made.value;
-    const there = pathOf(before, known);
-    if (there.made !== undefined) {
-      keep(there.asked, known, there.made);
-      return there.made.value;
-    }
+    const here = madeIn(now, known);
+    if (here !== undefined) return here.value;
+    const there = madeIn(before, known);
+    if (there !== undefined) return keep(known, there);
     const watched = new AskedFor(known);
     const value = make(watched);
-    keep(watched.asked, known, { value });
-    return value;
+    return keep(known, { value, asked: [...watched.asked] });
   };
 }
 
-interface Path<T> {
-  readonly asked: readonly string[];
-  readonly made?: { readonly value: T };
-}
-
-/** What was asked for, as long as it was found to be what is known now. */
-function pathOf<T>(root: Step<T>, known: Resolved): Path<T> {
-  const asked: string[] = [];
+/** What was made where all it asked for was found to be what is known now. */
+function madeIn<T>(root: Step<T>, known: Resolved): Made<T> | undefined {
   let at: Step<T> | undefined = root;
   while (at !== undefined) {
-    if (at.made !== undefined) return { asked, made: at.made };
-    if (at.id === undefined) break;
-    asked.push(at.id);
-    at = at.next.get(foundAs(known, at.id));
+    if (at.made !== undefined) return at.made;
+    at = at.id === undefined ? undefined : at.next.get(foundAs(known, at.id));
   }
-  return { asked };
+  return undefined;
 }
 
 /** The step at which what was asked for ends. */
