@@ -17,7 +17,7 @@ const living = asUsual(houseWith({}));
 /** A pack of a price that does so much of the job, and the devices where life hangs on them. */
 function pack(usd: number, share: number, devices: number | null = null): Weighed {
   const route = { ...preparation(), kind: 'power-pack', carries: ['fridge'] } as const;
-  const value = { devices, odds: 0, full: false, long: false, share };
+  const value = { devices, odds: 0, sure: false, full: false, long: false, share };
   return { sized: whole(route), living, usd, counted: route, value };
 }
 

@@ -35,7 +35,7 @@ const [heat, fridge, microwave] = (['furnace-gas', 'fridge', 'microwave'] as con
   (id) => house.loads.find((load) => load.id === id)!.id,
 ) as [LoadId, LoadId, LoadId];
 
-const NONE: Value = { devices: null, odds: 0, full: false, long: false, share: 0 };
+const NONE: Value = { devices: null, odds: 0, sure: false, full: false, long: false, share: 0 };
 
 /** A source of a price that carries these, with a value by hand. */
 function source(

@@ -41,8 +41,9 @@ export function everything({ home, drawn }: Case): Weighed[] {
   });
 }
 
-const figures = ({ devices, odds, full, long, share }: Value) => [
+const figures = ({ devices, odds, sure, full, long, share }: Value) => [
   devices ?? 0,
+  Number(sure),
   odds,
   Number(full),
   Number(long),
@@ -71,6 +72,14 @@ export function beatenOn(one: Case, others: readonly Weighed[]): string[] {
           `${line.counted.kind} for ${line.usd} $ by ${counted.kind} for ${usd} $`,
       ),
   );
+}
+
+/** The cheapest that is enough, of all that was weighed, is on the list: empty where it is. */
+export function leastMissed({ ranked }: Case, others: readonly Weighed[]): string[] {
+  const least = (set: readonly Weighed[]) =>
+    Math.min(...set.filter(isEnough).map(({ usd }) => usd));
+  const [listed, found] = [least(ranked.all), least(others)];
+  return found < listed ? [`${found} $ is enough, the least on the list is ${listed} $`] : [];
 }
 
 /**

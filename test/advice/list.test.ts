@@ -3,6 +3,7 @@ import interview from '#compiled/questions.js';
 import { advise } from '../../src/advice/advise';
 import { isEnough } from '../../src/advice/list/enough';
 import type { Weighed } from '../../src/advice/list/unbeaten';
+import { compareValues } from '../../src/advice/list/value';
 import { homeFromAnswers } from '../../src/plan/home-from-answers';
 import { allKinds } from '../../src/routes/all-routes';
 import { mustLoads } from '../../src/routes/must-carried';
@@ -14,6 +15,7 @@ import {
   caseOf,
   everything,
   falseReasons,
+  leastMissed,
   size,
   widths,
 } from './list-case';
@@ -38,6 +40,7 @@ describe('what each dollar buys', () => {
     (_, one) => {
       const others = everything(one);
       expect(beatenOn(one, others)).toEqual([]);
+      expect(leastMissed(one, others)).toEqual([]);
       expect(falseReasons(one, others)).toEqual([]);
       const best = others.reduce<Weighed | null>(
         (a, b) => (a === null || !atLeast(a.value, b.value) ? b : a),
@@ -51,6 +54,14 @@ describe('what each dollar buys', () => {
         ).toBe(true);
     },
   );
+
+  test('what the stricter sizing calls enough is worth more than what only seems so', () => {
+    const seems = { devices: 100, odds: 100, sure: false, full: true, long: true, share: 100 };
+    const less = { ...seems, sure: true, full: false };
+    expect(compareValues(less, seems)).toBeGreaterThan(0);
+    expect(compareValues({ ...less, odds: 90 }, seems)).toBeGreaterThan(0);
+    expect(compareValues({ ...less, devices: 99 }, seems)).toBeLessThan(0);
+  });
 
   test('as it is printed it has at most eight lines from $0 up, and the one advised is on it, within the money', () => {
     for (const { home, drawn, ranked } of cases) {

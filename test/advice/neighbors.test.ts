@@ -8,7 +8,7 @@ import { houseWith } from '../plan/electrical/electrical-home';
 
 /** A line of so many dollars, hours by the careful count, and outages carried. */
 function line(usd: number, careful: number | null, odds: number, way: Line['way'] = 'usual'): Line {
-  const value = { devices: null, odds, full: false, long: true, share: odds };
+  const value = { devices: null, odds, sure: odds >= 90, full: false, long: true, share: odds };
   return {
     route: {
       ...preparation(),

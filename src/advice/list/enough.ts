@@ -1,4 +1,3 @@
-import { sizedByYears } from '../../routes/kinds/fixed-battery-size';
 import { carriesAllMust } from '../../routes/must-carried';
 import type { Weighed } from './unbeaten';
 
@@ -9,13 +8,8 @@ export const ENOUGH = 90;
  * All that any backup can carry is carried through 9 outages in 10; where life hangs on it, or may, the stricter sizing
  * of its kind must say so as well.
  */
-export function isEnough({ value, counted, living }: Weighed): boolean {
-  return (
-    value.odds >= ENOUGH &&
-    (value.devices ?? 100) >= ENOUGH &&
-    (!sizedByYears(living.home) || counted.lasting.reachesGoal)
-  );
-}
+export const isEnough = ({ value }: Weighed): boolean =>
+  value.odds >= ENOUGH && (value.devices ?? 100) >= ENOUGH && value.sure;
 
 /** The same, and nothing that must run is left out for want of a backup that can carry it. */
 export const reachesGoal = (one: Weighed): boolean =>

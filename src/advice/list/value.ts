@@ -3,12 +3,14 @@ import { healthHangs, isHealthDevice } from '../../home/people/health-devices';
 import { hasPortableGenerator, isPack } from '../../kinds/ask-traits';
 import { traitsOf } from '../../kinds/route-traits';
 import { fedHome } from '../../routes/fed-home';
+import { sizedByYears } from '../../routes/kinds/fixed-battery-size';
 import { loadsOf } from '../../routes/pick-loads';
 import type { Route } from '../../routes/route';
 import type { SizedKind } from '../../routes/sized';
 import type { SizeOdds } from '../ride/size-odds';
 import { doesWholeJob } from '../whole-job';
 import type { Candidate } from './candidate';
+import { ENOUGH } from './enough';
 
 /**
  * How good a size is, in the order in which it counts. Shares are whole percent, as they are printed: less than one in a
@@ -17,6 +19,11 @@ import type { Candidate } from './candidate';
 export interface Value {
   /** Where life hangs on a device: outages of the goal's length that carry the devices alone, careful; else null. */
   readonly devices: number | null;
+  /**
+   * The outages carried, as below, are enough; and where life hangs on power, or may, the stricter sizing of its kind
+   * says so as well.
+   */
+  readonly sure: boolean;
   /** The same outages with all that must run and that any backup can carry; 0 where something of it is left out. */
   readonly odds: number;
   /** It carries all that must run for the time asked on a hard day too, with everything on that it carries. */
@@ -61,6 +68,7 @@ export function boundOf({ counted, living }: Candidate, { must, devices }: Weigh
   return {
     devices: devices === null ? null : carriesAll(counted.carries, devices) ? 100 : 0,
     odds: all ? 100 : 0,
+    sure: true,
     full: doesWholeJob(living.home, counted),
     long: all,
     share: must.length === 0 ? 100 : percent(carriedOf(counted.carries, must).length / must.length),
@@ -74,12 +82,14 @@ export function worthOf(candidate: Candidate, by: Weighing, odds: SizeOdds): Val
   const carried = carriedOf(counted.carries, loadsOf(fedHome(counted.kind, living.home), ['must']));
   const feeding = { route: counted, careful: by.careful };
   const meanShare = odds.meanShare({ ...feeding, loads: carried });
+  const allOdds = bound.odds === 0 ? 0 : percent(odds.share({ ...feeding, loads: carried }));
   return {
     devices:
       by.devices === null || bound.devices === 0
         ? bound.devices
         : percent(odds.share({ ...feeding, loads: by.devices, careful: true })),
-    odds: bound.odds === 0 ? 0 : percent(odds.share({ ...feeding, loads: carried })),
+    odds: allOdds,
+    sure: allOdds >= ENOUGH && (!sizedByYears(living.home) || counted.lasting.reachesGoal),
     full: bound.full,
     long: bound.long && isLong(counted, meanShare, by.goalHours),
     share: Math.max(
@@ -103,6 +113,7 @@ function oneJobShare({ counted }: Candidate, by: Weighing, odds: SizeOdds): numb
 export function compareValues(a: Value, b: Value): number {
   return (
     (a.devices ?? 0) - (b.devices ?? 0) ||
+    Number(a.sure) - Number(b.sure) ||
     a.odds - b.odds ||
     Number(a.full) - Number(b.full) ||
     Number(a.long) - Number(b.long) ||
@@ -110,7 +121,14 @@ export function compareValues(a: Value, b: Value): number {
   );
 }
 
-export const NO_VALUE: Value = { devices: null, odds: 0, full: false, long: false, share: 0 };
+export const NO_VALUE: Value = {
+  devices: null,
+  odds: 0,
+  sure: false,
+  full: false,
+  long: false,
+  share: 0,
+};
 
 /** Everything for so much of the time goes before a part of it for longer. Our judgement. */
 const LONG_SHARE = 0.5;
