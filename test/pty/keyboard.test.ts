@@ -2,7 +2,7 @@ import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { State } from '../../src/interview/state';
-import type { OpenTerminal } from './open-terminal';
+import type { Sitting } from './sittings-in';
 import { smallTerminals } from './small-terminals';
 
 const NAME = 'What shall we call this home?';
@@ -10,22 +10,25 @@ const WATER = 'Where does your water come from?';
 const WATTS = 'How many watts does the well pump use?';
 const WASTE = 'Which of these move water out of the home?';
 
-const start = smallTerminals();
+const { start, sit } = smallTerminals();
+
+type Terminal = Omit<Sitting, 'ended'>;
 
 /** Past the first question, at the field for the name. */
-async function atName(): Promise<OpenTerminal> {
-  const terminal = await start();
+const atName = async () => toName(await sit());
+
+async function toName<T extends Terminal>(terminal: T): Promise<T> {
   terminal.press('3 \r');
   await terminal.shows(NAME);
   return terminal;
 }
 
-function stateOf(terminal: OpenTerminal): State {
+function stateOf(terminal: Terminal): State {
   return JSON.parse(readFileSync(join(terminal.folder, 'state.json'), 'utf8'));
 }
 
 /** The terminal as the program found it: first page, cursor shown, pastes unmarked. */
-function expectRestored(terminal: OpenTerminal): void {
+function expectRestored(terminal: Terminal): void {
   const raw = terminal.raw();
   const lastOf = (sequence: string) => raw.lastIndexOf(sequence);
   expect(lastOf('\x1b[?1049l')).toBeGreaterThan(lastOf('\x1b[?1049h'));
@@ -35,7 +38,7 @@ function expectRestored(terminal: OpenTerminal): void {
 
 describe('the keyboard, through a pseudo-terminal', () => {
   it('takes a run of keys in one chunk as far as the opening is fixed, and says it dropped the rest', async () => {
-    const terminal = await start();
+    const terminal = await sit();
     terminal.press('3 \roak\r2\r900\r');
     await terminal.shows('Keys pressed before this stood on the screen were not used.');
     expect(terminal.text()).toContain(WATER);
@@ -135,7 +138,7 @@ describe('the keyboard, through a pseudo-terminal', () => {
   });
 
   it('puts together a sequence that comes in two pieces, and neither stops nor goes on by an Enter too many where a danger is told', async () => {
-    const terminal = await start();
+    const terminal = await sit();
     terminal.press('\x1b');
     terminal.press('[B');
     await terminal.shows('> 1. [ ] I smell gas');
@@ -158,7 +161,7 @@ describe('the keyboard, through a pseudo-terminal', () => {
   });
 
   it('keeps what stands in the field when the terminal is closed over it', async () => {
-    const terminal = await atName();
+    const terminal = await toName(await start());
     terminal.press('oak\r');
     await terminal.shows(WATER);
     terminal.press('2\r');
@@ -201,7 +204,7 @@ describe('the keyboard, through a pseudo-terminal', () => {
   });
 
   it('stops on Ctrl+S, the terminal as it was found', async () => {
-    const terminal = await atName();
+    const terminal = await toName(await start());
     terminal.press('oak\r\x13');
     const { exitCode } = await terminal.ended();
     expect(exitCode).toBe(0);
@@ -217,10 +220,17 @@ describe('the keyboard, through a pseudo-terminal', () => {
     ['on the help screen', '?'],
     ['on the act-now screen', '1 \r'],
   ])('leaves on Ctrl+C %s', async (_, before) => {
-    const terminal = await start();
+    const terminal = await sit();
     terminal.press(`${before}\x03`);
-    const { exitCode } = await terminal.ended();
-    expect(exitCode).toBe(130);
+    expect(await terminal.ended()).toBe('interrupted');
+    expect(stateOf(terminal).ending).toBe('interrupted');
+    expectRestored(terminal);
+  });
+
+  it('ends the program with 130 on Ctrl+C', async () => {
+    const terminal = await start();
+    terminal.press('3 \rabc\x1b[1;\x03');
+    expect((await terminal.ended()).exitCode).toBe(130);
     expect(stateOf(terminal).ending).toBe('interrupted');
     expectRestored(terminal);
   });
@@ -232,7 +242,7 @@ describe('the keyboard, through a pseudo-terminal', () => {
   ] as const)(
     'gives the terminal back and keeps what was begun at %s from outside',
     async (signal, code) => {
-      const terminal = await atName();
+      const terminal = await toName(await start());
       terminal.press('oa');
       await terminal.shows('[ oa ');
       process.kill(terminal.pid, signal);
@@ -245,7 +255,7 @@ describe('the keyboard, through a pseudo-terminal', () => {
   );
 
   it('goes on without sums where the sums are at fault, each answer kept first', async () => {
-    const terminal = await start();
+    const terminal = await sit();
     writeFileSync(join(terminal.folder, 'sums-fail'), '');
     terminal.press('3 \r');
     // The sums of the danger question may fail first: what counts is that the next question comes all the same.
@@ -258,7 +268,7 @@ describe('the keyboard, through a pseudo-terminal', () => {
   });
 
   it('says that the answers cannot be kept for as long as they cannot', async () => {
-    const terminal = await start();
+    const terminal = await sit();
     writeFileSync(join(terminal.folder, 'disk-is-full'), '');
     terminal.press('3 \r');
     await terminal.shows(NAME);

@@ -99,6 +99,11 @@ export function openTerminal(
       screen.resize(size.columns, size.rows);
       pty.resize(size.columns, size.rows);
     },
+    /** Forget all that was shown and written, as a terminal that was just opened. */
+    forget() {
+      screen.reset();
+      raw = '';
+    },
     ended: () => until('the end', () => left),
     kill(signal?: string) {
       if (left === null) pty.kill(signal);

@@ -2,14 +2,21 @@ import { rmSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { afterAll, beforeAll } from 'vitest';
 import { bundleSmall } from './bundle-small';
+import { sittingsIn } from './sittings-in';
 import { terminalsOf } from './terminals-of';
 
-/** Terminals with the small interview in them, bundled once a file and taken away after. */
-export function smallTerminals() {
+/**
+ * Terminals with a small program in them, bundled once a file and taken away after: `start` one of its own, or `sit`
+ * down at one that runs as long as the file.
+ */
+export function smallTerminals(name = 'small-program.ts', first = 'Is anything wrong') {
   let program = '';
   beforeAll(async () => {
-    program = await bundleSmall('small-program.ts');
+    program = await bundleSmall(name);
   });
   afterAll(() => rmSync(dirname(program), { recursive: true, force: true }));
-  return terminalsOf(() => program, 'Is anything wrong');
+  return {
+    start: terminalsOf(() => program, first),
+    sit: sittingsIn(() => program, first),
+  };
 }

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { smallTerminals } from './small-terminals';
 
 const NAME = 'What shall we call this home?';
-const start = smallTerminals();
+const { start } = smallTerminals();
 
 /** The program as a job of a shell, as people have it. */
 const inShell = () => start({ shell: true });

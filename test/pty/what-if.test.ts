@@ -1,19 +1,13 @@
-import { readFileSync, rmSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { bundleSmall } from './bundle-small';
-import { terminalsOf } from './terminals-of';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { smallTerminals } from './small-terminals';
 
-let program = '';
-beforeAll(async () => {
-  program = await bundleSmall('small-plan-program.ts');
-});
-afterAll(() => rmSync(dirname(program), { recursive: true, force: true }));
-const start = terminalsOf(() => program, 'Backup power plan: oak');
+const { sit } = smallTerminals('small-plan-program.ts', 'Backup power plan: oak');
 
 describe('what if over the plan, through a pseudo-terminal', () => {
   it('moves with Left and Right, and keys never wait for the figures', async () => {
-    const terminal = await start({ size: { columns: 80, rows: 24 } });
+    const terminal = await sit();
     terminal.press('w');
     await terminal.shows('Working out the figures');
     // Each key shows at once what it moved, long before its figures are there.
@@ -27,7 +21,7 @@ describe('what if over the plan, through a pseudo-terminal', () => {
   });
 
   it('fits 40 columns, before and after a window is made narrow', async () => {
-    const terminal = await start({ size: { columns: 80, rows: 24 } });
+    const terminal = await sit();
     terminal.press('w\x1b[C');
     await terminal.shows('What if: oak');
     terminal.press('\x1b[C');
@@ -38,7 +32,7 @@ describe('what if over the plan, through a pseudo-terminal', () => {
   });
 
   it('Esc is the plan again where it was left, and Enter leads to the question', async () => {
-    const terminal = await start({ size: { columns: 80, rows: 24 } });
+    const terminal = await sit();
     terminal.press('\x1b[C\x1b[C');
     await terminal.shows('Part 2: plan for oak');
     terminal.press('w');

@@ -1,18 +1,19 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import type { OpenTerminal, Size } from './open-terminal';
+import type { Size } from './open-terminal';
+import type { Sitting } from './sittings-in';
 import { smallTerminals } from './small-terminals';
 
-const start = smallTerminals();
+const { start, sit } = smallTerminals();
 
 /** How often a text stands on the screen. */
-function count(terminal: OpenTerminal, text: string): number {
+function count(terminal: Sitting, text: string): number {
   return terminal.text().split(text).length - 1;
 }
 
 /** Past the well pump, with 900 W. Each question is waited for. */
-async function toWaste(terminal: OpenTerminal): Promise<void> {
+async function toWaste(terminal: Sitting): Promise<void> {
   terminal.press('3 \roak\r');
   await terminal.shows('Where does your water');
   terminal.press('2\r');
@@ -21,7 +22,7 @@ async function toWaste(terminal: OpenTerminal): Promise<void> {
   await terminal.shows('Which of these move');
 }
 
-function expectWithin(terminal: OpenTerminal, { columns, rows }: Size): void {
+function expectWithin(terminal: Sitting, { columns, rows }: Size): void {
   const lines = terminal.lines();
   expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(columns);
   // Two lines stay free: a frame as tall as the window would make the terminal scroll.
@@ -47,7 +48,7 @@ const TOO_SMALL: Size[] = [
 
 describe('the window, through a pseudo-terminal', () => {
   it.each(SIZES)('never overflows at $columns columns and $rows rows', async (size) => {
-    const terminal = await start({ size });
+    const terminal = await sit({ size });
     expectWithin(terminal, size);
     const steps: [string, string][] = [
       ['1 \r', 'Leave the house'],
@@ -76,18 +77,18 @@ describe('the window, through a pseudo-terminal', () => {
   });
 
   it('names every key at the foot, at 40 columns too', async () => {
-    const terminal = await start({ size: { columns: 40, rows: 24 } });
+    const terminal = await sit({ size: { columns: 40, rows: 24 } });
     for (const key of ['? help', 'Esc back', 'Tab not sure', 'Ctrl+S save and stop']) {
       await terminal.shows(key);
     }
   });
 
   it('shows the plan so far beside the question from 100 columns on, below it under 100', async () => {
-    const wide = await start({ size: { columns: 120, rows: 40 } });
+    const wide = await sit({ size: { columns: 120, rows: 40 } });
     await toWaste(wide);
     await wide.shows('About $900');
     expect(wide.lines()[2]).toMatch(/Which of these move water.*A made-up pack/);
-    const narrow = await start();
+    const narrow = await sit();
     await toWaste(narrow);
     await narrow.shows('About $900');
     const at = (text: string) => narrow.lines().findIndex((line) => line.includes(text));
@@ -99,7 +100,7 @@ describe('the window, through a pseudo-terminal', () => {
     ['wider', { columns: 42, rows: 24 }, { columns: 120, rows: 40 }],
     ['shorter', { columns: 80, rows: 24 }, { columns: 80, rows: 12 }],
   ])('draws anew when the window becomes %s, leaving nothing behind', async (_, first, after) => {
-    const terminal = await start({ size: first });
+    const terminal = await sit({ size: first });
     terminal.press('3 \roak');
     await terminal.shows('[ oak');
     const before = terminal.raw().length;
@@ -133,7 +134,7 @@ describe('the window, through a pseudo-terminal', () => {
   });
 
   it('says in each window too small that it is, takes keys and loses nothing', async () => {
-    const terminal = await start();
+    const terminal = await sit();
     terminal.press('3 \roak');
     await terminal.shows('[ oak ');
     let typed = 'oak';
@@ -157,19 +158,19 @@ describe('the window, through a pseudo-terminal', () => {
   });
 
   it('leaves on Ctrl+C from a window of one column, the text kept', async () => {
-    const terminal = await start();
+    const terminal = await sit();
     terminal.press('3 \roak');
     await terminal.shows('[ oak ');
     terminal.resize({ columns: 1, rows: 1 });
     await terminal.until('the small line', () => /^S/.test(terminal.lines()[0] ?? ''));
     terminal.press('\x03');
-    expect((await terminal.ended()).exitCode).toBe(130);
+    expect(await terminal.ended()).toBe('interrupted');
     const state = JSON.parse(readFileSync(join(terminal.folder, 'state.json'), 'utf8'));
     expect(state.answers['home-name']).toBe('oak');
   });
 
   it('chooses no line that cannot be seen', async () => {
-    const terminal = await start();
+    const terminal = await sit();
     terminal.press('3 \roak\r');
     await terminal.shows('Where does your water');
     terminal.resize({ columns: 6, rows: 6 });
