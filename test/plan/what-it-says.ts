@@ -1,4 +1,5 @@
 import interview from '#compiled/questions.js';
+import type { Advice } from '../../src/advice/advice';
 import { remembered } from '../../src/advice/remembered';
 import { buildHome, widthsOf } from '../../src/home/build-home';
 import { Facts } from '../../src/home/facts';
@@ -8,9 +9,18 @@ import { SyntheticYears } from '../../src/home/weather/synthetic-years';
 import type { Answer, Answers } from '../../src/interview/answers';
 import { resolve } from '../../src/interview/questions/resolve';
 import { routeKinds } from '../../src/kinds/route-kind';
+import { electricalOf } from '../../src/plan/electrical/electrical';
+import { leavingPoint } from '../../src/plan/leaving-point';
+import { lifeFirst } from '../../src/plan/life-first';
 import { makePlan } from '../../src/plan/make-plan';
+import { moneyOf } from '../../src/plan/money/money-of';
 import { tariffOf } from '../../src/plan/money/tariff-of';
+import { outlookOf } from '../../src/plan/outlook';
+import type { RouteRide } from '../../src/plan/ride-through/ride-through';
+import type { RideThrough } from '../../src/plan/ride-through/ride-through-of';
+import { whatIsThere } from '../../src/plan/what-is-there/what-is-there';
 import { allRoutes } from '../../src/routes/all-routes';
+import type { Route } from '../../src/routes/route';
 import { findings } from '../../src/rules/find';
 import { english } from '../../src/words/en';
 import { sharedBank } from '../frozen-plans';
@@ -43,28 +53,31 @@ export function askedOf(answers: Answers, but: string): string {
   return [...known.keys()].filter((id) => id !== but).join(' ');
 }
 
-/** What is said of one thing, made once for all that ask. */
-function once<Of extends object>(says: (of: Of) => string): (of: Of) => string {
-  const known = new WeakMap<Of, string>();
+/** What is made of one thing, made once for all that ask. */
+function onceFor<Of extends object, Made>(make: (of: Of) => Made): (of: Of) => Made {
+  const known = new WeakMap<Of, Made>();
   return (of) => {
-    const said = known.get(of) ?? says(of);
-    known.set(of, said);
-    return said;
+    const made = known.get(of) ?? make(of);
+    known.set(of, made);
+    return made;
   };
 }
 
 /** Loads, demand, life support and bill check of a home by numbers, and its cautions for every route by id. */
-export const homeSays = once((home: Home) => {
+export const homeSays = onceFor((answers: Answers) => {
+  const home = homeOf(answers);
   const ids = home.loads.map((load) => [load.id, load.rank, load.follows, load.volts]);
   const { goalSeasons, lifeSupport } = home;
   const cautions = findings(home, routeKinds).map((one) => [one.id, one.severity, one.careful]);
   return JSON.stringify([ids, goalSeasons, lifeSupport, cautions, bare(home, notSaid)]);
 });
 
+const routesIn = onceFor((home: Home) => allRoutes(home, drawnAt(home), widths));
+
 /** Routes, sizes, odds and prices. */
-export const routesOf = once((home: Home) =>
+export const routesOf = onceFor((answers: Answers) =>
   JSON.stringify(
-    allRoutes(home, drawnAt(home), widths).map((route) => [
+    routesIn(homeOf(answers)).map((route) => [
       route.kind,
       route.verdict,
       route.stops.length,
@@ -77,16 +90,56 @@ export const routesOf = once((home: Home) =>
 );
 
 /** The bill as it is read and the tariff that comes of it. */
-export function billOf(home: Home): string {
-  return JSON.stringify(tariffOf(home)?.tariff ?? null);
+export function billOf(answers: Answers): string {
+  return JSON.stringify(tariffOf(homeOf(answers))?.tariff ?? null);
 }
+
+/** What a plan says whatever it advises: of outages, of leaving and of what is there; and the electrical half of the largest route that can be. */
+export function plainlyOf(answers: Answers, id: string): string {
+  return withoutEcho(plainlySays(answers), answers[id]);
+}
+
+const plainlySays = onceFor((answers: Answers) => {
+  const home = homeOf(answers);
+  const routes = routesIn(home);
+  const said = [
+    outlookOf(home),
+    lifeFirst(home),
+    whatIsThere(home, routes),
+    electricalOf(home, answers, { route: largestIn(routes), routes }),
+  ];
+  return JSON.stringify([leavingPoint(home).map(english.leaving), bare(said, notSaid)]);
+});
+
+/** The money of every route that can work, as if the largest were advised and nothing known of how it rides through. */
+export function moneySays(answers: Answers, id: string): string {
+  return withoutEcho(moneySaid(answers), answers[id]);
+}
+
+const moneySaid = onceFor((answers: Answers) => {
+  const home = homeOf(answers);
+  const routes = routesIn(home);
+  const money = moneyOf({
+    home,
+    routes,
+    ownTariff: null,
+    drawn: drawnAt(home),
+    outlook: outlookOf(home),
+    advice: { route: largestIn(routes) } as Advice,
+    rideThrough: { routes: [] as readonly RouteRide[] } as RideThrough,
+  });
+  return JSON.stringify(bare(money, notSaid));
+});
+
+const largestIn = (routes: readonly Route[]) =>
+  routes.findLast(({ verdict }) => verdict !== 'cannot')!;
 
 /** The rest of a plan: money, electrical points, steps, the leaving point. */
 export function planOf(answers: Answers, id: string): string {
   return withoutEcho(planSays(answers), answers[id]);
 }
 
-const planSays = once((answers: Answers) => {
+const planSays = onceFor((answers: Answers) => {
   const { home, assumptions, toFindOut, sources, ...plan } = makePlan(
     interview,
     answers,
@@ -113,11 +166,11 @@ function withoutEcho(text: string, answer: Answer | undefined): string {
 
 const siteAt = remembered((known) => siteOf(new Facts(known)));
 
-/** The home of these answers; place and climate are looked up once for all that tell the same of them. */
-export function homeOf(answers: Answers): Home {
+/** The home of these answers, built once for all that look at it; place and climate are looked up once for all that tell the same of them. */
+const homeOf = onceFor((answers: Answers): Home => {
   const known = resolve(interview.questions, answers, 'assume');
   return buildHome(new Facts(known), widths, ASOF, siteAt(known));
-}
+});
 
 const weather = new WeakMap<Home['site']['place'], SyntheticYears>();
 
