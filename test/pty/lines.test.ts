@@ -29,22 +29,7 @@ describe('line by line, in a terminal', () => {
     expect(kept).not.toMatch(/home-zip|home-kind/);
   });
 
-  it('answers nothing by thirty Enters', async () => {
-    const terminal = await start({ args: ['--plain'] });
-    terminal.press('9\r');
-    await terminal.shows('Is that right?');
-    terminal.press('yes\r');
-    await terminal.shows('What short name');
-    terminal.press('oak\r');
-    await terminal.shows(PEOPLE);
-    terminal.press('\r'.repeat(30));
-    await terminal.shows('Error: Type the number of a line');
-    terminal.press('stop\r');
-    await terminal.ended();
-    await terminal.shows('oak.home.yaml');
-  });
-
-  it('says an answer of life and death back and asks once; no asks again, and a danger waits for nothing', async () => {
+  it('says an answer of life and death back and asks once; no asks again, and a danger waits for nothing; says what it understood, the words to type once and on help, and takes thirty Enters as nothing', async () => {
     const terminal = await start({ args: ['--plain'] });
     terminal.press('9\r');
     await terminal.shows(
@@ -54,26 +39,31 @@ describe('line by line, in a terminal', () => {
     await terminal.shows('Type one or more numbers, such as 1, 3.');
     terminal.press('2\r');
     await terminal.shows('Do this now, before anything else');
-    expect(terminal.text()).not.toContain('Noted: Danger right now: None');
-    terminal.press('stop\r');
-    await terminal.ended();
-  });
+    expect(terminal.raw()).not.toContain('Noted: Danger right now: None');
 
-  it('says what was understood, and the words to type once, then on help', async () => {
-    const terminal = await start({ args: ['--plain'] });
+    // Once it is over: what was understood is said, and the words to type once, then on help.
     const typed = async (line: string, shows: string) => {
       terminal.press(`${line}\r`);
       await terminal.shows(shows);
     };
-    await typed('9', 'Is that right?');
+    await typed('2', 'such as 1, 3.');
+    await typed('9', 'None of these. Is that right?');
     await typed('yes', 'What short name');
     await typed('oak', 'Noted: Name for the files: oak.');
     await terminal.shows(PEOPLE);
     const said = () => terminal.raw().replace(/\s+/g, ' ').split('unsure, help, back').length - 1;
     expect(said()).toBe(1);
     await typed('help', 'Words you can type: unsure, help, back');
+
+    // Thirty Enters answer nothing.
+    terminal.press('\r'.repeat(30));
+    await terminal.shows('Error: Type the number of a line');
     terminal.press('stop\r');
     await terminal.ended();
+    await terminal.shows('oak.home.yaml');
+    expect(readFileSync(join(terminal.folder, 'oak.home.yaml'), 'utf8')).not.toContain(
+      'people-risk',
+    );
   });
 
   it('breaks no word at the edge of the window, and tells the plan a section at a time', async () => {

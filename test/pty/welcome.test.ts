@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { HOMES_TITLE } from '../../src/faces/home-choice';
 import { WELCOME, WELCOME_TITLE } from '../../src/faces/welcome-words';
+import type { Size } from './open-terminal';
 import { terminalsOf } from './terminals-of';
 
 const program = fileURLToPath(new URL('../../src/bin/lampkeeper.mjs', import.meta.url));
@@ -27,26 +28,34 @@ function folderWith(homes: Readonly<Record<string, string>>): string {
 const begun = (name: string) =>
   `lampkeeperHome: 1\nanswers:\n  home-name: ${name}\n  people-count: 3\n`;
 
+const SIZES: Size[] = [
+  { columns: 200, rows: 60 },
+  { columns: 80, rows: 24 },
+  { columns: 40, rows: 24 },
+  { columns: 30, rows: 24 },
+];
+
 describe('the first screen', () => {
-  it.each([
-    [80, 24],
-    [40, 24],
-    [30, 24],
-    [200, 60],
-  ])(
-    'of a new home says what comes, at %i x %i, and danger is the first question',
-    async (columns, rows) => {
-      const terminal = await atWelcome({ size: { columns, rows } });
-      const text = () => terminal.text().replace(/\s+/g, ' ');
+  it('of a new home says what comes in every window, and danger is the first question', async () => {
+    const terminal = await atWelcome({ size: SIZES[0]! });
+    const text = () => terminal.text().replace(/\s+/g, ' ');
+    for (const size of SIZES) {
+      const before = terminal.raw().length;
+      if (size !== SIZES[0]) {
+        terminal.resize(size);
+        await terminal.until('a frame on a cleared window', () => {
+          return terminal.raw().slice(before).includes('\x1b[2J') && text().includes('Enter begin');
+        });
+      }
       for (const sentence of WELCOME) expect(text()).toContain(sentence);
       expect(text()).toContain('Enter begin');
-      // Whatever is typed ahead answers nothing.
-      terminal.press('\r\r\r9 \r');
-      await terminal.shows('Is anything dangerous');
-      await terminal.shows('Keys pressed before');
-      expect(readdirSync(terminal.folder)).toEqual([]);
-    },
-  );
+    }
+    // Whatever is typed ahead answers nothing.
+    terminal.press('\r\r\r9 \r');
+    await terminal.shows('Is anything dangerous');
+    await terminal.shows('Keys pressed before');
+    expect(readdirSync(terminal.folder)).toEqual([]);
+  });
 
   it('is not shown again to whoever goes on with a home, by its name alone', async () => {
     const folder = folderWith({ kim: begun('kim') });
