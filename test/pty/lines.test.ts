@@ -41,10 +41,14 @@ describe('line by line, in a terminal', () => {
     await terminal.shows('Do this now, before anything else');
     expect(terminal.raw()).not.toContain('Noted: Danger right now: None');
 
+    await terminal.shows('2. It is over.');
+
     // Once it is over: what was understood is said, and the words to type once, then on help.
     const typed = async (line: string, shows: string) => {
+      const before = terminal.raw().length;
       terminal.press(`${line}\r`);
-      await terminal.shows(shows);
+      // What stood there before may stand there still.
+      await terminal.until(`"${shows}" anew`, () => terminal.raw().slice(before).includes(shows));
     };
     await typed('2', 'such as 1, 3.');
     await typed('9', 'None of these. Is that right?');
