@@ -28,7 +28,7 @@ let fromStandardInput: Uint8Array | null = null;
 
 function readBytes(path: string, disk: Disk): Uint8Array {
   if (path === STANDARD_INPUT) {
-    fromStandardInput ??= readAll(0, disk);
+    fromStandardInput ??= readAll(0, PIPE_BYTES, disk);
     return fromStandardInput;
   }
   const file = disk.open(path, 'read');
@@ -37,22 +37,36 @@ function readBytes(path: string, disk: Disk): Uint8Array {
     if (kind === 'folder') throw refusal('EISDIR');
     if (kind !== 'file') throw refusal('NOFILE');
     if (bytes > MOST_BYTES) throw refusal('TOOLARGE');
-    return readAll(file, disk);
+    return readAll(file, bytes, disk);
   } finally {
     disk.close(file);
   }
 }
 
-/** Everything up to the end. A file may grow while it is read: never more than one byte over the limit is taken. */
-function readAll(file: number, disk: Disk): Uint8Array {
-  const into = new Uint8Array(MOST_BYTES + 1);
+/** What standard input is likely to hold; it says no size. */
+const PIPE_BYTES = 32_000;
+
+/**
+ * Everything up to the end. A file may grow while it is read, so room is made for more than it said it has; never more
+ * than one byte over the limit is taken.
+ */
+function readAll(file: number, likelyBytes: number, disk: Disk): Uint8Array {
+  let into = new Uint8Array(Math.min(likelyBytes, MOST_BYTES) + 1);
   let length = 0;
   for (;;) {
     const more = readSome(file, into, length, disk);
     length += more;
     if (length > MOST_BYTES) throw refusal('TOOLARGE');
     if (more === 0) return into.subarray(0, length);
+    if (length === into.length) into = withRoom(into);
   }
+}
+
+/** The same bytes with as much room again, up to one byte over the limit. */
+function withRoom(bytes: Uint8Array): Uint8Array<ArrayBuffer> {
+  const wider = new Uint8Array(Math.min(2 * bytes.length, MOST_BYTES + 1));
+  wider.set(bytes);
+  return wider;
 }
 
 /** A pipe that has nothing yet says so, and on Windows one that has ended. */
