@@ -35,7 +35,7 @@ export: { rule: none }
 
 beforeEach(() => {
   for (const name of readdirSync(folder)) rmSync(join(folder, name), { recursive: true });
-  copyFileSync(join(root, 'test/households/mill-lane.home.yaml'), join(folder, 'kim.home.yaml'));
+  copyFileSync(join(root, 'test/households/birch-street.home.yaml'), join(folder, 'kim.home.yaml'));
   writeFileSync(join(folder, 'rate.yaml'), rate);
 });
 
@@ -79,8 +79,11 @@ test('a file with a fault is said line by line, and nothing at all is written', 
   expect(readdirSync(folder)).not.toContain('new.home.yaml');
 });
 
-test('a fault in the tariff of a home file has the line of the home file', async () => {
-  expect(runProgram(folder, ['--plain', '--tariff', 'rate.yaml'], '9\nlane-house\n').code).toBe(0);
+test('the interview takes it too, and keeps it with the first answers; a fault in it has the line of the home file', async () => {
+  const begun = runProgram(folder, ['--plain', '--tariff', 'rate.yaml'], '9\nlane-house\n');
+  expect(begun.code).toBe(0);
+  expect(begun.err).toContain('lane-house.home.yaml');
+  expect((await run('check', 'lane-house.home.yaml')).out).toContain('the tariff "Evening rate"');
   writeFileSync(
     join(folder, 'lane-house.home.yaml'),
     read('lane-house.home.yaml').replace('0.47', '47'),
@@ -121,12 +124,6 @@ test('calc bill takes the same file: 100 kWh, each line as on paper', async () =
     code: 1,
     err: expect.stringContaining('--tariff my-rate.yaml'),
   });
-});
-
-test('the interview takes it too, and keeps it with the first answers', async () => {
-  const begun = runProgram(folder, ['--plain', '--tariff', 'rate.yaml'], '9\nlane-house\n');
-  expect(begun.err).toContain('lane-house.home.yaml');
-  expect((await run('check', 'lane-house.home.yaml')).out).toContain('the tariff "Evening rate"');
 });
 
 test('the form is published', async () => {

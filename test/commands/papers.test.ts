@@ -114,16 +114,12 @@ describe('the commands on a home file', () => {
     expect(JSON.parse((await run('schema', 'plan')).out)).toHaveProperty('$schema');
   });
 
-  it('ask line by line where there is no terminal, and keep what was answered', async () => {
-    const asked = runProgram(folder, [], '9\nlane-house\n');
+  it('ask line by line where there is no terminal, keep what was answered, leave no file of a name that was taken back, and keep a named file by its name', async () => {
+    const asked = runProgram(folder, [], '9\nfamily-name\nback\nblue-house\n3\n');
     expect(asked.out).toContain('Is anyone at home more at risk');
-    expect(asked.err).toContain('lane-house.home.yaml');
-    expect(read('lane-house.home.yaml')).toContain('now-danger');
-    expect((await run('check', 'lane-house.home.yaml')).code).toBe(0);
-  });
-
-  it('leave no file of a name that was taken back, and keep a named file by its name', () => {
-    runProgram(folder, [], '9\nfamily-name\nback\nblue-house\n3\n');
+    expect(asked.err).toContain('blue-house.home.yaml');
+    expect(read('blue-house.home.yaml')).toContain('now-danger');
+    expect((await run('check', 'blue-house.home.yaml')).code).toBe(0);
     expect(readdirSync(folder)).toContain('blue-house.home.yaml');
     expect(readdirSync(folder)).not.toContain('family-name.home.yaml');
     const again = runProgram(folder, ['blue-house.home.yaml'], '9\ndraft\n2\nred-house\nstop\n');

@@ -40,8 +40,8 @@ test('a fault in it has its line, as words and as data', () => {
   expect(code).toBe(1);
 });
 
-test('what would have to be written beside it is refused', () => {
-  expect(run(['plan', '-', '--tariff', 'x.yaml'], text).code).toBe(2);
+test('what would have to be written beside it is refused', async () => {
+  expect((await runHere(folder, ['plan', '-', '--tariff', 'x.yaml'])).code).toBe(2);
   expect(run(['check', '-', '--private'], text).code).toBe(2);
 });
 
