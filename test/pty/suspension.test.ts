@@ -6,61 +6,56 @@ import { smallTerminals } from './small-terminals';
 const NAME = 'What shall we call this home?';
 const { start } = smallTerminals();
 
-/** The program as a job of a shell, as people have it. */
-const inShell = () => start({ shell: true });
-
 describe('Ctrl+Z, in a shell', () => {
-  it('stops with the terminal as it was, and what is typed there answers nothing', async () => {
-    const terminal = await inShell();
-    terminal.press('3 \roak');
+  it('stops each time with the terminal as it was, takes it again, and what is typed behind it or there answers nothing', async () => {
+    // The program as a job of a shell, as people have it.
+    const terminal = await start({ shell: true });
+    const stops = () => terminal.raw().split('Stopped').length - 1;
+    const stopped = (times: number) => terminal.until(`${times} stops`, () => stops() === times);
+
+    const expectGivenBack = () => {
+      // Behind its own word for it the shell may set modes of its own.
+      const raw = terminal.raw().slice(0, terminal.raw().lastIndexOf('Stopped'));
+      for (const [on, off] of [
+        ['\x1b[?1049h', '\x1b[?1049l'],
+        ['\x1b[?2004h', '\x1b[?2004l'],
+        ['\x1b[?25l', '\x1b[?25h'],
+      ] as const) {
+        expect(raw.lastIndexOf(off)).toBeGreaterThan(raw.lastIndexOf(on));
+      }
+    };
+
+    // What is typed right behind it is dropped.
+    terminal.press('3 \roak\x1afg\r');
+    await stopped(1);
+    terminal.press('fg\r');
     await terminal.shows('[ oak ');
+
     terminal.press('\x1a');
-    await terminal.shows('Stopped');
-    // Behind its own word for it the shell may set modes of its own.
-    const raw = terminal.raw().slice(0, terminal.raw().lastIndexOf('Stopped'));
-    for (const [on, off] of [
-      ['\x1b[?1049h', '\x1b[?1049l'],
-      ['\x1b[?2004h', '\x1b[?2004l'],
-      ['\x1b[?25l', '\x1b[?25h'],
-    ] as const) {
-      expect(raw.lastIndexOf(off)).toBeGreaterThan(raw.lastIndexOf(on));
-    }
+    await stopped(2);
+    expectGivenBack();
     // The shell echoes what is typed: the terminal is in its own mode again.
-    terminal.press('echo shell-$((40+2))\r');
+    terminal.press('echo shell-$((40+2)) job-$(jobs -p)\r');
     await terminal.shows('shell-42');
+    const job = Number(/job-(\d+)/.exec(terminal.text())![1]);
     terminal.press('fg\r');
     await terminal.shows('[ oak ');
     expect(terminal.text()).toContain(NAME);
-    terminal.press('-house\r');
+
+    // Stopped by somebody else.
+    process.kill(job, 'SIGTSTP');
+    await stopped(3);
+    expectGivenBack();
+    terminal.press('fg\r');
+    await terminal.shows('[ oak ');
+    terminal.press('\x7f');
+    await terminal.shows('[ oa ');
+    terminal.press('k-house\r');
     await terminal.shows('Where does your water');
     terminal.press('\x13');
     await terminal.shows('Ended: saved');
     const state = JSON.parse(readFileSync(join(terminal.folder, 'state.json'), 'utf8'));
     expect(state.answers).toEqual({ 'now-danger': ['none'], 'home-name': 'oak-house' });
-  });
-
-  it('takes the terminal again after a stop from outside', async () => {
-    const terminal = await inShell();
-    terminal.press('3 \roak');
-    await terminal.shows('[ oak ');
-    terminal.press('\x1a');
-    await terminal.shows('Stopped');
-    terminal.press('fg\r');
-    await terminal.shows('[ oak ');
-    terminal.press('\x1a');
-    await terminal.until('a second stop', () => terminal.text().split('Stopped').length >= 3);
-    terminal.press('fg\r');
-    await terminal.shows('[ oak ');
-    terminal.press('\x7f');
-    await terminal.shows('[ oa ');
-  });
-
-  it('drops what is typed right behind it', async () => {
-    const terminal = await inShell();
-    terminal.press('3 \roak\x1afg\r');
-    await terminal.shows('Stopped');
-    terminal.press('fg\r');
-    await terminal.shows('[ oak ');
   });
 });
 
