@@ -4,6 +4,7 @@ import { firstHundredth, LONG_MS, together } from './first-hundredth';
 import { held } from './never';
 import { emptyTally } from './part';
 import { parts } from './parts';
+import { heldOfSheets } from './parts/sheets';
 import { tryPlan } from './try-plan';
 
 const DEMOS = ['birch-street', 'ridge-road', 'tower-six', 'mill-lane'];
@@ -26,6 +27,13 @@ test('whatever is held has spoken of some of them, or of the demo homes', () => 
   expect(tally.faults).toEqual([]);
   const dumb = Object.keys(held).filter((what) => (tally.spoke[what] ?? 0) < 3);
   expect(dumb).toEqual([]);
+});
+
+const SHEETS = 20;
+
+test(`every sheet of at least ${SHEETS} homes: on its pages, whole, once, and nothing private`, () => {
+  const seldom = Object.keys(heldOfSheets).filter((what) => (tally.spoke[what] ?? 0) < SHEETS);
+  expect(seldom).toEqual([]);
 });
 
 test('every part of the soak has its first hundredth in a test', () => {

@@ -1,12 +1,13 @@
 import type { Answers } from '../../src/interview/answers';
 import { held } from './never';
 import { note, type Tally } from './part';
+import { heldOfSheets } from './parts/sheets';
 import { type Seen, seenOf } from './seen';
 
-/** The whole plan of a home, held to everything that must be so in every plan. */
+/** The whole plan of a home, held to everything that must be so in every plan and on every sheet. */
 export function tryPlan(name: string, answers: Answers, tally: Tally): Seen {
   const seen = seenOf(answers);
-  for (const [what, holds] of Object.entries(held)) {
+  for (const [what, holds] of Object.entries({ ...held, ...heldOfSheets })) {
     const wrong = holds(seen);
     if (wrong !== null) note(tally, name, what, wrong);
   }

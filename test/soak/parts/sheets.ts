@@ -13,7 +13,7 @@ import { note, type Part } from '../part';
 import { type Held, seenOf } from '../seen';
 
 /** What is held of every sheet. */
-const held: Readonly<Record<string, Held>> = {
+export const heldOfSheets: Readonly<Record<string, Held>> = {
   'sheets on their pages': sheetsFit,
   'what kills on the first page of the night': deadlyFirst,
   'no raw mark on a sheet': noRawMark,
@@ -30,7 +30,7 @@ export const sheets: Part = {
   of: 'home',
   try(seed, tally) {
     const seen = seenOf(randomHome(seed));
-    for (const [what, holds] of Object.entries(held)) {
+    for (const [what, holds] of Object.entries(heldOfSheets)) {
       const wrong = holds(seen);
       if (wrong !== null) note(tally, `home ${seed}`, what, wrong);
     }
