@@ -25,10 +25,11 @@ export function waysData({ home, waysOfLiving }: Plan, words: Words): PlanData['
         ? ('alike' as const)
         : { usual: days.usual.map(dayData), thrifty: days.thrifty.map(dayData) },
     measures: measures.map((one) => measureData(one, home, words)),
-    routes: routes.map(({ kind, sizedFor, storedGal, ...ways }) => ({
+    routes: routes.map(({ kind, sizedFor, storedGal, restsThriftily, ...ways }) => ({
       route: kind,
       sizedFor,
       gallonsCounted: storedGal,
+      ...(restsThriftily && { thriftilyOnlyWhileOn: true as const }),
       usual: inWayData(ways.usual),
       thrifty: inWayData(ways.thrifty),
     })),

@@ -72,6 +72,10 @@ export const waysOfLiving = z.strictObject({
       route: kind,
       sizedFor: way,
       gallonsCounted: z.number().nullable(),
+      thriftilyOnlyWhileOn: z
+        .literal(true)
+        .optional()
+        .describe('Thriftily the generator runs only while something on it is on.'),
       usual: inWay,
       thrifty: inWay,
     }),

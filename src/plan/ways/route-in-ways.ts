@@ -1,4 +1,5 @@
 import { goalShare } from '../../advice/ride/goal-share';
+import { loadsIn } from '../../advice/ride/route-loads';
 import type { Home, Season, Way } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
 import { healthHangs } from '../../home/people/health-devices';
@@ -7,6 +8,7 @@ import { outletsOnly } from '../../kinds/ask-traits';
 import type { RouteKind } from '../../kinds/route-kind';
 import { traitsOf } from '../../kinds/route-traits';
 import { onceStored } from '../../routes/fuel/once-stored';
+import { runHours } from '../../routes/fuel/run-hours';
 import { ALL_DAY } from '../../routes/kinds/portable-generator';
 import { carriesAllMust } from '../../routes/must-carried';
 import type { Route } from '../../routes/route';
@@ -32,6 +34,8 @@ export interface RouteInWays {
   readonly sizedFor: Way;
   /** Gallons counted, once the cans in its parts are filled; null where none are to be filled. */
   readonly storedGal: number | null;
+  /** Thriftily its generator runs only while something is on, and there are hours in which nothing is. */
+  readonly restsThriftily: boolean;
   readonly usual: InWay;
   readonly thrifty: InWay;
 }
@@ -78,10 +82,18 @@ export function routeInWays(
       kind: route.kind,
       sizedFor: route.way,
       storedGal: stored?.gallons ?? null,
+      restsThriftily: restsThriftily(home, route, season),
       usual: at('usual'),
       thrifty: at('thrifty'),
     },
   ];
+}
+
+function restsThriftily(home: Home, route: Route, season: Season): boolean {
+  if (route.generator === null) return false;
+  const thrifty = inWay(home, route, 'thrifty');
+  const loads = loadsIn(home, thrifty, 'must') ?? [];
+  return runHours(thrifty, loads, season, ALL_DAY).includes(0);
 }
 
 /** The same equipment with the loads of a way: as usual it has to run again what thrift had made needless. */

@@ -13,7 +13,15 @@ import { pagesAsTexts, sheetsAsSummary } from './pages';
 import { paneAsPlan } from './pane';
 import { deadlyWhole, form, noControl, permits, soundFigures } from './papers';
 import { batteryPlace, coldBattery, generatorPlace, wiring } from './places';
-import { deadlyFirst, everyPaper, noRawMark, nothingPrivate, saidOnce, sheetsFit } from './sheets';
+import {
+  deadlyFirst,
+  everyPaper,
+  noHole,
+  noRawMark,
+  nothingPrivate,
+  saidOnce,
+  sheetsFit,
+} from './sheets';
 import { electricalFigures, noIllness, unknownNeutral, unreadMain } from './wired';
 
 /** What is held of every plan of every home, by name. */
@@ -51,6 +59,7 @@ export const held: Readonly<Record<string, Held>> = {
   'sheets on their pages': sheetsFit,
   'what kills on the first page of the night': deadlyFirst,
   'no raw mark on a sheet': noRawMark,
+  'no hole in the summary': noHole,
   'nothing twice on a sheet': saidOnce,
   'nothing private for a stranger': nothingPrivate,
   'every paper sound': everyPaper,

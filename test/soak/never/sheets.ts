@@ -65,6 +65,16 @@ export const noRawMark: Held = ({ plan }) =>
       .map((text) => `${sheet.id}: ${text}`),
   );
 
+/** What a part of a sentence that came out empty leaves behind in running text. */
+const HOLE = /\(\s*\)|[,;:]\s*[.,;](?!\d)/;
+
+/** No line of the first page or the details has a hole. */
+export const noHole: Held = ({ text }) =>
+  text
+    .split('\n')
+    .filter((line) => HOLE.test(line))
+    .map((line) => `a hole: ${line}`);
+
 /** No sheet says a sentence twice, but for the steps that stand in the way there and in the way back. */
 export const saidOnce: Held = ({ plan }) =>
   sheetsOf(plan, english).flatMap((sheet) =>

@@ -28,7 +28,7 @@ const byThrift = ({ usual, thrifty }: RouteInWays) => thrifty.reaches && !usual.
  * What living thriftily means for what must run here: hours of what has no power from the route are nobody's, nor is it set lower. What
  * does without power altogether is said whatever the route gives.
  */
-function meansOf(plan: Plan, taken: readonly Measure[], words: Words) {
+function meansOf(plan: Plan, taken: readonly Measure[], words: Words, own?: RouteInWays) {
   const { carries } = plan.advice.route;
   const must = new Set(plan.mustRun.map((load) => load.id).filter((id) => carries.includes(id)));
   return {
@@ -37,6 +37,7 @@ function meansOf(plan: Plan, taken: readonly Measure[], words: Words) {
         !inTurns.includes(id) && (ends.length > 0 || loads.some((load) => carries.includes(load))),
     ),
     turns: namedTurns(plan, words).filter(({ load }) => must.has(load)),
+    rests: own?.restsThriftily ?? false,
   };
 }
 
@@ -44,7 +45,8 @@ function meansOf(plan: Plan, taken: readonly Measure[], words: Words) {
 export function thriftItHangsOn(plan: Plan, words: Words): string | null {
   const found = ownInWays(plan);
   if (found === null || plan.advice.route.way !== 'thrifty') return null;
-  return words.household.ways.means(meansOf(plan, found.taken, words), 'until');
+  const means = words.household.ways.means(meansOf(plan, found.taken, words, found.own), 'until');
+  return means === '' ? null : means;
 }
 
 /** Where living thriftily is what reaches the goal: a line that says so, and what it means by the hour. */
@@ -58,7 +60,7 @@ export function sayThriftily(plan: Plan, words: Words): string[] {
   }
   const found = ownInWays(plan);
   if (found === null || !byThrift(found.own)) return [];
-  const means = meansOf(plan, found.taken, words);
+  const means = meansOf(plan, found.taken, words, found.own);
   const usdLikely = plan.waysOfLiving.thriftyUsd.value;
   const goal = Math.round(plan.home.goalHours.value);
   return [words.household.ways.reachesThriftily(found.own, goal, { ...means, usdLikely })];
@@ -72,6 +74,6 @@ export function sayBothWays(plan: Plan, words: Words): string {
   if (found === null || byThrift(found.own)) return '';
   const say = words.household.ways;
   return found.own.sizedFor === 'thrifty'
-    ? say.countsOnThrift(found.own.usual, meansOf(plan, found.taken, words))
+    ? say.countsOnThrift(found.own.usual, meansOf(plan, found.taken, words, found.own))
     : say.bothWays(found.own);
 }

@@ -24,6 +24,8 @@ interface NamedTurn {
 interface Means {
   readonly measures: readonly Measure[];
   readonly turns: readonly NamedTurn[];
+  /** The generator rests while nothing is on. */
+  readonly rests: boolean;
 }
 
 const titles: Readonly<Record<Use, string>> = {
@@ -86,10 +88,11 @@ export const ways = {
     return `${odds}, lasts about ${span(hours.likely)} / ${span(hours.careful)}`;
   },
   /** What it is made of, by the hour where things are in turns. */
-  means: ({ measures, turns }: Means, between: 'to' | 'until' = 'to'): string =>
+  means: ({ measures, turns, rests }: Means, between: 'to' | 'until' = 'to'): string =>
     [
       ...measures.map(({ id }) => sayMeasure(id).short),
       ...turns.map((one) => turn(one, between)),
+      ...(rests ? ['the generator on only while something runs on it'] : []),
     ].join('; '),
   /** Where thrift is what reaches the goal, a line of its own on the first page, by the hour. */
   reachesThriftily(
@@ -114,7 +117,8 @@ export const ways = {
       hours === null
         ? ''
         : `; as usual it lasts about ${span(hours.likely)}, careful count ${span(hours.careful)}`;
-    return ` That counts on living thriftily${usual}. Thriftily means: ${ways.means(means)}.`;
+    const made = ways.means(means);
+    return ` That counts on living thriftily${usual}.${made === '' ? '' : ` Thriftily means: ${made}.`}`;
   },
 };
 
