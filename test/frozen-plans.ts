@@ -2,13 +2,13 @@ import interview from '#compiled/questions.js';
 import { type Bank, bankOf } from '../src/advice/effect-of-answers';
 import type { Answers } from '../src/interview/answers';
 import type { Interview } from '../src/interview/questions/question';
-import { makePlan } from '../src/plan/make-plan';
+import { planAsAsked } from '../src/plan/make-plan';
 import type { Plan } from '../src/plan/plan';
 
 const plans = new Map<string, Plan>();
 
 /**
- * The whole plan of these answers, made once in a test process and frozen through and through: a test that
+ * The plan of these answers, made once in a test process, its slowest parts as they are asked for, and frozen through and through: a test that
  * changed it would fail at once instead of spoiling the next file. A test of determinism calls `makePlan` itself.
  * @param asOf the day ages are counted from, YYYY-MM-DD
  * @param years drawn years of weather; fewer where a test does not look at odds
@@ -17,18 +17,24 @@ export function frozenPlan(answers: Answers, asOf: string, years = 100): Plan {
   const key = JSON.stringify([Object.entries(answers).sort(), asOf, years]);
   const found = plans.get(key);
   if (found) return found;
-  const plan = deepFrozen(makePlan(interview, answers, asOf, years, null, sharedBank));
+  const plan = deepFrozen(planAsAsked(interview, answers, asOf, years, null, sharedBank));
   plans.set(key, plan);
   return plan;
 }
 
-/** The same value, with every object below it frozen. Typed arrays cannot be frozen and stay as they are. */
+/**
+ * The same value, with every object below it frozen, that of a part worked out when it is asked for then. Typed arrays
+ * cannot be frozen and stay as they are.
+ */
 function deepFrozen<T>(value: T): T {
   if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return value;
   if (Object.isFrozen(value)) return value;
-  Object.freeze(value);
-  for (const child of Object.values(value)) deepFrozen(child);
-  return value;
+  for (const [key, part] of Object.entries(Object.getOwnPropertyDescriptors(value))) {
+    const { get } = part;
+    if (get === undefined) deepFrozen(part.value);
+    else Object.defineProperty(value, key, { ...part, get: () => deepFrozen(get.call(value)) });
+  }
+  return Object.freeze(value);
 }
 
 const banks = new Map<string, Bank>();

@@ -10,6 +10,7 @@ import { SyntheticYears, WEATHER_SEED, WEATHER_YEARS } from '../home/weather/syn
 import type { Answers } from '../interview/answers';
 import { besideTariff } from '../interview/beside-tariff';
 import type { Interview } from '../interview/questions/question';
+import { onceMade } from '../quantity/once-made';
 import { allKinds, sizedKind } from '../routes/all-routes';
 import type { Route } from '../routes/route';
 import type { SizedKind } from '../routes/sized';
@@ -46,15 +47,31 @@ import { waysOfLiving } from './ways/ways-of-living';
 import { whatIsThere } from './what-is-there/what-is-there';
 import { willNotDo } from './will-not-do';
 
+/** The whole plan of a home from its answers, with all that is in it worked out. The arguments are those of `planAsAsked`. */
+export function makePlan(...asked: Parameters<typeof planAsAsked>): Plan {
+  const plan = planAsAsked(...asked);
+  for (const part of whenAsked) void plan[part];
+  return plan;
+}
+
+/** Parts that take long and that no other part of the plan hangs on. */
+const whenAsked = [
+  'toFindOut',
+  'nextSteps',
+  'money',
+  'waysOfLiving',
+  'sources',
+] as const satisfies readonly (keyof Plan)[];
+
 /**
- * The whole plan of a home from its answers. The same answers and day give the same plan, to the byte.
+ * The plan of a home from its answers, its slowest parts worked out when they are asked for first. The same answers and day give the same plan, to the byte.
  * @param asOf the day ages are counted from, YYYY-MM-DD
  * @param years of weather to draw; fewer make the odds rougher and the plan quicker
  * @param ownTariff the household's own tariff, which goes before its answers about prices
  * @param bankFor what single answers are tried with, of that interview and day: who makes several plans keeps one, so
  * that nothing is tried twice
  */
-export function makePlan(
+export function planAsAsked(
   whole: Interview,
   answers: Answers,
   asOf: string,
@@ -80,13 +97,9 @@ export function makePlan(
   const own = findings(home, [advice.route.kind]);
   const lost = comfortLost(lived, advice.route);
   const cautions = cautionsFor(home, advice, lost);
-  const toFindOut = worthFindingOut({
-    bank: bankFor(interview, asOf),
-    answers,
-    home,
-    advice,
-    cautions,
-  });
+  const toFindOut = onceMade(() =>
+    worthFindingOut({ bank: bankFor(interview, asOf), answers, home, advice, cautions }),
+  );
   const answered = new Set(Object.keys(answers));
   const outlook = outlookOf(home);
   const possible = undecided.length > 0 ? [] : possibleIf(planned);
@@ -100,7 +113,23 @@ export function makePlan(
   const steps = ladderOf(lived, advice.route);
   const ladder = walkLadder(home, drawn, advice.route, steps, season);
   const rideThrough = rideThroughOf(home, drawn, advice, { all: routes, ladder: ladder.variant });
-  const money = moneyOf({ home, ownTariff, drawn, routes, advice, outlook, rideThrough });
+  const money = onceMade(() =>
+    moneyOf({ home, ownTariff, drawn, routes, advice, outlook, rideThrough }),
+  );
+  const next = onceMade(() =>
+    nextSteps({
+      home,
+      advice,
+      cautions,
+      toFindOut: toFindOut(),
+      electrical,
+      fuelToStore: fuel,
+      addOns,
+      possibleIf: possible,
+    }),
+  );
+  const ways = onceMade(() => waysOfLiving(home, drawn, advice, rideThrough));
+  const sources = onceMade(() => sourcesOf(home, routes, cautions, money()));
   return {
     name: home.name,
     asOf,
@@ -121,11 +150,15 @@ export function makePlan(
     advice,
     possibleIf: possible,
     rideThrough,
-    money,
+    get money() {
+      return money();
+    },
     lifeFirst: lifeFirst(home),
     healthFirst: healthFirst(home, drawn, advice.route, season),
     whatIsThere: whatIsThere(home, routes),
-    waysOfLiving: waysOfLiving(home, drawn, advice, rideThrough),
+    get waysOfLiving() {
+      return ways();
+    },
     comfortLost: lost,
     willNotDo: willNotDo(home, advice, fuel),
     cautions,
@@ -138,21 +171,18 @@ export function makePlan(
     addOns,
     fuelToStore: fuel,
     ladder: ladder.steps,
-    toFindOut,
+    get toFindOut() {
+      return toFindOut();
+    },
     assumptions: assumptionsOf(interview, home, answered),
-    nextSteps: nextSteps({
-      home,
-      advice,
-      cautions,
-      toFindOut,
-      electrical,
-      fuelToStore: fuel,
-      addOns,
-      possibleIf: possible,
-    }),
+    get nextSteps() {
+      return next();
+    },
     leavingPoint: leavingPoint(home),
     grownOld: grownOld(asOf),
-    sources: sourcesOf(home, routes, cautions, money),
+    get sources() {
+      return sources();
+    },
   };
 }
 
