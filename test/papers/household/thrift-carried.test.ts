@@ -46,7 +46,9 @@ describe('a generator that rests while nothing is on', () => {
 
   test('does so where there are hours in which nothing runs, and a battery has none to rest', () => {
     expect(own.restsThriftily).toBe(true);
-    const packs = plan.waysOfLiving.routes.filter((one) => traitsOf[one.kind].battery === 'plug-in');
+    const packs = plan.waysOfLiving.routes.filter(
+      (one) => traitsOf[one.kind].battery === 'plug-in',
+    );
     expect(packs.length).toBeGreaterThan(0);
     expect(packs.map((one) => one.restsThriftily)).not.toContain(true);
     const cold = planOf('birch-street').waysOfLiving.routes;
