@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { existsSync, statSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { nearWord } from '../quantity/near-word';
 import { visibleLine } from '../quantity/visible';
@@ -149,10 +149,11 @@ function listed(words: readonly string[]): string {
   return words.length === 1 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
 }
 
-/** "kim" is the home in kim.home.yaml, where that is here and no file is called just "kim". */
+/** "kim" is the home in kim.home.yaml, where that is here and no file is called just "kim"; a folder hides none. */
 function homeFile(word: string): string {
   const file = homeFileName(word);
-  return !existsSync(word) && existsSync(file) ? file : word;
+  const free = !existsSync(word) || statSync(word).isDirectory();
+  return free && existsSync(file) ? file : word;
 }
 
 function noHome(word: string): string {

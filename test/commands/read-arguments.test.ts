@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -22,6 +22,15 @@ test('a name finds its home file, with each command that takes a home', () => {
   expect(readArguments(['plan', 'kim'])).toMatchObject({ rest: ['kim.home.yaml'] });
   expect(readArguments(['check', 'kim'])).toMatchObject({ rest: ['kim.home.yaml'] });
   expect(readArguments(['calc', 'kim'])).toMatchObject({ rest: ['kim'] });
+});
+
+test('a folder of that name hides no home, and a file does', () => {
+  writeFileSync(join(folder, 'lee.home.yaml'), '');
+  mkdirSync(join(folder, 'lee'));
+  expect(readArguments(['plan', 'lee'])).toMatchObject({ rest: ['lee.home.yaml'] });
+  writeFileSync(join(folder, 'mo.home.yaml'), '');
+  writeFileSync(join(folder, 'mo'), '');
+  expect(readArguments(['plan', 'mo'])).toMatchObject({ rest: ['mo'] });
 });
 
 test('the second word of explain is a figure, also where a home has its name', () => {
