@@ -1,16 +1,14 @@
 import { spawnSync } from 'node:child_process';
 import { closeSync, existsSync, openSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-
-const program = fileURLToPath(new URL('../../src/bin/lampkeeper.mjs', import.meta.url));
+import { PROGRAM } from '../fixtures/program';
 
 // Linux has a device that is always full.
 test.skipIf(!existsSync('/dev/full'))(
   'output that cannot be written is said, and the end is a failure',
   () => {
     const full = openSync('/dev/full', 'w');
-    const { status, stderr } = spawnSync(process.execPath, [program, '--help'], {
+    const { status, stderr } = spawnSync(process.execPath, [PROGRAM, '--help'], {
       stdio: ['ignore', full, 'pipe'],
       encoding: 'utf8',
     });

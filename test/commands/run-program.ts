@@ -1,12 +1,10 @@
 import { spawnSync } from 'node:child_process';
-import { fileURLToPath } from 'node:url';
+import { PROGRAM } from '../fixtures/program';
 import type { Ran } from './run-here';
-
-const program = fileURLToPath(new URL('../../src/bin/lampkeeper.mjs', import.meta.url));
 
 /** Run the built program as a shell would, in a folder, with something on standard input. */
 export function runProgram(folder: string, words: readonly string[], input = ''): Ran {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [program, ...words], {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [PROGRAM, ...words], {
     cwd: folder,
     env: { ...process.env, npm_lifecycle_event: '' },
     encoding: 'utf8',

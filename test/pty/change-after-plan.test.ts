@@ -3,9 +3,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
+import { PROGRAM } from '../fixtures/program';
 import { openTerminal } from './open-terminal';
 
-const program = fileURLToPath(new URL('../../src/bin/lampkeeper.mjs', import.meta.url));
 const household = fileURLToPath(new URL('../households/tower-six.home.yaml', import.meta.url));
 
 it('leads from the plan over what if to the question, to both plans, and back to the same plan', async () => {
@@ -15,7 +15,7 @@ it('leads from the plan over what if to the question, to both plans, and back to
   const told = readFileSync(file, 'utf8');
   const goal = /goal-hours: .*/.exec(told)![0];
   const terminal = openTerminal(
-    [program, 'oak', '--change'],
+    [PROGRAM, 'oak', '--change'],
     { columns: 80, rows: 44 },
     { folder },
   );

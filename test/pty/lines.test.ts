@@ -3,11 +3,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { PROGRAM } from '../fixtures/program';
 import { terminalsOf } from './terminals-of';
 
-const program = fileURLToPath(new URL('../../src/bin/lampkeeper.mjs', import.meta.url));
 const household = fileURLToPath(new URL('../households/mill-lane.home.yaml', import.meta.url));
-const start = terminalsOf(() => program, 'Is anything dangerous');
+const start = terminalsOf(() => PROGRAM, 'Is anything dangerous');
 const PEOPLE = 'Is anyone at home more at risk';
 
 describe('line by line, in a terminal', () => {

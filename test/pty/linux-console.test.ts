@@ -1,16 +1,14 @@
 import { readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
+import { PROGRAM } from '../fixtures/program';
 import { openTerminal } from './open-terminal';
-
-const program = fileURLToPath(new URL('../../src/bin/lampkeeper.mjs', import.meta.url));
 
 /** The console of Linux has no second page and marks no pastes (console_codes(4)); its function keys are its own. */
 const CONSOLE = { env: { TERM: 'linux' }, without: ['?1049', '?2004'] };
 
 it('on a console without a second page a sitting can be led, and its last words can be read', async () => {
-  const terminal = openTerminal([program], { columns: 80, rows: 25 }, CONSOLE);
+  const terminal = openTerminal([PROGRAM], { columns: 80, rows: 25 }, CONSOLE);
   await terminal.shows('Lampkeeper: a plan');
   terminal.press('\r');
   await terminal.shows('Is anything dangerous');

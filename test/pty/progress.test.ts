@@ -1,18 +1,17 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
+import { PROGRAM } from '../fixtures/program';
 import { openTerminal } from './open-terminal';
 
-const program = fileURLToPath(new URL('../../src/bin/lampkeeper.mjs', import.meta.url));
 /** Invented: told so little that its plan takes a third of the time. */
 const thin = 'lampkeeperHome: 1\nanswers:\n  home-name: kim\n  people-count: 2\n';
 
 it('says on a terminal what is waited for, and takes the words away', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-pty-'));
   writeFileSync(join(folder, 'kim.home.yaml'), thin);
-  const terminal = openTerminal([program, 'plan', 'kim'], { columns: 80, rows: 24 }, { folder });
+  const terminal = openTerminal([PROGRAM, 'plan', 'kim'], { columns: 80, rows: 24 }, { folder });
   expect((await terminal.ended()).exitCode).toBe(0);
   const raw = terminal.raw();
   expect(raw.indexOf('Working out the plan ...\r\x1b[K')).toBeGreaterThanOrEqual(0);

@@ -1,16 +1,15 @@
 import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { PROGRAM } from '../fixtures/program';
 import { terminalsOf } from './terminals-of';
 
-const program = fileURLToPath(new URL('../../src/bin/lampkeeper.mjs', import.meta.url));
 const FIRST = 'Is anything dangerous at home right now?';
 const NAME = 'What short name';
 const HOURS = 'How long do you want';
 
-const start = terminalsOf(() => program, FIRST);
+const start = terminalsOf(() => PROGRAM, FIRST);
 
 /** A home whose opening was answered but for one question, which asks for a number. */
 const OPENED = `lampkeeperHome: 1

@@ -1,16 +1,15 @@
 import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { HOMES_TITLE } from '../../src/faces/home-choice';
 import { WELCOME, WELCOME_TITLE } from '../../src/faces/welcome-words';
+import { PROGRAM } from '../fixtures/program';
 import type { Size } from './open-terminal';
 import { terminalsOf } from './terminals-of';
 
-const program = fileURLToPath(new URL('../../src/bin/lampkeeper.mjs', import.meta.url));
 const FIRST = 'Is anything dangerous at home right now?';
-const start = (title: string) => terminalsOf(() => program, title);
+const start = (title: string) => terminalsOf(() => PROGRAM, title);
 const [atWelcome, atHomes, atFirst] = [
   start('Lampkeeper: a plan'),
   start(HOMES_TITLE),

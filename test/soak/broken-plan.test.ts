@@ -112,6 +112,7 @@ describe('a broken plan is found', () => {
     ],
     ['the pane as the plan', birch, { answers: { ...birch.answers, 'must-run': ['fridge'] } }],
     ['parts add up', birch, advised(birch, { parts: [] })],
+    ['no hole in the summary', birch, { text: `${birch.text}\nThriftily means: .` }],
     [
       'figures of the plan file as planned',
       birch,

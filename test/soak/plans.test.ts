@@ -2,9 +2,9 @@ import { expect, test } from 'vitest';
 import { answersOf } from '../households/read-household';
 import { firstHundredth, LONG_MS, together } from './first-hundredth';
 import { held } from './never';
+import { heldOfSheets } from './never/of-sheets';
 import { emptyTally } from './part';
 import { parts } from './parts';
-import { heldOfSheets } from './parts/sheets';
 import { tryPlan } from './try-plan';
 
 const DEMOS = ['birch-street', 'ridge-road', 'tower-six', 'mill-lane'];

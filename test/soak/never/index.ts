@@ -9,19 +9,12 @@ import {
 } from './agree';
 import { fileAsPlanned, frontAsPlanned, frontInDetails, fuelOnce, partsAddUp } from './figures';
 import { lifeBeforeBuying, lifeComplete, medicalCurve } from './life';
-import { pagesAsTexts, sheetsAsSummary } from './pages';
+import { heldOfSheets } from './of-sheets';
+import { pagesAsTexts } from './pages';
 import { paneAsPlan } from './pane';
 import { deadlyWhole, form, noControl, permits, soundFigures } from './papers';
 import { batteryPlace, coldBattery, generatorPlace, wiring } from './places';
-import {
-  deadlyFirst,
-  everyPaper,
-  noHole,
-  noRawMark,
-  nothingPrivate,
-  saidOnce,
-  sheetsFit,
-} from './sheets';
+import { everyPaper, noHole } from './sheets';
 import { electricalFigures, noIllness, unknownNeutral, unreadMain } from './wired';
 
 /** What is held of every plan of every home, by name. */
@@ -51,16 +44,11 @@ export const held: Readonly<Record<string, Held>> = {
   'one count of gallons in all papers': oneCountOfGallons,
   'one price of what stands beside': oneAddOnPrice,
   'nobody to call, and no work for one': nobodyToCall,
-  'figures of the sheets in the summary': sheetsAsSummary,
   'figures of the pages as their texts': pagesAsTexts,
   'hours with the cans filled': fuelOnce,
   'figures of the plan file as planned': fileAsPlanned,
   'the pane as the plan': paneAsPlan,
-  'sheets on their pages': sheetsFit,
-  'what kills on the first page of the night': deadlyFirst,
-  'no raw mark on a sheet': noRawMark,
+  ...heldOfSheets,
   'no hole in the summary': noHole,
-  'nothing twice on a sheet': saidOnce,
-  'nothing private for a stranger': nothingPrivate,
   'every paper sound': everyPaper,
 };

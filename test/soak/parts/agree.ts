@@ -16,8 +16,9 @@ import {
   partsAddUp,
 } from '../never/figures';
 import { pagesAsTexts, sheetsAsSummary } from '../never/pages';
-import { note, type Part } from '../part';
-import { type Held, seenOf } from '../seen';
+import type { Part } from '../part';
+import type { Held } from '../seen';
+import { tryPlan } from '../try-plan';
 
 /** What must be one figure wherever it stands. */
 const held: Readonly<Record<string, Held>> = {
@@ -41,10 +42,7 @@ export const agree: Part = {
   whole: 300,
   of: 'home',
   try(seed, tally) {
-    const seen = seenOf(seed % 2 === 1 ? randomHome(seed) : completeHome(seed));
-    for (const [what, holds] of Object.entries(held)) {
-      const wrong = holds(seen);
-      if (wrong !== null) note(tally, `home ${seed}`, what, wrong);
-    }
+    const answers = seed % 2 === 1 ? randomHome(seed) : completeHome(seed);
+    tryPlan(`home ${seed}`, answers, tally, held);
   },
 };
