@@ -9,7 +9,7 @@ export const ENOUGH = 90;
  * of its kind must say so as well.
  */
 export const isEnough = ({ value }: Weighed): boolean =>
-  value.odds >= ENOUGH && (value.devices ?? 100) >= ENOUGH && value.sure;
+  value.sure && (value.devices ?? 100) >= ENOUGH;
 
 /** The same, and nothing that must run is left out for want of a backup that can carry it. */
 export const reachesGoal = (one: Weighed): boolean =>

@@ -78,7 +78,7 @@ export function boundOf({ counted, living }: Candidate, { must, devices }: Weigh
 export function worthOf(candidate: Candidate, by: Weighing, odds: SizeOdds): Value {
   const { counted, living } = candidate;
   const bound = boundOf(candidate, by);
-  if (by.must.length === 0) return bound;
+  if (by.must.length === 0) return { ...bound, sure: isSure(candidate, bound.odds) };
   const carried = carriedOf(counted.carries, loadsOf(fedHome(counted.kind, living.home), ['must']));
   const feeding = { route: counted, careful: by.careful };
   const meanShare = odds.meanShare({ ...feeding, loads: carried });
@@ -89,7 +89,7 @@ export function worthOf(candidate: Candidate, by: Weighing, odds: SizeOdds): Val
         ? bound.devices
         : percent(odds.share({ ...feeding, loads: by.devices, careful: true })),
     odds: allOdds,
-    sure: allOdds >= ENOUGH && (!sizedByYears(living.home) || counted.lasting.reachesGoal),
+    sure: isSure(candidate, allOdds),
     full: bound.full,
     long: bound.long && isLong(counted, meanShare, by.goalHours),
     share: Math.max(
@@ -98,6 +98,9 @@ export function worthOf(candidate: Candidate, by: Weighing, odds: SizeOdds): Val
     ),
   };
 }
+
+const isSure = ({ counted, living }: Candidate, odds: number): boolean =>
+  odds >= ENOUGH && (!sizedByYears(living.home) || counted.lasting.reachesGoal);
 
 /** With all but one job unplugged. */
 function oneJobShare({ counted }: Candidate, by: Weighing, odds: SizeOdds): number {

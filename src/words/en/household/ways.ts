@@ -102,7 +102,7 @@ export const ways = {
   ): string {
     const price = means.usdLikely > 0 ? `, for about ${usd(means.usdLikely)} more` : '';
     const goal = formatQuantity(goalHours, 'h');
-    return `It reaches your goal if you live thriftily: ${odds(thrifty)} of 100 outages of ${goal}; as usual ${odds(usual)}. Thriftily means${price}: ${ways.means(means)}.`;
+    return `It reaches your goal if you live thriftily: ${odds(thrifty)} of 100 outages of ${goal}; as usual ${odds(usual)}.${thriftMeans(means, price)}`;
   },
   /** Where nothing that must run needs power thriftily. */
   thriftAlone: (means: Means) => `Living thriftily means: ${ways.means(means)}.`,
@@ -117,10 +117,15 @@ export const ways = {
       hours === null
         ? ''
         : `; as usual it lasts about ${span(hours.likely)}, careful count ${span(hours.careful)}`;
-    const made = ways.means(means);
-    return ` That counts on living thriftily${usual}.${made === '' ? '' : ` Thriftily means: ${made}.`}`;
+    return ` That counts on living thriftily${usual}.${thriftMeans(means)}`;
   },
 };
+
+/** With a space before it; nothing where it is made of nothing that the route carries. */
+function thriftMeans(means: Means, price = ''): string {
+  const made = ways.means(means);
+  return made === '' ? '' : ` Thriftily means${price}: ${made}.`;
+}
 
 const odds = ({ share, carefulShare }: InWay) =>
   `${sayShare(share)} (careful ${sayShare(carefulShare)})`;
