@@ -51,6 +51,8 @@ const pairs: readonly (readonly [string, string])[] = [
   ['What would be possible, if', 'Cautions'],
   // The bill is looked at where its lines are counted; that it does not fit is settled first of all.
   ['Settle these first: two answers do not fit together', 'Does it pay'],
+  // A generator run by a timetable is told of nowhere without what to look at while it rests.
+  ['Ways on', 'The one advised'],
 ];
 
 /** It has a reason to stand twice: in each entry of a list of routes, or with what can kill on a route. */
@@ -58,6 +60,14 @@ export function mayBeTwice({ parts }: SaidTwice): boolean {
   const [one, ...others] = [...new Set(parts)];
   if (others.length === 0) return entryByEntry.includes(one!);
   return (
-    others.length === 1 && pairs.some((pair) => pair.includes(one!) && pair.includes(others[0]!))
+    others.length === 1 &&
+    pairs.some(
+      ([a, b]) =>
+        (isPart(one!, a) && isPart(others[0]!, b)) || (isPart(one!, b) && isPart(others[0]!, a)),
+    )
   );
 }
+
+/** Behind a colon a heading names the route. */
+const isPart = (heading: string, part: string) =>
+  heading === part || heading.startsWith(`${part}: `);

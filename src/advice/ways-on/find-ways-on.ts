@@ -40,12 +40,17 @@ function moreMoney({ all, budgetUsd }: Ranked): WaysOn['moreMoney'] {
   return { line: lineOf(reaching, false), moreUsd: reaching.usd - budgetUsd };
 }
 
-/** The first above the money: where it buys no source at all, or one that leaves out what a little more carries too. */
+/** What a little more money buys must do so many times as much of what must run, where it does not do all of it for long. Our judgement. */
+const MUCH_MORE = 2;
+
+/** The first above the money: where it buys no source at all, or one that does little beside what a little more does. */
 function littleMore({ all, chosen, budgetUsd }: Ranked): WaysOn['littleMore'] {
   if (budgetUsd === null || chosen?.value.long) return null;
   const next = all.find(
     ({ usd, value }) =>
-      usd > budgetUsd && usd <= littleAboveUsd(budgetUsd) && (chosen === null || value.long),
+      usd > budgetUsd &&
+      usd <= littleAboveUsd(budgetUsd) &&
+      (chosen === null || value.long || value.share >= MUCH_MORE * chosen.value.share),
   );
   if (next === undefined || reachesGoal(next)) return null;
   return { line: lineOf(next, false), moreUsd: next.usd - budgetUsd };

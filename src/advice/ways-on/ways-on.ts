@@ -8,8 +8,8 @@ export interface WaysOn {
   /** The cheapest that reaches the goal, and how much more than the money told it takes, $; 0 where none was told. */
   readonly moreMoney: { readonly line: Line; readonly moreUsd: number } | null;
   /**
-   * Where the money buys no source at all, or none that carries all for long: the first such that a little more buys, though it does not
-   * reach the goal, and how much more, $.
+   * Where the money buys no source at all, or none that carries all for long: the first that a little more buys and that does so, or
+   * does twice as much of the job, though it does not reach the goal; and how much more, $.
    */
   readonly littleMore: { readonly line: Line; readonly moreUsd: number } | null;
   /** How long an outage is carried through, 9 times in 10, with what must run: the longest within the money. */
