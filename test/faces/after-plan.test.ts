@@ -14,6 +14,9 @@ async function type(...lines: string[]) {
   let said = '';
   stdout.on('data', (chunk) => {
     said += String(chunk);
+    // What is typed before the plan stands there is not meant for it.
+    if (said.includes('or stop.') && !stdin.writableEnded)
+      stdin.end(lines.map((line) => `${line}\n`).join(''));
   });
   const whatIf = whatIfInOne(null, '2026-11-25');
   const read = readPlanByLine({
@@ -22,8 +25,6 @@ async function type(...lines: string[]) {
     stdout: stdout as unknown as NodeJS.WriteStream,
     beside: afterPlan({ interview, answers, whatIf }),
   });
-  // What is typed before the plan stands there is not meant for it.
-  setTimeout(() => stdin.end(lines.map((line) => `${line}\n`).join('')), 50);
   const ask = await read;
   return { ask, said: said.replaceAll(/\s+/g, ' ') };
 }
