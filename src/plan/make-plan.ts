@@ -104,10 +104,12 @@ export function planAsAsked(
   const addOns = addOnsOf(lived, advice.route, cautions);
   const season = hardestSeason(home);
   const steps = ladderOf(lived, advice.route);
-  const ladder = walkLadder(home, drawn, advice.route, steps, season);
-  const rideThrough = rideThroughOf(home, drawn, advice, { all: routes, ladder: ladder.variant });
+  const ladder = onceMade(() => walkLadder(home, drawn, advice.route, steps, season));
+  const ride = onceMade(() =>
+    rideThroughOf(home, drawn, advice, { all: routes, ladder: ladder().variant }),
+  );
   const money = onceMade(() =>
-    moneyOf({ home, ownTariff, drawn, routes, advice, outlook, rideThrough }),
+    moneyOf({ home, ownTariff, drawn, routes, advice, outlook, rideThrough: ride() }),
   );
   const next = onceMade(() =>
     nextSteps({
@@ -121,7 +123,7 @@ export function planAsAsked(
       possibleIf: possible,
     }),
   );
-  const ways = onceMade(() => waysOfLiving(home, drawn, advice, rideThrough));
+  const ways = onceMade(() => waysOfLiving(home, drawn, advice, ride()));
   const sources = onceMade(() => sourcesOf(home, routes, cautions, money()));
   return {
     name: home.name,
@@ -142,7 +144,9 @@ export function planAsAsked(
     counts: countsByKind(home, routes),
     advice,
     possibleIf: possible,
-    rideThrough,
+    get rideThrough() {
+      return ride();
+    },
     get money() {
       return money();
     },
@@ -163,7 +167,9 @@ export function planAsAsked(
     settleIfEver: settling.settleIfEver,
     addOns,
     fuelToStore: fuel,
-    ladder: ladder.steps,
+    get ladder() {
+      return ladder().steps;
+    },
     get toFindOut() {
       return toFindOut();
     },
