@@ -7,6 +7,7 @@ import interview from '#compiled/questions.js';
 import { type Answer, NOT_SURE } from '../../src/interview/answers';
 import { parseHome, readHome } from '../../src/store/read-home';
 import { homeText } from '../../src/store/write-home';
+import { anyText } from '../any-text';
 
 const top = 'lampkeeperHome: 1\nasOf: "2026-11-25"\nanswers:\n';
 
@@ -156,7 +157,7 @@ describe('a broken or hostile file never crashes', () => {
 
   test('random text never throws', () => {
     fc.assert(
-      fc.property(fc.string({ maxLength: 300, unit: 'binary' }), (text) => {
+      fc.property(anyText(300), (text) => {
         parseHome(text, interview);
         parseHome(top + text, interview);
       }),
@@ -237,7 +238,8 @@ describe('what is written is read back the same', () => {
         );
         expect(read).toEqual({ ok: true, asOf: '2026-11-25', answers, unfinished: {} });
       }),
-      { seed: 20261125, numRuns: 100 },
+      // The soak reads back what 200 homes keep (part disk).
+      { seed: 20261125, numRuns: 40 },
     );
   });
 });
