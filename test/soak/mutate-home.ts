@@ -2,13 +2,13 @@ import interview from '#compiled/questions.js';
 import { demoTariffs } from '../../src/bill/tariff/demo-tariffs';
 import { homeText } from '../../src/store/write-home';
 import { randomHome } from '../random-home';
-import { poolHome } from './pool-home';
+import type { Homes } from './pool-home';
 
 type Random = () => number;
 
 /** A home file as the program writes it, some with a tariff of their own and something begun. */
-export function soundFile(seed: number, random: Random): string {
-  const answers = seed % 2 === 0 ? poolHome(seed) : randomHome(seed);
+function soundFile(seed: number, random: Random, knowsItself: Homes): string {
+  const answers = seed % 2 === 0 ? knowsItself(seed) : randomHome(seed);
   const tariff = random() < 0.3 ? pick(demoTariffs.rows, random) : null;
   const unfinished: Record<string, string> = random() < 0.2 ? { 'people-count': '12' } : {};
   return homeText(interview, { answers, asOf: '2026-11-25', tariff, unfinished });
@@ -133,8 +133,8 @@ const mutations: Readonly<Record<string, Mutation>> = {
 };
 
 /** The file after one to four changes of its structure, and now and then of its bytes. */
-export function mutatedFile(seed: number, random: Random): Buffer {
-  let lines = soundFile(seed, random).split('\n');
+export function mutatedFile(seed: number, random: Random, knowsItself: Homes): Buffer {
+  let lines = soundFile(seed, random, knowsItself).split('\n');
   for (let n = 1 + Math.floor(4 * random()); n > 0; n--) {
     const mutation = pick(Object.values(mutations), random);
     if (lines.length > 0) lines = mutation(lines, Math.floor(random() * lines.length), random);

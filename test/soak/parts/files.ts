@@ -23,7 +23,8 @@ import { seeded } from '../../fixtures/random-problem';
 import { IN_MEMORY } from '../in-memory';
 import { mutatedFile } from '../mutate-home';
 import { BROKEN } from '../never/papers';
-import { met, note, type Part } from '../part';
+import { met, note, type Part, type Tally } from '../part';
+import { demoHome, type Homes, poolHome } from '../pool-home';
 import { PROGRAM } from '../through-terminal';
 
 /** Longer than this is a hang, ms of the processor. */
@@ -42,29 +43,32 @@ const draftOf = draftMaker(interview);
 export const files: Part = {
   whole: 20_000,
   of: 'file',
-  async try(seed, tally) {
-    const random = seeded(seed ^ 0xf11e);
-    const folder = mkdtempSync(join(IN_MEMORY, 'lampkeeper-soak-'));
-    const path = join(folder, 'kim.home.yaml');
-    try {
-      writeFileSync(path, mutatedFile(seed, random));
-      const before = process.memoryUsage.rss() / 1e6;
-      const start = process.cpuUsage();
-      const said = await saidOf(path, seed % PLANNED === 0);
-      const ms = process.cpuUsage(start).user / 1000;
-      met(tally, said.kind);
-      const rss = process.memoryUsage.rss() / 1e6;
-      note(tally, `file ${seed}`, 'a plan or sentences', [
-        ...wrongIn(said.words),
-        ...(ms > HANG_MS ? [`took ${Math.round(ms)} ms`] : []),
-        ...(rss > MOST_MB && rss - before > TAKEN_MB ? [`${Math.round(rss)} MB in use`] : []),
-      ]);
-      if (seed % REAL === 0) note(tally, `file ${seed}`, 'the real program', realFaults(path));
-    } finally {
-      rmSync(folder, { recursive: true, force: true });
-    }
-  },
+  try: (seed, tally) => tryFile(seed, tally, poolHome),
+  light: (seed, tally) => tryFile(seed, tally, demoHome),
 };
+
+async function tryFile(seed: number, tally: Tally, knowsItself: Homes): Promise<void> {
+  const random = seeded(seed ^ 0xf11e);
+  const folder = mkdtempSync(join(IN_MEMORY, 'lampkeeper-soak-'));
+  const path = join(folder, 'kim.home.yaml');
+  try {
+    writeFileSync(path, mutatedFile(seed, random, knowsItself));
+    const before = process.memoryUsage.rss() / 1e6;
+    const start = process.cpuUsage();
+    const said = await saidOf(path, seed % PLANNED === 0);
+    const ms = process.cpuUsage(start).user / 1000;
+    met(tally, said.kind);
+    const rss = process.memoryUsage.rss() / 1e6;
+    note(tally, `file ${seed}`, 'a plan or sentences', [
+      ...wrongIn(said.words),
+      ...(ms > HANG_MS ? [`took ${Math.round(ms)} ms`] : []),
+      ...(rss > MOST_MB && rss - before > TAKEN_MB ? [`${Math.round(rss)} MB in use`] : []),
+    ]);
+    if (seed % REAL === 0) note(tally, `file ${seed}`, 'the real program', realFaults(path));
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
 
 interface Said {
   readonly kind: 'refused with sentences' | 'read' | 'read and planned';

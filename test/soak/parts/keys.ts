@@ -8,8 +8,8 @@ import type { Context } from '../../../src/interview/state';
 import { draftMaker } from '../../../src/plan/draft/draft-of';
 import { seeded } from '../../fixtures/random-problem';
 import { BROKEN } from '../never/papers';
-import { met, note, type Part } from '../part';
-import { poolHome } from '../pool-home';
+import { met, note, type Part, type Tally } from '../part';
+import { demoHome, type Homes, poolHome } from '../pool-home';
 import { randomBytes } from '../random-bytes';
 import { tryThroughTerminal } from '../through-terminal';
 
@@ -28,47 +28,51 @@ const draftOf = draftMaker(interview);
 export const keys: Part = {
   whole: 5000,
   of: 'stream',
-  async try(seed, tally) {
-    if (seed % REAL === 0) return tryThroughTerminal(seed, tally);
-    const random = seeded(seed ^ 0x6b65);
-    const terminal = new FakeTerminal(random);
-    const answers = random() < 0.5 ? {} : begunHome(seed, random);
-    const start = begin(context, answers);
-    const saved: Answers[] = [];
-    const ended = runScreen({
-      context,
-      start: random() < 0.3 ? welcome(start) : start,
-      later: Promise.resolve({
-        save: (now) => {
-          saved.push(now);
-          return random() < 0.05 ? 'The disk is full.' : null;
-        },
-        draftOf: (answers) => showDraft(draftOf(answers)),
-      }),
-      color: true,
-      stdin: terminal.stdin as unknown as NodeJS.ReadStream,
-      stdout: terminal.stdout as unknown as NodeJS.WriteStream,
-    });
-    for (let chunk = 0; chunk < 12; chunk++) {
-      terminal.stdin.emit('data', randomBytes(random, IN_PROCESS));
-      if (random() < 0.1) terminal.resize(random);
-      await new Promise((resolve) => setImmediate(resolve));
-    }
-    // A sequence begun swallows what follows it at once.
-    await new Promise((resolve) => setTimeout(resolve, 35));
-    terminal.stdin.emit('data', Buffer.from('\x03'));
-    const state = await ended;
-    met(tally, `ended: ${state.ending}`);
-    note(tally, `stream ${seed}`, 'the terminal as it was found', terminal.notRestored());
-    note(tally, `stream ${seed}`, 'sound words on the screen', terminal.broken());
-  },
+  try: (seed, tally) =>
+    seed % REAL === 0 ? tryThroughTerminal(seed, tally) : tryStream(seed, tally, poolHome),
+  light: (seed, tally) =>
+    seed % REAL === 0 ? tryThroughTerminal(seed, tally) : tryStream(seed, tally, demoHome),
 };
+
+async function tryStream(seed: number, tally: Tally, knowsItself: Homes): Promise<void> {
+  const random = seeded(seed ^ 0x6b65);
+  const terminal = new FakeTerminal(random);
+  const answers = random() < 0.5 ? {} : begunHome(seed, random, knowsItself);
+  const start = begin(context, answers);
+  const saved: Answers[] = [];
+  const ended = runScreen({
+    context,
+    start: random() < 0.3 ? welcome(start) : start,
+    later: Promise.resolve({
+      save: (now) => {
+        saved.push(now);
+        return random() < 0.05 ? 'The disk is full.' : null;
+      },
+      draftOf: (answers) => showDraft(draftOf(answers)),
+    }),
+    color: true,
+    stdin: terminal.stdin as unknown as NodeJS.ReadStream,
+    stdout: terminal.stdout as unknown as NodeJS.WriteStream,
+  });
+  for (let chunk = 0; chunk < 12; chunk++) {
+    terminal.stdin.emit('data', randomBytes(random, IN_PROCESS));
+    if (random() < 0.1) terminal.resize(random);
+    await new Promise((resolve) => setImmediate(resolve));
+  }
+  // A sequence begun swallows what follows it at once.
+  await new Promise((resolve) => setTimeout(resolve, 35));
+  terminal.stdin.emit('data', Buffer.from('\x03'));
+  const state = await ended;
+  met(tally, `ended: ${state.ending}`);
+  note(tally, `stream ${seed}`, 'the terminal as it was found', terminal.notRestored());
+  note(tally, `stream ${seed}`, 'sound words on the screen', terminal.broken());
+}
 
 /** Ctrl+Z would stop the soak itself here; it goes through the pseudo-terminal. */
 const IN_PROCESS = { suspend: false };
 
-function begunHome(seed: number, random: () => number): Answers {
-  const told = Object.entries(poolHome(seed));
+function begunHome(seed: number, random: () => number, knowsItself: Homes): Answers {
+  const told = Object.entries(knowsItself(seed));
   return Object.fromEntries(told.slice(0, 2 + Math.floor(told.length * random())));
 }
 
