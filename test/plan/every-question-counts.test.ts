@@ -5,6 +5,7 @@ import type { Interview, Question } from '../../src/interview/questions/question
 import { answersOf } from '../households/read-household';
 import { randomHome } from '../random-home';
 import { filled, homeAsked, waysToAnswer } from './asked-home';
+import { type Look, shownFirstBy } from './shown-first-by';
 import { askedOf, billOf, homeSays, moneySays, plainlyOf, planOf, routesOf } from './what-it-says';
 
 /** Questions that need change nothing, and why. */
@@ -31,15 +32,15 @@ const homes: readonly Answers[] =
       }));
 
 /** Each costs more than the one before; a question that a cheap one shows to count goes no further. */
-const layers: readonly ((answers: Answers, id: string) => string)[] = [
-  askedOf,
-  homeSays,
-  billOf,
-  routesOf,
-  plainlyOf,
-  moneySays,
-  planOf,
-];
+const looks: Readonly<Record<Look, (answers: Answers, id: string) => string>> = {
+  asked: askedOf,
+  home: homeSays,
+  bill: billOf,
+  routes: routesOf,
+  plainly: plainlyOf,
+  money: moneySays,
+  plan: planOf,
+};
 
 /** How many answers to a question are tried in one home: ends and middle of a number, every choice. */
 const WAYS = 12;
@@ -55,14 +56,15 @@ function counts(question: Question, asker: Interview = interview, among = homes)
     kept.set(home, ways);
     return ways;
   };
-  return layers.some((says) =>
+  const shownBy = (look: Look): boolean =>
     among.some((home) => {
       const [first, ...others] = waysIn(home);
       if (first === undefined) return false;
-      const said = says(first, question.id);
-      return others.some((answers) => says(answers, question.id) !== said);
-    }),
-  );
+      const said = looks[look](first, question.id);
+      return others.some((answers) => looks[look](answers, question.id) !== said);
+    });
+  const hint = shownFirstBy.get(question.id);
+  return (hint !== undefined && shownBy(hint)) || (Object.keys(looks) as Look[]).some(shownBy);
 }
 
 /** The home as it is, which many questions share, and with other answers to this one. */
