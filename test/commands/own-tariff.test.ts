@@ -1,20 +1,12 @@
-import {
-  copyFileSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  writeFileSync,
-} from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { afterAll, beforeEach, expect, test } from 'vitest';
 import { parse } from 'yaml';
+import { furnaceOnly } from '../fixtures/quick-homes';
 import { runHere } from './run-here';
 import { runProgram } from './run-program';
 
-const root = fileURLToPath(new URL('../..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-own-tariff-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
@@ -35,7 +27,7 @@ export: { rule: none }
 
 beforeEach(() => {
   for (const name of readdirSync(folder)) rmSync(join(folder, name), { recursive: true });
-  copyFileSync(join(root, 'test/households/birch-street.home.yaml'), join(folder, 'kim.home.yaml'));
+  writeFileSync(join(folder, 'kim.home.yaml'), furnaceOnly('kim'));
   writeFileSync(join(folder, 'rate.yaml'), rate);
 });
 

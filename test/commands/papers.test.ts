@@ -1,29 +1,17 @@
-import {
-  copyFileSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  writeFileSync,
-} from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
+import { furnaceOnly, lightsOnly } from '../fixtures/quick-homes';
 import { runHere } from './run-here';
 import { runProgram } from './run-program';
-
-const root = fileURLToPath(new URL('../..', import.meta.url));
-
-/** Invented: told so little that its plan takes half the time, for tests that do not look at what a plan says. */
-const thin = 'lampkeeperHome: 1\nanswers:\n  home-name: thin\n  people-count: 2\n';
 
 let folder = '';
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'lampkeeper-papers-'));
-  copyFileSync(join(root, 'test/households/birch-street.home.yaml'), join(folder, 'kim.home.yaml'));
-  writeFileSync(join(folder, 'thin.home.yaml'), thin);
+  writeFileSync(join(folder, 'kim.home.yaml'), furnaceOnly('kim'));
+  writeFileSync(join(folder, 'thin.home.yaml'), lightsOnly('thin'));
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 

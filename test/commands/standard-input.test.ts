@@ -3,14 +3,14 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { lightsOnly } from '../fixtures/quick-homes';
 import { runHere } from './run-here';
 import { runProgram } from './run-program';
 
 const household = fileURLToPath(new URL('../households/mill-lane.home.yaml', import.meta.url));
 const text = readFileSync(household, 'utf8');
 
-/** Invented: told so little that its plan takes a third of the time. */
-const thin = 'lampkeeperHome: 1\nanswers:\n  home-name: thin\n  people-count: 2\n';
+const thin = lightsOnly('thin');
 
 let folder: string;
 beforeEach(() => {

@@ -3,14 +3,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { PROGRAM } from '../fixtures/program';
+import { lightsOnly } from '../fixtures/quick-homes';
 import { openTerminal } from './open-terminal';
-
-/** Invented: told so little that its plan takes a third of the time. */
-const thin = 'lampkeeperHome: 1\nanswers:\n  home-name: kim\n  people-count: 2\n';
 
 it('says on a terminal what is waited for, and takes the words away', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-pty-'));
-  writeFileSync(join(folder, 'kim.home.yaml'), thin);
+  writeFileSync(join(folder, 'kim.home.yaml'), lightsOnly('kim'));
   const terminal = openTerminal([PROGRAM, 'plan', 'kim'], { columns: 80, rows: 24 }, { folder });
   expect((await terminal.ended()).exitCode).toBe(0);
   const raw = terminal.raw();

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { PROGRAM } from '../fixtures/program';
+import { lightsOnly } from '../fixtures/quick-homes';
 import { terminalsOf } from './terminals-of';
 
 const FIRST = 'Is anything dangerous at home right now?';
@@ -26,14 +27,6 @@ answers:
   goal-season: winter
   engine-place: none
   budget-now: $500
-`;
-
-/** Told so little that its plan takes half the time, with a place that is read back. */
-const THIN = `lampkeeperHome: 1
-answers:
-  home-name: kim
-  people-count: 2
-  engine-place: open-20ft
 `;
 
 describe('the program itself, through a pseudo-terminal', () => {
@@ -137,7 +130,11 @@ describe('the program itself, through a pseudo-terminal', () => {
 
   it('leads from the plan to the homes of the folder, and to another home from there', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-pty-'));
-    writeFileSync(join(folder, 'kim.home.yaml'), THIN);
+    // With a place that is read back.
+    writeFileSync(
+      join(folder, 'kim.home.yaml'),
+      lightsOnly('kim', { 'engine-place': 'open-20ft' }),
+    );
     const terminal = await start({ args: ['--change', 'kim.home.yaml'], folder });
     // The first line of the list writes the plan.
     terminal.press('9 \r');
