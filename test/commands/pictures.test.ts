@@ -1,13 +1,13 @@
-import { copyFileSync, mkdtempSync } from 'node:fs';
+import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { folder } from '../households/read-household';
+import { furnaceOnly } from '../fixtures/quick-homes';
 import { runHere } from './run-here';
 import { runProgram } from './run-program';
 
 const place = mkdtempSync(join(tmpdir(), 'lampkeeper-pictures-'));
-copyFileSync(join(folder, 'tower-six.home.yaml'), join(place, 'oak.home.yaml'));
+writeFileSync(join(place, 'oak.home.yaml'), furnaceOnly('oak'));
 
 const pictures = (locale: string, ...args: string[]) =>
   runHere(place, ['pictures', ...args], { LC_ALL: locale, TERM: 'xterm' });
@@ -24,7 +24,7 @@ test('are drawn in blocks or in letters, by what the terminal shows, in 80 colum
 
 test('with --plain are lines of figures', async () => {
   const { out } = await pictures('C.UTF-8', 'oak', '--plain');
-  expect(out).toMatch(/^- E\*; Price \$860; How much of the job 100%$/m);
+  expect(out).toMatch(/^- B\*; Price \$1,650; How much of the job 100%$/m);
   expect(out).not.toContain('█');
 });
 

@@ -1,12 +1,11 @@
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { PROGRAM } from '../fixtures/program';
+import { furnaceOnly } from '../fixtures/quick-homes';
 import { terminalsOf } from './terminals-of';
 
-const household = fileURLToPath(new URL('../households/mill-lane.home.yaml', import.meta.url));
 const start = terminalsOf(() => PROGRAM, 'Is anything dangerous');
 const PEOPLE = 'Is anyone at home more at risk';
 
@@ -72,7 +71,7 @@ describe('line by line, in a terminal', () => {
 
   it('breaks no word at the edge of the window, and tells the plan a section at a time', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-lines-'));
-    writeFileSync(join(folder, 'oak.home.yaml'), readFileSync(household, 'utf8'));
+    writeFileSync(join(folder, 'oak.home.yaml'), furnaceOnly('oak'));
     const size = { columns: 60, rows: 24 };
     const terminal = await start({ args: ['--plain', '--change', 'oak.home.yaml'], folder, size });
     const typed = async (line: string, shows: string) => {

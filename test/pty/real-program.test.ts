@@ -2,6 +2,7 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } fro
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { WELCOME_TITLE } from '../../src/faces/welcome-words';
 import { PROGRAM } from '../fixtures/program';
 import { lightsOnly } from '../fixtures/quick-homes';
 import { terminalsOf } from './terminals-of';
@@ -71,7 +72,9 @@ describe('the program itself, through a pseudo-terminal', () => {
     await second.ended();
     expect(kept()).toMatch(/unfinished:\n {2}goal-hours: "123"/);
     expect(kept().match(/goal-hours/g)).toHaveLength(1);
-    const third = await sitDown();
+    // By the name of the home alone; the welcome is not shown again.
+    const third = await start({ args: ['oak-lane'], folder });
+    expect(third.raw()).not.toContain(WELCOME_TITLE);
     third.press('9 \r');
     await third.shows('[ 123 ');
     await third.shows('You began this before');

@@ -10,11 +10,7 @@ import { terminalsOf } from './terminals-of';
 
 const FIRST = 'Is anything dangerous at home right now?';
 const start = (title: string) => terminalsOf(() => PROGRAM, title);
-const [atWelcome, atHomes, atFirst] = [
-  start('Lampkeeper: a plan'),
-  start(HOMES_TITLE),
-  start(FIRST),
-];
+const [atWelcome, atHomes] = [start('Lampkeeper: a plan'), start(HOMES_TITLE)];
 
 function folderWith(homes: Readonly<Record<string, string>>): string {
   const folder = mkdtempSync(join(tmpdir(), 'lampkeeper-homes-'));
@@ -54,12 +50,6 @@ describe('the first screen', () => {
     await terminal.shows('Is anything dangerous');
     await terminal.shows('Keys pressed before');
     expect(readdirSync(terminal.folder)).toEqual([]);
-  });
-
-  it('is not shown again to whoever goes on with a home, by its name alone', async () => {
-    const folder = folderWith({ kim: begun('kim') });
-    const terminal = await atFirst({ args: ['kim'], folder });
-    expect(terminal.raw()).not.toContain(WELCOME_TITLE);
   });
 
   it('lists the homes of the folder with how far each has come', async () => {
