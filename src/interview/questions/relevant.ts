@@ -1,16 +1,16 @@
+import { onceMade } from '../../quantity/once-made';
 import type { Context, State } from '../state';
 import { holds } from './holds';
 import { type OpenCounts, openCounts } from './open-counts';
-import type { Choice, Question } from './question';
-import { resolve } from './resolve';
+import type { Choice, Interview, Question } from './question';
+import { type Resolved, resolve } from './resolve';
 
 /** Which questions may be asked. */
 type Asking = Pick<Context, 'interview' | 'short'>;
 
 /** The questions that apply to the answers so far, in asking order. */
-export function relevant(context: Asking, answers: State['answers']): Question[] {
-  const known = resolve(asked(context), answers, 'leave');
-  return asked(context).filter((q) => q.when === undefined || holds(q.when, known));
+export function relevant(context: Asking, answers: State['answers']): readonly Question[] {
+  return settledOf(asked(context), answers).relevant();
 }
 
 /** What is still to be answered, judged as if each open question were answered "not sure". */
@@ -21,7 +21,7 @@ export function stillOpen(context: Asking, answers: State['answers']): readonly 
 /** What is open in these answers, by every count there is. */
 export function openIn(context: Asking, answers: State['answers']): OpenCounts {
   const questions = asked(context);
-  const known = resolve(questions, answers, 'assume');
+  const known = settledOf(questions, answers).assumed();
   const { mattersMost } = context.interview;
   return openCounts({ questions, mattersMost }, (id) => known.get(id)?.how ?? 'does-not-apply');
 }
@@ -33,7 +33,38 @@ export const isToAsk = ({ id, optional }: Question, answers: State['answers']): 
 /** Every question this kind of interview may ask. */
 export function asked({ interview, short }: Asking): readonly Question[] {
   if (!short) return interview.questions;
-  return interview.questions.filter((q) => interview.opening.includes(q.id));
+  const known = openings.get(interview);
+  if (known !== undefined) return known;
+  const made = interview.questions.filter((q) => interview.opening.includes(q.id));
+  openings.set(interview, made);
+  return made;
+}
+
+const openings = new WeakMap<Interview, readonly Question[]>();
+
+/** What follows from answers, worked out when it is asked for first. */
+interface Settled {
+  readonly questions: readonly Question[];
+  readonly assumed: () => Resolved;
+  readonly relevant: () => readonly Question[];
+}
+
+const settled = new WeakMap<State['answers'], Settled>();
+
+/** A screen, a key and a line each ask it many times of the same answers, so it is kept; answers must not change. */
+function settledOf(questions: readonly Question[], answers: State['answers']): Settled {
+  const known = settled.get(answers);
+  if (known?.questions === questions) return known;
+  const made = {
+    questions,
+    assumed: onceMade(() => resolve(questions, answers, 'assume')),
+    relevant: onceMade(() => {
+      const left = resolve(questions, answers, 'leave');
+      return questions.filter((q) => q.when === undefined || holds(q.when, left));
+    }),
+  };
+  settled.set(answers, made);
+  return made;
 }
 
 /** The choices of a question that this home can have. */
@@ -42,7 +73,7 @@ export function offered(
   state: Pick<State, 'answers'>,
   question: Question,
 ): Choice[] {
-  const known = resolve(context.interview.questions, state.answers, 'assume');
+  const known = settledOf(context.interview.questions, state.answers).assumed();
   return (question.choices ?? []).filter((c) => c.when === undefined || holds(c.when, known));
 }
 
