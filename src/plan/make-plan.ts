@@ -95,9 +95,9 @@ export function planAsAsked(
   );
   const answered = new Set(Object.keys(answers));
   const outlook = outlookOf(home);
-  const possible = undecided.length > 0 ? [] : possibleIf(planned);
+  const possible = onceMade(() => (undecided.length > 0 ? [] : possibleIf(planned)));
   const found = electricalOf(home, answers, { route: advice.route, routes, ownTariff });
-  const settling = touching(home, found.toSettle, { advice, possibleIf: possible });
+  const settling = touching(home, found.toSettle, advice, possible);
   const electrical = { ...found, toSettle: settling.toSettle };
   const draftBecause = whyDraft(home, interview, electrical.toSettle);
   const fuel = fuelToStore(home, advice);
@@ -120,7 +120,7 @@ export function planAsAsked(
       electrical,
       fuelToStore: fuel,
       addOns,
-      possibleIf: possible,
+      possibleIf: possible(),
     }),
   );
   const ways = onceMade(() => waysOfLiving(home, drawn, advice, ride()));
@@ -143,7 +143,9 @@ export function planAsAsked(
     routes,
     counts: countsByKind(home, routes),
     advice,
-    possibleIf: possible,
+    get possibleIf() {
+      return possible();
+    },
     get rideThrough() {
       return ride();
     },

@@ -1,6 +1,7 @@
 import type { Home } from '../../home/home';
 import { healthHangs } from '../../home/people/health-devices';
 import type { SyntheticYears } from '../../home/weather/synthetic-years';
+import { onceMade } from '../../quantity/once-made';
 import { fedHome } from '../../routes/fed-home';
 import { mustLoads } from '../../routes/must-carried';
 import { loadsOf } from '../../routes/pick-loads';
@@ -24,11 +25,15 @@ export function findWaysOn(
 ): WaysOn | null {
   if (ranked.chosen !== null && isEnough(ranked.chosen)) return null;
   if (mustLoads(home).length === 0) return null;
+  // Many homes are weighed for it.
+  const less = onceMade(() => lessCarried(home, drawn, ranked, sizeKind));
   return {
     moreMoney: moreMoney(ranked),
     littleMore: littleMore(ranked),
     shorterGoal: shorterGoal(home, ranked),
-    lessCarried: lessCarried(home, drawn, ranked, sizeKind),
+    get lessCarried() {
+      return less();
+    },
     oneRoom: oneRoom(home, drawn, ranked.chosen, sizeKind),
     timetable: byTimetable(home, ranked.chosen),
   };

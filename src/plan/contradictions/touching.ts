@@ -25,18 +25,22 @@ export interface Settling {
   readonly settleIfEver: readonly Contradiction[];
 }
 
-/** Parts what has to be settled for this plan from what only another purchase would rest on. */
+/**
+ * Parts what has to be settled for this plan from what only another purchase would rest on.
+ * @param possibleIf looked at only where something said does not fit and is about equipment
+ */
 export function touching(
   home: Home,
   all: readonly Contradiction[],
-  plan: { readonly advice: Advice; readonly possibleIf: readonly PossibleIf[] },
+  advice: Advice,
+  possibleIf: () => readonly PossibleIf[],
 ): Settling {
   const touches = ({ id }: Contradiction): boolean => {
     const equipment = about[id];
     if (equipment === undefined) return true;
     return (
       home.facts.has('own-sources', equipment.ownedAs) ||
-      kindsOf(plan, id).some((kind) => equipment.in(traitsOf[kind]))
+      kindsOf(advice, possibleIf(), id).some((kind) => equipment.in(traitsOf[kind]))
     );
   };
   return {
@@ -47,7 +51,8 @@ export function touching(
 
 /** All that the plan buys, lays beside or counts on a condition; not what is possible only if this very thing is settled. */
 function kindsOf(
-  { advice, possibleIf }: Parameters<typeof touching>[2],
+  advice: Advice,
+  possibleIf: readonly PossibleIf[],
   id: Contradiction['id'],
 ): RouteKind[] {
   const { waysOn } = advice;
