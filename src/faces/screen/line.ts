@@ -21,9 +21,12 @@ export type Line = readonly Span[];
 
 export const EMPTY: Line = [];
 
+/** ASCII, and the dashes, dots, lines and blocks that we draw with: one column each. */
+const ONE_COLUMN = /^[\x20-\x7e·–—•…│─-╿▀-▟]*$/;
+
 /** Columns a text takes. */
 export function widthOf(text: string): number {
-  return /^[\x20-\x7e]*$/.test(text) ? text.length : stringWidth(text);
+  return ONE_COLUMN.test(text) ? text.length : stringWidth(text);
 }
 
 export function lineWidth(line: Line): number {

@@ -11,5 +11,15 @@ export function tellsOfHidden(
   interview: Pick<Interview, 'private' | 'questions'>,
   { when }: Pick<Question, 'when'>,
 ): boolean {
-  return interview.questions.some(({ id }) => isHidden(interview, id) && restsOn(when, id));
+  if (when === undefined) return false;
+  const known = telling.get(interview) ?? new Map<Question['when'], boolean>();
+  telling.set(interview, known);
+  const tells =
+    known.get(when) ??
+    interview.questions.some(({ id }) => isHidden(interview, id) && restsOn(when, id));
+  known.set(when, tells);
+  return tells;
 }
+
+/** By interview and condition: a screen asks it at every key. */
+const telling = new WeakMap<object, Map<Question['when'], boolean>>();
