@@ -5,7 +5,11 @@ import type { Interview } from '../src/interview/questions/question';
 import { planAsAsked } from '../src/plan/make-plan';
 import type { Plan } from '../src/plan/plan';
 
+/** By use, the one not asked for longest first. */
 const plans = new Map<string, Plan>();
+
+/** So many are kept, for a plan holds the weather it was counted in: a process that is full is swept again and again. */
+const KEPT = 24;
 
 /**
  * The plan of these answers, made once in a test process, its slowest parts as they are asked for, and frozen through and through: a test that
@@ -16,9 +20,11 @@ const plans = new Map<string, Plan>();
 export function frozenPlan(answers: Answers, asOf: string, years = 100): Plan {
   const key = JSON.stringify([Object.entries(answers).sort(), asOf, years]);
   const found = plans.get(key);
-  if (found) return found;
-  const plan = deepFrozen(planAsAsked(interview, answers, asOf, years, null, sharedBank));
+  plans.delete(key);
+  const plan = found ?? deepFrozen(planAsAsked(interview, answers, asOf, years, null, sharedBank));
   plans.set(key, plan);
+  const [oldest] = plans.keys();
+  if (plans.size > KEPT) plans.delete(oldest!);
   return plan;
 }
 
@@ -37,12 +43,20 @@ function deepFrozen<T>(value: T): T {
   return Object.freeze(value);
 }
 
-const banks = new Map<string, Bank>();
+/** A bank serves so many plans, for the same reason. */
+const PLANS_A_BANK = 24;
 
-/** What single answers are tried with, one for all plans of a day: homes of one test are much alike. */
+const banks = new Map<string, { readonly bank: Bank; plans: number }>();
+
+/** What single answers are tried with, one for many plans of a day: homes of one test are much alike. */
 export function sharedBank(of: Interview, asOf: string): Bank {
   if (of !== interview) return bankOf(of, asOf);
-  const known = banks.get(asOf) ?? bankOf(of, asOf);
-  banks.set(asOf, known);
-  return known;
+  const known = banks.get(asOf);
+  const shared =
+    known === undefined || known.plans >= PLANS_A_BANK
+      ? { bank: bankOf(of, asOf), plans: 0 }
+      : known;
+  shared.plans += 1;
+  banks.set(asOf, shared);
+  return shared.bank;
 }

@@ -5,6 +5,7 @@ import { type Bank, bankOf, CHANGES_NOTHING, effectOf } from '../../src/advice/e
 import { type Answer, type Answers, NOT_SURE } from '../../src/interview/answers';
 import { isToAsk } from '../../src/interview/questions/relevant';
 import { resolve } from '../../src/interview/questions/resolve';
+import { bankOfFile } from '../bank-of-file';
 import { answersOf } from '../households/read-household';
 
 const AS_OF = '2026-11-28';
@@ -33,7 +34,7 @@ function talk(
 
 const file = answersOf('tower-six');
 const house = answersOf('birch-street');
-const bank = bankOf(interview, AS_OF);
+const bank = bankOfFile(AS_OF);
 let whole: ReturnType<typeof talk>;
 beforeAll(() => {
   whole = talk(bank, file);

@@ -8,10 +8,11 @@ import { liveAdvice } from '../../src/advice/live-advice';
 import { sameMakings } from '../../src/advice/makings';
 import { inOnePiece } from '../../src/advice/steps';
 import { type Answers, NOT_SURE } from '../../src/interview/answers';
+import { bankOfFile } from '../bank-of-file';
 import { completeHome } from '../complete-home';
 import { answersOf } from '../households/read-household';
 
-const bank = bankOf(interview, '2026-11-25');
+const bank = bankOfFile('2026-11-25');
 const question = (id: string) => interview.questions.find((one) => one.id === id)!;
 
 function without(answers: Answers, ids: readonly string[]): Answers {

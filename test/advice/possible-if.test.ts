@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { shareOfJob } from '../../src/advice/beside';
-import { bankOf } from '../../src/advice/effect-of-answers';
 import { firstWorth, type PossibleIf, possibleIf } from '../../src/advice/possible-if';
 import { putIn } from '../../src/advice/put-in';
 import { widthsOf } from '../../src/home/build-home';
@@ -9,11 +8,12 @@ import type { Answers } from '../../src/interview/answers';
 import { isForGood } from '../../src/routes/stops/stop';
 import { stopKindOf } from '../../src/routes/stops/stop-codes';
 import { findings } from '../../src/rules/find';
+import { bankOfFile } from '../bank-of-file';
 import { answersOf } from '../households/read-household';
 import { randomHome } from '../random-home';
 
 const AS_OF = '2026-11-28';
-const bank = bankOf(interview, AS_OF);
+const bank = bankOfFile(AS_OF);
 const widths = widthsOf(interview);
 
 function ifs(answers: Answers, advised = { usd: 0, share: 0, carefulHours: 0 }): PossibleIf[] {

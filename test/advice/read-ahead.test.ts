@@ -6,9 +6,10 @@ import { foundNext } from '../../src/advice/found-next';
 import { answersAhead } from '../../src/advice/read-ahead';
 import { inOnePiece } from '../../src/advice/steps';
 import { NOT_SURE } from '../../src/interview/answers';
+import { bankOfFile } from '../bank-of-file';
 import { answersOf } from '../households/read-household';
 
-const bank = bankOf(interview, '2026-11-28');
+const bank = bankOfFile('2026-11-28');
 const house = answersOf('birch-street');
 const question = (id: string) => interview.questions.find((one) => one.id === id)!;
 const ahead = (id: string) => answersAhead(question(id), bank.knownOf(house));

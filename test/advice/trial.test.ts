@@ -1,16 +1,16 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { bankOf } from '../../src/advice/effect-of-answers';
 import { remembered } from '../../src/advice/remembered';
 import { type Trial, trials } from '../../src/advice/trial';
 import { Facts } from '../../src/home/facts';
 import { resolve } from '../../src/interview/questions/resolve';
+import { bankOfFile } from '../bank-of-file';
 import { answersOf } from '../households/read-household';
 import { randomHome } from '../random-home';
 
 const AS_OF = '2026-11-28';
-const bank = bankOf(interview, AS_OF);
+const bank = bankOfFile(AS_OF);
 
 const figures = ({ home, routes, advice }: Trial) => ({
   advised: advice.route.kind,

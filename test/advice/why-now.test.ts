@@ -1,11 +1,12 @@
 import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
-import { bankOf, effectOf } from '../../src/advice/effect-of-answers';
+import { effectOf } from '../../src/advice/effect-of-answers';
 import { whyNow } from '../../src/advice/why-now';
 import { english } from '../../src/words/en';
+import { bankOfFile } from '../bank-of-file';
 import { answersOf } from '../households/read-household';
 
-const bank = bankOf(interview, '2026-11-28');
+const bank = bankOfFile('2026-11-28');
 const place = interview.questions.find(({ id }) => id === 'engine-place')!;
 
 /** Why the place of a generator is asked of this home. */
