@@ -19,8 +19,15 @@ export interface SkyDay {
  * Source: Duffie & Beckman, 4th ed., eq. 1.10.3.
  */
 export function dailyExtraterrestrial(day: SkyDay): number {
-  const ws = sunsetHourAngleDeg(day.latDeg, day.declinationDeg);
-  return hourlyExtraterrestrial({ ...day, fromDeg: -ws, toDeg: ws });
+  const { latDeg, declinationDeg, distanceFactor } = day;
+  const ws = sunsetHourAngleDeg(latDeg, declinationDeg);
+  return hourlyExtraterrestrial({
+    latDeg,
+    declinationDeg,
+    distanceFactor,
+    fromDeg: -ws,
+    toDeg: ws,
+  });
 }
 
 /**
