@@ -1,3 +1,4 @@
+import { onceMade } from '../../quantity/once-made';
 import { almanac } from '../sun/almanac';
 import { dailyExtraterrestrial } from '../sun/extraterrestrial';
 import { sunsetHourAngleDeg } from '../sun/sunset-hour-angle';
@@ -16,6 +17,11 @@ export interface SkyYear {
 /** 2023-01-01 18:00 UTC, noon in the middle of the country, in a year midway between leap days. */
 const FIRST_NOON = Date.UTC(2023, 0, 1, 18) / 1000;
 
+/** The sun of each day, the same at every latitude. */
+const days = onceMade(() =>
+  Array.from({ length: DAYS_PER_YEAR }, (_, day) => almanac(FIRST_NOON + day * 86_400)),
+);
+
 /** Declination, equation of time and extraterrestrial sun for every day of a year at `latDeg`. */
 export function skyYear(latDeg: number): SkyYear {
   const year: SkyYear = {
@@ -25,8 +31,7 @@ export function skyYear(latDeg: number): SkyYear {
     extraterrestrialKwh: new Float64Array(DAYS_PER_YEAR),
     sunsetHourAngleDeg: new Float64Array(DAYS_PER_YEAR),
   };
-  for (let day = 0; day < DAYS_PER_YEAR; day++) {
-    const { declinationDeg, equationOfTimeMin, distanceAu } = almanac(FIRST_NOON + day * 86_400);
+  for (const [day, { declinationDeg, equationOfTimeMin, distanceAu }] of days().entries()) {
     const distanceFactor = 1 / distanceAu ** 2;
     year.declinationDeg[day] = declinationDeg;
     year.equationOfTimeMin[day] = equationOfTimeMin;
