@@ -2,18 +2,20 @@ import { describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { resolve } from '../src/interview/questions/resolve';
 import { contradictions } from '../src/plan/contradictions';
-import { homeFromAnswers } from '../src/plan/home-from-answers';
 import { whyDraft } from '../src/plan/sureness/why-draft';
-import { completeHome, likelyHome } from './complete-home';
+import { completeHome, likelyHome, makeUp } from './complete-home';
+import { homeOfAnswers } from './home-of-answers';
+import { likelyAnswerTo } from './likely-answer';
+import { answerTo } from './random-answer';
 
-const homes = Array.from({ length: 40 }, (_, n) => {
+const homes = Array.from({ length: 20 }, (_, n) => {
   const answers = completeHome(n + 1);
-  return { answers, home: homeFromAnswers(interview, answers, '2026-11-25') };
+  return { answers, home: homeOfAnswers(answers, '2026-11-25') };
 });
 
 describe('a complete home', () => {
   test('is the same for the same seed, and another for another', () => {
-    expect(completeHome(7)).toEqual(homes[6]!.answers);
+    expect(makeUp(7, answerTo)).toEqual(homes[6]!.answers);
     expect(new Set(homes.map(({ answers }) => JSON.stringify(answers))).size).toBe(homes.length);
   });
 
@@ -70,9 +72,9 @@ describe('a home drawn as households are', () => {
   });
 
   test('is complete, and the same for the same seed', () => {
-    expect(likelyHome(5)).toEqual(likely[4]);
+    expect(makeUp(5, likelyAnswerTo)).toEqual(likely[4]);
     for (const answers of likely.slice(0, 10)) {
-      const home = homeFromAnswers(interview, answers, '2026-11-25');
+      const home = homeOfAnswers(answers, '2026-11-25');
       expect(whyDraft(home, interview, contradictions(home, answers))).toEqual([]);
     }
   });

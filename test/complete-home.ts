@@ -5,10 +5,10 @@ import { holds } from '../src/interview/questions/holds';
 import { type Known, resolve } from '../src/interview/questions/resolve';
 import { contradictions } from '../src/plan/contradictions';
 import type { Contradiction } from '../src/plan/contradictions/contradiction';
-import { homeFromAnswers } from '../src/plan/home-from-answers';
 import { billFit } from '../src/plan/money/bill-fit';
 import { tariffOf } from '../src/plan/money/tariff-of';
 import { seeded } from './fixtures/random-problem';
+import { homeOfAnswers } from './home-of-answers';
 import { likelyAnswerTo } from './likely-answer';
 import { answerTo, type Draw, pick, type Random } from './random-answer';
 import { comesBackTo, hangOnIt } from './random-home';
@@ -39,12 +39,25 @@ export function likelyHome(seed: number): Answers {
 
 type AnswerTo = typeof answerTo;
 
-function madeUp(seed: number, answerTo: AnswerTo): Answers {
+const known = new Map<AnswerTo, Map<number, Answers>>([
+  [answerTo, new Map()],
+  [likelyAnswerTo, new Map()],
+]);
+
+/** Made up once for all that ask for it. */
+function madeUp(seed: number, by: AnswerTo): Answers {
+  const made = known.get(by)!.get(seed) ?? Object.freeze(makeUp(seed, by));
+  known.get(by)!.set(seed, made);
+  return made;
+}
+
+/** Always anew: what the same seed gives is held by making it up twice. */
+export function makeUp(seed: number, answerTo: AnswerTo): Answers {
   const random = seeded(seed ^ 0xc0de);
   for (;;) {
     let answers = comeBack(filled({}, random, answerTo), random, answerTo);
     for (let round = 0; round < ROUNDS; round++) {
-      const home = homeFromAnswers(interview, answers, AS_OF);
+      const home = homeOfAnswers(answers, AS_OF);
       const [first] = contradictions(home, answers);
       if (first === undefined) return answers;
       answers = filled(withoutOne(answers, first, random), random, answerTo);
@@ -101,7 +114,7 @@ function withoutOne(answers: Answers, { id, questions }: Contradiction, random: 
     return { ...answers, 'bill-kwh': pick(answers['bill-year-kwh'] as number[], random) };
   }
   if (id === 'bill-not-matched') {
-    const home = homeFromAnswers(interview, answers, AS_OF);
+    const home = homeOfAnswers(answers, AS_OF);
     const { low, high } = billFit(home, tariffOf(home, null)!)!.expected;
     return { ...answers, 'bill-dollars': Math.round(low + (high - low) * random()) };
   }

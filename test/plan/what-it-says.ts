@@ -1,10 +1,8 @@
 import interview from '#compiled/questions.js';
 import type { Advice } from '../../src/advice/advice';
-import { remembered } from '../../src/advice/remembered';
-import { buildHome, widthsOf } from '../../src/home/build-home';
+import { widthsOf } from '../../src/home/build-home';
 import { Facts } from '../../src/home/facts';
 import type { Home } from '../../src/home/home';
-import { siteOf } from '../../src/home/site';
 import { SyntheticYears } from '../../src/home/weather/synthetic-years';
 import type { Answer, Answers } from '../../src/interview/answers';
 import { resolve } from '../../src/interview/questions/resolve';
@@ -24,6 +22,7 @@ import type { Route } from '../../src/routes/route';
 import { findings } from '../../src/rules/find';
 import { english } from '../../src/words/en';
 import { sharedBank } from '../frozen-plans';
+import { homeOfAnswers } from '../home-of-answers';
 
 const ASOF = '2026-11-25';
 const widths = widthsOf(interview);
@@ -164,13 +163,8 @@ function withoutEcho(text: string, answer: Answer | undefined): string {
   );
 }
 
-const siteAt = remembered((known) => siteOf(new Facts(known)));
-
-/** The home of these answers, built once for all that look at it; place and climate are looked up once for all that tell the same of them. */
-const homeOf = onceFor((answers: Answers): Home => {
-  const known = resolve(interview.questions, answers, 'assume');
-  return buildHome(new Facts(known), widths, ASOF, siteAt(known));
-});
+/** Built once for all that look at it. */
+const homeOf = onceFor((answers: Answers): Home => homeOfAnswers(answers, ASOF));
 
 const weather = new WeakMap<Home['site']['place'], SyntheticYears>();
 
