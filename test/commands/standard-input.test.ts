@@ -42,7 +42,7 @@ test('a fault in it has its line, as words and as data', () => {
 
 test('what would have to be written beside it is refused', async () => {
   expect((await runHere(folder, ['plan', '-', '--tariff', 'x.yaml'])).code).toBe(2);
-  expect(run(['check', '-', '--private'], text).code).toBe(2);
+  expect((await runHere(folder, ['check', '-', '--private'])).code).toBe(2);
 });
 
 test('a dry run writes nothing, and ends as the run would', async () => {
