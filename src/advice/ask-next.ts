@@ -4,10 +4,11 @@ import { isToAsk } from '../interview/questions/relevant';
 import type { Bank } from './effect-of-answers';
 import { drawsThatCount, foundTogether } from './found-together';
 import { likeliestFirst } from './likeliest-first';
+import { liveAdvice } from './live-advice';
 import { stayInTopic } from './stay-in-topic';
 import { inOnePiece, type Steps } from './steps';
-import type { WhyNow } from './why-now';
-import { type Candidate, heldByTheList, tryQuickly, whyOf } from './worth-asking';
+import { type WhyNow, whyNow } from './why-now';
+import { type Candidate, decidesPurchase, heldByTheList, tryQuickly, whyOf } from './worth-asking';
 
 /** What to ask next and why, or that nothing left open would change what to buy. */
 export type Next =
@@ -30,8 +31,9 @@ const TRIED_FIRST = 20;
 /**
  * The question to ask next: the opening in its order; a text that belongs to what was told; then the one that could change
  * the advice most. The twenty that usually change most are tried first, by one size of each route, and what that finds is held
- * against the plan's own list. Where it finds nothing, whole files are drawn to see whether answers change the purchase
- * together; then the others are tried. The same answers give the same question.
+ * against the plan's own list. Where none of them alone decides what to buy, whole files are drawn to see whether answers change
+ * the purchase together; then, in a talk that is not long, what only does more or less of the job; then the others are tried. The
+ * same answers give the same question.
  */
 export function askNext(answers: Answers, bank: Bank): Next {
   return inOnePiece(nextInSteps(answers, bank));
@@ -54,8 +56,8 @@ export function* nextInSteps(answers: Answers, bank: Bank): Steps<Next> {
 
 function* weightiestNext(answers: Answers, bank: Bank, ranked: readonly Question[]): Steps<Next> {
   const now = bank.trialOf(answers);
-  const ask = (next: Candidate, openCount: number): Next => {
-    return { code: 'ask', questionId: next.question.id, whyNow: whyOf(now, next), openCount };
+  const ask = ({ one, openCount }: Held): Next => {
+    return { code: 'ask', questionId: one.question.id, whyNow: whyOf(now, one), openCount };
   };
   const draws = drawsThatCount(answers, now);
   const all: Candidate[] = [];
@@ -65,36 +67,47 @@ function* weightiestNext(answers: Answers, bank: Bank, ranked: readonly Question
       tried.push(tryQuickly(answers, bank, one));
       yield;
     }
-    const next = yield* heaviest(answers, bank, tried);
-    if (next !== null) return ask(next.held, next.openCount);
+    const { decides, shares } = yield* heaviest(answers, bank, tried);
+    if (decides !== null) return ask(decides);
     all.push(...tried);
     const looks = i === 0 && draws !== null;
     const turned = looks ? yield* foundTogether(answers, bank, ranked, draws) : null;
-    if (turned !== null)
-      return ask(
-        { ...turned, forbids: [], leaving: false, hurts: false, owned: false, weight: 1 },
-        1,
-      );
+    if (turned !== null) {
+      const { question, effect } = turned;
+      const why = whyNow(now, effect, liveAdvice(now).route);
+      return { code: 'ask', questionId: question.id, whyNow: why, openCount: 1 };
+    }
+    if (shares !== null && draws !== null) return ask(shares);
   }
   const sharpen = ({ effect }: Candidate) => effect.tried.some((one) => one.change.sharpens);
   return { code: 'enough', sharpen: all.filter(sharpen).length };
 }
 
-/** The weightiest that the list holds for worth asking, and how many were left then. */
+/** A question that the list holds for worth asking, and how many were left then. */
+interface Held {
+  readonly one: Candidate;
+  readonly openCount: number;
+}
+
+/** The weightiest that decides what to buy; where none does, the weightiest that only does more or less of the job. */
 function* heaviest(
   answers: Answers,
   bank: Bank,
   tried: readonly Candidate[],
-): Steps<{ held: Candidate; openCount: number } | null> {
+): Steps<{ decides: Held | null; shares: Held | null }> {
+  const now = bank.trialOf(answers);
+  let shares: Held | null = null;
   let worth = tried.filter(({ weight }) => weight > 0);
   while (worth.length > 0) {
     const next = stayInTopic(bank.interview, answers, worth);
-    const held = heldByTheList(bank.trialOf(answers), next);
+    const one = heldByTheList(now, next);
     yield;
-    if (held !== null) return { held, openCount: worth.length };
-    worth = worth.filter((one) => one !== next);
+    const held = one === null ? null : { one, openCount: worth.length };
+    if (held !== null && decidesPurchase(now, held.one)) return { decides: held, shares };
+    shares ??= held;
+    worth = worth.filter((other) => other !== next);
   }
-  return null;
+  return { decides: null, shares };
 }
 
 function batches<T>(all: readonly T[], size: number): T[][] {

@@ -79,7 +79,7 @@ const anyDoesWhole = ({ home, advice }: Trial): boolean =>
 /** Prices that differ by no more than this share of the larger are those of the same purchase. Our judgement. */
 const SAME_PRICE = 0.1;
 
-const samePrice = (a: number, b: number) => Math.abs(a - b) <= SAME_PRICE * Math.max(a, b);
+export const samePrice = (a: number, b: number) => Math.abs(a - b) <= SAME_PRICE * Math.max(a, b);
 
 /** A route of the same kind at about the same price. */
 export const samePurchase = (a: Route, b: Route): boolean =>

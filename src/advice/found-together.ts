@@ -32,7 +32,8 @@ export function drawsThatCount(answers: Answers, { home }: Trial): number | null
 
 /**
  * Answers that change what to buy only together, found by whole files. In the order handed in they are put in one by one,
- * and the one at which the purchase turns is the one to ask; null where fewer than `enough` draws buy another thing.
+ * and one at which the purchase turns is the one to ask, that of most draws, of equals the
+ * first handed in; null where fewer than `enough` draws buy another thing.
  */
 export function* foundTogether(
   answers: Answers,
@@ -47,8 +48,9 @@ export function* foundTogether(
     if (tried !== null && question !== undefined) found.push({ question, tried });
   }
   if (found.length < enough) return null;
-  const { question } = found[0]!;
-  const tried = found.filter((one) => one.question === question).map((one) => one.tried);
+  const at = (one: Question) => found.filter(({ question }) => question === one);
+  const question = open.reduce((most, one) => (at(one).length > at(most).length ? one : most));
+  const tried = at(question).map((one) => one.tried);
   const expected = tried.reduce((sum, { share, change }) => sum + share * change.weight, 0);
   return { question, effect: { question: question.id, ifTold: expected, expected, tried } };
 }

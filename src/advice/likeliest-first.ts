@@ -14,6 +14,8 @@ const likeliest: readonly QuestionId[] = [
   'gasoline-place',
   'goal-scope',
   'panel-signs',
+  'waste',
+  'waste-hp',
   'permissions',
   'association-rule',
   'battery-place',

@@ -4,8 +4,9 @@ import type { Answers } from '../interview/answers';
 import type { Question } from '../interview/questions/question';
 import type { RouteKind } from '../kinds/route-kind';
 import { onlyUnknown } from '../routes/stops/stop';
+import { samePrice } from './change';
 import { couldForbid } from './could-forbid';
-import { type Bank, CHANGES_NOTHING, type Effect, effectOf } from './effect-of-answers';
+import { type Bank, CHANGES_NOTHING, type Effect, effectOf, type Tried } from './effect-of-answers';
 import { listedEffect } from './listed-effect';
 import { liveAdvice } from './live-advice';
 import type { Trial } from './trial';
@@ -36,7 +37,7 @@ export function tryQuickly(answers: Answers, bank: Bank, question: Question): Ca
   const forbids = couldForbid(effect, onTheTable(now));
   const leaving = movesLeaving(now.home, question.id);
   const measured = effect.ifTold >= CHANGES_NOTHING ? effect.expected : 0;
-  const hurts = (canHurt as readonly string[]).includes(question.id);
+  const hurts = canHurtHere(now.home, question.id);
   const owned = (ofOwnBattery as readonly string[]).includes(question.id);
   const weight = mustBeAsked({ forbids, leaving, hurts, owned })
     ? Math.max(MUST_WEIGHT, measured)
@@ -48,6 +49,14 @@ export function tryQuickly(answers: Answers, bank: Bank, question: Question): Ca
 export function heldByTheList(now: Trial, one: Candidate): Candidate | null {
   const effect = listedEffect(now, one.effect, one.question);
   return mustBeAsked(one) || effect.ifTold >= CHANGES_NOTHING ? { ...one, effect } : null;
+}
+
+/** It must be asked anyway, or an answer buys another thing or closes what stands beside; others do a little more or less of the job. */
+export function decidesPurchase(now: Trial, one: Candidate): boolean {
+  const usd = liveAdvice(now).route.costUsd.value;
+  const buysOther = ({ change }: Tried) =>
+    change.route || change.closes.length > 0 || !samePrice(usd, change.usd);
+  return mustBeAsked(one) || one.effect.tried.some(buysOther);
 }
 
 type Must = Pick<Candidate, 'forbids' | 'leaving' | 'hurts' | 'owned'>;
@@ -77,6 +86,11 @@ export function whyOf(now: Trial, { effect, forbids, leaving, hurts, owned }: Ca
 
 /** A battery, a generator, a cord with two plugs, an electric car bring cautions of their own: asked before enough is known. */
 const canHurt: readonly QuestionId[] = ['own-sources', 'big-loads', 'engine-connect'];
+
+/** A pump for waste brings its own too, and waste that comes back in: looked for where the home has water of its own and so mostly a tank. Our judgement. */
+const canHurtHere = ({ facts }: Home, question: string): boolean =>
+  (canHurt as readonly string[]).includes(question) ||
+  (question === 'waste' && facts.is('water-source', 'well', 'shallow-pump', 'tank'));
 
 /** What is there costs nothing, and whether it does the job hangs on these together: no answer alone changes what to buy. */
 const ofOwnBattery: readonly QuestionId[] = [

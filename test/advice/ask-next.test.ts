@@ -1,11 +1,18 @@
-import { beforeAll, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { askNext, type Next } from '../../src/advice/ask-next';
 import { type Bank, bankOf, CHANGES_NOTHING, effectOf } from '../../src/advice/effect-of-answers';
+import {
+  type Candidate,
+  decidesPurchase,
+  heldByTheList,
+  tryQuickly,
+} from '../../src/advice/worth-asking';
 import { type Answer, type Answers, NOT_SURE } from '../../src/interview/answers';
 import { isToAsk } from '../../src/interview/questions/relevant';
 import { resolve } from '../../src/interview/questions/resolve';
 import { bankOfFile } from '../bank-of-file';
+import { talkHomes } from '../bench/talk';
 import { answersOf } from '../households/read-household';
 
 const AS_OF = '2026-11-28';
@@ -94,6 +101,44 @@ test('what a battery that is there can do is asked before enough, and of a home 
 test('how a generator is connected is asked before enough, whatever is advised', () => {
   const owns: Answers = { ...house, 'own-sources': ['engine-portable'] };
   expect(ids(talk(bank, owns, Object.keys(owns)).asked)).toContain('engine-connect');
+});
+
+test('whether waste is pumped is asked of a home with water of its own before enough', () => {
+  const { waste: _, 'waste-hp': __, ...answers } = house;
+  const on = (water: string) => ({ ...answers, 'water-source': water });
+  const asked = (home: Answers) => ids(talk(bank, home, Object.keys(home)).asked);
+  for (const water of ['well', 'tank']) expect(asked(on(water))).toContain('waste');
+});
+
+describe('in a talk of a home with a well and a heat pump', () => {
+  const far = talkHomes('test').get('blue-ridge')!;
+  const having = (more: readonly string[]) =>
+    Object.fromEntries([...opened, ...more].map((id) => [id, far[id] ?? NOT_SURE]));
+  const opened = interview.opening.filter((id) => far[id] !== undefined);
+
+  test('what decides what to buy is asked before what does a little more or less of the job', () => {
+    const answers = having(['operators', 'own-sources']);
+    const now = bank.trialOf(answers);
+    const gasoline = interview.questions.find(({ id }) => id === 'gasoline-place')!;
+    const panel = interview.questions.find(({ id }) => id === 'panel-signs')!;
+    const [share, closing] = [gasoline, panel].map((one) => tryQuickly(answers, bank, one)) as [
+      Candidate,
+      Candidate,
+    ];
+    expect(share.weight).toBeGreaterThan(closing.weight);
+    expect(decidesPurchase(now, heldByTheList(now, share)!)).toBe(false);
+    expect(askNext(answers, bank)).toMatchObject({ questionId: 'panel-signs' });
+  });
+
+  test('what was found by whole files says what it decides, however seldom', () => {
+    const answers = having([
+      ...['operators', 'own-sources', 'panel-signs', 'waste', 'battery-place', 'gasoline-place'],
+      ...['fridge-count', 'big-loads', 'work-gear', 'animals', 'water-heater', 'one-room'],
+      ...['budget-later', 'gas-supply', 'heat-pump-tons', 'home-elevation'],
+    ]);
+    // It turns in one draw only, and its mean change is less than what a question is asked for by itself.
+    expect(askNext(answers, bank)).toMatchObject({ openCount: 1, whyNow: { code: 'moves-price' } });
+  });
 });
 
 test('the place of a generator says which route it decides, and by how many dollars', () => {
