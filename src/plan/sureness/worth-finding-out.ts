@@ -34,7 +34,7 @@ export interface SoFar {
 }
 
 /** How many questions are tried, the likeliest to change anything first: each costs some runs of the advice. */
-const TRIED = 8;
+const TRIED = 10;
 /** A caution this grave that stands for want of an answer makes the answer worth finding. */
 const GRAVE = 4;
 
