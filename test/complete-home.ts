@@ -39,15 +39,16 @@ export function likelyHome(seed: number): Answers {
 
 type AnswerTo = typeof answerTo;
 
-const known = new Map<AnswerTo, Map<number, Answers>>([
+const homesBy = new Map<AnswerTo, Map<number, Answers>>([
   [answerTo, new Map()],
   [likelyAnswerTo, new Map()],
 ]);
 
 /** Made up once for all that ask for it. */
 function madeUp(seed: number, by: AnswerTo): Answers {
-  const made = known.get(by)!.get(seed) ?? Object.freeze(makeUp(seed, by));
-  known.get(by)!.set(seed, made);
+  const homes = homesBy.get(by)!;
+  const made = homes.get(seed) ?? Object.freeze(makeUp(seed, by));
+  homes.set(seed, made);
   return made;
 }
 

@@ -32,8 +32,8 @@ export function drawsThatCount(answers: Answers, { home }: Trial): number | null
 
 /**
  * Answers that change what to buy only together, found by whole files. In the order handed in they are put in one by one,
- * and one at which the purchase turns is the one to ask, that of most draws, of equals the
- * first handed in; null where fewer than `enough` draws buy another thing.
+ * and one at which the purchase turns is the one to ask, that of most draws, of equals the first handed in; null where
+ * fewer than `enough` draws buy another thing.
  */
 export function* foundTogether(
   answers: Answers,

@@ -37,7 +37,7 @@ export function tryQuickly(answers: Answers, bank: Bank, question: Question): Ca
   const forbids = couldForbid(effect, onTheTable(now));
   const leaving = movesLeaving(now.home, question.id);
   const measured = effect.ifTold >= CHANGES_NOTHING ? effect.expected : 0;
-  const hurts = canHurtHere(now.home, question.id);
+  const hurts = canHurt[question.id as QuestionId]?.(now.home) ?? false;
   const owned = (ofOwnBattery as readonly string[]).includes(question.id);
   const weight = mustBeAsked({ forbids, leaving, hurts, owned })
     ? Math.max(MUST_WEIGHT, measured)
@@ -84,13 +84,15 @@ export function whyOf(now: Trial, { effect, forbids, leaving, hurts, owned }: Ca
   return whyNow(now, effect, liveAdvice(now).route);
 }
 
-/** A battery, a generator, a cord with two plugs, an electric car bring cautions of their own: asked before enough is known. */
-const canHurt: readonly QuestionId[] = ['own-sources', 'big-loads', 'engine-connect'];
-
-/** A pump for waste brings its own too, and waste that comes back in: looked for where the home has water of its own and so mostly a tank. Our judgement. */
-const canHurtHere = ({ facts }: Home, question: string): boolean =>
-  (canHurt as readonly string[]).includes(question) ||
-  (question === 'waste' && facts.is('water-source', 'well', 'shallow-pump', 'tank'));
+/** Where what a question is about brings cautions of its own, and so is asked before enough is known. */
+const canHurt: Partial<Record<QuestionId, (home: Home) => boolean>> = {
+  // A battery, a generator, a cord with two plugs, an electric car.
+  'own-sources': () => true,
+  'big-loads': () => true,
+  'engine-connect': () => true,
+  // A pump for waste, and waste that comes back in: a home with water of its own mostly has a tank. Our judgement.
+  waste: ({ facts }) => facts.is('water-source', 'well', 'shallow-pump', 'tank'),
+};
 
 /** What is there costs nothing, and whether it does the job hangs on these together: no answer alone changes what to buy. */
 const ofOwnBattery: readonly QuestionId[] = [

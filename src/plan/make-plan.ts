@@ -47,7 +47,10 @@ import { waysOfLiving } from './ways/ways-of-living';
 import { whatIsThere } from './what-is-there/what-is-there';
 import { willNotDo } from './will-not-do';
 
-/** The whole plan of a home from its answers, with all that is in it worked out. The arguments are those of `planAsAsked`. */
+/**
+ * The whole plan of a home from its answers, each of its parts worked out; what could go (`advice.waysOn`) waits for whoever
+ * reads it. The arguments are those of `planAsAsked`.
+ */
 export function makePlan(...asked: Parameters<typeof planAsAsked>): Plan {
   const plan = planAsAsked(...asked);
   // Each part is looked at once.

@@ -4,7 +4,6 @@ import { answersOf } from '../households/read-household';
 
 /** Homes that know themselves are dear to make up: so many are taken again and again. */
 const POOL = 100;
-const pool = new Map<number, Answers>();
 
 /** Gives a home that knows itself, the same for the same seed. */
 export type Homes = (seed: number) => Answers;
@@ -15,8 +14,4 @@ const QUICK = ['mill-lane', 'birch-street', 'tower-six'];
 export const demoHome: Homes = (seed) => answersOf(QUICK[seed % QUICK.length]!);
 
 /** One of a hundred complete homes. */
-export function poolHome(seed: number): Answers {
-  const home = pool.get(seed % POOL) ?? completeHome(seed % POOL);
-  pool.set(seed % POOL, home);
-  return home;
-}
+export const poolHome: Homes = (seed) => completeHome(seed % POOL);
