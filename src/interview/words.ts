@@ -94,8 +94,8 @@ export const words = {
     `We could not read "${typed}" as a number. For "${says}" type ${count} numbers in digits, with spaces or commas.`,
   outOfRangeInList: (says: string, place: number, said: string, bounds: string) =>
     `Number ${place} of "${says}", ${said}, must be between ${bounds}. Check it and type it again.`,
-  noSuchLine: (typed: string) =>
-    `No line here has the number ${typed}. Choose one with Up and Down, then press Enter.`,
+  noSuchLine: (typed: string, ticks = false) =>
+    `No line here has the number ${typed}. ${ticks ? 'Move with Up and Down, tick with Space, then press Enter.' : 'Choose one with Up and Down, then press Enter.'}`,
   textTooLong: (says: string, letters: number, longest: number) =>
     `"${says}" has ${letters} letters, and at most ${longest} fit. Leave out what matters least.`,
   zipShape:

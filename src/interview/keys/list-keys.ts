@@ -34,9 +34,12 @@ export function isStray({ digits }: State): boolean {
 
 function moveToDigit(context: Context, state: State, digit: string): State {
   if (isStray(state)) return state;
-  const count = offered(context, state, questionAt(context, state.at)).length;
-  const named = rowOfDigits(state.digits, digit, count);
-  if (named === null) return { ...state, digits: STRAY, error: words.noSuchLine(digit) };
+  const question = questionAt(context, state.at);
+  const named = rowOfDigits(state.digits, digit, offered(context, state, question).length);
+  if (named === null) {
+    const error = words.noSuchLine(digit, question.kind === 'choices');
+    return { ...state, digits: STRAY, error };
+  }
   return { ...state, ...named, error: null };
 }
 
