@@ -77,20 +77,32 @@ export function netKwhByHour(input: Omit<RuntimeInput, 'usableKwh'>): Float64Arr
   return net;
 }
 
+/**
+ * Hour by hour to its end. A day on which the store was never full takes what every later one takes: as many of them as
+ * surely pass are passed over at once, and the last ones walked again.
+ */
 function hoursFrom(start: number, net: Float64Array, usableKwh: number): number | null {
   let store = usableKwh;
-  let dayBefore = usableKwh;
-  let hourOfDay = start;
-  // A day's sums that no longer change the store for the worse go on for ever; slower decline ends after a year.
-  for (let hours = 0; hours < HOURS_PER_YEAR; hours++) {
-    if (hours > 0 && hours % 24 === 0) {
-      if (store >= dayBefore) return null; // the same day again can only repeat
-      dayBefore = store;
+  for (let hours = 0; hours < HOURS_PER_YEAR; ) {
+    const morning = store;
+    let lowest = 0;
+    let wasFull = false;
+    for (let h = 0; h < 24 && hours < HOURS_PER_YEAR; h++, hours++) {
+      const change = net[(start + h) % 24]!;
+      const after = store + change;
+      if (after < 0) return hours + store / -change;
+      wasFull ||= after > usableKwh;
+      store = Math.min(after, usableKwh);
+      lowest = Math.min(lowest, store - morning);
     }
-    const change = net[hourOfDay]!;
-    hourOfDay = hourOfDay === 23 ? 0 : hourOfDay + 1;
-    if (store + change < 0) return hours + store / -change;
-    store = Math.min(store + change, usableKwh);
+    // The same day again can only repeat; slower decline ends after a year.
+    if (store >= morning) return null;
+    if (wasFull) continue;
+    const days = Math.floor((store + lowest) / (morning - store)) - 1;
+    const passed = Math.min(days, Math.floor((HOURS_PER_YEAR - hours) / 24));
+    if (passed <= 0) continue;
+    store -= passed * (morning - store);
+    hours += 24 * passed;
   }
   return null;
 }

@@ -1,5 +1,5 @@
 import type { Load, Season } from '../home/home';
-import type { HourSeries } from '../quantity/hour-series';
+import { type HourSeries, largestOf, sameSeries } from '../quantity/hour-series';
 
 /** What these loads use on a hard day at the high end of every one, over what they are likely to use; at least 1. */
 export function hungryShare(loads: readonly Load[], season: Season): number {
@@ -16,25 +16,48 @@ interface Hungry {
   readonly kw: Float64Array;
 }
 
-let last: Hungry | null = null;
+/** The last ones made, newest first: each may be a hundred years of hours. */
+let kept: readonly Hungry[] = [];
+const MOST_KEPT = 2;
 
 /**
  * Hours at hungry use, kW. It speaks of energy alone: no hour is lifted above what the source gives. The last ones made are
- * kept, since a route is asked for the same hours several times in a row. Not to be written to.
+ * kept, since routes are asked for the same hours several times in a row. Not to be written to.
  */
-export function hungryKw(likelyKw: HourSeries, share: number, mostKw: number): Float64Array {
-  if (last?.likelyKw === likelyKw && last.share === share && last.mostKw === mostKw) return last.kw;
-  const kw = raisedKw(likelyKw, share, mostKw);
-  last = { likelyKw, share, mostKw, kw };
-  return kw;
+export function hungryKw(likelyKw: HourSeries, share: number, mostKw: number): HourSeries {
+  if (share === 1) return likelyKw;
+  // A source above every hour lifts them all alike, however large it is.
+  const limitKw = mostOf(likelyKw) * share <= mostKw ? Infinity : mostKw;
+  const known = kept.find(
+    (made) =>
+      made.share === share && made.mostKw === limitKw && sameSeries(made.likelyKw, likelyKw),
+  );
+  const made = known ?? {
+    likelyKw,
+    share,
+    mostKw: limitKw,
+    kw: raisedKw(likelyKw, share, limitKw),
+  };
+  if (kept[0] !== made) kept = [made, ...kept.filter((one) => one !== made)].slice(0, MOST_KEPT);
+  return made.kw;
 }
 
-/** The same, made anew. */
-export function raisedKw(likelyKw: HourSeries, share: number, mostKw: number): Float64Array {
+function raisedKw(likelyKw: HourSeries, share: number, mostKw: number): Float64Array {
   const kw = new Float64Array(likelyKw.length);
   for (let i = 0; i < kw.length; i++) {
     const likely = likelyKw[i]!;
     kw[i] = Math.max(likely, Math.min(likely * share, mostKw));
   }
   return kw;
+}
+
+const most = new WeakMap<HourSeries, number>();
+
+/** The largest of all hours, looked for once in each series. */
+function mostOf(hours: HourSeries): number {
+  const known = most.get(hours);
+  if (known !== undefined) return known;
+  const found = largestOf(hours);
+  most.set(hours, found);
+  return found;
 }

@@ -15,7 +15,7 @@ const flat: Tariff = {
 };
 const useEach = (days: { length: number }, kwh: number) =>
   new Float64Array(days.length * 24).fill(kwh);
-const bill = (tariff: Tariff, days: ReturnType<typeof monthDays>, kwh = 1, out = 0) =>
+const bill = (tariff: Tariff, days: ReturnType<typeof yearDays>, kwh = 1, out = 0) =>
   billYear({ tariff, days, importKwh: useEach(days, kwh), exportKwh: useEach(days, out) });
 
 test('a year has twelve bills and every bill is the sum of its lines', () => {

@@ -12,9 +12,9 @@ import { cutWindows, type Served, servedOf } from '../../outage/windows';
 import { hoursOnBattery } from '../../outage/windows-on-battery';
 import { hoursOnGenerator } from '../../outage/windows-on-generator';
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
-import type { HourSeries } from '../../quantity/hour-series';
+import { type HourSeries, largestOf } from '../../quantity/hour-series';
 import { monthsOf } from '../../routes/battery-hours';
-import { hungryShare, raisedKw } from '../../routes/hungry-share';
+import { hungryKw, hungryShare } from '../../routes/hungry-share';
 import type { Route } from '../../routes/route';
 import { sampledStarts } from './sampled-starts';
 import { storeLimits, walkSystem } from './walk-system';
@@ -169,14 +169,14 @@ export class SizeOdds {
   }
 
   /** The hours of the loads; by the careful count at hungry use, no hour lifted above what the source gives. */
-  private loadWindows({ route, loads, careful }: Feeding, years: number): Float64Array {
+  private loadWindows({ route, loads, careful }: Feeding, years: number): HourSeries {
     const likely = this.once(`load:${years}:${keyOf(loads)}`, () =>
       cutWindows(this.drawn.loadKw(loads, years), this.starts(years), this.goal),
     );
     if (!careful) return likely;
     const mostKw = (route.power?.continuousWatts ?? Infinity) / 1000;
     const share = hungryShare(loads, this.season);
-    return raisedKw(likely, share, mostKw);
+    return hungryKw(likely, share, mostKw);
   }
 
   private walked({ route, loads, careful }: Feeding, years: number): Float64Array {
@@ -201,10 +201,12 @@ export class SizeOdds {
   /** The most that an hour takes out of a battery or puts in, kW: an inverter that passes it limits nothing. */
   private mostPassing(loads: readonly Load[], solarKw: number, years: number): number {
     const ofLoads = this.once(`most:${years}:${keyOf(loads)}`, () =>
-      mostOf(this.drawn.loadKw(loads, years)),
+      largestOf(this.drawn.loadKw(loads, years)),
     );
     const ofSun =
-      solarKw === 0 ? 0 : this.once(`most-sun:${solarKw}`, () => mostOf(this.drawn.sunKw(solarKw)));
+      solarKw === 0
+        ? 0
+        : this.once(`most-sun:${solarKw}`, () => largestOf(this.drawn.sunKw(solarKw)));
     return Math.max(ofLoads, ofSun);
   }
 
@@ -212,12 +214,6 @@ export class SizeOdds {
     if (!this.kept.has(key)) this.kept.set(key, make());
     return this.kept.get(key) as T;
   }
-}
-
-function mostOf(hourly: HourSeries): number {
-  let most = 0;
-  for (let i = 0; i < hourly.length; i++) if (hourly[i]! > most) most = hourly[i]!;
-  return most;
 }
 
 /** Drawn years that tell how much of the job is done where the goal is not reached. */

@@ -78,16 +78,39 @@ export function settingOfYear(input: DispatchYearInput): YearSetting {
   const { floorKwhByMonth } = input;
   const floorKwh = floorHours(open, { floorKwhByMonth, monthOf: layout.monthOf });
   const problem = { ...open, floorKwh };
-  const idle = followCharge(problem, floorKwh[0]!, () => 0);
-  return { input, layout, problem, before: billOf({ input, layout }, idle) };
+  return { input, layout, problem, before: billOf({ input, layout }, idle(problem)) };
+}
+
+/** The same year with other charge kept for outages: prices and the bill without a battery do not depend on it. */
+export function keptInstead(
+  setting: YearSetting,
+  floorKwhByMonth: DispatchYearInput['floorKwhByMonth'],
+): YearSetting {
+  const { layout, before } = setting;
+  const { floorKwh: _, ...open } = setting.problem;
+  const floorKwh = floorHours(open, { floorKwhByMonth, monthOf: layout.monthOf });
+  const input = { ...setting.input, floorKwhByMonth };
+  return { input, layout, problem: { ...open, floorKwh }, before };
+}
+
+/** The battery left alone all year. */
+function idle(problem: DispatchProblem): Dispatch {
+  return followCharge(problem, problem.floorKwh[0]!, () => 0);
 }
 
 /** A year of a battery run by a rule, with its bill and what it saves. */
 export function dispatchYear(setting: YearSetting, strategy: Strategy): DispatchYear {
   const { problem } = setting;
+  if (isAllKept(problem)) return outcome(setting, idle(problem));
   const priced = { ...problem, importPrice: marginalPrice(setting) };
   const dispatch = runRule(problem, ruleOf(priced, setting, strategy), problem.floorKwh[0]!);
   return outcome(setting, dispatch);
+}
+
+/** Nothing moves then, whatever the rule. */
+function isAllKept({ floorKwh, battery, loadKwh }: DispatchProblem): boolean {
+  for (let h = 0; h <= loadKwh.length; h++) if (floorKwh[h]! < battery.usableKwh) return false;
+  return true;
 }
 
 /** What a dispatch does to the bill of a year. */

@@ -1,6 +1,7 @@
 import {
   type DispatchYearInput,
   dispatchYear,
+  keptInstead,
   type Strategy,
   settingOfYear,
 } from './dispatch-year';
@@ -30,12 +31,13 @@ export function reserveCost(
 ): ReserveLevel[] {
   const { shares = [0, 0.2, 0.4, 0.6, 0.8], chosen } = given;
   const levels = [...new Set([0, ...shares, chosen])].sort((a, b) => a - b);
+  const keptAt = (kwh: number): number[] => Array(12).fill(kwh);
+  const open = settingOfYear({ ...input, floorKwhByMonth: keptAt(0) });
   let fullSavings = 0;
   return levels.map((share) => {
     if (!(share >= 0 && share <= 1)) throw new RangeError(`a reserve of ${share} is not 0 to 1`);
     const keptKwh = share * input.battery.usableKwh;
-    const setting = settingOfYear({ ...input, floorKwhByMonth: Array(12).fill(keptKwh) });
-    const year = dispatchYear(setting, given.strategy);
+    const year = dispatchYear(keptInstead(open, keptAt(keptKwh)), given.strategy);
     const savings = year.savings - year.wear;
     if (share === 0) fullSavings = savings;
     return { share, keptKwh, savings, cost: fullSavings - savings, chosen: share === chosen };

@@ -19,9 +19,16 @@ export function weekdayOf(date: { year: number; month: number; dayOfMonth: numbe
  * The 365 days of a year in order. 29 February is left out, because weather years and load years have 8,760
  * hours; weekdays stay true to the calendar.
  */
-export function yearDays(year: number): BillDay[] {
-  return lengths.flatMap((_, m) => monthDays(year, m + 1));
+export function yearDays(year: number): readonly BillDay[] {
+  const known = years.get(year);
+  if (known !== undefined) return known;
+  const days = lengths.flatMap((_, m) => monthDays(year, m + 1));
+  years.set(year, days);
+  return days;
 }
+
+/** A household's tariffs are looked at on the days of one year or two, many times. */
+const years = new Map<number, readonly BillDay[]>();
 
 /** The days of one month of a year, without 29 February. `month` 1 to 12. */
 export function monthDays(year: number, month: number): BillDay[] {

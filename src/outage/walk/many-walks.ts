@@ -1,3 +1,4 @@
+import { sameSeries } from '../../quantity/hour-series';
 import { FULL_WITHIN_KWH, quickWalk, walkBatteryGenerator } from './quick-walk';
 import type { WalkBattery, WalkGenerator, WalkRecord, WalkSystem } from './system';
 import type { Walked } from './walk';
@@ -89,11 +90,9 @@ function stretchesOf(
 
 function sameHours(a: WalkRecord, b: WalkRecord): boolean {
   return (
-    a.loadsKw[0] === b.loadsKw[0] &&
+    sameSeries(a.loadsKw[0]!, b.loadsKw[0]!) &&
     a.mayCharge === b.mayCharge &&
-    a.solarKw.buffer === b.solarKw.buffer &&
-    a.solarKw.byteOffset === b.solarKw.byteOffset &&
-    a.solarKw.length === b.solarKw.length
+    sameSeries(a.solarKw, b.solarKw)
   );
 }
 
