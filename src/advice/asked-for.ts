@@ -52,6 +52,11 @@ export class AskedFor implements Resolved {
 /** What `id` was found to be, as a text to compare. */
 export function foundAs(known: Resolved, id: string): string {
   if (id === ALL) return [...known.keys()].map((one) => `${one} ${foundAs(known, one)}`).join('\n');
-  const at = known.get(id);
-  return at === undefined ? '' : `${at.how} ${JSON.stringify(at.value)}`;
+  return textOf(known.get(id));
+}
+
+/** The same of what was found; a text is one already. */
+export function textOf(found: Known | string | undefined): string {
+  if (typeof found === 'string') return found;
+  return found === undefined ? '' : `${found.how} ${JSON.stringify(found.value)}`;
 }

@@ -198,7 +198,7 @@ function homeIf(
 /** One set of drawn years for all; only a roof that is not there yet gets sun of its own. */
 function drawnFor(drawn: SyntheticYears, home: Home): SyntheticYears {
   const same = JSON.stringify(roofOf(home.facts)) === JSON.stringify(drawn.roof);
-  return same ? drawn : drawn.over(home, true);
+  return same ? drawn : drawn.over(home);
 }
 
 /** Deadly cautions that these routes bring, beyond those of the home as it is. */

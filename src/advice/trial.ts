@@ -69,36 +69,18 @@ export function trials(
   return (answers) => trialOf(resolve(interview.questions, answers, 'assume'));
 }
 
-/** How many homes share the series of one set of drawn years before it is made anew, so that they do not pile up. */
-const HOMES_A_WORLD = 24;
-
-interface KeptDrawn {
-  readonly drawn: SyntheticYears;
-  readonly homes: Set<Home>;
-}
-
-/** The drawn years of a home, with the weather drawn once for each place. */
+/** The drawn years of a home, with the weather drawn once for each place and the sun once for each roof there. */
 function drawnOnce(years: number) {
-  const kept = new WeakMap<
-    Site['place'],
-    { weather: SyntheticYears; byRoof: Map<Roof | null, KeptDrawn> }
-  >();
-  return (core: Home, roof: Roof | null, known: Resolved): SyntheticYears => {
-    const { site } = core;
-    const facts = new Facts(known);
-    const place = kept.get(site.place);
-    const found = place?.byRoof.get(roof);
-    if (found !== undefined && found.homes.size < HOMES_A_WORLD) {
-      found.homes.add(core);
-      return found.drawn;
-    }
-    const drawn =
-      place === undefined
-        ? new SyntheticYears({ site, facts }, years)
-        : place.weather.over({ site, facts });
-    const at = place ?? { weather: drawn, byRoof: new Map() };
-    kept.set(site.place, at);
-    at.byRoof.set(roof, { drawn, homes: new Set([core]) });
+  const kept = new WeakMap<Site['place'], Map<Roof | null, SyntheticYears>>();
+  return ({ site }: Home, roof: Roof | null, known: Resolved): SyntheticYears => {
+    const byRoof = kept.get(site.place) ?? new Map<Roof | null, SyntheticYears>();
+    kept.set(site.place, byRoof);
+    const found = byRoof.get(roof);
+    if (found !== undefined) return found;
+    const here = { site, facts: new Facts(known) };
+    const [first] = byRoof.values();
+    const drawn = first === undefined ? new SyntheticYears(here, years) : first.over(here);
+    byRoof.set(roof, drawn);
     return drawn;
   };
 }

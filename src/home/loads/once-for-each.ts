@@ -1,30 +1,31 @@
 import type { Load, Season } from '../home';
 
-/** The loads so far, in their order; what was made of them by the seasons, and where to go by the next load. */
-interface Step<T> {
-  readonly made: Map<string, T>;
-  readonly next: WeakMap<Load, Step<T>>;
+interface Kept<T> {
+  readonly loads: readonly Load[];
+  readonly of: readonly Season[];
+  readonly made: T;
 }
 
-const step = <T>(): Step<T> => ({ made: new Map(), next: new WeakMap() });
+/** Sets of loads kept: those of the kinds and sizes of one home. */
+const MOST = 16;
 
-/** The same for the very same loads in the same order, as long as there are these loads. */
+/** The same for the very same loads and seasons in the same order, while they are among the last that were asked about. */
 export function onceForEach<T>(
   make: (loads: readonly Load[], of: readonly Season[]) => T,
 ): (loads: readonly Load[], of: readonly Season[]) => T {
-  const root = step<T>();
+  const kept: Kept<T>[] = [];
   return (loads, of) => {
-    let at = root;
-    for (const load of loads) {
-      const next = at.next.get(load) ?? step<T>();
-      at.next.set(load, next);
-      at = next;
+    const at = kept.findIndex((one) => same(one.loads, loads) && same(one.of, of));
+    const now = at < 0 ? { loads: [...loads], of, made: make(loads, of) } : kept[at]!;
+    if (at !== 0) {
+      if (at > 0) kept.splice(at, 1);
+      kept.unshift(now);
+      kept.splice(MOST);
     }
-    const key = of.join();
-    const known = at.made.get(key);
-    if (known !== undefined) return known;
-    const made = make(loads, of);
-    at.made.set(key, made);
-    return made;
+    return now.made;
   };
+}
+
+function same(a: readonly unknown[], b: readonly unknown[]): boolean {
+  return a.length === b.length && a.every((one, i) => one === b[i]);
 }

@@ -2,6 +2,7 @@ import { inverterHoursKwh, panelHoursKwh } from '../../physics/panel/panel-hours
 import { HOURS_PER_YEAR } from '../../physics/weather/calendar';
 import { hourlyTemperatureC } from '../../physics/weather/hourly-temperature';
 import { type Weather, weatherYears } from '../../physics/weather/weather-years';
+import { LastUsed } from '../../quantity/last-used';
 import { panelAssumption } from '../../tables/panel-figures';
 import { persistenceFigures } from '../../tables/place/weather-persistence';
 import type { Home, Load, Site } from '../home';
@@ -34,8 +35,8 @@ export class SyntheticYears {
   private sun: Float32Array | null = null;
   private dark: Float32Array | null = null;
   private room: Float64Array | null = null;
-  private loads = new Map<string, Map<number, Float32Array>>();
-  private followed = new Map<string, Float32Array | null>();
+  private loads = new LastUsed<Map<number, Float32Array>>(MOST_SERIES);
+  private followed = new LastUsed<Float32Array | null>(MOST_SERIES);
   private counts = new Map<string, unknown>();
   private lastSun: { readonly panelsKw: number; readonly kw: Float32Array } | null = null;
 
@@ -49,13 +50,12 @@ export class SyntheticYears {
     this.roof = roofOf(home.facts);
   }
 
-  /** The same days over another home at this place, with series of its own; `sharing`: what loads draw is kept for both. */
-  over(home: Pick<Home, 'site' | 'facts'>, sharing = false): SyntheticYears {
+  /** The same days over another home at this place: what loads draw and what was counted is kept for both, not what the roof gives. */
+  over(home: Pick<Home, 'site' | 'facts'>): SyntheticYears {
     const drawn = new SyntheticYears(home, this.years, this.seed, this.weather);
     drawn.air = this.airC();
     drawn.room = this.room;
     drawn.counts = this.counts;
-    if (!sharing) return drawn;
     drawn.loads = this.loads;
     drawn.followed = this.followed;
     return drawn;
@@ -155,12 +155,23 @@ export class SyntheticYears {
 /** Counts kept before all are forgotten: a few questions with all their answers. */
 const MOST_COUNTS = 2000;
 
-/** What the hours of a load depend on. */
-function energyKey({ id, runningWatts, kwhPerDay, shape }: Load): string {
+/** Series of sets of loads kept: more than one home asks for, and with many homes of a place no more memory. */
+const MOST_SERIES = 32;
+
+const energyKeys = new WeakMap<Load, string>();
+
+/** What the hours of a load depend on, as a text made once for each. */
+function energyKey(load: Load): string {
+  const known = energyKeys.get(load);
+  if (known !== undefined) return known;
+  const { id, runningWatts, kwhPerDay, shape, follows, heatsBy, awakeOnly, offInOutage } = load;
   const { winter, summer, mild } = kwhPerDay;
-  return [id, runningWatts.value, winter.value, summer.value, mild.value, shapeKey(shape)].join(
-    ':',
-  );
+  const key = [
+    ...[id, runningWatts.value, winter.value, summer.value, mild.value, shapeKey(shape)],
+    ...[follows, heatsBy, awakeOnly, offInOutage],
+  ].join(':');
+  energyKeys.set(load, key);
+  return key;
 }
 
 const shapeKeys = new WeakMap<readonly number[], string>();

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import interview from '#compiled/questions.js';
 import { trials } from '../../../src/advice/trial';
 import { roofYear } from '../../../src/home/solar/roof-year';
-import { drawWeather } from '../../../src/home/weather/synthetic-years';
+import { drawWeather, SyntheticYears } from '../../../src/home/weather/synthetic-years';
 import { answersOf } from '../../households/read-household';
 
 const trial = trials(interview, '2026-11-28')(answersOf('ridge-road'));
@@ -37,7 +37,7 @@ test('the energy of loads is added up where it is looked at, and only once', () 
 
 test('hours of the first years are those of all years, and not worked out again', () => {
   const { home, drawn } = trial;
-  const first = drawn.over(home).loadKw(home.loads, 2);
+  const first = new SyntheticYears(home, drawn.years).loadKw(home.loads, 2);
   const all = drawn.loadKw(home.loads);
   const again = drawn.loadKw(home.loads, 2);
   expect(again.length).toBe(2 * 8760);
@@ -60,4 +60,23 @@ test("the sun's course over a roof is worked out once for a place, each roof and
     roofYear({ ...course.sky, latDeg: course.sky.latDeg + 1 }, plane, clock),
   ];
   expect(new Set([course, ...others]).size).toBe(6);
+});
+
+test('loads that follow the weather otherwise, or are off in an outage, have hours of their own', () => {
+  const { home, drawn } = trial;
+  const [load, ...others] = home.loads.filter(({ kwhPerDay }) => kwhPerDay.winter.value > 0);
+  const sum = (first: typeof load) =>
+    drawn.loadKw([first!, ...others], 1).reduce((kwh, kw) => kwh + kw, 0);
+  const likely = { ...load!, follows: 'neither', offInOutage: false } as const;
+  const sums = [likely, { ...likely, follows: 'cold' } as const, { ...likely, offInOutage: true }];
+  expect(new Set(sums.map(sum)).size).toBe(3);
+});
+
+test('a place is drawn once for each roof, however many homes are tried there', () => {
+  const at = trials(interview, '2026-11-28');
+  const homes = Array.from({ length: 30 }, (_, i) =>
+    at({ ...answersOf('ridge-road'), 'goal-hours': 24 + i }),
+  );
+  expect(new Set(homes.map(({ home }) => home)).size).toBe(30);
+  expect(new Set(homes.map((one) => one.drawn)).size).toBe(1);
 });
