@@ -17,7 +17,12 @@ export default defineConfig({
     maxWorkers: '100%',
     // Most of what a plan is made of is thrown away at once: room for it that fills less often is swept less often, and by
     // one thread, for the other core has a worker of its own.
-    execArgv: ['--max-semi-space-size=64', '--single-threaded-gc'],
+    execArgv: [
+      '--min-semi-space-size=64',
+      '--max-semi-space-size=64',
+      '--heap-growing-percent=400',
+      '--single-threaded-gc',
+    ],
     sequence: { sequencer: LongestFirst },
     server: { deps: { external: [/\/dist\/tests\//] } },
   },

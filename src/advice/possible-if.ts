@@ -2,8 +2,7 @@ import type { Widths } from '../home/answer-figure';
 import { buildHome } from '../home/build-home';
 import { Facts } from '../home/facts';
 import type { Home } from '../home/home';
-import { roofOf } from '../home/solar/roof';
-import { SyntheticYears } from '../home/weather/synthetic-years';
+import { drawnYears } from '../home/weather/drawn-years';
 import type { Answers } from '../interview/answers';
 import type { Interview } from '../interview/questions/question';
 import { resolve } from '../interview/questions/resolve';
@@ -94,10 +93,9 @@ export function possibleIf(planned: Planned): PossibleIf[] {
     ({ verdict, stops }) => verdict === 'cannot' && stops.every(({ code }) => canChange(code)),
   );
   if (closed.length === 0) return [];
-  const drawn = new SyntheticYears(planned.home, IF_YEARS);
   const groups = new Map<string, { codes: ConditionCode[]; home: Home; routes: Route[] }>();
   for (const { kind, stops } of closed) {
-    const found = openedUp(planned, drawn, kind, stops);
+    const found = openedUp(planned, kind, stops);
     if (found === null) continue;
     const key = [...found.codes].sort().join();
     const group = groups.get(key) ?? { codes: found.codes, home: found.home, routes: [] };
@@ -165,7 +163,6 @@ const MOST_ROUNDS = 3;
 /** The route with all that closes it put right; what then comes up behind it is put right too. Null where something cannot be. */
 function openedUp(
   planned: Planned,
-  drawn: SyntheticYears,
   kind: RouteKind,
   stops: readonly Stop[],
 ): { codes: ConditionCode[]; home: Home; route: Route } | null {
@@ -177,7 +174,8 @@ function openedUp(
       codes.push(code);
     }
     const home = homeIf(planned, codes);
-    const route = sizedKind(kind, home, drawnFor(drawn, home), planned.widths)?.route ?? null;
+    const drawn = drawnYears(home, IF_YEARS);
+    const route = sizedKind(kind, home, drawn, planned.widths)?.route ?? null;
     if (route === null) return null;
     if (route.verdict !== 'cannot') return { codes, home, route };
     closed = route.stops;
@@ -193,12 +191,6 @@ function homeIf(
 ): Home {
   const known = resolve(interview.questions, putIn(answers, codes), 'assume');
   return buildHome(new Facts(known), widths, asOf, home.site);
-}
-
-/** One set of drawn years for all; only a roof that is not there yet gets sun of its own. */
-function drawnFor(drawn: SyntheticYears, home: Home): SyntheticYears {
-  const same = JSON.stringify(roofOf(home.facts)) === JSON.stringify(drawn.roof);
-  return same ? drawn : drawn.over(home);
 }
 
 /** Deadly cautions that these routes bring, beyond those of the home as it is. */

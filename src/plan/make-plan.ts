@@ -6,7 +6,8 @@ import { countsByKind } from '../advice/route-counts';
 import type { Tariff } from '../bill/tariff/tariff';
 import { widthsOf } from '../home/build-home';
 import { livedHome } from '../home/measures/lived-home';
-import { SyntheticYears, WEATHER_SEED, WEATHER_YEARS } from '../home/weather/synthetic-years';
+import { drawnYears } from '../home/weather/drawn-years';
+import { WEATHER_SEED, WEATHER_YEARS } from '../home/weather/synthetic-years';
 import type { Answers } from '../interview/answers';
 import { besideTariff } from '../interview/beside-tariff';
 import type { Interview } from '../interview/questions/question';
@@ -78,7 +79,7 @@ export function planAsAsked(
   const interview = besideTariff(whole, ownTariff !== null);
   const home = homeFromAnswers(interview, answers, asOf);
   const widths = widthsOf(interview);
-  const drawn = new SyntheticYears(home, years);
+  const drawn = drawnYears(home, years);
   const kinds = allKinds(home, drawn, widths);
   const undecided = undecidedOf(interview, home);
   const advice =

@@ -1,5 +1,6 @@
 import type { Home } from '../../home/home';
-import { SyntheticYears } from '../../home/weather/synthetic-years';
+import { drawnYears } from '../../home/weather/drawn-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { hardestSeason } from '../hardest-season';
 import { rank } from '../list/list-of';
 import type { SizeKind } from '../list/source';
@@ -12,7 +13,7 @@ const TRY_YEARS = 5;
 
 /** Few of the years, for homes that are only tried. */
 export const fewOf = (home: Home, drawn: SyntheticYears): SyntheticYears =>
-  new SyntheticYears(home, Math.min(TRY_YEARS, drawn.years));
+  drawnYears(home, Math.min(TRY_YEARS, drawn.years));
 
 /** The one that would be advised to a home within its money; null where that buys none. */
 export const bestPayable = (home: Home, few: SyntheticYears, sizeKind: SizeKind): Weighed | null =>

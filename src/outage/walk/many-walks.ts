@@ -83,7 +83,8 @@ function stretchesOf(
   const { fuelAtStart: _, ...burning } = generator;
   const key = JSON.stringify([battery, { ...burning, runsByHour: Array.from(burning.runsByHour) }]);
   if (kept?.key === key && sameHours(kept.record, record)) return kept.stretches;
-  const stretches = new Stretches(system, record, battery, generator);
+  const room = kept?.stretches.giveUp(record.solarKw.length);
+  const stretches = new Stretches({ system, record, battery, generator }, room);
   kept = { key, record, stretches };
   return stretches;
 }
@@ -102,38 +103,55 @@ const LONGEST_HOURS = 336;
 const PLENTY = 10_000;
 const NONE = 65_535;
 
+/** By the hour a stretch begins at: how long it is, 0 where that is not known yet, and what it burns. */
+interface Room {
+  readonly hours: Uint16Array;
+  readonly burned: Float64Array;
+}
+
+const roomFor = (count: number): Room => ({
+  hours: new Uint16Array(count),
+  burned: new Float64Array(count),
+});
+
 /**
  * From an hour that begins with a full battery to the first such hour of a later day, worked out when first asked for.
  * Outages that start at any hour come together there, so that a day is walked but a few times.
  */
 class Stretches {
-  private readonly hours: Uint16Array;
-  private readonly burned: Float64Array;
+  private room: Room | undefined;
 
   constructor(
-    private readonly system: WalkSystem,
-    private readonly record: WalkRecord,
-    private readonly battery: WalkBattery,
-    private readonly generator: WalkGenerator,
+    private readonly of: Omit<Leaping, 'stretches'>,
+    room?: Room,
   ) {
-    this.hours = new Uint16Array(record.solarKw.length);
-    this.burned = new Float64Array(record.solarKw.length);
+    this.room = room;
   }
 
   /** Hours until it is full again; null where something goes unserved before that, or it takes too long. */
   hoursFrom(start: number): number | null {
-    if (this.hours[start] === 0) this.work(start);
-    const hours = this.hours[start]!;
+    this.room ??= roomFor(this.of.record.solarKw.length);
+    if (this.room.hours[start] === 0) this.work(start, this.room);
+    const hours = this.room.hours[start]!;
     return hours === NONE ? null : hours;
   }
 
-  /** Fuel burned until then. */
+  /** Fuel burned until then, once that was asked. */
   burnedFrom(start: number): number {
-    return this.burned[start]!;
+    return this.room!.burned[start]!;
   }
 
-  private work(start: number): void {
-    const { system, record, battery, generator } = this;
+  /** The room of these for others of so many hours, which forget what stood there; these begin anew where they are asked again. */
+  giveUp(count: number): Room | undefined {
+    const { room } = this;
+    if (room?.hours.length !== count) return undefined;
+    this.room = undefined;
+    room.hours.fill(0);
+    return room;
+  }
+
+  private work(start: number, room: Room): void {
+    const { system, record, battery, generator } = this.of;
     const { capKwh } = battery;
     const outage = { system, record, start, outageHours: LONGEST_HOURS, startKwh: capKwh };
     const walked = walkBatteryGenerator(outage, battery, generator, {
@@ -141,7 +159,7 @@ class Stretches {
       untilFullFrom: 23 - (start % 24),
     });
     const full = walked.failure === null && walked.left.chargeKwh >= capKwh - FULL_WITHIN_KWH;
-    this.hours[start] = full ? walked.hoursServed : NONE;
-    this.burned[start] = PLENTY - walked.left.fuel;
+    room.hours[start] = full ? walked.hoursServed : NONE;
+    room.burned[start] = PLENTY - walked.left.fuel;
   }
 }

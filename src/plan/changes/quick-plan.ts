@@ -5,10 +5,11 @@ import { goalShare } from '../../advice/ride/goal-share';
 import { TRIAL_YEARS } from '../../advice/trial';
 import { buildHome, widthsOf } from '../../home/build-home';
 import { Facts } from '../../home/facts';
-import type { Home, Season, Site } from '../../home/home';
+import type { Home, Season } from '../../home/home';
 import { livedHome } from '../../home/measures/lived-home';
 import { siteOf } from '../../home/site';
-import { SyntheticYears } from '../../home/weather/synthetic-years';
+import { drawnYears } from '../../home/weather/drawn-years';
+import type { SyntheticYears } from '../../home/weather/synthetic-years';
 import { besideTariff } from '../../interview/beside-tariff';
 import type { Interview } from '../../interview/questions/question';
 import { resolve } from '../../interview/questions/resolve';
@@ -43,19 +44,10 @@ export function quickPlans(
   const interview = besideTariff(whole, hasOwnTariff);
   const widths = widthsOf(interview);
   const siteAt = remembered((known) => siteOf(new Facts(known)));
-  const weather = new WeakMap<Site['place'], SyntheticYears>();
-  const drawnOver = (home: Home): SyntheticYears => {
-    const { place } = home.site;
-    const first = weather.get(place);
-    if (first !== undefined) return first.over(home);
-    const made = new SyntheticYears(home, years);
-    weather.set(place, made);
-    return made;
-  };
   return ({ answers, size }) => {
     const known = resolve(interview.questions, answers, 'assume');
     const home = buildHome(new Facts(known), widths, asOf, siteAt(known));
-    const drawn = drawnOver(home);
+    const drawn = drawnYears(home, years);
     const sizeOf = (kind: Route['kind'], lived: Home, on: SyntheticYears) =>
       sizedKind(kind, lived, on, widths);
     const kinds = allKinds(home, drawn, widths);

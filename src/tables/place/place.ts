@@ -1,3 +1,4 @@
+import { LastUsed } from '../../quantity/last-used';
 import { atHeight } from './at-height';
 import type { Climate } from './climate';
 import {
@@ -63,8 +64,21 @@ export interface Whereabouts {
 /**
  * The place and climate of a home. Never fails: a ZIP code that is unknown, of a territory or
  * nonsense falls back step by step and `basis` says so; far or much higher stations raise a warning.
+ * The last ones are kept, and given again as they are.
  */
-export function placeOf({ zip, state, elevationM }: Whereabouts): Place {
+export function placeOf(whereabouts: Whereabouts): Place {
+  const { zip, state, elevationM } = whereabouts;
+  const name = [zip, state, elevationM].join('|');
+  const known = kept.get(name);
+  if (known !== undefined) return known;
+  const place = lookUp(whereabouts);
+  kept.set(name, place);
+  return place;
+}
+
+const kept = new LastUsed<Place>(16);
+
+function lookUp({ zip, state, elevationM }: Whereabouts): Place {
   const where = whereZip(zip, state);
   const told = elevationM !== undefined && Number.isFinite(elevationM);
   const near = nearStations({ ...where, elevationM: told ? elevationM : null });

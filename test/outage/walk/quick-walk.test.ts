@@ -124,3 +124,23 @@ it('many walks that leap from full to full end as each walk does by itself', () 
   expect(reasons).toEqual(new Set([null, 'battery-empty', 'fuel-gone', 'power-limit']));
   expect(partly).toBeGreaterThan(300);
 });
+
+it('two systems walked by turns end as each does by itself', () => {
+  fc.assert(
+    fc.property(size, size, (one, other) => {
+      const pair = [one, other].map((drawn) =>
+        both({ ...drawn, sunKw: 3, refillEveryHours: Infinity }),
+      );
+      const walks = pair.map(({ system, record }) => manyWalks(system, record));
+      for (let start = 0; start < 480; start += 35) {
+        const outage = { start, outageHours: 200 };
+        pair.forEach((way, i) => {
+          const startKwh = way.system.battery!.capKwh;
+          const alone = walkOutage({ ...way, ...outage, startKwh, untilFailure: true });
+          expect(walks[i]!({ ...outage, startKwh }).hoursServed).toBe(alone.hoursServed);
+        });
+      }
+    }),
+    { seed: 20261129, numRuns: 20 },
+  );
+});
