@@ -1,6 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { ceilingYear } from '../../src/bill/dispatch/ceiling-year';
-import { dispatchYear, type Strategy, settingOfYear } from '../../src/bill/dispatch/dispatch-year';
+import {
+  dispatchYear,
+  keptInstead,
+  type Strategy,
+  settingOfYear,
+} from '../../src/bill/dispatch/dispatch-year';
 import { reserveCost } from '../../src/bill/dispatch/reserve-cost';
 import { demoTariff } from '../../src/bill/tariff/demo-tariffs';
 import { demoSetting } from '../bench/bench-dispatch';
@@ -25,14 +30,16 @@ describe('a year under tariff B with solar', () => {
     for (const strategy of strategies) {
       const { dispatch } = dispatchYear(setting, strategy);
       const { loadKwh, solarKwh, floorKwh } = setting.problem;
+      const wrong: number[] = [];
       for (let h = 0; h < 8760; h++) {
         const came = dispatch.importKwh[h]! + solarKwh[h]! + dispatch.dischargeKwh[h]!;
         const went =
           loadKwh[h]! + dispatch.exportKwh[h]! + dispatch.curtailedKwh[h]! + dispatch.chargeKwh[h]!;
-        expect(Math.abs(came - went)).toBeLessThan(1e-9);
-        expect(dispatch.storedKwh[h]!).toBeGreaterThanOrEqual(floorKwh[h]! - 1e-9);
-        expect(dispatch.storedKwh[h]!).toBeLessThanOrEqual(10 + 1e-9);
+        const stored = dispatch.storedKwh[h]!;
+        const within = stored >= floorKwh[h]! - 1e-9 && stored <= 10 + 1e-9;
+        if (!(Math.abs(came - went) < 1e-9 && within)) wrong.push(h);
       }
+      expect(wrong, strategy).toEqual([]);
     }
   });
 });
@@ -70,6 +77,35 @@ test('a month that keeps more for outages is met from the hour the battery could
   const november = (31 + 28 + 31 + 30 + 31 + 30 + 31 + 31 + 30 + 31) * 24;
   expect(storedKwh[november + 4]!).toBeGreaterThanOrEqual(9 - 1e-9);
   expect(Math.min(...storedKwh.subarray(november + 4))).toBeGreaterThanOrEqual(9 - 1e-9);
+});
+
+test('a battery that is kept whole for outages all year saves nothing and wears nothing, by any rule', () => {
+  const { input } = demoSetting('B');
+  const floorKwhByMonth = Array(12).fill(input.battery.usableKwh);
+  const setting = settingOfYear({ ...input, floorKwhByMonth });
+  for (const strategy of strategies) {
+    const { savings, wear, dispatch } = dispatchYear(setting, strategy);
+    expect([savings, wear], strategy).toEqual([0, 0]);
+    // What the rule itself makes of it, asked hour by hour.
+    const nearly = {
+      ...setting.problem,
+      floorKwh: Float64Array.from(setting.problem.floorKwh, (kwh) => kwh - 1e-9),
+    };
+    const ruled = dispatchYear({ ...setting, problem: nearly }, strategy);
+    expect(ruled.savings, strategy).toBeCloseTo(0, 6);
+    expect(ruled.dispatch.importKwh[100]).toBeCloseTo(dispatch.importKwh[100]!, 6);
+  }
+});
+
+test('other charge kept gives the year that is laid out for it anew', () => {
+  const { input } = demoSetting('B');
+  const floorKwhByMonth = [8, 8, 8, 2, 2, 2, 2, 2, 2, 2, 9, 9];
+  const anew = settingOfYear({ ...input, floorKwhByMonth });
+  const instead = keptInstead(settingOfYear(input), floorKwhByMonth);
+  expect(instead.problem.floorKwh).toEqual(anew.problem.floorKwh);
+  expect(instead.input.floorKwhByMonth).toEqual(floorKwhByMonth);
+  const [one, other] = [instead, anew].map((setting) => dispatchYear(setting, 'both'));
+  expect([one!.savings, one!.wear]).toEqual([other!.savings, other!.wear]);
 });
 
 describe('what the reserve costs', () => {

@@ -7,10 +7,8 @@ import { readZip, stateOfCode, stateOfZip, zipStates } from '../../../src/tables
 
 test('every code of the list belongs to a state or territory', () => {
   expect(zipCodes().length).toBeGreaterThan(33_000);
-  for (const code of zipCodes()) {
-    const state = stateOfCode(code);
-    expect(state, String(code)).toMatch(/^[A-Z]{2}$/);
-  }
+  const without = zipCodes().filter((code) => !/^[A-Z]{2}$/.test(stateOfCode(code) ?? ''));
+  expect([...without]).toEqual([]);
 });
 
 // Outside check: states of weather stations (TMY3, NREL/TP-581-43156) and middles of ZIP codes (Census gazetteer)
