@@ -9,7 +9,7 @@ import type { Plan } from '../src/plan/plan';
 const plans = new Map<string, Plan>();
 
 /** So many are kept, for a plan holds the weather it was counted in: a process that is full is swept again and again. */
-const KEPT = 24;
+const KEPT = 48;
 
 /**
  * The plan of these answers, made once in a test process, its slowest parts as they are asked for, and frozen through and through: a test that
@@ -35,7 +35,12 @@ export function frozenPlan(answers: Answers, asOf: string, years = 100): Plan {
 function deepFrozen<T>(value: T): T {
   if (typeof value !== 'object' || value === null || ArrayBuffer.isView(value)) return value;
   if (Object.isFrozen(value)) return value;
-  for (const [key, part] of Object.entries(Object.getOwnPropertyDescriptors(value))) {
+  if (Array.isArray(value)) {
+    value.forEach(deepFrozen);
+    return Object.freeze(value);
+  }
+  for (const key of Object.keys(value)) {
+    const part = Object.getOwnPropertyDescriptor(value, key)!;
     const { get } = part;
     if (get === undefined) deepFrozen(part.value);
     else Object.defineProperty(value, key, { ...part, get: () => deepFrozen(get.call(value)) });
@@ -44,7 +49,7 @@ function deepFrozen<T>(value: T): T {
 }
 
 /** A bank serves so many plans, for the same reason. */
-const PLANS_A_BANK = 24;
+const PLANS_A_BANK = 48;
 
 const banks = new Map<string, { readonly bank: Bank; plans: number }>();
 

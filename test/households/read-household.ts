@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import interview from '#compiled/questions.js';
-import { WEATHER_YEARS } from '../../src/home/weather/synthetic-years';
 import type { Answers } from '../../src/interview/answers';
 import type { Plan } from '../../src/plan/plan';
 import { readHome } from '../../src/store/read-home';
@@ -15,17 +14,17 @@ export function answersOf(name: string): Answers {
   return fileOf(name).answers;
 }
 
-/** Drawn years of a demo home with other answers: enough where no odds are looked at closely. */
-const CHANGED_YEARS = 5;
+/** Drawn years where a test names none: enough where no odds are looked at closely. */
+const FEW_YEARS = 5;
 
 /**
  * The frozen plan of a demo home, some answers changed; throws with every fault when its file is not sound.
- * @param years drawn years of weather; all of the plan's where no answer is changed
+ * @param years drawn years of weather; `WEATHER_YEARS` are those of a household's plan
  */
 export function planOf(
   name: string,
   changed: Record<string, string | number | string[] | number[]> = {},
-  years = Object.keys(changed).length === 0 ? WEATHER_YEARS : CHANGED_YEARS,
+  years = FEW_YEARS,
 ): Plan {
   const { answers, asOf } = fileOf(name);
   return frozenPlan({ ...answers, ...changed }, asOf!, years);

@@ -1,5 +1,5 @@
-import { stringify } from 'yaml';
 import interview from '#compiled/questions.js';
+import { planPapers } from '../../src/commands/plan-papers';
 import type { Answers } from '../../src/interview/answers';
 import { planMarkdown } from '../../src/papers/household/to-markdown';
 import { planData } from '../../src/papers/plan-file/plan-data';
@@ -9,6 +9,7 @@ import { makePlan } from '../../src/plan/make-plan';
 import type { Plan } from '../../src/plan/plan';
 import { onceMade } from '../../src/quantity/once-made';
 import type { Route } from '../../src/routes/route';
+import type { Paper } from '../../src/store/write-papers';
 import { english } from '../../src/words/en';
 
 /** What is held of every plan does not hang on the odds, so a few drawn years of weather will do. */
@@ -20,6 +21,8 @@ export interface Seen {
   readonly answers: Answers;
   readonly plan: Plan;
   readonly data: PlanData;
+  /** Every paper as written, the plan file first. */
+  readonly papers: readonly Paper[];
   /** The plan file as written. */
   readonly file: string;
   /** The summary: its first page, and all of it. */
@@ -32,7 +35,7 @@ export function seenOf(answers: Answers): Seen {
   const plan = makePlan(interview, answers, AS_OF, YEARS);
   const data = onceMade(() => planData(plan, english));
   const text = onceMade(() => planMarkdown(plan, english));
-  const file = onceMade(() => stringify(data(), { aliasDuplicateObjects: false }));
+  const papers = onceMade(() => planPapers(plan, 'oak', english));
   return {
     answers,
     plan,
@@ -42,8 +45,11 @@ export function seenOf(answers: Answers): Seen {
     get text() {
       return text();
     },
+    get papers() {
+      return papers();
+    },
     get file() {
-      return file();
+      return papers()[0]!.text;
     },
     get front() {
       return text().split('\n# The details\n')[0]!;

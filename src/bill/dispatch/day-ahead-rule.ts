@@ -49,7 +49,7 @@ export function dayAheadRule(problem: DispatchProblem, demand?: DemandHours): Ho
         now = withLimit({ problem, demand, limitKw, h, peakKw });
         guess = guessNeed(problem, demand.perKw, { h, pastDays });
       }
-      values = h === 0 ? null : planFrom(now, h);
+      values = h === 0 ? null : planFrom(now, h, values);
     }
     if (values === null) return simple(h, stored);
     fillStage(stage, now, h);
@@ -78,7 +78,8 @@ function withLimit(given: {
   return { ...problem, peak: { kw: limitKw, perKwh } };
 }
 
-function planFrom(problem: DispatchProblem, h: number): ValueStore | null {
+/** @param past the plan of the day before, which is over */
+function planFrom(problem: DispatchProblem, h: number, past: ValueStore | null): ValueStore | null {
   const end = Math.min(h + planHours, problem.loadKwh.length);
   const days = Math.min(pastDays, Math.floor(h / 24));
   const slice = (list: ArrayLike<number>, to = end) => {
@@ -89,9 +90,11 @@ function planFrom(problem: DispatchProblem, h: number): ValueStore | null {
   const guess = (list: ArrayLike<number>) => {
     const day = new Float64Array(24);
     for (let i = h - 24 * days; i < h; i++) day[i % 24] = day[i % 24]! + list[i]! / days;
-    return Float64Array.from({ length: end - h }, (_, i) => day[i % 24]!);
+    const ahead = new Float64Array(end - h);
+    for (let i = 0; i < ahead.length; i++) ahead[i] = day[i % 24]!;
+    return ahead;
   };
-  return valueFunctions({
+  const guessed = {
     ...problem,
     loadKwh: guess(problem.loadKwh),
     solarKwh: guess(problem.solarKwh),
@@ -99,5 +102,6 @@ function planFrom(problem: DispatchProblem, h: number): ValueStore | null {
     exportPrice: slice(problem.exportPrice),
     floorKwh: slice(problem.floorKwh, end + 1),
     ...(problem.peak && { peak: { ...problem.peak, kw: slice(problem.peak.kw) } }),
-  });
+  };
+  return valueFunctions(guessed, undefined, past);
 }

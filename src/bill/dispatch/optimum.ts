@@ -32,11 +32,18 @@ export function optimum(problem: DispatchProblem, ends: Ends): Dispatch | null {
   );
 }
 
-/** The least cost from each hour on, for every charge; null when some hour cannot be served at all. */
-export function valueFunctions(problem: DispatchProblem, endKwh?: number): ValueStore | null {
+/**
+ * The least cost from each hour on, for every charge; null when some hour cannot be served at all.
+ * @param room a store of an earlier problem that nobody reads any more, written over where it has as many hours
+ */
+export function valueFunctions(
+  problem: DispatchProblem,
+  endKwh?: number,
+  room?: ValueStore | null,
+): ValueStore | null {
   const hours = problem.loadKwh.length;
   const top = problem.battery.usableKwh;
-  const values = new ValueStore(hours);
+  const values = room?.hours === hours ? room.begin() : new ValueStore(hours);
   const floorEnd = endKwh ?? problem.floorKwh[hours]!;
   const at = values.open(hours, 1);
   values.left[hours] = floorEnd;

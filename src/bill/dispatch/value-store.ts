@@ -15,7 +15,7 @@ export class ValueStore {
   readonly convex: Uint8Array;
   private end = 0;
 
-  constructor(hours: number) {
+  constructor(readonly hours: number) {
     this.slope = new Float64Array(hours * 6 + 64);
     this.length = new Float64Array(hours * 6 + 64);
     this.first = new Int32Array(hours + 1);
@@ -23,6 +23,13 @@ export class ValueStore {
     this.left = new Float64Array(hours + 1);
     this.leftCost = new Float64Array(hours + 1);
     this.convex = new Uint8Array(hours + 1).fill(1);
+  }
+
+  /** Forget what is written, to write another problem of as many hours. */
+  begin(): this {
+    this.end = 0;
+    this.convex.fill(1);
+    return this;
   }
 
   /** Start writing hour `h` with room for `most` pieces; gives the place to write from. */

@@ -18,7 +18,7 @@ import { peakAndRest } from './peak-and-rest';
 const read = readHome(join(folder, 'mill-lane.home.yaml'), interview);
 if (!read.ok) throw new Error('mill-lane is not sound');
 const mill = read.answers;
-const planWith = (changed: Answers) => frozenPlan({ ...mill, ...changed }, '2026-11-25', 12);
+const planWith = (changed: Answers) => frozenPlan({ ...mill, ...changed }, '2026-11-25', 5);
 const moneyWith = (changed: Answers) => planWith(changed).money;
 const battery = (changed: Answers, kind = 'battery-circuits') =>
   moneyWith(changed).routes.find((route) => route.kind === kind)!;

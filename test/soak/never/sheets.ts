@@ -1,4 +1,3 @@
-import { planPapers } from '../../../src/commands/plan-papers';
 import { tellsOfHealth } from '../../../src/home/people/health-devices';
 import type { Block } from '../../../src/papers/document/block';
 import { blocksToMarkdown } from '../../../src/papers/document/to-markdown';
@@ -126,8 +125,8 @@ export const nothingPrivate: Held = ({ plan, answers }) => {
 };
 
 /** Every paper is sound: no broken figure, no control byte, no script. */
-export const everyPaper: Held = ({ plan }) =>
-  planPapers(plan, 'oak', english).flatMap(({ file, text }) => [
+export const everyPaper: Held = ({ papers }) =>
+  papers.flatMap(({ file, text }) => [
     ...(BROKEN.test(text) ? [`${file}: ${BROKEN.exec(text)![0]}`] : []),
     ...(visible(text) === text ? [] : [`${file} holds a control byte`]),
     ...(/<script|javascript:/i.test(text) ? [`${file} holds a script`] : []),

@@ -3,7 +3,7 @@ import { completeHome } from '../../complete-home';
 import { randomHome } from '../../random-home';
 import { hazards } from '../hazards';
 import { note, type Part, type Tally } from '../part';
-import { seenOf } from '../seen';
+import { type Seen, seenOf } from '../seen';
 import { tryPlan } from '../try-plan';
 import { notQuiet, notTold, withHazard } from '../twins';
 
@@ -33,8 +33,10 @@ function tryHome(seed: number, answers: Answers, tally: Tally): void {
   const plain = tryPlan(name, answers, tally);
   if (seed % TWICE !== 0) return;
   const again = seenOf(answers);
-  note(tally, name, 'the same plan again', again.file === plain.file ? [] : ['differs']);
+  note(tally, name, 'the same plan again', written(again) === written(plain) ? [] : ['differs']);
 }
+
+const written = ({ papers }: Seen) => papers.map(({ file, text }) => `${file}\n${text}`).join('\n');
 
 function tryHazard(seed: number, answers: Answers, tally: Tally): void {
   const hazard = hazards[seed % hazards.length]!;
