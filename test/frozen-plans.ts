@@ -4,12 +4,10 @@ import type { Answers } from '../src/interview/answers';
 import type { Interview } from '../src/interview/questions/question';
 import { planAsAsked } from '../src/plan/make-plan';
 import type { Plan } from '../src/plan/plan';
-
-/** By use, the one not asked for longest first. */
-const plans = new Map<string, Plan>();
+import { LastUsed } from '../src/quantity/last-used';
 
 /** So many are kept, for a plan holds the weather it was counted in: a process that is full is swept again and again. */
-const KEPT = 48;
+const plans = new LastUsed<Plan>(48);
 
 /**
  * The plan of these answers, made once in a test process, its slowest parts as they are asked for, and frozen through and through: a test that
@@ -20,11 +18,9 @@ const KEPT = 48;
 export function frozenPlan(answers: Answers, asOf: string, years = 100): Plan {
   const key = JSON.stringify([Object.entries(answers).sort(), asOf, years]);
   const found = plans.get(key);
-  plans.delete(key);
-  const plan = found ?? deepFrozen(planAsAsked(interview, answers, asOf, years, null, sharedBank));
+  if (found !== undefined) return found;
+  const plan = deepFrozen(planAsAsked(interview, answers, asOf, years, null, sharedBank));
   plans.set(key, plan);
-  const [oldest] = plans.keys();
-  if (plans.size > KEPT) plans.delete(oldest!);
   return plan;
 }
 

@@ -1,5 +1,6 @@
 import type { Load, Season } from '../home/home';
 import { type HourSeries, largestOf, sameSeries } from '../quantity/hour-series';
+import { LastOnes } from '../quantity/last-ones';
 
 /** What these loads use on a hard day at the high end of every one, over what they are likely to use; at least 1. */
 export function hungryShare(loads: readonly Load[], season: Season): number {
@@ -16,9 +17,8 @@ interface Hungry {
   readonly kw: Float64Array;
 }
 
-/** The last ones made, newest first: each may be a hundred years of hours. */
-let kept: readonly Hungry[] = [];
-const MOST_KEPT = 2;
+/** Few, for each may be a hundred years of hours. */
+const kept = new LastOnes<Hungry>(2);
 
 /**
  * Hours at hungry use, kW. It speaks of energy alone: no hour is lifted above what the source gives. The last ones made are
@@ -32,14 +32,9 @@ export function hungryKw(likelyKw: HourSeries, share: number, mostKw: number): H
     (made) =>
       made.share === share && made.mostKw === limitKw && sameSeries(made.likelyKw, likelyKw),
   );
-  const made = known ?? {
-    likelyKw,
-    share,
-    mostKw: limitKw,
-    kw: raisedKw(likelyKw, share, limitKw),
-  };
-  if (kept[0] !== made) kept = [made, ...kept.filter((one) => one !== made)].slice(0, MOST_KEPT);
-  return made.kw;
+  if (known !== undefined) return known.kw;
+  const kw = raisedKw(likelyKw, share, limitKw);
+  return kept.put({ likelyKw, share, mostKw: limitKw, kw }).kw;
 }
 
 function raisedKw(likelyKw: HourSeries, share: number, mostKw: number): Float64Array {

@@ -3,7 +3,8 @@ import type { Advice } from '../../src/advice/advice';
 import { widthsOf } from '../../src/home/build-home';
 import { Facts } from '../../src/home/facts';
 import type { Home } from '../../src/home/home';
-import { SyntheticYears } from '../../src/home/weather/synthetic-years';
+import { drawnYears } from '../../src/home/weather/drawn-years';
+import type { SyntheticYears } from '../../src/home/weather/synthetic-years';
 import type { Answer, Answers } from '../../src/interview/answers';
 import { resolve } from '../../src/interview/questions/resolve';
 import { routeKinds } from '../../src/kinds/route-kind';
@@ -166,13 +167,5 @@ function withoutEcho(text: string, answer: Answer | undefined): string {
 /** Built once for all that look at it. */
 const homeOf = onceFor((answers: Answers): Home => homeOfAnswers(answers, ASOF));
 
-const weather = new WeakMap<Home['site']['place'], SyntheticYears>();
-
 /** One drawn year of the home's place, drawn once. */
-function drawnAt(home: Home): SyntheticYears {
-  const first = weather.get(home.site.place);
-  if (first !== undefined) return first.over(home);
-  const drawn = new SyntheticYears(home, 1);
-  weather.set(home.site.place, drawn);
-  return drawn;
-}
+const drawnAt = (home: Home): SyntheticYears => drawnYears(home, 1);

@@ -1,3 +1,4 @@
+import { LastOnes } from '../../quantity/last-ones';
 import type { Load, Season } from '../home';
 
 interface Kept<T> {
@@ -13,16 +14,10 @@ const MOST = 16;
 export function onceForEach<T>(
   make: (loads: readonly Load[], of: readonly Season[]) => T,
 ): (loads: readonly Load[], of: readonly Season[]) => T {
-  const kept: Kept<T>[] = [];
+  const kept = new LastOnes<Kept<T>>(MOST);
   return (loads, of) => {
-    const at = kept.findIndex((one) => same(one.loads, loads) && same(one.of, of));
-    const now = at < 0 ? { loads: [...loads], of, made: make(loads, of) } : kept[at]!;
-    if (at !== 0) {
-      if (at > 0) kept.splice(at, 1);
-      kept.unshift(now);
-      kept.splice(MOST);
-    }
-    return now.made;
+    const known = kept.find((one) => same(one.loads, loads) && same(one.of, of));
+    return (known ?? kept.put({ loads: [...loads], of, made: make(loads, of) })).made;
   };
 }
 

@@ -1,3 +1,4 @@
+import { LastOnes } from '../../quantity/last-ones';
 import type { Home } from '../home';
 import { roofOf } from '../solar/roof';
 import { SyntheticYears } from './synthetic-years';
@@ -8,9 +9,8 @@ interface Kept {
   readonly drawn: SyntheticYears;
 }
 
-/** The last ones, newest first: a plan looks at all its years, and tries homes on the first few. */
-let kept: readonly Kept[] = [];
-const MOST = 4;
+/** A plan looks at all its years, and tries homes and roofs on the first few. */
+const kept = new LastOnes<Kept>(4);
 
 /**
  * So many drawn years at a home. Homes of one place share what its weather does and what loads draw in it, and those with
@@ -19,10 +19,9 @@ const MOST = 4;
 export function drawnYears(home: Pick<Home, 'site' | 'facts'>, years: number): SyntheticYears {
   const { place } = home.site;
   const roof = JSON.stringify(roofOf(home.facts));
-  const here = kept.filter((one) => one.place === place && one.drawn.years === years);
-  const known = here.find((one) => one.roof === roof);
-  const drawn = known?.drawn ?? here[0]?.drawn.over(home) ?? new SyntheticYears(home, years);
-  const now = known ?? { place, roof, drawn };
-  kept = [now, ...kept.filter((one) => one !== now)].slice(0, MOST);
-  return drawn;
+  const isHere = (one: Kept) => one.place === place && one.drawn.years === years;
+  const known = kept.find((one) => isHere(one) && one.roof === roof);
+  if (known !== undefined) return known.drawn;
+  const drawn = kept.find(isHere)?.drawn.over(home) ?? new SyntheticYears(home, years);
+  return kept.put({ place, roof, drawn }).drawn;
 }
